@@ -1,0 +1,1 @@
+"""What the eggs felt: humid air, egg temperature, excursions, water loss, the development clock."""

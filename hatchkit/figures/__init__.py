@@ -1,0 +1,1 @@
+"""Tables in, matplotlib axes out; nothing here computes."""

@@ -1,0 +1,1 @@
+"""What was lost: fates as intervals, stages, rates, ages at death. Knows nothing of climate."""

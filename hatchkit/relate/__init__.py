@@ -1,0 +1,1 @@
+"""Losses related to temperature: exposure, hazard model, permutation test, excess deaths, verdict."""

@@ -1,0 +1,80 @@
+"""One season folder, read and put in order: the table of tables that every other room works on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import pandas as pd
+
+from hatchkit import problems as _problems
+
+
+@dataclass(frozen=True)
+class Season:
+    """A season's records as plain tables (columns: ``hatchkit/reference/columns_*.csv``).
+
+    Attributes
+    ----------
+    folder : Path
+    title : str
+    timezone : str
+        Zone of the person's wall clock; times in the tables are UTC.
+    batches, eggs, weights, looks, readings, fates, problems : DataFrame
+    species_table : DataFrame
+        Wide species figures, with what season.toml changes or adds; index: species.
+    settings : dict
+        season.toml as read.
+    """
+
+    folder: Path
+    title: str
+    timezone: str
+    batches: pd.DataFrame
+    eggs: pd.DataFrame
+    weights: pd.DataFrame
+    looks: pd.DataFrame
+    readings: pd.DataFrame
+    fates: pd.DataFrame
+    problems: pd.DataFrame
+    species_table: pd.DataFrame
+    settings: dict = field(default_factory=dict)
+
+    def batch(self, batch) -> pd.Series:
+        """The row of one batch; HatchkitError lists the batches there are."""
+        rows = self.batches[self.batches["batch"].astype(str) == str(batch)]
+        if rows.empty:
+            known = ", ".join(self.batches["batch"].astype(str)) or "none"
+            raise _problems.HatchkitError(f"There is no batch {batch!r} in this season; there are: {known}.")
+        return rows.iloc[0]
+
+    def species(self, batch) -> pd.Series:
+        """The species figures that hold for one batch."""
+        return self.species_table.loc[self.batch(batch)["species"]]
+
+
+def load_season(folder) -> Season:
+    """Read a season folder.
+
+    Parameters
+    ----------
+    folder : path
+        Holds batches.xlsx (or .ods, .csv), optionally season.toml and sensors/*.csv.
+
+    Returns
+    -------
+    Season
+
+    Raises
+    ------
+    HatchkitError
+        If the folder is missing or holds nothing that can be read; anything less is a row of
+        ``season.problems`` and the rest is still read.
+    """
+    from hatchkit.losses.fates import build_fates
+    from hatchkit.records.folder import read_folder
+
+    read = read_folder(Path(folder))
+    fates, doubts = build_fates(read["batches"], read["eggs"], read["looks"], read["species_table"])
+    read["problems"] = _problems.combine(read["problems"], doubts)
+    return Season(folder=Path(folder), fates=fates, **read)
