@@ -1,0 +1,77 @@
+"""How every figure looks: one fill, hatch and line per meaning, so that grey print loses nothing."""
+
+from __future__ import annotations
+
+from hatchkit.units import check_unit
+
+#: Fills from light to dark by stage, so that they stay apart in grey; the hatch says the same again.
+#: Colours are the Okabe-Ito set, chosen for colour-blind readers (Okabe & Ito 2008, Color Universal Design).
+FILLS = {
+    "hatched": ("#F3F3F3", ""),
+    "culled": ("#CFCFCF", "oo"),
+    "clear": ("#F0E442", ""),
+    "infertile": ("#F0E442", ".."),
+    "early": ("#56B4E9", "//"),
+    "mid": ("#E69F00", "\\\\"),
+    "late": ("#0072B2", "xx"),
+    "dead": ("#0072B2", "xx"),
+    "pipped_dead": ("#5B2A68", "++"),
+    "removed": ("#FFFFFF", "--"),
+    "unaccounted": ("#FFFFFF", "||"),
+    "warm": ("#D55E00", "//"),
+    "cold": ("#56B4E9", "\\\\"),
+    "gap": ("#DDDDDD", "xx"),
+}
+
+#: What each stage is called on an axis or in a legend.
+LABELS = {
+    "hatched": "hatched",
+    "culled": "culled",
+    "clear": "clear, not opened",
+    "infertile": "infertile (opened)",
+    "early": "early dead",
+    "mid": "mid dead",
+    "late": "late dead",
+    "dead": "dead embryo",
+    "pipped_dead": "pipped, died",
+    "removed": "removed",
+    "unaccounted": "not accounted for",
+    "candle1": "first candling",
+    "candle2": "second candling",
+    "transfer": "transfer",
+    "hatch": "after hatch",
+}
+
+INK = "#222222"
+LINES = {"air": dict(color=INK, lw=0.9), "egg": dict(color="#0072B2", lw=1.6, ls="--")}
+
+
+def label(key: str) -> str:
+    """Reader's words for a stage, fate or look; unknown keys are shown with blanks for underscores."""
+    key = str(key)
+    if key.startswith("candle") and key not in LABELS:
+        return f"candling {key.removeprefix('candle')}"
+    return LABELS.get(key, key.replace("_", " "))
+
+
+def fill(key: str) -> dict:
+    """Keyword arguments for a matplotlib patch that stands for `key`."""
+    colour, hatch = FILLS.get(key, ("#BBBBBB", ""))
+    return dict(facecolor=colour, hatch=hatch, edgecolor=INK, linewidth=0.6)
+
+
+def axes(ax=None, *, size=(8.0, 3.6)):
+    """`ax`, or new axes of the given size in inches, in the kit's plain look."""
+    import matplotlib.pyplot as plt
+
+    if ax is None:
+        _, ax = plt.subplots(figsize=size, layout="constrained")
+    for side in ("top", "right"):
+        ax.spines[side].set_visible(False)
+    ax.tick_params(colors=INK)
+    return ax
+
+
+def temperature_label(unit: str = "C", what: str = "Temperature") -> str:
+    """Axis label with its unit."""
+    return f"{what} (°{check_unit(unit)})"

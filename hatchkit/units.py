@@ -1,0 +1,40 @@
+"""Degrees as the reader wants them. Tables hold °C; °F is a matter of display."""
+
+from __future__ import annotations
+
+from hatchkit.problems import HatchkitError
+
+UNITS = ("C", "F")
+
+
+def check_unit(unit: str) -> str:
+    """`unit` as "C" or "F"; HatchkitError if it is neither."""
+    plain = str(unit).strip().upper().removeprefix("°")
+    if plain not in UNITS:
+        raise HatchkitError(f"Temperatures can be shown in C or F, not in {unit!r}.")
+    return plain
+
+
+def c_to_f(temp_c):
+    """Temperature in °F of a temperature in °C (number or array)."""
+    return temp_c * 9 / 5 + 32
+
+
+def f_to_c(temp_f):
+    """Temperature in °C of a temperature in °F (number or array)."""
+    return (temp_f - 32) * 5 / 9
+
+
+def shown(temp_c, unit: str = "C"):
+    """A temperature in °C as a number in the unit of display."""
+    return c_to_f(temp_c) if check_unit(unit) == "F" else temp_c
+
+
+def shown_step(step_c, unit: str = "C"):
+    """A temperature *difference* in °C (K) as a number in the unit of display."""
+    return step_c * 9 / 5 if check_unit(unit) == "F" else step_c
+
+
+def temperature(temp_c, unit: str = "C", digits: int = 1) -> str:
+    """A temperature in words: ``37.5 °C`` or ``99.5 °F``."""
+    return f"{shown(temp_c, unit):.{digits}f} °{check_unit(unit)}"
