@@ -56,13 +56,13 @@ def dew_point(temp_c, rh_pct):
     Returns
     -------
     float or array
-        degC between -20 and the air temperature, by bisection on the saturation pressure (over
+        degC between -60 and the air temperature, by bisection on the saturation pressure (over
         water, also below freezing); NaN for perfectly dry air.
     """
     temp_c, rh_pct = np.broadcast_arrays(np.asarray(temp_c, float), np.asarray(rh_pct, float))
     wanted = vapour_pressure(temp_c, rh_pct)
-    found = _bisect(lambda guess: saturation_pressure(guess) - wanted, np.full(temp_c.shape, -20.0), temp_c)
-    return np.where(wanted > saturation_pressure(-20.0), found, np.nan)[()]
+    found = _bisect(lambda guess: saturation_pressure(guess) - wanted, np.full(temp_c.shape, -60.0), temp_c)
+    return np.where(wanted > saturation_pressure(-60.0), found, np.nan)[()]
 
 
 def humidity_ratio(temp_c, rh_pct, pressure_kpa=101.325):
@@ -82,7 +82,7 @@ def rh_from_wet_bulb(dry_c, wet_c, pressure_kpa=101.325, coefficient=VENTILATED_
         Air pressure where the incubator stands (``standard_pressure`` of the altitude).
     coefficient : float
         Psychrometer coefficient per K: `VENTILATED_WICK` (air moving over the wick at 3 m/s or more)
-        or `STILL_WICK`. A still wick taken for a ventilated one reads about 1.6 %RH too high at
+        or `STILL_WICK`. A still wick taken for a ventilated one reads about 1.8 %RH too high at
         37.5 degC and 55 %RH.
 
     Returns
