@@ -53,13 +53,29 @@ class Season:
         return self.species_table.loc[self.batch(batch)["species"]]
 
 
+def demo_folder() -> Path:
+    """The invented demo season that ships with the kit, found from any working folder."""
+    here = Path(__file__).resolve().parent
+    for home in (here.parent / "data_demo", here / "data_demo"):
+        if home.is_dir():
+            return home
+    raise _problems.HatchkitError("The demo season is not installed with this copy of hatchkit.")
+
+
+def season_folder(folder) -> Path:
+    """`folder` as a path; the word "demo" means the demo season unless a folder of that name is there."""
+    path = Path(folder).expanduser()
+    return demo_folder() if str(folder) == "demo" and not path.is_dir() else path.resolve()
+
+
 def load_season(folder) -> Season:
     """Read a season folder.
 
     Parameters
     ----------
     folder : path
-        Holds batches.xlsx (or .ods, .csv), optionally season.toml and sensors/*.csv.
+        Holds batches.xlsx (or .ods, .csv), optionally season.toml and sensors/*.csv; "demo" is the
+        demo season that ships with the kit.
 
     Returns
     -------
@@ -74,7 +90,8 @@ def load_season(folder) -> Season:
     from hatchkit.losses.fates import build_fates
     from hatchkit.records.folder import read_folder
 
-    read = read_folder(Path(folder))
+    folder = season_folder(folder)
+    read = read_folder(folder)
     fates, doubts = build_fates(read["batches"], read["eggs"], read["looks"], read["species_table"])
     read["problems"] = _problems.combine(read["problems"], doubts)
-    return Season(folder=Path(folder), fates=fates, **read)
+    return Season(folder=folder, fates=fates, **read)

@@ -1,0 +1,208 @@
+"""A thin launcher: each command is a few calls of the kit. Exit status 0, or 2 with one plain sentence."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+from hatchkit import __version__
+from hatchkit.problems import HatchkitError
+
+
+def main(arguments=None) -> int:
+    """Run one command; returns the exit status."""
+    parser = _parser()
+    options = parser.parse_args(arguments)
+    if not hasattr(options, "run"):
+        parser.print_help()
+        return 2
+    try:
+        return options.run(options) or 0
+    except HatchkitError as error:
+        print(f"hatchkit: {error}", file=sys.stderr)
+    except KeyboardInterrupt:
+        print("hatchkit: stopped.", file=sys.stderr)
+    except OSError as error:
+        print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+    return 2
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="hatchkit", description="Where a hatch lost its eggs, whether that is more than bad luck, and what "
+                                     "to change. A season is one folder; 'demo' is the season that ships with it.")
+    parser.add_argument("--version", action="version", version=f"hatchkit {__version__}")
+    commands = parser.add_subparsers(title="commands", metavar="COMMAND")
+
+    def command(name, run, help_text):
+        sub = commands.add_parser(name, help=help_text, description=help_text)
+        sub.set_defaults(run=run)
+        return sub
+
+    sub = command("check", _check, "read a season folder and list what could not be taken as written")
+    sub.add_argument("folder")
+    sub.add_argument("--csv", metavar="FILE", help="also write the list as a CSV file")
+    sub.add_argument("--html", metavar="FILE", help="also write the list as an HTML page")
+
+    sub = command("review", _review, "write the season review as one HTML page")
+    _report_options(sub)
+
+    sub = command("poor-hatch", _poor_hatch, "write a page on one batch: what went wrong and what to change")
+    sub.add_argument("folder")
+    sub.add_argument("batch", nargs="?", default="", help="batch; without it the poorest hatch is taken")
+    _output_options(sub)
+
+    sub = command("next-set", _next_set, "how many eggs to set for a number of chicks, with dates")
+    sub.add_argument("folder")
+    sub.add_argument("--species", required=True)
+    sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
+    sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
+    sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00")
+    sub.add_argument("--calendar", metavar="FILE", help="also write the dates as a calendar file (.ics)")
+    sub.add_argument("--sheet", metavar="FILE", help="also write a sheet to print (HTML)")
+
+    sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
+    sub.add_argument("folder")
+
+    sub = command("open", _open, "open JupyterLab on a season folder")
+    sub.add_argument("folder")
+    sub.add_argument("--no-browser", action="store_true", help="do not open a browser window")
+    sub.add_argument("--port", type=int, default=8888)
+
+    sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
+    sub.add_argument("folder")
+    sub.add_argument("--students", type=int, required=True)
+    sub.add_argument("--seed", type=int, required=True)
+
+    sub = command("mark", _mark, "compare students' answer sheets with the teacher's answer book")
+    sub.add_argument("answers", help="folder or file of filled-in answer sheets (CSV)")
+    sub.add_argument("folder", help="the lesson folder, which holds the answer book")
+    sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
+
+    sub = command("test", _test, "run all tests of the kit (source checkout only)")
+    sub.add_argument("rest", nargs=argparse.REMAINDER, help="passed on to pytest")
+    return parser
+
+
+def _report_options(sub) -> None:
+    sub.add_argument("folder")
+    _output_options(sub)
+
+
+def _output_options(sub) -> None:
+    sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
+    sub.add_argument("--unit", default="C", help="C or F (default C)")
+
+
+def _check(options) -> None:
+    import hatchkit as hk
+    from hatchkit.records import check
+
+    season = hk.load_season(options.folder)
+    print(check.check_table(season))
+    if options.csv:
+        check.write_problems_csv(season.problems, options.csv)
+        print(f"The list is in {Path(options.csv).resolve()}")
+    if options.html:
+        Path(options.html).write_text(check.problems_html(season.problems), encoding="utf-8")
+        print(f"The page is in {Path(options.html).resolve()}")
+
+
+def _review(options) -> None:
+    _report(options, "1_season_review", "season-review")
+
+
+def _poor_hatch(options) -> None:
+    import hatchkit as hk
+
+    if options.batch:  # a wrong name should cost a second, not a whole run
+        hk.load_season(options.folder).batch(options.batch)
+    _report(options, "2_poor_hatch", f"poor-hatch-{options.batch}".rstrip("-"), batch=options.batch)
+
+
+def _report(options, notebook: str, stem: str, batch: str = "") -> None:
+    from hatchkit.report import StderrProgress, write_report
+    from hatchkit.season import season_folder
+
+    name = season_folder(options.folder).name
+    out = options.out or f"{name}-{stem}.html".replace(os.sep, "_")
+    print(f"Reading {name} and writing the report ...", file=sys.stderr)
+    path = write_report(options.folder, notebook, out, unit=options.unit, batch=batch,
+                        progress=StderrProgress("Report"))
+    print(f"The report is in {path}\nOpen it in a browser; print it from there.")
+
+
+def _next_set(options) -> None:
+    import hatchkit as hk
+
+    season = hk.load_season(options.folder)
+    plan = hk.next_set(season, species=options.species, chicks=options.chicks, sure=options.sure,
+                       **({"set_at": options.set_at} if options.set_at else {}))
+    print(plan.words())
+    if options.calendar:
+        Path(options.calendar).write_bytes(plan.ics())
+        print(f"The calendar is in {Path(options.calendar).resolve()}")
+    if options.sheet:
+        Path(options.sheet).write_text(plan.sheet_html(), encoding="utf-8")
+        print(f"The sheet is in {Path(options.sheet).resolve()}")
+
+
+def _start(options) -> None:
+    from hatchkit.records.template import start_folder
+    from hatchkit.surface import copy_notebooks
+
+    folder = Path(options.folder).expanduser()
+    written = [*start_folder(folder), *copy_notebooks(folder)]
+    if not written:
+        print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
+    for path in written:
+        print(f"wrote {path}")
+
+
+def _open(options) -> int:
+    from hatchkit.season import season_folder
+    from hatchkit.surface import copy_notebooks, lab_command, lab_environment
+
+    folder = season_folder(options.folder)
+    if not folder.is_dir():
+        raise HatchkitError(f"There is no folder {folder}. Make one with: hatchkit start {options.folder}")
+    home = Path.cwd() if options.folder == "demo" else folder
+    for path in copy_notebooks(home):
+        print(f"wrote {path}")
+    command = lab_command(home, port=options.port, browser=not options.no_browser)
+    return subprocess.call(command, env=lab_environment(folder))
+
+
+def _lesson(options) -> None:
+    from hatchkit.lesson import write_lesson
+
+    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed)
+    print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
+          f"The answer book is for the teacher alone: {written}")
+
+
+def _mark(options) -> None:
+    from hatchkit.lesson import mark_answers
+
+    marks = mark_answers(Path(options.answers), Path(options.folder))
+    print(marks.to_string(index=False))
+    if options.csv:
+        marks.to_csv(options.csv, index=False)
+        print(f"The marks are in {Path(options.csv).resolve()}")
+
+
+def _test(options) -> int:
+    from hatchkit.bootstrap import checkout
+
+    root = checkout()
+    if root is None:
+        raise HatchkitError("The tests come with the source; run this in a source checkout.")
+    rest = options.rest or ["-q"]
+    return subprocess.call([sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *rest], cwd=root)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,147 @@
+"""Run a notebook on a season folder and write one self-contained HTML page."""
+
+from __future__ import annotations
+
+import os
+import sys
+import time
+from pathlib import Path
+
+from hatchkit.problems import HatchkitError
+
+_HERE = Path(__file__).resolve().parent
+
+
+def notebook_path(name) -> Path:
+    """The file of a notebook: a path as given, or one of the kit's own by name (``1_season_review``)."""
+    path = Path(name)
+    if path.is_file():
+        return path.resolve()
+    for home in (_HERE.parent / "notebooks", _HERE / "notebooks"):
+        for candidate in sorted(home.glob(f"{path.stem}*.ipynb")) if home.is_dir() else ():
+            return candidate
+    raise HatchkitError(f"There is no notebook {str(name)!r}.")
+
+
+def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", progress=None) -> Path:
+    """Execute `notebook` on the season in `folder` and write it to `out` without its code.
+
+    Parameters
+    ----------
+    folder : path
+        The season folder (or "demo"). Neither it nor the notebook file is written to.
+    notebook : path or str
+        A notebook file, or one of the kit's own by name.
+    out : path
+        The HTML file to write; pictures are inside, nothing is fetched when it is opened.
+    unit : {"C", "F"}
+        Unit in which temperatures are shown.
+    batch : str, optional
+        Batch that the notebook is about, for notebooks on one batch.
+    progress : callable, optional
+        Called with (cells done, cells in all).
+
+    Returns
+    -------
+    Path
+        Absolute path of the file written.
+
+    Raises
+    ------
+    HatchkitError
+        If the notebook stops with an error, in the words of that error.
+    """
+    import nbformat
+
+    from hatchkit.season import season_folder
+    from hatchkit.units import check_unit
+
+    folder = season_folder(folder)
+    out = Path(out).resolve()
+    if out.is_dir() or not out.parent.is_dir():
+        raise HatchkitError(f"The report cannot be written to {out}: give the name of a file in a folder "
+                            "that exists.")
+    page = nbformat.read(notebook_path(notebook), as_version=4)
+    settings = {"HATCHKIT_FOLDER": str(folder), "HATCHKIT_UNIT": check_unit(unit), "HATCHKIT_BATCH": str(batch),
+                "HATCHKIT_REPORT": "1"}
+    run_notebook(page, settings=settings, progress=progress)
+    try:
+        out.write_text(_as_html(page, title=_title(page)), encoding="utf-8")
+    except OSError as error:
+        raise HatchkitError(f"The report cannot be written to {out}: {error.strerror}.") from None
+    return out
+
+
+def run_notebook(page, *, settings, progress=None, directory=None):
+    """Execute a notebook (nbformat node) in place in a fresh kernel of this Python.
+
+    `settings` are environment variables that its first cell reads. Raises HatchkitError with the
+    words of the error if a cell fails.
+    """
+    from nbclient import NotebookClient
+    from nbclient.exceptions import CellExecutionError
+    from traitlets.config import Config
+
+    cells = sum(cell.cell_type == "code" for cell in page.cells)
+    done = []
+
+    def count(cell, cell_index, **_):
+        if cell.cell_type == "code" and progress:
+            done.append(cell_index)
+            progress(len(done), cells)
+
+    client = NotebookClient(
+        page, timeout=900, kernel_name="python3", record_timing=False, on_cell_executed=count,
+        resources={"metadata": {"path": str(directory or Path.cwd())}},
+        config=Config({"KernelManager": {"transport_encryption": "auto"}}))
+    try:
+        # Warnings are for the people who build the kit; a reader gets sentences.
+        client.execute(env={**os.environ, "PYTHONWARNINGS": "ignore", "PYTHONPATH": _python_path(), **settings})
+    except CellExecutionError as error:
+        raise HatchkitError(_plain(error)) from None
+    return page
+
+
+def _python_path() -> str:
+    # The kernel must find this very hatchkit, also when it is run from a checkout without installing.
+    return os.pathsep.join(filter(None, [str(_HERE.parent), os.environ.get("PYTHONPATH", "")]))
+
+
+def _plain(error) -> str:
+    if error.ename == "HatchkitError":
+        return error.evalue
+    return f"The notebook stopped with an error that hatchkit did not expect ({error.ename}: {error.evalue})."
+
+
+def _title(page) -> str:
+    for cell in page.cells:
+        for output in cell.get("outputs", ()):
+            title = output.get("metadata", {}).get("title") or output.get("data", {}).get("text/x-title")
+            if title:
+                return title
+        if cell.cell_type == "markdown" and cell.source.startswith("# "):
+            return cell.source.splitlines()[0].removeprefix("# ")
+    return "hatchkit report"
+
+
+def _as_html(page, *, title: str) -> str:
+    from nbconvert import HTMLExporter
+
+    exporter = HTMLExporter(template_name="report_template", extra_template_basedirs=[str(_HERE)],
+                            exclude_input=True, exclude_output_prompt=True, exclude_input_prompt=True)
+    body, _ = exporter.from_notebook_node(page, resources={"report_title": title})
+    return body
+
+
+class StderrProgress:
+    """A line on the terminal that counts cells, shown once work has lasted two seconds."""
+
+    def __init__(self, what: str):
+        self.what, self.started, self.shown = what, time.monotonic(), False
+
+    def __call__(self, done: int, total: int) -> None:
+        if time.monotonic() - self.started < 2 or not sys.stderr.isatty() and done < total:
+            return
+        self.shown = True
+        end = "\n" if done == total else ""
+        print(f"\r{self.what}: {done} of {total} steps", end=end, file=sys.stderr, flush=True)
