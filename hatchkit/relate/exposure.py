@@ -1,0 +1,76 @@
+"""What heat and cold did each batch meet between two looks at the eggs?"""
+
+from __future__ import annotations
+
+import pandas as pd
+
+from hatchkit.problems import HatchkitError
+
+#: Dose columns that are added to the windows table (meaning and unit: ``reference/columns_relate.csv``).
+DOSE_COLUMNS = [
+    "hours", "hours_logged", "share_logged", "hours_warm", "hours_cold", "degree_hours_warm",
+    "degree_hours_cold", "egg_degree_hours_warm", "egg_degree_hours_cold", "egg_peak_c",
+    "egg_peak_low_c", "egg_peak_high_c", "egg_min_c", "heat_dose_h", "heat_band", "lost_hours",
+    "hours_egg_below_20", "hours_egg_below_10",
+]
+
+
+def exposure(season) -> pd.DataFrame:
+    """Losses and dose of heat and cold, one row per batch and candling window.
+
+    Parameters
+    ----------
+    season : Season
+
+    Returns
+    -------
+    DataFrame
+        The columns of the windows table (batch, window, name, day_start, day_end, start, end,
+        at_risk, died, clear) and the dose columns `DOSE_COLUMNS`. A window with no reading in it has
+        missing doses and ``share_logged`` 0: not known is never nought.
+    """
+    from hatchkit.losses.windows import candling_windows
+
+    windows = candling_windows(season)
+    return add_doses(windows, batch_tracks(season, windows["batch"].unique()))
+
+
+def batch_tracks(season, batches) -> dict:
+    """The temperature track of each batch; a batch that has none (no incubator, no log) maps to None."""
+    from hatchkit.climate.track import batch_track
+
+    tracks = {}
+    for batch in batches:
+        try:
+            track = batch_track(season, batch)
+        except HatchkitError:
+            track = None
+        tracks[batch] = None if track is None or track.empty else track
+    return tracks
+
+
+def add_doses(windows: pd.DataFrame, tracks: dict) -> pd.DataFrame:
+    """The windows table with the dose columns that the tracks give.
+
+    Parameters
+    ----------
+    windows : DataFrame
+        At least batch, start, end.
+    tracks : dict
+        Batch to track table or None (see `batch_tracks`).
+    """
+    doses = [_window_doses(tracks.get(row.batch), row.start, row.end) for row in windows.itertuples()]
+    doses = pd.DataFrame(doses, index=windows.index, columns=DOSE_COLUMNS)
+    doses = doses.astype({name: float for name in DOSE_COLUMNS if name != "heat_band"})
+    return pd.concat([windows, doses], axis=1)
+
+
+def _window_doses(track, start, end) -> dict:
+    from hatchkit.climate.dose import window_dose
+
+    if pd.isna(start) or pd.isna(end):
+        return {"share_logged": 0.0}
+    hours = (end - start).total_seconds() / 3600
+    if track is None:
+        return {"hours": hours, "hours_logged": 0.0, "share_logged": 0.0}
+    return {"hours": hours, **window_dose(track, start, end)}
