@@ -17,7 +17,8 @@ from hatchkit.problems import HatchkitError
 @cache
 def _load(name: str) -> pd.DataFrame:
     path = resources.files(__package__) / f"{name}.csv"
-    return pd.read_csv(path, comment="#", skipinitialspace=True)
+    # Only an empty cell is missing: "NA" and "n/a" are words that the readers look up.
+    return pd.read_csv(path, keep_default_na=False, na_values=[""])
 
 
 def load(name: str) -> pd.DataFrame:

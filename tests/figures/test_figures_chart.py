@@ -1,0 +1,53 @@
+"""Pictures carry their alt text, and the same figure gives the same bytes."""
+
+import matplotlib
+
+matplotlib.use("Agg")
+
+import matplotlib.pyplot as plt
+import pytest
+
+from hatchkit.figures import style
+from hatchkit.figures.chart import chart
+
+
+def _drawn():
+    ax = style.axes(size=(3, 2))
+    ax.bar(["a"], [1], **style.fill("early"))
+    return ax
+
+
+def test_alt_text_is_in_the_html_and_escaped():
+    shown = chart(_drawn(), alt='3 < 4 "early" dead', caption="a & b")._repr_html_()
+    assert 'alt="3 &lt; 4 &quot;early&quot; dead"' in shown
+    assert "<figcaption>a &amp; b</figcaption>" in shown
+    assert "data:image/png;base64," in shown
+
+
+def test_a_picture_without_alt_text_is_refused():
+    with pytest.raises(ValueError, match="alt"):
+        chart(_drawn(), alt=" ")
+
+
+def test_the_figure_is_closed_and_its_bytes_repeat():
+    open_before = plt.get_fignums()
+    first, second = (chart(_drawn(), alt="one bar") for _ in range(2))
+    assert first.png == second.png
+    assert plt.get_fignums() == open_before
+
+
+def test_stages_stay_apart_without_colour():
+    """No two stages of the ledger share the grey of their fill and their hatch at once."""
+    from matplotlib.colors import to_rgb
+
+    seen = set()
+    for key in ("hatched", "culled", "clear", "infertile", "early", "mid", "late", "pipped_dead", "removed", "unaccounted"):
+        colour, hatch = style.FILLS[key]
+        grey = round(sum(w * c for w, c in zip((.299, .587, .114), to_rgb(colour), strict=True)), 1)
+        assert (grey, hatch) not in seen
+        seen.add((grey, hatch))
+
+
+def test_labels_are_words():
+    assert style.label("pipped_dead") == "pipped, died"
+    assert style.label("candle4") == "candling 4"

@@ -1,0 +1,56 @@
+"""The face of the package: cheap to import, every public call where it is said to be."""
+
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+import hatchkit as hk
+
+ROOT = Path(__file__).resolve().parent.parent
+ALLOWED_AT_TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "notebooks", "hatchkit", "data_demo", "tests"}
+
+
+def test_importing_hatchkit_loads_no_heavy_library():
+    code = ("import sys, hatchkit, hatchkit.cli; "
+            "print(sorted({'pandas', 'numpy', 'matplotlib', 'scipy', 'statsmodels'} & set(sys.modules)))")
+    # problems.py defines the table of problems and needs pandas; the launcher takes its error class from it,
+    # so only the bare package must stay empty of heavy libraries.
+    bare = code.replace(", hatchkit.cli", "")
+    printed = subprocess.run([sys.executable, "-c", bare], capture_output=True, text=True, check=True, cwd=ROOT)
+    assert printed.stdout.strip() == "[]"
+
+
+@pytest.mark.parametrize("name", [name for name in hk.__all__ if name != "__version__"])
+def test_each_public_call_is_there_and_says_what_it_does(name):
+    assert getattr(hk, name).__doc__
+
+
+def test_an_unknown_name_is_an_attribute_error():
+    with pytest.raises(AttributeError, match="no_such_call"):
+        _ = hk.no_such_call
+
+
+def _tracked():
+    listed = subprocess.run(["git", "ls-files"], cwd=ROOT, capture_output=True, text=True, check=True)
+    return listed.stdout.split("\n")[:-1]
+
+
+def test_the_top_level_holds_what_the_house_has_and_no_more():
+    top = {name.split("/")[0] for name in _tracked()}
+    assert {name for name in top if not name.startswith(".")} <= ALLOWED_AT_TOP
+
+
+def test_files_stay_short_enough_to_hold_in_the_head():
+    long = {name: lines for name in _tracked() if name.startswith("hatchkit/") and name.endswith(".py")
+            and (lines := len((ROOT / name).read_text().splitlines())) > 350}
+    assert long == {}
+
+
+def test_no_committed_text_carries_the_address_of_a_package_host():
+    hosts = re.compile(r"(pypi\.org|pythonhosted\.org|registry\.npmjs|deb\.debian)")
+    found = [name for name in _tracked() if name.endswith((".py", ".md", ".toml", ".cfg", ".ipynb", ".csv"))
+             and name != "tests/test_package.py" and hosts.search((ROOT / name).read_text(encoding="utf-8"))]
+    assert found == []
