@@ -1,0 +1,43 @@
+"""What a reader sees: percent with interval, local time, units, and "not known" instead of a blank."""
+
+import pandas as pd
+
+from hatchkit.tables import percent, reader_table, share_interval
+
+TABLE = pd.DataFrame({
+    "batch": ["A<1>", None],
+    "eggs": pd.array([30, None], dtype="Int64"),
+    "share_of_set": [0.125, None], "low": [0.05, None], "high": [0.24, None],
+    "extreme_c": [38.94, None],
+    "start": pd.to_datetime(["2026-07-01 10:00", None], utc=True),
+})
+
+
+def _texts(**settings):
+    return reader_table(TABLE, {"batch": "Batch", "eggs": "Eggs", ("share_of_set", "low", "high"): "Share",
+                                "extreme_c": "Extreme (°)", "start": "Start"}, **settings)
+
+
+def test_each_kind_of_column_is_worded_for_the_reader():
+    first = _texts(timezone="Europe/Rome").texts.iloc[0].to_dict()
+    assert first == {"Batch": "A<1>", "Eggs": "30", "Share": "12 % (5 to 24 %)", "Extreme (°C)": "38.9",
+                     "Start": "2026-07-01 12:00"}
+
+
+def test_what_is_missing_is_said():
+    assert set(_texts().texts.iloc[1]) == {"not known"}
+
+
+def test_fahrenheit_changes_number_and_heading():
+    assert _texts(unit="F").texts["Extreme (°F)"].iloc[0] == "102.1"
+
+
+def test_html_escapes_what_a_person_typed():
+    shown = _texts()._repr_html_()
+    assert "A&lt;1&gt;" in shown and "A<1>" not in shown
+    assert shown.count("<tr>") == 3
+
+
+def test_shares_without_interval_are_shown_alone():
+    assert share_interval(0.5, None, None) == "50 %"
+    assert percent(0.0251, 1) == "2.5 %"
