@@ -1,0 +1,40 @@
+"""Run the shipped notebooks on the demo season and store their results in them.
+
+Use after a change that alters what a notebook shows, from the top of the checkout::
+
+    python tests/refresh_notebooks.py [name ...]
+
+The stored results are what readers see on the web page and what nbval compares the tagged cells with.
+"""
+
+import sys
+from pathlib import Path
+
+import nbformat
+
+ROOT = Path(__file__).resolve().parent.parent
+sys.path.insert(0, str(ROOT))
+
+from hatchkit.report import run_notebook  # noqa: E402
+
+
+def refresh(path: Path) -> None:
+    """Execute one notebook in place, with cell ids that do not change from run to run."""
+    page = nbformat.read(path, as_version=4)
+    for number, cell in enumerate(page.cells):
+        cell["id"] = f"cell-{number:02d}"
+        cell.metadata.pop("execution", None)
+    run_notebook(page, settings={}, directory=path.parent)
+    for cell in page.cells:
+        cell.metadata.pop("execution", None)
+    page.metadata = {"kernelspec": {"display_name": "Python 3", "language": "python", "name": "python3"},
+                     "language_info": {"name": "python"}}
+    nbformat.write(page, path)
+    print(f"{path.relative_to(ROOT)}: {path.stat().st_size / 1000:.0f} kB")
+
+
+if __name__ == "__main__":
+    wanted = sys.argv[1:]
+    for path in sorted((ROOT / "notebooks").rglob("*.ipynb")):
+        if ".ipynb_checkpoints" not in path.parts and (not wanted or any(name in path.name for name in wanted)):
+            refresh(path)
