@@ -1,0 +1,106 @@
+"""Where the eggs went: eggs and shares per stage, for batches, flocks, incubators or the whole season."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.losses.ledger import ledger, usable
+from hatchkit.losses.proportions import dispersion, interval, widened
+from hatchkit.losses.windows import left_out
+from hatchkit.problems import HatchkitError
+
+SHARES = ("set", "fertile", "transferred")
+
+
+def breakdown(
+    season, by="batch", *, stages: str = "development", limits=None, method: str = "wilson"
+) -> pd.DataFrame:
+    """Eggs and shares per stage with 95 % intervals.
+
+    Parameters
+    ----------
+    by : str or None
+        Any column of batches (batch, flock, species, incubator, ...); None for the whole season.
+    stages : {"development", "candling"}
+        By the age at which embryos died, or by the look at which they were found dead.
+    limits : None, str or dict
+        Limits of early, mid and late, see `stages.limits_for`.
+    method : {"wilson", "clopper_pearson", "jeffreys"}
+        Interval of a single batch. Over several batches Wilson's interval is widened for the spread between
+        them, see `proportions.pooled`.
+
+    Returns
+    -------
+    DataFrame
+        One row per group and stage: the group, stage, eggs = seen + shared_out, then for each of set,
+        fertile and transferred the eggs that the share is taken from and share_of_* with _low and _high.
+        fertile is set less clears and infertile eggs: candled fertility, not true fertility. Batches that
+        cannot enter rates show in ``attrs["left_out"]``; by="batch" lists them with missing shares.
+    """
+    if by is not None and by not in season.batches.columns:
+        raise HatchkitError(
+            f"batches has no column {by!r} to split by; it has {', '.join(season.batches.columns)}."
+        )
+    book = ledger(season, stages=stages, limits=limits)
+    kept = usable(season)
+    name = by or "season"
+    if by == "batch":
+        groups = {batch: [batch] for batch in book["batch"].unique()}
+    else:
+        members = season.batches[season.batches["batch"].astype(str).isin(kept)]
+        labels = pd.Series("all", index=members.index) if by is None else members[by]
+        labels = labels.astype("object").where(labels.notna(), "not given")
+        groups = {
+            label: list(part.astype(str)) for label, part in members["batch"].groupby(labels, sort=by is not None)
+        }
+    order = list(book["stage"].unique())
+    wide = {
+        column: book.pivot(index="batch", columns="stage", values=column) for column in ("eggs", "seen", "at_hatch")
+    }
+    sums = book.drop_duplicates("batch").set_index("batch")[list(SHARES)]
+    rows = []
+    for label, batches in groups.items():
+        for stage in order:
+            rows.append({name: label, "stage": stage, **_row(wide, sums, batches, stage, kept, method)})
+    columns = [name, "stage", "eggs", "seen", "shared_out"]
+    for share in SHARES:
+        columns += [share, f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"]
+    table = pd.DataFrame(rows, columns=[*columns, "batches"])
+    out = left_out(season)
+    table.attrs["left_out"] = [f"{batch}: {why}" for batch, why in out.to_numpy()]
+    return table
+
+
+def _row(wide, sums, batches, stage, kept, method) -> dict:
+    eggs, seen = (wide[name].loc[batches, stage].to_numpy() for name in ("eggs", "seen"))
+    row = {"eggs": eggs.sum(), "seen": seen.sum(), "shared_out": eggs.sum() - seen.sum(), "batches": len(batches)}
+    rated = all(batch in kept for batch in batches)
+    for share in SHARES:
+        total = sums.loc[batches, share].to_numpy()
+        found = wide["at_hatch"].loc[batches, stage].to_numpy() if share == "transferred" else eggs
+        if share == "transferred":
+            found, total = found[~np.isnan(total)], total[~np.isnan(total)]
+        names = f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"
+        row[share] = total.sum() if len(total) else math.nan
+        barren = (
+            share != "set"
+            and stage in ("clear", "infertile")
+            and not (share == "transferred" and stage == "infertile")
+        )
+        row.update(
+            zip(names, _share(found, total, method) if rated and not barren else (math.nan,) * 3, strict=True)
+        )
+    return row
+
+
+def _share(found, total, method) -> tuple[float, float, float]:
+    k, n = found.sum(), total.sum()
+    if not n > 0:
+        return (math.nan,) * 3
+    k = min(k, n)
+    if len(total) == 1:
+        return (k / n, *interval(k, n, method))
+    return (k / n, *widened(k, n, dispersion(found, total), len(total)))

@@ -1,0 +1,114 @@
+"""From the row of a single egg to its fate."""
+
+from __future__ import annotations
+
+import math
+
+from hatchkit.losses.counts import group
+from hatchkit.losses.schedule import Look, number, where
+from hatchkit.losses.stages import age_from_look, pip_day
+from hatchkit.problems import problem
+
+#: What an outcome says by itself.
+OUTCOMES = ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
+
+
+def text(value) -> str:
+    """A mark as plain lower-case text; blank when nothing was written."""
+    return "" if value is None or value != value else str(value).strip().lower()
+
+
+def egg_fate(egg: dict, looks: list[Look], species: str, incubation_days: float) -> tuple[dict | None, list[dict]]:
+    """Fate of one egg, or None where its row does not say how it ended.
+
+    Returns
+    -------
+    row : dict or None
+        A row of the fates table, with `was_clear` for an egg that was taken out as clear (and
+        perhaps opened).
+    problems : list of dict
+    """
+    mark, end = str(egg.get("egg") or ""), looks[-1].day
+    outcome, stage_day = text(egg.get("outcome")), number(egg.get("stage_day"))
+    alive, end_look = 0.0, None
+    for look in looks[:-1]:
+        seen = text(egg.get(look.name))
+        if seen == "alive" and end_look is None:
+            alive = look.day
+        elif seen in ("clear", "dead", "removed") and end_look is None:
+            end_look, how = look, seen
+    doubts = []
+    if end_look is None:
+        if outcome not in OUTCOMES:
+            return None, doubts
+        name, by = "hatch", end
+        fate = outcome
+    else:
+        name, by = end_look.name, end_look.day
+        fate = _fate_at_look(how, outcome)
+        if fate is None:
+            doubts.append(
+                _contradiction(egg, f"{how} at {name} but outcome {outcome}", f"the outcome {outcome} is used")
+            )
+            fate, name, by = outcome, "hatch", end
+    if fate == "infertile" and alive > 0:
+        doubts.append(
+            _contradiction(
+                egg,
+                f"seen alive on day {alive:g} but outcome infertile",
+                "taken as dead, since a living embryo was seen",
+            )
+        )
+        fate = "dead"
+    row, more = _row(egg, mark, fate, name, by, alive, stage_day, species, incubation_days)
+    row["was_clear"] = end_look is not None and how == "clear" and name != "hatch"
+    return row, doubts + more
+
+
+def _fate_at_look(how: str, outcome: str) -> str | None:
+    """What an egg taken out at a look was, with the outcome found on opening it, if any."""
+    if not outcome or outcome not in OUTCOMES:
+        return how
+    if outcome in ("hatched", "culled", "pipped_dead"):
+        return None
+    if how == "removed":
+        return "removed"
+    return outcome
+
+
+def _row(egg, mark, fate, name, by, alive, stage_day, species, incubation_days):
+    if fate in ("hatched", "culled"):
+        return group(fate, 1.0, by, math.nan, name, mark), []
+    if fate == "infertile":
+        return group(fate, 1.0, math.nan, math.nan, name, mark), []
+    if fate == "clear":
+        return group(fate, 1.0, 0.0, by, name, mark), []
+    if fate == "removed":
+        return group(fate, 1.0, alive, by, name, mark), []
+    after = alive
+    if fate == "pipped_dead":
+        return group(fate, 1.0, max(after, min(pip_day(incubation_days), by - 1.0)), by, name, mark), []
+    if math.isnan(stage_day):
+        return group(fate, 1.0, after, by, name, mark), []
+    low, high = age_from_look(stage_day, species, incubation_days)
+    if low < by and high > after:
+        return group(fate, 1.0, max(after, low), min(by, high), name, mark), []
+    if low >= by:
+        said = f"looked like day {stage_day:g} but was found dead by day {by:g}"
+        done = f"the look of the embryo is set aside: died between day {after:g} and day {by:g}"
+    else:
+        said = f"looked like day {stage_day:g} but was marked alive on day {after:g}"
+        done = f"one of the two is wrong: the interval covers both, day {low:g} to day {by:g}"
+        after = low
+    return group(fate, 1.0, after, by, name, mark), [_contradiction(egg, said, done)]
+
+
+def _contradiction(egg: dict, said: str, done: str) -> dict:
+    return problem(
+        "doubtful",
+        **where(egg),
+        found=f"batch {egg['batch']}, egg {egg.get('egg')}: {said}",
+        done=done,
+        mend="Check this egg's row.",
+        column="outcome",
+    )

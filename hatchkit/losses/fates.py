@@ -1,0 +1,255 @@
+"""Fates: what became of every egg set, and between which days an embryo died.
+
+The joint of the whole kit. For every batch the eggs of its fates add up to the eggs set; what the
+records cannot explain is `unaccounted` and a row of problems.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+
+import pandas as pd
+
+from hatchkit.losses.counts import Counts, choose, group, groups, read_counts, tally
+from hatchkit.losses.egg_rows import egg_fate
+from hatchkit.losses.schedule import Look, count, number, schedule, species_figures, where
+from hatchkit.losses.stages import limits_for
+from hatchkit.problems import problem
+from hatchkit.problems import table as problems_table
+
+COLUMNS = ["batch", "egg", "eggs", "fate", "after_day", "by_day", "found_at"]
+
+FATES = ("hatched", "culled", "dead", "pipped_dead", "infertile", "clear", "removed", "unaccounted")
+
+
+def build_fates(batches, eggs, looks, species_table) -> tuple[pd.DataFrame, pd.DataFrame]:
+    """Fates of all batches from counts, egg rows and breakout stages.
+
+    Parameters
+    ----------
+    batches, eggs, looks : DataFrame
+        As in ``reference/columns_records.csv``; `eggs` and `looks` may be empty.
+    species_table : DataFrame
+        Species figures, index species.
+
+    Returns
+    -------
+    fates : DataFrame
+        ``reference/columns_losses.csv``. Ages are days since setting, day 0 the hour of setting.
+        hatched and culled: alive until after_day, by_day missing. infertile: no days. unaccounted:
+        alive or not yet looked at after after_day. A batch whose records exceed its eggs set cannot
+        be read and is unaccounted as a whole.
+    problems : DataFrame
+    """
+    egg_rows, look_rows = _by_batch(eggs), _by_batch(looks)
+    rows, doubts = [], []
+    for row in batches.to_dict("records"):
+        name = str(row["batch"])
+        found, more = batch_fates(row, egg_rows.get(name, []), look_rows.get(name, []), species_table)
+        rows += [{"batch": name, **fate} for fate in found]
+        doubts += more
+    fates = pd.DataFrame(rows, columns=COLUMNS)
+    types = {
+        "batch": "object",
+        "egg": "object",
+        "eggs": "float64",
+        "fate": "object",
+        "after_day": "float64",
+        "by_day": "float64",
+        "found_at": "object",
+    }
+    return fates.astype(types), problems_table(doubts)
+
+
+def _by_batch(table: pd.DataFrame) -> dict[str, list[dict]]:
+    parts: dict[str, list[dict]] = {}
+    for row in table.to_dict("records") if len(table) else []:
+        parts.setdefault(str(row["batch"]), []).append(row)
+    return parts
+
+
+def batch_fates(row: dict, eggs: list[dict], looks: list[dict], species_table) -> tuple[list[dict], list[dict]]:
+    """Fates and problems of one batch (rows as dicts)."""
+    eggs_set = count(row.get("eggs_set"))
+    if eggs_set <= 0:
+        return [], [
+            problem(
+                "lost",
+                **where(row),
+                found=f"batch {row['batch']}: the number of eggs set is missing",
+                done="the batch is left out of rates",
+                mend="Enter eggs_set.",
+                column="eggs_set",
+            )
+        ]
+    figures = species_figures(row, species_table)
+    length, species = figures["incubation_days"], str(row.get("species"))
+    looks, doubts = schedule(row, looks, figures)
+    stages = limits_for(species, length)
+    counts = read_counts(row, looks)
+    doubts += [_doubt(row, note, "see what was found") for note in counts.notes]
+    known = []
+    for egg in eggs:
+        fate, more = egg_fate(egg, looks, species, length)
+        doubts += more
+        if fate is not None:
+            known.append(fate)
+    if len(known) > eggs_set:
+        return _lost(row, eggs_set, f"{len(known)} egg rows with a fate but {eggs_set:g} eggs set", doubts)
+    seen = tally(known, looks, stages)
+    if known:
+        doubts += _disagreements(row, counts, seen, whole=len(known) == eggs_set)
+        counts = _less(counts, seen)
+    rest = eggs_set - len(known)
+    if known and rest == 0:
+        return [_clean(fate) for fate in known], doubts
+    return _close(row, counts, rest, known, stages, length, doubts)
+
+
+def _close(row, counts: Counts, rest, known, stages, length, doubts):
+    """The eggs without a row of their own, by the counts, so that all add up to the eggs set."""
+    way, left = choose(counts, rest)
+    if left < 0:
+        if not known:
+            return _lost(
+                row, rest, f"{rest - left:g} eggs in the records ({_spell(counts)}) but {rest:g} eggs set", doubts
+            )
+        doubts.append(
+            _doubt(
+                row,
+                f"the counts hold {rest - left:g} eggs beside the {len(known)} egg rows, but {rest:g} are left",
+                f"the egg rows are used, the other {rest:g} eggs are unaccounted for",
+            )
+        )
+        return [*map(_clean, known), group("unaccounted", rest, 0.0, math.nan, "")], doubts
+    if way.note:
+        doubts.append(
+            problem(
+                "note",
+                **where(row),
+                found=f"batch {row['batch']}: the eggs opened and the dead in shell "
+                "can be read in more than one way",
+                done=f"{way.note}, which closes to the eggs set",
+                mend="If that is wrong, correct the counts.",
+            )
+        )
+    rows = groups(counts, way, left, stages, length)
+    lost = sum(fate["eggs"] for fate in rows if fate["fate"] == "unaccounted")
+    if lost and counts.finished:
+        doubts.append(
+            _doubt(
+                row,
+                f"the records explain {count(row['eggs_set']) - lost:g} of {count(row['eggs_set']):g} eggs set",
+                f"{lost:g} eggs are unaccounted for",
+                "Look for the missing eggs: clears, broken eggs, unhatched eggs.",
+            )
+        )
+    elif lost:
+        doubts.append(
+            problem(
+                "note",
+                **where(row),
+                found=f"batch {row['batch']}: no hatch counted yet for {lost:g} eggs",
+                done="the batch is left out of rates until it is finished",
+                mend="Enter hatched when the hatch is over.",
+                column="hatched",
+            )
+        )
+    return [*map(_clean, known), *rows], doubts
+
+
+def _lost(row, eggs_set, found, doubts):
+    lost = problem(
+        "lost",
+        **where(row),
+        found=f"batch {row['batch']}: {found}",
+        done="the batch is left out of rates until one of the two is mended",
+        mend="Count again which number is wrong: the eggs set or what became of them.",
+        column="eggs_set",
+    )
+    return [group("unaccounted", eggs_set, 0.0, math.nan, "")], [*doubts, lost]
+
+
+def _doubt(row, found, done, mend="Check the row."):
+    return problem("doubtful", **where(row), found=f"batch {row['batch']}: {found}", done=done, mend=mend)
+
+
+def _clean(fate: dict) -> dict:
+    return {name: fate[name] for name in COLUMNS if name != "batch"}
+
+
+def _spell(counts: Counts) -> str:
+    """The counts in words, for a message."""
+    parts = {
+        "clear": sum(count(look.clear) for look in counts.looks),
+        "dead at candling": sum(count(look.dead) for look in counts.looks if look.name != "hatch"),
+        "hatched": counts.hatched,
+        "pipped dead": counts.pipped,
+        "dead in shell or opened": max(counts.in_shell, counts.early + counts.mid + counts.late),
+        "infertile": counts.infertile,
+        "removed": counts.removed + sum(count(look.removed) for look in counts.looks if look.name != "hatch"),
+    }
+    return ", ".join(f"{eggs:g} {name}" for name, eggs in parts.items() if eggs)
+
+
+def _disagreements(row, counts: Counts, seen: dict, *, whole: bool) -> list[dict]:
+    """One problem row naming every count that the egg rows contradict.
+
+    With a row for every egg the two must be equal; with rows for some, the rows cannot exceed the count.
+    """
+    pairs = {
+        f"{kind} at {look.name}": (number(getattr(look, kind)), seen[look.name, kind])
+        for look in counts.looks
+        if look.name != "hatch"
+        for kind in ("clear", "dead", "removed")
+    }
+    kept = {name: number(row.get(name)) for name in ("hatched", "culled", "pipped_dead")}
+    pairs.update({name: (value, seen[name]) for name, value in kept.items()})
+    wrong = [
+        f"{name} {told:g} by count, {rows:g} by egg rows"
+        for name, (told, rows) in pairs.items()
+        if not math.isnan(told) and (rows != told if whole else rows > told)
+    ]
+    if not wrong:
+        return []
+    return [
+        problem(
+            "doubtful",
+            **where(row),
+            found=f"batch {row['batch']}: " + "; ".join(wrong),
+            done="the egg rows are used",
+            mend="Mend the count or the egg rows.",
+        )
+    ]
+
+
+def _less(counts: Counts, seen: dict) -> Counts:
+    """The counts less the eggs that have rows of their own."""
+
+    def rest(value, key):
+        return value if math.isnan(value) else max(0.0, value - seen[key])
+
+    looks = [
+        look
+        if look.name == "hatch"
+        else Look(
+            look.name,
+            look.day,
+            *(rest(getattr(look, kind), (look.name, kind)) for kind in ("clear", "dead", "removed")),
+        )
+        for look in counts.looks
+    ]
+    return replace(
+        counts,
+        looks=looks,
+        hatched=rest(counts.hatched, "hatched"),
+        culled=rest(counts.culled, "culled"),
+        pipped=rest(counts.pipped, "pipped_dead"),
+        in_shell=rest(counts.in_shell, "in_shell"),
+        infertile=rest(counts.infertile, "infertile"),
+        early=rest(counts.early, "early"),
+        mid=rest(counts.mid, "mid"),
+        late=rest(counts.late, "late"),
+        removed=rest(counts.removed, "removed"),
+    )

@@ -1,0 +1,134 @@
+"""The ledger of each batch: eggs set, and what became of them stage by stage."""
+
+from __future__ import annotations
+
+import math
+
+import pandas as pd
+
+from hatchkit.losses.death_shape import season_shapes
+from hatchkit.losses.schedule import count, species_figures
+from hatchkit.losses.stages import limits_for, share_between, stage_of
+from hatchkit.losses.windows import left_out
+from hatchkit.problems import HatchkitError
+
+COLUMNS = ["batch", "stage", "eggs", "seen", "shared_out", "at_hatch", "set", "fertile", "transferred"]
+
+BEFORE = ("hatched", "culled", "clear", "infertile")
+AFTER = ("pipped_dead", "removed", "unaccounted")
+
+
+def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
+    """One row per batch and stage, in the order of the ledger.
+
+    Parameters
+    ----------
+    stages : {"development", "candling"}
+        development: hatched (good chicks), culled, clear, infertile, early, mid, late (or the stages of
+        `limits`), pipped_dead, removed, unaccounted; these add up to the eggs set.
+        candling: embryos found dead at each look.
+    limits : None, str or dict
+        See `stages.limits_for`.
+
+    Returns
+    -------
+    DataFrame
+        batch, stage; eggs = seen + shared_out, where shared_out is the part of deaths whose interval
+        crosses a limit and that the season's ages at death put here; at_hatch, eggs of it among the
+        eggs that were still in at the hatch; set, fertile (set less clears and infertile eggs; clears hold
+        very early dead too), transferred (set less all taken out before or at transfer; missing without
+        a transfer). Eggs.
+    """
+    if stages not in ("development", "candling"):
+        raise HatchkitError(f"stages must be development or candling, not {stages!r}.")
+    records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
+    figures = {batch: species_figures(row, season.species_table) for batch, row in records.items()}
+    fates = {str(batch): part.to_dict("records") for batch, part in season.fates.groupby("batch", sort=False)}
+    moved = transferred_batches(season)
+    if stages == "candling":
+        split = {batch: _by_look(rows) for batch, rows in fates.items()}
+    else:
+        split = _by_stage(season, records, figures, fates, limits)
+    order = _stage_order(split, stages)
+    rows = []
+    for batch, record in records.items():
+        if batch not in fates:
+            continue
+        sums = _denominators(fates[batch], batch in moved)
+        for stage in order:
+            seen, shared, at_hatch = split[batch].get(stage, (0.0, 0.0, 0.0))
+            rows.append([batch, stage, seen + shared, seen, shared, at_hatch, count(record["eggs_set"]), *sums])
+    return pd.DataFrame(rows, columns=COLUMNS)
+
+
+def usable(season) -> set[str]:
+    """Batches that can enter rates."""
+    return set(season.fates["batch"]) - set(left_out(season)["batch"])
+
+
+def transferred_batches(season) -> set[str]:
+    """Batches that were seen at transfer."""
+    if not len(season.looks):
+        return set()
+    return set(season.looks.loc[season.looks["name"] == "transfer", "batch"].astype(str))
+
+
+def _denominators(rows, moved) -> list[float]:
+    total = sum(row["eggs"] for row in rows)
+    barren = sum(row["eggs"] for row in rows if row["fate"] in ("clear", "infertile"))
+    out = sum(
+        row["eggs"]
+        for row in rows
+        if row["found_at"] not in ("hatch", "") or (row["fate"] == "removed" and not row["found_at"])
+    )
+    return [total - barren, total - out if moved else math.nan]
+
+
+def _by_look(rows) -> dict:
+    found = {}
+    for row in rows:
+        if row["fate"] in ("dead", "pipped_dead"):
+            eggs = found.setdefault(row["found_at"], [0.0, 0.0, 0.0])
+            eggs[0] += row["eggs"]
+            eggs[2] += row["eggs"] if row["found_at"] == "hatch" else 0.0
+    return {stage: tuple(eggs) for stage, eggs in found.items()}
+
+
+def _by_stage(season, records, figures, fates, limits) -> dict:
+    species = {batch: str(row.get("species")) for batch, row in records.items()}
+    lengths = {species[batch]: figures[batch]["incubation_days"] for batch in records}
+    bounds = {name: limits_for(name, length, limits) for name, length in lengths.items()}
+    shapes = None
+    split = {}
+    for batch, rows in fates.items():
+        stages, eggs = bounds[species[batch]], {}
+        for row in rows:
+            parts = {row["fate"]: 1.0}
+            seen = True
+            if row["fate"] == "dead":
+                whole = stage_of(row["after_day"], row["by_day"], stages)
+                seen = whole is not None
+                if not seen:
+                    shapes = shapes or season_shapes(season.fates, species, lengths)
+                    shares = share_between(row["after_day"], row["by_day"], stages, shapes[species[batch]])
+                    parts = {stage[0]: share for stage, share in zip(stages, shares, strict=True) if share > 0}
+                else:
+                    parts = {whole: 1.0}
+            for stage, share in parts.items():
+                sums = eggs.setdefault(stage, [0.0, 0.0, 0.0])
+                sums[0 if seen else 1] += row["eggs"] * share
+                sums[2] += row["eggs"] * share if row["found_at"] == "hatch" else 0.0
+        for stage, *_ in stages:
+            eggs.setdefault(stage, [0.0, 0.0, 0.0])
+        split[batch] = {stage: tuple(sums) for stage, sums in eggs.items()}
+    return split
+
+
+def _stage_order(split, stages) -> list[str]:
+    found = list(dict.fromkeys(stage for part in split.values() for stage in part))
+    if stages == "candling":
+        looks = {name for name in found if name.startswith("candle")}
+        ordered = sorted(looks, key=lambda name: int(name.removeprefix("candle") or 0))
+        return [*ordered, *(name for name in ("transfer", "hatch"))]
+    deaths = [name for name in found if name not in BEFORE + AFTER]
+    return [*BEFORE, *deaths, *AFTER]

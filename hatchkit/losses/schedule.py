@@ -1,0 +1,161 @@
+"""When were the eggs of a batch looked at? The looks in order, each with its age in days."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import pandas as pd
+
+from hatchkit.problems import problem
+
+#: Incubation length taken when nothing better is known, so that a batch is not lost for it.
+UNKNOWN_LENGTH = 21.0
+
+
+@dataclass(frozen=True)
+class Look:
+    """One look at the eggs; counts are NaN where they were not kept."""
+
+    name: str
+    day: float
+    clear: float = math.nan
+    dead: float = math.nan
+    removed: float = math.nan
+
+
+def number(value) -> float:
+    """A count or measure as float; NaN where it was not kept."""
+    return math.nan if value is None or pd.isna(value) else float(value)
+
+
+def count(value) -> float:
+    """A count with "not kept" taken as none."""
+    return 0.0 if value is None or pd.isna(value) else float(value)
+
+
+def where(row: dict) -> dict:
+    """File, sheet and row of a record, as the problems table wants them."""
+    line = row.get("row") if "sheet_row" not in row else row.get("sheet_row")
+    return dict(
+        file=str(row.get("file") or ""),
+        sheet=str(row.get("sheet") or ""),
+        row=None if line is None or pd.isna(line) else int(line),
+    )
+
+
+def species_figures(row: dict, species_table: pd.DataFrame) -> dict:
+    """Species figures of a batch row; a species without figures gets a length of 21 days."""
+    species = row.get("species")
+    if species is not None and species in species_table.index:
+        figures = species_table.loc[species].to_dict()
+    else:
+        figures = {}
+    length = number(figures.get("incubation_days"))
+    figures["incubation_days"] = UNKNOWN_LENGTH if math.isnan(length) else length
+    return figures
+
+
+def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], list[dict]]:
+    """Looks of one batch in order of age, the taking off of the hatch ("hatch") last.
+
+    Parameters
+    ----------
+    row : dict
+        The batch's record.
+    looks : list of dict
+        Its rows of the looks table.
+    figures : dict
+        Species figures: incubation_days, candle1_day, candle2_day, transfer_day.
+
+    Returns
+    -------
+    looks : list of Look
+        A look without a date gets the species' usual day; without a take-off date the hatch is put
+        at the usual incubation length. Both are notes.
+    problems : list of dict
+    """
+    found, notes = [], []
+    for look in looks:
+        day = _day(look, row)
+        if math.isnan(day):
+            if look["name"] == "hatch" or _nothing_kept(look):
+                continue
+            day = _usual_day(look["name"], figures)
+            notes.append(
+                problem(
+                    "note",
+                    **where(row),
+                    found=f"batch {row['batch']}: {look['name']} has counts but no date",
+                    done=f"day {day:g} taken, the usual one",
+                    mend="Enter the date of this look.",
+                )
+            )
+        found.append(
+            Look(
+                look["name"], day, number(look.get("clear")), number(look.get("dead")), number(look.get("removed"))
+            )
+        )
+    early = [look for look in found if look.day <= 0]
+    if early:
+        names = ", ".join(look.name for look in early)
+        notes.append(
+            problem(
+                "doubtful",
+                **where(row),
+                found=f"batch {row['batch']}: {names} dated before or at the setting",
+                done="the look's counts are kept, its day is taken as the usual one",
+                mend="Check set_at and the date of the look.",
+            )
+        )
+        found = [
+            look
+            if look.day > 0
+            else Look(look.name, _usual_day(look.name, figures), look.clear, look.dead, look.removed)
+            for look in found
+        ]
+    taken_off = [look for look in found if look.name == "hatch"]
+    middle = sorted((look for look in found if look.name != "hatch"), key=lambda look: look.day)
+    last = middle[-1].day if middle else 0.0
+    if taken_off and taken_off[0].day > last:
+        end = taken_off[0]
+    else:
+        end = Look("hatch", max(figures["incubation_days"], last + 0.5))
+        if taken_off:
+            notes.append(
+                problem(
+                    "doubtful",
+                    **where(row),
+                    found=f"batch {row['batch']}: taken off on day "
+                    f"{taken_off[0].day:.1f}, before the last look on day {last:.1f}",
+                    done=f"day {end.day:g} taken for the end of the hatch",
+                    mend="Check the dates.",
+                )
+            )
+    return [*middle, end], notes
+
+
+def _day(look: dict, row: dict) -> float:
+    day = number(look.get("day"))
+    if not math.isnan(day):
+        return day
+    looked, set_at = look.get("looked_at"), row.get("set_at")
+    if looked is None or set_at is None or pd.isna(looked) or pd.isna(set_at):
+        return math.nan
+    return (looked - set_at) / pd.Timedelta(days=1)
+
+
+def _nothing_kept(look: dict) -> bool:
+    return all(math.isnan(number(look.get(name))) for name in ("clear", "dead", "removed"))
+
+
+def _usual_day(name: str, figures: dict) -> float:
+    usual = {"candle1": "candle1_day", "candle2": "candle2_day", "transfer": "transfer_day"}
+    day = number(figures.get(usual.get(name)))
+    length = figures["incubation_days"]
+    # A third or later candling has no usual day; it lies between the second and the transfer.
+    return (
+        length * {"candle1": 1 / 3, "candle2": 2 / 3, "transfer": 18 / 21}.get(name, 0.75)
+        if math.isnan(day)
+        else day
+    )

@@ -1,0 +1,128 @@
+"""Candling windows: from one look at the eggs to the next, how many were at risk and how many died."""
+
+from __future__ import annotations
+
+import math
+
+import pandas as pd
+
+from hatchkit.losses.schedule import number, schedule, species_figures
+
+COLUMNS = ["batch", "window", "name", "day_start", "day_end", "start", "end", "at_risk", "died", "clear"]
+
+LIVING = ("hatched", "culled", "dead", "pipped_dead")
+
+
+def left_out(season) -> pd.DataFrame:
+    """Batches that cannot enter rates, and why: columns batch, why.
+
+    Either nothing is known of how the batch ended (not finished yet) or its records cannot be read.
+    """
+    rows = []
+    for batch, part in season.fates.groupby("batch", sort=False):
+        ended = part["fate"].isin(("hatched", "culled", "pipped_dead")) | (part["found_at"] == "hatch")
+        if (part["fate"] == "unaccounted").all():
+            rows.append((batch, "no fate can be read from its records"))
+        elif not ended.any() and (part["fate"] == "unaccounted").any():
+            rows.append((batch, "its hatch is not counted"))
+    missing = [batch for batch in season.batches["batch"].astype(str) if batch not in set(season.fates["batch"])]
+    rows += [(batch, "eggs set is missing") for batch in missing]
+    return pd.DataFrame(rows, columns=["batch", "why"], dtype="object")
+
+
+def candling_windows(season) -> pd.DataFrame:
+    """One row per batch and window between two looks, see ``reference/columns_losses.csv``.
+
+    A death belongs to the window that holds its whole interval; one whose interval reaches over
+    several windows counts in the window at whose end it was found. Windows after the last look of an
+    unfinished batch, and batches whose records cannot be read, are not given. `died` is missing
+    where dead embryos were not counted at that look and the batch does not close without them.
+    """
+    looks = (
+        {str(name): part.to_dict("records") for name, part in season.looks.groupby("batch")}
+        if len(season.looks)
+        else {}
+    )
+    fates = {str(name): part.to_dict("records") for name, part in season.fates.groupby("batch")}
+    skip = dict(left_out(season).to_numpy())
+    rows = []
+    for row in season.batches.to_dict("records"):
+        batch = str(row["batch"])
+        if batch not in fates or skip.get(batch, "").startswith("no fate"):
+            continue
+        ordered, _ = schedule(row, looks.get(batch, []), species_figures(row, season.species_table))
+        rows += _batch_windows(row, ordered, fates[batch], finished=batch not in skip)
+    table = pd.DataFrame(rows, columns=COLUMNS)
+    zone = "datetime64[us, UTC]"
+    return table.astype(
+        {
+            "batch": "object",
+            "window": "int64",
+            "name": "object",
+            "day_start": "float64",
+            "day_end": "float64",
+            "start": zone,
+            "end": zone,
+            "at_risk": "float64",
+            "died": "float64",
+            "clear": "float64",
+        }
+    )
+
+
+def _batch_windows(row, ordered, fates, *, finished):
+    ends = [look.day for look in ordered]
+    names = [look.name for look in ordered]
+    starts = [0.0, *ends[:-1]]
+    closes = not any(fate["fate"] == "unaccounted" for fate in fates)
+    placed = [(fate, window_of(fate, starts, ends, names)) for fate in fates]
+    rows = []
+    for window, (look, start, end) in enumerate(zip(ordered, starts, ends, strict=True)):
+        if look.name == "hatch" and not finished:
+            continue
+        at_risk = sum(fate["eggs"] for fate, at in placed if at is not None and at >= window)
+        died = sum(fate["eggs"] for fate, at in placed if at == window and fate["fate"] in ("dead", "pipped_dead"))
+        clear = sum(fate["eggs"] for fate in fates if fate["fate"] == "clear" and fate["found_at"] == look.name)
+        kept = look.name == "hatch" or not math.isnan(look.dead) or died > 0 or closes
+        set_at = row.get("set_at")
+        clock = [
+            pd.NaT if set_at is None or pd.isna(set_at) else set_at + pd.Timedelta(days=day) for day in (start, end)
+        ]
+        rows.append(
+            [
+                str(row["batch"]),
+                window + 1,
+                look.name,
+                start,
+                end,
+                *clock,
+                at_risk,
+                died if kept else math.nan,
+                clear,
+            ]
+        )
+    return rows
+
+
+def window_of(fate: dict, starts, ends, names) -> float | None:
+    """Index of the window up to which the eggs of one fate were at risk; None if they never were.
+
+    For the dead it is the window of their death, for chicks infinity. Clears and infertile eggs were
+    never seen to hold a living embryo; an egg taken out at an unknown time gives no window either.
+    """
+    kind, found = fate["fate"], fate["found_at"]
+    if kind in ("hatched", "culled"):
+        return math.inf
+    if kind in ("dead", "pipped_dead"):
+        for index, (start, end) in enumerate(zip(starts, ends, strict=True)):
+            if fate["after_day"] >= start and fate["by_day"] <= end:
+                return index
+        return names.index(found) if found in names else len(names) - 1
+    if kind == "removed":
+        return names.index(found) if found in names else None
+    if kind == "unaccounted":
+        # Known to have been looked at alive only up to its after_day.
+        day = number(fate["after_day"])
+        passed = [index for index, end in enumerate(ends) if end <= day]
+        return passed[-1] if passed else None
+    return None
