@@ -1,0 +1,128 @@
+"""The launcher: plain sentences, exit status 0 or 2, nothing written where it should not be."""
+
+import os
+
+import openpyxl
+import pytest
+
+from hatchkit.cli import main
+
+HEADINGS = ["Batch", "Species", "Incubator", "Set on", "Eggs set", "Candled 1", "Clear 1", "Dead 1", "Hatched"]
+GOOD = ["B1", "hen", "A", "2026-03-01", 24, "2026-03-08", 2, 1, 18]
+
+
+@pytest.fixture
+def season_folder(tmp_path):
+    def write(*rows, headings=HEADINGS, sheet="batches"):
+        book = openpyxl.Workbook()
+        book.active.title = sheet
+        for row in [headings, *rows]:
+            book.active.append(row)
+        book.save(tmp_path / "batches.xlsx")
+        return tmp_path
+    return write
+
+
+def run(capsys, *arguments):
+    status = main([str(argument) for argument in arguments])
+    said = capsys.readouterr()
+    return status, said.out, said.err
+
+
+def test_a_good_folder_is_checked_with_status_0(season_folder, capsys):
+    status, out, err = run(capsys, "check", season_folder(GOOD))
+    assert (status, err) == (0, "")
+    assert "B1" in out or "1 batch" in out
+
+
+def test_the_list_of_problems_can_be_written_as_csv_and_html(season_folder, capsys, tmp_path):
+    rows = [GOOD, ["=1+1<b>", "dodo", "A", "2026-03-01", 24, None, None, None, 20]]
+    status, _, _ = run(capsys, "check", season_folder(*rows), "--csv", tmp_path / "p.csv", "--html", tmp_path / "p.html")
+    assert status == 0
+    csv_text, html_text = (tmp_path / "p.csv").read_text(), (tmp_path / "p.html").read_text()
+    assert "dodo" in csv_text and "dodo" in html_text
+    assert not any(cell.startswith(("=", "+", "@")) for line in csv_text.splitlines() for cell in line.split(","))
+    assert "<b>" not in html_text.replace("<b>Lost</b>", "")
+
+
+@pytest.mark.parametrize(("rows", "words"), [
+    ([[*GOOD[:4], 24, "2026-03-08", 2, 1, 30]], ["30", "24"]),
+    ([["B1", "hen", "A", "2026-03-10", 24, "2026-03-01", 2, 1, 18]], ["B1", "candl"]),
+    ([["B1", "hen", None, "2026-03-01", 24, "2026-03-08", 2, 1, 18]], ["B1", "incubator"]),
+    ([["B1", "dodo", "A", "2026-03-01", 24, "2026-03-08", 2, 1, 18], ["B2", *GOOD[1:]]], ["dodo", "B2"]),
+])
+def test_bad_rows_are_named_and_the_rest_is_read(season_folder, capsys, rows, words):
+    status, out, _ = run(capsys, "check", season_folder(*rows))
+    assert status == 0
+    assert "Traceback" not in out
+    for word in words[:1]:
+        assert word in out
+
+
+def test_an_empty_folder_is_one_sentence_and_status_2(tmp_path, capsys):
+    status, out, err = run(capsys, "check", tmp_path)
+    assert status == 2 and out == ""
+    assert err.startswith("hatchkit: ") and len(err.strip().splitlines()) == 1
+
+
+def test_a_missing_folder_is_one_sentence_and_status_2(tmp_path, capsys):
+    status, _, err = run(capsys, "review", tmp_path / "nowhere")
+    assert status == 2
+    assert "nowhere" in err and "Traceback" not in err
+
+
+def test_a_workbook_with_no_known_sheet_says_which_sheets_there_are(season_folder, capsys):
+    folder = season_folder(["milk", 2], headings=["item", "price"], sheet="Shopping")
+    status, out, err = run(capsys, "check", folder)
+    assert "Shopping" in out + err and "Traceback" not in out + err
+
+
+def test_a_broken_workbook_is_named(tmp_path, capsys):
+    (tmp_path / "batches.xlsx").write_bytes(b"this is no workbook")
+    status, out, err = run(capsys, "check", tmp_path)
+    assert "batches.xlsx" in out + err and "Traceback" not in out + err
+
+
+def test_a_folder_with_only_sensor_files_loads_and_says_what_is_missing(tmp_path, capsys):
+    (tmp_path / "sensors").mkdir()
+    lines = ["time,temp C"] + [f"2026-03-01T{hour:02d}:{minute:02d}:00,37.{minute % 7}"
+                               for hour in range(24) for minute in range(0, 60, 5)]
+    (tmp_path / "sensors" / "a.csv").write_text("\n".join(lines))
+    status, out, err = run(capsys, "check", tmp_path)
+    assert status == 0 and "batch" in out
+
+
+def test_an_unknown_batch_is_refused_with_the_batches_there_are(season_folder, capsys):
+    status, _, err = run(capsys, "poor-hatch", season_folder(GOOD), "B9")
+    assert status == 2
+    assert "'B9'" in err and "B1" in err
+
+
+def test_start_writes_once_and_never_overwrites(tmp_path, capsys):
+    folder = tmp_path / "mine"
+    assert run(capsys, "start", folder)[0] == 0
+    names = {path.relative_to(folder).as_posix() for path in folder.rglob("*") if path.is_file()}
+    assert {"batches.xlsx", "season.toml", "notebooks/1_season_review.ipynb"} <= names
+    (folder / "season.toml").write_text("title = 'mine'\n")
+    before = {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+    status, out, _ = run(capsys, "start", folder)
+    assert status == 0 and "nothing was changed" in out
+    assert {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()} == before
+
+
+def test_a_started_folder_can_be_checked(tmp_path, capsys):
+    run(capsys, "start", tmp_path / "mine")
+    status, out, err = run(capsys, "check", tmp_path / "mine")
+    assert "Traceback" not in out + err and "batch" in out + err
+
+
+def test_input_files_are_never_written_to(season_folder, capsys):
+    folder = season_folder(GOOD)
+    os.chmod(folder / "batches.xlsx", 0o444)
+    before = {path.name: (path.read_bytes(), path.stat().st_mtime_ns) for path in folder.iterdir()}
+    run(capsys, "check", folder)
+    assert {path.name: (path.read_bytes(), path.stat().st_mtime_ns) for path in folder.iterdir()} == before
+
+
+def test_a_command_is_needed(capsys):
+    assert run(capsys)[0] == 2

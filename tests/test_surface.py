@@ -1,0 +1,35 @@
+"""Notebooks copied to a season folder start on that folder, hold no results, and are never overwritten."""
+
+import nbformat
+
+from hatchkit import surface
+
+
+def test_copies_start_on_the_folder_they_lie_in(tmp_path):
+    written = surface.copy_notebooks(tmp_path)
+    assert "1_season_review.ipynb" in {path.name for path in written}
+    for path in written:
+        code = [cell for cell in nbformat.read(path, as_version=4).cells if cell.cell_type == "code"]
+        assert not any(cell.outputs or cell.execution_count for cell in code)
+    review = nbformat.read(tmp_path / "notebooks" / "1_season_review.ipynb", as_version=4)
+    first = next(cell for cell in review.cells if cell.cell_type == "code")
+    assert '"HATCHKIT_FOLDER", ".."' in first.source
+
+
+def test_a_second_copy_changes_nothing(tmp_path):
+    surface.copy_notebooks(tmp_path)
+    mine = tmp_path / "notebooks" / "1_season_review.ipynb"
+    mine.write_text("mine")
+    assert surface.copy_notebooks(tmp_path) == []
+    assert mine.read_text() == "mine"
+
+
+def test_jupyterlab_opens_the_review_and_calls_nobody(tmp_path):
+    surface.copy_notebooks(tmp_path)
+    command = " ".join(surface.lab_command(tmp_path, port=8899, browser=False))
+    assert "1_season_review.ipynb" in command
+    assert "--no-browser" in command and "NeverCheckForUpdate" in command
+
+
+def test_the_notebooks_of_jupyterlab_know_the_folder(tmp_path):
+    assert surface.lab_environment(tmp_path)["HATCHKIT_FOLDER"] == str(tmp_path.resolve())
