@@ -1,0 +1,76 @@
+"""The sealed answer of a simulated season: what was put in and what became of every egg."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from pathlib import Path
+
+import pandas as pd
+
+from hatchkit.problems import HatchkitError
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What the analysis should find.
+
+    Attributes
+    ----------
+    seed : int
+    cause, severity : str
+        The planted cause (a key of ``reference/simulate_causes.csv``) and mild, moderate or severe.
+    batch : str
+        The batch that a person would ask about.
+    causes : DataFrame
+        One row per batch that a planted cause touched: batch, incubator, cause, severity,
+        day_start, day_end, size, unit, said, lost (embryos, or infertile eggs for low fertility,
+        that it took), fertile, eggs_set.
+    eggs : DataFrame
+        True course of every egg (`died_of` names what killed it) and what the person saw.
+    parameters : dict
+        Generative figures in force.
+    """
+
+    seed: int
+    cause: str
+    severity: str
+    batch: str
+    causes: pd.DataFrame
+    eggs: pd.DataFrame
+    parameters: dict
+
+    def lost(self, batch=None) -> int:
+        """Eggs that planted causes took in `batch` (the asked one if left out)."""
+        rows = self.causes[self.causes["batch"] == (self.batch if batch is None else str(batch))]
+        return int(rows["lost"].sum())
+
+    def words(self) -> str:
+        """One sentence for the teacher."""
+        rows = self.causes[self.causes["batch"] == self.batch]
+        if rows.empty:
+            return f"Batch {self.batch}: nothing was planted; what was lost is ordinary luck."
+        return f"Batch {self.batch}: " + "; ".join(
+            f"{row.said} It took {row.lost} of {row.eggs_set} eggs." for row in rows.itertuples())
+
+    def write(self, path) -> Path:
+        """Write the answer as one JSON file, which belongs outside the season folder."""
+        path = Path(path)
+        path.parent.mkdir(parents=True, exist_ok=True)
+        data = dict(seed=self.seed, cause=self.cause, severity=self.severity, batch=self.batch,
+                    words=self.words(), parameters=self.parameters,
+                    causes=json.loads(self.causes.to_json(orient="records")),
+                    eggs=json.loads(self.eggs.to_json(orient="split", index=False, double_precision=3)))
+        path.write_text(json.dumps(data, indent=1), encoding="utf-8")
+        return path
+
+
+def read_answer(path) -> Answer:
+    """Read what `Answer.write` wrote."""
+    try:
+        data = json.loads(Path(path).read_text(encoding="utf-8"))
+        eggs = pd.DataFrame(data["eggs"]["data"], columns=data["eggs"]["columns"])
+        return Answer(seed=data["seed"], cause=data["cause"], severity=data["severity"], batch=data["batch"],
+                      causes=pd.DataFrame(data["causes"]), eggs=eggs, parameters=data["parameters"])
+    except (OSError, ValueError, KeyError) as error:
+        raise HatchkitError(f"{path} is not an answer file that hatchkit wrote ({error}).") from error

@@ -1,0 +1,163 @@
+"""What a person sees and writes down: candlings with their mistakes, breakout, counts, weighings."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+LOOKS = ("candle1", "candle2", "transfer")
+COUNTS = ("clear1", "dead1", "clear2", "dead2", "clear3", "dead3", "removed", "hatched", "culled",
+          "pipped_dead", "dead_in_shell", "broken_infertile", "broken_early", "broken_mid",
+          "broken_late", "contaminated", "cracked", "malpositioned")
+
+
+def candle(rng, eggs: pd.DataFrame, *, look_days, species, p, opened_clears=False) -> pd.DataFrame:
+    """The person's view of each egg.
+
+    Parameters
+    ----------
+    eggs : DataFrame
+        From `biology.draw_eggs`.
+    look_days : dict
+        Age in days at candle1, candle2, transfer; a look that was not made is left out.
+    species : Series
+    p : dict
+        `miss_rate` and `false_rate` are the candling mistakes.
+    opened_clears : bool
+        Eggs taken out at a candling are opened, so that infertile and early dead are told apart.
+
+    Returns
+    -------
+    DataFrame, one row per egg
+        egg, candle1, candle2, transfer, outcome, stage_day, out_at (look at which the egg left, or
+        "hatch"), reason (rotten, cracked or empty), thrown_alive, missed.
+    """
+    count = len(eggs)
+    scale = species["incubation_days"] / 21
+    died = eggs["died_day"].fillna(np.inf).to_numpy()
+    looks_clear = ~eggs["fertile"].to_numpy() | (died < p["clear_look_days"] * scale)
+    rotten = eggs["rotten_day"].fillna(np.inf).to_numpy()
+    cracked = rng.random(count) < p["cracked_share"]
+    inside = np.ones(count, dtype=bool)
+    out_at = np.full(count, "hatch", dtype=object)
+    reason = np.full(count, "", dtype=object)
+    thrown_alive, missed = np.zeros(count, dtype=bool), np.zeros(count, dtype=bool)
+    seen = pd.DataFrame({"egg": eggs["egg"].to_numpy()})
+    last = [name for name in LOOKS if name in look_days][-1:]
+    for name in LOOKS:
+        if name not in look_days:
+            seen[name] = ""
+            continue
+        day = look_days[name]
+        state = np.full(count, "alive", dtype=object)
+        gone = looks_clear | (died <= day - 0.3)
+        noticed = gone & (rng.random(count) >= p["miss_rate"])
+        state[noticed] = np.where(looks_clear, "clear", "dead")[noticed]
+        wrong = ~gone & (rng.random(count) < p["false_rate"])
+        state[wrong] = "clear" if name == "candle1" else "dead"
+        rots = (rotten <= day) | ((name in last) & np.isfinite(rotten))
+        breaks = cracked & (name == next(iter(look_days)))
+        state[rots | breaks] = "removed"
+        state[~inside] = ""
+        seen[name] = state
+        leaves = inside & (state != "alive")
+        reason[leaves & breaks] = "cracked"
+        reason[leaves & rots] = "rotten"
+        missed |= inside & gone & (state == "alive")
+        thrown_alive |= leaves & ~gone & ~rots
+        out_at[leaves] = name
+        inside &= ~leaves
+    seen["out_at"], seen["reason"] = out_at, reason
+    seen["thrown_alive"], seen["missed"] = thrown_alive, missed
+    return _at_the_end(rng, eggs, seen, scale=scale, p=p, opened_clears=opened_clears)
+
+
+def _at_the_end(rng, eggs, seen, *, scale, p, opened_clears):
+    """Outcome and breakout stage; eggs taken out unopened keep an empty outcome."""
+    died = eggs["died_day"].to_numpy()
+    empty = ~eggs["fertile"].to_numpy() | (died < p["infertile_look_days"] * scale)
+    outcome = np.select(
+        [eggs["culled"], eggs["hatched_day"].notna(), eggs["pipped"], empty],
+        ["culled", "hatched", "pipped_dead", "infertile"], "dead").astype(object)
+    left = seen["out_at"].to_numpy() != "hatch"
+    outcome[left & (seen["reason"].to_numpy() != "")] = "removed"
+    opened = ~left | opened_clears
+    discarded = left & (seen["reason"].to_numpy() == "")
+    outcome[discarded & ~np.isfinite(died) & eggs["fertile"].to_numpy()] = "dead"
+    outcome[discarded & (outcome == "pipped_dead")] = "dead"
+    outcome[discarded & ~opened] = ""
+    # the eye is good to about half a day in the first half and a day later
+    look = died + rng.normal(0, 0.03 * died.clip(0, 21 * scale) + 0.2)
+    look = np.clip(np.round(look), 1, np.round(20 * scale))
+    seen["outcome"] = outcome
+    seen["stage_day"] = np.where((outcome == "dead") & opened & np.isfinite(died), look, np.nan)
+    return seen
+
+
+def count_up(seen, eggs, *, limits, opens_unhatched=True) -> dict:
+    """The counts of one batch row, as a careful person would write them.
+
+    Parameters
+    ----------
+    seen : DataFrame
+        From `candle`.
+    eggs : DataFrame
+        The truth, for what opening the eggs shows (wrong position).
+    limits : (float, float)
+        Last day of early and of mid deaths.
+    opens_unhatched : bool
+        Without it all unhatched eggs are only counted as dead in shell.
+    """
+    counts = dict.fromkeys(COUNTS, 0)
+    for number, name in enumerate(LOOKS, start=1):
+        if (seen[name] == "").all():
+            counts[f"clear{number}"] = counts[f"dead{number}"] = None
+            continue
+        counts[f"clear{number}"] = int((seen[name] == "clear").sum())
+        counts[f"dead{number}"] = int((seen[name] == "dead").sum())
+    counts["removed"] = int((seen["outcome"] == "removed").sum())
+    counts["contaminated"] = int((seen["reason"] == "rotten").sum())
+    counts["cracked"] = int((seen["reason"] == "cracked").sum())
+    end = seen["out_at"] == "hatch"
+    counts["culled"] = int((end & (seen["outcome"] == "culled")).sum())
+    counts["hatched"] = int((end & (seen["outcome"] == "hatched")).sum()) + counts["culled"]
+    counts["pipped_dead"] = int((end & (seen["outcome"] == "pipped_dead")).sum())
+    dead = end & (seen["outcome"] == "dead")
+    empty = end & (seen["outcome"] == "infertile")
+    breakout = ("broken_infertile", "broken_early", "broken_mid", "broken_late")
+    if not opens_unhatched:
+        counts["dead_in_shell"] = int((dead | empty).sum())
+        counts.update(dict.fromkeys((*breakout, "malpositioned"), None))
+        return counts
+    stage = seen["stage_day"]
+    early, mid = limits
+    counts["dead_in_shell"] = None
+    counts["broken_infertile"] = int(empty.sum())
+    counts["broken_early"] = int((dead & (stage <= early)).sum())
+    counts["broken_mid"] = int((dead & (stage > early) & (stage <= mid)).sum())
+    counts["broken_late"] = int((dead & (stage > mid)).sum())
+    counts["malpositioned"] = int((dead & (stage > mid) & eggs["malpositioned"]).sum())
+    return counts
+
+
+def weighings(rng, eggs, seen, *, batch, moments, days, transfer_day, single) -> pd.DataFrame:
+    """Weights of the eggs still in at each moment: `single` eggs, or the whole tray at once.
+
+    Returns
+    -------
+    DataFrame: batch, egg, weighed_at, grams, eggs_weighed
+    """
+    order = {name: place for place, name in enumerate([*LOOKS, "hatch"])}
+    left_at = seen["out_at"].map(order).to_numpy()
+    rows = []
+    for place, (moment, day) in enumerate(zip(moments, days, strict=True)):
+        inside = left_at >= place
+        grams = eggs["weight_g"] * (1 - eggs["loss_share"] * day / transfer_day)
+        if single:
+            chosen = np.flatnonzero(inside)[:12] if place == 0 else [i for i in chosen if inside[i]]
+            for i in chosen:
+                value = round(grams[i] + rng.normal(0, 0.1), 1)
+                rows.append((batch, str(eggs["egg"][i]), moment, value, 1))
+        else:
+            rows.append((batch, "", moment, round(grams[inside].sum() + rng.normal(0, 2)), int(inside.sum())))
+    return pd.DataFrame(rows, columns=["batch", "egg", "weighed_at", "grams", "eggs_weighed"])

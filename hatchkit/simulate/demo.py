@@ -1,0 +1,109 @@
+"""The demo season: sixteen batches in three incubators, with a known story behind them."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.simulate import course, habits, loggers
+from hatchkit.simulate.biology import parameters
+from hatchkit.simulate.course import BatchPlan, SeasonPlan
+from hatchkit.simulate.machine import Fault
+
+SEED = 20260403
+ZONE = "Europe/Rome"
+STYLES = {"A": "iso_offset", "B": "semicolon", "C": "iso_comma"}
+
+# batch, species, incubator, set on (local), eggs, flock, flock age, fertility, days stored
+_PLAN = [
+    ("H1", "chicken", "A", "2026-04-03 18:00", 42, "Orchard hens", 38, 0.95, 4),
+    ("D1", "duck", "B", "2026-04-04 17:30", 36, "Mill pond ducks", 44, 0.93, 5),
+    ("Q1", "quail", "C", "2026-04-05 10:00", 60, "Aviary 1", 20, 0.93, 5),
+    ("Q2", "quail", "C", "2026-04-25 10:30", 60, "Aviary 2", 34, 0.64, 6),
+    ("H2", "chicken", "A", "2026-04-28 18:30", 48, "Barn hens", 46, 0.94, 5),
+    ("D2", "duck", "B", "2026-05-05 18:00", 40, "Mill pond ducks", 48, 0.93, 4),
+    ("Q3", "quail", "C", "2026-05-15 09:30", 60, "Aviary 1", 25, 0.93, 4),
+    ("H3", "chicken", "A", "2026-05-22 18:00", 48, "Orchard hens", 45, 0.95, 3),
+    ("Q4", "quail", "C", "2026-06-04 10:00", 54, "Aviary 2", 40, 0.62, 5),
+    ("D3", "duck", "B", "2026-06-08 18:15", 38, "Mill pond ducks", 52, 0.91, 6),
+    ("H4", "chicken", "A", "2026-06-15 18:00", 48, "Orchard hens", 48, 0.95, 5),
+    ("Q5", "quail", "C", "2026-06-24 10:00", 60, "Aviary 1", 31, 0.92, 5),
+    ("D4", "duck", "B", "2026-07-06 17:45", 36, "Mill pond ducks", 57, 0.90, 6),
+    ("H5", "chicken", "A", "2026-07-09 18:00", 44, "Barn hens", 56, 0.93, 18),
+    ("H6", "chicken", "C", "2026-07-15 18:00", 42, "Orchard hens", 53, 0.94, 5),
+    ("H7", "chicken", "A", "2026-08-02 18:00", 48, "Orchard hens", 55, 0.94, 4),
+]
+_NOTES = {"H2": "eggs a bit dirty after the rain", "Q1": "first quails this year", "H5": "waited for the machine",
+          "D2": "lights were off in the morning", "H7": "new feed since July", "Q5": "warm week"}
+_EGG_ROWS = ("H1", "H4", "D3", "H7")
+_WEIGHS = {"H1": "single", "H4": "tray", "D1": "tray", "D3": "single", "H2": "tray"}
+_NOT_OPENED = ("Q3", "D4")
+_FEWER_LOOKS = {"H3": {"candle1": 8, "transfer": 18}, "Q3": {"candle1": 7, "transfer": 15}}
+
+
+def _utc(text):
+    return pd.Timestamp(text, tz=ZONE).tz_convert("UTC")
+
+
+def demo_plan() -> SeasonPlan:
+    """The plan of the demo season, planted events included."""
+    batches = tuple(BatchPlan(
+        batch=batch, species=species, incubator=incubator, set_at=_utc(set_on), eggs_set=eggs, flock=flock,
+        flock_age_weeks=age, fertility=fertile, stored_days=stored, egg_rows=batch in _EGG_ROWS,
+        weighs=_WEIGHS.get(batch, ""), opens_clears=batch in ("H1", "H4"), note=_NOTES.get(batch, ""),
+        opens_unhatched=batch not in _NOT_OPENED, look_days=_FEWER_LOOKS.get(batch, {}))
+        for batch, species, incubator, set_on, eggs, flock, age, fertile, stored in _PLAN)
+    night = dict(start=_utc("2026-05-13 21:50"), end=_utc("2026-05-14 07:20"), room_c=12.0)
+    faults = {
+        "A": [Fault("power_cut", **night),
+              Fault("drift", _utc("2026-06-27 09:30"), _utc("2026-06-27 23:30"), size=4.6)],
+        "B": [Fault("power_cut", **night),
+              Fault("control", _utc("2026-04-01 00:00"), _utc("2026-09-01 00:00"), size=-0.4)],
+        "C": [Fault("lid_ajar", _utc("2026-06-30 18:20"), _utc("2026-07-01 06:40"), size=11.0)],
+    }
+    return SeasonPlan(title="Demo season (invented)", timezone=ZONE, batches=batches, faults=faults,
+                      probe_offset_c={"B": 0.4}, step_minutes=5, p=parameters(), luck={"H7": 0.9})
+
+
+_TOLD = [
+    ("D2", "B", "power_cut", ("cold", "late"), 8.2, 8.6, 9.5, "h", "A power cut of 9.5 hours in the night of day 8."),
+    ("H2", "A", "power_cut", ("cold", "late"), 15.1, 15.5, 9.5, "h", "A power cut of 9.5 hours in the night of day 15."),
+    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 4.6, "degC", "The thermostat drifted 4.6 degrees warm for 14 hours on day 12."),
+    ("Q5", "C", "lid_ajar", ("cold", "late"), 6.3, 6.9, 11.0, "degC", "The lid stood ajar for a night from day 6."),
+    ("H5", "A", "long_storage", ("storage",), 0, 21, 18, "days", "The eggs had been stored for 18 days."),
+    ("Q2", "C", "low_fertility", (), 0, 17, 0.64, "share fertile", "The flock of Aviary 2 is poorly fertile."),
+    ("Q4", "C", "low_fertility", (), 0, 17, 0.62, "share fertile", "The flock of Aviary 2 is poorly fertile."),
+    ("H7", "A", "none", (), 0, 21, 0, "", "Nothing was planted: more background deaths than usual by luck."),
+] + [(batch, "B", "probe_high", ("late",), 0, 28, 0.4, "degC",
+      "The probe reads 0.4 degrees high, so the machine ran 0.4 degrees cool.")
+     for batch in ("D1", "D2", "D3", "D4")]
+
+
+def write_demo(folder, *, seed=SEED):
+    """Write the demo season; the answer is returned and not written into the folder.
+
+    Parameters
+    ----------
+    folder : path
+        Its workbook, season.toml and sensors are replaced; anything else is left alone.
+
+    Returns
+    -------
+    Answer
+    """
+    folder = Path(folder)
+    folder.mkdir(parents=True, exist_ok=True)
+    plan = demo_plan()
+    tables, eggs = course.run(np.random.default_rng(seed), plan)
+    habits.write_workbook(folder / "batches.xlsx", tables, habit=habits.HABITS["plain"], timezone=ZONE)
+    for old in (folder / "sensors").glob("*.csv"):
+        old.unlink()
+    for incubator, rows in tables["readings"].groupby("incubator"):
+        loggers.write_export(folder, rows, stem=incubator, style=loggers.EXPORTS[STYLES[incubator]], timezone=ZONE)
+    habits.write_settings(folder / "season.toml", title=plan.title, timezone=ZONE,
+                          incubators={name: f"sensors/{name}_*.csv" for name in STYLES})
+    names = ("batch", "incubator", "cause", "died_of", "day_start", "day_end", "size", "unit", "said")
+    told = [dict(zip(names, item, strict=True)) | {"severity": "moderate"} for item in _TOLD]
+    return course.answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")
