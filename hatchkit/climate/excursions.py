@@ -1,0 +1,195 @@
+"""When was it too warm or too cold for the eggs: stretches out of the range in force, never guessed across gaps."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.climate import machine_air, shapes
+from hatchkit.climate.dose import window_dose
+from hatchkit.climate.track import track_from
+
+#: A return into the range shorter than this does not end an excursion (nor shorter than two steps).
+JOIN_HOURS = 0.5
+#: Slightly out of range (level watch) matters only "over hours": shorter stretches are not reported.
+WATCH_HOURS = 2.0
+
+COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours", "degree_hours",
+           "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours", "gap_share",
+           "looks_like", "evidence", "stage", "day_start", "day_end", "heat_dose_h", "heat_band", "lost_hours",
+           "hours_egg_below_20", "hours_egg_below_10"]
+LEVEL_WORDS = ("in band", "watch", "alarm", "serious")
+
+
+def find_excursions(season) -> pd.DataFrame:
+    """Stretches in which the air, or the estimated egg, was out of its range while eggs were in.
+
+    Parameters
+    ----------
+    season : Season
+
+    Returns
+    -------
+    DataFrame
+        One row per batch and excursion, by incubator and time; rows of the same disturbance of one
+        incubator share `event`. Columns in ``reference/columns_climate.csv`` under `excursions`.
+
+    Notes
+    -----
+    A stretch counts when it reaches the alarm limits, or lies in the watch zone for 2 hours. Short
+    returns into the range (half an hour or two steps) do not end it; a gap does, and so does the
+    other side of the range. What happened in gaps is not known: see ``state_of_time``.
+    """
+    found = []
+    for incubator, batches in _by_incubator(season):
+        air = machine_air.machine_air(season, incubator)
+        step = machine_air.usual_step(air["time"])
+        for _, row in batches.iterrows():
+            track = track_from(season, row, air)
+            if not track.empty:
+                rows = batch_excursions(track, step)
+                found.append(rows.assign(incubator=incubator, batch=row["batch"]))
+    if not found:
+        return _empty()
+    table = pd.concat(found, ignore_index=True)
+    if table.empty:
+        return _empty()
+    table = table.sort_values(["incubator", "start", "batch"], kind="stable", ignore_index=True)
+    return _number(table)[COLUMNS]
+
+
+def batch_excursions(track: pd.DataFrame, step_h: float) -> pd.DataFrame:
+    """Excursions of one ``batch_track``; columns as in ``find_excursions`` without incubator, batch, event."""
+    used = track[track["air_c"].notna()].reset_index(drop=True)
+    level = used["level"].to_numpy()
+    egg = used["egg_c"].to_numpy()
+    egg_side = (egg > used["egg_range_high_c"]).astype(int) - (egg < used["egg_range_low_c"]).astype(int)
+    rows = [_describe(track, used, first, last, side, "air", step_h)
+            for first, last, side in _runs(used, np.sign(level), step_h)
+            if _counts(used, first, last, np.abs(level[first:last + 1]).max())]
+    taken = [(row["start"], row["end"], row["kind"]) for row in rows]
+    for first, last, side in _runs(used, np.asarray(egg_side), step_h):
+        start, end = used["time"].iloc[first], used["time"].iloc[last]
+        kind = "warm" if side > 0 else "cold"
+        # An egg lags: what follows an excursion of the air within 3 h belongs to it.
+        near = any(k == kind and start <= e + pd.Timedelta(hours=3) and end >= s for s, e, k in taken)
+        if not near and _length(used, first, last) >= WATCH_HOURS:
+            rows.append(_describe(track, used, first, last, side, "egg", step_h))
+    names = [name for name in COLUMNS if name not in ("event", "incubator", "batch")]
+    return pd.DataFrame(rows, columns=names) if rows else _empty()[names]
+
+
+def state_of_time(track: pd.DataFrame, start=None, end=None) -> pd.DataFrame:
+    """Every stretch of time as normal, warm, cold or not known.
+
+    Parameters
+    ----------
+    track : DataFrame
+        From ``batch_track``.
+    start, end : Timestamp, optional
+        The span to account for; default: first to last reading.
+
+    Returns
+    -------
+    DataFrame
+        start, end, state; stretches follow each other without holes. Time in which a reading is
+        missing or doubted is "not known", never normal.
+    """
+    if track.empty:
+        rows = [(start, end, "not known")] if start is not None and end is not None else []
+        return pd.DataFrame(rows, columns=["start", "end", "state"])
+    time, speaks = track["time"], track["hours"].to_numpy()
+    side = np.sign(track["level"].to_numpy())
+    state = np.array(["cold", "normal", "warm"])[side + 1].astype(object)
+    state[speaks == 0] = "not known"
+    finish = time.shift(-1)
+    finish.iloc[-1] = time.iloc[-1] + pd.Timedelta(hours=float(speaks[-1]))
+    table = pd.DataFrame({"start": time, "end": finish, "state": state})
+    edges = [(start, time.iloc[0]), (finish.iloc[-1], end)]
+    for position, (a, b) in enumerate(edges):
+        if a is not None and b is not None and a < b:
+            extra = pd.DataFrame({"start": [a], "end": [b], "state": ["not known"]})
+            table = pd.concat([extra, table] if position == 0 else [table, extra], ignore_index=True)
+    block = (table["state"] != table["state"].shift()).cumsum()
+    joined = table.groupby(block).agg(start=("start", "first"), end=("end", "last"), state=("state", "first"))
+    return joined.reset_index(drop=True)
+
+
+def _by_incubator(season):
+    batches = season.batches.assign(_incubator=[machine_air.incubator_of(season, row)
+                                                for _, row in season.batches.iterrows()])
+    return list(batches[batches["_incubator"].notna()].groupby("_incubator", sort=True))
+
+
+def _runs(used, side, step_h):
+    """(first, last, side) of stretches on one side of the range, joined over short returns."""
+    out = np.flatnonzero(side)
+    if len(out) == 0:
+        return []
+    clock = used["age_days"].to_numpy() * 24
+    holes = np.cumsum(used["gap"].to_numpy())
+    join = max(JOIN_HOURS, 2 * step_h if np.isfinite(step_h) else 0) + (step_h if np.isfinite(step_h) else 0)
+    a, b = out[:-1], out[1:]
+    breaks = (side[a] != side[b]) | (holes[a] != holes[b]) | (clock[b] - clock[a] > join + 1e-9)
+    starts = np.concatenate([[0], np.flatnonzero(breaks) + 1])
+    ends = np.concatenate([np.flatnonzero(breaks), [len(out) - 1]])
+    return [(int(out[s]), int(out[e]), int(side[out[s]])) for s, e in zip(starts, ends, strict=True)]
+
+
+def _length(used, first, last) -> float:
+    clock = used["age_days"].to_numpy()
+    return float((clock[last] - clock[first]) * 24 + used["hours"].iloc[last])
+
+
+def _counts(used, first, last, worst) -> bool:
+    return worst >= 2 or _length(used, first, last) >= WATCH_HOURS
+
+
+def _describe(track, used, first, last, side, on, step_h) -> dict:
+    """One excursion as a row."""
+    part = used.iloc[first:last + 1]
+    warm = side > 0
+    hours = _length(used, first, last)
+    start, end = part["time"].iloc[0], part["time"].iloc[-1]
+    # The egg lags, so its extreme may come up to 2 h after the air's return.
+    felt = used.iloc[first:max(machine_air.position(used["time"], end + pd.Timedelta(hours=2)), last + 1)]
+    dose = window_dose(track, start, end + pd.Timedelta(hours=max(float(part["hours"].iloc[-1]), 1e-6)))
+    egg = felt["egg_c"]
+    at = egg.idxmax() if warm else egg.idxmin()
+    looks, evidence = shapes.looks_like(used, first, last, warm, step_h)
+    word = "warm" if warm else "cold"
+    return {
+        "start": start, "end": end, "kind": word, "on": on,
+        "level": LEVEL_WORDS[int(np.abs(part["level"]).max())],
+        "extreme_c": float(part["air_c"].max() if warm else part["air_c"].min()), "hours": hours,
+        "degree_hours": dose[f"degree_hours_{word}"], "egg_extreme_c": float(egg.loc[at]),
+        "egg_extreme_low_c": float(felt.at[at, "egg_low_c"]), "egg_extreme_high_c": float(felt.at[at, "egg_high_c"]),
+        "egg_degree_hours": dose[f"egg_degree_hours_{word}"],
+        "gap_share": 1 - min(float(part["hours"].sum()) / hours, 1.0) if hours > 0 else 0.0,
+        "looks_like": looks, "evidence": evidence, "stage": part["stage"].iloc[0],
+        "day_start": float(part["age_days"].iloc[0]), "day_end": float(part["age_days"].iloc[-1]),
+        "heat_dose_h": dose["heat_dose_h"], "heat_band": dose["heat_band"], "lost_hours": dose["lost_hours"],
+        "hours_egg_below_20": dose["hours_egg_below_20"], "hours_egg_below_10": dose["hours_egg_below_10"],
+    }
+
+
+def _number(table):
+    """The column `event`: rows of one incubator and kind that overlap in time are one disturbance."""
+    event = np.zeros(len(table), dtype=int)
+    current, open_until = 0, {}
+    for position, row in enumerate(table.itertuples()):
+        key = (row.incubator, row.kind)
+        number, until = open_until.get(key, (None, None))
+        if number is None or row.start > until:
+            current += 1
+            number, until = current, row.end
+        open_until[key] = (number, max(until, row.end))
+        event[position] = number
+    return table.assign(event=event)
+
+
+def _empty() -> pd.DataFrame:
+    text = ["incubator", "batch", "kind", "on", "level", "looks_like", "evidence", "stage", "heat_band"]
+    table = pd.DataFrame(np.empty((0, len(COLUMNS))), columns=COLUMNS)
+    return table.astype({"start": "datetime64[us, UTC]", "end": "datetime64[us, UTC]", "event": int,
+                         **dict.fromkeys(text, object)})

@@ -1,0 +1,79 @@
+"""Which temperature is right: the range in force for a species, a stage and a kind of air."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.climate.egg_heat import air_kind
+
+#: Levels of distance from the range, 0 to 3.
+LEVELS = ("in band", "watch", "alarm", "serious")
+
+#: Days that a batch is followed after its species' hatch day when no take-off is recorded.
+DAYS_AFTER_HATCH = 2.0
+
+
+def temperature_range(figures, *, stage="setting", air="fan") -> pd.DataFrame:
+    """Limits for one species.
+
+    Parameters
+    ----------
+    figures : Series
+        The species' figures (``Season.species``): `setter_c`, `hatcher_c`.
+    stage : {"setting", "hatching"}
+    air : {"fan", "weak fan", "strong fan", "still", "egg"}
+        "egg" gives limits for the temperature of the egg instead of the air.
+
+    Returns
+    -------
+    DataFrame
+        Index: level (in_band, watch, alarm; beyond alarm is serious); columns low_c, high_c, source, sure.
+    """
+    kind = "egg" if air == "egg" else ("still" if air_kind(air) == "still" else "fan")
+    table = reference.load("ranges")
+    own = table[table["species"] == figures.name]
+    table = table if own.empty else pd.concat([own, table])
+    rows = table[(table["stage"] == stage) & (table["air"] == kind)].drop_duplicates("level")
+    rows = rows[rows["species"].isin(["any", figures.name])].set_index("level")
+    centre = float(figures["hatcher_c" if stage == "hatching" else "setter_c"])
+    return pd.DataFrame({"low_c": centre + rows["low_k"], "high_c": centre + rows["high_k"],
+                         "source": rows["source"], "sure": rows["sure"]})
+
+
+def level_of(temp_c, limits: pd.DataFrame):
+    """How far out of the range: 0 in band, 1 watch, 2 alarm, 3 serious; below the range negative.
+
+    Parameters
+    ----------
+    temp_c : array
+        degC; missing gives 0.
+    limits : DataFrame
+        From ``temperature_range``.
+    """
+    temp_c = np.asarray(temp_c, dtype=float)
+    level = np.zeros(temp_c.shape, dtype=int)
+    for low, high in zip(limits["low_c"], limits["high_c"], strict=True):
+        level += (temp_c > high).astype(int) - (temp_c < low).astype(int)
+    return level
+
+
+def stages(batch, figures) -> dict:
+    """When a batch was being set, hatched, and over.
+
+    Returns
+    -------
+    dict
+        set_at, transfer_at, end_at (UTC): transfer and end as recorded, else by the species' days.
+    """
+    set_at = batch["set_at"]
+    transfer = batch.get("transfer_at", pd.NaT)
+    if pd.isna(transfer):
+        transfer = set_at + pd.Timedelta(days=float(figures["transfer_day"]))
+    end = batch.get("taken_off_at", pd.NaT)
+    if pd.isna(end):
+        end = batch.get("last_hatch_at", pd.NaT)
+    if pd.isna(end):
+        end = set_at + pd.Timedelta(days=float(figures["incubation_days"]) + DAYS_AFTER_HATCH)
+    return {"set_at": set_at, "transfer_at": transfer, "end_at": end}

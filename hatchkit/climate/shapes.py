@@ -1,0 +1,124 @@
+"""What an excursion looks like, judged by its curve alone, with the evidence for the word.
+
+The words are hints for a person who was there: a log cannot know who opened a lid. Limits below are
+judgement; the curves behind them: a lid opening lets warm air out within minutes and the heater
+brings it back on a bend; without power the box cools along an exponential towards the room; a faulty
+probe jumps both ways between two readings, which air with eggs in it cannot do.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+#: Hours after setting in which a cold stretch is the loading itself (eggs take 6 to 8 h to warm up, Penn State).
+LOADING_H = 12.0
+#: 80 % of a fall within this time (or two steps) is fast.
+FAST_H = 0.4
+#: K per minute: faster than a closed box cools without power (17 K over 1.5 h starts at 0.2).
+OPENING_RATE = 0.25
+#: K in a single step, out and back again, without a bend.
+JUMP_K = 3.0
+#: K from where it was before, up to which a slow change is a drift.
+DRIFT_K = 3.0
+
+WORDS = ("opening", "drift", "outage", "overheating", "sensor", "loading", "unclear")
+
+
+def looks_like(used, first: int, last: int, warm: bool, step_h: float):
+    """A word from `WORDS` and one clause of evidence.
+
+    Parameters
+    ----------
+    used : DataFrame
+        Readings with a temperature, as in ``batch_track``.
+    first, last : int
+        Positions of the first and last reading out of range.
+    warm : bool
+    step_h : float
+        Usual step, hours.
+    """
+    curve = measure(used, first, last, warm, step_h)
+    if curve["jumped"]:
+        return "sensor", (f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K between two readings, "
+                          "with no bend")
+    return _warm(curve) if warm else _cold(curve)
+
+
+def measure(used, first, last, warm, step_h) -> dict:
+    """Numbers that describe the curve: depth, times, rates, and whether both edges are jumps."""
+    sign = 1.0 if warm else -1.0
+    clock = used["age_days"].to_numpy() * 24
+    air = used["air_c"].to_numpy()
+    gap = used["gap"].to_numpy()
+    joined_before = first > 0 and not gap[first]
+    joined_after = last + 1 < len(used) and not gap[last + 1]
+    base = _base(used, first)
+    begin = first - 1 if joined_before else first
+    beyond = sign * (air[begin:last + 1] - base)
+    top = int(np.argmax(beyond))
+    depth = float(beyond[top])
+    quick = int(np.argmax(beyond >= 0.8 * depth)) if depth > 0 else 0
+    step = np.diff(clock[begin:begin + top + 1]) * 60
+    rate = float((np.diff(beyond[:top + 1]) / np.maximum(step, 1e-9)).max()) if top > 0 else 0.0
+    jump_in = sign * (air[first] - air[first - 1]) if joined_before else 0.0
+    jump_out = sign * (air[last] - air[last + 1]) if joined_after else 0.0
+    inside = sign * (air[first:last + 1] - base)
+    flat = float(inside.max() - inside.min()) < 0.3 * depth
+    return {
+        "age_h": float(clock[first]), "hours": float(clock[last] - clock[first] + used["hours"].iloc[last]),
+        "base_c": base, "extreme_c": float(air[begin + top]), "depth_k": depth,
+        "to_extreme_h": float(clock[begin + top] - clock[begin]), "to_80_h": float(clock[begin + quick] - clock[begin]),
+        "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
+        "jumped": bool(flat and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
+        "step_h": step_h, "level": int(np.abs(used["level"].to_numpy()[first:last + 1]).max()),
+        "back": bool(joined_after), "known_before": bool(joined_before),
+    }
+
+
+def _base(used, first) -> float:
+    """Median of the six hours before, in range; else the middle of the range."""
+    clock = used["age_days"].to_numpy() * 24
+    begin = int(np.searchsorted(clock, clock[first] - 6.0))
+    before = used.iloc[begin:first]
+    before = before[before["level"] == 0]
+    if len(before) >= 3:
+        return float(before["air_c"].median())
+    row = used.iloc[first]
+    return float((row["low_c"] + row["high_c"]) / 2)
+
+
+def _cold(curve):
+    hours, depth = curve["hours"], curve["depth_k"]
+    if curve["age_h"] < LOADING_H:
+        return "loading", f"in the first hours after setting; {depth:.1f} K below the range's usual temperature"
+    fall = f"fell {depth:.1f} K"
+    if not curve["known_before"]:
+        return "unclear", f"{fall}, and nothing is logged just before"
+    fast = curve["to_80_h"] <= max(FAST_H, 2 * curve["step_h"])
+    coarse = curve["step_h"] > 0.2
+    if depth <= DRIFT_K and not fast:
+        return "drift", f"{fall} slowly, over {_time(curve['to_extreme_h'])}"
+    if fast and (curve["rate_k_min"] >= OPENING_RATE or depth <= DRIFT_K and curve["rate_k_min"] >= 0.1):
+        stayed = f" and stayed low for {_time(hours)} (left ajar?)" if hours > 1.5 else ""
+        back = f", back after {_time(hours)}" if curve["back"] and not stayed else ""
+        return "opening", f"{fall} within {_time(curve['to_80_h'])}{stayed}{back}"
+    if hours >= 0.5 and depth >= DRIFT_K and not (coarse and fast):
+        return "outage", (f"{fall} over {_time(curve['to_extreme_h'])}, at most {60 * curve['rate_k_min']:.0f} K per hour, "
+                          f"down to {curve['extreme_c']:.1f} °C: as a closed box cools")
+    why = "; the log's steps are too long to see the curve" if coarse else ""
+    return "unclear", f"{fall} within {_time(curve['to_extreme_h'])}{why}"
+
+
+def _warm(curve):
+    rise = f"rose {curve['depth_k']:.1f} K over {_time(curve['to_extreme_h'])} to {curve['extreme_c']:.1f} °C"
+    if curve["level"] >= 2:
+        return "overheating", rise
+    if curve["hours"] >= 2:
+        return "drift", f"{rise} and stayed warm for {_time(curve['hours'])}"
+    return "unclear", rise
+
+
+def _time(hours: float) -> str:
+    if hours < 1.5:
+        return f"{60 * hours:.0f} min"
+    return f"{hours:.1f} h" if hours < 48 else f"{hours / 24:.1f} days"
