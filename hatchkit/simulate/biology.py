@@ -167,7 +167,8 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, ea
     DataFrame
         egg, fertile, died_day, died_of, pipped, malpositioned, rotten_day, hatched_day, culled,
         loss_share, weight_g. `died_of` is background, hatching, heat, cold, storage, dry, wet,
-        turning, rotten or late (not out when the hatch was taken off).
+        parched (too dry at hatch), turning, rotten, offtime (clock far early or late) or late (not
+        out when the hatch was taken off).
     """
     scale = species["incubation_days"] / 21
     fertile = rng.random(count) < fertility
@@ -207,11 +208,23 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, ea
     failure = -np.log(1 - p["hatch_failure_share"] / (p["fertility"] - p["death_share"]))
     ages["hatching"] = _some(rng, count, failure, scale * rng.uniform(19.5, 21.0, count))
 
+    off = _hours_off(climate, species=species)
+    ages["offtime"] = _some(rng, count, p["offtime_rate"] * max(0.0, off - p["offtime_free_hours"]), term)
+    end = climate["age_days"] > species["transfer_day"] + 0.5
+    parched = max(0.0, p["dry_hatch_rh"] - climate["rh_pct"][end].mean())
+    ages["parched"] = _some(rng, count, p["dry_hatch_rate"] * parched, scale * rng.uniform(20.0, 21.0, count))
+
     hatched_day = _hatching_days(rng, count, species=species, climate=climate, stored_days=stored_days, p=p)
     out_by = species["incubation_days"] + 2.5 if taken_off_day is None else taken_off_day
     ages["late"] = np.where(hatched_day > out_by, out_by, NEVER)
     return _settle(rng, count, ages=ages, fertile=fertile, hatched_day=hatched_day, loss=loss,
                    rotten_day=rotten_day, species=species, p=p)
+
+
+def _hours_off(climate, *, species):
+    """Hours by which the development clock runs early or late over the whole incubation."""
+    inside = (climate["age_days"] > 0) & (climate["age_days"] <= species["incubation_days"])
+    return abs(float((1 - climate["speed"][inside]).sum())) * climate["step_hours"]
 
 
 def _hatching_days(rng, count, *, species, climate, stored_days, p):
@@ -233,8 +246,8 @@ def _settle(rng, count, *, ages, fertile, hatched_day, loss, rotten_day, species
     died = np.where(fertile, table[first, np.arange(count)], NEVER)
     cause = np.where(np.isfinite(died), names[first], "")
     hatched = fertile & ~np.isfinite(died)
-    pip_share = np.select([cause == "hatching", np.isin(cause, ["wet", "dry"])],
-                          [p["pipped_of_failures"], p["loss_pipped_share"]], 0.0)
+    pip_share = np.select([cause == "hatching", np.isin(cause, ["wet", "dry", "offtime"]), cause == "parched"],
+                          [p["pipped_of_failures"], p["loss_pipped_share"], 0.9], 0.0)
     pipped = rng.random(count) < pip_share
     lies = np.select([cause == "hatching", cause == "turning"], [p["malposition_of_failures"], 0.35], 0.02)
     wrong = (rng.random(count) < lies) & (died > 17 * species["incubation_days"] / 21)

@@ -149,12 +149,12 @@ def weighings(rng, eggs, seen, *, batch, moments, days, transfer_day, single) ->
     """
     order = {name: place for place, name in enumerate([*LOOKS, "hatch"])}
     left_at = seen["out_at"].map(order).to_numpy()
-    rows = []
+    rows, chosen = [], range(min(12, len(eggs)))
     for place, (moment, day) in enumerate(zip(moments, days, strict=True)):
         inside = left_at >= place
         grams = eggs["weight_g"] * (1 - eggs["loss_share"] * day / transfer_day)
         if single:
-            chosen = np.flatnonzero(inside)[:12] if place == 0 else [i for i in chosen if inside[i]]
+            chosen = [i for i in chosen if inside[i]]
             for i in chosen:
                 value = round(grams[i] + rng.normal(0, 0.1), 1)
                 rows.append((batch, str(eggs["egg"][i]), moment, value, 1))

@@ -49,6 +49,7 @@ class SeasonPlan:
     faults: dict = field(default_factory=dict)  # incubator -> list of machine.Fault
     probe_offset_c: dict = field(default_factory=dict)
     step_minutes: int = 30
+    log_days: float | None = None  # logged so long after setting; until the take-off if left out
     p: dict = field(default_factory=biology.parameters)
     luck: dict = field(default_factory=dict)  # batch -> extra background deaths, log hazard
 
@@ -63,7 +64,8 @@ def run(rng, plan: SeasonPlan):
         eggs: the true course of every egg with what the person saw of it.
     """
     wide = reference.species_table()
-    parts = [_run_batch(rng, plan, batch, wide.loc[batch.species]) for batch in plan.batches]
+    parts = [_run_batch(own, plan, batch, wide.loc[batch.species])
+             for own, batch in zip(rng.spawn(len(plan.batches)), plan.batches, strict=True)]
     rows = pd.DataFrame([part["row"] for part in parts])
     eggs = [part["eggs"] for part in parts]
     weights = [part["weights"] for part in parts if part["weights"] is not None]
@@ -82,7 +84,7 @@ def _run_batch(rng, plan, batch, species):
                                "transfer": species["transfer_day"]}
     moments = {name: _by_day(batch.set_at + day * DAY, rng) for name, day in days.items()}
     setter_rh = batch.setter_rh or (species["setter_rh_low_pct"] + species["setter_rh_high_pct"]) / 2
-    last = batch.set_at + (species["incubation_days"] + 3.5) * DAY
+    last = batch.set_at + max(species["incubation_days"] + 3.5, plan.log_days or 0) * DAY
     setup = machine.Run(
         set_at=batch.set_at, transfer_at=moments.get("transfer", batch.set_at + species["transfer_day"] * DAY),
         end=last, setter_c=species["setter_c"], hatcher_c=species["hatcher_c"], setter_rh=setter_rh,
@@ -107,7 +109,8 @@ def _run_batch(rng, plan, batch, species):
     seen = bookkeeping.candle(rng, eggs, look_days=look_days, species=species, p=plan.p,
                               opened_clears=batch.opens_clears)
     row = _row(batch, moments, taken_off, eggs, seen, species)
-    shown = air[air["time"] <= taken_off + pd.Timedelta(hours=1)]
+    stop = taken_off + pd.Timedelta(hours=1) if plan.log_days is None else batch.set_at + plan.log_days * DAY
+    shown = air[air["time"] <= stop]
     shown = machine.logged(rng, shown, offset_c=plan.probe_offset_c.get(batch.incubator, 0.0))
     return dict(row=row, eggs=_truth(batch, eggs, seen), sheet=_sheet(batch, eggs, seen),
                 weights=_weights(rng, batch, eggs, seen, moments, species),
@@ -253,9 +256,14 @@ def answer_for(plan, eggs, causes, *, seed, cause, severity, batch) -> Answer:
     rows = []
     for item in causes:
         mine = eggs[eggs["batch"] == item["batch"]]
-        struck = mine["died_of"].isin(item["died_of"])
         fertile = int(mine["fertile"].sum())
-        lost = len(mine) - fertile if item["cause"] == "low_fertility" else int(struck.sum())
+        lost = int(mine["died_of"].isin(item["died_of"]).sum())
+        if item["cause"] in ("low_fertility", "old_flock"):
+            # what an ordinary flock would have lost as well is not the cause's doing
+            lost += len(mine) - fertile - round(len(mine) * (1 - plan.p["fertility"]))
+        if item["cause"] == "old_flock":
+            lost -= round(fertile * plan.p["death_share"] / plan.p["fertility"])
+        lost = max(lost, 0)
         row = {name: value for name, value in item.items() if name != "died_of"}
         rows.append(row | dict(lost=lost, fertile=fertile, eggs_set=len(mine)))
     table = pd.DataFrame(rows, columns=["batch", "incubator", "cause", "severity", "day_start", "day_end",

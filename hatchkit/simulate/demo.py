@@ -12,7 +12,7 @@ from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
 from hatchkit.simulate.machine import Fault
 
-SEED = 20260403
+SEED = 20260405
 ZONE = "Europe/Rome"
 STYLES = {"A": "iso_offset", "B": "semicolon", "C": "iso_comma"}
 
@@ -30,7 +30,7 @@ _PLAN = [
     ("D3", "duck", "B", "2026-06-08 18:15", 38, "Mill pond ducks", 52, 0.91, 6),
     ("H4", "chicken", "A", "2026-06-15 18:00", 48, "Orchard hens", 48, 0.95, 5),
     ("Q5", "quail", "C", "2026-06-24 10:00", 60, "Aviary 1", 31, 0.92, 5),
-    ("D4", "duck", "B", "2026-07-06 17:45", 36, "Mill pond ducks", 57, 0.90, 6),
+    ("D4", "duck", "B", "2026-07-11 17:45", 36, "Mill pond ducks", 57, 0.90, 6),
     ("H5", "chicken", "A", "2026-07-09 18:00", 44, "Barn hens", 56, 0.93, 18),
     ("H6", "chicken", "C", "2026-07-15 18:00", 42, "Orchard hens", 53, 0.94, 5),
     ("H7", "chicken", "A", "2026-08-02 18:00", 48, "Orchard hens", 55, 0.94, 4),
@@ -68,15 +68,18 @@ def demo_plan() -> SeasonPlan:
 
 
 _TOLD = [
-    ("D2", "B", "power_cut", ("cold", "late"), 8.2, 8.6, 9.5, "h", "A power cut of 9.5 hours in the night of day 8."),
-    ("H2", "A", "power_cut", ("cold", "late"), 15.1, 15.5, 9.5, "h", "A power cut of 9.5 hours in the night of day 15."),
-    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 4.6, "degC", "The thermostat drifted 4.6 degrees warm for 14 hours on day 12."),
-    ("Q5", "C", "lid_ajar", ("cold", "late"), 6.3, 6.9, 11.0, "degC", "The lid stood ajar for a night from day 6."),
+    ("D2", "B", "power_cut", ("cold", "offtime", "late"), 8.2, 8.6, 9.5, "h",
+     "A power cut of 9.5 hours in the night of day 8."),
+    ("H2", "A", "power_cut", ("cold", "offtime", "late"), 15.1, 15.5, 9.5, "h",
+     "A power cut of 9.5 hours in the night of day 15."),
+    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 4.6, "degC",
+     "The thermostat drifted 4.6 degrees warm for 14 hours on day 12."),
+    ("Q5", "C", "lid_ajar", ("cold", "offtime", "late"), 6.3, 6.9, 11.0, "degC", "The lid stood ajar for a night from day 6."),
     ("H5", "A", "long_storage", ("storage",), 0, 21, 18, "days", "The eggs had been stored for 18 days."),
     ("Q2", "C", "low_fertility", (), 0, 17, 0.64, "share fertile", "The flock of Aviary 2 is poorly fertile."),
     ("Q4", "C", "low_fertility", (), 0, 17, 0.62, "share fertile", "The flock of Aviary 2 is poorly fertile."),
     ("H7", "A", "none", (), 0, 21, 0, "", "Nothing was planted: more background deaths than usual by luck."),
-] + [(batch, "B", "probe_high", ("late",), 0, 28, 0.4, "degC",
+] + [(batch, "B", "probe_high", ("offtime", "late"), 0, 28, 0.4, "degC",
       "The probe reads 0.4 degrees high, so the machine ran 0.4 degrees cool.")
      for batch in ("D1", "D2", "D3", "D4")]
 

@@ -1,0 +1,166 @@
+"""The causes that can be planted, and what each changes in the plan of a season.
+
+The list with its sizes is ``reference/simulate_causes.csv``; add a row there and a branch here.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.problems import HatchkitError
+from hatchkit.simulate.machine import Fault
+
+SEVERITIES = ("mild", "moderate", "severe")
+DAY = pd.Timedelta(days=1)
+
+#: What kills (`died_of` in the truth) belongs to which planted cause.
+KILLS = {
+    "none": (), "power_cut": ("cold", "offtime", "late"), "drift_warm": ("heat",),
+    "drift_cool": ("cold", "offtime", "late"), "lid_ajar": ("cold", "offtime", "late"), "overheating": ("heat",),
+    "long_storage": ("storage",), "low_fertility": (), "old_flock": ("background",),
+    "humidity_low": ("dry",), "humidity_high": ("wet",), "dry_hatch": ("parched",),
+    "turning_fault": ("turning",), "probe_high": ("cold", "offtime", "late"),
+    "probe_low": ("heat", "offtime"), "contaminated": ("rotten",),
+}
+#: Hours that a passing fault lasts, by severity (power cuts: their size is their length).
+HOURS = {"drift_warm": (14, 14, 14), "drift_cool": (48, 72, 120), "lid_ajar": (10, 14, 20),
+         "overheating": (3, 3.5, 4)}
+
+
+def cause_names() -> list[str]:
+    """Keys of all causes that can be planted, "none" among them."""
+    return list(reference.load("simulate_causes")["cause"])
+
+
+def check(cause, severity):
+    """HatchkitError that lists the choices if one of the two is unknown."""
+    if cause not in cause_names():
+        raise HatchkitError(f"There is no cause {cause!r} to plant; choose from {', '.join(cause_names())}.")
+    if severity not in SEVERITIES:
+        raise HatchkitError(f"Severity must be one of {', '.join(SEVERITIES)}, not {severity!r}.")
+
+
+def plant(rng, plan, *, cause, severity, batch):
+    """Put one cause into a plan.
+
+    Parameters
+    ----------
+    plan : course.SeasonPlan
+    cause, severity : str
+    batch : str
+        The batch that it is meant for; faults of the house or the machine reach others too.
+
+    Returns
+    -------
+    (SeasonPlan, list of dict)
+        The changed plan, and one entry per touched batch for the answer.
+    """
+    check(cause, severity)
+    row = reference.load("simulate_causes").set_index("cause").loc[cause]
+    size = float(row[f"size_{severity}"])
+    focus = next(item for item in plan.batches if item.batch == batch)
+    if cause == "none":
+        return plan, []
+    if cause in ("power_cut", *HOURS):
+        return _passing(rng, plan, focus, row, cause, severity, size)
+    if cause in ("probe_high", "probe_low"):
+        return _probe(plan, focus, cause, severity, size)
+    if cause in ("humidity_low", "humidity_high", "dry_hatch"):
+        return _humidity(plan, focus, cause, severity, size)
+    return _eggs(plan, focus, cause, severity, size)
+
+
+def _entry(item, cause, severity, size, unit, said, days=None):
+    length = float(reference.species(item.species)["incubation_days"])
+    start, end = (0.0, length) if days is None else days
+    return dict(batch=item.batch, incubator=item.incubator, cause=cause, severity=severity,
+                died_of=KILLS[cause], day_start=round(start, 2), day_end=round(end, 2), size=size,
+                unit=unit, said=said)
+
+
+def _passing(rng, plan, focus, row, cause, severity, size):
+    """Faults with a beginning and an end: in the whole house (power) or in one machine."""
+    scale = float(reference.species(focus.species)["incubation_days"]) / 21
+    hours = size if cause == "power_cut" else HOURS[cause][SEVERITIES.index(severity)]
+    start = focus.set_at + scale * rng.uniform(row["day_low"], row["day_high"]) * DAY
+    start = start.floor("D") + pd.Timedelta(hours={"overheating": 10, "drift_warm": 7}.get(cause, 20)
+                                            + round(float(rng.uniform(0, 2)), 2))
+    end = start + pd.Timedelta(hours=hours)
+    kind = {"drift_warm": "drift", "drift_cool": "drift"}.get(cause, cause)
+    signed = -size if cause == "drift_cool" else 0.0 if cause == "power_cut" else size
+    fault = Fault(kind, start, end, size=signed, room_c=12.0)
+    machines = {item.incubator for item in plan.batches} if cause == "power_cut" else {focus.incubator}
+    faults = {name: [*plan.faults.get(name, []), fault] if name in machines else plan.faults[name]
+              for name in machines | set(plan.faults)}
+    words = {"power_cut": f"A power cut of {hours:g} hours", "lid_ajar": f"The lid stood ajar for {hours:g} hours",
+             "drift_warm": f"The thermostat drifted {size:g} °C warm for {hours:g} hours",
+             "drift_cool": f"The thermostat drifted {size:g} °C cool for {hours:g} hours",
+             "overheating": f"The machine overheated by {size:g} °C for {hours:g} hours"}[cause]
+    touched = []
+    for item in plan.batches:
+        days = tuple((moment - item.set_at) / DAY for moment in (start, end))
+        last = float(reference.species(item.species)["incubation_days"])
+        if item.incubator in machines and days[1] > 0 and days[0] < last:
+            touched.append(_entry(item, cause, severity, size, str(row["unit"]),
+                                  f"{words}, from day {days[0]:.1f}.", days))
+    return replace(plan, faults=faults), touched
+
+
+def _probe(plan, focus, cause, severity, size):
+    """The machine is set by a wrong probe: the log looks right and the air is not."""
+    offset = size if cause == "probe_high" else -size
+    always = Fault("control", pd.Timestamp("2000-01-01", tz="UTC"), pd.Timestamp("2100-01-01", tz="UTC"), size=-offset)
+    name = focus.incubator
+    faults = plan.faults | {name: [*plan.faults.get(name, []), always]}
+    word = ("high", "cool") if offset > 0 else ("low", "warm")
+    said = f"The probe reads {size:g} °C {word[0]}, so the machine ran {size:g} °C {word[1]}."
+    touched = [_entry(item, cause, severity, size, "degC", said) for item in plan.batches if item.incubator == name]
+    return replace(plan, faults=faults, probe_offset_c=plan.probe_offset_c | {name: offset}), touched
+
+
+def _humidity(plan, focus, cause, severity, size):
+    species = reference.species(focus.species)
+    change = size if cause == "humidity_high" else -size
+    start, end = focus.set_at, focus.set_at + species["transfer_day"] * DAY
+    if cause == "dry_hatch":
+        start, end = end, focus.set_at + (species["incubation_days"] + 3) * DAY
+    fault = Fault("humidity", start, end, size=change)
+    faults = plan.faults | {focus.incubator: [*plan.faults.get(focus.incubator, []), fault]}
+    when = " after the transfer" if cause == "dry_hatch" else ""
+    said = f"The air was {size:g} points of humidity too {'damp' if change > 0 else 'dry'}{when}."
+    days = tuple((moment - focus.set_at) / DAY for moment in (start, end))
+    entry = _entry(focus, cause, severity, size, "%RH", said, days)
+    return replace(plan, faults=faults), [entry]
+
+
+def _eggs(plan, focus, cause, severity, size):
+    """Faults that come with the eggs or lie in their handling; flocks take all their batches along."""
+    place = SEVERITIES.index(severity)
+    if cause == "long_storage":
+        changed, said = dict(stored_days=size), f"The eggs had been stored for {size:g} days."
+    elif cause == "low_fertility":
+        changed, said = dict(fertility=size), f"Only {size:.0%} of the eggs of this flock are fertile."
+    elif cause == "old_flock":
+        changed = dict(flock_age_weeks=int(size), early_factor=(1.8, 2.8, 4.0)[place],
+                       fertility=focus.fertility * (0.94, 0.88, 0.80)[place])
+        said = f"The flock is {size:g} weeks old: fewer fertile eggs and more early deaths."
+    elif cause == "turning_fault":
+        changed = dict(turning=(size * 0.45, size * 0.55))
+        said = "The eggs were not turned as they should be (wanted deaths: "
+        said += f"{1 - np.exp(-size):.0%} of the embryos)."
+    else:
+        changed, said = dict(rotten_share=size), "Rot spread through the tray."
+    flockwide = cause in ("low_fertility", "old_flock")
+    batches, touched = [], []
+    for item in plan.batches:
+        mine = item.batch == focus.batch or (flockwide and item.flock == focus.flock)
+        batches.append(replace(item, **changed) if mine else item)
+        if mine:
+            unit = {"long_storage": "days", "low_fertility": "share fertile", "old_flock": "weeks",
+                    "turning_fault": "log hazard", "contaminated": "share of eggs"}[cause]
+            touched.append(_entry(item, cause, severity, size, unit, said))
+    return replace(plan, batches=tuple(batches)), touched

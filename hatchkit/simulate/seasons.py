@@ -1,0 +1,203 @@
+"""Draw a season with a known cause: in memory, or as a folder that a person would keep.
+
+Four separate random streams (layout, cause, habits, chance) come from the seed, so that nothing of
+the layout or of the person's habits depends on what was planted.
+"""
+
+from __future__ import annotations
+
+import os
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import problems as _problems
+from hatchkit import reference
+from hatchkit.problems import HatchkitError
+from hatchkit.season import Season
+from hatchkit.simulate import causes, course, habits, loggers
+from hatchkit.simulate.biology import parameters as _figures
+from hatchkit.simulate.course import DAY, BatchPlan, SeasonPlan
+from hatchkit.simulate.machine import Fault
+
+ZONE = "Europe/Rome"
+FLOCKS = ("Yard", "Meadow", "Lower pen", "Upper pen", "Willow", "Stonewall")
+REMARKS = ("", "", "", "eggs a little dirty", "mixed sizes", "warm spell", "some long eggs", "cold nights",
+           "new feed", "visitors on Sunday", "pen cleaned the week before")
+
+
+def _streams(seed):
+    return {name: np.random.default_rng([int(seed), place])
+            for place, name in enumerate(("layout", "cause", "habits", "chance"))}
+
+
+def _layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
+    """Batches one after another in each machine; who, when and how many, but no fault."""
+    birds = reference.species(species)
+    names = [chr(ord("A") + place) for place in range(incubators)]
+    gap = birds["incubation_days"] + 5
+    begin = {name: pd.Timestamp("2026-04-02 16:00", tz="UTC") + float(rng.integers(0, 12)) * DAY for name in names}
+    flocks = list(rng.permutation(FLOCKS)[: max(2, min(3, batches // 2))])
+    ages = {flock: int(rng.integers(30, 50)) for flock in flocks}
+    logit = np.log(figures["fertility"] / (1 - figures["fertility"]))
+    fertile = {flock: float(1 / (1 + np.exp(-rng.normal(logit, figures["fertility_sd"])))) for flock in flocks}
+    plans = []
+    for place in range(batches):
+        name, flock = names[place % incubators], flocks[int(rng.integers(len(flocks)))]
+        number = place // incubators
+        # days are whole so that an evening setting stays an evening setting
+        set_at = begin[name] + float(np.ceil(number * gap) + rng.integers(0, 2)) * DAY
+        set_at += pd.Timedelta(minutes=15 * int(rng.integers(0, 9)))
+        plans.append(BatchPlan(
+            batch=str(place + 1), species=species, incubator=name, set_at=set_at,
+            eggs_set=int(eggs + rng.integers(-eggs // 8, eggs // 8 + 1)), flock=str(flock),
+            flock_age_weeks=ages[flock] + round((set_at - begin[name]) / DAY / 7),
+            fertility=fertile[flock], stored_days=float(rng.integers(2, 8)),
+            egg_rows=bool(rng.random() < 0.35), weighs=("", "tray", "single")[int(rng.integers(3))],
+            note=str(rng.choice(REMARKS))))
+    log_days = float(birds["incubation_days"]) + 3.0
+    plan = SeasonPlan(title="A hatching season (invented)", timezone=ZONE, batches=tuple(plans),
+                      step_minutes=step_minutes, log_days=log_days, p=figures)
+    return _with_decoy(rng, plan)
+
+
+def _with_decoy(rng, plan):
+    """A harmless wobble somewhere: not every excursion is a cause."""
+    item = plan.batches[int(rng.integers(len(plan.batches)))]
+    start = item.set_at + rng.uniform(3, 14) * DAY
+    hours = float(rng.uniform(2, 5))
+    size = float(rng.choice([-1.6, -1.3, 1.1, 1.3]))
+    wobble = Fault("drift", start, start + pd.Timedelta(hours=hours), size=size)
+    return replace(plan, faults={item.incubator: [wobble]})
+
+
+def _drawn(seed, *, cause, severity, batches, eggs, species, incubators, step_minutes, gaps, parameters):
+    streams = _streams(seed)
+    figures = _figures(**(parameters or {}))
+    plan = _layout(streams["layout"], batches=batches, eggs=eggs, species=species, incubators=incubators,
+                   step_minutes=step_minutes, figures=figures)
+    asked = str(streams["layout"].integers(1, batches + 1))
+    names = causes.cause_names()
+    pick = names[int(streams["cause"].integers(len(names)))]
+    cause = pick if cause is None else cause
+    plan, touched = causes.plant(streams["cause"], plan, cause=cause, severity=severity, batch=asked)
+    tables, truth = course.run(streams["chance"], plan)
+    if gaps:
+        tables["readings"] = _with_gaps(streams["habits"], tables["readings"], gaps)
+    answer = course.answer_for(plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked)
+    return plan, tables, answer, streams
+
+
+def _with_gaps(rng, readings, share):
+    """Take out stretches of 2 to 30 hours until `share` of the readings is gone."""
+    kept = []
+    for _, rows in readings.groupby("incubator", sort=False):
+        keep = np.ones(len(rows), dtype=bool)
+        hours = (rows["time"] - rows["time"].iloc[0]).dt.total_seconds().to_numpy() / 3600
+        while (~keep).mean() < share:
+            start = rng.uniform(0, hours[-1])
+            keep &= ~((hours >= start) & (hours < start + rng.uniform(2, 30)))
+        kept.append(rows[keep])
+    return pd.concat(kept, ignore_index=True)
+
+
+def draw_season(*, seed, cause=None, severity="severe", batches=8, eggs=48, species="chicken", incubators=2,
+                step_minutes=30, gaps=0.0, parameters=None):
+    """A season in memory, as if its folder had been read without a fault.
+
+    Parameters
+    ----------
+    seed : int
+    cause : str, optional
+        A key of ``reference/simulate_causes.csv``; drawn with the seed if left out.
+    severity : {"mild", "moderate", "severe"}
+    batches, eggs, incubators : int
+        How many batches, about how many eggs in each, in how many machines.
+    species : str
+    step_minutes : int
+        Step of the log.
+    gaps : float
+        Share of the log that is missing.
+    parameters : dict, optional
+        Changes to the generative figures (``reference/simulate_parameters.csv``), for example
+        ``{"miss_rate": 0.2}`` for careless candling.
+
+    Returns
+    -------
+    (Season, Answer)
+    """
+    from hatchkit.losses.fates import build_fates
+
+    plan, tables, answer, _ = _drawn(
+        seed, cause=cause, severity=severity, batches=batches, eggs=eggs, species=species,
+        incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
+    wide = reference.species_table()
+    fates, doubts = build_fates(tables["batches"], tables["eggs"], tables["looks"], wide)
+    settings = {"timezone": plan.timezone, "title": plan.title,
+                "incubators": {item.incubator: {"set_point_c": 37.5, "air": "fan"} for item in plan.batches}}
+    season = Season(folder=Path("simulated"), title=plan.title, timezone=plan.timezone, fates=fates,
+                    problems=_problems.combine(doubts), species_table=wide, settings=settings, **tables)
+    return season, answer
+
+
+def simulate_season(folder, *, seed, cause=None, severity="severe", batches=8, style=None, gaps=None, eggs=48,
+                    species="chicken", incubators=2, step_minutes=10, parameters=None, answer=None):
+    """Write a season folder with a planted cause that only the returned answer names.
+
+    Parameters
+    ----------
+    folder : path
+        New or empty.
+    seed, cause, severity, batches, eggs, species, incubators, step_minutes, parameters
+        As in `draw_season`.
+    style : str, optional
+        Export style of the loggers (a key of ``loggers.EXPORTS``); drawn per machine if left out.
+    gaps : float, optional
+        Share of the log that is missing; drawn between 0 and 4 % if left out.
+    answer : path, optional
+        Where to write the sealed answer; refused inside `folder`.
+
+    Returns
+    -------
+    Answer
+    """
+    folder = _empty(folder)
+    if answer is not None and folder.resolve() in Path(answer).resolve().parents:
+        raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
+    if style is not None and style not in loggers.EXPORTS:
+        raise HatchkitError(f"There is no export style {style!r}; choose from {', '.join(loggers.EXPORTS)}.")
+    if gaps is None:
+        gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
+    plan, tables, sealed, streams = _drawn(
+        seed, cause=cause, severity=severity, batches=batches, eggs=eggs, species=species,
+        incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
+    rng = np.random.default_rng([int(seed), 8])
+    habit = habits.HABITS[str(rng.choice(list(habits.HABITS)))]
+    habits.write_workbook(folder / "batches.xlsx", tables, habit=habit, timezone=plan.timezone)
+    for name, rows in tables["readings"].groupby("incubator", sort=True):
+        chosen = style or str(rng.choice(list(loggers.EXPORTS)))
+        loggers.write_export(folder, rows, stem=name, style=loggers.EXPORTS[chosen], timezone=plan.timezone)
+    machines = sorted({item.incubator for item in plan.batches})
+    habits.write_settings(folder / "season.toml", title=plan.title, timezone=plan.timezone,
+                          incubators={name: f"sensors/{name}*.csv" for name in machines})
+    _same_times(folder)
+    if answer is not None:
+        sealed.write(answer)
+    return sealed
+
+
+def _empty(folder):
+    folder = Path(folder)
+    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
+        raise HatchkitError(f"{folder} is not empty; a simulated season needs a new folder.")
+    folder.mkdir(parents=True, exist_ok=True)
+    return folder
+
+
+def _same_times(folder):
+    """One fixed time on every file and folder, so that times tell nothing."""
+    moment = habits.FIXED.timestamp()
+    for path in [*folder.rglob("*"), folder]:
+        os.utime(path, (moment, moment))
