@@ -1,0 +1,247 @@
+"""Every look at the eggs in one table, from the batches' own columns and from a log of candlings."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import problem
+from hatchkit.records.dates import TIME
+from hatchkit.records.values import TEXT
+from hatchkit.records.words import plain, value_words
+
+COLUMNS = ["batch", "look", "name", "looked_at", "day", "clear", "dead", "removed"]
+
+#: Look -> (its date, its clears, its dead) in batches, and the species figure for its usual day.
+WIDE = {"candle1": ("candle1_at", "clear1", "dead1", "candle1_day"),
+        "candle2": ("candle2_at", "clear2", "dead2", "candle2_day"),
+        "transfer": ("transfer_at", "clear3", "dead3", "transfer_day")}
+_SAME_LOOK = pd.Timedelta(hours=36)
+
+
+def looks_of_batches(batches: pd.DataFrame, species_table: pd.DataFrame):
+    """The looks that the columns of batches tell of; the take-off ("hatch") closes every batch.
+
+    Parameters
+    ----------
+    batches : DataFrame
+    species_table : DataFrame
+
+    Returns
+    -------
+    looks : DataFrame
+        `COLUMNS`, and `assumed` (bool): the day is the species' usual one, because no date was kept.
+    problems : list of dict
+    """
+    parts, found = [], []
+    for name, (at, clear, dead, usual) in WIDE.items():
+        seen = batches[at].notna() | batches[clear].notna() | batches[dead].notna()
+        part = batches.loc[seen, ["batch", "set_at", "species", at, clear, dead]]
+        part = part.rename(columns={at: "looked_at", clear: "clear", dead: "dead"})
+        days = species_table[usual].reindex(part["species"]).to_numpy()
+        parts.append(_dated(part, name, days, found))
+    part = batches[["batch", "set_at", "species", "taken_off_at"]].rename(columns={"taken_off_at": "looked_at"})
+    part = part.assign(clear=pd.array([pd.NA] * len(part), dtype="Int64"),
+                       dead=pd.array([pd.NA] * len(part), dtype="Int64"))
+    days = species_table["incubation_days"].reindex(part["species"]).to_numpy() + 1
+    parts.append(_dated(part, "hatch", days, found))
+    looks = pd.concat(parts, ignore_index=True)
+    looks["removed"] = pd.array([pd.NA] * len(looks), dtype="Int64")
+    return numbered(looks, batches), found
+
+
+def _dated(part: pd.DataFrame, name: str, usual_day, found: list) -> pd.DataFrame:
+    blank = part["looked_at"].isna().to_numpy()
+    if blank.any():
+        span = pd.to_timedelta(np.where(np.isnan(usual_day.astype(float)), 0, usual_day.astype(float)), unit="D")
+        part = part.assign(looked_at=part["looked_at"].where(~blank, part["set_at"] + span).astype(TIME))
+        who = part.loc[blank, "batch"].tolist()
+        what = "date of the take-off" if name == "hatch" else f"date for {name}, though its counts were kept"
+        day = "the day after the usual hatching day" if name == "hatch" else "the species' usual day"
+        found.append(problem("note", column="taken_off_at" if name == "hatch" else WIDE[name][0],
+                             found=f"{len(who)} batch(es) without a {what}: {', '.join(who[:8])}"
+                             f"{' ...' if len(who) > 8 else ''}", done=f"Taken as {day}.", mend="Add the date."))
+    return part.assign(name=name, assumed=blank)
+
+
+def numbered(looks: pd.DataFrame, batches: pd.DataFrame) -> pd.DataFrame:
+    """Looks in the order of batches and time, with their order, age and the documented columns."""
+    place = pd.Series(range(len(batches)), index=batches["batch"])
+    set_at = pd.Series(batches["set_at"].to_numpy(), index=batches["batch"])
+    order = {"transfer": 1, "hatch": 2}
+    looks = looks.assign(_batch=looks["batch"].map(place), _last=looks["name"].map(order).fillna(0))
+    looks = looks.sort_values(["_batch", "_last", "looked_at", "name"], kind="stable").reset_index(drop=True)
+    start = pd.to_datetime(looks["batch"].map(set_at), utc=True)
+    looks["day"] = (looks["looked_at"] - start) / pd.Timedelta(days=1)
+    looks["look"] = pd.array(looks.groupby("batch", sort=False).cumcount() + 1, dtype="Int64")
+    looks["name"] = looks["name"].astype(TEXT)
+    return looks[[*COLUMNS, "assumed"]]
+
+
+def add_log(looks: pd.DataFrame, batches: pd.DataFrame, log: pd.DataFrame, species_table: pd.DataFrame):
+    """Looks and batches with a log of candlings (one row per visit) worked in.
+
+    Within a batch the visits are candle1, candle2, ... in order of time; the one named so, or the one
+    at or after the species' day of transfer, is transfer. What batches already hold stays, and a
+    disagreement is told.
+
+    Parameters
+    ----------
+    looks : DataFrame
+        From `looks_of_batches`.
+    batches : DataFrame
+    log : DataFrame
+        batch, name, looked_at, day, clear, dead, removed, left, file, sheet, row; one row per visit.
+    species_table : DataFrame
+
+    Returns
+    -------
+    looks, batches : DataFrame
+    problems : list of dict
+    """
+    found, rest = [], []
+    batches = batches.copy()
+    by_batch = dict(tuple(looks.groupby("batch", sort=False)))
+    for name, visits in log.groupby("batch", sort=False):
+        where = batches.index[batches["batch"] == name][0]
+        batch = batches.loc[where]
+        figures = species_table.loc[batch["species"]]
+        visits = _timed(visits, batch, figures, found)
+        visits = _fill_counts(visits, batch, found)
+        mine = _merge(by_batch[name], visits, batch, figures, found)
+        by_batch[name] = mine
+        _write_back(batches, where, mine)
+    rest = pd.concat(list(by_batch.values()), ignore_index=True) if by_batch else looks
+    return numbered(rest, batches), batches, found
+
+
+def _timed(visits, batch, figures, found: list):
+    """Visits with a time: the date, else the day of incubation; visits with neither are lost and told."""
+    by_day = batch["set_at"] + pd.to_timedelta(visits["day"], unit="D")
+    visits = visits.assign(looked_at=visits["looked_at"].fillna(by_day).astype(TIME))
+    occasions = value_words("occasion")
+    visits["occasion"] = [occasions.get(plain(name), "") if isinstance(name, str) else "" for name in visits["name"]]
+    usual = {"transfer": figures["transfer_day"], "hatch": figures["incubation_days"] + 1}
+    for index, visit in visits[visits["looked_at"].isna()].iterrows():
+        if visit["occasion"]:
+            day = float(usual[visit["occasion"]])
+            visits.loc[index, "looked_at"] = batch["set_at"] + pd.Timedelta(days=day)
+            continue
+        found.append(problem("lost", file=visit["file"], sheet=visit["sheet"], row=visit["row"],
+                             found=f"a candling of batch {batch['batch']} has no date: {_visit_text(visit)}",
+                             done="The row is not used.", mend="Add the date or the day of incubation."))
+    visits = visits[visits["looked_at"].notna()].sort_values("looked_at", kind="stable")
+    before = visits["looked_at"] < batch["set_at"]
+    for _, visit in visits[before].iterrows():
+        found.append(problem("doubtful", file=visit["file"], sheet=visit["sheet"], row=visit["row"],
+                             found=f"batch {batch['batch']} was candled on {visit['looked_at']:%Y-%m-%d}, before it was set",
+                             done="The visit keeps its date.", mend="Correct the date of setting or of the candling."))
+    return visits
+
+
+def _visit_text(visit) -> str:
+    return ", ".join(f"{name} {visit[name]}" for name in ("clear", "dead", "removed", "left") if pd.notna(visit[name]))
+
+
+def _fill_counts(visits, batch, found: list):
+    """Check the eggs left against what was taken out, and fill the one count that was not written."""
+    inside = batch["eggs_set"]
+    visits = visits.copy()
+    for index, visit in visits.iterrows():
+        out = [visit[name] for name in ("clear", "dead", "removed")]
+        kept = sum(int(count) for count in out if pd.notna(count))
+        if pd.notna(visit["left"]) and pd.notna(inside):
+            missing = int(inside) - int(visit["left"]) - kept
+            blank = [name for name in ("clear", "dead", "removed") if pd.isna(visit[name])]
+            place = dict(file=visit["file"], sheet=visit["sheet"], row=visit["row"], column="left")
+            if missing > 0 and len(blank) == 1 and blank != ["removed"]:
+                visits.loc[index, blank[0]] = missing
+                found.append(problem("note", found=f"batch {batch['batch']}: {blank[0]} was not written",
+                                     done=f"{missing} taken, from the eggs left.", mend="", **place))
+            elif missing:
+                found.append(problem("doubtful", found=f"batch {batch['batch']}: {int(inside)} eggs were in, {kept} taken "
+                                     f"out, yet {int(visit['left'])} are said to be left",
+                                     done="The counts taken out are used, not the eggs left.",
+                                     mend="Correct one of the counts.", **place))
+            inside = int(visit["left"])
+        else:
+            inside = inside - kept if pd.notna(inside) else inside
+    return visits
+
+
+def _merge(looks, visits, batch, figures, found: list):
+    """One batch's looks from both sources, named in order of time."""
+    looks, used = looks.copy(), []
+    extra = []
+    for _, visit in visits.iterrows():
+        if visit["occasion"] == "hatch":
+            looks.loc[looks["name"] == "hatch", ["looked_at", "assumed"]] = [visit["looked_at"], False]
+            continue
+        own = looks[(looks["name"] != "hatch") & ~looks.index.isin(used)]
+        apart = (own["looked_at"] - visit["looked_at"]).abs()
+        same = own.index[apart <= _SAME_LOOK]
+        if visit["occasion"] == "transfer" and (own["name"] == "transfer").any():
+            same = own.index[own["name"] == "transfer"]
+        if len(same):
+            index = same[0]
+            used.append(index)
+            _agree(looks, index, visit, found)
+            continue
+        extra.append(dict(batch=visit["batch"], name=visit["occasion"] or "candle", looked_at=visit["looked_at"],
+                          clear=visit["clear"], dead=visit["dead"], removed=visit["removed"], assumed=False))
+    if extra:
+        more = pd.DataFrame(extra).astype({"clear": "Int64", "dead": "Int64", "removed": "Int64", "looked_at": TIME})
+        looks = pd.concat([looks, more.reindex(columns=looks.columns)], ignore_index=True)
+    looks["assumed"] = looks["assumed"].astype(bool)
+    return _named(looks.sort_values("looked_at", kind="stable"), batch, figures)
+
+
+def _agree(looks, index, visit, found: list) -> None:
+    if looks.loc[index, "assumed"]:
+        looks.loc[index, ["looked_at", "assumed"]] = [visit["looked_at"], False]
+    for name in ("clear", "dead", "removed"):
+        if pd.isna(visit[name]):
+            continue
+        if pd.notna(looks.loc[index, name]) and looks.loc[index, name] != visit[name]:
+            found.append(problem("doubtful", file=visit["file"], sheet=visit["sheet"], row=visit["row"], column=name,
+                                 found=f"batch {visit['batch']}: {visit[name]} {name} here, {looks.loc[index, name]} "
+                                 "in the table of batches",
+                                 done="The log of candlings is used.", mend="Correct one of the two."))
+        looks.loc[index, name] = visit[name]
+
+
+def _named(looks, batch, figures):
+    """candle1, candle2, ... in order of time; one transfer at most; hatch last."""
+    day = (looks["looked_at"] - batch["set_at"]) / pd.Timedelta(days=1)
+    names = looks["name"].tolist()
+    if "transfer" not in names:
+        late = [place for place, name in enumerate(names)
+                if name != "hatch" and day.iloc[place] >= figures["transfer_day"] - 0.5]
+        if late:
+            names[late[0]] = "transfer"
+    number, transfers = 0, 0
+    for place, name in enumerate(names):
+        if name == "hatch":
+            continue
+        if name == "transfer" and not transfers:
+            transfers += 1
+            continue
+        number += 1
+        names[place] = f"candle{number}"
+    return looks.assign(name=names)
+
+
+def _write_back(batches, where, looks) -> None:
+    """Put the looks of one batch into its own columns, so that both tables tell the same."""
+    by_name = looks.drop_duplicates("name").set_index("name")
+    for name, (at, clear, dead, _) in WIDE.items():
+        if name in by_name.index:
+            look = by_name.loc[name]
+            batches.loc[where, at] = pd.NaT if look["assumed"] else look["looked_at"]
+            batches.loc[where, clear] = look["clear"]
+            batches.loc[where, dead] = look["dead"]
+    if "hatch" in by_name.index and not by_name.loc["hatch", "assumed"]:
+        batches.loc[where, "taken_off_at"] = by_name.loc["hatch", "looked_at"]
+    total = looks["removed"].sum(min_count=1)
+    if pd.notna(total) and (pd.isna(batches.loc[where, "removed"]) or batches.loc[where, "removed"] < total):
+        batches.loc[where, "removed"] = total

@@ -1,0 +1,170 @@
+"""A season folder -> plain tables, and a problem row for everything that could not be taken as written."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pandas as pd
+
+from hatchkit import problems as _problems
+from hatchkit.problems import HatchkitError, problem
+from hatchkit.records import candling_log, checks
+from hatchkit.records.batches import usable_batches
+from hatchkit.records.frames import choose_order, empty_frame, frame_of, heal_meanings
+from hatchkit.records.headers import own_headings
+from hatchkit.records.linking import link_to_batches
+from hatchkit.records.season_toml import read_settings
+from hatchkit.records.sheets import find_table
+from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
+
+MOST_FILES = 500
+
+
+def read_folder(folder) -> dict:
+    """Everything that a season folder holds, read and checked, before any analysis.
+
+    Parameters
+    ----------
+    folder : path
+
+    Returns
+    -------
+    dict
+        title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings.
+
+    Raises
+    ------
+    HatchkitError
+        If the folder is missing or can't be read, or holds neither a table of batches nor a log.
+    """
+    folder = Path(folder)
+    names = _list(folder)
+    settings, title, zone, species_table, found = read_settings(folder)
+    tables, unknown = _tables(folder, names, settings, found)
+    frames = _frames(tables, settings, zone, found)
+    batches, lost = usable_batches(frames["batches"], settings, species_table)
+    found += lost
+    for kind in ("eggs", "weights", "candlings"):
+        frames[kind], lost = link_to_batches(frames[kind], batches, kind)
+        found += lost
+    looks, notes = candling_log.looks_of_batches(batches, species_table)
+    found += notes
+    if len(frames["candlings"]):
+        looks, batches, notes = candling_log.add_log(looks, batches, frames["candlings"], species_table)
+        found += notes
+    readings, log_problems = _logs(folder, settings, batches, zone, names)
+    if batches.empty and readings.empty and not tables:
+        raise HatchkitError(_nothing(folder, names, found))
+    found += _unknown_files(unknown, log_problems, readings)
+    found += checks.check_batches(batches, looks, species_table)
+    found += checks.check_eggs(frames["eggs"], batches)
+    found += checks.check_logs(batches, readings)
+    if batches.empty:
+        found.append(problem("doubtful", found="no batch could be read", done="Only the logs are shown.",
+                             mend="Add a table of batches: hatchkit start FOLDER writes a blank one to fill in."))
+    return dict(title=title, timezone=zone, batches=batches, eggs=frames["eggs"], weights=frames["weights"],
+                looks=looks.drop(columns="assumed"), readings=readings, species_table=species_table, settings=settings,
+                problems=_problems.combine(_problems.table(found), log_problems))
+
+
+def _list(folder: Path) -> list[str]:
+    if not folder.exists():
+        raise HatchkitError(f"There is no folder {folder}; check the spelling, or write the whole path.")
+    if not folder.is_dir():
+        raise HatchkitError(f"{folder} is a file; hatchkit wants the folder that it lies in.")
+    try:
+        names = sorted(entry.name for entry in os.scandir(folder))
+    except OSError as error:
+        raise HatchkitError(f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
+                            "or copy it to where you may.") from error
+    return [name for name in names if not name.startswith((".", "~$", "~"))]
+
+
+def _tables(folder: Path, names: list[str], settings: dict, found: list):
+    """Every table of a known kind in the folder's own files, and the files in which none was found."""
+    own, tables, unknown = own_headings(settings), [], []
+    for name in names[:MOST_FILES]:
+        suffix = Path(name).suffix.lower()
+        if suffix not in WORKBOOKS + TEXTS or (folder / name).is_dir() or name == "problems.csv":
+            continue
+        grids, told = read_grids(folder / name, file=name)
+        if suffix in TEXTS and not grids:
+            unknown.append((name, suffix, told))
+            continue
+        found += told
+        here = [(grid, find_table(grid, own)) for grid in grids]
+        tables += [table for _, table in here if table is not None]
+        if not any(table for _, table in here):
+            if grids:
+                unknown.append((name, suffix, [_no_table(name, grids)]))
+        else:
+            found += [problem("note", file=name, sheet=grid.sheet, found="no table that hatchkit knows on this sheet",
+                              done="The sheet is not used.", mend="")
+                      for grid, table in here if table is None and any(map(any, grid.cells)) and not _is_help(grid)]
+    return tables, unknown
+
+
+def _is_help(grid) -> bool:
+    """The sheets that `hatchkit start` writes beside the tables."""
+    return any("hatchkit" in str(cell) for cell in (grid.cells[0] if grid.cells else []))
+
+
+def _no_table(name: str, grids) -> dict:
+    seen = [str(cell) for grid in grids for row in grid.cells[:10] for cell in row if isinstance(cell, str) and cell][:12]
+    what = f"; seen were: {', '.join(seen)[:200]}" if seen else ""
+    sheets = ", ".join(grid.sheet for grid in grids if grid.sheet)
+    return problem("lost", file=name, sheet=sheets, found=f"no table of batches, eggs, weights or candlings{what}",
+                   done="Nothing of this file is used.",
+                   mend='Give the table a heading row such as batch, species, set_at, eggs_set; or say in season.toml '
+                        'what your own headings mean: [headers] "Your heading" = "eggs_set".')
+
+
+def _frames(tables, settings: dict, zone: str, found: list) -> dict:
+    """One typed frame per kind, all files and sheets together."""
+    for table in tables:
+        heal_meanings(table)
+    told = (settings.get("sheets") or {}).get("day_first")
+    day_first, notes = choose_order(tables, told if isinstance(told, bool) else None)
+    found += notes
+    frames, hours = {}, []
+    for kind in ("batches", "eggs", "weights", "candlings"):
+        parts = [frame_of(table, day_first=day_first, zone=zone, hours=hours) for table in tables if table.kind == kind]
+        parts = [part for part in parts if len(part)]
+        frames[kind] = pd.concat(parts, ignore_index=True) if parts else empty_frame(kind)
+    for table in tables:
+        found += table.problems
+    if hours:
+        where = "; ".join(f"{heading} ({count})" for _, _, heading, count in hours)
+        found.append(problem("note", file=hours[0][0], sheet=hours[0][1], found=f"dates without an hour: {where[:300]}",
+                             done="Noon is taken, so ages may be half a day out.",
+                             mend="Write the hour too where you know it, at least for set_at: 2026-03-05 18:30."))
+    return frames
+
+
+def _logs(folder: Path, settings: dict, batches, zone: str, names):
+    has_logs = any((folder / name).is_dir() for name in names) or bool(settings.get("incubators")) \
+        or any(Path(name).suffix.lower() in (".csv", ".txt", ".tsv", ".log") for name in names)
+    if not has_logs:
+        return empty_frame("readings"), _problems.table([])
+    from hatchkit.records.logs import read_logs
+
+    return read_logs(folder, settings, batches, zone)
+
+
+def _unknown_files(unknown, log_problems, readings) -> list[dict]:
+    """Problem rows of text files that are neither a table of batches nor a log."""
+    used = set(log_problems["file"]) | set(readings["file"])
+    return [row for name, suffix, told in unknown for row in told if suffix in WORKBOOKS or name not in used]
+
+
+def _nothing(folder: Path, names: list[str], found: list) -> str:
+    lost = [row for row in found if row["severity"] == "lost"]
+    if lost:
+        row = lost[0]
+        return f"{row['file']}: {row['found']}. {row['mend']}"
+    if not names:
+        return (f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "
+                "or write a blank one with: hatchkit start FOLDER.")
+    return (f"There is no table of batches and no log in {folder}; it holds: {', '.join(names[:8])}. "
+            "Put your batches.xlsx or .csv in it, or write a blank one with: hatchkit start FOLDER.")

@@ -1,0 +1,202 @@
+"""A table of raw cells -> a DataFrame with the documented columns, each cell read for what its column holds."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.problems import problem
+from hatchkit.records import dates, values
+from hatchkit.records.headers import known_columns
+from hatchkit.records.sheets import Table
+from hatchkit.records.values import TEXT, Column
+
+#: Counts and dates that one word can mean; the cells decide ("Set" over dates is set_at).
+_OTHER_MEANING = {"eggs_set": "set_at", "hatched": "taken_off_at", "day": "looked_at"}
+
+
+def facts_of(kind: str) -> list[tuple[str, str, str]]:
+    """(column, unit, kind of value) of a table in the order of ``columns_records.csv``."""
+    facts = reference.load("columns_records")
+    facts = facts[facts["table"] == kind].fillna("")
+    return list(facts[["column", "unit", "kind"]].itertuples(index=False, name=None))
+
+
+def empty_frame(kind: str) -> pd.DataFrame:
+    """The documented table with no rows."""
+    return pd.DataFrame({name: _blank(form, unit, 0) for name, unit, form in facts_of(kind)})
+
+
+def _blank(form: str, unit: str, n: int) -> pd.Series:
+    if form == "time":
+        return pd.Series(pd.NaT, index=range(n), dtype=dates.TIME)
+    if form == "count":
+        return pd.Series(pd.NA, index=range(n), dtype="Int64")
+    if form == "number":
+        return pd.Series(np.nan, index=range(n), dtype=float)
+    return pd.Series([None] * n, dtype=TEXT)
+
+
+def heal_meanings(table: Table) -> None:
+    """Where a heading fits two columns, let the cells decide: dates under "Set" are dates of setting."""
+    for name, other in _OTHER_MEANING.items():
+        cells = table.column(name)
+        if not cells or other in table.names or other not in known_columns(table.kind):
+            continue
+        seen = [cell for cell in cells if not values.is_empty(cell)][:50]
+        are_dates = sum(dates.date_of(cell, True)[0] is not None and not _small(cell) for cell in seen)
+        if seen and are_dates > len(seen) / 2:
+            table.names[table.names.index(name)] = other
+    for place, name in enumerate(table.names):
+        if name and name.endswith("_at"):
+            seen = [cell for cell in table.columns[place] if not values.is_empty(cell)][:50]
+            if seen and sum(map(_small, seen)) > len(seen) / 2:
+                table.names[place] = None
+
+
+def _small(cell) -> bool:
+    if isinstance(cell, str):
+        cell = cell.strip()
+        return cell.isdigit() and len(cell) < 5
+    return isinstance(cell, (int, float)) and not isinstance(cell, bool) and cell < 10_000
+
+
+def column_of(table: Table, name: str) -> Column | None:
+    """One column of a table, with what a message needs to name it."""
+    cells = table.column(name)
+    if cells is None:
+        return None
+    heading = table.headings[table.names.index(name)]
+    return Column(name, heading, cells, table.rows, table.file, table.sheet, table.problems)
+
+
+def frame_of(table: Table, *, day_first: bool, zone: str, hours: list) -> pd.DataFrame:
+    """The typed table.
+
+    Parameters
+    ----------
+    table : Table
+    day_first : bool
+        How 04/05/2026 is meant in this table.
+    zone : str
+        Zone of the person's wall clock.
+    hours : list
+        Filled with (file, sheet, heading, number of dates without an hour), for one note about them all.
+
+    Returns
+    -------
+    DataFrame
+        Every documented column (all missing where not kept), then the person's own further columns.
+    """
+    n, made = len(table.rows), {}
+    known = {name: (unit, form) for name, unit, form in facts_of(table.kind)}
+    if table.kind == "candlings":
+        known = {"batch": ("", "text"), "name": ("", "text"), "looked_at": ("UTC", "time"), "day": ("days", "number"),
+                 **{name: ("eggs", "count") for name in ("clear", "dead", "removed", "left")}, "notes": ("", "text")}
+    for name, (unit, form) in known.items():
+        column = column_of(table, name) if name not in ("file", "sheet", "sheet_row") else None
+        if column is None or (table.kind == "batches" and name == "row"):
+            made[name] = _blank(form, unit, n)
+        elif table.kind == "eggs" and name in ("candle1", "candle2", "transfer", "outcome"):
+            made[name] = values.meanings(column, "outcome" if name == "outcome" else "look")
+        elif form == "time":
+            made[name] = _times(table, column, day_first, zone, hours)
+        elif form == "count":
+            made[name] = values.counts(column)
+        elif form == "number":
+            made[name] = values.measures(column, {"g": "grams", "days": "days", "weeks": "weeks"}.get(unit, "number"))
+        else:
+            made[name] = values.texts(column)
+    made["file"] = pd.Series([table.file] * n, dtype=TEXT)
+    made["sheet"] = pd.Series([table.sheet] * n, dtype=TEXT)
+    made["sheet_row" if table.kind == "eggs" else "row"] = pd.Series(pd.array(table.rows, dtype="Int64"))
+    _carry_unknown(table, made)
+    return pd.DataFrame(made)
+
+
+def _times(table: Table, column: Column, day_first: bool, zone: str, hours: list) -> pd.Series:
+    clocks = column_of(table, column.name + ".time")
+    times, kept = dates.wall_times(column, clocks, day_first=day_first)
+    without = int((~kept & ~np.isnat(times)).sum())
+    if without:
+        hours.append((table.file, table.sheet, column.heading, without))
+    return dates.to_utc(times, zone, column)
+
+
+def _carry_unknown(table: Table, made: dict) -> None:
+    """Columns that hatchkit does not know stay, under their own heading, and are told."""
+    carried = []
+    for place, heading in enumerate(table.headings):
+        cells = table.columns[place] if table.columns else []
+        if table.names[place] or (not heading and all(map(values.is_empty, cells))):
+            continue
+        heading = heading or f"column {place + 1}"
+        name, again = heading, 2
+        while name in made:
+            name, again = f"{heading} ({again})", again + 1
+        made[name] = pd.Series([None if values.is_empty(cell) else cell for cell in cells], dtype=object)
+        carried.append(name)
+    if carried:
+        first = table.rows[0] - 1 if table.rows else None
+        table.problems.append(problem(
+            "note", file=table.file, sheet=table.sheet, row=first, column=", ".join(carried)[:200],
+            found=f"{len(carried)} heading(s) that hatchkit does not know: {', '.join(carried)[:300]}",
+            done="Kept under their own names, not used in any count.",
+            mend='If one is a known column, say so in season.toml: [headers] "Your heading" = "eggs_set".'))
+
+
+def choose_order(tables: list[Table], told: bool | None):
+    """Whether text dates are day first, for all tables of a season, and how sure that is.
+
+    Parameters
+    ----------
+    tables : list of Table
+    told : bool or None
+        What season.toml says.
+
+    Returns
+    -------
+    day_first : bool
+    problems : list of dict
+    """
+    by_column = [(table, table.columns[place]) for table in tables for place, name in enumerate(table.names)
+                 if name and name.endswith("_at")]
+    texts = [(table, cells) for table, cells in by_column if str in set(map(type, cells))]
+    if not texts:
+        return True if told is None else told, []
+    proofs = {}
+    for table, cells in texts:
+        for mark in dates.order_marks(cells):
+            proofs.setdefault(mark, table)
+    open_in = [table for table, cells in texts if dates.has_open_order(cells)]
+    if told is not None or not open_in:
+        return next(iter(proofs), True) if told is None else told, []
+    where = dict(file=open_in[0].file, sheet=open_in[0].sheet)
+    mend = "Say it in season.toml: [sheets] day_first = true (or false)."
+    if len(proofs) == 1:
+        return next(iter(proofs)), []
+    fits = {order: sum(_fit(table, order) for table in open_in) for order in (True, False)}
+    if not proofs and fits[True] != fits[False]:
+        order = fits[True] > fits[False]
+        return order, [problem("note", found="dates that can be read with day or month first",
+                               done=f"Read with the {'day' if order else 'month'} first: so the candlings and the hatch "
+                               "fall at the right ages.", mend=mend, **where)]
+    return True, [problem("doubtful", found="dates with the day first and dates with the month first side by side"
+                          if proofs else "dates that can be read with day or month first, and nothing shows which",
+                          done="What can be read two ways is read with the day first.", mend=mend, **where)]
+
+
+def _fit(table: Table, day_first: bool) -> int:
+    """How many later dates lie 0 to 60 days after the date of setting in the same row, read in this order."""
+    start = table.column("set_at")
+    if start is None:
+        return 0
+    start = [dates.date_of(cell, day_first)[0] for cell in start]
+    fits = 0
+    for place, name in enumerate(table.names):
+        if name and name.endswith("_at") and name != "set_at":
+            for begun, cell in zip(start, table.columns[place], strict=True):
+                when = dates.date_of(cell, day_first)[0]
+                fits += begun is not None and when is not None and 0 <= (when - begun).days <= 60
+    return fits

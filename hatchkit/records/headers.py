@@ -1,0 +1,137 @@
+"""Which column is which: a person's own headings read as the columns that hatchkit knows."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from itertools import islice, product
+
+from hatchkit import reference
+from hatchkit.records.words import header_words, nearest_words, plain, split_words, tokens
+
+#: Kinds of sheet that are recognised.
+KINDS = ("batches", "eggs", "weights", "candlings")
+
+
+@cache
+def known_columns(kind: str) -> tuple[str, ...]:
+    """Canonical columns of a kind of sheet (``name.time`` is a clock time kept in its own column)."""
+    listed = [row["column"] for row in header_words() if row["table"] == kind]
+    if kind != "candlings":
+        facts = reference.load("columns_records")
+        own = facts.loc[facts["table"] == kind, "column"].tolist()
+        listed = [name for name in own if name not in ("file", "sheet", "sheet_row")] + listed
+        if kind == "batches":
+            listed = [name for name in listed if name != "row"]
+    return tuple(dict.fromkeys(name for name in listed if name))
+
+
+@cache
+def _lookups(kind: str):
+    """(text as written, words in order, set of words, letters run together) -> column; and all single words.
+
+    A column of "" marks headings that are known to be no column of ours ("breed").
+    """
+    written, exact, loose, joined = {}, {}, {}, {}
+    for name in known_columns(kind):
+        exact[split_words(name.replace("_", " ").replace(".", " "))] = name
+    rows = [row for row in header_words() if row["table"] == kind]
+    for row in rows:
+        written.setdefault(plain(row["words"]), row["column"])
+        exact.setdefault(split_words(row["words"]), row["column"])
+    for words, name in exact.items():
+        loose.setdefault(tokens(" ".join(words)), name)
+        joined.setdefault("".join(words), name)
+    vocabulary = frozenset(word for key in loose for word in key)
+    return written, exact, loose, joined, vocabulary
+
+
+@cache
+def recognise(text: str, kind: str) -> tuple[str | None, bool]:
+    """The canonical column that a heading means, and whether that took a guess at a misspelling.
+
+    Parameters
+    ----------
+    text : str
+        The heading as written.
+    kind : {"batches", "eggs", "weights", "candlings"}
+
+    Returns
+    -------
+    (str or None, bool)
+    """
+    bare = re.sub(r"[\(\[].*?[\)\]]", " ", text)
+    for form in (text, bare) if bare != text and bare.strip() else (text,):
+        found = _recognise(form, kind)
+        if found[0]:
+            return found
+    return None, False
+
+
+def _recognise(text: str, kind: str) -> tuple[str | None, bool]:
+    written, exact, loose, joined, vocabulary = _lookups(kind)
+    words = split_words(text)
+    if not words or len(words) > 8:
+        return None, False
+    for table, key in ((written, plain(text)), (exact, words), (loose, tokens(text)), (joined, "".join(words))):
+        if key in table:
+            return table[key] or None, False
+    options = [[word] if word in vocabulary or len(word) < 4 else nearest_words(word, vocabulary)[:4] or [word]
+               for word in tokens(text)]
+    near = {loose.get(tuple(sorted(set(choice)))) for choice in islice(product(*options), 64)} - {None}
+    run = "".join(words)
+    if not near and len(run) >= 7:
+        near = {joined[other] for other in nearest_words(run, joined)}
+    return (next(iter(near)) or None, True) if len(near) == 1 else (None, False)
+
+
+def own_headings(settings: dict) -> dict[str, str]:
+    """The [headers] of season.toml: heading in plain letters -> canonical column."""
+    given = settings.get("headers") or {}
+    return {plain(heading): str(column) for heading, column in given.items()}
+
+
+def name_columns(headings, kind: str, own: dict[str, str]):
+    """Canonical names for one header row.
+
+    Parameters
+    ----------
+    headings : list of str
+        As written; empty where the column has none.
+    kind : str
+    own : dict
+        From `own_headings`; it wins over everything.
+
+    Returns
+    -------
+    names : list of (str or None)
+        Canonical name per column; None where it is not known (or was taken by an earlier heading).
+    guessed : list of int
+        Places of names that took a guess at a misspelling.
+    doubled : list of int
+        Places of headings that mean a column already found.
+    """
+    known = set(known_columns(kind))
+    found = []
+    for place, heading in enumerate(headings):
+        if not heading:
+            continue
+        if plain(heading) in own:
+            name, strength = own[plain(heading)], 0
+            name = name if name in known else None
+        else:
+            name, guess = recognise(heading, kind)
+            exact = name is not None and split_words(heading) == split_words(name.replace("_", " "))
+            strength = 1 if exact else 3 if guess else 2
+        if name:
+            found.append((strength, place, name))
+    names, guessed, doubled, taken = [None] * len(headings), [], [], set()
+    for strength, place, name in sorted(found):
+        if name in taken:
+            doubled.append(place)
+            continue
+        taken.add(name)
+        names[place] = name
+        if strength == 3:
+            guessed.append(place)
+    return names, guessed, doubled

@@ -1,0 +1,166 @@
+"""One sheet of cells -> the table in it: where the headings are, what they mean, which rows are data."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from hatchkit.problems import problem
+from hatchkit.records.headers import KINDS, name_columns
+from hatchkit.records.values import is_empty, shown, text_of
+from hatchkit.records.words import plain, split_words, value_words
+from hatchkit.records.workbook import Grid
+
+#: Headings are looked for in this many rows from the top.
+HEAD_ROWS = 30
+
+_SHEET_NAMES = {"batches": {"batch", "batche", "hatch", "hatche", "season", "setting", "brut", "bruten", "lot"},
+                "eggs": {"egg", "ei", "eier", "oeuf", "huevo", "uova"},
+                "weights": {"weight", "weighing", "gewicht", "gewichte", "poid", "peso", "pesi"},
+                "candlings": {"candling", "candle", "look", "schieren", "mirage", "check", "visit"}}
+_UNIT_WORDS = {"g", "kg", "gram", "grams", "date", "days", "day", "pcs", "n", "no", "no.", "eggs", "yes/no", "dd/mm/yyyy",
+               "text", "weeks", "count", "time", "hh:mm", "stk", "%", "c", "°c"}
+
+
+@dataclass
+class Table:
+    """A table found in a grid: raw cells by column, with the row of each as the person sees it."""
+
+    kind: str
+    file: str
+    sheet: str
+    headings: list[str]
+    names: list[str | None]
+    rows: list[int]
+    columns: list[list]
+    problems: list[dict]
+
+    def column(self, name: str) -> list | None:
+        """The cells under a canonical column, or None if the table has no such column."""
+        return self.columns[self.names.index(name)] if name in self.names else None
+
+
+def find_table(grid: Grid, own: dict[str, str]) -> Table | None:
+    """The table of batches, eggs, weights or candlings in a grid, or None if it holds none.
+
+    Parameters
+    ----------
+    grid : Grid
+    own : dict
+        Headings that season.toml explains (`headers.own_headings`).
+    """
+    best = None
+    for top, row in enumerate(grid.cells[:HEAD_ROWS]):
+        lines = [text_of(cell) or "" for cell in row]
+        if sum(map(bool, lines)) < 2 or not any(isinstance(cell, str) and cell for cell in row):
+            continue
+        for depth, headings in _readings_of_head(grid.cells, top, lines):
+            for kind in KINDS:
+                names = name_columns(headings, kind, own)[0]
+                score = _score(kind, set(names) - {None}, grid)
+                if score > 0 and (best is None or score > best[0]):
+                    best = (score, kind, top, depth, headings)
+    if best is None:
+        return None
+    _, kind, top, depth, headings = best
+    return _cut(grid, kind, top + depth, headings, own)
+
+
+def _readings_of_head(cells, top: int, lines: list[str]):
+    """The heading row alone, and joined with the row under it (a group heading spans the ones below)."""
+    yield 1, lines
+    if top + 1 < len(cells) and all(isinstance(cell, str) for cell in cells[top + 1]) and any(cells[top + 1]):
+        group, joined = "", []
+        for upper, lower in zip(lines, cells[top + 1], strict=False):
+            group = upper or group
+            joined.append(f"{group} {lower.strip()}".strip() if lower.strip() else upper)
+        yield 2, joined
+    if top + 1 < len(cells) and _units_only(cells[top + 1]):
+        yield 2, lines
+
+
+def _units_only(row) -> bool:
+    kept = [cell for cell in row if not is_empty(cell)]
+    return bool(kept) and all(isinstance(cell, str) and plain(cell).strip("()[]") in _UNIT_WORDS for cell in kept)
+
+
+def _score(kind: str, names: set, grid: Grid) -> int:
+    """How well a row of headings fits a kind of table; 0 if it can't be one."""
+    some = {"batches": names & {"eggs_set", "set_at"} and len(names) >= 3,
+            "eggs": "egg" in names and names & {"candle1", "candle2", "transfer", "outcome", "weight_g", "stage_day"},
+            "weights": {"grams", "weighed_at"} <= names,
+            "candlings": "batch" in names and names & {"looked_at", "day", "name"}
+            and names & {"clear", "dead", "left"}}[kind]
+    if not some:
+        return 0
+    title = set(split_words(grid.sheet or Path(grid.file).stem))
+    return 2 * len(names) + 3 * bool(title & _SHEET_NAMES[kind])
+
+
+def _cut(grid: Grid, kind: str, start: int, headings: list[str], own: dict[str, str]) -> Table:
+    names, guessed, doubled = name_columns(headings, kind, own)
+    problems = []
+
+    def tell(severity, **what):
+        problems.append(problem(severity, file=grid.file, sheet=grid.sheet, **what))
+
+    for place in guessed:
+        tell("note", row=start, column=headings[place], found=f"heading {shown(headings[place])}",
+             done=f"Read as {names[place]}, as if misspelt.", mend="Correct the heading if that is wrong.")
+    for place in doubled:
+        tell("doubtful", row=start, column=headings[place],
+             found=f"heading {shown(headings[place])} means the same as another column",
+             done="The other one is used; this one is kept under its own name.",
+             mend="Rename one of the two, or say in season.toml under [headers] what it is.")
+    body = grid.cells[start:]
+    width = len(headings)
+    keys = [names.index(name) for name in ("batch", "egg", "eggs_set", "set_at", "weighed_at", "looked_at", "grams")
+            if name in names]
+    kept, rows = [], []
+    lead = next((place for place in range(width) if names[place] == "batch"), 0)
+    totals = value_words("total")
+    for number, row in enumerate(body, start + 1):
+        lead_cell = row[lead]
+        if any(row[key] == "" for key in keys) or (isinstance(lead_cell, str) and _is_total(lead_cell, totals)):
+            reason = _not_data(kind, row, headings, lead, totals)
+            if reason == "blank":
+                continue
+            if reason:
+                tell("note", row=number, found=f"{reason}: {_row_text(row)}", done="Not read as data.")
+                continue
+        elif lead_cell == headings[lead] and [text_of(cell) or "" for cell in row] == headings:
+            tell("note", row=number, found="the headings again", done="Not read as data.")
+            continue
+        kept.append(row)
+        rows.append(number)
+    columns = [list(cells) for cells in zip(*kept, strict=True)] if kept else [[] for _ in headings]
+    return Table(kind, grid.file, grid.sheet, headings, names, rows, columns, problems)
+
+
+def _is_total(text: str, totals) -> bool:
+    words = plain(text).rstrip(":").split()
+    return bool(words) and (" ".join(words) in totals or words[0] in totals and len(words) <= 3)
+
+
+def _not_data(kind: str, row, headings, lead: int, totals) -> str | None:
+    """Why a row is no data row ("blank" if it is empty), or None if it is one."""
+    filled = [cell for cell in row if not is_empty(cell)]
+    if not filled:
+        return "blank"
+    if [text_of(cell) or "" for cell in row] == headings:
+        return "the headings again"
+    first = filled[0]
+    if isinstance(first, str) and _is_total(first, totals) and (row[lead] is first or is_empty(row[lead])):
+        return "a row of totals"
+    if _units_only(row):
+        return "a row of units"
+    if len(filled) == 1 and isinstance(first, str) and len(headings) > 2 and len(first) > 3 \
+            and (" " in first.strip() or is_empty(row[lead])):
+        return "text outside the table"
+    if kind == "batches" and is_empty(row[lead]) and all(isinstance(cell, (int, float)) for cell in filled):
+        return "a row of numbers without a name"
+    return None
+
+
+def _row_text(row) -> str:
+    return shown(", ".join(text_of(cell) for cell in row if not is_empty(cell)))

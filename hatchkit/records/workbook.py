@@ -1,0 +1,295 @@
+"""A file with tables in it -> grids of cells, row 1 first, with the row numbers that the person sees."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from hatchkit.problems import problem
+from hatchkit.records import workbook_guard as guard
+from hatchkit.records.workbook_guard import Refused
+
+WORKBOOKS = (".xlsx", ".xlsm", ".ods", ".xls")
+TEXTS = (".csv", ".tsv")
+MOST_TEXT_BYTES = 30_000_000
+_OLD_FORMAT = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
+
+
+@dataclass
+class Grid:
+    """The cells of one sheet: a list of rows, each a list of values; "" where a cell is empty."""
+
+    file: str
+    sheet: str
+    cells: list[list]
+    problems: list[dict] = field(default_factory=list)
+
+
+def read_grids(path, *, file: str) -> tuple[list[Grid], list[dict]]:
+    """Every sheet of a workbook, or the one table of a text file.
+
+    Parameters
+    ----------
+    path : Path
+    file : str
+        Name of the file as messages give it.
+
+    Returns
+    -------
+    grids : list of Grid
+    problems : list of dict
+        A file that can't be read is one row of severity "lost"; nothing is raised.
+    """
+    path = Path(path)
+    try:
+        if not path.is_file():
+            raise Refused("it is not an ordinary file")
+        reader = _read_workbook if path.suffix.lower() in WORKBOOKS else _read_text
+        grids = reader(path, file)
+    except PermissionError:
+        return [], [_lost(file, "the file can't be opened: it is locked by another program, or you may not read it",
+                          "Close it in the other program (or ask for the right to read it), then run again.")]
+    except Refused as refused:
+        return [], [_lost(file, str(refused), _mend(str(refused)))]
+    except OSError as error:
+        return [], [_lost(file, f"the file can't be read ({error.strerror or 'the disk refused'})",
+                          "Copy it afresh into the season folder.")]
+    return grids, [row for grid in grids for row in grid.problems]
+
+
+def _lost(file: str, found: str, mend: str) -> dict:
+    return problem("lost", file=file, found=found, done="Nothing of this file is used.", mend=mend)
+
+
+def _mend(reason: str) -> str:
+    if "password" in reason:
+        return "Save it without a password."
+    if "MB" in reason or "repeated" in reason or "rows" in reason:
+        return "Copy the table itself into a new workbook and save that in the season folder."
+    return "Open it in your spreadsheet program, save it anew as .xlsx or .csv, and run again."
+
+
+def _read_workbook(path: Path, file: str) -> list[Grid]:
+    size = path.stat().st_size
+    if size > guard.MOST_BYTES:
+        raise Refused(f"the file has {size / 1e6:.0f} MB, more than the {guard.MOST_BYTES / 1e6:.0f} MB "
+                      "that hatchkit opens")
+    with open(path, "rb") as handle:
+        head = handle.read(8)
+    if not head:
+        raise Refused("the file is empty")
+    if head == _OLD_FORMAT:
+        if path.suffix.lower() != ".xls":
+            raise Refused("the workbook is protected by a password, or is an old workbook under a new name")
+        return _fast_grids(path, file, None)
+    if head[:2] != b"PK":
+        if path.suffix.lower() == ".xls":
+            return _read_text(path, file)
+        raise Refused("the file is damaged or is not a workbook")
+    with guard.open_parts(path) as parts:
+        names = parts.namelist()
+        if "content.xml" in names:
+            guard.ods_cells(guard.read_part(parts, "content.xml"))
+            facts = None
+        else:
+            sheets = [name for name in names if re.fullmatch(r"xl/worksheets/[^/]+\.xml", name)]
+            if not sheets:
+                raise Refused("the file is damaged or is not a workbook")
+            if "xl/sharedStrings.xml" in names:
+                guard.read_part(parts, "xl/sharedStrings.xml")
+            facts = {name: guard.sheet_facts(guard.read_part(parts, name)) for name in sheets}
+            places = _sheet_parts(parts)
+            facts = {title: facts[part] for title, part in places.items() if part in facts}
+    if facts is not None:
+        _refuse_dense(facts)
+        if any(fact.far for fact in facts.values()):
+            return _careful_grids(path, file, facts)
+    return _fast_grids(path, file, facts)
+
+
+def _refuse_dense(facts: dict) -> None:
+    for title, fact in facts.items():
+        if fact.rows * fact.columns > guard.MOST_CELLS:
+            raise Refused(f"sheet {title} spans {fact.rows:,} rows and {fact.columns:,} columns")
+
+
+def _sheet_parts(parts) -> dict[str, str]:
+    """Title of each sheet -> name of its part, in the order of the tabs."""
+    book = guard.read_part(parts, "xl/workbook.xml").decode("utf-8", "replace")
+    links = guard.read_part(parts, "xl/_rels/workbook.xml.rels").decode("utf-8", "replace")
+    targets = {}
+    for tag in re.findall(r"<(?:\w+:)?Relationship\b[^>]*>", links):
+        name, target = re.search(r'\bId="([^"]*)"', tag), re.search(r'\bTarget="([^"]*)"', tag)
+        if name and target:
+            target = target[1].lstrip("/")
+            targets[name[1]] = target if target.startswith("xl/") else "xl/" + target
+    found = {}
+    for tag in re.findall(r"<(?:\w+:)?sheet\b[^>]*>", book):
+        title, link = re.search(r'\bname="([^"]*)"', tag), re.search(r'\b\w+:id="([^"]*)"', tag)
+        if title and link and link[1] in targets:
+            found[_unescape(title[1])] = targets[link[1]]
+    return found
+
+
+def _unescape(text: str) -> str:
+    from html import unescape
+
+    return unescape(text)
+
+
+def _fast_grids(path: Path, file: str, facts) -> list[Grid]:
+    import python_calamine as calamine
+
+    try:
+        book = calamine.load_workbook(str(path))
+    except calamine.PasswordError as error:
+        raise Refused("the workbook is protected by a password") from error
+    except Exception as error:  # the reader's own kinds of error differ by version
+        if facts is not None:
+            return _careful_grids(path, file, facts)
+        raise Refused("the file is damaged or is not a workbook") from error
+    grids = []
+    for meta in book.sheets_metadata:
+        if meta.typ != calamine.SheetTypeEnum.WorkSheet:
+            continue
+        try:
+            sheet = book.get_sheet_by_name(meta.name)
+            cells = sheet.to_python(skip_empty_area=False)
+        except Exception as error:
+            raise Refused(f"sheet {meta.name} is damaged") from error
+        grid = Grid(file, meta.name, cells)
+        fact = (facts or {}).get(meta.name)
+        if fact is None or fact.merged:
+            _fill_merged(cells, sheet.merged_cell_ranges or [])
+        if fact is not None:
+            _mark_cells(grid, fact)
+        if meta.visible != calamine.SheetVisibleEnum.Visible and any(map(any, cells)):
+            grid.problems.append(problem("note", file=file, sheet=meta.name, found="the sheet is hidden",
+                                         done="It is read like the others.", mend="Delete it if it is not meant."))
+        grids.append(grid)
+    return grids
+
+
+def _fill_merged(cells: list[list], ranges) -> None:
+    """Write the value of a merged cell into every row it spans (only downwards: titles stay as they are)."""
+    for (top, left), (bottom, _) in ranges:
+        if bottom <= top or top >= len(cells) or left >= len(cells[top]):
+            continue
+        for row in cells[top + 1:bottom + 1]:
+            if left < len(row) and row[left] == "":
+                row[left] = cells[top][left]
+
+
+def _mark_cells(grid: Grid, fact) -> None:
+    """Problem rows for cells that show an error and for formulas whose result was never saved."""
+    for row, column, text in fact.errors[:50]:
+        grid.problems.append(problem(
+            "doubtful", file=grid.file, sheet=grid.sheet, row=row, column=_letters(column),
+            found=f"the cell shows {text}", done="The cell counts as empty.", mend="Mend the formula in this cell."))
+    if fact.unsaved:
+        row, column = fact.unsaved[0]
+        grid.problems.append(problem(
+            "doubtful", file=grid.file, sheet=grid.sheet, row=row, column=_letters(column),
+            found=f"{len(fact.unsaved)} formula(s) have no saved result, the first in {_letters(column)}{row}",
+            done="These cells count as empty.",
+            mend="Open the workbook in your spreadsheet program and save it once; then run again."))
+    for row, column, text in fact.errors:
+        if row <= len(grid.cells) and column <= len(grid.cells[row - 1]) and grid.cells[row - 1][column - 1] == text:
+            grid.cells[row - 1][column - 1] = ""
+
+
+def _letters(column: int) -> str:
+    letters = ""
+    while column:
+        column, rest = divmod(column - 1, 26)
+        letters = chr(65 + rest) + letters
+    return letters
+
+
+def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:
+    """The bounded reader for workbooks with far cells: the table is read, the lone far cell is named."""
+    import openpyxl
+
+    try:
+        book = openpyxl.load_workbook(path, read_only=True, data_only=True)
+    except Exception as error:
+        raise Refused("the file is damaged or is not a workbook") from error
+    grids = []
+    try:
+        for sheet in book.worksheets:
+            fact = facts.get(sheet.title, guard.SheetFacts())
+            rows = sheet.iter_rows(max_row=max(fact.rows, 1), max_col=max(fact.columns, 1), values_only=True)
+            cells = [["" if value is None else value for value in row] for row in rows]
+            grid = Grid(file, sheet.title, cells)
+            if fact.far:
+                grid.problems.append(problem(
+                    "doubtful", file=file, sheet=sheet.title, found=f"a cell far from the table: {fact.far[0]}",
+                    done=f"Only the first {fact.rows:,} rows and {fact.columns:,} columns are read.",
+                    mend="Delete the rows and columns beyond the table, then save."))
+            _mark_cells(grid, fact)
+            grids.append(grid)
+    except Exception as error:
+        raise Refused("the file is damaged or is not a workbook") from error
+    finally:
+        book.close()
+    return grids
+
+
+def _read_text(path: Path, file: str) -> list[Grid]:
+    size = path.stat().st_size
+    if size > MOST_TEXT_BYTES:
+        raise Refused(f"the file has {size / 1e6:.0f} MB, more than the {MOST_TEXT_BYTES / 1e6:.0f} MB of a "
+                      "table of batches")
+    with open(path, "rb") as handle:
+        raw = handle.read(MOST_TEXT_BYTES)  # no more, even if the file grows meanwhile
+    if not raw.strip():
+        raise Refused("the file is empty")
+    text = decode(raw)
+    if text is None:
+        raise Refused("the file is not text, though its name says so")
+    separator = guess_separator(text)
+    csv.field_size_limit(1_000_000)
+    try:
+        cells = list(csv.reader(io.StringIO(text, newline=None), delimiter=separator))
+    except csv.Error as error:
+        raise Refused("the file is not a table of text") from error
+    if any(len(row) > guard.MOST_COLUMNS for row in cells) or len(cells) > guard.MOST_ROWS:
+        raise Refused(f"the file has more than {guard.MOST_ROWS:,} rows or {guard.MOST_COLUMNS} columns")
+    width = max(map(len, cells))
+    cells = [[cell.strip() for cell in row] + [""] * (width - len(row)) for row in cells]
+    return [Grid(file, "", cells)]
+
+
+def decode(raw: bytes) -> str | None:
+    """Bytes as text: UTF-8 or UTF-16 by their mark, else UTF-8, else Western (cp1252); None if it is no text."""
+    if raw[:2] in (b"\xff\xfe", b"\xfe\xff"):
+        return raw.decode("utf-16", "replace")
+    if raw[:3] == b"\xef\xbb\xbf":
+        return raw.decode("utf-8-sig", "replace")
+    if b"\x00" in raw[:4096]:
+        return None
+    try:
+        return raw.decode("utf-8")
+    except UnicodeDecodeError:
+        head = raw[:65536]
+        odd = sum(byte < 32 and byte not in (9, 10, 13) for byte in head)
+        return None if odd > len(head) / 100 else raw.decode("cp1252", "replace")
+
+
+def guess_separator(text: str) -> str:
+    """The separator that cuts most lines of the head into one and the same number of cells (at least two)."""
+    lines = [line for line in text[:65536].splitlines() if line.strip()][:200]
+    best, best_score = ",", (0, 0)
+    for separator in (";", "\t", ",", "|"):
+        widths = [len(row) for row in csv.reader(lines, delimiter=separator)]
+        several = [width for width in widths if width > 1]
+        if several:
+            common = max(set(several), key=several.count)
+            score = (several.count(common), common)
+            # A decimal comma also cuts lines, but not each into the same number of cells.
+            if score > best_score:
+                best, best_score = separator, score
+    return best

@@ -1,0 +1,147 @@
+"""Is a workbook safe to hand to a fast reader? Size, far cells and repeats are checked before, not after.
+
+A workbook of a few kilobytes can ask for gigabytes of memory (a lone cell in the last row and
+column, a bomb of zeros, one cell repeated a million times), often by accident. What is too large is
+refused in a sentence; a lone far cell costs only that cell.
+"""
+
+from __future__ import annotations
+
+import re
+import zipfile
+from dataclasses import dataclass, field
+from xml.parsers import expat
+
+MOST_BYTES = 100_000_000  # unpacked; 50,000 rows x 12 columns are about 20 MB
+MOST_ROWS = 100_000
+MOST_COLUMNS = 200
+MOST_CELLS = 4_000_000
+
+_ROW_NUMBER = re.compile(rb"<(?:\w+:)?row\b[^>]*?\br=[\"'](\d+)")
+_FAR = re.compile(rb"\br=[\"'](?:[A-Za-z]{3}|[A-Za-z]*\d{6})")
+_WIDE = re.compile(rb"\br=[\"']([A-Za-z]{2,})\d")
+_ADDRESS = re.compile(rb"\br=[\"']([A-Za-z]+)(\d+)[\"']")
+_ERROR_CELL = re.compile(rb"<c\b[^>]*?\br=\"([A-Z]+)(\d+)\"[^>]*?\bt=\"e\"[^>]*>.*?<v>([^<]*)</v>", re.S)
+_FORMULA_CELL = re.compile(rb"<c\b[^>]*?\br=\"([A-Z]+)(\d+)\"[^>]*>\s*<f\b(?:[^>]*/>|.*?</f>)\s*(<v>[^<]*</v>|)", re.S)
+
+
+class Refused(Exception):
+    """The file will not be opened; the message says why in plain words."""
+
+
+@dataclass
+class SheetFacts:
+    """What one sheet of an .xlsx file holds, found without building it."""
+
+    rows: int = 0
+    columns: int = 0
+    far: list[str] = field(default_factory=list)
+    errors: list[tuple[int, int, str]] = field(default_factory=list)  # row and column from 1, what it shows
+    unsaved: list[tuple[int, int]] = field(default_factory=list)  # formulas without a saved result
+    merged: bool = False
+
+
+def column_number(letters: str) -> int:
+    """"A" -> 1, "Z" -> 26, "AA" -> 27."""
+    number = 0
+    for letter in letters.upper():
+        number = number * 26 + ord(letter) - 64
+    return number
+
+
+def open_parts(path) -> zipfile.ZipFile:
+    """The zip file of a workbook, refused if it unpacks to more than `MOST_BYTES`."""
+    try:
+        parts = zipfile.ZipFile(path)
+    except (zipfile.BadZipFile, NotImplementedError, ValueError, EOFError, IndexError) as error:
+        raise Refused("the file is damaged or is not a workbook") from error
+    size = sum(part.file_size for part in parts.infolist())
+    if size > MOST_BYTES:
+        parts.close()
+        raise Refused(f"the file unpacks to {size / 1e6:.0f} MB, more than the {MOST_BYTES / 1e6:.0f} MB "
+                      "that hatchkit opens")
+    return parts
+
+
+def read_part(parts: zipfile.ZipFile, name: str) -> bytes:
+    """One part, unpacked; a part that is longer than it says, damaged or missing is refused."""
+    try:
+        return parts.read(name)
+    except (zipfile.BadZipFile, KeyError, NotImplementedError, RuntimeError, EOFError, OSError,
+            zipfile.zlib.error) as error:
+        raise Refused("the file is damaged: it can't be unpacked whole") from error
+
+
+def sheet_facts(xml: bytes) -> SheetFacts:
+    """Extent, far cells, error cells and unsaved formulas of one worksheet part.
+
+    Parameters
+    ----------
+    xml : bytes
+        The part ``xl/worksheets/sheetN.xml``.
+    """
+    facts = SheetFacts(merged=b"<mergeCell " in xml)
+    if _FAR.search(xml):
+        cells = [(int(row), column_number(letters.decode())) for letters, row in _ADDRESS.findall(xml)]
+        near = [cell for cell in cells if cell[0] <= MOST_ROWS and cell[1] <= MOST_COLUMNS]
+        far = [(letters.decode() + row.decode()) for letters, row in _ADDRESS.findall(xml)
+               if int(row) > MOST_ROWS or column_number(letters.decode()) > MOST_COLUMNS]
+        facts.far = far[:5] or ["a row number above " + str(MOST_ROWS)]
+        facts.rows = max((row for row, _ in near), default=0)
+        facts.columns = max((column for _, column in near), default=0)
+    else:
+        facts.rows = max(map(int, _ROW_NUMBER.findall(xml)), default=0) or xml.count(b"<row")
+        facts.columns = max((column_number(letters.decode()) for letters in set(_WIDE.findall(xml))), default=26)
+    if b't="e"' in xml:
+        facts.errors = [(int(row), column_number(letters.decode()), text.decode("utf-8", "replace"))
+                        for letters, row, text in _ERROR_CELL.findall(xml)]
+    if b"<f>" in xml or b"<f " in xml or b"<f/>" in xml:
+        facts.unsaved = [(int(row), column_number(letters.decode()))
+                         for letters, row, value in _FORMULA_CELL.findall(xml) if not value]
+    return facts
+
+
+def ods_cells(xml: bytes) -> None:
+    """Refuse an .ods content part whose repeats unfold to more cells than hatchkit opens.
+
+    Empty cells and rows at the end, which every program repeats to the edge of the sheet, cost nothing.
+    """
+    state = dict(row_repeat=1, width=0, used=0, rows=0, cells=0)
+
+    def start(name, attributes):
+        if name == "table:table":
+            state.update(rows=0, widest=0)
+        elif name == "table:table-row":
+            state.update(row_repeat=_repeat(attributes, "table:number-rows-repeated"), width=0, used=0)
+        elif name in ("table:table-cell", "table:covered-table-cell"):
+            state["width"] += _repeat(attributes, "table:number-columns-repeated")
+            if any(key.startswith("office:") and key.endswith("value") for key in attributes):
+                state["used"] = state["width"]
+        elif name == "text:p":
+            state["used"] = state["width"]
+
+    def end(name):
+        if name == "table:table-row":
+            state["rows"] += state["row_repeat"]
+            if state["used"]:
+                state["widest"] = max(state.get("widest", 0), state["used"])
+                if state["rows"] > MOST_ROWS or state["rows"] * state["widest"] > MOST_CELLS:
+                    raise Refused(f"a cell is repeated so often that a sheet would have {state['rows']:,} rows "
+                                  f"and {state['widest']:,} columns")
+
+    parser = expat.ParserCreate()
+    parser.StartElementHandler, parser.EndElementHandler = start, end
+    parser.EntityDeclHandler = _no_entities
+    try:
+        parser.Parse(xml, True)
+    except expat.ExpatError as error:
+        raise Refused("the file is damaged: its table can't be read") from error
+
+
+def _repeat(attributes: dict, name: str) -> int:
+    text = attributes.get(name, "1")
+    return int(text) if text.isdigit() and len(text) < 10 else 1
+
+
+def _no_entities(*_):
+    raise Refused("the file defines text of its own that could unfold without end")
