@@ -113,7 +113,8 @@ def _passing(rng, plan, focus, row, cause, severity, size):
 def _probe(plan, focus, cause, severity, size):
     """The machine is set by a wrong probe: the log looks right and the air is not."""
     offset = size if cause == "probe_high" else -size
-    always = Fault("control", pd.Timestamp("2000-01-01", tz="UTC"), pd.Timestamp("2100-01-01", tz="UTC"), size=-offset)
+    begin, end = (pd.Timestamp(f"{year}-01-01", tz="UTC") for year in (2000, 2100))
+    always = Fault("control", begin, end, size=-offset)
     name = focus.incubator
     faults = plan.faults | {name: [*plan.faults.get(name, []), always]}
     word = ("high", "cool") if offset > 0 else ("low", "warm")

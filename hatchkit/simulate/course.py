@@ -139,7 +139,8 @@ def _taken_off(rng, batch, climate, species):
     due = float(np.append(climate["age_days"], np.inf)[place])
     day = min(max(due, species["incubation_days"] - 1) + rng.uniform(0.75, 1.1),
               species["incubation_days"] + 2.6)
-    return (batch.set_at + day * DAY).floor("h")
+    moment = (batch.set_at + day * DAY).floor("h")
+    return moment.replace(hour=min(max(moment.hour, 6), 19))
 
 
 def _row(batch, moments, taken_off, eggs, seen, species):

@@ -163,16 +163,26 @@ def write_workbook(path, tables: dict, *, habit: Habit, timezone) -> Path:
 
 
 def _without_times(data: bytes) -> bytes:
-    """The same workbook with fixed times in its properties and its archive entries."""
+    """The same workbook with fixed times, and filled up with blanks to a whole multiple of 16 kB.
+
+    Without the filling the size of the file would tell a little of what the sheets hold.
+    """
     moment = FIXED.strftime("%Y-%m-%dT%H:%M:%SZ").encode()
+    with zipfile.ZipFile(io.BytesIO(data)) as source:
+        parts = {name: source.read(name) for name in sorted(source.namelist())}
+    core = "docProps/core.xml"
+    parts[core] = re.sub(rb"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z", moment, parts[core])
+    size = len(_packed(parts))
+    parts["docProps/app.xml"] += b" " * (-size % 16384)
+    return _packed(parts)
+
+
+def _packed(parts) -> bytes:
     out = io.BytesIO()
-    with zipfile.ZipFile(io.BytesIO(data)) as source, zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as target:
-        for name in sorted(source.namelist()):
-            content = source.read(name)
-            if name == "docProps/core.xml":
-                content = re.sub(rb"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z", moment, content)
-            target.writestr(zipfile.ZipInfo(name, date_time=FIXED.timetuple()[:6]), content,
-                            compress_type=zipfile.ZIP_DEFLATED)
+    with zipfile.ZipFile(out, "w") as target:
+        for name, content in parts.items():
+            kind = zipfile.ZIP_STORED if name == "docProps/app.xml" else zipfile.ZIP_DEFLATED
+            target.writestr(zipfile.ZipInfo(name, date_time=FIXED.timetuple()[:6]), content, compress_type=kind)
     return out.getvalue()
 
 

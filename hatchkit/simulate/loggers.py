@@ -28,6 +28,7 @@ class Export:
     unit: str = "C"
     split: str = "month"
     numbered: bool = False
+    width: int = 0
     encoding: str = "utf-8"
     newline: str = "\n"
 
@@ -42,7 +43,7 @@ EXPORTS = {style.name: style for style in (
     Export("numbered", numbered=True, headings=("No.", "Date and time", "Temp (°C)", "RH (%)"),
            stamp="%Y/%m/%d %H:%M:%S", preamble=("Logger export", "Readings: {count}", ""), split="all"),
     Export("tab", sep="\t", stamp="%d/%m/%Y %H:%M", headings=("Date", "Temp C", "Hum %"), split="month"),
-    Export("fahrenheit", unit="F", stamp="%Y-%m-%d %H:%M", headings=("Time", "Temp (°F)", "RH %"), split="run"),
+    Export("fahrenheit", unit="F", width=5, stamp="%Y-%m-%d %H:%M", headings=("Time", "Temp (°F)", "RH %"), split="run"),
 )}
 
 
@@ -59,7 +60,8 @@ def _stamps(time: pd.Series, style: Export, zone: str) -> pd.Series:
 def _numbers(values: pd.Series, style: Export, digits: int) -> pd.Series:
     # whole arrays at once: a format call per reading would take most of the time of a season
     text = values.round(digits).astype(str) if digits else values.astype("Int64").astype(str)
-    text = text.where(values.notna(), "")
+    # one width for all: otherwise the size of a file would tell how warm it was
+    text = text.where(values.notna(), "").str.rjust(style.width if digits else 0)
     return text.str.replace(".", style.decimal, regex=False) if style.decimal != "." else text
 
 
@@ -72,7 +74,7 @@ def _parts(readings: pd.DataFrame, style: Export, zone: str):
         for label, rows in readings.groupby(month, sort=True):
             yield f"_{label}", rows
     else:
-        new = (readings["time"].diff() > pd.Timedelta(hours=9)).cumsum()
+        new = (readings["time"].diff() > pd.Timedelta(hours=33)).cumsum()
         for number, (_, rows) in enumerate(readings.groupby(new, sort=True), start=1):
             yield f"_{number:02d}", rows
 
