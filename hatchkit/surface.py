@@ -52,10 +52,16 @@ def copy_notebooks(folder) -> list[Path]:
 
 
 def lab_command(folder, *, port: int, browser: bool) -> list[str]:
-    """The command that starts JupyterLab on a folder, quiet and calling nobody."""
+    """The command that starts JupyterLab on a folder, quiet and calling nobody.
+
+    The settings folder answers JupyterLab's question about news before it is asked; with the server
+    options alone the pop-up still comes (seen with JupyterLab 4.6.6).
+    """
     command = [sys.executable, "-m", "jupyterlab", f"--ServerApp.root_dir={Path(folder).resolve()}",
                f"--port={port}", "--KernelManager.transport_encryption=auto",
-               "--LabApp.news_url=", "--LabApp.check_for_updates_class=jupyterlab.NeverCheckForUpdate"]
+               f"--LabApp.app_settings_dir={_HERE / 'lab_settings'}",
+               "--LabApp.news_url=None", "--LabApp.extension_manager=readonly",
+               "--LabApp.check_for_updates_class=jupyterlab.NeverCheckForUpdate"]
     first = Path(folder) / "notebooks" / "1_season_review.ipynb"
     if first.exists():
         command.append(f"--LabApp.default_url=/lab/tree/notebooks/{first.name}")
