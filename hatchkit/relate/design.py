@@ -1,0 +1,185 @@
+"""The counts behind the relation: which rows can be used, and the columns of the model."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import pandas as pd
+
+NEEDED = ["batch", "window", "days", "at_risk", "died"]
+#: Numeric covariates that are taken up if the table has them and the data can carry them, in this order.
+COVARIATES = ["stored_days", "flock_age_weeks"]
+
+
+@dataclass(frozen=True)
+class Design:
+    """Clean rows and their codes.
+
+    Attributes
+    ----------
+    rows : DataFrame
+        Rows that can be used, in the order of the table given, with float counts and `dose`
+        (missing where not known).
+    left_out : DataFrame
+        batch, window, why.
+    batch, window, cell : int array (rows,)
+        Codes; a cell is a window of one species, and each cell has its own baseline hazard.
+    batches, windows : array
+        What the codes stand for.
+    strata : str array (batches,)
+        Species and incubator; comparisons stay inside.
+    step : float
+        Mean dose of the exposed rows: the dose at which hazard ratios are stated.
+    exposed : bool array (rows,)
+    extra : array (rows, terms)
+        Columns besides cells and dose; `extra_names` names them, `not_carried` those left out.
+    """
+
+    rows: pd.DataFrame
+    left_out: pd.DataFrame
+    batch: np.ndarray
+    window: np.ndarray
+    cell: np.ndarray
+    batches: np.ndarray
+    windows: np.ndarray
+    strata: np.ndarray
+    step: float
+    exposed: np.ndarray
+    extra: np.ndarray
+    extra_names: list
+    not_carried: list
+
+    @property
+    def died(self):
+        return self.rows["died"].to_numpy(float)
+
+    @property
+    def at_risk(self):
+        return self.rows["at_risk"].to_numpy(float)
+
+    @property
+    def dose(self):
+        return self.rows["dose"].to_numpy(float)
+
+    @property
+    def offset(self):
+        return np.log(self.rows["days"].to_numpy(float))
+
+    @property
+    def known(self):
+        """Rows whose dose is known."""
+        return np.isfinite(self.dose)
+
+    @property
+    def exposed_batches(self):
+        return np.unique(self.batch[self.exposed])
+
+    @property
+    def known_batches(self):
+        return np.unique(self.batch[self.known])
+
+    def cells(self):
+        """Dummy columns of the cells (rows, cells)."""
+        return np.eye(self.cell.max(initial=-1) + 1)[self.cell]
+
+    def grid(self, values):
+        """Row values laid out as (batches, windows); nan where a batch has no such window."""
+        out = np.full((len(self.batches), len(self.windows)), np.nan)
+        out[self.batch, self.window] = values
+        return out
+
+
+def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
+    """Check a table of counts and code it.
+
+    Parameters
+    ----------
+    table : DataFrame
+        batch, window, days, at_risk, died, the dose column and, if kept, species, incubator and
+        covariates. Each batch has a window at most once.
+    dose : str
+        Name of the dose column.
+    covariates : list of str, optional
+        Numeric columns to adjust for; by default `COVARIATES`, as far as the table has them.
+    least : float
+        Doses at or below this count as no exposure (and are set to 0).
+    """
+    missing = [name for name in [*NEEDED, dose] if name not in table]
+    if missing:
+        raise ValueError(f"the table of counts lacks the columns {', '.join(missing)}")
+    rows, left_out = _usable(table, dose, least)
+    batch, batches = pd.factorize(rows["batch"])
+    window, windows = pd.factorize(rows["window"], sort=not _mixed(rows["window"]))
+    species = _text(rows, "species")
+    cell, _ = pd.factorize(pd.Series(species + "|" + window.astype(str)))
+    strata = pd.Series(species + "|" + _text(rows, "incubator")).groupby(batch).first().to_numpy(str)
+    value = rows["dose"].to_numpy(float)
+    exposed = np.isfinite(value) & (value > 0)
+    step = float(value[exposed].mean()) if exposed.any() else 1.0
+    extra, names, not_carried = _extra(rows, batch, covariates)
+    return Design(rows, left_out, batch, window, cell, np.asarray(batches), np.asarray(windows), strata, step,
+                  exposed, extra, names, not_carried)
+
+
+def _mixed(column):
+    return column.map(type).nunique() > 1
+
+
+def _text(rows, name):
+    if name not in rows:
+        return np.full(len(rows), "", dtype=object)
+    return rows[name].astype(object).where(rows[name].notna(), "").astype(str).to_numpy(object)
+
+
+def _usable(table, dose, least):
+    rows = table.reset_index(drop=True).copy()
+    for name in ("days", "at_risk", "died"):
+        rows[name] = pd.to_numeric(rows[name], errors="coerce").astype(float)
+    value = pd.to_numeric(rows[dose], errors="coerce").astype(float)
+    rows["dose"] = value.where(value.isna() | (value > least), 0.0)
+    rows["at_row"] = np.arange(len(rows))
+    why = pd.Series("", index=rows.index)
+    why[rows.duplicated(["batch", "window"])] = "the window is there twice"
+    why[~(rows["days"] > 0)] = "length of the window not known"
+    why[rows["died"] > rows["at_risk"]] = "more dead than at risk"
+    why[~(rows["at_risk"] >= 1)] = "no eggs at risk"
+    why[rows[["at_risk", "died"]].isna().any(axis=1)] = "not counted"
+    out = why != ""
+    left_out = rows.loc[out, ["batch", "window"]].assign(why=why[out]).reset_index(drop=True)
+    return rows[~out].reset_index(drop=True), left_out
+
+
+def _extra(rows, batch, covariates):
+    """Covariate columns within what the data can carry: a term per 10 deaths and per 5 batches beyond 2."""
+    deaths = rows["died"].sum()
+    batches = len(np.unique(batch))
+    room = int(min(deaths // 10, max(batches - 2, 0) // 5))
+    columns, names, not_carried = [], [], []
+    for name, block in _candidates(rows, covariates):
+        if block is None or block.shape[1] > room:
+            not_carried.append(name)
+            continue
+        room -= block.shape[1]
+        columns.append(block)
+        names.append(name)
+    extra = np.hstack(columns) if columns else np.empty((len(rows), 0))
+    return extra, names, not_carried
+
+
+def _candidates(rows, covariates):
+    """Name and columns of each candidate; None where it is missing too often to be used."""
+    incubator = _text(rows, "incubator")
+    levels = np.unique(incubator)
+    if len(levels) > 1:
+        yield "incubator", (incubator[:, None] == levels[1:]).astype(float)
+    for name in [n for n in COVARIATES if n in rows] if covariates is None else covariates:
+        value = pd.to_numeric(rows[name], errors="coerce").to_numpy(float)
+        known = np.isfinite(value)
+        if known.mean() < 0.8:
+            if known.any():
+                yield name, None
+            continue
+        spread = value[known].std()
+        if spread > 0:
+            yield name, np.where(known, (value - value[known].mean()) / spread, 0.0)[:, None]

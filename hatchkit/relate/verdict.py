@@ -1,0 +1,55 @@
+"""The one rule that turns the numbers into a verdict. Its limits: ``reference/verdict_rules.csv``."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from hatchkit import reference
+
+CLEAR = "clear sign"
+SOME = "some sign"
+NONE = "no sign, and a doubling would have shown"
+UNTOLD = "cannot tell: a doubling would have been missed {missed} times in 10"
+NOT_APART = "cannot be told from the {factor}"
+NOTHING = "cannot tell: {why}"
+
+
+@cache
+def rules() -> dict:
+    """The limits by name."""
+    table = reference.load("verdict_rules")
+    return dict(zip(table["item"], table["value"].astype(float), strict=True))
+
+
+def verdict(*, more=float("nan"), low=float("nan"), high=float("nan"), power=0.0, enough=True, not_apart="",
+            why="") -> str:
+    """The verdict on harm.
+
+    Parameters
+    ----------
+    more : float
+        Share of chance arrangements that put as many deaths on the exposed batches.
+    low, high : float
+        Interval of the hazard ratio at the usual dose of the exposed windows.
+    power : float
+        Share of seasons of this size in which a doubling would have given a clear sign.
+    enough : bool
+        Whether batches, exposed batches and deaths reach the least numbers for a test.
+    not_apart : str
+        Factor (such as "incubator") from which the exposure cannot be told apart.
+    why : str
+        Why nothing could be computed at all.
+    """
+    limit = rules()
+    if why:
+        return NOTHING.format(why=why)
+    if not_apart:
+        return NOT_APART.format(factor=not_apart)
+    if enough and more <= limit["clear_chance"] and low > 1:
+        return CLEAR
+    if enough and (more <= limit["some_chance"] or low > 1):
+        return SOME
+    if enough and power >= limit["detect_power"] and high < limit["detect_ratio"]:
+        return NONE
+    missed = 10 * (1 - (power if enough else 0.0))
+    return UNTOLD.format(missed=min(10, max(1, round(missed))))
