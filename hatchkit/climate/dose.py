@@ -100,7 +100,8 @@ def window_dose(track: pd.DataFrame, start, end) -> dict:
     part = track.iloc[position(track["time"], start):position(track["time"], end)]
     speaks = _clipped_hours(part, end)
     logged = float(speaks.sum())
-    result = {"hours": hours, "hours_logged": logged, "share_logged": min(logged / hours, 1.0) if hours > 0 else np.nan}
+    share = min(logged / hours, 1.0) if hours > 0 else np.nan
+    result = {"hours": hours, "hours_logged": logged, "share_logged": share}
     if logged == 0:
         return {**result, **MISSING, "heat_band": None, "lost_hours": np.nan,
                 "hours_egg_below_20": np.nan, "hours_egg_below_10": np.nan}

@@ -14,10 +14,10 @@ JOIN_HOURS = 0.5
 #: Slightly out of range (level watch) matters only "over hours": shorter stretches are not reported.
 WATCH_HOURS = 2.0
 
-COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours", "degree_hours",
-           "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours", "gap_share",
-           "looks_like", "evidence", "stage", "day_start", "day_end", "heat_dose_h", "heat_band", "lost_hours",
-           "hours_egg_below_20", "hours_egg_below_10"]
+COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours",
+           "degree_hours", "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours",
+           "gap_share", "looks_like", "evidence", "stage", "day_start", "day_end", "heat_dose_h", "heat_band",
+           "lost_hours", "hours_egg_below_20", "hours_egg_below_10"]
 LEVEL_WORDS = ("in band", "watch", "alarm", "serious")
 
 
@@ -159,11 +159,12 @@ def _describe(track, used, first, last, side, on, step_h) -> dict:
     looks, evidence = shapes.looks_like(used, first, last, warm, step_h)
     word = "warm" if warm else "cold"
     return {
-        "start": start, "end": end, "kind": word, "on": on,
+        "start": start, "end": end, "kind": word, "on": on, "hours": hours,
         "level": LEVEL_WORDS[int(np.abs(part["level"]).max())],
-        "extreme_c": float(part["air_c"].max() if warm else part["air_c"].min()), "hours": hours,
+        "extreme_c": float(part["air_c"].max() if warm else part["air_c"].min()),
         "degree_hours": dose[f"degree_hours_{word}"], "egg_extreme_c": float(egg.loc[at]),
-        "egg_extreme_low_c": float(felt.at[at, "egg_low_c"]), "egg_extreme_high_c": float(felt.at[at, "egg_high_c"]),
+        "egg_extreme_low_c": float(felt.at[at, "egg_low_c"]),
+        "egg_extreme_high_c": float(felt.at[at, "egg_high_c"]),
         "egg_degree_hours": dose[f"egg_degree_hours_{word}"],
         "gap_share": 1 - min(float(part["hours"].sum()) / hours, 1.0) if hours > 0 else 0.0,
         "looks_like": looks, "evidence": evidence, "stage": part["stage"].iloc[0],

@@ -39,8 +39,8 @@ def looks_like(used, first: int, last: int, warm: bool, step_h: float):
     """
     curve = measure(used, first, last, warm, step_h)
     if curve["jumped"]:
-        return "sensor", (f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K between two readings, "
-                          "with no bend")
+        return "sensor", (f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K "
+                          "between two readings, with no bend")
     return _warm(curve) if warm else _cold(curve)
 
 
@@ -67,7 +67,8 @@ def measure(used, first, last, warm, step_h) -> dict:
     return {
         "age_h": float(clock[first]), "hours": float(clock[last] - clock[first] + used["hours"].iloc[last]),
         "base_c": base, "extreme_c": float(air[begin + top]), "depth_k": depth,
-        "to_extreme_h": float(clock[begin + top] - clock[begin]), "to_80_h": float(clock[begin + quick] - clock[begin]),
+        "to_extreme_h": float(clock[begin + top] - clock[begin]),
+        "to_80_h": float(clock[begin + quick] - clock[begin]),
         "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
         "jumped": bool(flat and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
         "step_h": step_h, "level": int(np.abs(used["level"].to_numpy()[first:last + 1]).max()),
@@ -103,8 +104,8 @@ def _cold(curve):
         back = f", back after {_time(hours)}" if curve["back"] and not stayed else ""
         return "opening", f"{fall} within {_time(curve['to_80_h'])}{stayed}{back}"
     if hours >= 0.5 and depth >= DRIFT_K and not (coarse and fast):
-        return "outage", (f"{fall} over {_time(curve['to_extreme_h'])}, at most {60 * curve['rate_k_min']:.0f} K per hour, "
-                          f"down to {curve['extreme_c']:.1f} °C: as a closed box cools")
+        return "outage", (f"{fall} over {_time(curve['to_extreme_h'])}, at most {60 * curve['rate_k_min']:.0f} K "
+                          f"per hour, down to {curve['extreme_c']:.1f} °C: as a closed box cools")
     why = "; the log's steps are too long to see the curve" if coarse else ""
     return "unclear", f"{fall} within {_time(curve['to_extreme_h'])}{why}"
 

@@ -56,7 +56,8 @@ def track_from(season, row, air) -> pd.DataFrame:
     kind = setting.get("air", "fan")
     _put_egg(track, hours, season, row, figures, kind, setting)
     _put_ranges(track, hatching, figures, kind)
-    track["rate"] = rate(track["lagged_air_c"], figures["setter_c"])
+    # The trade's days already contain the cooler hatching stage, so that stage is its own measure.
+    track["rate"] = rate(track["lagged_air_c"], np.where(hatching, figures["hatcher_c"], figures["setter_c"]))
     track["hen_days"] = track["age_days"] * egg_heat.HEN_DAYS / float(figures["incubation_days"])
     return track[COLUMNS]
 
@@ -84,16 +85,15 @@ def _put_egg(track, hours, season, row, figures, kind, setting):
 
 def _put_ranges(track, hatching, figures, kind):
     """Range in force and level for each reading: the setting range until transfer, then the hatching one."""
-    limits = {stage: ranges.temperature_range(figures, stage=stage, air=kind) for stage in ("setting", "hatching")}
-    egg = {stage: ranges.temperature_range(figures, stage=stage, air="egg") for stage in ("setting", "hatching")}
-    for side in ("low", "high"):
-        name = f"{side}_c"
-        track[name] = np.where(hatching, limits["hatching"].at["in_band", name], limits["setting"].at["in_band", name])
-        track[f"egg_range_{name}"] = np.where(hatching, egg["hatching"].at["in_band", name],
-                                              egg["setting"].at["in_band", name])
     air_c = track["air_c"].to_numpy()
-    track["level"] = np.where(hatching, ranges.level_of(air_c, limits["hatching"]),
-                              ranges.level_of(air_c, limits["setting"]))
+    for prefix, what in (("", kind), ("egg_range_", "egg")):
+        setting = ranges.temperature_range(figures, stage="setting", air=what)
+        moved = ranges.temperature_range(figures, stage="hatching", air=what)
+        for name in ("low_c", "high_c"):
+            track[prefix + name] = np.where(hatching, moved.at["in_band", name], setting.at["in_band", name])
+        if what != "egg":
+            level = np.where(hatching, ranges.level_of(air_c, moved), ranges.level_of(air_c, setting))
+    track["level"] = level
 
 
 def _empty() -> pd.DataFrame:
