@@ -1,0 +1,49 @@
+"""What to look for in unhatched eggs: the breakout guide for one species."""
+
+from __future__ import annotations
+
+import pandas as pd
+
+from hatchkit import reference
+
+#: Scaling hen's days to another bird is good to about this many days (guinea fowl: eye and yolk 1 to 3 days off).
+SCALE_DAYS = 3
+
+
+def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
+    """The guide with days scaled to a species.
+
+    Parameters
+    ----------
+    species : Series, optional
+        Row of the species table; hen's days if left out. Other birds' days are hen's days times their
+        length / 21, which no source endorses: +/- `SCALE_DAYS`.
+    part : {"age", "position", "sign"}, optional
+
+    Returns
+    -------
+    DataFrame
+        part, look, day_low, day_high, see, means, write_down, points_to, drawing, care, source, sure. `care` is
+        True from the day on which an embryo is treated as one that may feel.
+    """
+    guide = reference.load("breakout_guide").sort_values("order")
+    hen = reference.species("chicken")
+    figures = hen if species is None else species
+    scale = figures["incubation_days"] / hen["incubation_days"]
+    guide["day_low"] = (guide["chicken_day_low"] * scale).round()
+    guide["day_high"] = (guide["chicken_day_high"] * scale).round()
+    guide["care"] = guide["day_high"] >= figures["embryo_care_day"]
+    guide = guide if part is None else guide[guide["part"] == part]
+    guide[["write_down", "points_to"]] = guide[["write_down", "points_to"]].fillna("")
+    columns = ["part", "look", "day_low", "day_high", "see", "means", "write_down", "points_to", "drawing", "care",
+               "source", "sure"]
+    return guide[columns].reset_index(drop=True)
+
+
+def guide_in_words(species=None, *, part=None) -> pd.DataFrame:
+    """The guide as a reader sees it: Look, Day, What you see, What it means, Points to."""
+    guide = breakout_guide(species, part=part)
+    days = [f"{low:.0f}" if low == high else f"{low:.0f}-{high:.0f}"
+            for low, high in zip(guide["day_low"], guide["day_high"], strict=True)]
+    return pd.DataFrame({"Look": guide["look"], "Day": days, "What you see": guide["see"],
+                         "What it means": guide["means"], "Points to": guide["points_to"]})

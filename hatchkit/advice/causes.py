@@ -1,0 +1,208 @@
+"""Why was this batch poor? Candidate causes ranked by how well each explains counts, log and records."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.advice import cause_words, score
+from hatchkit.advice.evidence import Gathered, evidence, factor_table, gather
+from hatchkit.advice.ordinary import STAGES, Ordinary, ordinary
+from hatchkit.problems import HatchkitError
+
+UNNAMED = ("bad_luck", "unlisted")
+
+
+@dataclass(frozen=True)
+class Causes:
+    """Ranked causes of one batch with everything that led to the ranking.
+
+    Attributes
+    ----------
+    batch : str
+    table : DataFrame
+        One row per candidate, likeliest first: rank, cause, name, share, tied, factor_pattern,
+        factor_evidence, eggs_lost, fits, against, unknown, check_next.
+    sums : DataFrame
+        Every factor of every cause and variant: cause, variant, part, found, profile, factor.
+    evidence : DataFrame
+        The batch's evidence items with value and level.
+    pattern : DataFrame
+        stage, eggs, usual (eggs of an ordinary batch of this size).
+    losses : DataFrame
+        cause, stage, eggs: eggs that the cause would account for, times its share.
+    ordinary : Ordinary
+    verdict : str
+        confident, probable, bad luck or cannot tell.
+    limits : tuple of str
+        What bounds every verdict on this batch (a probe never checked, unopened eggs, ...).
+    """
+
+    batch: str
+    table: pd.DataFrame
+    sums: pd.DataFrame
+    evidence: pd.DataFrame
+    pattern: pd.DataFrame
+    losses: pd.DataFrame
+    ordinary: Ordinary
+    verdict: str
+    limits: tuple
+
+    def words(self) -> str:
+        """The verdict in a few sentences."""
+        return cause_words.verdict(self)
+
+    def arithmetic(self, cause) -> pd.DataFrame:
+        """How the share of one cause comes about: each factor, their product, and prior times product."""
+        rows = self.sums[self.sums["cause"] == cause]
+        if rows.empty:
+            raise HatchkitError(f"There is no cause {cause!r}; there are {', '.join(self.sums['cause'].unique())}.")
+        return rows.drop(columns="cause").reset_index(drop=True)
+
+    def summary(self, most=5) -> pd.DataFrame:
+        """The first rows in the reader's words: cause, share, fits because, speaks against, not known, check next."""
+        return cause_words.summary(self.table.head(most))
+
+
+def likely_causes(season, batch) -> Causes:
+    """Candidate causes of one batch's losses, ranked by a stated Bayes factor.
+
+    Parameters
+    ----------
+    season : Season
+    batch : str
+
+    Returns
+    -------
+    Causes
+
+    Raises
+    ------
+    HatchkitError
+        If there is no such batch, or nothing is known of how it ended.
+
+    Notes
+    -----
+    The score is described in `hatchkit.advice.score`; ``.arithmetic(cause)`` shows it for one cause.
+    """
+    season.batch(batch)
+    return batch_causes(gather(season), str(batch))
+
+
+def season_causes(season) -> dict:
+    """`likely_causes` of every batch whose end is known; the season-wide tables are made once."""
+    gathered = gather(season)
+    named = [str(batch) for batch in season.batches["batch"]]
+    return {batch: batch_causes(gathered, batch) for batch in named if _eggs(gathered, batch) > 0}
+
+
+def batch_causes(gathered: Gathered, batch: str) -> Causes:
+    """`likely_causes` on tables that are already made."""
+    if _eggs(gathered, batch) <= 0:
+        raise HatchkitError(f"Nothing is known of how batch {batch!r} ended, so no cause can be weighed.")
+    usual = ordinary(_same_species(gathered, batch), batch)
+    counts = gathered.counts.loc[batch].to_numpy()
+    items = evidence(gathered, batch)
+    sums, lost = _weigh(counts, usual, items)
+    table = _rank(sums, counts, usual, items)
+    table["eggs_lost"] = [_mean_loss(row, sums, lost).sum() for row in table.to_dict("records")]
+    pattern = pd.DataFrame({"stage": STAGES, "eggs": counts, "usual": usual.shares * counts.sum()})
+    return Causes(batch=batch, table=table, sums=sums, evidence=items, pattern=pattern, ordinary=usual,
+                  losses=_losses(table, sums, lost), verdict=_verdict(table), limits=cause_words.limits(gathered.season, batch, items, usual))
+
+
+def _eggs(gathered, batch) -> float:
+    return float(gathered.counts.loc[batch].sum()) if batch in gathered.counts.index else 0.0
+
+
+def _same_species(gathered, batch) -> pd.DataFrame:
+    batches = gathered.season.batches
+    kind = batches.loc[batches["batch"] == batch, "species"].iloc[0]
+    same = batches.loc[batches["species"] == kind, "batch"].astype(str)
+    return gathered.counts.loc[[name for name in gathered.counts.index if name in set(same)]]
+
+
+def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
+    """Factor of each cause, variant and part, and the eggs that each cause would account for."""
+    factors, links = factor_table(), reference.load("cause_evidence")
+    kinds, levels = items.set_index("item")["kind"], items.set_index("item")["level"]
+    rows, lost = [], {}
+    for pattern in reference.load("cause_patterns").to_dict("records"):
+        doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
+        log_pattern = score.pattern_log_factor(counts, usual.shares, usual.kappa, doublings)
+        common = dict(cause=pattern["cause"], variant=pattern["variant"])
+        rows.append({**common, "part": "pattern", "found": pattern["why"], "profile": "",
+                     "factor": np.exp(log_pattern)})
+        lost[(pattern["cause"], pattern["variant"])] = score.eggs_lost(counts, usual.shares, usual.kappa, doublings)
+        mine = links[(links["cause"] == pattern["cause"]) & links["variant"].isin([pattern["variant"], "*"])]
+        for link in mine.to_dict("records"):
+            level = levels[link["item"]]
+            factor = 1.0 if level is None else factors.at[(kinds[link["item"]], link["profile"]), level]
+            rows.append({**common, "part": link["item"], "found": level or "not known",
+                         "profile": link["profile"], "factor": float(factor)})
+    other = score.unlisted_log_factor(counts, usual.shares, usual.kappa)
+    rows += [dict(cause="bad_luck", variant="always", part="pattern", found="as batches differ", profile="", factor=1.0),
+             dict(cause="unlisted", variant="always", part="pattern", found="any pattern", profile="",
+                  factor=np.exp(other))]
+    return pd.DataFrame(rows), lost
+
+
+def _mean_loss(row, sums, lost) -> np.ndarray:
+    """Eggs per stage that a cause would account for, averaged over its variants as likely as they are."""
+    part = sums[sums["cause"] == row["cause"]]
+    logs = np.log(part["factor"]).groupby(part["variant"], sort=False).sum()
+    weight = np.exp(logs - logs.max())
+    each = [lost.get((row["cause"], variant), np.zeros(len(STAGES))) for variant in logs.index]
+    return (weight / weight.sum()).to_numpy() @ np.stack(each)
+
+
+def _losses(table, sums, lost) -> pd.DataFrame:
+    rows = [dict(cause=row["cause"], stage=stage, eggs=float(eggs * row["share"]))
+            for row in table.to_dict("records") if row["cause"] not in UNNAMED
+            for stage, eggs in zip(STAGES[1:], _mean_loss(row, sums, lost)[1:], strict=True)]
+    return pd.DataFrame(rows)
+
+
+def _rank(sums, counts, usual, items) -> pd.DataFrame:
+    causes = reference.load("causes").set_index("cause")
+    rows = []
+    for cause, part in sums.groupby("cause", sort=False):
+        logs = np.log(part["factor"]).groupby(part["variant"], sort=False).sum()
+        patterns = np.log(part.loc[part["part"] == "pattern", "factor"])
+        best = logs.index[int(np.argmax(logs))]
+        rows.append(dict(cause=cause, name=causes.at[cause, "name"], variant=best,
+                         log_factor=score.combine_variants(logs),
+                         factor_pattern=float(np.exp(patterns[part["variant"] == best].sum())),
+                         factor_evidence=float(np.exp(logs[best] - patterns[part["variant"] == best].sum())),
+                         check_next=causes.at[cause, "check_next"]))
+    table = pd.DataFrame(rows)
+    table["prior"] = priors(table["cause"])
+    table["share"] = score.posterior(table["log_factor"], table["prior"])
+    table = table.sort_values("share", ascending=False, kind="stable").reset_index(drop=True)
+    table["rank"] = table["share"].rank(ascending=False, method="min").astype(int)
+    table["tied"] = table["share"] * score.TIE >= table["share"].iloc[0]
+    told = [cause_words.for_and_against(row, sums, counts, usual, items) for row in table.to_dict("records")]
+    table[["fits", "against", "unknown"]] = pd.DataFrame(told, index=table.index)
+    return table[["rank", "cause", "name", "variant", "share", "tied", "prior", "factor_pattern", "factor_evidence",
+                  "fits", "against", "unknown", "check_next"]]
+
+
+def priors(names) -> np.ndarray:
+    """Prior shares: bad luck and "not on the list" as stated in `score`, the rest by commonness."""
+    weight = reference.load("causes").set_index("cause")["commonness"].reindex(names).to_numpy(dtype=float)
+    rest = 1 - score.PRIOR_BAD_LUCK - score.PRIOR_UNLISTED
+    fixed = {"bad_luck": score.PRIOR_BAD_LUCK, "unlisted": score.PRIOR_UNLISTED}
+    return np.array([fixed.get(name, rest * w / weight.sum()) for name, w in zip(names, weight, strict=True)])
+
+
+def _verdict(table) -> str:
+    """The one rule: confident from `score.CONFIDENT`, probable from one half, otherwise bad luck or cannot tell."""
+    first = table.iloc[0]
+    if first["cause"] == "bad_luck":
+        return "bad luck" if first["share"] >= 0.5 else "cannot tell"
+    if first["cause"] == "unlisted":
+        return "cannot tell"
+    return ("confident" if first["share"] >= score.CONFIDENT else "probable" if first["share"] >= 0.5 else "cannot tell")

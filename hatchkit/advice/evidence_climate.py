@@ -1,0 +1,92 @@
+"""Evidence from the log, the weights and the hatching hours of one batch."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.climate.dose import half_dose, rolling_dose
+from hatchkit.climate.track import batch_track
+
+THIRDS = {"early": (0, 7), "mid": (7, 14), "late": (14, 30)}
+
+#: Less of a third logged than this, and nothing is said about it.
+LEAST_LOGGED = 0.5
+
+#: Eggs go in cold: the first hours are warming up, not a spell of cold.
+WARMING_DAYS = 0.75
+
+#: How many levels below the range (see `climate.ranges`) make a spell of cold: alarm or worse.
+COLD_LEVEL = -2
+
+
+def find(gathered, batch) -> dict:
+    """Values of the items that come from climate, weights and clock."""
+    season = gathered.season
+    track = batch_track(season, batch)
+    species = season.species(batch)
+    values = {}
+    for third, (start, end) in THIRDS.items():
+        part = track[(track["hen_days"] >= start) & (track["hen_days"] < end)]
+        known = _logged(part, species, start, min(end, 20)) >= LEAST_LOGGED
+        values[f"heat_{third}"] = heat_share(part) if known else np.nan
+        values[f"cold_{third}"] = cold_hours(part) if known else np.nan
+    setting = track[(track["stage"] == "setting") & (track["age_days"] > WARMING_DAYS)]
+    hatching = track[track["stage"] == "hatching"]
+    values["log_level"] = float((setting["air_c"] - (setting["low_c"] + setting["high_c"]) / 2).median())
+    values["rh_set"] = _outside(setting["rh_pct"], species["setter_rh_low_pct"], species["setter_rh_high_pct"])
+    values["rh_hatch"] = _outside(hatching["rh_pct"], species["hatcher_rh_low_pct"], species["hatcher_rh_high_pct"])
+    values["clock"] = _of(gathered.clock, batch, "difference_h")
+    values["hatch_spread"] = _spread(season.batch(batch))
+    values["water_loss"] = _water(gathered.water, batch, species)
+    return values
+
+
+def _logged(part, species, start, end) -> float:
+    """Share of a third (in hen's days) for which readings stand."""
+    hours = (end - start) * species["incubation_days"] / 21 * 24
+    return float(part["hours"].sum()) / hours
+
+
+def heat_share(part) -> float:
+    """Largest heat dose of 24 h as a share of the dose that halved the hatch at that age (`climate.dose`)."""
+    if part.empty:
+        return float("nan")
+    dose = rolling_dose(part["age_days"].to_numpy() * 24, part["egg_c"].to_numpy(), part["hours"].to_numpy())
+    return float(np.max(dose / half_dose(part["hen_days"].to_numpy())))
+
+
+def cold_hours(part) -> float:
+    """Hours of development lost while the air was far below its range, warming up left out."""
+    spell = part[(part["level"] <= COLD_LEVEL) & (part["age_days"] > WARMING_DAYS)]
+    return float(((1 - spell["rate"]).clip(lower=0) * spell["hours"]).sum())
+
+
+def _outside(rh_pct, low, high) -> float:
+    """Median humidity's distance from its range; 0 inside, NaN where none was logged."""
+    middle = rh_pct.median() if rh_pct.notna().sum() else float("nan")
+    return float(middle - np.clip(middle, low, high))
+
+
+def _of(table, batch, column) -> float:
+    rows = table[table["batch"].astype(str) == str(batch)]
+    if rows.empty or column not in rows:
+        return float("nan")
+    value = rows[column].iloc[0]
+    return float("nan") if pd.isna(value) else float(value)
+
+
+def _spread(row) -> float:
+    first, last = row.get("first_hatch_at"), row.get("last_hatch_at")
+    if first is None or last is None or pd.isna(first) or pd.isna(last):
+        return float("nan")
+    return (last - first).total_seconds() / 3600
+
+
+def _water(table, batch, species) -> float:
+    """Loss expected at transfer against the middle of the target, points of set weight; NaN without weighings."""
+    rows = table[table["batch"].astype(str) == str(batch)]
+    if rows.empty or rows["weighed"].iloc[0] == "no":
+        return float("nan")
+    loss = _of(table, batch, "projected_share")
+    return 100 * (loss - (species["loss_low_share"] + species["loss_high_share"]) / 2)

@@ -1,0 +1,175 @@
+"""The next set: how many eggs, which days and hours, and what to change first."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.advice import dates, predictive, words
+from hatchkit.problems import HatchkitError
+
+
+@dataclass(frozen=True)
+class Plan:
+    """A plan for one set; every table can be shown or written out as it stands.
+
+    Attributes
+    ----------
+    eggs : DataFrame
+        One row per wanted sureness: sure, chicks, eggs, chance, chicks_low, chicks_middle, chicks_high.
+    basis : dict
+        species, batches, eggs_set, hatched, level, level_source, share_mean, share_low, share_high, rho,
+        set_at, stored_days, title.
+    calendar : DataFrame
+        See `hatchkit.advice.dates.calendar`.
+    changes : DataFrame
+        what, now, to, why, how_sure.
+    """
+
+    eggs: pd.DataFrame
+    basis: dict
+    calendar: pd.DataFrame
+    changes: pd.DataFrame
+
+    def words(self) -> str:
+        """The plan in a few sentences."""
+        return words.plan(self)
+
+    def ics(self, *, stamp=None) -> str:
+        """The calendar as text of an .ics file (RFC 5545); `stamp` is the time of writing, now if left out."""
+        from hatchkit.advice.ics import calendar_text
+
+        stamp = pd.Timestamp.now(tz="UTC") if stamp is None else pd.Timestamp(stamp)
+        return calendar_text(self.calendar, title=self.basis["title"], stamp=stamp)
+
+    def sheet(self) -> str:
+        """A printable page (HTML, one A4 sheet) to hang beside the machine."""
+        from hatchkit.advice.sheet import page
+
+        return page(self)
+
+    def save(self, folder) -> list:
+        """Write next_set.ics and next_set.html into `folder`; returns the two paths."""
+        from pathlib import Path
+
+        folder = Path(folder)
+        folder.mkdir(parents=True, exist_ok=True)
+        paths = [folder / "next_set.ics", folder / "next_set.html"]
+        for path, text in zip(paths, (self.ics(), self.sheet()), strict=True):
+            path.write_bytes(text.encode("utf-8"))  # bytes: the calendar's CRLF must survive on every system
+        return paths
+
+
+def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0) -> Plan:
+    """Plan the next set from the season's own batches and published levels.
+
+    Parameters
+    ----------
+    season : Season
+    species : str, optional
+        Kind of bird; the one with most batches this season if left out.
+    chicks : int, optional
+        Good chicks wanted; as many as the season's middle batch gave if left out.
+    sure : float
+        Wanted probability of at least that many, between 0 and 1.
+    set_at : str or Timestamp, optional
+        Hour of setting on the person's clock; a week after the season's last take-off, 18:00, if left out.
+    stored_days : float
+        How long the eggs will have been kept on average.
+
+    Returns
+    -------
+    Plan
+
+    Raises
+    ------
+    HatchkitError
+        For an unknown species, a wish that is no whole number of chicks, or a sureness outside 0-1.
+
+    Notes
+    -----
+    The prediction is beta-binomial, averaged over mean and spread as far as the own batches leave them
+    open. The prior mean is the published level (``reference/hatch_levels.csv``), so few own batches are
+    drawn towards it and many are not.
+    """
+    from hatchkit.advice.what_to_change import changes
+
+    species = _species(season, species)
+    own = own_hatch(season, species)
+    chicks = _wish(chicks, own, sure)
+    level = published_level(species)
+    weight = predictive.learn(own["hatched"], own["eggs_set"], level["share_of_set"], level["sd"])
+    figures = season.species_table.loc[species]
+    when = _set_at(season, set_at)
+    mean, low, high, rho = predictive.summary(weight)
+    basis = dict(species=species, name=str(figures["name"]), batches=len(own), eggs_set=int(own["eggs_set"].sum()),
+                 hatched=int(own["hatched"].sum()), level=level["share_of_set"], level_source=level["source"],
+                 share_mean=mean, share_low=low, share_high=high, rho=rho, set_at=when,
+                 stored_days=float(stored_days), sure=float(sure), chicks=chicks,
+                 title=f"hatchkit plan: {figures['name']} eggs set {when:%Y-%m-%d %H:%M}")
+    return Plan(eggs=_eggs(weight, chicks, sure), basis=basis,
+                calendar=dates.calendar(figures, when, stored_days=stored_days),
+                changes=changes(season, species))
+
+
+def own_hatch(season, species) -> pd.DataFrame:
+    """Eggs set and good chicks of each finished batch of one species: batch, eggs_set, hatched."""
+    rows = season.batches[season.batches["species"] == species]
+    good = rows["hatched"].astype("Float64") - rows["culled"].astype("Float64").fillna(0)
+    table = pd.DataFrame({"batch": rows["batch"], "eggs_set": rows["eggs_set"].astype("Float64"), "hatched": good})
+    table = table.dropna().query("eggs_set > 0 and hatched >= 0 and hatched <= eggs_set")
+    return table.astype({"eggs_set": int, "hatched": int}).reset_index(drop=True)
+
+
+def published_level(species) -> dict:
+    """Published hatch of eggs set for a species: share_of_set, sd (from the range given), source."""
+    table = reference.load("hatch_levels").set_index("species")
+    row = table.loc[species if species in table.index else "any"]
+    # The range is read as the middle 80 % of places, 2.56 standard deviations.
+    return dict(share_of_set=float(row["share_of_set"]), sd=float((row["high"] - row["low"]) / 2.56),
+                source=str(row["source"]))
+
+
+def _eggs(weight, chicks, sure) -> pd.DataFrame:
+    rows = []
+    for wanted in sorted({0.5, 0.8, round(float(sure), 4), 0.95}):
+        eggs = predictive.eggs_learned(weight, chicks, sure=wanted)
+        low, middle, high = predictive.range_of_chicks(weight, eggs) if eggs else (None,) * 3
+        chance = predictive.chance_learned(weight, chicks, eggs) if eggs else float("nan")
+        rows.append(dict(sure=wanted, chicks=chicks, eggs=eggs, chance=chance, chicks_low=low,
+                         chicks_middle=middle, chicks_high=high))
+    counts = ["chicks", "eggs", "chicks_low", "chicks_middle", "chicks_high"]
+    return pd.DataFrame(rows).astype({name: "Int64" for name in counts})
+
+
+def _species(season, species) -> str:
+    if species is None:
+        if season.batches.empty:
+            raise HatchkitError("The season has no batch, so say which species the plan is for (species=...).")
+        return str(season.batches["species"].mode().iloc[0])
+    key = species if species in season.species_table.index else reference.species_key(species)
+    if key not in season.species_table.index:
+        raise HatchkitError(f"There is no species {species!r}; known are {', '.join(season.species_table.index)}.")
+    return key
+
+
+def _wish(chicks, own, sure) -> int:
+    if not 0 < sure < 1:
+        raise HatchkitError(f"sure is a probability between 0 and 1 (for example 0.9), not {sure!r}.")
+    if chicks is None:
+        return max(int(own["hatched"].median()), 1) if len(own) else 12
+    if int(chicks) != chicks or chicks < 1:
+        raise HatchkitError(f"chicks is a whole number of at least 1, not {chicks!r}.")
+    return int(chicks)
+
+
+def _set_at(season, set_at) -> pd.Timestamp:
+    if set_at is not None:
+        when = pd.Timestamp(set_at)
+        return when.tz_localize(season.timezone) if when.tzinfo is None else when.tz_convert(season.timezone)
+    ends = pd.concat([season.batches["taken_off_at"], season.batches["set_at"]]).dropna()
+    last = ends.max() if len(ends) else pd.Timestamp("2030-01-01", tz="UTC")
+    day = (last.tz_convert(season.timezone) + pd.Timedelta(days=7)).normalize()
+    return day + pd.Timedelta(hours=18)

@@ -1,0 +1,66 @@
+"""The two or three things of a season that most repay attention, in order of eggs lost to them."""
+
+from __future__ import annotations
+
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.advice import season_words
+from hatchkit.advice.causes import season_causes
+from hatchkit.advice.ordinary import STAGES
+from hatchkit.advice.what_if import eggs_by_cause, published_eggs
+
+COLUMNS = ["rank", "what", "kind", "key", "eggs_lost", "batches", "how_sure", "do_next"]
+
+#: Fewer eggs than this over a season are not worth a note.
+LEAST_EGGS = 3.0
+
+
+def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
+    """What to look at first.
+
+    Parameters
+    ----------
+    season : Season
+    causes : dict, optional
+        From `causes.season_causes`, if it is at hand.
+    most : int
+        Longest list.
+
+    Returns
+    -------
+    DataFrame
+        rank, what, kind (cause or stage), key, eggs_lost, batches (comma-separated; empty for a stage), how_sure,
+        do_next. Empty when nothing stands out.
+
+    Notes
+    -----
+    Causes count the eggs that `what_if.eggs_by_cause` puts down to them. A stage counts the eggs beyond the
+    published ledger that no cause accounts for, so nothing is counted twice.
+    """
+    causes = season_causes(season) if causes is None else causes
+    rows = _from_causes(causes) + _from_stages(causes)
+    table = pd.DataFrame(rows, columns=COLUMNS[1:])
+    table = table[table["eggs_lost"] >= LEAST_EGGS].sort_values("eggs_lost", ascending=False, kind="stable").head(most)
+    table.insert(0, "rank", range(1, len(table) + 1))
+    return table.reset_index(drop=True)
+
+
+def _from_causes(causes) -> list[dict]:
+    check = reference.load("causes").set_index("cause")["check_next"]
+    return [dict(what=row["name"], kind="cause", key=row["cause"], eggs_lost=row["eggs"], batches=", ".join(row["batches"]),
+                 how_sure=season_words.how_sure(row["firmest"]), do_next=check[row["cause"]])
+            for row in eggs_by_cause(causes).to_dict("records")]
+
+
+def _from_stages(causes) -> list[dict]:
+    if not causes:
+        return []
+    explained = pd.concat([c.losses for c in causes.values()]).groupby("stage")["eggs"].sum()
+    seen = pd.concat([c.pattern for c in causes.values()]).groupby("stage")["eggs"].sum()
+    rows = []
+    for stage in STAGES[1:]:
+        beyond = seen[stage] - published_eggs(stage, causes) - explained[stage]
+        rows.append(dict(what=season_words.stage_title(stage), kind="stage", key=stage, eggs_lost=float(beyond), batches="",
+                         how_sure=season_words.STAGE_SURE, do_next=season_words.stage_next(stage)))
+    return rows

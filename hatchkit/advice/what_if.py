@@ -1,0 +1,123 @@
+"""What the season lost to what, and what it would plausibly have given without the excursions."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.advice import season_words
+from hatchkit.advice.causes import UNNAMED, season_causes
+from hatchkit.advice.ordinary import STAGES
+from hatchkit.problems import HatchkitError
+
+#: A cause that accounts for less than this many eggs is not shown.
+LEAST_EGGS = 0.5
+
+
+@dataclass(frozen=True)
+class WhatIf:
+    """Eggs lost by stage and cause, and the season without its excursions.
+
+    Attributes
+    ----------
+    table : DataFrame
+        block (stage, cause, excursions), key, name, eggs, low, high, usual; low and high only where they
+        are known, usual only for stages.
+    facts : dict
+        eggs_set, hatched, chicks_back, chicks_low, chicks_high, verdict (missing where no excursion can be
+        judged).
+    """
+
+    table: pd.DataFrame
+    facts: dict
+
+    def words(self) -> str:
+        """The same in a few sentences."""
+        return season_words.what_if(self)
+
+
+def what_if(season, *, causes=None, relation=None) -> WhatIf:
+    """Eggs lost per stage and cause, and the excess deaths of the excursions turned into chicks.
+
+    Parameters
+    ----------
+    season : Season
+    causes : dict, optional
+        From `season_causes`, if it is at hand.
+    relation : Relation, optional
+        From `relate_losses`, if it is at hand.
+
+    Notes
+    -----
+    A cause's eggs are those that it would account for in each batch times its weight there, so that
+    doubtful causes count by as much as they are believed. The last block is the predictive draw of
+    `relate.excess`: chicks lost in batches whose windows held an excursion.
+    """
+    causes = season_causes(season) if causes is None else causes
+    rows = _stages(causes) + _by_cause(causes)
+    excess, verdict = _excess(season, relation)
+    facts = dict(eggs_set=sum(c.pattern["eggs"].sum() for c in causes.values()),
+                 hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()), verdict=verdict,
+                 chicks_back=np.nan, chicks_low=np.nan, chicks_high=np.nan)
+    if excess is not None:
+        facts |= dict(chicks_back=excess["chicks_lost"], chicks_low=excess["chicks_low"],
+                      chicks_high=excess["chicks_high"])
+        rows.append(dict(block="excursions", key="excursions", name="chicks more (or fewer) than hatched",
+                         eggs=excess["chicks_lost"], low=excess["chicks_low"], high=excess["chicks_high"],
+                         usual=np.nan))
+    columns = ["block", "key", "name", "eggs", "low", "high", "usual"]
+    return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
+
+
+def _stages(causes) -> list[dict]:
+    from hatchkit.figures.style import label
+
+    patterns = pd.concat([c.pattern for c in causes.values()]) if causes else pd.DataFrame(columns=["stage"])
+    rows = []
+    for stage in STAGES[1:]:
+        part = patterns[patterns["stage"] == stage]
+        name = "clear or infertile" if stage == "clear" else label(stage)
+        rows.append(dict(block="stage", key=stage, name=name, eggs=float(part["eggs"].sum()), low=np.nan,
+                         high=np.nan, usual=published_eggs(stage, causes)))
+    return rows
+
+
+def published_eggs(stage, causes) -> float:
+    """Eggs of a stage that the published ledger would give for as many eggs set."""
+    ledger = reference.load("ordinary_ledger").set_index("stage")["share_of_set"]
+    return float(ledger[stage] / ledger.sum() * sum(c.pattern["eggs"].sum() for c in causes.values()))
+
+
+def eggs_by_cause(causes) -> pd.DataFrame:
+    """Eggs that each named cause accounts for over the season: cause, name, eggs, batches, firmest (its highest share)."""
+    names = reference.load("causes").set_index("cause")["name"]
+    rows = []
+    for cause in names.index.difference(UNNAMED, sort=False):
+        eggs = [c.losses.loc[c.losses["cause"] == cause, "eggs"].sum() for c in causes.values()]
+        shares = [float(c.table.set_index("cause").at[cause, "share"]) for c in causes.values()]
+        led = [batch for batch, c in causes.items() if c.table["cause"].iloc[0] == cause]
+        rows.append(dict(cause=cause, name=names[cause], eggs=float(np.sum(eggs)), firmest=max(shares, default=0.0),
+                         batches=led))
+    return pd.DataFrame(rows).sort_values("eggs", ascending=False, kind="stable").reset_index(drop=True)
+
+
+def _by_cause(causes) -> list[dict]:
+    table = eggs_by_cause(causes)
+    return [dict(block="cause", key=row["cause"], name=row["name"], eggs=row["eggs"], low=np.nan, high=np.nan,
+                 usual=np.nan) for row in table[table["eggs"] >= LEAST_EGGS].to_dict("records")]
+
+
+def _excess(season, relation):
+    """The "all" row of the excess deaths and the verdict; (None, "") where no excursion can be judged."""
+    from hatchkit.relate.relation import relate_losses
+
+    if relation is None:
+        try:
+            relation = relate_losses(season)
+        except HatchkitError:
+            return None, ""
+    rows = relation.excess[relation.excess["batch"] == "all"] if len(relation.excess) else relation.excess
+    return (rows.iloc[0].to_dict() if len(rows) else None), str(relation.verdict)

@@ -1,0 +1,100 @@
+"""Figures of the advice room: ranked causes, what the season lost to what, drawings for the breakout guide."""
+
+from __future__ import annotations
+
+from hatchkit.figures import egg_drawings
+from hatchkit.figures.style import INK, axes, fill, label
+
+
+def ranked_causes(table, ax=None, *, most=6):
+    """Weight of each candidate cause as bars; tied ones share a hatch.
+
+    Parameters
+    ----------
+    table : DataFrame
+        `advice.causes.Causes.table`: name, share, tied.
+    """
+    rows = table.head(most).iloc[::-1]
+    ax = axes(ax, size=(8.0, 0.45 * len(rows) + 0.9))
+    several = table["tied"].sum() > 1
+    for place, row in enumerate(rows.to_dict("records")):
+        mark = row["tied"] and several
+        ax.barh(place, 100 * row["share"], height=0.7, facecolor="#E69F00" if row["tied"] else "#DDDDDD",
+                hatch="//" if mark else "", edgecolor=INK, linewidth=0.6)
+        ax.text(100 * row["share"] + 1, place, f"{100 * row['share']:.0f} %" + (" (tie)" if mark else ""),
+                va="center", fontsize=8, color=INK)
+    ax.set_yticks(range(len(rows)), [_wrapped(name) for name in rows["name"]], fontsize=8)
+    ax.set(xlim=(0, 108), xlabel="Weight among all candidates (%)")
+    return ax
+
+
+def what_if(table, ax=None):
+    """Eggs lost by stage, by cause, and what a season without excursions would have kept.
+
+    Parameters
+    ----------
+    table : DataFrame
+        `advice.what_if.WhatIf.table`: block (stage, cause, excursions), key, name, eggs, low, high, usual.
+    """
+    ax = axes(ax, size=(8.0, 0.3 * len(table) + 1.3))
+    titles = {"stage": "Found at stage", "cause": "Put down to", "excursions": "Had there been no excursions"}
+    place, ticks = 0.0, []
+    for block, rows in table.groupby("block", sort=False):
+        ax.text(0, place, titles[block], fontsize=8.5, fontweight="bold", va="center", color=INK)
+        place -= 1
+        for row in rows.to_dict("records"):
+            _bar(ax, place, row, block)
+            ticks.append((place, row["name"]))
+            place -= 1
+    ax.set_yticks([at for at, _ in ticks], [_wrapped(name, 44) for _, name in ticks], fontsize=8)
+    ax.set(ylim=(place + 0.3, 0.8), xlabel="Eggs (bar: estimate; line: 95 % range; diamond: usual loss)")
+    ax.axvline(0, color=INK, lw=0.6)
+    return ax
+
+
+def _bar(ax, place, row, block):
+    look = fill(row["key"]) if block == "stage" else dict(
+        facecolor="#E69F00" if block == "cause" else "#56B4E9", hatch=".." if block == "cause" else "//",
+        edgecolor=INK, linewidth=0.6)
+    ax.barh(place, row["eggs"], height=0.7, **look)
+    if row["low"] == row["low"]:
+        ax.plot([row["low"], row["high"]], [place, place], color=INK, lw=1.6, marker="|", markersize=7)
+    if row["usual"] == row["usual"]:
+        ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=4.5, markerfacecolor="white", ls="")
+
+
+def breakout_drawings(guide, axs=None, *, columns=6):
+    """One drawing per row of the breakout guide that has one, in the guide's order.
+
+    Parameters
+    ----------
+    guide : DataFrame
+        `advice.breakout.breakout_guide`: drawing, look, day_low, day_high.
+    axs : sequence of Axes, optional
+        As many as there are drawings.
+
+    Returns
+    -------
+    ndarray of Axes
+    """
+    import matplotlib.pyplot as plt
+    import numpy as np
+
+    rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
+    if axs is None:
+        lines = -(-len(rows) // columns)
+        figure, grid = plt.subplots(lines, columns, figsize=(1.35 * columns, 1.85 * lines), layout="constrained")
+        axs = np.atleast_1d(grid).ravel()
+        for spare in axs[len(rows):]:
+            figure.delaxes(spare)
+    axs = np.asarray(axs, dtype=object).ravel()[:len(rows)]
+    for ax, row in zip(axs, rows, strict=True):
+        days = f"{row['day_low']:.0f}" if row["day_low"] == row["day_high"] else f"{row['day_low']:.0f}-{row['day_high']:.0f}"
+        egg_drawings.egg(ax, row["drawing"], row["look"] if row["part"] != "age" else f"{row['look']} (day {days})")
+    return axs
+
+
+def _wrapped(name, width=38) -> str:
+    import textwrap
+
+    return "\n".join(textwrap.wrap(str(name), width)) or label(name)
