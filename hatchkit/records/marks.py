@@ -1,0 +1,198 @@
+"""Marks on readings that may be wrong. Nothing is changed or taken out: each check returns a mark per reading.
+
+All checks take the readings of one probe, sorted by time: `time` as datetime64[us] or whole
+microseconds (n,), `temp_c` in °C (n,), `rh_pct` in % (n,). Limits: ``reference/sensor_limits.csv``.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import reference
+
+_MINUTE = 60_000_000.0
+_HOUR = 60 * _MINUTE
+
+
+@cache
+def limit(item: str) -> float:
+    """One figure of reference/sensor_limits.csv."""
+    table = reference.load("sensor_limits").set_index("item")["value"]
+    return float(table[item])
+
+
+def out_of_range(temp_c) -> np.ndarray:
+    """Temperatures that no incubator or egg room has."""
+    temp_c = np.asarray(temp_c, dtype=float)
+    return (temp_c < limit("temp_low_c")) | (temp_c > limit("temp_high_c"))
+
+
+def humidity_out_of_range(rh_pct) -> np.ndarray:
+    """Relative humidities that cannot be."""
+    rh_pct = np.asarray(rh_pct, dtype=float)
+    return (rh_pct < limit("rh_low_pct")) | (rh_pct > limit("rh_high_pct"))
+
+
+def spikes(time, temp_c) -> np.ndarray:
+    """Single readings that leave both neighbours faster than the air of an egg box can move.
+
+    Up: faster than the heater of a small box warms the air. Down: faster than the air cools with the
+    lid open. A reading is marked only if the next one is back, so that a real change is left alone.
+    """
+    time, temp_c = _micros(time), np.asarray(temp_c, dtype=float)
+    marks = np.zeros(len(temp_c), dtype=bool)
+    if len(temp_c) < 3:
+        return marks
+    step = np.diff(temp_c)
+    # Few readings move at all by the least that counts; only those are looked at closely.
+    rows = np.flatnonzero((np.abs(step[:-1]) >= limit("spike_least_c"))
+                          & (np.abs(step[1:]) >= limit("spike_least_c"))
+                          & (step[:-1] * step[1:] < 0)) + 1
+    if not len(rows):
+        return marks
+    before, after = step[rows - 1], -step[rows]
+    jump = np.where(before > 0, np.minimum(before, after), np.maximum(before, after))
+    minutes = np.minimum(time[rows] - time[rows - 1], time[rows + 1] - time[rows]) / _MINUTE
+    up = np.clip(limit("rise_c_per_min") * minutes, limit("spike_least_c"), limit("spike_most_c"))
+    down = np.clip(limit("fall_c_per_min") * minutes, limit("spike_least_c"), limit("spike_most_down_c"))
+    marks[rows] = np.where(jump > 0, jump > up, -jump > down)
+    return marks
+
+
+def stuck(time, temp_c, rh_pct=None) -> np.ndarray:
+    """Runs of equal values that last longer than a living probe gives.
+
+    A run counts from 12 readings and 6 hours on (24 hours where the humidity moves meanwhile) and must
+    be 5 times as long as the usual run of equal values in the same log, so that a coarse probe in a
+    steady box is not called stuck.
+    """
+    time, temp_c = _micros(time), np.asarray(temp_c, dtype=float)
+    if len(temp_c) < limit("stuck_readings"):
+        return np.zeros(len(temp_c), dtype=bool)
+    equal = temp_c[1:] == temp_c[:-1]
+    marks = _long_runs(time, equal, limit("stuck_alone_hours") if rh_pct is not None else limit("stuck_hours"))
+    if rh_pct is not None:
+        rh_pct = np.asarray(rh_pct, dtype=float)
+        equal &= (rh_pct[1:] == rh_pct[:-1]) | (np.isnan(rh_pct[1:]) & np.isnan(rh_pct[:-1]))
+        marks |= _long_runs(time, equal, limit("stuck_hours"))
+    return marks
+
+
+def _long_runs(time: np.ndarray, equal: np.ndarray, hours: float) -> np.ndarray:
+    marks = np.zeros(len(time), dtype=bool)
+    starts = np.concatenate([[0], np.flatnonzero(~equal) + 1])
+    ends = np.concatenate([starts[1:] - 1, [len(time) - 1]])
+    if int((ends - starts).max()) + 1 < limit("stuck_readings"):
+        return marks
+    length = (time[ends] - time[starts]) / _HOUR
+    long = (ends - starts + 1 >= limit("stuck_readings")) & (length >= hours)
+    if not long.any():
+        return marks
+    usual = float(np.quantile(length, 0.75)) if len(length) >= 4 else 0.0
+    long &= length >= limit("stuck_times_usual") * usual
+    for start, end in zip(starts[long], ends[long], strict=True):
+        marks[start: end + 1] = True
+    return marks
+
+
+def gaps(time) -> np.ndarray:
+    """Readings before which there is a hole: a step of more than 3 times the usual, and over 5 minutes."""
+    time = _micros(time)
+    marks = np.zeros(len(time), dtype=bool)
+    if len(time) < 3:
+        return marks
+    step = np.diff(time)
+    usual = usual_step(time)
+    marks[1:] = step > max(limit("gap_times_usual") * usual, limit("gap_least_minutes") * _MINUTE)
+    return marks
+
+
+def usual_step(time) -> float:
+    """Median step of sorted times in microseconds, from at most 10,001 steps spread over the log."""
+    time = _micros(time)
+    if len(time) < 2:
+        return 0.0
+    at = np.unique(np.linspace(0, len(time) - 2, 10_001).astype(np.int64)) if len(time) > 10_002 else np.arange(
+        len(time) - 1)
+    return float(np.median(time[at + 1] - time[at]))
+
+
+def repeats(time, temp_c, rh_pct) -> tuple[np.ndarray, np.ndarray]:
+    """Readings that repeat the stamp before them with the same values, and those that contradict it.
+
+    Returns
+    -------
+    same : ndarray of bool
+        The second and later of equal readings.
+    different : ndarray of bool
+        All readings of a stamp at which the values differ.
+    """
+    time = _micros(time)
+    same, different = np.zeros(len(time), dtype=bool), np.zeros(len(time), dtype=bool)
+    again = np.flatnonzero(time[1:] == time[:-1]) + 1
+    if not len(again):
+        return same, different
+    temp_c, rh_pct = np.asarray(temp_c, dtype=float), np.asarray(rh_pct, dtype=float)
+    rows = np.union1d(again, again - 1)
+    part = pd.DataFrame({"time": time[rows], "temp": temp_c[rows], "rh": rh_pct[rows]})
+    twice = part.duplicated()
+    same[rows] = twice
+    left = part[~twice.to_numpy()]
+    different[rows[left.index[left.duplicated("time", keep=False)]]] = True
+    return same, different
+
+
+def _micros(time) -> np.ndarray:
+    time = np.asarray(time)
+    return time.astype("datetime64[us]").astype(np.int64) if time.dtype.kind == "M" else time
+
+
+def marked(readings) -> pd.Series:
+    """The `doubt` column of a readings table with the marks of every check put in.
+
+    Parameters
+    ----------
+    readings : DataFrame
+        Sorted by incubator, probe and time. Doubts that the reader wrote (missing code, clock step) stay.
+
+    Returns
+    -------
+    Series of str, index as `readings`
+    """
+    doubt = readings["doubt"].to_numpy(dtype=object).copy()
+    for rows in probe_slices(readings):
+        for name, marks in probe_marks(readings.iloc[rows]).items():
+            part = doubt[rows]
+            part[marks & (part == "")] = name
+    return pd.Series(doubt, index=readings.index, dtype="str" if pd.__version__ >= "3" else object)
+
+
+def probe_slices(readings) -> list[slice]:
+    """Row ranges of each incubator and probe in a sorted readings table."""
+    if readings.empty:
+        return []
+    changed = np.zeros(len(readings), dtype=bool)
+    for name in ("incubator", "probe"):
+        values = readings[name].to_numpy(dtype=object)
+        changed[1:] |= values[1:] != values[:-1]
+    edges = np.concatenate([[0], np.flatnonzero(changed), [len(readings)]])
+    return [slice(int(a), int(b)) for a, b in zip(edges, edges[1:], strict=False)]
+
+
+def probe_marks(readings) -> dict[str, np.ndarray]:
+    """Marks of the readings of one probe, the most serious first."""
+    time = readings["time"].to_numpy()
+    time = time if time.dtype.kind == "M" else readings["time"].dt.tz_localize(None).to_numpy()
+    temp, rh = readings["temp_c"].to_numpy(), readings["rh_pct"].to_numpy()
+    return marks_of(time, temp, rh)
+
+
+def marks_of(time, temp_c, rh_pct) -> dict[str, np.ndarray]:
+    """All marks of one probe as arrays, the most serious first."""
+    time = _micros(time)
+    has_rh = not np.isnan(rh_pct).all()
+    return {"repeated": repeats(time, temp_c, rh_pct)[1], "out of range": out_of_range(temp_c),
+            "spike": spikes(time, temp_c), "stuck": stuck(time, temp_c, rh_pct if has_rh else None)}

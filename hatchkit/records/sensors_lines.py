@@ -1,0 +1,75 @@
+"""What became of every line of a sensor file, so that none is lost without a word.
+
+Lines counted here add up: lines in the file = lines with readings + lines named in problems.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import problem
+
+
+@dataclass
+class Account:
+    """Lines of one file by what became of them, and the problem rows that say so."""
+
+    file: str
+    lines: dict = field(default_factory=dict)
+    rows: list = field(default_factory=list)
+
+    def say(self, severity, found, done, mend="", *, row=None, column="") -> None:
+        """Add a problem row that stands for no line of its own."""
+        self.rows.append(problem(severity, found=found, done=done, mend=mend, file=self.file,
+                                 row=row, column=column))
+
+    def count(self, kind, severity, number, done, mend="", *, first=None, example="") -> None:
+        """Account for `number` lines of one kind (for example "blank lines") with one problem row."""
+        number = int(number)
+        if not number:
+            return
+        self.lines[kind] = self.lines.get(kind, 0) + number
+        words = f"{number} {kind}" if number != 1 else f"1 {_one(kind)}"
+        if first is not None and number > 1:
+            words += f", the first in line {first}"
+        if example:
+            words += f": \"{example[:60]}\""
+        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=first))
+
+
+def _one(kind: str) -> str:
+    return " ".join({"lines": "line", "readings": "reading"}.get(word, word) for word in kind.split())
+
+
+def line_text(data: bytes, line: int) -> str:
+    """Text of one line, counted from 0."""
+    ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    start = 0 if line == 0 else int(ends[line - 1]) + 1
+    stop = int(ends[line]) if line < len(ends) else len(data)
+    return data[start:stop].decode("utf-8", "replace").strip()
+
+
+def blank_rows(raw) -> np.ndarray:
+    """Rows in which every column that is used is empty."""
+    blank = np.ones(len(raw), dtype=bool)
+    for name in raw.columns:
+        column = raw[name]
+        empty = column.isna().to_numpy()
+        if column.dtype.kind not in "fiuM":
+            rows = np.flatnonzero(~empty & blank)
+            empty[rows] = [not str(cell).strip(" \x00\x1a") for cell in column.iloc[rows]]
+        blank &= empty
+        if not blank.any():
+            break
+    return blank
+
+
+def as_text(column) -> np.ndarray:
+    """A column as an array of str and NaN."""
+    values = column.to_numpy(dtype=object)
+    if column.dtype.kind in "fiu":
+        return np.array([np.nan if pd.isna(v) else format(v, "g") for v in values], dtype=object)
+    return values
