@@ -1,5 +1,251 @@
-"""When the embryos died."""
+"""When did the embryos die? Cumulative loss by age, as far as the looks at the eggs can tell."""
 
-from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from
+from __future__ import annotations
 
-__all__ = ["AgeMass", "age_at_death_from"]
+from dataclasses import dataclass
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from, innermost, masses
+from hatchkit.losses.proportions import interval
+from hatchkit.losses.windows import left_out
+from hatchkit.problems import HatchkitError
+
+__all__ = ["AgeAtDeath", "AgeMass", "age_at_death", "age_at_death_from"]
+
+#: Fates that say until when an embryo lived.
+INFORMATIVE = ("hatched", "culled", "dead", "pipped_dead", "removed")
+
+
+@dataclass(frozen=True)
+class AgeAtDeath:
+    """Ages at death per group and species; column meanings in ``reference/columns_losses.csv``.
+
+    Attributes
+    ----------
+    fits : DataFrame
+        One row a group: batches, eggs, deaths, log-likelihood, what the band stands on.
+    table : DataFrame
+        Innermost intervals and their share of the eggs.
+    curve : DataFrame
+        Cumulative loss at the ages where it can change: at least, at most, band.
+    hazard : DataFrame
+        Mean daily risk between the usual looks.
+    looks : DataFrame
+        Median age at each look, to mark in figures.
+    """
+
+    fits: pd.DataFrame
+    table: pd.DataFrame
+    curve: pd.DataFrame
+    hazard: pd.DataFrame
+    looks: pd.DataFrame
+
+    def words(self) -> str:
+        """What the estimate says, and what it cannot say, one line a group."""
+        from hatchkit.losses.words import age_words
+
+        return age_words(self)
+
+
+def age_at_death(season, by=None, *, draws: int = 500, seed: int = 1, level: float = 0.95) -> AgeAtDeath:
+    """Non-parametric estimate of the ages at which embryos died, with a band from drawing batches again.
+
+    Parameters
+    ----------
+    by : str, optional
+        A column of batches to split by. Species are always kept apart, since their days differ.
+    draws : int
+        Bootstrap draws of whole batches; 0 for no bootstrap. With one batch, its eggs are drawn again, which
+        says nothing of the spread between batches; `fits` says so.
+    seed : int
+        Seed of the draws, so that the same records give the same band.
+
+    Returns
+    -------
+    AgeAtDeath
+
+    Notes
+    -----
+    Counted are the eggs that held a living embryo: chicks outlast every look; a dead embryo's age lies in its
+    interval; an egg taken out alive outlasts its last look. Clears, infertile and unaccounted eggs are left out.
+    Hatching is survival of incubation, so the cumulative loss is the plain distribution of ages (no competing
+    risk besides removal). The band is never narrower than the chance of single eggs makes it (Wilson).
+    """
+    if by is not None and by not in season.batches.columns:
+        raise HatchkitError(
+            f"batches has no column {by!r} to split by; it has {', '.join(season.batches.columns)}."
+        )
+    eggs = _informative(season)
+    labels = season.batches.assign(batch=season.batches["batch"].astype(str)).set_index("batch")
+    eggs["species"] = eggs["batch"].map(labels["species"])
+    eggs["group"] = "all" if by is None else eggs["batch"].map(labels[by]).astype("object").fillna("not given")
+    days = _look_days(season, eggs)
+    parts = {"fits": [], "table": [], "curve": [], "hazard": [], "looks": []}
+    for (group, species), part in eggs.groupby(["group", "species"], sort=False):
+        marks = days[days["batch"].isin(part["batch"])].groupby("name", sort=False)["day"].median().sort_values()
+        fitted = _fit(part, marks, draws, np.random.default_rng(seed), level)
+        for name, rows in fitted.items():
+            parts[name].append(pd.DataFrame(rows).assign(group=group, species=species))
+    return AgeAtDeath(**{name: _joined(name, frames) for name, frames in parts.items()})
+
+
+COLUMNS = {
+    "fits": ["group", "species", "batches", "eggs", "deaths", "log_likelihood", "band_from"],
+    "table": ["group", "species", "after_day", "by_day", "share"],
+    "curve": ["group", "species", "day", "at_least", "at_most", "band_low", "band_high"],
+    "hazard": ["group", "species", "after_day", "by_day", "daily_low", "daily_high", "band_low", "band_high"],
+    "looks": ["group", "species", "name", "day"],
+}
+
+
+def _joined(name, frames):
+    if not frames:
+        return pd.DataFrame(columns=COLUMNS[name])
+    return pd.concat(frames, ignore_index=True)[COLUMNS[name]]
+
+
+def _informative(season) -> pd.DataFrame:
+    fates = season.fates[season.fates["fate"].isin(INFORMATIVE)]
+    unread = left_out(season)
+    fates = fates[~fates["batch"].isin(unread["batch"])]
+    lived = fates["fate"].isin(("hatched", "culled", "removed"))
+    return pd.DataFrame(
+        {
+            "batch": fates["batch"],
+            "fate": fates["fate"],
+            "after_day": fates["after_day"].to_numpy(dtype=float),
+            "by_day": np.where(lived, np.inf, fates["by_day"].to_numpy(dtype=float)),
+            "eggs": fates["eggs"].to_numpy(dtype=float),
+        }
+    )
+
+
+def _look_days(season, eggs) -> pd.DataFrame:
+    """Ages at the looks, with the taking off from the fates where the batch has no date for it."""
+    looks = (
+        season.looks[["batch", "name", "day"]].dropna()
+        if len(season.looks)
+        else pd.DataFrame(columns=["batch", "name", "day"])
+    )
+    looks = looks.assign(batch=looks["batch"].astype(str))
+    ends = (
+        eggs.assign(end=np.where(np.isfinite(eggs["by_day"]), eggs["by_day"], eggs["after_day"]))
+        .groupby("batch")["end"]
+        .max()
+    )
+    missing = ends[~ends.index.isin(looks.loc[looks["name"] == "hatch", "batch"])]
+    added = pd.DataFrame({"batch": missing.index, "name": "hatch", "day": missing.to_numpy()})
+    return pd.concat([looks, added], ignore_index=True) if len(looks) else added
+
+
+def _fit(part: pd.DataFrame, marks: pd.Series, draws: int, random, level: float) -> dict:
+    """Tables of one group and species."""
+    after, by, pairs, weight = _by_batch(part)
+    ages, first, last = innermost(after, by)
+    total = weight.sum(axis=0)
+    mass = masses(first, last, len(ages), total[None, :], gap=1e-8)
+    reached = np.array([mass[0, a:b].sum() for a, b in zip(first, last, strict=True)])
+    drawn = _draw(weight, draws, random)
+    spread = masses(first, last, len(ages), drawn, gap=1e-3, start=mass[0]) if draws else mass
+    eggs = total.sum()
+    died = float(part.loc[part["fate"].isin(("dead", "pipped_dead")), "eggs"].sum())
+    edges = np.unique(np.concatenate([[0.0], ages[np.isfinite(ages)]]))
+    finite = ages[:, 1] < np.inf
+    return {
+        "fits": [
+            dict(
+                batches=len(pairs),
+                eggs=eggs,
+                deaths=died,
+                log_likelihood=float(total @ np.log(reached)),
+                band_from="batches drawn again" if len(pairs) > 1 else "eggs of the one batch drawn again",
+            )
+        ],
+        "table": dict(after_day=ages[finite, 0], by_day=ages[finite, 1], share=mass[0, finite]),
+        "curve": _curve(edges, ages, mass, spread, eggs, level),
+        "hazard": _hazard(np.concatenate([[0.0], marks.to_numpy(dtype=float)]), ages, mass, spread, level),
+        "looks": dict(name=list(marks.index), day=marks.to_numpy(dtype=float)),
+    }
+
+
+def _by_batch(part):
+    """Distinct intervals and the eggs of each batch in them, shape (batches, intervals)."""
+    # Chicks outlast every look of every batch, whenever their own batch was taken off.
+    ends = part["by_day"].to_numpy()
+    last_day = max(ends[np.isfinite(ends)].max(initial=0.0), part["after_day"].max())
+    after = np.where(part["fate"].isin(("hatched", "culled")), last_day, part["after_day"])
+    pairs, where = np.unique(np.column_stack([after, ends]), axis=0, return_inverse=True)
+    names, batch = np.unique(part["batch"].to_numpy(dtype=str), return_inverse=True)
+    weight = np.zeros((len(names), len(pairs)))
+    np.add.at(weight, (batch, where.ravel()), part["eggs"].to_numpy())
+    return pairs[:, 0], pairs[:, 1], names, weight
+
+
+def _draw(weight, draws, random):
+    """Eggs per interval in each draw: whole batches drawn again, or the eggs of a single one."""
+    batches = len(weight)
+    if batches > 1:
+        return random.multinomial(batches, np.full(batches, 1 / batches), size=draws) @ weight
+    eggs = weight[0].sum()
+    return random.multinomial(round(eggs), weight[0] / eggs, size=draws).astype(float)
+
+
+def _bounds(days, ages, mass):
+    """Least and most cumulative loss by each day: (draws, days) twice."""
+    by = (ages[:, 1][None, :] <= days[:, None]).astype(float)
+    begun = ((ages[:, 0][None, :] < days[:, None]) & (ages[:, 1][None, :] < np.inf)).astype(float)
+    return mass @ by.T, mass @ begun.T
+
+
+def _curve(edges, ages, mass, spread, eggs, level):
+    least, most = (bound[0] for bound in _bounds(edges, ages, mass))
+    tail = (1 - level) / 2
+    low, high = _bounds(edges, ages, spread)
+    low, high = np.quantile(low, tail, axis=0), np.quantile(high, 1 - tail, axis=0)
+    # Counts of single eggs alone leave this much doubt, also where no draw of batches can show any.
+    chance_low = interval(np.clip(least, 0, 1) * eggs, eggs, level=level)[0]
+    chance_high = interval(np.clip(most, 0, 1) * eggs, eggs, level=level)[1]
+    at_start = edges <= 0
+    return dict(
+        day=edges,
+        at_least=least,
+        at_most=most,
+        band_low=np.minimum(low, chance_low),
+        band_high=np.where(at_start, most, np.maximum(high, chance_high)),
+    )
+
+
+def _hazard(edges, ages, mass, spread, level):
+    """Mean daily risk of death between looks: share of the embryos alive that die per day.
+
+    Where an age at a look is not identified the risk is a range too: least deaths in the stretch after
+    most deaths before, and the other way round.
+    """
+    edges = np.unique(edges)
+    if len(edges) < 2:
+        return dict(after_day=[], by_day=[], daily_low=[], daily_high=[], band_low=[], band_high=[])
+    tail = (1 - level) / 2
+    low, high = _risk(edges, ages, mass)
+    low_draws, high_draws = _risk(edges, ages, spread)
+    return dict(
+        after_day=edges[:-1],
+        by_day=edges[1:],
+        daily_low=low[0],
+        daily_high=high[0],
+        band_low=np.minimum(np.quantile(low_draws, tail, axis=0), low[0]),
+        band_high=np.maximum(np.quantile(high_draws, 1 - tail, axis=0), high[0]),
+    )
+
+
+def _risk(edges, ages, mass):
+    least, most = _bounds(edges, ages, mass)
+    length = np.diff(edges)
+
+    def daily(before, after):
+        alive = np.maximum(1 - before, 1e-12)
+        left = np.clip(1 - np.maximum(after, before), 0.0, None) / alive
+        return 1 - np.where(left > 0, left, 0.0) ** (1 / length)
+
+    return daily(most[:, :-1], least[:, 1:]), daily(least[:, :-1], most[:, 1:])

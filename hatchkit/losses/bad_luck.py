@@ -1,0 +1,145 @@
+"""Is it more than bad luck? Each batch and stage against the person's other batches and a published level."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.losses.ledger import ledger, usable
+from hatchkit.losses.norms import level_for, norms
+from hatchkit.losses.predictive import distribution, log_likelihoods, missing, summary, weights
+from hatchkit.problems import HatchkitError
+
+#: A comparison is called unusual when its chance, allowed for all comparisons made, is at most this.
+UNUSUAL = 0.10
+
+#: Fewer other batches than this say little of the spread between batches.
+FEW = 5
+
+#: What each stage is a share of; deaths and culls are of the (apparently) fertile.
+OF_SET = ("hatched", "clear", "removed")
+
+
+def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
+    """Each batch and stage: how many were lost, how many to expect, and how rare that is.
+
+    Parameters
+    ----------
+    limits : None, str or dict
+        Limits of early, mid and late, see `stages.limits_for`.
+    norm : str, optional
+        Name of the published level to use; by default the first in ``reference/norms.csv`` that fits.
+
+    Returns
+    -------
+    DataFrame
+        One row per batch and stage (stage clear: clear or infertile). eggs lost (for hatched: chicks) out_of eggs;
+        others: batches of the same species that the expectation is from; expected, low, high: the range that holds
+        95 % of batches like them; chance: of a count at least as bad; adjusted: the chance allowed for looking at
+        many batches and stages (Benjamini-Hochberg); unusual. The norm_* columns are the same against the
+        published level with the spread between the person's batches. Missing where there is nothing to expect.
+
+    Notes
+    -----
+    A count that is rare is unusual, no more: it names no cause.
+    Source: predictive distribution of the beta-binomial averaged over mean and spread; Benjamini & Hochberg 1995
+    J. R. Stat. Soc. B 57:289-300.
+    """
+    book = _combined(ledger(season, limits=limits))
+    book = book[book["batch"].isin(usable(season))]
+    species = dict(zip(season.batches["batch"].astype(str), season.batches["species"].astype(str), strict=True))
+    levels = norms(own=season.settings.get("norms"))
+    if norm is not None:
+        if norm not in set(levels["norm"]):
+            raise HatchkitError(f"There is no level {norm!r}; known are {', '.join(levels['norm'].unique())}.")
+        levels = levels[levels["norm"] == norm]
+    rows = []
+    for kind, part in book.groupby(book["batch"].map(species), sort=False):
+        limits_name = _limits_name(kind, limits)
+        for stage, table in part.groupby("stage", sort=False):
+            rows += _stage_rows(table, stage, level_for(levels, kind, stage, limits_name))
+    columns = [
+        "batch",
+        "stage",
+        "eggs",
+        "out_of",
+        "others",
+        "expected",
+        "low",
+        "high",
+        "chance",
+        "norm",
+        "norm_share",
+        "norm_of",
+        "norm_expected",
+        "norm_low",
+        "norm_high",
+        "norm_chance",
+        "norm_source",
+    ]
+    table = pd.DataFrame(rows, columns=columns)
+    for before in ("", "norm_"):
+        table[before + "adjusted"] = adjusted(table[before + "chance"].to_numpy(dtype=float))
+        table[before + "unusual"] = table[before + "adjusted"] <= UNUSUAL
+    order = {batch: place for place, batch in enumerate(season.batches["batch"].astype(str))}
+    return table.sort_values("batch", key=lambda names: names.map(order), kind="stable").reset_index(drop=True)
+
+
+def adjusted(chance) -> np.ndarray:
+    """Chances allowed for the number of comparisons (Benjamini-Hochberg); missing stays missing."""
+    chance = np.asarray(chance, dtype=float)
+    out = np.full(len(chance), np.nan)
+    known = np.flatnonzero(~np.isnan(chance))
+    if len(known):
+        order = known[np.argsort(chance[known])[::-1]]
+        raised = chance[order] * len(known) / np.arange(len(known), 0, -1)
+        out[order] = np.minimum(np.minimum.accumulate(raised), 1.0)
+    return out
+
+
+def _limits_name(species: str, limits) -> str:
+    if isinstance(limits, dict):
+        return "own"
+    return limits or ("weeks" if species == "chicken" else "thirds")
+
+
+def _combined(book: pd.DataFrame) -> pd.DataFrame:
+    """Clears and infertile eggs as one stage, since not everybody opens the clears."""
+    book = book[book["stage"] != "unaccounted"].copy()
+    book["stage"] = book["stage"].replace({"infertile": "clear"})
+    sums = {"eggs": "sum", "at_hatch": "sum", "set": "first", "fertile": "first", "transferred": "first"}
+    return book.groupby(["batch", "stage"], sort=False, as_index=False).agg(sums)
+
+
+def _stage_rows(table, stage, level) -> list[dict]:
+    """Rows of one species and stage: each batch against all the others."""
+    column = "set" if stage in OF_SET else "fertile"
+    table = table[table[column] > 0]
+    counts, totals = table["eggs"].to_numpy(dtype=float), table[column].to_numpy(dtype=float)
+    if not len(table):
+        return []
+    likelihood = log_likelihoods(np.minimum(counts, totals), totals)
+    whole = likelihood.sum(axis=0)
+    rows = []
+    for place, (batch, count, total) in enumerate(zip(table["batch"], counts, totals, strict=True)):
+        weight = weights(whole - likelihood[place])
+        fewer = stage == "hatched"
+        own = summary(distribution(int(total), weight), count, fewer=fewer) if len(table) > 1 else missing()
+        row = {"batch": batch, "stage": stage, "eggs": count, "out_of": total, "others": len(table) - 1, **own}
+        rows.append({**row, **_against_level(level, table.iloc[place], count, stage, weight, fewer)})
+    return rows
+
+
+def _against_level(level, row, count, stage, weight, fewer) -> dict:
+    names = {"norm": "", "norm_share": np.nan, "norm_of": "", "norm_source": ""}
+    if level is None or not row[level["denominator"]] > 0:
+        return {**names, **{f"norm_{name}": value for name, value in missing().items()}}
+    found = row["at_hatch"] if level["denominator"] == "transferred" else count
+    chance = distribution(int(row[level["denominator"]]), weight, share=level["share"])
+    names = {
+        "norm": level["norm"],
+        "norm_share": level["share"],
+        "norm_of": level["denominator"],
+        "norm_source": level["source"],
+    }
+    return {**names, **{f"norm_{name}": value for name, value in summary(chance, found, fewer=fewer).items()}}

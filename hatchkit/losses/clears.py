@@ -1,0 +1,195 @@
+"""What do the clears say of fertility? Little, unless some were opened."""
+
+from __future__ import annotations
+
+import math
+from typing import NamedTuple
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.losses.counts import choose, read_counts
+from hatchkit.losses.egg_rows import text
+from hatchkit.losses.ledger import usable
+from hatchkit.losses.proportions import interval
+from hatchkit.losses.schedule import count, schedule, species_figures
+from hatchkit.problems import HatchkitError
+
+
+class TrueInfertile(NamedTuple):
+    """Share of eggs set that were truly infertile, from a sample of opened clears."""
+
+    share: float
+    standard_error: float
+    low: float
+    high: float
+
+
+def true_infertile(
+    eggs_set: float,
+    clears: float,
+    opened: float,
+    early_dead: float,
+    *,
+    level: float = 0.95,
+    draws: int = 20_000,
+    seed: int = 1,
+) -> TrueInfertile:
+    """Infertile eggs from clears of which a sample was opened (double sampling).
+
+    Parameters
+    ----------
+    eggs_set, clears : number
+        Eggs set, and how many of them were clear at candling.
+    opened, early_dead : number
+        Clears opened, and how many of these held a dead embryo.
+
+    Returns
+    -------
+    TrueInfertile
+        share = clears / set x (1 - early_dead / opened); its standard error by the delta method; the interval by
+        draws of both shares from their Beta distributions (prior 1/2, 1/2), so that it carries the sampling. With
+        every clear opened only the first share is uncertain.
+
+    Source: Tenenbein 1970 J. Am. Stat. Assoc. 65:1350-1361 (double sampling).
+    """
+    if not 0 < opened <= clears <= eggs_set or not 0 <= early_dead <= opened:
+        raise HatchkitError(
+            "Opened clears must be between 1 and the clears, these at most the eggs set, and the "
+            "dead among them at most the opened."
+        )
+    clear, barren = clears / eggs_set, 1 - early_dead / opened
+    variance = barren**2 * clear * (1 - clear) / eggs_set
+    if opened < clears:
+        variance += clear**2 * barren * (1 - barren) / opened
+    random = np.random.default_rng(seed)
+    if opened < clears:
+        first = random.beta(clears + 0.5, eggs_set - clears + 0.5, draws)
+        second = random.beta(opened - early_dead + 0.5, early_dead + 0.5, draws)
+        low, high = np.quantile(first * second, [(1 - level) / 2, (1 + level) / 2])
+    else:
+        low, high = interval(opened - early_dead, eggs_set, level=level)
+    return TrueInfertile(clear * barren, math.sqrt(variance), float(low), float(high))
+
+
+def clears(season, by: str | None = None) -> pd.DataFrame:
+    """Fertility as far as the clears tell, for the season or by a column of batches.
+
+    Returns
+    -------
+    DataFrame
+        The group, then eggs: set, clear (taken out as clear at a look), opened (of the clears), opened_dead
+        (held a dead embryo), infertile_at_hatch (opened after the hatch; that late an infertile egg and a very
+        early dead one look alike). Shares of eggs set: candled_fertile (not clear; not true fertility),
+        fertile_least and fertile_most (what true fertility can be whatever the unopened clears were), and,
+        where a sample of clears was opened, fertile with _low and _high. Batches that cannot enter rates are
+        left out.
+    """
+    if by is not None and by not in season.batches.columns:
+        raise HatchkitError(
+            f"batches has no column {by!r} to split by; it has {', '.join(season.batches.columns)}."
+        )
+    table = batch_clears(season)
+    labels = season.batches.assign(batch=season.batches["batch"].astype(str)).set_index("batch")
+    table = table[table["batch"].isin(usable(season))]
+    name = by or "season"
+    group = (
+        pd.Series("all", index=table.index)
+        if by is None
+        else table["batch"].map(labels[by])
+        if by != "batch"
+        else table["batch"]
+    )
+    sums = table.drop(columns="batch").groupby(group.astype("object").fillna("not given"), sort=False).sum()
+    rows = [
+        {name: label, **row, **_shares(row)} for label, row in zip(sums.index, sums.to_dict("records"), strict=True)
+    ]
+    return pd.DataFrame(
+        rows,
+        columns=[
+            name,
+            *sums.columns,
+            "candled_fertile",
+            "fertile_least",
+            "fertile_most",
+            "fertile",
+            "fertile_low",
+            "fertile_high",
+        ],
+    )
+
+
+def _shares(row: dict) -> dict:
+    eggs, barren = row["set"], row["infertile_at_hatch"]
+    known = row["opened"] - row["opened_dead"] + barren
+    unopened = row["clear"] - row["opened"]
+    out = {
+        "candled_fertile": 1 - (row["clear"] + barren) / eggs,
+        "fertile_least": 1 - (known + unopened) / eggs,
+        "fertile_most": 1 - known / eggs,
+        "fertile": math.nan,
+        "fertile_low": math.nan,
+        "fertile_high": math.nan,
+    }
+    if row["opened"] > 0:
+        found = true_infertile(eggs, row["clear"], row["opened"], row["opened_dead"])
+        late = barren / eggs
+        out.update(
+            fertile=1 - found.share - late,
+            fertile_low=max(0.0, 1 - found.high - late),
+            fertile_high=1 - found.low - late,
+        )
+    elif not row["clear"]:
+        low, high = interval(barren, eggs)
+        out.update(fertile=1 - barren / eggs, fertile_low=1 - high, fertile_high=1 - low)
+    return out
+
+
+def batch_clears(season) -> pd.DataFrame:
+    """Eggs per batch: set, clear, opened, opened_dead, infertile_at_hatch."""
+    looks, eggs = _by_batch(season.looks), _by_batch(season.eggs)
+    fates = season.fates.assign(barren=season.fates["fate"].eq("infertile"))
+    late = fates[fates["barren"] & fates["found_at"].eq("hatch")].groupby("batch")["eggs"].sum()
+    barren = (
+        fates[fates["fate"].isin(("clear", "infertile")) & fates["found_at"].ne("hatch")]
+        .groupby("batch")["eggs"]
+        .sum()
+    )
+    rows = []
+    for record in season.batches.to_dict("records"):
+        batch = str(record["batch"])
+        opened, dead = opened_clears(record, eggs.get(batch, []), looks.get(batch, []), season.species_table)
+        rows.append(
+            {
+                "batch": batch,
+                "set": count(record.get("eggs_set")),
+                "clear": barren.get(batch, 0.0) + dead,
+                "opened": opened,
+                "opened_dead": dead,
+                "infertile_at_hatch": late.get(batch, 0.0),
+            }
+        )
+    return pd.DataFrame(rows, columns=["batch", "set", "clear", "opened", "opened_dead", "infertile_at_hatch"])
+
+
+def opened_clears(record: dict, eggs: list[dict], looks: list[dict], species_table) -> tuple[float, float]:
+    """Clears of one batch that were opened, and how many of them held a dead embryo (eggs)."""
+    ordered, _ = schedule(record, looks, species_figures(record, species_table))
+    opened = dead = 0.0
+    for egg in eggs:
+        marks = [text(egg.get(look.name)) for look in ordered[:-1]]
+        taken = next((mark for mark in marks if mark in ("clear", "dead", "removed")), "")
+        outcome = text(egg.get("outcome"))
+        if taken == "clear" and outcome in ("infertile", "dead"):
+            opened, dead = opened + 1, dead + (outcome == "dead")
+    if not eggs:
+        way, _ = choose(read_counts(record, ordered), count(record.get("eggs_set")))
+        opened, dead = way.clears_infertile + way.clears_early, way.clears_early
+    return opened, dead
+
+
+def _by_batch(table) -> dict:
+    parts: dict[str, list[dict]] = {}
+    for row in table.to_dict("records") if len(table) else []:
+        parts.setdefault(str(row["batch"]), []).append(row)
+    return parts

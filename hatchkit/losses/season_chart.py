@@ -1,0 +1,149 @@
+"""Losses through the season: batches in the order of setting, with limits that allow for the usual spread."""
+
+from __future__ import annotations
+
+import math
+from typing import NamedTuple
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.losses.bad_luck import OF_SET
+from hatchkit.losses.ledger import ledger, usable
+from hatchkit.problems import HatchkitError
+
+#: Tails beyond the limits: 3 standard deviations of a normal distribution on either side.
+TAIL = 0.00135
+
+#: With fewer batches than this, limits are provisional.
+PROVISIONAL = 20
+
+
+class Limits(NamedTuple):
+    """Centre and 3-sigma limits of a p chart."""
+
+    centre: float
+    low: np.ndarray
+    high: np.ndarray
+
+
+def p_limits(counts, totals, *, sigma_z: float = 1.0) -> Limits:
+    """Centre and limits of a p chart; with `sigma_z` those of a p' chart.
+
+    Source: Montgomery, Introduction to Statistical Quality Control (p chart); Laney 2002 Quality Engineering
+    14:531-537 (p' chart).
+    """
+    k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
+    centre = k.sum() / n.sum()
+    half = 3 * sigma_z * np.sqrt(centre * (1 - centre) / n)
+    return Limits(float(centre), np.maximum(centre - half, 0.0), np.minimum(centre + half, 1.0))
+
+
+def sigma_z(counts, totals) -> float:
+    """Spread from batch to batch in units of chance, by the mean moving range of z scores.
+
+    The moving range sees the spread between neighbours only, so that a slow slide does not widen the limits.
+
+    Source: Laney 2002; 1.128 is the mean range of two standard normal values.
+    """
+    k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
+    centre = k.sum() / n.sum()
+    if len(n) < 2 or not 0 < centre < 1:
+        return math.nan
+    z = (k / n - centre) / np.sqrt(centre * (1 - centre) / n)
+    return float(np.mean(np.abs(np.diff(z))) / 1.128)
+
+
+def season_chart(
+    season, stage: str = "late", *, species: str | None = None, limits=None, draws: int = 4999, seed: int = 1
+) -> pd.DataFrame:
+    """Losses of one stage per batch in set order, with centre, limits and a test for a slow slide.
+
+    Parameters
+    ----------
+    stage : str
+        Any stage of the breakdown (clear: clear or infertile).
+    species : str, optional
+        The species to chart; the one with most batches when left out.
+
+    Returns
+    -------
+    DataFrame
+        batch, set_at, eggs, out_of, share, centre, low, high (limits, quantiles of the beta-binomial with the
+        p' spread floored at chance), outside; attrs: stage, species, of, sigma_z, provisional, slide (rank
+        correlation of the losses with the order of setting, -1 to 1), slide_chance (of a slide at least as
+        strong in either direction when the order of the batches means nothing).
+    """
+    records = season.batches.assign(batch=season.batches["batch"].astype(str))
+    records = records[records["batch"].isin(usable(season))]
+    if records.empty:
+        raise HatchkitError("No finished batch to chart yet.")
+    species = species or records["species"].mode().iloc[0]
+    book = ledger(season, limits=limits)
+    book = book.assign(stage=book["stage"].replace({"infertile": "clear"}))
+    if stage not in set(book["stage"]):
+        raise HatchkitError(f"There is no stage {stage!r}; there are {', '.join(book['stage'].unique())}.")
+    of = "set" if stage in OF_SET else "fertile"
+    book = book[book["stage"] == stage].groupby("batch").agg(eggs=("eggs", "sum"), out_of=(of, "first"))
+    records = records[records["species"] == species].sort_values("set_at", kind="stable")
+    table = records[["batch", "set_at"]].join(book, on="batch")
+    table = table[table["out_of"] > 0].reset_index(drop=True)
+    if table.empty:
+        raise HatchkitError(f"No finished batch of {species} has eggs to chart.")
+    spread = sigma_z(table["eggs"], table["out_of"])
+    low, high, centre = _quantile_limits(table["eggs"].to_numpy(), table["out_of"].to_numpy(), spread)
+    table = table.assign(share=table["eggs"] / table["out_of"], centre=centre, low=low, high=high)
+    table["outside"] = (table["share"] > table["high"] + 1e-9) | (table["share"] < table["low"] - 1e-9)
+    slide, chance = slide_test(table["eggs"], table["out_of"], draws=draws, seed=seed)
+    table.attrs.update(
+        stage=stage,
+        species=species,
+        of=of,
+        sigma_z=spread,
+        provisional=len(table) < PROVISIONAL,
+        slide=slide,
+        slide_chance=chance,
+    )
+    return table
+
+
+def _quantile_limits(eggs, out_of, spread):
+    """Limits as shares: beta-binomial quantiles whose variance is the p' chart's."""
+    from scipy import stats
+
+    centre = eggs.sum() / out_of.sum()
+    if not 0 < centre < 1:
+        return np.full(len(eggs), np.nan), np.full(len(eggs), np.nan), centre
+    phi = 1.0 if math.isnan(spread) else max(1.0, spread) ** 2
+    low, high = np.empty(len(eggs)), np.empty(len(eggs))
+    for place, total in enumerate(out_of):
+        whole = max(int(total), 1)
+        rho = min((phi - 1) / max(whole - 1, 1), 0.95)
+        if rho < 1e-9:
+            made = stats.binom(whole, centre)
+        else:
+            made = stats.betabinom(whole, centre * (1 - rho) / rho, (1 - centre) * (1 - rho) / rho)
+        low[place], high[place] = made.ppf(TAIL) / whole, made.ppf(1 - TAIL) / whole
+    return low, high, centre
+
+
+def slide_test(counts, totals, *, draws: int = 4999, seed: int = 1) -> tuple[float, float]:
+    """Rank correlation of the losses with the order of the batches, and how rare it is by chance.
+
+    Batches are put into every order at random; losses are standardised for the size of the batch first.
+    """
+    from scipy.stats import rankdata
+
+    k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
+    centre = k.sum() / n.sum()
+    if len(n) < 4 or not 0 < centre < 1:
+        return math.nan, math.nan
+    ranks = rankdata((k - n * centre) / np.sqrt(n * centre * (1 - centre)))
+    ranks, order = ranks - ranks.mean(), np.arange(len(n)) - (len(n) - 1) / 2
+    size = math.sqrt(np.sum(ranks**2) * np.sum(order**2))
+    if size == 0:
+        return math.nan, math.nan
+    seen = float(np.sum(ranks * order)) / size
+    random = np.random.default_rng(seed)
+    drawn = random.permuted(np.tile(ranks, (draws, 1)), axis=1) @ order / size
+    return seen, float((1 + np.sum(np.abs(drawn) >= abs(seen) - 1e-12)) / (1 + draws))

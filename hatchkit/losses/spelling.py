@@ -1,0 +1,66 @@
+"""How stages, shares, counts and chances are spelt in sentences for breeders."""
+
+from __future__ import annotations
+
+import pandas as pd
+
+#: Stages as they read in a sentence.
+STAGES = {
+    "hatched": "good chicks",
+    "culled": "culled chicks",
+    "clear": "clear or infertile",
+    "infertile": "infertile",
+    "early": "early dead",
+    "mid": "mid dead",
+    "late": "late dead",
+    "pipped_dead": "pipped and died",
+    "removed": "removed",
+    "unaccounted": "not accounted for",
+    "candle1": "first candling",
+    "candle2": "second candling",
+    "transfer": "transfer",
+    "hatch": "the hatch",
+}
+
+DENOMINATORS = {
+    "set": "eggs set",
+    "fertile": "eggs that were not clear or infertile",
+    "transferred": "eggs moved to hatch",
+}
+
+
+def stage_words(stage: str) -> str:
+    """A stage in plain words; unknown ones with blanks for underscores."""
+    return STAGES.get(stage, stage.replace("_", " "))
+
+
+def percent(share: float) -> str:
+    """A share 0-1 as percent, with one digit below 10 %."""
+    if pd.isna(share):
+        return "not known"
+    value = 100 * share
+    return f"{value:.0f} %" if value >= 9.95 else f"{value:.1f} %"
+
+
+def range_words(low: float, high: float) -> str:
+    """An interval in percent: "4.2 to 11 %"."""
+    return f"{percent(low).removesuffix(' %')} to {percent(high)}"
+
+
+def eggs_words(eggs: float) -> str:
+    """A count of eggs, whole where it is whole."""
+    return f"{eggs:.0f}" if abs(eggs - round(eggs)) < 0.05 else f"{eggs:.1f}"
+
+
+def odds_words(chance: float) -> str:
+    """A chance as "about 1 in n" for people who do not think in decimals."""
+    if pd.isna(chance):
+        return "not known"
+    if chance >= 0.3:
+        return "nothing out of the way"
+    return f"about 1 in {_round_odds(1 / max(chance, 1e-4))}" if chance >= 1e-4 else "rarer than 1 in 10 000"
+
+
+def _round_odds(value: float) -> str:
+    digits = 1 if value < 100 else 10 ** (len(str(int(value))) - 2)
+    return f"{round(value / digits) * digits:.0f}" if value >= 2 else "2"

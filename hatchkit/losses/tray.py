@@ -1,0 +1,160 @@
+"""Where on the tray did embryos die? A map, and whether the dead lie together or at the edge."""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.losses.egg_rows import text
+from hatchkit.problems import HatchkitError
+
+#: Eggs that tell nothing of the place: never held a living embryo, or were taken out.
+NOT_AT_RISK = ("clear", "infertile", "removed", "unaccounted")
+
+
+def tray_map(season, batch=None) -> pd.DataFrame:
+    """One row per egg with a place: batch, tray, row, col, egg, fate, at_risk, died.
+
+    Parameters
+    ----------
+    batch : optional
+        Only this batch; all batches with places when left out.
+    """
+    eggs = season.eggs
+    columns = ["batch", "tray", "row", "col", "egg", "fate", "at_risk", "died"]
+    if not len(eggs) or not {"row", "col"} <= set(eggs.columns):
+        return pd.DataFrame(columns=columns)
+    eggs = eggs[eggs["row"].notna() & eggs["col"].notna()]
+    if batch is not None:
+        season.batch(batch)
+        eggs = eggs[eggs["batch"].astype(str) == str(batch)]
+    fates = season.fates[season.fates["egg"] != ""]
+    fate = dict(zip(zip(fates["batch"], fates["egg"].astype(str), strict=True), fates["fate"], strict=True))
+    keys = list(zip(eggs["batch"].astype(str), eggs["egg"].astype(str), strict=True))
+    out = pd.DataFrame(
+        {
+            "batch": [key[0] for key in keys],
+            "tray": [text(tray) for tray in eggs["tray"]],
+            "row": eggs["row"].to_numpy(dtype=float).astype(int),
+            "col": eggs["col"].to_numpy(dtype=float).astype(int),
+            "egg": [key[1] for key in keys],
+            "fate": [fate.get(key, "unaccounted") for key in keys],
+        }
+    )
+    out["at_risk"] = ~out["fate"].isin(NOT_AT_RISK)
+    out["died"] = out["fate"].isin(("dead", "pipped_dead"))
+    return out[columns]
+
+
+def neighbours(row, col) -> np.ndarray:
+    """Pairs of eggs that touch, at a side or a corner: int array of shape (pairs, 2)."""
+    row, col = np.asarray(row), np.asarray(col)
+    near = (np.abs(row[:, None] - row[None, :]) <= 1) & (np.abs(col[:, None] - col[None, :]) <= 1)
+    return np.argwhere(np.triu(near, k=1))
+
+
+def joins(died, pairs) -> int | np.ndarray:
+    """Pairs of touching eggs that both died; `died` may hold many arrangements, shape (..., eggs)."""
+    died = np.asarray(died)
+    return np.sum(died[..., pairs[:, 0]] & died[..., pairs[:, 1]], axis=-1)
+
+
+def moran(values, pairs) -> float:
+    """Moran's I of values on eggs with equal weights on touching pairs.
+
+    Source: Moran 1950 Biometrika 37:17-23.
+    """
+    z = np.asarray(values, dtype=float)
+    z = z - z.mean()
+    return float(len(z) / len(pairs) * np.sum(z[pairs[:, 0]] * z[pairs[:, 1]]) / np.sum(z * z))
+
+
+def at_edge(row, col) -> np.ndarray:
+    """Whether each place lies at the edge of the filled part of the tray."""
+    row, col = np.asarray(row), np.asarray(col)
+    return (row == row.min()) | (row == row.max()) | (col == col.min()) | (col == col.max())
+
+
+def clustering(season, batch=None, *, draws: int = 4999, seed: int = 1) -> pd.DataFrame:
+    """Do the dead lie together, or at the edge? Permutation tests within each tray of each batch.
+
+    Parameters
+    ----------
+    batch : optional
+        Only this batch; all together when left out.
+
+    Returns
+    -------
+    DataFrame
+        One row a question: neighbours (pairs of touching eggs that both died) and edge (share of the dead at the
+        edge), and together for the one answer of the family: the larger of the two standardised, on the same draws.
+        seen, expected; chance of a pattern at least as strong when the same deaths fall anywhere on their tray
+        (edge: in either direction); eggs at risk, deaths, trays; smallest: the smallest chance that any arrangement
+        of so few deaths could have given. No rows where no egg has a place or fewer than 2 died.
+    """
+    places = tray_map(season, batch)
+    places = places[places["at_risk"]]
+    trays = [
+        part for _, part in places.groupby(["batch", "tray"], sort=False) if 0 < part["died"].sum() < len(part)
+    ]
+    deaths = int(sum(part["died"].sum() for part in trays))
+    columns = ["question", "seen", "expected", "chance", "smallest", "eggs", "deaths", "trays"]
+    if deaths < 2:
+        return pd.DataFrame(columns=columns)
+    random = np.random.default_rng(seed)
+    seen, drawn = np.zeros(2), np.zeros((draws, 2))
+    for part in trays:
+        died, pairs = part["died"].to_numpy(), neighbours(part["row"], part["col"])
+        edge = at_edge(part["row"], part["col"])
+        shuffled = random.permuted(np.tile(died, (draws, 1)), axis=1)
+        seen += joins(died, pairs), (died & edge).sum()
+        drawn += np.column_stack([joins(shuffled, pairs), (shuffled & edge).sum(axis=1)])
+    return pd.DataFrame(_answers(seen, drawn, deaths), columns=columns).assign(
+        eggs=sum(map(len, trays)), deaths=deaths, trays=len(trays)
+    )
+
+
+def _answers(seen, drawn, deaths) -> list[dict]:
+    middle, spread = drawn.mean(axis=0), drawn.std(axis=0)
+    spread = np.where(spread > 0, spread, 1.0)
+    # Touching counts only when it is more than chance; the edge in both directions.
+    score, scores = (seen - middle) / spread, (drawn - middle) / spread
+    score[1], scores[:, 1] = abs(score[1]), np.abs(scores[:, 1])
+    both, all_both = score.max(), scores.max(axis=1)
+    rows = []
+    for name, place in (("neighbours", 0), ("edge", 1)):
+        share = deaths if name == "edge" else 1
+        rows.append(
+            {
+                "question": name,
+                "seen": seen[place] / share,
+                "expected": middle[place] / share,
+                **_chance(score[place], scores[:, place]),
+            }
+        )
+    return [*rows, {"question": "together", "seen": math.nan, "expected": math.nan, **_chance(both, all_both)}]
+
+
+def _chance(score, scores) -> dict:
+    def at_least(value):
+        return (1 + np.sum(scores >= value - 1e-9)) / (1 + len(scores))
+
+    return {"chance": at_least(score), "smallest": at_least(max(scores.max(), score))}
+
+
+def check_places(season) -> list[str]:
+    """Batches in which two eggs share a place on a tray, as words for the reader."""
+    places = tray_map(season)
+    twice = places[places.duplicated(["batch", "tray", "row", "col"], keep=False)]
+    if twice.empty:
+        return []
+    return [f"batch {batch}: {len(part)} eggs share a place on the tray" for batch, part in twice.groupby("batch")]
+
+
+def need_places(table: pd.DataFrame) -> pd.DataFrame:
+    """The map, or a plain refusal where no egg has a place."""
+    if table.empty:
+        raise HatchkitError("No egg of this batch has a row and a place on its tray, so there is no map to draw.")
+    return table
