@@ -110,7 +110,7 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
         raise ValueError(f"the table of counts lacks the columns {', '.join(missing)}")
     rows, left_out = _usable(table, dose, least)
     batch, batches = pd.factorize(rows["batch"])
-    window, windows = pd.factorize(rows["window"], sort=not _mixed(rows["window"]))
+    window, windows = _in_order(rows)
     species = _text(rows, "species")
     cell, _ = pd.factorize(pd.Series(species + "|" + window.astype(str)))
     strata = pd.Series(species + "|" + _text(rows, "incubator")).groupby(batch).first().to_numpy(str)
@@ -122,8 +122,12 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
                   exposed, extra, names, not_carried)
 
 
-def _mixed(column):
-    return column.map(type).nunique() > 1
+def _in_order(rows):
+    """Codes of the windows in the order of time where the table has it, else of their numbers or of the table."""
+    if "day_end" in rows:
+        windows = rows.groupby("window", sort=False)["day_end"].mean().sort_values(kind="stable").index
+        return windows.get_indexer(rows["window"]), windows
+    return pd.factorize(rows["window"], sort=pd.api.types.is_numeric_dtype(rows["window"]))
 
 
 def _text(rows, name):

@@ -1,0 +1,217 @@
+"""Did the excursions cost embryos? A season's losses related to its temperatures, in tables and words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.relate.design import design as make_design
+from hatchkit.relate.effect import effect
+from hatchkit.relate.excess import unexposed_hazard
+from hatchkit.relate.exposure import add_doses, batch_tracks
+from hatchkit.relate.hazard import CountsRelation, relate_counts
+from hatchkit.relate.measures import known_dose, measures, primary
+from hatchkit.relate.turns import batches_overlap, log_rate, turned_doses
+
+FACTORS = ["species", "incubator", "flock", "stored_days", "flock_age_weeks"]
+#: Exploratory fits need fewer arrangements: they are never the verdict.
+SIDE = dict(detect=False, with_excess=False, draws=2000)
+
+
+@dataclass(frozen=True)
+class Relation:
+    """The answer for one season.
+
+    Attributes
+    ----------
+    verdict : str
+    measure : str
+        The primary dose (``reference/dose_measures.csv``), named before any loss was looked at.
+    why_measure : str
+    exposure : DataFrame
+        Windows with doses and, in `dose`, the primary dose's score (missing where not known).
+    counts : CountsRelation
+        Model, test, excess deaths, detectable harm and confounding of the primary question:
+        a window's dose and the losses of that same window.
+    windows : DataFrame
+        The same question window by window (columns: `windows_hazard` in columns_relate.csv).
+    later : DataFrame
+        A window's dose and the losses of that and all later windows, since deaths may come late.
+    measures : DataFrame
+        Other doses, each with its hazard ratio and Holm-adjusted share of chance: for looking, not claiming.
+    batches : DataFrame
+        Each batch: dose, losses in its exposed (or all) windows, and what such batches lose unexposed.
+    """
+
+    verdict: str
+    measure: str
+    why_measure: str
+    exposure: pd.DataFrame
+    counts: CountsRelation
+    windows: pd.DataFrame
+    later: pd.DataFrame
+    measures: pd.DataFrame
+    batches: pd.DataFrame
+
+    @property
+    def effect(self) -> dict:
+        return self.counts.effect
+
+    @property
+    def test(self) -> dict:
+        return self.counts.test
+
+    @property
+    def excess(self) -> pd.DataFrame:
+        return self.counts.excess
+
+    @property
+    def detectable(self) -> dict:
+        return self.counts.detectable
+
+    @property
+    def confounding(self) -> pd.DataFrame:
+        return self.counts.confounding
+
+    def words(self) -> str:
+        """The verdict, its size, its sureness, and what it cannot tell, in plain words."""
+        from hatchkit.relate.words import relation_in_words
+
+        return relation_in_words(self)
+
+
+def relate_losses(season, *, measure=None, seed=1, draws=10_000) -> Relation:
+    """Relate the season's losses to its temperature excursions.
+
+    Parameters
+    ----------
+    season : Season
+    measure : str, optional
+        Primary dose (a measure of ``reference/dose_measures.csv``); by default the temperatures choose
+        between heat and cold, before any loss is looked at.
+    seed : int
+    draws : int
+        Arrangements to sample where they are too many to count out.
+    """
+    from hatchkit.losses.windows import candling_windows
+
+    windows = candling_windows(season)
+    tracks = batch_tracks(season, windows["batch"].unique())
+    exposed = with_factors(add_doses(windows, tracks), season.batches)
+    return relate_exposure(exposed, tracks=tracks, measure=measure, seed=seed, draws=draws)
+
+
+def with_factors(exposure, batches) -> pd.DataFrame:
+    """The exposure table with the factors that the records hold for each batch, and its days."""
+    factors = batches.assign(batch=batches["batch"].astype(str)).drop_duplicates("batch").set_index("batch")
+    factors = factors.reindex(columns=FACTORS)
+    table = exposure.join(factors, on="batch")
+    return table.assign(days=table["day_end"] - table["day_start"])
+
+
+def relate_exposure(exposure, *, tracks=None, measure=None, seed=1, draws=10_000) -> Relation:
+    """`relate_losses` from an exposure table with factors; tracks serve to turn the log of shared machines."""
+    if measure is None:
+        measure, why = primary(exposure)
+    else:
+        measures().loc[measure]
+        why = f"{measures().loc[measure, 'name']} was asked for"
+    table = exposure.assign(dose=known_dose(exposure, measure), window=exposure["name"])
+    turned = _turned(exposure, tracks, measure)
+    counts = relate_counts(table, turned=turned, seed=seed, draws=draws)
+    design = make_design(table)
+    return Relation(verdict=counts.verdict, measure=measure, why_measure=why,
+                    exposure=exposure.assign(dose=table["dose"]), counts=counts,
+                    windows=_by_window(design, seed), later=_later(table, turned, seed),
+                    measures=_other_measures(exposure, table, measure, counts, seed),
+                    batches=_by_batch(design, seed))
+
+
+def _turned(exposure, tracks, measure):
+    """Doses under turns of the log where batches overlap in one machine, else None."""
+    if not tracks or not batches_overlap(exposure) or not measure.startswith("egg_degree_hours"):
+        return None
+    machine = exposure.drop_duplicates("batch").set_index("batch")["incubator"]
+    kind = measures().loc[measure, "kind"]
+    rates = {}
+    for incubator in machine.dropna().unique():
+        own = [tracks[batch] for batch in machine.index[machine == incubator] if tracks.get(batch) is not None]
+        if own:
+            rates[incubator] = log_rate(own, kind)
+    return turned_doses(exposure, rates, measure) if rates else None
+
+
+RATIO_COLUMNS = ["hazard_ratio", "low", "high", "method", "batches", "exposed", "deaths", "deaths_exposed"]
+
+
+def _by_window(design, seed) -> pd.DataFrame:
+    """Hazard ratio at the usual dose, each window for itself."""
+    rows = [[name, *_ratio(effect(design, rows=design.window == code, seed=seed))]
+            for code, name in enumerate(design.windows)]
+    return pd.DataFrame(rows, columns=["name", *RATIO_COLUMNS])
+
+
+def _ratio(found):
+    return [found[name] for name in RATIO_COLUMNS]
+
+
+def _later(table, turned, seed) -> pd.DataFrame:
+    """A window's dose against the losses from that window to the end."""
+    usable = table[table["died"].notna() & (table["at_risk"] >= 1)]
+    ordered = usable.sort_values(["batch", "day_start"])
+    back = ordered[::-1].groupby("batch")
+    onward = ordered.assign(died=back["died"].cumsum(), days=back["days"].cumsum())
+    design = make_design(onward.reindex(usable.index))
+    rows = []
+    for code, name in enumerate(design.windows):
+        rows.append([name, *_ratio(effect(design, rows=design.window == code, seed=seed))])
+    return pd.DataFrame(rows, columns=["name", *RATIO_COLUMNS])
+
+
+def _other_measures(exposure, table, first, counts, seed) -> pd.DataFrame:
+    """Every measure in turn; the primary one first, the others adjusted together (Holm)."""
+    from statsmodels.stats.multitest import multipletests
+
+    listed = measures()
+    rows = [_measure_row(first, True, counts, listed)]
+    for name in listed.index.drop(first):
+        found = relate_counts(table.assign(dose=known_dose(exposure, name)), seed=seed, **SIDE)
+        rows.append(_measure_row(name, False, found, listed))
+    result = pd.DataFrame(rows, columns=["measure", "name", "primary", "exposed", "hazard_ratio", "low", "high",
+                                         "more", "more_adjusted"])
+    tried = (~result["primary"] & result["more"].notna()).to_numpy()
+    if tried.any():
+        result.loc[tried, "more_adjusted"] = multipletests(result.loc[tried, "more"], method="holm")[1]
+    return result
+
+
+def _measure_row(name, first, found, listed):
+    effect_ = found.effect
+    more = found.test["more"]
+    exposed = effect_.get("exposed", 0) if effect_ else 0
+    return [name, listed.loc[name, "name"], first, exposed, effect_.get("hazard_ratio", np.nan),
+            effect_.get("low", np.nan), effect_.get("high", np.nan), more, more if first else np.nan]
+
+
+BATCH_COLUMNS = ["batch", "exposed", "dose", "at_risk", "died", "share_died", "share_expected",
+                 "share_expected_low", "share_expected_high"]
+
+
+def _by_batch(design, seed) -> pd.DataFrame:
+    """Deaths of each batch over its counted windows beside what unexposed batches would lose."""
+    if not len(design.rows) or not (design.known & ~design.exposed).any():
+        return pd.DataFrame(columns=BATCH_COLUMNS)
+    log_hazard, _ = unexposed_hazard(design, seed=seed)
+    rows = []
+    for code, batch in enumerate(design.batches):
+        own = np.flatnonzero(design.batch == code)
+        eggs, died = design.at_risk[own].max(), design.died[own].sum()
+        share = -np.expm1(-np.exp(log_hazard[:, own]).sum(axis=1))
+        rng = np.random.default_rng(seed)
+        low, middle, high = np.percentile(rng.binomial(int(eggs), share), [2.5, 50, 97.5]) / eggs
+        known = np.isfinite(design.dose[own])
+        rows.append([batch, bool(design.exposed[own].any()), design.dose[own][known].sum() if known.any() else np.nan,
+                     eggs, died, died / eggs, middle, low, high])
+    return pd.DataFrame(rows, columns=BATCH_COLUMNS)
