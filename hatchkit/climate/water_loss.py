@@ -1,0 +1,245 @@
+"""Do the eggs dry as they should? Loss from weighings, shell conductance, and the humidity that is needed.
+
+Loss per day = G x (pressure of water vapour in the egg - in the air); G, the conductance of the
+shell, differs between eggs, flocks and seasons, so it is fitted from weighings and never taken from
+the size of the egg when weights exist (Ar & Rahn; Meir & Ar 2008, Br. Poult. Sci.).
+"""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.climate import air, egg_heat, machine_air
+from hatchkit.climate.track import egg_grams, track_from
+from hatchkit.climate.weighings import HEAVY_TIMES, egg_lines, left_out, weighings
+
+#: No conductance from a smaller difference in vapour pressure, torr, or weighings closer than this, days.
+LEAST_TORR, LEAST_DAYS = 5.0, 3.0
+#: Loss is straight in time within this share of itself.
+STRAIGHT = 0.10
+
+COLUMNS = ["batch", "species", "weighed", "series", "left_out", "why_left_out", "first_day", "last_day",
+           "set_g", "loss_share", "loss_day", "day_share", "torr", "rh_pct", "conductance", "projected_share",
+           "projected_low", "projected_high", "target_low", "target_high", "transfer_day", "verdict",
+           "rh_now_pct", "rh_next_pct", "reason"]
+
+
+def lost_share(start_g, now_g, tare_g=0.0):
+    """Share of the set weight that is gone: (start - now) / (start - tare); the tray's weight is taken off.
+
+    Some printed guides turn this formula upside down, and some leave the tray in, which understates the
+    loss.
+    """
+    start_g, now_g = np.asarray(start_g, float), np.asarray(now_g, float)
+    return ((start_g - now_g) / (start_g - tare_g))[()]
+
+
+def vapour_difference(egg_c, air_c, rh_pct):
+    """Vapour pressure inside the egg less that of the air, torr (at the egg's own temperature inside)."""
+    inside = air.saturation_pressure(egg_c)
+    return (inside - air.vapour_pressure(air_c, rh_pct)) / air.TORR_KPA
+
+
+def loss_share(specific_g, *, egg_c, air_c, rh_pct, days, pressure_kpa=101.325):
+    """Share of its weight that an egg loses in some days.
+
+    Parameters
+    ----------
+    specific_g : float or array
+        Conductance per gram of egg, mg/(day g torr), at sea level.
+    egg_c, air_c, rh_pct : float or array
+        Temperatures, degC, and humidity of the air, %RH.
+    days : float
+    pressure_kpa : float
+        Leave at sea level for eggs laid where they are incubated (hens at altitude make up for it in
+        the shell) and for a conductance fitted on site; set it for eggs brought up from below.
+
+    Notes
+    -----
+    Ar et al. 1974; reproduces the losses of Meir & Ar 2008 (hens) within 0.6 of a percentage point.
+    """
+    torr = vapour_difference(egg_c, air_c, rh_pct)
+    return np.asarray(specific_g, float) * (101.325 / pressure_kpa) * torr * days / 1000
+
+
+def rh_needed(target_share, *, days, specific_g, egg_c=37.5, air_c=37.5, pressure_kpa=101.325):
+    """Humidity, %RH, at which an egg loses `target_share` in `days`; ``loss_share`` turned round.
+
+    Below 0 or above 100: no humidity does it.
+    """
+    torr = target_share * 1000 / (np.asarray(specific_g, float) * (101.325 / pressure_kpa) * days)
+    vapour = air.saturation_pressure(egg_c) - torr * air.TORR_KPA
+    return (100 * vapour / air.saturation_pressure(air_c))[()]
+
+
+def rh_by_proportion(rh_pct, loss, wanted_loss):
+    """Humidity for another loss at the same temperature: 100 - RH changes in proportion to the loss."""
+    return 100 - (100 - np.asarray(rh_pct, float)) * np.asarray(wanted_loss, float) / loss
+
+
+def fit_conductance(days, grams, torr) -> dict:
+    """Conductance of one egg (or the mean egg of a tray) from its weighings.
+
+    Parameters
+    ----------
+    days, grams : array
+        When weighed and what it weighed (per egg, tray off).
+    torr : float
+        Mean vapour pressure difference over the same time, from the log.
+
+    Returns
+    -------
+    dict
+        slope_g_day, set_g, conductance (mg/(day torr)), specific (per gram of set weight); the last
+        two missing, with `reason`, when there are fewer than two weighings 3 days apart or the
+        difference is under 5 torr.
+    """
+    series = pd.DataFrame({"egg": "", "day": np.asarray(days, float), "grams": np.asarray(grams, float)})
+    lines = egg_lines(series)
+    out = {"slope_g_day": np.nan, "set_g": np.nan, "conductance": np.nan, "specific": np.nan, "reason": ""}
+    if lines.empty or lines["last_day"].iloc[0] - lines["first_day"].iloc[0] < LEAST_DAYS:
+        return out | {"reason": "needs two weighings at least 3 days apart"}
+    line = lines.iloc[0]
+    out |= {"slope_g_day": float(line["slope_g_day"]), "set_g": float(line["set_g"])}
+    torr = float(torr)
+    if not torr >= LEAST_TORR:
+        return out | {"reason": "humidity is not logged, or too near the egg's own for a conductance"}
+    conductance = out["slope_g_day"] * 1000 / torr
+    return out | {"conductance": conductance, "specific": conductance / out["set_g"]}
+
+
+def prior_loss(egg_mass_g, *, torr, days) -> tuple[float, float, float]:
+    """Loss expected from the egg's size alone: middle, low and high share.
+
+    G = 0.384 W^0.814 (Ar & Rahn 1985, from memory) holds between species within a factor of two;
+    it must not be used to tell one egg from another of the same kind.
+    """
+    conductance = egg_heat.constant("loss_prior_slope") * egg_mass_g ** egg_heat.constant("loss_prior_exponent")
+    middle = conductance * torr * days / 1000 / egg_mass_g
+    factor = egg_heat.constant("loss_prior_factor")
+    return middle, middle / factor, middle * factor
+
+
+def batch_water_loss(season) -> pd.DataFrame:
+    """Water loss of every batch: so far, expected at transfer, and the humidity to reach the target.
+
+    Returns
+    -------
+    DataFrame
+        One row per batch; columns in ``reference/columns_climate.csv`` under `water_loss`.
+        `verdict` is on target, too little, too much, cannot tell; without weighings "no weighings"
+        and `projected_*` holds the indication from egg size, good to a factor of two. "Too little"
+        and "too much" only when the whole interval lies outside the target.
+    """
+    airs, rows = {}, []
+    for _, row in season.batches.iterrows():
+        incubator = machine_air.incubator_of(season, row)
+        if incubator is not None and incubator not in airs:
+            airs[incubator] = machine_air.machine_air(season, incubator)
+        rows.append(_batch_row(season, row, airs.get(incubator)))
+    return pd.DataFrame(rows, columns=COLUMNS)
+
+
+def _batch_row(season, row, machine) -> dict:
+    out = dict.fromkeys(COLUMNS, np.nan) | {"batch": row["batch"], "species": row["species"], "weighed": "no",
+                                            "series": 0, "left_out": 0, "why_left_out": "", "reason": ""}
+    if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):
+        return out | {"verdict": "cannot tell", "reason": "the species or the time of setting is not known"}
+    figures = season.species_table.loc[row["species"]]
+    out |= {"target_low": float(figures["loss_low_share"]), "target_high": float(figures["loss_high_share"]),
+            "transfer_day": float(figures["transfer_day"])}
+    track = track_from(season, row, machine)
+    series = weighings(season, row, figures)
+    lines = egg_lines(series)
+    lines = lines[lines["last_day"] - lines["first_day"] >= LEAST_DAYS]
+    if len(lines) > 1:
+        lines = lines.drop(index="", errors="ignore")  # single eggs say more than the tray they lie on
+    if lines.empty:
+        return out | _indication(season, row, figures, track, out["transfer_day"])
+    reason = left_out(lines, season.fates, batch=row["batch"], alive_until=out["transfer_day"])
+    used = lines[reason == ""]
+    told = reason[reason != ""]
+    out |= {"weighed": "tray" if set(lines.index) == {""} else "eggs", "series": len(used), "left_out": len(told),
+            "why_left_out": ", ".join(f"{count} {why}" for why, count in told.value_counts().items())}
+    if used.empty:
+        return out | {"verdict": "cannot tell", "reason": "no weighed egg was alive and whole"}
+    out |= _loss(used, out)
+    out |= _humidity(used, out, track)
+    changed = series.loc[series["egg"] == "", "eggs_weighed"].nunique() > 1
+    if out["weighed"] == "tray" and changed:
+        out["reason"] = "eggs were taken off between weighings; the mean per egg is used"
+    usual = float(figures["egg_grams"])
+    if out["set_g"] > HEAVY_TIMES * usual:
+        out["reason"] = (f"{out['set_g']:.0f} g an egg is far above the usual {usual:.0f} g: "
+                         "was the tray left on the scale? A tray left in understates the loss")
+    return out
+
+
+def _loss(used, out) -> dict:
+    """Loss so far and at transfer, with a 95 % interval for the mean egg."""
+    from scipy.stats import t
+
+    day = float(used["last_day"].max())
+    day_share = (used["slope_g_day"] / used["set_g"]).to_numpy()
+    mean = float(day_share.mean())
+    left = out["transfer_day"]
+    projected = mean * left
+    if len(used) > 1:
+        sampling = float(t.ppf(0.975, len(used) - 1) * day_share.std(ddof=1) / np.sqrt(len(used))) * left
+    else:
+        sampling = 0.0
+    # Weighings until `day` pin the loss until then; beyond, the line may bend by a tenth.
+    bend = STRAIGHT * mean * max(left - day, 0.0) + (STRAIGHT / 2 * projected if len(used) == 1 else 0.0)
+    half = float(np.hypot(sampling, bend))
+    low, high = projected - half, projected + half
+    verdict = "on target"
+    if high < out["target_low"]:
+        verdict = "too little"
+    elif low > out["target_high"]:
+        verdict = "too much"
+    elif not (out["target_low"] <= projected <= out["target_high"]):
+        verdict = "cannot tell"
+    return {"first_day": float(used["first_day"].min()), "last_day": day, "loss_day": day,
+            "set_g": float(used["set_g"].mean()), "day_share": mean, "loss_share": mean * day,
+            "projected_share": projected, "projected_low": low, "projected_high": high, "verdict": verdict,
+            "reason": "" if verdict != "cannot tell" else "outside the target, but the interval reaches into it"}
+
+
+def _humidity(used, out, track) -> dict:
+    """Conductance from the logged air, and the humidity for the rest and for the next batch."""
+    met = _met(track, out["first_day"], out["last_day"])
+    if met is None or not met["torr"] >= LEAST_TORR:
+        return {"rh_pct": np.nan if met is None else met["rh_pct"]}
+    specific = out["day_share"] * 1000 / met["torr"]
+    target = (out["target_low"] + out["target_high"]) / 2
+    same = {"specific_g": specific, "egg_c": met["egg_c"], "air_c": met["air_c"]}
+    rest = out["transfer_day"] - out["last_day"]
+    now = rh_needed(target - out["loss_share"], days=rest, **same) if rest >= 1 else np.nan
+    return {"torr": met["torr"], "rh_pct": met["rh_pct"], "conductance": specific * out["set_g"],
+            "rh_now_pct": now, "rh_next_pct": rh_needed(target, days=out["transfer_day"], **same)}
+
+
+def _met(track, first_day, last_day):
+    """Mean vapour pressure difference, humidity and temperatures between two days; None if not logged."""
+    part = track[track["age_days"].between(first_day, last_day) & track["rh_pct"].notna() & (track["hours"] > 0)]
+    if part.empty:
+        return None
+    met = part[["rh_pct", "egg_c", "air_c"]].assign(
+        torr=vapour_difference(part["egg_c"], part["air_c"], part["rh_pct"]))
+    return {name: float(np.average(met[name], weights=part["hours"])) for name in met}
+
+
+def _indication(season, row, figures, track, transfer_day) -> dict:
+    """Without weighings: what the size of the egg and the logged air would give, to a factor of two."""
+    met = _met(track, 0.0, transfer_day)
+    if met is None or not met["torr"] >= LEAST_TORR:
+        return {"verdict": "no weighings", "reason": "no weighings and no humidity in the log"}
+    middle, low, high = prior_loss(egg_grams(season, row["batch"], figures), torr=met["torr"], days=transfer_day)
+    setting = machine_air.settings_of(season, machine_air.incubator_of(season, row))
+    factor = 1.0
+    if setting.get("eggs_brought_in") and setting.get("altitude_m"):
+        factor = 101.325 / air.standard_pressure(float(setting["altitude_m"]))
+    return {"verdict": "no weighings", "torr": met["torr"], "rh_pct": met["rh_pct"],
+            "projected_share": middle * factor, "projected_low": low * factor, "projected_high": high * factor,
+            "reason": "no weighings: an indication from egg size and humidity, good to a factor of two only"}
