@@ -146,6 +146,15 @@ def probe_error(track, seen_h: float, due: float) -> float:
     return float(10 * np.log(done / due) / np.log(constant("rate_q10")))
 
 
+def bias_of(table, season) -> pd.Series:
+    """Constant probe error, degC, that would explain each row's difference, also inside the band.
+
+    Hours late times the change of the whole time per K: ln 1.85 / 10, about 6 % per K or 31 h for hens.
+    """
+    days = season.species_table.loc[table["species"], "incubation_days"].to_numpy(float)
+    return table["difference_h"] / (days * 24 * np.log(constant("rate_q10")) / 10)
+
+
 def _middle(out, figures):
     """Middle of the hatch: between first and last chick, or half a usual window from the one known."""
     first, last = out["first_hatch_at"], out["last_hatch_at"]

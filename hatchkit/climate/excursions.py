@@ -41,7 +41,7 @@ def find_excursions(season) -> pd.DataFrame:
     other side of the range. What happened in gaps is not known: see ``state_of_time``.
     """
     found = []
-    for incubator, batches in _by_incubator(season):
+    for incubator, batches in by_incubator(season):
         air = machine_air.machine_air(season, incubator)
         step = machine_air.usual_step(air["time"])
         for _, row in batches.iterrows():
@@ -115,7 +115,8 @@ def state_of_time(track: pd.DataFrame, start=None, end=None) -> pd.DataFrame:
     return joined.reset_index(drop=True)
 
 
-def _by_incubator(season):
+def by_incubator(season):
+    """(incubator, its batches) for every incubator that holds a batch."""
     batches = season.batches.assign(_incubator=[machine_air.incubator_of(season, row)
                                                 for _, row in season.batches.iterrows()])
     return list(batches[batches["_incubator"].notna()].groupby("_incubator", sort=True))
