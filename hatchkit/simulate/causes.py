@@ -77,7 +77,7 @@ def plant(rng, plan, *, cause, severity, batch):
 def _entry(item, cause, severity, size, unit, said, days=None):
     length = float(reference.species(item.species)["incubation_days"])
     start, end = (0.0, length) if days is None else days
-    return dict(batch=item.batch, incubator=item.incubator, cause=cause, severity=severity,
+    return dict(batch=item.batch, species=item.species, incubator=item.incubator, cause=cause, severity=severity,
                 died_of=KILLS[cause], day_start=round(start, 2), day_end=round(end, 2), size=size,
                 unit=unit, said=said)
 

@@ -267,7 +267,7 @@ def answer_for(plan, eggs, causes, *, seed, cause, severity, batch) -> Answer:
         lost = max(lost, 0)
         row = {name: value for name, value in item.items() if name != "died_of"}
         rows.append(row | dict(lost=lost, fertile=fertile, eggs_set=len(mine)))
-    table = pd.DataFrame(rows, columns=["batch", "incubator", "cause", "severity", "day_start", "day_end",
-                                        "size", "unit", "said", "lost", "fertile", "eggs_set"])
+    columns = reference.load("columns_simulate").query("table == 'causes'")["column"]
+    table = pd.DataFrame(rows, columns=list(columns))
     return Answer(seed=seed, cause=cause, severity=severity, batch=batch, causes=table, eggs=eggs,
                   parameters=dict(plan.p))

@@ -109,5 +109,7 @@ def write_demo(folder, *, seed=SEED):
     habits.write_settings(folder / "season.toml", title=plan.title, timezone=ZONE,
                           incubators={name: f"sensors/{name}_*.csv" for name in STYLES})
     names = ("batch", "incubator", "cause", "died_of", "day_start", "day_end", "size", "unit", "said")
-    told = [dict(zip(names, item, strict=True)) | {"severity": "moderate"} for item in _TOLD]
+    kinds = {item.batch: item.species for item in plan.batches}
+    told = [dict(zip(names, item, strict=True)) | {"species": kinds[item[0]], "severity": "moderate"}
+            for item in _TOLD]
     return course.answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")

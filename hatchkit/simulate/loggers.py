@@ -43,7 +43,8 @@ EXPORTS = {style.name: style for style in (
     Export("numbered", numbered=True, headings=("No.", "Date and time", "Temp (°C)", "RH (%)"),
            stamp="%Y/%m/%d %H:%M:%S", preamble=("Logger export", "Readings: {count}", ""), split="all"),
     Export("tab", sep="\t", stamp="%d/%m/%Y %H:%M", headings=("Date", "Temp C", "Hum %"), split="month"),
-    Export("fahrenheit", unit="F", width=5, stamp="%Y-%m-%d %H:%M", headings=("Time", "Temp (°F)", "RH %"), split="run"),
+    Export("fahrenheit", unit="F", width=5, stamp="%Y-%m-%d %H:%M",
+           headings=("Time", "Temp (°F)", "RH %"), split="run"),
 )}
 
 

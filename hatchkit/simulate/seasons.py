@@ -163,7 +163,7 @@ def simulate_season(folder, *, seed, cause=None, severity="severe", batches=8, s
     -------
     Answer
     """
-    folder = _empty(folder)
+    folder = empty_folder(folder)
     if answer is not None and folder.resolve() in Path(answer).resolve().parents:
         raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
     if style is not None and style not in loggers.EXPORTS:
@@ -188,10 +188,11 @@ def simulate_season(folder, *, seed, cause=None, severity="severe", batches=8, s
     return sealed
 
 
-def _empty(folder):
+def empty_folder(folder) -> Path:
+    """The folder, made if need be; HatchkitError if anything lies in it already."""
     folder = Path(folder)
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
-        raise HatchkitError(f"{folder} is not empty; a simulated season needs a new folder.")
+        raise HatchkitError(f"{folder} is not empty; name a new folder.")
     folder.mkdir(parents=True, exist_ok=True)
     return folder
 
