@@ -9,6 +9,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records.linking import name_key
+from hatchkit.records.told import of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import letters_apart, plain, value_words
 
@@ -46,9 +47,8 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
     for index in frame.index[lost]:
         row = frame.loc[index]
         lacks = [NEEDED[name] for name in NEEDED if short[name][index]]
-        found.append(problem("lost", file=row["file"], sheet=row["sheet"], row=row["row"],
-                             found=f"batch '{row['batch']}' has no usable {' and no usable '.join(lacks)}: {_all_of(row)}",
-                             done="The batch is left out.", mend=_mend(absent)))
+        text = f"batch '{row['batch']}' has no usable {' and no usable '.join(lacks)}: {_all_of(row)}"
+        found.append(of_row("lost", row, found=text, done="The batch is left out.", mend=_mend(absent)))
     return frame[~lost].reset_index(drop=True), found
 
 
@@ -84,29 +84,27 @@ def _species(frame: pd.DataFrame, settings: dict, table: pd.DataFrame, found: li
     for text, why in odd.items():
         if not why:
             continue
-        rows = frame[frame["species"] == text]
-        severity = "note" if meant[text] else "doubtful"
+        first = frame[frame["species"] == text].iloc[0]
         done = f"Taken as {meant[text]}." if meant[text] else "Its species counts as unknown."
-        found.append(problem(severity, file=rows["file"].iloc[0], sheet=rows["sheet"].iloc[0], row=rows["row"].iloc[0],
-                             column="species", found=f"species '{text}' {why}", done=done,
-                             mend="" if meant[text] else f"Write one of {', '.join(table.index)}; or add to season.toml: "
-                             f'[species."{text}"] based_on = "chicken".'))
+        mend = "" if meant[text] else (f"Write one of {', '.join(table.index)}; or add to season.toml: "
+                                       f'[species."{text}"] based_on = "chicken".')
+        found.append(of_row("note" if meant[text] else "doubtful", first, column="species",
+                            found=f"species '{text}' {why}", done=done, mend=mend))
     blank = frame["species"].isna()
     if blank.any():
-        by_sheet = {sheet: _one_species(sheet, table)[0] for sheet in frame.loc[blank, "sheet"].dropna().unique() if sheet}
-        guess = frame["sheet"].map(by_sheet)
+        sheets = [sheet for sheet in frame.loc[blank, "sheet"].dropna().unique() if sheet]
+        guess = frame["sheet"].map({sheet: _one_species(sheet, table)[0] for sheet in sheets})
         fill = blank & guess.notna()
         keys = keys.where(~fill, guess)
         if fill.any():
-            first = frame[fill].iloc[0]
-            found.append(problem("note", file=first["file"], sheet=first["sheet"], row=first["row"], column="species",
-                                 found=f"{int(fill.sum())} batch(es) without a species", done="Taken from the sheet's name."))
+            found.append(of_row("note", frame[fill].iloc[0], column="species", done="Taken from the sheet's name.",
+                                found=f"{int(fill.sum())} batch(es) without a species"))
         rest = blank & ~fill
         if default and rest.any():
             key = _one_species(str(default), table)[0]
             if key is None:
-                found.append(problem("doubtful", file="season.toml", column="default_species", done="It is not used.",
-                                     found=f"default_species = '{default}' is not known",
+                found.append(problem("doubtful", file="season.toml", column="default_species",
+                                     found=f"default_species = '{default}' is not known", done="It is not used.",
                                      mend=f"Write one of {', '.join(table.index)}."))
             else:
                 keys = keys.where(~rest, key)
@@ -116,7 +114,8 @@ def _species(frame: pd.DataFrame, settings: dict, table: pd.DataFrame, found: li
 def _one_species(text: str, table: pd.DataFrame) -> tuple[str | None, str]:
     """(key, what to say): by name, by a foreign word, by a word within, by one or two wrong letters."""
     own = {plain(name).replace("_", " "): name for name in table.index}
-    key = own.get(plain(text).replace("_", " ")) or reference.species_key(text) or value_words("species").get(plain(text))
+    spaced = plain(text).replace("_", " ")
+    key = own.get(spaced) or reference.species_key(text) or value_words("species").get(spaced)
     if key in table.index:
         return key, ""
     words = re.findall(r"[^\W\d_]+", plain(text))
@@ -149,15 +148,14 @@ def _incubators(frame: pd.DataFrame, settings: dict, found: list) -> pd.Series:
     if default is None and names.nunique() == 1 and blank.mean() < 0.5:
         default = names.dropna().iloc[0]
     if blank.any():
-        first = frame[blank].iloc[0]
         who = ", ".join(frame.loc[blank, "batch"].fillna("?").head(8))
-        found.append(problem("note" if default else "doubtful", file=first["file"], sheet=first["sheet"],
-                             row=first["row"], column="incubator",
-                             found=f"{int(blank.sum())} batch(es) without an incubator: {who}",
-                             done=f"Taken as {default}." if default
-                             else "Their losses are counted, but no temperature can be laid beside them.",
-                             mend="Write the incubator of each batch."
-                             + ("" if default else ' If there is only one: default_incubator = "A" in season.toml.')))
+        done = "Their losses are counted, but no temperature can be laid beside them."
+        mend = 'Write the incubator of each batch; if there is only one: default_incubator = "A" in season.toml.'
+        if default:
+            done, mend = f"Taken as {default}.", "Write the incubator of each batch."
+        text = f"{int(blank.sum())} batch(es) without an incubator: {who}"
+        found.append(of_row("note" if default else "doubtful", frame[blank].iloc[0], column="incubator",
+                            found=text, done=done, mend=mend))
         names = names.fillna(str(default)) if default else names
     return names.astype(TEXT)
 
@@ -171,9 +169,8 @@ def _without_copies(frame: pd.DataFrame, found: list) -> pd.DataFrame:
     same = named & content[named].astype(str).duplicated().reindex(frame.index, fill_value=False)
     for index in frame.index[same]:
         row = frame.loc[index]
-        found.append(problem("note", file=row["file"], sheet=row["sheet"], row=row["row"], column="batch",
-                             found=f"batch '{row['batch']}' is written twice with the same figures",
-                             done="It is used once.", mend="Delete one of the two rows."))
+        found.append(of_row("note", row, column="batch", done="It is used once.", mend="Delete one of them.",
+                            found=f"batch '{row['batch']}' is written twice with the same figures"))
     return frame[~same].reset_index(drop=True)
 
 
@@ -183,16 +180,14 @@ def _names(frame: pd.DataFrame, found: list) -> pd.Series:
     blank = names.isna()
     if blank.any():
         severity = "note" if blank.all() else "doubtful"
-        first = frame[blank].iloc[0]
         names = names.where(~blank, "row " + frame["row"].astype(str))
-        found.append(problem(severity, file=first["file"], sheet=first["sheet"], row=first["row"], column="batch",
-                             found=f"{int(blank.sum())} batch(es) without a name",
-                             done="They are named by their row, such as 'row 7'.", mend="Give each batch a name."))
+        found.append(of_row(severity, frame[blank].iloc[0], column="batch", mend="Give each batch a name.",
+                            found=f"{int(blank.sum())} batch(es) without a name",
+                            done="They are named by their row, such as 'row 7'."))
     again = names.groupby(names).cumcount() + 1
     for index in frame.index[again > 1]:
         row = frame.loc[index]
-        found.append(problem("doubtful", file=row["file"], sheet=row["sheet"], row=row["row"], column="batch",
-                             found=f"the name '{names[index]}' is used for another batch already",
-                             done=f"This one is called '{names[index]} ({again[index]})'.",
-                             mend="Give each batch a name of its own."))
+        found.append(of_row("doubtful", row, column="batch", mend="Give each batch a name of its own.",
+                            found=f"the name '{names[index]}' is used for another batch already",
+                            done=f"This one is called '{names[index]} ({again[index]})'."))
     return names.where(again == 1, names + " (" + again.astype(str) + ")").astype(TEXT)

@@ -7,6 +7,7 @@ import pandas as pd
 
 from hatchkit.problems import problem
 from hatchkit.records.dates import TIME
+from hatchkit.records.told import of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import plain, value_words
 
@@ -120,27 +121,28 @@ def _timed(visits, batch, figures, found: list):
     by_day = batch["set_at"] + pd.to_timedelta(visits["day"], unit="D")
     visits = visits.assign(looked_at=visits["looked_at"].fillna(by_day).astype(TIME))
     occasions = value_words("occasion")
-    visits["occasion"] = [occasions.get(plain(name), "") if isinstance(name, str) else "" for name in visits["name"]]
+    visits["occasion"] = [occasions.get(plain(text), "") for text in visits["name"].fillna("")]
     usual = {"transfer": figures["transfer_day"], "hatch": figures["incubation_days"] + 1}
     for index, visit in visits[visits["looked_at"].isna()].iterrows():
         if visit["occasion"]:
             day = float(usual[visit["occasion"]])
             visits.loc[index, "looked_at"] = batch["set_at"] + pd.Timedelta(days=day)
             continue
-        found.append(problem("lost", file=visit["file"], sheet=visit["sheet"], row=visit["row"],
-                             found=f"a candling of batch {batch['batch']} has no date: {_visit_text(visit)}",
-                             done="The row is not used.", mend="Add the date or the day of incubation."))
+        text = f"a candling of batch {batch['batch']} has no date: {_visit_text(visit)}"
+        found.append(of_row("lost", visit, found=text, done="The row is not used.",
+                            mend="Add the date or the day of incubation."))
     visits = visits[visits["looked_at"].notna()].sort_values("looked_at", kind="stable")
     before = visits["looked_at"] < batch["set_at"]
     for _, visit in visits[before].iterrows():
-        found.append(problem("doubtful", file=visit["file"], sheet=visit["sheet"], row=visit["row"],
-                             found=f"batch {batch['batch']} was candled on {visit['looked_at']:%Y-%m-%d}, before it was set",
-                             done="The visit keeps its date.", mend="Correct the date of setting or of the candling."))
+        text = f"batch {batch['batch']} was candled on {visit['looked_at']:%Y-%m-%d}, before it was set"
+        found.append(of_row("doubtful", visit, found=text, done="The visit keeps its date.",
+                            mend="Correct the date of setting or of the candling."))
     return visits
 
 
 def _visit_text(visit) -> str:
-    return ", ".join(f"{name} {visit[name]}" for name in ("clear", "dead", "removed", "left") if pd.notna(visit[name]))
+    kept = [name for name in ("clear", "dead", "removed", "left") if pd.notna(visit[name])]
+    return ", ".join(f"{name} {visit[name]}" for name in kept) or "no counts either"
 
 
 def _fill_counts(visits, batch, found: list):
@@ -153,16 +155,15 @@ def _fill_counts(visits, batch, found: list):
         if pd.notna(visit["left"]) and pd.notna(inside):
             missing = int(inside) - int(visit["left"]) - kept
             blank = [name for name in ("clear", "dead", "removed") if pd.isna(visit[name])]
-            place = dict(file=visit["file"], sheet=visit["sheet"], row=visit["row"], column="left")
             if missing > 0 and len(blank) == 1 and blank != ["removed"]:
                 visits.loc[index, blank[0]] = missing
-                found.append(problem("note", found=f"batch {batch['batch']}: {blank[0]} was not written",
-                                     done=f"{missing} taken, from the eggs left.", mend="", **place))
+                found.append(of_row("note", visit, column="left", done=f"{missing} taken, from the eggs left.",
+                                    found=f"batch {batch['batch']}: {blank[0]} was not written"))
             elif missing:
-                found.append(problem("doubtful", found=f"batch {batch['batch']}: {int(inside)} eggs were in, {kept} taken "
-                                     f"out, yet {int(visit['left'])} are said to be left",
-                                     done="The counts taken out are used, not the eggs left.",
-                                     mend="Correct one of the counts.", **place))
+                text = (f"batch {batch['batch']}: {int(inside)} eggs were in, {kept} taken out, yet "
+                        f"{int(visit['left'])} are said to be left")
+                found.append(of_row("doubtful", visit, column="left", found=text, mend="Correct one of the counts.",
+                                    done="The counts taken out are used, not the eggs left."))
             inside = int(visit["left"])
         else:
             inside = inside - kept if pd.notna(inside) else inside
@@ -187,10 +188,11 @@ def _merge(looks, visits, batch, figures, found: list):
             used.append(index)
             _agree(looks, index, visit, found)
             continue
-        extra.append(dict(batch=visit["batch"], name=visit["occasion"] or "candle", looked_at=visit["looked_at"],
-                          clear=visit["clear"], dead=visit["dead"], removed=visit["removed"], assumed=False))
+        kept = visit[["batch", "looked_at", "clear", "dead", "removed"]].to_dict()
+        extra.append({**kept, "name": visit["occasion"] or "candle", "assumed": False})
     if extra:
-        more = pd.DataFrame(extra).astype({"clear": "Int64", "dead": "Int64", "removed": "Int64", "looked_at": TIME})
+        kinds = dict.fromkeys(("clear", "dead", "removed"), "Int64") | {"looked_at": TIME}
+        more = pd.DataFrame(extra).astype(kinds)
         looks = pd.concat([looks, more.reindex(columns=looks.columns)], ignore_index=True)
     looks["assumed"] = looks["assumed"].astype(bool)
     return _named(looks.sort_values("looked_at", kind="stable"), batch, figures)
@@ -203,10 +205,10 @@ def _agree(looks, index, visit, found: list) -> None:
         if pd.isna(visit[name]):
             continue
         if pd.notna(looks.loc[index, name]) and looks.loc[index, name] != visit[name]:
-            found.append(problem("doubtful", file=visit["file"], sheet=visit["sheet"], row=visit["row"], column=name,
-                                 found=f"batch {visit['batch']}: {visit[name]} {name} here, {looks.loc[index, name]} "
-                                 "in the table of batches",
-                                 done="The log of candlings is used.", mend="Correct one of the two."))
+            text = (f"batch {visit['batch']}: {visit[name]} {name} here, {looks.loc[index, name]} in the table "
+                    "of batches")
+            found.append(of_row("doubtful", visit, column=name, found=text, done="The log of candlings is used.",
+                                mend="Correct one of the two."))
         looks.loc[index, name] = visit[name]
 
 

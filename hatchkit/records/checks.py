@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 import pandas as pd
 
 from hatchkit.problems import problem
+from hatchkit.records.told import of_row
 
-_ORDER = [("set_at", "set"), ("candle1_at", "candled first"), ("candle2_at", "candled again"),
-          ("transfer_at", "moved to hatch"), ("first_hatch_at", "first chick"), ("last_hatch_at", "last chick"),
-          ("taken_off_at", "taken off")]
-_OUT = ["clear1", "dead1", "clear2", "dead2", "clear3", "dead3"]
+_ORDER = {"set_at": "set", "candle1_at": "candled first", "candle2_at": "candled again",
+          "transfer_at": "moved to hatch", "first_hatch_at": "first chick out", "last_hatch_at": "last chick out",
+          "taken_off_at": "taken off"}
+#: A date without its hour stands at noon, so two dates of one day may seem up to half a day out of order.
+_SLACK = pd.Timedelta(hours=12)
 _UNHATCHED = ["pipped_dead", "dead_in_shell"]
 _BROKEN = ["broken_infertile", "broken_early", "broken_mid", "broken_late"]
 
@@ -28,85 +32,77 @@ def check_batches(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.
     """
     if batches.empty:
         return []
-    found = []
-    _check_dates(batches, found)
-    _check_ages(batches, species_table, found)
-    _check_counts(batches, looks, found)
-    return found
+    return [*_check_dates(batches), *_check_ages(batches, species_table), *_check_counts(batches, looks),
+            *_check_parts(batches)]
 
 
-def _tell(found: list, row, column: str, text: str, done: str, mend: str, severity: str = "doubtful") -> None:
-    found.append(problem(severity, file=row["file"], sheet=row["sheet"], row=row["row"], column=column,
-                         found=f"batch {row['batch']}: {text}", done=done, mend=mend))
+def _rows(batches: pd.DataFrame, wrong) -> list[pd.Series]:
+    wrong = wrong.fillna(False).astype(bool)
+    return [batches.loc[index] for index in batches.index[wrong]] if wrong.any() else []
 
 
-def _check_dates(batches: pd.DataFrame, found: list) -> None:
-    for place, (later, later_words) in enumerate(_ORDER):
-        for earlier, words in _ORDER[:place]:
-            wrong = (batches[later] < batches[earlier]).fillna(False)
-            for _, row in batches[wrong].iterrows():
-                _tell(found, row, later, f"{later_words} {_day(row[later])}, before {words} {_day(row[earlier])}",
-                      "Both dates are kept; ages that come from them may be wrong.",
-                      f"Correct {later} or {earlier}; day and month may be swapped.")
+def _check_dates(batches: pd.DataFrame):
+    for earlier, later in combinations(_ORDER, 2):
+        for row in _rows(batches, batches[earlier] - batches[later] > _SLACK):
+            yield of_row("doubtful", row, column=later,
+                         found=f"batch {row['batch']}: {_ORDER[later]} {row[later]:%Y-%m-%d}, before "
+                         f"{_ORDER[earlier]} {row[earlier]:%Y-%m-%d}",
+                         done="Both dates are kept; ages that come from them may be wrong.",
+                         mend=f"Correct {later} or {earlier}; day and month may be swapped.")
 
 
-def _day(when) -> str:
-    return f"{when:%Y-%m-%d}"
-
-
-def _check_ages(batches: pd.DataFrame, species_table: pd.DataFrame, found: list) -> None:
-    days = species_table["incubation_days"].reindex(batches["species"]).to_numpy()
+def _check_ages(batches: pd.DataFrame, species_table: pd.DataFrame):
+    days = pd.Series(species_table["incubation_days"].reindex(batches["species"]).to_numpy(), batches.index)
     for column, words in (("taken_off_at", "taken off"), ("transfer_at", "moved to hatch")):
         age = (batches[column] - batches["set_at"]) / pd.Timedelta(days=1)
-        far = (age > days * 1.35).fillna(False)
-        early = (age < days * 0.6).fillna(False) & (age >= 0).fillna(False)
-        for index in batches.index[far | early]:
-            row = batches.loc[index]
-            _tell(found, row, column, f"{words} at {age[index]:.0f} days, though {row['species']} eggs take about "
-                  f"{days[index]:g} days", "The dates are kept as written.", f"Check set_at and {column}.")
+        for row in _rows(batches, (age > days * 1.35) | ((age < days * 0.6) & (age >= 0))):
+            text = (f"batch {row['batch']}: {words} at {age[row.name]:.0f} days, though {row['species']} eggs take "
+                    f"about {days[row.name]:g} days")
+            yield of_row("doubtful", row, column=column, found=text, done="The dates are kept as written.",
+                         mend=f"Check set_at and {column}.")
 
 
-def _sum(batches: pd.DataFrame, names) -> pd.Series:
-    return batches[names].astype("Int64").sum(axis=1, min_count=0).astype("Int64")
-
-
-def _check_counts(batches: pd.DataFrame, looks: pd.DataFrame, found: list) -> None:
+def _check_counts(batches: pd.DataFrame, looks: pd.DataFrame):
+    """More out than in: at the looks, hatched, and unhatched; one row per batch, the plainest reason."""
     eggs = batches["eggs_set"]
     at_looks = looks.groupby("batch")[["clear", "dead"]].sum().sum(axis=1)
     out = batches["batch"].map(at_looks).fillna(0).astype("Int64") + batches["removed"].fillna(0)
     hatched = batches["hatched"].fillna(0)
-    moved = eggs - out
-    broken = _sum(batches, _BROKEN)
-    unhatched = _sum(batches, _UNHATCHED)
-    # Opened late and mid dead are the dead in shell seen again, so only the larger of the two is added.
-    after = pd.concat([unhatched, broken], axis=1).max(axis=1)
-    mend = "Correct the count that is wrong in this row."
-    left = "The batch stays; eggs that can't be explained count as unaccounted."
-    for index in batches.index[(hatched > eggs).fillna(False)]:
-        row = batches.loc[index]
-        _tell(found, row, "hatched", f"{row['hatched']} hatched from {row['eggs_set']} eggs set", left, mend)
-    above = ((hatched > moved) & (hatched <= eggs)).fillna(False)
-    for index in batches.index[above]:
-        row = batches.loc[index]
-        _tell(found, row, "hatched", f"{row['hatched']} hatched, but only {moved[index]} eggs were left after "
-              f"{out[index]} were taken out", left, mend)
-    for index in batches.index[((out > eggs) & ~above & (hatched <= eggs)).fillna(False)]:
-        row = batches.loc[index]
-        _tell(found, row, "eggs_set", f"{out[index]} eggs taken out, but only {row['eggs_set']} set", left, mend)
-    total = (out + hatched + after).astype("Int64")
-    for index in batches.index[((total > eggs) & (hatched <= moved) & (out <= eggs)).fillna(False)]:
-        row = batches.loc[index]
-        _tell(found, row, "eggs_set", f"{total[index]} eggs in the counts ({out[index]} taken out, {hatched[index]} hatched, "
-              f"{after[index]} unhatched), but {row['eggs_set']} set", left, mend)
+    # Eggs opened after the hatch are the unhatched seen again, so the larger of the two is added, not both.
+    after = pd.concat([batches[_UNHATCHED].sum(axis=1), batches[_BROKEN].sum(axis=1)], axis=1).max(axis=1)
+    after = after.astype("Int64")
+    left = eggs - out
+    faults = pd.DataFrame({
+        "hatched": hatched > eggs,
+        "out": out > eggs,
+        "left": hatched > left,
+        "all": out + hatched + after > eggs,
+    }).fillna(False).astype(bool)
+    for row in _rows(batches, faults.any(axis=1)):
+        i = row.name
+        text, column = {
+            "hatched": (f"{row['hatched']} hatched from {row['eggs_set']} eggs set", "hatched"),
+            "out": (f"{out[i]} eggs taken out, but only {row['eggs_set']} set", "eggs_set"),
+            "left": (f"{row['hatched']} hatched, but only {left[i]} eggs were left after {out[i]} were taken out",
+                     "hatched"),
+            "all": (f"{out[i]} taken out, {hatched[i]} hatched and {after[i]} unhatched make "
+                    f"{out[i] + hatched[i] + after[i]} eggs, but {row['eggs_set']} were set", "eggs_set"),
+        }[faults.loc[i].idxmax()]
+        yield of_row("doubtful", row, column=column, found=f"batch {row['batch']}: {text}",
+                     done="The batch stays; what can't be explained counts as unaccounted.",
+                     mend="Correct the count that is wrong in this row.")
+
+
+def _check_parts(batches: pd.DataFrame):
     for part, whole in (("culled", "hatched"), ("malpositioned", "broken_late")):
-        for index in batches.index[(batches[part] > batches[whole]).fillna(False)]:
-            row = batches.loc[index]
-            _tell(found, row, part, f"{row[part]} {part}, more than the {row[whole]} {whole}",
-                  "Both counts are kept.", f"{part} are counted among {whole}; correct one of the two.")
-    for index in batches.index[(batches["stored_days"] < 0).fillna(False) | (batches["stored_days"] > 60).fillna(False)]:
-        row = batches.loc[index]
-        _tell(found, row, "stored_days", f"eggs stored {row['stored_days']:g} days", "The figure is kept.",
-              "Write the days from laying to setting.")
+        for row in _rows(batches, batches[part] > batches[whole]):
+            yield of_row("doubtful", row, column=part, done="Both counts are kept.",
+                         found=f"batch {row['batch']}: {row[part]} {part}, more than {row[whole]} {whole}",
+                         mend=f"{part} are counted among {whole}; correct one of the two.")
+    for row in _rows(batches, (batches["stored_days"] < 0) | (batches["stored_days"] > 60)):
+        yield of_row("doubtful", row, column="stored_days", done="The figure is kept.",
+                     found=f"batch {row['batch']}: eggs stored {row['stored_days']:g} days",
+                     mend="Write the days from laying to setting.")
 
 
 def check_eggs(eggs: pd.DataFrame, batches: pd.DataFrame) -> list[dict]:
@@ -124,46 +120,61 @@ def check_eggs(eggs: pd.DataFrame, batches: pd.DataFrame) -> list[dict]:
         return []
     found = []
     twice = eggs["egg"].notna() & eggs.duplicated(["batch", "egg"], keep="first")
-    for _, row in eggs[twice].iterrows():
-        found.append(problem("doubtful", file=row["file"], sheet=row["sheet"], row=row["sheet_row"], column="egg",
-                             found=f"egg {row['egg']} of batch {row['batch']} is listed a second time",
-                             done="Both rows are kept.", mend="Give each egg of a batch its own number."))
-    tallies = pd.DataFrame({"eggs_set": eggs.groupby("batch").size()})
-    outcome = eggs["outcome"]
-    for name, mark in {"hatched": outcome.isin(["hatched", "culled"]), "culled": outcome.eq("culled"),
-                       "pipped_dead": outcome.eq("pipped_dead"),
-                       **{f"clear{n}": eggs[look].eq("clear") for n, look in enumerate(("candle1", "candle2", "transfer"), 1)},
-                       **{f"dead{n}": eggs[look].eq("dead") for n, look in enumerate(("candle1", "candle2", "transfer"), 1)},
-                       }.items():
-        source = {"1": "candle1", "2": "candle2", "3": "transfer"}.get(name[-1], "outcome")
-        kept = eggs[source].notna().groupby(eggs["batch"]).any()
-        tallies[name] = mark.astype("boolean").fillna(False).groupby(eggs["batch"]).sum().where(kept)
+    for row in _rows(eggs, twice):
+        found.append(of_row("doubtful", row, column="egg", done="Both rows are kept.",
+                            found=f"egg {row['egg']} of batch {row['batch']} is listed a second time",
+                            mend="Give each egg of a batch its own number."))
+    listed = _tallies(eggs)
     rows = batches.set_index("batch")
-    for name in tallies:
-        counted = rows[name].reindex(tallies.index).astype("Float64")
-        listed = tallies[name].astype("Float64")
-        for batch in tallies.index[(counted != listed).fillna(False)]:
-            row = rows.loc[batch]
-            found.append(problem("doubtful", file=row["file"], sheet=row["sheet"], row=row["row"], column=name,
-                                 found=f"batch {batch}: {name} is {int(counted[batch])}, but its egg rows give "
-                                 f"{int(listed[batch])}", done="The egg rows are used.",
-                                 mend="Correct the count, or the egg rows."))
+    for name in listed:
+        counted = rows[name].reindex(listed.index).astype("Float64")
+        for batch in listed.index[(counted != listed[name]).fillna(False).astype(bool)]:
+            found.append(of_row("doubtful", rows.loc[batch], column=name, done="The egg rows are used.",
+                                found=f"batch {batch}: {name} is {int(counted[batch])}, but its egg rows give "
+                                f"{int(listed.loc[batch, name])}", mend="Correct the count, or the egg rows."))
     return found
 
 
+def _tallies(eggs: pd.DataFrame) -> pd.DataFrame:
+    """What the egg rows of each batch add up to; missing where that look was kept for no egg."""
+    by_batch, outcome = eggs["batch"], eggs["outcome"]
+    marks = {"hatched": ("outcome", outcome.isin(["hatched", "culled"])),
+             "culled": ("outcome", outcome.isin(["culled"])),
+             "pipped_dead": ("outcome", outcome.isin(["pipped_dead"]))}
+    for number, look in enumerate(("candle1", "candle2", "transfer"), 1):
+        marks[f"clear{number}"] = look, eggs[look].isin(["clear"])
+        marks[f"dead{number}"] = look, eggs[look].isin(["dead"])
+    tallies = {"eggs_set": eggs.groupby("batch").size().astype("Float64")}
+    for name, (look, mark) in marks.items():
+        kept = eggs[look].notna().groupby(by_batch).any()
+        tallies[name] = mark.groupby(by_batch).sum().astype("Float64").where(kept)
+    return pd.DataFrame(tallies)
+
+
 def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
-    """Incubators without a log while batches were in them, and logs of incubators that hold no batch."""
+    """Incubators without a log while batches were in them, and logs of incubators that hold no batch.
+
+    Parameters
+    ----------
+    batches, readings : DataFrame
+
+    Returns
+    -------
+    list of dict
+    """
     if batches.empty:
         return []
     used = set(batches["incubator"].dropna())
-    logged = set(readings["incubator"].dropna()) if len(readings) else set()
+    logged = set(readings["incubator"].dropna())
     found = [problem("note", column="incubator", found=f"incubator {name} has batches but no log",
                      done="Its temperature counts as not known.",
-                     mend=f'Put its log into the folder sensors, and name it: [incubators."{name}"] files = ["sensors/..."].')
+                     mend="Put its log into the folder sensors, and name it in season.toml: "
+                     f'[incubators."{name}"] files = ["sensors/..."].')
              for name in sorted(used - logged)]
     for name in sorted(logged - used):
         file = readings.loc[readings["incubator"] == name, "file"].iloc[0]
-        found.append(problem("note", file=file, column="incubator", found=f"a log of incubator {name}, in which no batch was set",
+        found.append(problem("note", file=file, column="incubator",
+                             found=f"a log of incubator {name}, in which no batch was set",
                              done="It is shown, but no batch is laid beside it.",
-                             mend="Check the spelling of the incubator in the table of batches and in season.toml."))
+                             mend="Check how the incubator is spelt among the batches and in season.toml."))
     return found

@@ -16,9 +16,12 @@ TIME = "datetime64[us, UTC]"
 _NUMERIC = re.compile(r"(\d{1,2})\s*[-./ ]\s*(\d{1,2})\s*[-./ ]\s*(\d{4}|\d{2})(?!\d)[,T ]*(.*)")
 _YEAR_FIRST = re.compile(r"(\d{4})\s*[-./ ]\s*(\d{1,2})\s*[-./ ]\s*(\d{1,2})(?!\d)[,tT ]*(.*)")
 _COMPACT = re.compile(r"((?:19|20)\d{2})(\d{2})(\d{2})[tT ]*(.*)")
-_DAY_NAME = re.compile(r"(\d{1,2})(?:st|nd|rd|th|er|\.|º)?[\s\-/.]*(?:de |di )?([a-z]+)\.?,?[\s\-/.]*(?:de |del )?(\d{4}|\d{2})(?!\d)[, ]*(.*)")
-_NAME_DAY = re.compile(r"([a-z]+)\.?[\s\-/.]*(\d{1,2})(?:st|nd|rd|th)?[, \-/.]+(\d{4}|\d{2})(?!\d)[, ]*(.*)")
-_CLOCK = re.compile(r"(\d{1,2})(?:\s*[:.h]\s*(\d{2})(?::(\d{2})(?:\.\d+)?)?|\s*h)?\s*(a\.? ?m\.?|p\.? ?m\.?)?\s*(?:uhr|h|hrs|u)?")
+_YEAR = r"(\d{4}|\d{2})(?!\d)[, ]*(.*)"
+_DAY_NAME = re.compile(r"(\d{1,2})(?:st|nd|rd|th|er|\.|º)?[\s\-/.]*(?:de |di )?([a-z]+)\.?,?[\s\-/.]*(?:de |del )?"
+                       + _YEAR)
+_NAME_DAY = re.compile(r"([a-z]+)\.?[\s\-/.]*(\d{1,2})(?:st|nd|rd|th)?[, \-/.]+" + _YEAR)
+_CLOCK = re.compile(r"(\d{1,2})(?:\s*[:.h]\s*(\d{2})(?::(\d{2})(?:\.\d+)?)?|\s*h)?"
+                    r"\s*(a\.? ?m\.?|p\.? ?m\.?)?\s*(?:uhr|h|hrs|u)?")
 _EPOCH = dt.datetime(1899, 12, 30)  # day 0 of spreadsheet day numbers
 
 

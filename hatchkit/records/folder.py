@@ -46,7 +46,7 @@ def read_folder(folder) -> dict:
     batches, lost = usable_batches(frames["batches"], settings, species_table)
     found += lost
     for kind in ("eggs", "weights", "candlings"):
-        frames[kind], lost = link_to_batches(frames[kind], batches, kind)
+        frames[kind], lost = link_to_batches(frames[kind], batches)
         found += lost
     looks, notes = candling_log.looks_of_batches(batches, species_table)
     found += notes
@@ -62,7 +62,7 @@ def read_folder(folder) -> dict:
     found += checks.check_logs(batches, readings)
     if batches.empty:
         found.append(problem("doubtful", found="no batch could be read", done="Only the logs are shown.",
-                             mend="Add a table of batches: hatchkit start FOLDER writes a blank one to fill in."))
+                             mend="Add a table of batches (a blank one: hatchkit start FOLDER)."))
     return dict(title=title, timezone=zone, batches=batches, eggs=frames["eggs"], weights=frames["weights"],
                 looks=looks.drop(columns="assumed"), readings=readings, species_table=species_table, settings=settings,
                 problems=_problems.combine(_problems.table(found), log_problems))
@@ -99,8 +99,8 @@ def _tables(folder: Path, names: list[str], settings: dict, found: list):
             if grids:
                 unknown.append((name, suffix, [_no_table(name, grids)]))
         else:
-            found += [problem("note", file=name, sheet=grid.sheet, found="no table that hatchkit knows on this sheet",
-                              done="The sheet is not used.", mend="")
+            found += [problem("note", file=name, sheet=grid.sheet, done="The sheet is not used.",
+                              found="no table that hatchkit knows on this sheet")
                       for grid, table in here if table is None and any(map(any, grid.cells)) and not _is_help(grid)]
     return tables, unknown
 
@@ -111,13 +111,14 @@ def _is_help(grid) -> bool:
 
 
 def _no_table(name: str, grids) -> dict:
-    seen = [str(cell) for grid in grids for row in grid.cells[:10] for cell in row if isinstance(cell, str) and cell][:12]
-    what = f"; seen were: {', '.join(seen)[:200]}" if seen else ""
+    seen = [cell for grid in grids for row in grid.cells[:10] for cell in row if isinstance(cell, str) and cell]
+    what = f"; seen were: {', '.join(seen[:12])[:200]}" if seen else ""
     sheets = ", ".join(grid.sheet for grid in grids if grid.sheet)
+    log = " If it is a log of readings, put it into a folder named sensors." if not sheets else ""
+    mend = ("Give the table a heading row such as batch, species, set_at, eggs_set; or say in season.toml what "
+            'your own headings mean: [headers] "Your heading" = "eggs_set".' + log)
     return problem("lost", file=name, sheet=sheets, found=f"no table of batches, eggs, weights or candlings{what}",
-                   done="Nothing of this file is used.",
-                   mend='Give the table a heading row such as batch, species, set_at, eggs_set; or say in season.toml '
-                        'what your own headings mean: [headers] "Your heading" = "eggs_set".')
+                   done="Nothing of this file is used.", mend=mend)
 
 
 def _frames(tables, settings: dict, zone: str, found: list) -> dict:
@@ -129,16 +130,17 @@ def _frames(tables, settings: dict, zone: str, found: list) -> dict:
     found += notes
     frames, hours = {}, []
     for kind in ("batches", "eggs", "weights", "candlings"):
-        parts = [frame_of(table, day_first=day_first, zone=zone, hours=hours) for table in tables if table.kind == kind]
-        parts = [part for part in parts if len(part)]
+        parts = [frame_of(table, day_first=day_first, zone=zone, hours=hours)
+                 for table in tables if table.kind == kind and table.rows]
         frames[kind] = pd.concat(parts, ignore_index=True) if parts else empty_frame(kind)
     for table in tables:
         found += table.problems
     if hours:
         where = "; ".join(f"{heading} ({count})" for _, _, heading, count in hours)
-        found.append(problem("note", file=hours[0][0], sheet=hours[0][1], found=f"dates without an hour: {where[:300]}",
+        found.append(problem("note", file=hours[0][0], sheet=hours[0][1],
+                             found=f"dates without an hour: {where[:300]}",
                              done="Noon is taken, so ages may be half a day out.",
-                             mend="Write the hour too where you know it, at least for set_at: 2026-03-05 18:30."))
+                             mend="Write the hour where you know it, at least that of setting: 2026-03-05 18:30."))
     return frames
 
 

@@ -13,6 +13,11 @@ from hatchkit.records.sheets import Table
 from hatchkit.records.values import TEXT, Column
 
 #: Counts and dates that one word can mean; the cells decide ("Set" over dates is set_at).
+_UNITS = {"g": "grams", "days": "days", "weeks": "weeks"}
+#: A log of candlings is turned into looks, so its columns are in no table of their own.
+_CANDLINGS = {"batch": ("", "text"), "name": ("", "text"), "looked_at": ("UTC", "time"), "day": ("days", "number"),
+              "clear": ("eggs", "count"), "dead": ("eggs", "count"), "removed": ("eggs", "count"),
+              "left": ("eggs", "count"), "notes": ("", "text")}
 _OTHER_MEANING = {"eggs_set": "set_at", "hatched": "taken_off_at", "day": "looked_at"}
 
 
@@ -92,8 +97,7 @@ def frame_of(table: Table, *, day_first: bool, zone: str, hours: list) -> pd.Dat
     n, made = len(table.rows), {}
     known = {name: (unit, form) for name, unit, form in facts_of(table.kind)}
     if table.kind == "candlings":
-        known = {"batch": ("", "text"), "name": ("", "text"), "looked_at": ("UTC", "time"), "day": ("days", "number"),
-                 **{name: ("eggs", "count") for name in ("clear", "dead", "removed", "left")}, "notes": ("", "text")}
+        known = _CANDLINGS
     for name, (unit, form) in known.items():
         column = column_of(table, name) if name not in ("file", "sheet", "sheet_row") else None
         if column is None or (table.kind == "batches" and name == "row"):
@@ -105,7 +109,7 @@ def frame_of(table: Table, *, day_first: bool, zone: str, hours: list) -> pd.Dat
         elif form == "count":
             made[name] = values.counts(column)
         elif form == "number":
-            made[name] = values.measures(column, {"g": "grams", "days": "days", "weeks": "weeks"}.get(unit, "number"))
+            made[name] = values.measures(column, _UNITS.get(unit, "number"))
         else:
             made[name] = values.texts(column)
     made["file"] = pd.Series([table.file] * n, dtype=TEXT)
@@ -179,12 +183,14 @@ def choose_order(tables: list[Table], told: bool | None):
     fits = {order: sum(_fit(table, order) for table in open_in) for order in (True, False)}
     if not proofs and fits[True] != fits[False]:
         order = fits[True] > fits[False]
-        return order, [problem("note", found="dates that can be read with day or month first",
-                               done=f"Read with the {'day' if order else 'month'} first: so the candlings and the hatch "
-                               "fall at the right ages.", mend=mend, **where)]
-    return True, [problem("doubtful", found="dates with the day first and dates with the month first side by side"
-                          if proofs else "dates that can be read with day or month first, and nothing shows which",
-                          done="What can be read two ways is read with the day first.", mend=mend, **where)]
+        done = (f"Read with the {'day' if order else 'month'} first: so the candlings and the hatch fall at the "
+                "right ages.")
+        return order, [problem("note", found="dates that can be read with day or month first", done=done, mend=mend,
+                               **where)]
+    text = ("dates with the day first and dates with the month first side by side" if proofs
+            else "dates that can be read with day or month first, and nothing shows which")
+    return True, [problem("doubtful", found=text, done="What can be read two ways is read with the day first.",
+                          mend=mend, **where)]
 
 
 def _fit(table: Table, day_first: bool) -> int:

@@ -6,7 +6,7 @@ import re
 
 import pandas as pd
 
-from hatchkit.problems import problem
+from hatchkit.records.told import of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import plain
 
@@ -18,7 +18,7 @@ def name_key(name) -> str:
     return re.sub(r"(?<!\d)0+(?=\d)", "", bare)
 
 
-def link_to_batches(frame: pd.DataFrame, batches: pd.DataFrame, kind: str):
+def link_to_batches(frame: pd.DataFrame, batches: pd.DataFrame):
     """The rows whose batch is known, with the batch named as in `batches`.
 
     A blank batch takes the one above (a name written once for a block of rows); a row whose batch is not
@@ -28,7 +28,6 @@ def link_to_batches(frame: pd.DataFrame, batches: pd.DataFrame, kind: str):
     ----------
     frame : DataFrame
     batches : DataFrame
-    kind : str
 
     Returns
     -------
@@ -37,7 +36,7 @@ def link_to_batches(frame: pd.DataFrame, batches: pd.DataFrame, kind: str):
     """
     if frame.empty:
         return frame, []
-    found, row_name = [], "sheet_row" if kind == "eggs" else "row"
+    found = []
     names = frame["batch"]
     blank = names.isna()
     if blank.any():
@@ -46,10 +45,9 @@ def link_to_batches(frame: pd.DataFrame, batches: pd.DataFrame, kind: str):
             filled = filled.fillna(batches["batch"].iloc[0])
         took = blank & filled.notna()
         if took.any():
-            first = frame[took].iloc[0]
-            found.append(problem("note", file=first["file"], sheet=first["sheet"], row=first[row_name], column="batch",
-                                 found=f"{int(took.sum())} row(s) without a batch", mend="Write the batch in each row.",
-                                 done="The batch of the row above is taken."))
+            found.append(of_row("note", frame[took].iloc[0], column="batch", mend="Write the batch in each row.",
+                                found=f"{int(took.sum())} row(s) without a batch",
+                                done="The batch of the row above is taken."))
         names = filled
     known = set(batches["batch"])
     keys = {}
@@ -62,14 +60,12 @@ def link_to_batches(frame: pd.DataFrame, batches: pd.DataFrame, kind: str):
     linked = names.map(meant)
     for name, other in meant.items():
         if other is not None and other != name:
-            first = frame[names == name].iloc[0]
-            found.append(problem("note", file=first["file"], sheet=first["sheet"], row=first[row_name], column="batch",
-                                 found=f"batch '{name}'", done=f"Taken as batch '{other}'.", mend=""))
+            found.append(of_row("note", frame[names == name].iloc[0], column="batch",
+                                found=f"batch '{name}'", done=f"Taken as batch '{other}'."))
     for index in frame.index[linked.isna()]:
-        row, name = frame.loc[index], names[index]
-        found.append(problem(
-            "lost", file=row["file"], sheet=row["sheet"], row=row[row_name], column="batch",
-            found=f"there is no batch '{name}' in the table of batches" if pd.notna(name) else "the row names no batch",
-            done="The row is not used.", mend="Correct the name, or add the batch to the table of batches."))
+        name = names[index]
+        text = f"there is no batch '{name}' among the batches" if pd.notna(name) else "the row names no batch"
+        found.append(of_row("lost", frame.loc[index], column="batch", found=text, done="The row is not used.",
+                            mend="Correct the name, or add the batch to the table of batches."))
     frame = frame.assign(batch=linked.astype(TEXT))[linked.notna()].reset_index(drop=True)
     return frame, found

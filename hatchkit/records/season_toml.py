@@ -43,8 +43,9 @@ def read_settings(folder):
                                  done="It is not used.", mend=f"Did you mean {near[0]}?" if near else ""))
     for key in ("incubators", "headers", "species", "sensors", "sheets"):
         if key in settings and not isinstance(settings[key], dict):
-            found.append(problem("doubtful", file=FILE, column=key, found=f"{key} = {settings[key]!r} is no section",
-                                 done="It is not used.", mend=f"Write it as a section: [{key}]"))
+            found.append(problem("doubtful", file=FILE, column=key, done="It is not used.",
+                                 found=f"{key} = {settings[key]!r} is no section",
+                                 mend=f"Write it as a section: [{key}]"))
             del settings[key]
     title = str(settings.get("title") or folder.resolve().name)
     return settings, title, _zone(settings, found), _species(settings, found), found
@@ -60,7 +61,8 @@ def _load(path: Path, found: list) -> dict:
     except tomllib.TOMLDecodeError as error:
         where = str(error)
         line = "".join(c for c in where.partition("line ")[2].partition(",")[0] if c.isdigit())
-        found.append(problem("lost", file=FILE, row=int(line) if line else None, found=f"the file can't be read: {where}",
+        found.append(problem("lost", file=FILE, row=int(line) if line else None,
+                             found=f"the file can't be read: {where}",
                              done="The season is read without its settings.",
                              mend='Correct that line; text needs quotes, as in timezone = "Europe/Rome".'))
     except OSError as error:
@@ -99,15 +101,15 @@ def _species(settings: dict, found: list):
             found.append(problem("doubtful", file=FILE, column=where, found=text, done=done, mend=mend))
 
         if not isinstance(given, dict):
-            tell(f"[species.{name}] is no section", "It is not used.", f"Write [species.{name}] and its figures below.")
+            tell(f"species.{name} is no section", "It is not used.", f"Write [species.{name}], its figures below.")
             continue
         given = dict(given)
         based_on = given.pop("based_on", None)
         origin = reference.species_key(based_on) if based_on else name if name in table.index else None
         if origin is None:
-            tell(f"[species.{name}] is based on {based_on!r}, which is not known" if based_on
-                 else f"[species.{name}] does not say which species it is based on",
-                 "It is not used.", f'Write based_on = "chicken" (known: {", ".join(reference.species_table().index)}).')
+            why = f"is based on {based_on!r}, which is not known" if based_on else "does not say based_on what"
+            known = ", ".join(reference.species_table().index)
+            tell(f"[species.{name}] {why}", "It is not used.", f'Write based_on = "chicken" (known: {known}).')
             continue
         row = table.loc[origin].copy()
         if name != origin:
@@ -119,7 +121,7 @@ def _species(settings: dict, found: list):
                 tell(f"{figure} is not a figure that hatchkit knows", "It is not used.",
                      f"Did you mean {near[0]}?" if near else f"Known are: {', '.join(figures)}.")
             elif isinstance(value, bool) or not isinstance(value, (int, float)):
-                tell(f"{figure} = {value!r} is not a number", "The figure of the kit is used.", "Write a plain number.")
+                tell(f"{figure} = {value!r} is no number", "The kit's own figure is used.", "Write a plain number.")
             else:
                 row[figure] = float(value)
         table.loc[name] = row

@@ -18,8 +18,9 @@ _SHEET_NAMES = {"batches": {"batch", "batche", "hatch", "hatche", "season", "set
                 "eggs": {"egg", "ei", "eier", "oeuf", "huevo", "uova"},
                 "weights": {"weight", "weighing", "gewicht", "gewichte", "poid", "peso", "pesi"},
                 "candlings": {"candling", "candle", "look", "schieren", "mirage", "check", "visit"}}
-_UNIT_WORDS = {"g", "kg", "gram", "grams", "date", "days", "day", "pcs", "n", "no", "no.", "eggs", "yes/no", "dd/mm/yyyy",
-               "text", "weeks", "count", "time", "hh:mm", "stk", "%", "c", "°c"}
+_UNIT_WORDS = {"g", "kg", "gram", "grams", "date", "days", "day", "pcs", "n", "no", "no.", "eggs", "yes/no", "text",
+               "dd/mm/yyyy", "weeks", "count", "time", "hh:mm", "stk", "%", "c", "°c"}
+_EGG_SIGNS = {"candle1", "candle2", "transfer", "outcome", "weight_g", "stage_day"}
 
 
 @dataclass
@@ -87,7 +88,7 @@ def _units_only(row) -> bool:
 def _score(kind: str, names: set, grid: Grid) -> int:
     """How well a row of headings fits a kind of table; 0 if it can't be one."""
     some = {"batches": names & {"eggs_set", "set_at"} and len(names) >= 3,
-            "eggs": "egg" in names and names & {"candle1", "candle2", "transfer", "outcome", "weight_g", "stage_day"},
+            "eggs": "egg" in names and names & _EGG_SIGNS,
             "weights": {"grams", "weighed_at"} <= names,
             "candlings": "batch" in names and names & {"looked_at", "day", "name"}
             and names & {"clear", "dead", "left"}}[kind]

@@ -23,7 +23,8 @@ _MEASURE = re.compile(r"(?:~|ca\.?|about)?\s*([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)
 
 _GRAMS = {"": 1.0, "g": 1.0, "gr": 1.0, "gram": 1.0, "grams": 1.0, "grammes": 1.0, "kg": 1000.0, "oz": 28.349523125,
           "lb": 453.59237, "lbs": 453.59237}
-_UNITS = {"weeks": {"": 1.0, "w": 1.0, "wk": 1.0, "wks": 1.0, "week": 1.0, "weeks": 1.0, "months": 4.348, "wochen": 1.0},
+_UNITS = {"weeks": {"": 1.0, "w": 1.0, "wk": 1.0, "wks": 1.0, "week": 1.0, "weeks": 1.0, "months": 4.348,
+                    "wochen": 1.0},
           "days": {"": 1.0, "d": 1.0, "day": 1.0, "days": 1.0, "tage": 1.0, "weeks": 7.0, "week": 7.0, "h": 1 / 24},
           "grams": _GRAMS, "number": {"": 1.0}}
 
@@ -67,7 +68,9 @@ def shown(cell) -> str:
 
 def is_empty(cell) -> bool:
     """Nothing, blanks only, or not a number."""
-    return cell is None or (isinstance(cell, str) and not cell.strip()) or (isinstance(cell, float) and math.isnan(cell))
+    if isinstance(cell, str):
+        return not cell or cell.isspace()
+    return cell is None or (isinstance(cell, float) and math.isnan(cell))
 
 
 def text_of(cell) -> str | None:
@@ -150,7 +153,7 @@ def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
         return
     found, done, mend, severity = {
         "sum": ("{cell} is a sum", "The sum is used.", "", "note"),
-        "remark": ("{cell} holds a remark", "The number in front is used.", "Move the remark to the notes.", "note"),
+        "remark": ("{cell} holds a remark", "The number in front is used.", "Move it to the notes.", "note"),
         "unsure": ("{cell} is marked as unsure", "The number is used.", "", "doubtful"),
         "percent": ("{cell} is a percentage where a count is meant", blank, count, "doubtful"),
         "share": ("{cell} is not a whole number; it looks like a share", blank, count, "doubtful"),
@@ -245,6 +248,6 @@ def meanings(column: Column, kind: str) -> pd.Series:
         if value is None and not is_empty(cell) and plain(cell) not in value_words("unknown"):
             odd.append((row, cell))
     meant = ", ".join(dict.fromkeys(words.values()))
-    column.tell_cells("doubtful", odd, found="{cell} is none of: " + meant, done="The cell counts as not looked at.",
-                      mend="Write one of these words.")
+    column.tell_cells("doubtful", odd, found="{cell} is none of: " + meant, mend="Write one of these words.",
+                      done="The cell counts as not looked at.")
     return pd.Series(values, dtype=TEXT)

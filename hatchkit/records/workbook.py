@@ -188,7 +188,7 @@ def _mark_cells(grid: Grid, fact) -> None:
     for row, column, text in fact.errors[:50]:
         grid.problems.append(problem(
             "doubtful", file=grid.file, sheet=grid.sheet, row=row, column=_letters(column),
-            found=f"the cell shows {text}", done="The cell counts as empty.", mend="Mend the formula in this cell."))
+            found=f"the cell shows {text}", done="The cell counts as empty.", mend="Mend its formula."))
     if fact.unsaved:
         row, column = fact.unsaved[0]
         grid.problems.append(problem(
@@ -197,8 +197,9 @@ def _mark_cells(grid: Grid, fact) -> None:
             done="These cells count as empty.",
             mend="Open the workbook in your spreadsheet program and save it once; then run again."))
     for row, column, text in fact.errors:
-        if row <= len(grid.cells) and column <= len(grid.cells[row - 1]) and grid.cells[row - 1][column - 1] == text:
-            grid.cells[row - 1][column - 1] = ""
+        cells = grid.cells[row - 1] if row <= len(grid.cells) else []
+        if column <= len(cells) and cells[column - 1] == text:
+            cells[column - 1] = ""
 
 
 def _letters(column: int) -> str:

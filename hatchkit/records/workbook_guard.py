@@ -21,8 +21,9 @@ _ROW_NUMBER = re.compile(rb"<(?:\w+:)?row\b[^>]*?\br=[\"'](\d+)")
 _FAR = re.compile(rb"\br=[\"'](?:[A-Za-z]{3}|[A-Za-z]*\d{6})")
 _WIDE = re.compile(rb"\br=[\"']([A-Za-z]{2,})\d")
 _ADDRESS = re.compile(rb"\br=[\"']([A-Za-z]+)(\d+)[\"']")
-_ERROR_CELL = re.compile(rb"<c\b[^>]*?\br=\"([A-Z]+)(\d+)\"[^>]*?\bt=\"e\"[^>]*>.*?<v>([^<]*)</v>", re.S)
-_FORMULA_CELL = re.compile(rb"<c\b[^>]*?\br=\"([A-Z]+)(\d+)\"[^>]*>\s*<f\b(?:[^>]*/>|.*?</f>)\s*(<v>[^<]*</v>|)", re.S)
+_CELL = rb"<c\b[^>]*?\br=\"([A-Z]+)(\d+)\""
+_ERROR_CELL = re.compile(_CELL + rb"[^>]*?\bt=\"e\"[^>]*>.*?<v>([^<]*)</v>", re.S)
+_FORMULA_CELL = re.compile(_CELL + rb"[^>]*>\s*<f\b(?:[^>]*/>|.*?</f>)\s*(<v>[^<]*</v>|)", re.S)
 
 
 class Refused(Exception):
