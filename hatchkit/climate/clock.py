@@ -36,7 +36,8 @@ def hatch_clock(season) -> pd.DataFrame:
     Notes
     -----
     Development runs at ``development.rate`` of the lagged air and counts from setting. Time without
-    readings is taken as usual and widens the band by a tenth of itself. Confidence: medium between
+    readings is taken as usual and widens the band by a tenth of itself, what temperature adds or
+    takes by 0.3 of itself. Confidence: medium between
     35 and 39 degC, low outside.
     """
     airs, rows = {}, []
@@ -109,7 +110,8 @@ def _clock_row(season, row, air) -> dict:
     clock, speaks = track["age_days"].to_numpy(float) * 24, track["hours"].to_numpy(float)
     hours, unknown = hours_until(due, clock, track["rate"].to_numpy(float), speaks)
     half = constant("clock_band_h") * float(figures["incubation_days"]) / egg_heat.HEN_DAYS
-    half = max(half, 8.0) + constant("clock_gap_spread") * min(unknown, hours)
+    half = (max(half, 8.0) + constant("clock_gap_spread") * min(unknown, hours)
+            + constant("clock_temperature_spread") * abs(hours - due))
     if pd.isna(out["stored_days"]):
         half += constant("clock_usual_storage_days") * float(figures["storage_delay_hours_per_day"])
     out |= {"usual_at": _after(row, due - storage), "storage_h": storage, "temperature_h": hours - due,

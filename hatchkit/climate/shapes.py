@@ -1,9 +1,10 @@
 """What an excursion looks like, judged by its curve alone, with the evidence for the word.
 
 The words are hints for a person who was there: a log cannot know who opened a lid. Limits below are
-judgement; the curves behind them: a lid opening lets warm air out within minutes and the heater
-brings it back on a bend; without power the box cools along an exponential towards the room; a faulty
-probe jumps both ways between two readings, which air with eggs in it cannot do.
+judgement; the curves behind them: a lid opening lets warm, damp air out within minutes and the heater
+brings it back on a bend; without power the closed box cools along an exponential towards the room
+and its relative humidity rises; a faulty probe jumps both ways between two readings, which air with
+eggs in it cannot do.
 """
 
 from __future__ import annotations
@@ -18,6 +19,11 @@ FAST_H = 0.4
 OPENING_RATE = 0.25
 #: K in a single step, out and back again, without a bend.
 JUMP_K = 3.0
+#: Hours between readings from which a fast curve cannot be seen.
+COARSE_H = 0.2
+#: Change of humidity, %RH, that tells something: cooling shut in raises it (vapour stays, capacity falls),
+#: room air lowers it (20 degC and 50 %RH warmed to 30 degC is 28 %RH).
+TOLD_RH = 5.0
 #: K from where it was before, up to which a slow change is a drift.
 DRIFT_K = 3.0
 
@@ -63,6 +69,9 @@ def measure(used, first, last, warm, step_h) -> dict:
     jump_in = sign * (air[first] - air[first - 1]) if joined_before else 0.0
     jump_out = sign * (air[last] - air[last + 1]) if joined_after else 0.0
     inside = sign * (air[first:last + 1] - base)
+    cold_part = np.flatnonzero(inside >= 0.5 * inside.max()) + first
+    rh = used["rh_pct"].to_numpy()
+    rh_before = rh[int(np.searchsorted(clock, clock[first] - 6.0)):first]
     flat = float(inside.max() - inside.min()) < 0.3 * depth
     return {
         "age_h": float(clock[first]), "hours": float(clock[last] - clock[first] + used["hours"].iloc[last]),
@@ -71,6 +80,7 @@ def measure(used, first, last, warm, step_h) -> dict:
         "to_80_h": float(clock[begin + quick] - clock[begin]),
         "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
         "jumped": bool(flat and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
+        "rh_change_pct": _median(rh[cold_part]) - _median(rh_before),
         "step_h": step_h, "level": int(np.abs(used["level"].to_numpy()[first:last + 1]).max()),
         "back": bool(joined_after), "known_before": bool(joined_before),
     }
@@ -91,23 +101,42 @@ def _base(used, first) -> float:
 def _cold(curve):
     hours, depth = curve["hours"], curve["depth_k"]
     if curve["age_h"] < LOADING_H:
-        return "loading", f"in the first hours after setting; {depth:.1f} K below the range's usual temperature"
+        return "loading", f"in the first hours after setting; {depth:.1f} K below what it should be"
     fall = f"fell {depth:.1f} K"
     if not curve["known_before"]:
         return "unclear", f"{fall}, and nothing is logged just before"
     fast = curve["to_80_h"] <= max(FAST_H, 2 * curve["step_h"])
-    coarse = curve["step_h"] > 0.2
+    coarse = curve["step_h"] > COARSE_H
+    damp = _dampness(curve)
     if depth <= DRIFT_K and not fast:
         return "drift", f"{fall} slowly, over {_time(curve['to_extreme_h'])}"
-    if fast and (curve["rate_k_min"] >= OPENING_RATE or depth <= DRIFT_K and curve["rate_k_min"] >= 0.1):
-        stayed = f" and stayed low for {_time(hours)} (left ajar?)" if hours > 1.5 else ""
-        back = f", back after {_time(hours)}" if curve["back"] and not stayed else ""
-        return "opening", f"{fall} within {_time(curve['to_80_h'])}{stayed}{back}"
+    rushed = curve["rate_k_min"] >= OPENING_RATE * (1 if fast else 2) and not coarse
+    # Humidity that rises speaks against an opening only where the fall itself does not settle it.
+    if (fast and rushed) or damp != "rose" and (rushed or damp == "fell" or (fast and depth <= DRIFT_K)):
+        stayed = f" and stayed low for {_time(hours)} (left ajar?)" if hours > 2 else ""
+        back = f", back in range after {_time(hours)}" if curve["back"] and not stayed else ""
+        lost = f"; humidity fell {-curve['rh_change_pct']:.0f} %RH, as when room air comes in"
+        dry = lost if damp == "fell" else ""
+        return "opening", f"{fall}, most of it within {_time(curve['to_80_h'])}{stayed}{back}{dry}"
     if hours >= 0.5 and depth >= DRIFT_K and not (coarse and fast):
+        shut = f"; humidity rose {curve['rh_change_pct']:.0f} %RH, as in a closed box" if damp == "rose" else ""
         return "outage", (f"{fall} over {_time(curve['to_extreme_h'])}, at most {60 * curve['rate_k_min']:.0f} K "
-                          f"per hour, down to {curve['extreme_c']:.1f} °C: as a closed box cools")
+                          f"per hour, down to {curve['extreme_c']:.1f} °C: as a box cools without heat{shut}")
     why = "; the log's steps are too long to see the curve" if coarse else ""
     return "unclear", f"{fall} within {_time(curve['to_extreme_h'])}{why}"
+
+
+def _dampness(curve) -> str:
+    """Whether humidity rose, fell or tells nothing while the air was at its coldest."""
+    change = curve["rh_change_pct"]
+    if not np.isfinite(change) or abs(change) < TOLD_RH:
+        return ""
+    return "rose" if change > 0 else "fell"
+
+
+def _median(values) -> float:
+    values = values[np.isfinite(values)]
+    return float(np.median(values)) if len(values) else float("nan")
 
 
 def _warm(curve):
