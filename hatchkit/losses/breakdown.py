@@ -75,24 +75,24 @@ def breakdown(
 
 
 def _row(wide, sums, batches, stage, kept, method) -> dict:
-    eggs, seen = (wide[name].loc[batches, stage].to_numpy() for name in ("eggs", "seen"))
-    row = {"eggs": eggs.sum(), "seen": seen.sum(), "shared_out": eggs.sum() - seen.sum(), "batches": len(batches)}
-    rated = all(batch in kept for batch in batches)
+    eggs, seen, at_hatch = (
+        wide[name].loc[batches, stage].to_numpy(dtype=float) for name in ("eggs", "seen", "at_hatch")
+    )
+    known = ~np.isnan(eggs)
+    rated = bool(known.any()) and all(batch in kept for batch in batches)
+    eggs, seen, at_hatch = eggs[known], seen[known], at_hatch[known]
+    total = eggs.sum() if known.any() else math.nan
+    row = {"eggs": total, "seen": seen.sum() if known.any() else math.nan, "batches": len(eggs)}
+    row["shared_out"] = row["eggs"] - row["seen"]
     for share in SHARES:
-        total = sums.loc[batches, share].to_numpy()
-        found = wide["at_hatch"].loc[batches, stage].to_numpy() if share == "transferred" else eggs
-        if share == "transferred":
-            found, total = found[~np.isnan(total)], total[~np.isnan(total)]
-        names = f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"
-        row[share] = total.sum() if len(total) else math.nan
-        barren = (
-            share != "set"
-            and stage in ("clear", "infertile")
-            and not (share == "transferred" and stage == "infertile")
-        )
-        row.update(
-            zip(names, _share(found, total, method) if rated and not barren else (math.nan,) * 3, strict=True)
-        )
+        out_of = sums.loc[batches, share].to_numpy(dtype=float)[known]
+        moved = ~np.isnan(out_of)
+        found, out_of = (at_hatch if share == "transferred" else eggs)[moved], out_of[moved]
+        row[share] = out_of.sum() if len(out_of) else math.nan
+        # Clears and infertile eggs are no part of the fertile.
+        barren = stage == "clear" or (stage == "infertile" and share == "fertile")
+        shares = _share(found, out_of, method) if rated and not (barren and share != "set") else (math.nan,) * 3
+        row.update(zip((f"share_of_{share}{end}" for end in ("", "_low", "_high")), shares, strict=True))
     return row
 
 

@@ -26,7 +26,7 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     stages : {"development", "candling"}
         development: hatched (good chicks), culled, clear, infertile, early, mid, late (or the stages of
         `limits`), pipped_dead, removed, unaccounted; these add up to the eggs set.
-        candling: embryos found dead at each look.
+        candling: embryos found dead at each look; missing where the batch was not looked at then.
     limits : None, str or dict
         See `stages.limits_for`.
 
@@ -46,7 +46,10 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     fates = {str(batch): part.to_dict("records") for batch, part in season.fates.groupby("batch", sort=False)}
     moved = transferred_batches(season)
     if stages == "candling":
-        split = {batch: _by_look(rows) for batch, rows in fates.items()}
+        looked = (
+            season.looks.groupby(season.looks["batch"].astype(str))["name"].agg(set) if len(season.looks) else {}
+        )
+        split = {batch: _by_look(rows, looked.get(batch, set())) for batch, rows in fates.items()}
     else:
         split = _by_stage(season, records, figures, fates, limits)
     order = _stage_order(split, stages)
@@ -56,7 +59,9 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
             continue
         sums = _denominators(fates[batch], batch in moved)
         for stage in order:
-            seen, shared, at_hatch = split[batch].get(stage, (0.0, 0.0, 0.0))
+            # A look that was not made tells nothing; a stage that nobody died in is a true nought.
+            none = (math.nan,) * 3 if stages == "candling" else (0.0,) * 3
+            seen, shared, at_hatch = split[batch].get(stage, none)
             rows.append([batch, stage, seen + shared, seen, shared, at_hatch, count(record["eggs_set"]), *sums])
     return pd.DataFrame(rows, columns=COLUMNS)
 
@@ -84,8 +89,9 @@ def _denominators(rows, moved) -> list[float]:
     return [total - barren, total - out if moved else math.nan]
 
 
-def _by_look(rows) -> dict:
-    found = {}
+def _by_look(rows, looked) -> dict:
+    """Eggs found dead at each look that was made."""
+    found = {name: [0.0, 0.0, 0.0] for name in looked | {"hatch"}}
     for row in rows:
         if row["fate"] in ("dead", "pipped_dead"):
             eggs = found.setdefault(row["found_at"], [0.0, 0.0, 0.0])

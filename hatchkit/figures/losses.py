@@ -1,0 +1,324 @@
+"""Pictures of losses: the egg ledger, stages beside season and level, ages at death, tray, season.
+
+Each takes a table made by ``hatchkit.losses`` and axes, draws, and returns the axes.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from hatchkit.figures import style
+
+#: How each look is marked where lines have names of their own.
+LINE_STYLES = ("-", "--", "-.", ":")
+
+
+def egg_ledger(table, ax=None):
+    """From eggs set down to good chicks: what was lost at each stage of one group.
+
+    Parameters
+    ----------
+    table : DataFrame
+        Rows of one group of ``breakdown(season, by=...)`` by development.
+    ax : matplotlib Axes, optional
+    """
+    ax = style.axes(ax, size=(8.0, 4.2))
+    rows = table.set_index("stage")
+    eggs_set = float(rows["set"].iloc[0])
+    lost = [stage for stage in rows.index if stage != "hatched" and rows.loc[stage, "eggs"] > 0]
+    names, left = ["eggs set"], eggs_set
+    ax.barh(0, eggs_set, color="#FFFFFF", edgecolor=style.INK, linewidth=0.8)
+    ax.text(eggs_set / 2, 0, f"{eggs_set:.0f}", ha="center", va="center", fontsize=9)
+    for place, stage in enumerate(lost, start=1):
+        eggs = float(rows.loc[stage, "eggs"])
+        ax.barh(place, eggs, left=left - eggs, **style.fill(stage))
+        ax.plot([left, left], [place - 1.4, place + 0.4], color=style.INK, lw=0.6)
+        ax.text(left - eggs - eggs_set * 0.01, place, f"- {eggs:.4g}", ha="right", va="center", fontsize=9)
+        left -= eggs
+        names.append(style.label(stage))
+    chicks = float(rows.loc["hatched", "eggs"])
+    ax.barh(len(lost) + 1, chicks, **style.fill("hatched"))
+    ax.text(chicks / 2, len(lost) + 1, f"{chicks:.0f}", ha="center", va="center", fontsize=9)
+    names.append("good chicks")
+    ax.set_yticks(range(len(names)), names)
+    ax.invert_yaxis()
+    ax.set_xlim(0, eggs_set * 1.02)
+    ax.set_xlabel("Eggs")
+    return ax
+
+
+def losses_by_group(table, ax=None):
+    """Stacked shares of eggs set per group, the chicks first.
+
+    Parameters
+    ----------
+    table : DataFrame
+        From ``breakdown(season, by=...)`` by development; groups without shares are left out.
+    """
+    name = table.columns[0]
+    table = table[table["share_of_set"].notna()]
+    groups = list(dict.fromkeys(table[name]))
+    ax = style.axes(ax, size=(8.0, max(2.2, 0.32 * len(groups) + 1.4)))
+    wide = table.pivot(index=name, columns="stage", values="share_of_set").loc[groups]
+    left = np.zeros(len(groups))
+    for stage in dict.fromkeys(table["stage"]):
+        share = 100 * wide[stage].to_numpy()
+        if share.sum() > 0:
+            ax.barh(range(len(groups)), share, left=left, label=style.label(stage), **style.fill(stage))
+            left += share
+    eggs = table.drop_duplicates(name).set_index(name)["set"]
+    ax.set_yticks(range(len(groups)), [f"{group} ({eggs[group]:.0f})" for group in groups])
+    ax.invert_yaxis()
+    ax.set_xlim(0, 100)
+    ax.set_xlabel("Share of eggs set (%)")
+    ax.set_ylabel(f"{name.replace('_', ' ').capitalize()} (eggs set)")
+    ax.legend(loc="upper left", bbox_to_anchor=(1.01, 1.0), frameon=False, fontsize=8)
+    return ax
+
+
+def stage_losses(table, own=None, norm=None, ax=None, *, of="set", name="this batch"):
+    """Losses per stage with 95 % intervals, beside the season and a published level.
+
+    Parameters
+    ----------
+    table : DataFrame
+        Rows of one group of a breakdown.
+    own : DataFrame, optional
+        The breakdown of the whole season (``by=None``).
+    norm : DataFrame, optional
+        Levels (``norms.norms``); those that are a share of the same eggs are drawn.
+    of : {"set", "fertile", "transferred"}
+    name : str
+        What to call the group in the legend.
+    """
+    ax = style.axes(ax, size=(8.0, 4.0))
+    rows = table[(table["stage"] != "hatched") & table[f"share_of_{of}"].notna()]
+    stages = list(rows["stage"])
+    place = {stage: at for at, stage in enumerate(stages)}
+    _points(ax, rows, place, of, offset=-0.16, marker="o", filled=True, name=name)
+    if own is not None:
+        rest = own[own["stage"].isin(stages) & own[f"share_of_{of}"].notna()]
+        _points(ax, rest, place, of, offset=0.16, marker="s", filled=False, name="season")
+    if norm is not None:
+        drawn = norm[(norm["denominator"] == of) & norm["stage"].isin(stages)].drop_duplicates("stage")
+        if len(drawn):
+            ax.plot(
+                100 * drawn["share"],
+                [place[stage] for stage in drawn["stage"]],
+                ls="",
+                marker="d",
+                ms=8,
+                mfc="#FFFFFF",
+                mec=style.INK,
+                label=f"published level ({drawn['norm'].iloc[0]})",
+                zorder=3,
+            )
+    ax.set_yticks(range(len(stages)), [style.label(stage) for stage in stages])
+    ax.invert_yaxis()
+    ax.set_xlim(left=0)
+    eggs = {"set": "eggs set", "fertile": "eggs not clear or infertile", "transferred": "eggs moved to hatch"}[of]
+    ax.set_xlabel(f"Share of {eggs} (%), bars: 95 % interval")
+    ax.grid(axis="x", color="#DDDDDD", lw=0.6)
+    ax.set_axisbelow(True)
+    ax.legend(frameon=False, fontsize=8, loc="best")
+    return ax
+
+
+def _points(ax, rows, place, of, *, offset, marker, filled, name):
+    share, low, high = (100 * rows[f"share_of_{of}{end}"].to_numpy(dtype=float) for end in ("", "_low", "_high"))
+    at = [place[stage] + offset for stage in rows["stage"]]
+    around = np.maximum(np.vstack([share - low, high - share]), 0.0)
+    colour = "#0072B2" if filled else style.INK
+    ax.errorbar(
+        share,
+        at,
+        xerr=around,
+        ls="",
+        marker=marker,
+        ms=6,
+        color=colour,
+        mfc=colour if filled else "#FFFFFF",
+        capsize=3,
+        lw=1.4 if filled else 1.0,
+        label=name,
+    )
+
+
+def death_age(result, group=None, ax=None, *, species=None):
+    """Cumulative loss of living embryos by age; a shaded box is all that the looks can tell.
+
+    Parameters
+    ----------
+    result : AgeAtDeath
+    group : str, optional
+        The group to draw; the first when left out.
+    species : str, optional
+        Likewise.
+    """
+    ax = style.axes(ax, size=(8.0, 4.0))
+    fits = result.fits
+    fits = fits[fits["group"] == group] if group is not None else fits
+    fits = fits[fits["species"] == species] if species is not None else fits
+    key = fits.iloc[0]
+    curve, looks = (
+        part[(part["group"] == key["group"]) & (part["species"] == key["species"])]
+        for part in (result.curve, result.looks)
+    )
+    _steps(ax, curve)
+    for mark, row in enumerate(looks.to_dict("records")):
+        ax.axvline(row["day"], color=style.INK, lw=0.9, ls=LINE_STYLES[mark % 4], zorder=1)
+        ax.text(
+            row["day"],
+            1.01,
+            style.label(row["name"]),
+            transform=ax.get_xaxis_transform(),
+            rotation=30,
+            fontsize=8,
+            ha="left",
+            va="bottom",
+        )
+    ax.locator_params(axis="x", integer=True)
+    ax.set_xlim(0, max(curve["day"].max(), looks["day"].max(), 1.0) * 1.02)
+    ax.set_ylim(0, max(100 * curve["band_high"].max() * 1.05, 1.0))
+    ax.set_xlabel("Age (days since setting; day 0 is the hour of setting)")
+    ax.set_ylabel(f"Embryos lost (% of {key['eggs']:.0f} living)")
+    ax.legend(frameon=False, fontsize=8, loc="upper left")
+    return ax
+
+
+def _steps(ax, curve):
+    """Boxes between the ages at which the loss is known, the band around them."""
+    day, least, most = (curve[name].to_numpy(dtype=float) for name in ("day", "at_least", "at_most"))
+    low, high = 100 * curve["band_low"].to_numpy(dtype=float), 100 * curve["band_high"].to_numpy(dtype=float)
+    # Within a step the loss lies between its value at the start and at the end; so does the band.
+    across = np.repeat(day, 2)[1:-1]
+    ax.fill_between(
+        across, np.repeat(low[:-1], 2), np.repeat(high[1:], 2), color="#E2E2E2", lw=0, label="95 % band"
+    )
+    named = False
+    for start, end, before, after in zip(day[:-1], day[1:], least[:-1], most[1:], strict=True):
+        if after - before > 1e-6:
+            ax.fill_between(
+                [start, end],
+                100 * before,
+                100 * after,
+                facecolor="#9CCBE8",
+                hatch="//",
+                edgecolor="#0072B2",
+                lw=0.8,
+                label=None if named else "lost somewhere in here: not known on which day",
+            )
+            named = True
+        else:
+            ax.plot([start, end], [100 * before] * 2, color="#0072B2", lw=1.6)
+    ax.plot(day, 100 * least, ls="", marker="o", ms=4, color="#0072B2", label="known at this age")
+
+
+def tray_map(table, ax=None):
+    """Fates on their places on the tray; letters say the same as the fills.
+
+    Parameters
+    ----------
+    table : DataFrame
+        From ``tray.tray_map`` for one batch; several trays are drawn side by side.
+    """
+    trays = list(dict.fromkeys(table["tray"]))
+    widths = [int(table.loc[table["tray"] == tray, "col"].max()) for tray in trays]
+    rows = int(table["row"].max())
+    ax = style.axes(ax, size=(max(4.5, 0.6 * (sum(widths) + len(trays)) + 1.0), 0.6 * rows + 2.0))
+    shift, marks = 0, []
+    for tray, width in zip(trays, widths, strict=True):
+        part = table[table["tray"] == tray]
+        for egg in part.to_dict("records"):
+            _egg(ax, egg, shift)
+        ax.text(shift + (width + 1) / 2, 0.2, f"tray {tray}" if tray else "tray", ha="center", fontsize=9)
+        marks += [(shift + col, str(col)) for col in range(1, width + 1)]
+        shift += width + 1
+    for fate in dict.fromkeys(table["fate"]):
+        ax.scatter([], [], marker="s", s=90, label=f"{_letter(fate)}  {style.label(fate)}", **_swatch(fate))
+    ax.set_xticks([at for at, _ in marks], [text for _, text in marks], fontsize=8)
+    ax.set_yticks(range(1, rows + 1))
+    ax.set_xlim(0.3, shift - 0.3)
+    ax.set_ylim(rows + 0.7, -0.2)
+    ax.set_aspect("equal")
+    ax.set_xlabel("Place in the row")
+    ax.set_ylabel("Row")
+    ax.legend(loc="upper center", bbox_to_anchor=(0.5, -0.14), ncols=3, frameon=False, fontsize=8)
+    return ax
+
+
+def _egg(ax, egg, shift):
+    from matplotlib.patches import Ellipse
+
+    ax.add_patch(Ellipse((egg["col"] + shift, egg["row"]), 0.72, 0.9, **style.fill(egg["fate"])))
+    ax.text(
+        egg["col"] + shift,
+        egg["row"],
+        _letter(egg["fate"]),
+        ha="center",
+        va="center",
+        fontsize=8,
+        bbox=dict(boxstyle="circle,pad=0.12", fc="#FFFFFF", ec="none"),
+    )
+
+
+def _letter(fate: str) -> str:
+    """One mark a fate, so that the map can be read without its fills."""
+    return {
+        "hatched": "H",
+        "culled": "K",
+        "dead": "D",
+        "pipped_dead": "P",
+        "clear": "c",
+        "infertile": "i",
+        "removed": "r",
+    }.get(fate, "?")
+
+
+def _swatch(fate: str) -> dict:
+    kind = style.fill(fate)
+    return dict(facecolor=kind["facecolor"], edgecolor=kind["edgecolor"], hatch=kind["hatch"], linewidth=0.6)
+
+
+def season_chart(table, ax=None):
+    """Share lost per batch in set order, with centre and limits.
+
+    Parameters
+    ----------
+    table : DataFrame
+        From ``season_chart.season_chart``.
+    """
+    ax = style.axes(ax, size=(8.0, 3.8))
+    at = np.arange(len(table))
+    low, high = 100 * table["low"].to_numpy(dtype=float), 100 * table["high"].to_numpy(dtype=float)
+    share = 100 * table["share"].to_numpy(dtype=float)
+    ax.step(at, high, where="mid", color=style.INK, lw=0.9, ls="--", label="limits for the usual spread")
+    ax.step(at, low, where="mid", color=style.INK, lw=0.9, ls="--")
+    ax.axhline(100 * table["centre"].iloc[0], color=style.INK, lw=0.9, label="mean of the season")
+    ax.plot(at, share, color="#0072B2", lw=1.0, marker="o", ms=5, label="batch")
+    out = table["outside"].to_numpy(dtype=bool)
+    if out.any():
+        ax.plot(
+            at[out],
+            share[out],
+            ls="",
+            marker="s",
+            ms=10,
+            mfc="none",
+            mec="#D55E00",
+            mew=2,
+            label="outside the limits",
+        )
+    days = table["set_at"].dt.strftime("%d %b")
+    ax.set_xticks(
+        at,
+        [f"{batch}\n{day}" for batch, day in zip(table["batch"], days, strict=True)],
+        fontsize=7,
+        rotation=0 if len(table) <= 16 else 90,
+    )
+    ax.set_ylim(bottom=0)
+    of = {"set": "eggs set", "fertile": "eggs not clear or infertile"}[table.attrs["of"]]
+    ax.set_ylabel(f"{style.label(table.attrs['stage'])}\n(% of {of})")
+    ax.set_xlabel("Batch and day of setting")
+    ax.legend(frameon=False, fontsize=8, loc="best")
+    return ax
