@@ -1,4 +1,4 @@
-"""Which dose stands for heat or cold, and on what scale it enters the model."""
+"""Which dose stands for an excursion, and on what scale it enters the model."""
 
 from __future__ import annotations
 
@@ -7,6 +7,10 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.relate.verdict import rules
+
+#: The primary question, fixed before any loss is looked at: all excursions of the egg together.
+PRIMARY = "excursions"
+PARTS = ("egg_degree_hours_warm", "egg_degree_hours_cold")
 
 
 def measures() -> pd.DataFrame:
@@ -29,32 +33,38 @@ def score(value, measure) -> np.ndarray:
     """
     line = measures().loc[measure]
     value = np.asarray(value, float)
-    return np.where(np.isnan(value), np.nan,
-                    np.where(value >= line["least"], np.log2(1 + np.maximum(value, 0) / line["half"]), 0.0))
+    counted = np.where(value >= line["least"], np.log2(1 + np.maximum(value, 0) / line["half"]), 0.0)
+    return np.where(np.isnan(value), np.nan, counted)
 
 
-def unscored(dose, measure) -> float:
-    """The value in the measure's unit that has this score."""
-    return float((2.0 ** dose - 1) * measures().loc[measure, "half"])
-
-
-def known_dose(exposure, measure) -> np.ndarray:
+def known_dose(exposure, measure=PRIMARY) -> np.ndarray:
     """Scores of one measure per row of the exposure table; missing where the log does not say.
 
     A window logged for less than the rule's least_logged share is known only if the logged part alone
-    already holds a dose that counts.
+    already holds a dose that counts. For heat by itself, windows hit by cold only are left unknown, and the
+    other way round: they are neither exposed nor untouched.
+
+    Parameters
+    ----------
+    exposure : DataFrame
+        share_logged, the columns in `PARTS` and the measure's own.
+    measure : str
     """
+    heat, cold = (_scored(exposure, part) for part in PARTS)
+    if measure == PRIMARY:
+        return together(heat, cold)
+    dose = _scored(exposure, measure)
+    other = cold if measures().loc[measure, "kind"] == "heat" else heat
+    return np.where((other > 0) & ~(dose > 0), np.nan, dose)
+
+
+def together(heat, cold):
+    """Sum of the two scores; where only one is known it stands if it counts, else the sum is unknown."""
+    either = (heat > 0) | (cold > 0)
+    return np.where(either, np.nan_to_num(heat) + np.nan_to_num(cold), heat + cold)
+
+
+def _scored(exposure, measure):
     dose = score(exposure[measure].to_numpy(float), measure)
     thin = ~(exposure["share_logged"].to_numpy(float) >= rules()["least_logged"])
     return np.where(thin & ~(dose > 0), np.nan, dose)
-
-
-def primary(exposure) -> tuple:
-    """The first-named dose and why, chosen from the temperatures alone and before any loss is looked at."""
-    table = measures()
-    hit = {name: exposure.loc[known_dose(exposure, name) > 0, "batch"].nunique()
-           for name in table.index[table["primary"] == "yes"]}
-    chosen = max(hit, key=hit.get)
-    kinds = [f"{count} of {exposure['batch'].nunique()} batches met {table.loc[name, 'kind']}"
-             for name, count in hit.items()]
-    return chosen, f"{' and '.join(kinds)}, so {table.loc[chosen, 'kind']} was named first, before any loss was looked at"

@@ -7,13 +7,14 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
+from hatchkit.problems import HatchkitError
 from hatchkit.relate.design import design as make_design
 from hatchkit.relate.effect import effect
 from hatchkit.relate.excess import unexposed_hazard
 from hatchkit.relate.exposure import add_doses, batch_tracks
 from hatchkit.relate.hazard import CountsRelation, relate_counts
-from hatchkit.relate.measures import known_dose, measures, primary
-from hatchkit.relate.turns import batches_overlap, log_rate, turned_doses
+from hatchkit.relate.measures import PARTS, PRIMARY, known_dose, measures
+from hatchkit.relate.turns import batches_overlap, log_rates, turned_doses
 
 FACTORS = ["species", "incubator", "flock", "stored_days", "flock_age_weeks"]
 #: Exploratory fits need fewer arrangements: they are never the verdict.
@@ -29,7 +30,6 @@ class Relation:
     verdict : str
     measure : str
         The primary dose (``reference/dose_measures.csv``), named before any loss was looked at.
-    why_measure : str
     exposure : DataFrame
         Windows with doses and, in `dose`, the primary dose's score (missing where not known).
     counts : CountsRelation
@@ -47,7 +47,6 @@ class Relation:
 
     verdict: str
     measure: str
-    why_measure: str
     exposure: pd.DataFrame
     counts: CountsRelation
     windows: pd.DataFrame
@@ -82,15 +81,15 @@ class Relation:
         return relation_in_words(self)
 
 
-def relate_losses(season, *, measure=None, seed=1, draws=10_000) -> Relation:
+def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     """Relate the season's losses to its temperature excursions.
 
     Parameters
     ----------
     season : Season
-    measure : str, optional
-        Primary dose (a measure of ``reference/dose_measures.csv``); by default the temperatures choose
-        between heat and cold, before any loss is looked at.
+    measure : str
+        Primary dose, one of ``reference/dose_measures.csv``; all excursions together unless another is
+        asked for. Choose before you look.
     seed : int
     draws : int
         Arrangements to sample where they are too many to count out.
@@ -111,35 +110,31 @@ def with_factors(exposure, batches) -> pd.DataFrame:
     return table.assign(days=table["day_end"] - table["day_start"])
 
 
-def relate_exposure(exposure, *, tracks=None, measure=None, seed=1, draws=10_000) -> Relation:
+def relate_exposure(exposure, *, tracks=None, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     """`relate_losses` from an exposure table with factors; tracks serve to turn the log of shared machines."""
-    if measure is None:
-        measure, why = primary(exposure)
-    else:
-        measures().loc[measure]
-        why = f"{measures().loc[measure, 'name']} was asked for"
+    if measure not in measures().index:
+        raise HatchkitError(f"There is no dose {measure!r}; choose one of {', '.join(measures().index)}.")
     table = exposure.assign(dose=known_dose(exposure, measure), window=exposure["name"])
     turned = _turned(exposure, tracks, measure)
     counts = relate_counts(table, turned=turned, seed=seed, draws=draws)
     design = make_design(table)
-    return Relation(verdict=counts.verdict, measure=measure, why_measure=why,
+    return Relation(verdict=counts.verdict, measure=measure,
                     exposure=exposure.assign(dose=table["dose"]), counts=counts,
-                    windows=_by_window(design, seed), later=_later(table, turned, seed),
+                    windows=_by_window(design, seed), later=_later(table, seed),
                     measures=_other_measures(exposure, table, measure, counts, seed),
                     batches=_by_batch(design, seed))
 
 
 def _turned(exposure, tracks, measure):
     """Doses under turns of the log where batches overlap in one machine, else None."""
-    if not tracks or not batches_overlap(exposure) or not measure.startswith("egg_degree_hours"):
+    if not tracks or not batches_overlap(exposure) or measure not in (PRIMARY, *PARTS):
         return None
     machine = exposure.drop_duplicates("batch").set_index("batch")["incubator"]
-    kind = measures().loc[measure, "kind"]
     rates = {}
     for incubator in machine.dropna().unique():
         own = [tracks[batch] for batch in machine.index[machine == incubator] if tracks.get(batch) is not None]
         if own:
-            rates[incubator] = log_rate(own, kind)
+            rates[incubator] = log_rates(own)
     return turned_doses(exposure, rates, measure) if rates else None
 
 
@@ -157,7 +152,7 @@ def _ratio(found):
     return [found[name] for name in RATIO_COLUMNS]
 
 
-def _later(table, turned, seed) -> pd.DataFrame:
+def _later(table, seed) -> pd.DataFrame:
     """A window's dose against the losses from that window to the end."""
     usable = table[table["died"].notna() & (table["at_risk"] >= 1)]
     ordered = usable.sort_values(["batch", "day_start"])

@@ -10,7 +10,7 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.relate.measures import score
+from hatchkit.relate.measures import PARTS, PRIMARY, score, together
 
 
 def batches_overlap(exposure) -> bool:
@@ -24,33 +24,32 @@ def batches_overlap(exposure) -> bool:
     return bool(np.mean(shares) >= 0.5)
 
 
-def log_rate(tracks, kind) -> pd.Series:
+def log_rates(tracks) -> pd.DataFrame:
     """Egg degree-hours per hour of one machine's log, on whole hours; missing where nothing was logged.
 
     Parameters
     ----------
     tracks : list of DataFrame
         Tracks of the batches that were in the machine; where several overlap, their mean is taken.
-    kind : {"heat", "cold"}
 
     Returns
     -------
-    Series
-        Index: hour (UTC), without holes.
+    DataFrame
+        Columns `PARTS` (heat, cold); index: hour (UTC) without holes.
     """
     parts = []
     for track in tracks:
-        beyond = (track["egg_c"] - track["egg_range_high_c"] if kind == "heat"
-                  else track["egg_range_low_c"] - track["egg_c"])
-        hours = track["hours"].fillna(0.0)
-        parts.append(pd.DataFrame({"hour": track["time"].dt.floor("h"), "dose": beyond.clip(lower=0) * hours,
-                                   "hours": hours.where(beyond.notna(), 0.0)}))
+        hours = track["hours"].fillna(0.0).where(track["egg_c"].notna(), 0.0)
+        warm = (track["egg_c"] - track["egg_range_high_c"]).clip(lower=0)
+        cold = (track["egg_range_low_c"] - track["egg_c"]).clip(lower=0)
+        parts.append(pd.DataFrame({"hour": track["time"].dt.floor("h"), PARTS[0]: warm * hours,
+                                   PARTS[1]: cold * hours, "hours": hours}))
     sums = pd.concat(parts).groupby("hour").sum()
-    rate = (sums["dose"] / sums["hours"]).where(sums["hours"] > 0)
-    return rate.asfreq("h") if len(rate) else rate
+    sums = sums[sums["hours"] > 0]
+    return sums[list(PARTS)].div(sums["hours"], axis=0).asfreq("h")
 
 
-def turned_doses(exposure, rates, measure, *, days=1.0) -> np.ndarray:
+def turned_doses(exposure, rates, measure=PRIMARY, *, days=1.0) -> np.ndarray:
     """Dose scores per turn and row of the exposure table, the unturned first.
 
     Parameters
@@ -58,23 +57,24 @@ def turned_doses(exposure, rates, measure, *, days=1.0) -> np.ndarray:
     exposure : DataFrame
         incubator, start, end per row.
     rates : dict
-        Incubator to its `log_rate`.
+        Incubator to its `log_rates`.
     measure : str
-        Scale of the score.
+        `PRIMARY` or one of `PARTS`.
     days : float
         Step of the turns.
     """
-    longest = max(len(rate) for rate in rates.values())
+    longest = max((len(rate) for rate in rates.values()), default=1)
     turns = np.arange(0, longest, int(24 * days))
     out = np.full((len(turns), len(exposure)), np.nan)
+    placed = exposure["start"].notna() & exposure["end"].notna()
     for incubator, rate in rates.items():
-        rows = np.flatnonzero((exposure["incubator"] == incubator).to_numpy() & exposure["start"].notna().to_numpy()
-                              & exposure["end"].notna().to_numpy())
+        rows = np.flatnonzero((placed & (exposure["incubator"] == incubator)).to_numpy())
         if len(rows) == 0 or len(rate) == 0:
             continue
-        first = (exposure["start"].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600
-        last = (exposure["end"].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600
-        out[:, rows] = _turn(rate.to_numpy(float), first, last, turns, measure)
+        first, last = ((exposure[end].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600
+                       for end in ("start", "end"))
+        doses = [_turn(rate[part].to_numpy(float), first, last, turns, part) for part in PARTS]
+        out[:, rows] = together(*doses) if measure == PRIMARY else doses[PARTS.index(measure)]
     return out
 
 
