@@ -57,7 +57,7 @@ class Habit:
     headings: dict = field(default_factory=lambda: dict(BATCH_HEADINGS))
     egg_headings: dict = field(default_factory=lambda: dict(EGG_HEADINGS))
     clock: tuple = ("set_at", "first_hatch_at", "last_hatch_at", "taken_off_at", "candle1_at",
-                    "candle2_at", "transfer_at")
+                    "candle2_at", "transfer_at", "weighed_at")
     total_row: bool = True
     title_rows: tuple = ()
     blank_every: int = 0
@@ -71,12 +71,12 @@ def _changed(*, drop=(), **words):
 HABITS = {habit.name: habit for habit in (
     Habit("plain"),
     Habit("terse", headings=_changed(
-        batch="No.", species="Species", set_at="Set date", eggs_set="Set", clear1="clear 1", dead1="dead 1",
+        batch="Hatch no", species="Species", set_at="Set date", eggs_set="Set", clear1="clear 1", dead1="dead 1",
         candle1_at="candled 1", candle2_at="candled 2", clear2="clear 2", dead2="dead 2", clear3="clear 3",
         dead3="dead 3", transfer_at="transfer", drop=("malpositioned", "cracked")), total_row=False),
     Habit("wordy", headings=_changed(
         batch="Batch no", species="Type of bird", incubator="Machine", set_at="Date set", eggs_set="Eggs set",
-        stored_days="Storage days", flock="Flock / pen", clear1="Clear at 1st candling",
+        stored_days="Storage days", flock="Pen", clear1="Clear at 1st candling",
         dead1="Dead at 1st candling", clear2="Clear at 2nd candling", dead2="Dead at 2nd candling",
         hatched="Chicks hatched", notes="Remarks"), title_rows=("Hatching book", ""), blank_every=4),
     Habit("shouting", headings={name: text.upper() + ("  " if number % 5 == 0 else "")
@@ -88,6 +88,8 @@ def _wall(value, zone, *, hour):
     if pd.isna(value):
         return None
     local = value.tz_convert(zone).tz_localize(None)
+    if hour and local.hour == 0:
+        local += pd.Timedelta(hours=1)  # midnight would read as a date without an hour
     return local.to_pydatetime().replace(second=0, microsecond=0) if hour else local.date()
 
 
