@@ -89,7 +89,7 @@ def likely_causes(season, batch) -> Causes:
     The score is described in `hatchkit.advice.score`; ``.arithmetic(cause)`` shows it for one cause.
     """
     season.batch(batch)
-    return batch_causes(gather(season), str(batch))
+    return batch_causes(gather(season, only=str(batch)), str(batch))
 
 
 def season_causes(season) -> dict:
@@ -103,15 +103,29 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     """`likely_causes` on tables that are already made."""
     if _eggs(gathered, batch) <= 0:
         raise HatchkitError(f"Nothing is known of how batch {batch!r} ended, so no cause can be weighed.")
-    usual = ordinary(_same_species(gathered, batch), batch)
-    counts = gathered.counts.loc[batch].to_numpy()
-    items = evidence(gathered, batch)
+    return weighed(_same_species(gathered, batch), batch, evidence(gathered, batch), gathered.season)
+
+
+def weighed(counts_table, batch, items, season=None) -> Causes:
+    """Causes of one batch from the stage counts of its species' batches and its evidence items.
+
+    Parameters
+    ----------
+    counts_table : DataFrame
+        `ordinary.stage_counts`.
+    items : DataFrame
+        `evidence.evidence`.
+    season : Season, optional
+        Only for the limits of the verdict (was the probe checked, were eggs opened).
+    """
+    usual = ordinary(counts_table, batch)
+    counts = counts_table.loc[batch].to_numpy()
     sums, lost = _weigh(counts, usual, items)
     table = _rank(sums, counts, usual, items)
     table["eggs_lost"] = [_mean_loss(row, sums, lost).sum() for row in table.to_dict("records")]
     pattern = pd.DataFrame({"stage": STAGES, "eggs": counts, "usual": usual.shares * counts.sum()})
     return Causes(batch=batch, table=table, sums=sums, evidence=items, pattern=pattern, ordinary=usual,
-                  losses=_losses(table, sums, lost), verdict=_verdict(table), limits=cause_words.limits(gathered.season, batch, items, usual))
+                  losses=_losses(table, sums, lost), verdict=_verdict(table), limits=() if season is None else cause_words.limits(season, batch, items, usual))
 
 
 def _eggs(gathered, batch) -> float:

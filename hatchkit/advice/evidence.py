@@ -6,7 +6,7 @@ fetches the values. Each finder returns a number, or NaN where the records do no
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import pandas as pd
@@ -38,13 +38,28 @@ class Gathered:
     water: pd.DataFrame
 
 
-def gather(season) -> Gathered:
-    """Season-wide tables for the evidence finders."""
+def gather(season, only=None) -> Gathered:
+    """Season-wide tables for the evidence finders.
+
+    Parameters
+    ----------
+    season : Season
+    only : str, optional
+        The one batch that will be asked about: water loss, which looks at one batch at a time, is then worked
+        out for it alone, and the clock for the batches of its machine.
+    """
     from hatchkit.climate.clock import hatch_clock
     from hatchkit.climate.water_loss import batch_water_loss
 
-    return Gathered(season=season, counts=stage_counts(season), clock=_or_empty(hatch_clock, season),
-                    water=_or_empty(batch_water_loss, season))
+    alone = machine = season
+    if only is not None:
+        batches = season.batches
+        row = batches[batches["batch"] == only]
+        alone = replace(season, batches=row)
+        mates = batches["incubator"].isin(row["incubator"].dropna()) | (batches["batch"] == only)
+        machine = replace(season, batches=batches[mates])
+    return Gathered(season=season, counts=stage_counts(season), clock=_or_empty(hatch_clock, machine),
+                    water=_or_empty(batch_water_loss, alone))
 
 
 def _or_empty(make, season) -> pd.DataFrame:

@@ -37,6 +37,7 @@ def find(gathered, batch) -> dict:
     values["rh_set"] = _outside(setting["rh_pct"], species["setter_rh_low_pct"], species["setter_rh_high_pct"])
     values["rh_hatch"] = _outside(hatching["rh_pct"], species["hatcher_rh_low_pct"], species["hatcher_rh_high_pct"])
     values["clock"] = _of(gathered.clock, batch, "difference_h")
+    values["clock_machine"] = _machine_clock(gathered.clock, season.batch(batch))
     values["hatch_spread"] = _spread(season.batch(batch))
     values["water_loss"] = _water(gathered.water, batch, species)
     return values
@@ -74,6 +75,14 @@ def _of(table, batch, column) -> float:
         return float("nan")
     value = rows[column].iloc[0]
     return float("nan") if pd.isna(value) else float(value)
+
+
+def _machine_clock(clock, row) -> float:
+    """Middle clock difference of the other batches of the same incubator; NaN below two of them."""
+    if "difference_h" not in clock or pd.isna(row.get("incubator")):
+        return float("nan")
+    others = clock[(clock["incubator"] == row["incubator"]) & (clock["batch"] != row["batch"])]["difference_h"].dropna()
+    return float(others.median()) if len(others) >= 2 else float("nan")
 
 
 def _spread(row) -> float:

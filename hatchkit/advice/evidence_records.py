@@ -83,7 +83,8 @@ def _remarks(row) -> dict:
 
 def _tray(season, batch) -> float:
     """How rare so gathered or edge-bound a tray is by chance, as -log10 of `losses.tray.clustering`'s chance."""
-    if not {"row", "col"} <= set(season.eggs):
+    eggs = season.eggs
+    if not {"batch", "row", "col"} <= set(eggs) or not (eggs["row"].notna() & (eggs["batch"] == batch)).any():
         return float("nan")
     table = clustering(season, batch, draws=TRAY_DRAWS)
     if table.empty or table["eggs"].iloc[0] < TRAY_LEAST_EGGS or table["deaths"].iloc[0] < TRAY_LEAST_DEAD:

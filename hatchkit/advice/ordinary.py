@@ -99,14 +99,14 @@ def ordinary(counts: pd.DataFrame, batch) -> Ordinary:
     totals = others.sum(axis=1).to_numpy().round().astype(int)
     if not len(totals):
         return _as_published(published, weight)
-    shares, trust, rho = published, np.ones(len(totals)), predictive.RHO_MIDDLE
+    shares, rho = published, predictive.RHO_MIDDLE
     for _ in range(ROUNDS):
+        trust = _ordinary_chance(others.to_numpy(), shares, 1 / predictive.RHO_MIDDLE - 1)
         worth = trust * totals / (1 + (totals - 1) * rho)
         known = weight + worth.sum()
         shares = (published * weight + (others.to_numpy() / totals[:, None] * worth[:, None]).sum(axis=0)) / known
         learned = predictive.learn(others["hatched"].round().astype(int), totals, published[0], 0.15, weights=trust)
         rho = predictive.summary(learned)[3]
-        trust = _ordinary_chance(others.to_numpy(), shares, 1 / rho - 1)
     # Batch spread (1/rho - 1) and doubt about the mean act one after the other.
     kappa = 1 / (1 / (1 / rho - 1) + 1 / known)
     return Ordinary(shares=shares, kappa=float(kappa), rho=rho, batches=len(others), eggs=int(totals.sum()))

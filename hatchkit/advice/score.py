@@ -19,8 +19,8 @@ from __future__ import annotations
 
 import numpy as np
 
-#: A cause may be half as strong as the table says, or half as strong again; equal weight for each.
-SIZES = np.array([0.5, 0.75, 1.0, 1.25, 1.5])
+#: A cause may be half as strong as the table says, or up to three times; equal weight for each.
+SIZES = np.array([0.5, 1.0, 1.5, 2.0, 3.0])
 
 #: Prior shares: most batches have no cause that can be named, a few have one that is not listed.
 PRIOR_BAD_LUCK, PRIOR_UNLISTED = 0.80, 0.04
