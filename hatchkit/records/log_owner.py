@@ -132,7 +132,11 @@ def _tokens(text: str) -> list[str]:
 
 
 def _holds(tokens: list, wanted: list) -> bool:
-    return bool(wanted) and any(tokens[i: i + len(wanted)] == wanted for i in range(len(tokens)))
+    if not wanted:
+        return False
+    # "bigone" is "Big One" without its blank; a single letter must stand alone.
+    return any(tokens[i: i + len(wanted)] == wanted for i in range(len(tokens))) or (
+        len("".join(wanted)) > 2 and "".join(wanted) in tokens)
 
 
 def _key(name: str) -> str:

@@ -78,7 +78,8 @@ def batch_spans(batches) -> list[tuple[np.datetime64, np.datetime64]]:
     spans = []
     if batches is None or "set_at" not in batches:
         return spans
-    ends = batches["taken_off_at"] if "taken_off_at" in batches else pd.Series(pd.NaT, index=batches.index)
+    nothing = pd.Series(pd.NaT, index=batches.index)
+    ends = batches["taken_off_at"] if "taken_off_at" in batches else nothing
     for start, end in zip(batches["set_at"], ends, strict=True):
         if pd.isna(start):
             continue
@@ -90,7 +91,7 @@ def batch_spans(batches) -> list[tuple[np.datetime64, np.datetime64]]:
 def _wishes(settings, owners, name, timezone, spans) -> Wishes:
     sensors = settings.get("sensors", {})
     incubator = settings.get("incubators", {}).get(owners.of_file(name)[0] or "", {})
-    said = {**sensors, **{key: incubator[key] for key in ("temp_unit", "day_first", "timezone") if key in incubator}}
+    said = {**sensors, **incubator}
     pressure = 101.325
     if incubator.get("altitude_m"):
         from hatchkit.climate import air  # formulas only; see sensors_channels

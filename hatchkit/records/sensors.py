@@ -249,7 +249,7 @@ def _count_rest(account, total, read, head) -> None:
 
 def _without_readings(data, head, account):
     account.lines["lines"] = count_lines(data)
-    account.count("lines, but no readings", "lost", account.lines["lines"],
+    account.count("lines and no readings", "lost", account.lines["lines"],
                   "the file has the header of a log and nothing below it", "export the log again")
     return empty_readings(), account
 

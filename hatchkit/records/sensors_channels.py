@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import clock_order, clock_zone, marks, sensors_values
+from hatchkit.records import clock_zone, marks, sensors_probe, sensors_values
 from hatchkit.records.sensors_columns import zone_offset
 from hatchkit.records.sensors_lines import as_text
 
@@ -26,29 +26,69 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     if len(rows) < len(raw):
         raw, utc = raw.iloc[rows], utc[rows]
     lines = head.first + rows + 1
+    quantities = sensors_values.row_quantities(raw, plan)
+    parts = [_values(raw, plan, channel, quantities, wishes, account, lines) for channel in plan.channels]
+    filled = np.logical_or.reduce([part["has"] for part in parts])
+    event = ~filled & _has_text(raw, plan, parts)
+    account.count("lines of text with a time (events)", "note", event.sum(), "left out of the readings",
+                  first=_first(lines, event))
+    # A line with a time and no value at all is kept as a reading of the first probe, marked.
+    parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
     owners = as_text(raw[plan.probe]) if plan.probe is not None else None
-    parts = [_values(raw, head, plan, channel, wishes, account, lines) for channel in plan.channels]
+    probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
+              for name, mine in _owners(owners, part["has"], channel, plan)]
+    _say_empty(account, plan, parts)
+    probes = _chosen(probes, wishes, account)
+    used = np.zeros(len(raw), dtype=bool)
+    frames = []
+    for name, part, mine in sorted(probes, key=lambda probe: probe[0]):
+        frame, rows = sensors_probe.probe_readings(utc, part, mine, name, lines, wishes, account)
+        frames.append(frame)
+        used[rows] = True
+    _count_used(account, used, probes, event, lines)
+    return pd.concat(frames, ignore_index=True) if len(frames) > 1 else frames[0]
+
+
+def _has_text(raw, plan, parts) -> np.ndarray:
     text = np.zeros(len(raw), dtype=bool)
     for part in parts:
         if part["text"] is not None:
             text |= part["text"]
     for n in plan.text:
         text |= raw[n].notna().to_numpy()
-    filled = np.logical_or.reduce([part["has"] for part in parts])
-    event = ~filled & text
-    account.count("lines of text with a time (events)", "note", event.sum(), "left out of the readings",
-                  first=_first(lines, event))
-    found = []
-    for place, (channel, part) in enumerate(zip(plan.channels, parts, strict=True)):
-        # A line with a time and no value at all is kept as a reading of the first probe, marked.
-        take = part["has"] | (~filled & ~event) if place == 0 else part["has"]
+    return text
+
+
+def _say_empty(account, plan, parts) -> None:
+    for channel, part in zip(plan.channels, parts, strict=True):
         empty = int((~part["has"]).sum())
-        if place and empty and len(plan.channels) > 1:
-            account.say("note", f"{empty} of {len(raw)} lines have no value of {channel.name}",
+        if empty and len(plan.channels) > 1:
+            account.say("note", f"{empty} of {len(part['has'])} lines have no value of {channel.name}",
                         "those lines give no reading of it", column=channel.name)
-        for name, mine in _owners(owners, take, channel, plan):
-            found.append((name, _one_probe(utc, part, mine, name, lines, account)))
-    return _assemble(found, wishes, account)
+
+
+def _chosen(probes, wishes, account) -> list:
+    """The probe the person asked for, or all."""
+    if wishes.channel is None:
+        return probes
+    wanted = [probe for probe in probes if probe[0].lower() == str(wishes.channel).lower()]
+    if not wanted:
+        raise HatchkitError(f"{account.file} has no channel {wishes.channel!r}; "
+                            f"it has {', '.join(dict.fromkeys(probe[0] for probe in probes))}.")
+    return wanted
+
+
+def _count_used(account, used, probes, event, lines) -> None:
+    """Account for the lines with readings, and for those whose readings were all merged into others."""
+    account.lines["lines with readings"] = int(used.sum())
+    if used.all():
+        return
+    wanted = np.logical_or.reduce([mine for _, _, mine in probes])
+    merged = wanted & ~used
+    account.count("lines that repeat or complete a reading", "note", merged.sum(), "merged with it",
+                  first=_first(lines, merged))
+    other = ~wanted & ~event
+    account.count("lines of other channels", "note", other.sum(), "not asked for", first=_first(lines, other))
 
 
 def _first(lines, mask):
@@ -76,7 +116,8 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
         account.say("note", f"the file says its clock is {words}", "taken as its zone")
         return stamps.local - np.timedelta64(int(offset * 1e6), "us")
     if wishes.timezone is None:
-        account.say("note", "the file and season.toml name no time zone", "times are taken as the clock showed them",
+        account.say("note", "the file and season.toml name no time zone",
+                    "times are taken as the clock showed them",
                     "write timezone = \"Europe/Rome\" (or yours) in season.toml")
     utc, notes = clock_zone.to_utc(stamps.local, wishes.timezone)
     for severity, found, done, mend in notes:
@@ -87,7 +128,7 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
     return utc
 
 
-def _values(raw, head, plan, channel, wishes, account, lines) -> dict:
+def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     """Temperature and humidity of one channel, line by line."""
     numbers, text = {}, None
     for quantity, n in channel.columns.items():
@@ -95,12 +136,14 @@ def _values(raw, head, plan, channel, wishes, account, lines) -> dict:
         if odd is not None:
             text = odd if text is None else text | odd
             _say_odd_cells(account, odd, raw[n], lines, channel.name)
-    part = {"text": text, "doubt": {}}
-    part["temp"], part["logged"] = _temperature(raw, plan, channel, numbers, wishes, account, part)
-    part["rh"] = _humidity(channel, numbers, part, wishes, account)
-    part["has"] = np.zeros(len(raw), dtype=bool)
-    for values in numbers.values():
-        part["has"] |= ~np.isnan(values)
+    if quantities is not None:
+        values = numbers["temp"]
+        numbers = {quantity: np.where(quantities == quantity, values, np.nan)
+                   for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
+    part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh"}
+    part["temp_c"], part["temp_logged_c"] = _temperature(raw, plan, channel, numbers, wishes, account)
+    part["rh_pct"] = _humidity(channel, numbers, part["temp_c"], wishes, account)
+    part["has"] = np.logical_or.reduce([~np.isnan(values) for values in numbers.values()])
     return part
 
 
@@ -113,7 +156,7 @@ def _say_odd_cells(account, odd, column, lines, name) -> None:
                     "taken as no value", row=int(lines[rows[0]]), column=name)
 
 
-def _temperature(raw, plan, channel, numbers, wishes, account, part):
+def _temperature(raw, plan, channel, numbers, wishes, account):
     count = len(raw)
     if "temp" not in numbers:
         nothing = np.full(count, np.nan)
@@ -136,7 +179,6 @@ def _temperature(raw, plan, channel, numbers, wishes, account, part):
         shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
         account.say("doubtful", f"{len(codes)} readings of {channel.name} show {shown}, a code for no reading",
                     "marked missing code; temp_c is left empty")
-    part["doubt"]["missing code"] = np.isnan(celsius)
     return celsius, logged
 
 
@@ -167,10 +209,10 @@ def _unit(values, raw, plan, channel, wishes, account):
     return guess
 
 
-def _humidity(channel, numbers, part, wishes, account) -> np.ndarray:
+def _humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
     rh = numbers.get("rh")
     if rh is None:
-        return _humidity_from_other(channel, numbers, part, wishes, account)
+        return _humidity_from_other(channel, numbers, temp_c, wishes, account)
     wrong = np.union1d(sensors_values.missing_codes(rh, "rh", "%"),
                        np.flatnonzero(marks.humidity_out_of_range(rh)))
     if len(wrong):
@@ -186,9 +228,9 @@ def _humidity(channel, numbers, part, wishes, account) -> np.ndarray:
     return rh
 
 
-def _humidity_from_other(channel, numbers, part, wishes, account) -> np.ndarray:
+def _humidity_from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
     """Humidity from the wet bulb or the dew point, where there is no humidity column."""
-    nothing = np.full(len(part["temp"]), np.nan)
+    nothing = np.full(len(temp_c), np.nan)
     other = "wet_bulb" if "wet_bulb" in numbers else "dew_point" if "dew_point" in numbers else None
     if other is None or "temp" not in numbers:
         return nothing
@@ -198,9 +240,9 @@ def _humidity_from_other(channel, numbers, part, wishes, account) -> np.ndarray:
     values = numbers[other]
     said = channel.units.get(other) or channel.units.get("temp") or sensors_values.unit_from_range(values)[0]
     values = sensors_values.to_celsius(values, wishes.temp_unit or said)
-    good = np.isfinite(values) & np.isfinite(part["temp"]) & (values > -20) & (values <= part["temp"] + 0.5)
+    good = np.isfinite(values) & np.isfinite(temp_c) & (values > -20) & (values <= temp_c + 0.5)
     rh = nothing
-    dry, cold = part["temp"][good], np.minimum(values[good], part["temp"][good])
+    dry, cold = temp_c[good], np.minimum(values[good], temp_c[good])
     if other == "wet_bulb":
         rh[good] = air.rh_from_wet_bulb(dry, cold, pressure_kpa=wishes.pressure_kpa)
         account.say("note", f"{channel.name} has a wet bulb and no humidity",
@@ -212,83 +254,3 @@ def _humidity_from_other(channel, numbers, part, wishes, account) -> np.ndarray:
         account.say("note", f"{channel.name} has a dew point and no humidity",
                     "humidity worked out from the dew point")
     return rh
-
-
-def _one_probe(utc, part, mine, name, lines, account) -> dict:
-    """Sorted readings of one probe: time, temp, rh, logged, doubt (name -> marks)."""
-    everything = bool(mine.all())
-    take = slice(None) if everything else np.flatnonzero(mine)
-    time, temp, rh, logged = utc[take], part["temp"][take], part["rh"][take], part["logged"][take]
-    doubt = {key: value[take] for key, value in part["doubt"].items()}
-    order, stepped = clock_order.file_order(time, name, lines[take], account)
-    if stepped is not None:
-        doubt["clock step"] = stepped
-    if order is not None:
-        time, temp, rh, logged = time[order], temp[order], rh[order], logged[order]
-        doubt = {key: value[order] for key, value in doubt.items()}
-    same, _ = marks.repeats(time, temp, rh)
-    if same.any():
-        account.count("lines that repeat a reading" if everything else "readings that repeat another of the same probe",
-                      "note", same.sum(), "merged with it", example=name)
-        left = ~same
-        time, temp, rh, logged = time[left], temp[left], rh[left], logged[left]
-        doubt = {key: value[left] for key, value in doubt.items()}
-    return {"time": time, "temp_c": temp, "rh_pct": rh, "temp_logged_c": logged, "doubt": doubt}
-
-
-def _assemble(found, wishes, account) -> pd.DataFrame:
-    from hatchkit.records.sensors import empty_readings
-
-    if wishes.channel is not None:
-        known = [name for name, _ in found]
-        found = [(name, part) for name, part in found if name.lower() == str(wishes.channel).lower()]
-        if not found:
-            raise HatchkitError(f"{account.file} has no channel {wishes.channel!r}; it has {', '.join(known)}")
-    frames = [_frame(name, part, wishes, account) for name, part in sorted(found, key=lambda f: f[0])
-              if len(part["time"])]
-    if not frames:
-        return empty_readings()
-    return frames[0] if len(frames) == 1 else pd.concat(frames, ignore_index=True)
-
-
-def _frame(name, part, wishes, account) -> pd.DataFrame:
-    count = len(part["time"])
-    named = dict(part["doubt"])
-    if wishes.mark:
-        named = {**named, **marks.marks_of(part["time"], part["temp_c"], part["rh_pct"])}
-    doubt = np.full(count, "", dtype=object)
-    for reason in ("stuck", "spike", "out of range", "repeated", "clock step", "missing code"):
-        where = np.flatnonzero(named[reason]) if reason in named else ()
-        if len(where):
-            doubt[where] = reason
-            _say_marks(account, reason, name, part, where)
-    _say_gaps(account, name, part)
-    return pd.DataFrame({
-        "incubator": "", "probe": name, "time": pd.DatetimeIndex(part["time"]).tz_localize("UTC"),
-        "temp_c": part["temp_c"], "rh_pct": part["rh_pct"], "file": account.file, "doubt": doubt,
-        "temp_logged_c": part["temp_logged_c"]}, copy=False)
-
-
-_WHY = {"stuck": "never change for hours", "spike": "jump faster than the air of an egg box can",
-        "out of range": "show what no incubator has", "repeated": "share their time with another of other value",
-        "clock step": "lie where the clock went back or lost its date", "missing code": "have no temperature"}
-
-
-def _say_marks(account, reason, name, part, where) -> None:
-    times = part["time"][where]
-    account.say("doubtful", f"{len(where)} readings of {name} {_WHY[reason]}, "
-                f"the first at {_minute(times.min())} UTC, the last at {_minute(times.max())}",
-                f"kept and marked \"{reason}\"", column=name)
-
-
-def _say_gaps(account, name, part) -> None:
-    holes = np.flatnonzero(marks.gaps(part["time"]))
-    if len(holes):
-        length = (part["time"][holes] - part["time"][holes - 1]).astype(np.int64) / 3.6e9
-        longest = int(np.argmax(length))
-        account.say("note", f"{len(holes)} holes in {name}; the longest is {length[longest]:.1f} h from "
-                    f"{_minute(part['time'][holes[longest] - 1])} UTC", "nothing is filled in", column=name)
-
-
-def _minute(time) -> str:
-    return str(np.datetime64(time, "m")).replace("T", " ")

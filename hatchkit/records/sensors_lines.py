@@ -32,16 +32,13 @@ class Account:
         if not number:
             return
         self.lines[kind] = self.lines.get(kind, 0) + number
-        words = f"{number} {kind}" if number != 1 else f"1 {_one(kind)}"
+        words = f"{number} {kind if number != 1 else kind.replace('lines', 'line', 1)}"
         if first is not None and number > 1:
             words += f", the first in line {first}"
         if example:
             words += f": \"{example[:60]}\""
         self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=first))
 
-
-def _one(kind: str) -> str:
-    return " ".join({"lines": "line", "readings": "reading"}.get(word, word) for word in kind.split())
 
 
 def line_text(data: bytes, line: int) -> str:
@@ -57,7 +54,7 @@ def blank_rows(raw) -> np.ndarray:
     blank = np.ones(len(raw), dtype=bool)
     for name in raw.columns:
         column = raw[name]
-        empty = column.isna().to_numpy()
+        empty = column.isna().to_numpy(copy=True)
         if column.dtype.kind not in "fiuM":
             rows = np.flatnonzero(~empty & blank)
             empty[rows] = [not str(cell).strip(" \x00\x1a") for cell in column.iloc[rows]]

@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.records.sensors_columns import unit_of
+from hatchkit.records.sensors_columns import role_of, unit_of
 from hatchkit.records.sensors_head import is_number
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
@@ -100,3 +100,20 @@ def row_units(column) -> np.ndarray:
     letters = ["%" if isinstance(cell, str) and ("%" in cell or cell.strip().lower() in ("rh", "rf"))
                else unit_of(cell) if isinstance(cell, str) else "" for cell in distinct]
     return np.array(letters + [""], dtype=object)[codes]
+
+
+def row_quantities(raw, plan) -> np.ndarray | None:
+    """Quantity of each line ("temp", "rh", "wet_bulb", "dew_point", "") where a column names it, else None.
+
+    A file with one value a line says in a column of its own, or by its unit, what the value is.
+    """
+    if len(plan.channels) != 1 or list(plan.channels[0].columns) != ["temp"]:
+        return None
+    if plan.quantity is not None:
+        codes, distinct = pd.factorize(raw[plan.quantity].to_numpy(dtype=object))
+        return np.array([role_of(cell) for cell in distinct] + [""], dtype=object)[codes]
+    if plan.unit is not None:
+        letters = row_units(raw[plan.unit])
+        if (letters == "%").any():
+            return np.where(letters == "%", "rh", np.where(letters == "", "", "temp")).astype(object)
+    return None
