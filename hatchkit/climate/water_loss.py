@@ -121,6 +121,23 @@ def prior_loss(egg_mass_g, *, torr, days) -> tuple[float, float, float]:
     return middle, middle / factor, middle * factor
 
 
+def loss_points(season, batch) -> pd.DataFrame:
+    """Every weighing of one batch as a share lost: egg, day, lost_share, used.
+
+    The share is of the weight at day 0 on the egg's own line; `used` is False for eggs that
+    ``batch_water_loss`` leaves out, and for those weighed once.
+    """
+    row, figures = season.batch(batch), season.species(batch)
+    series = weighings(season, row, figures)
+    lines = egg_lines(series)
+    reason = left_out(lines, season.fates, batch=row["batch"], alive_until=float(figures["transfer_day"]))
+    points = series[series["egg"].isin(lines.index)].reset_index(drop=True)
+    set_g = lines["set_g"].reindex(points["egg"]).to_numpy(float)
+    return pd.DataFrame({"egg": points["egg"], "day": points["day"],
+                         "lost_share": lost_share(set_g, points["grams"].to_numpy(float)),
+                         "used": (reason.reindex(points["egg"]) == "").to_numpy()})
+
+
 def batch_water_loss(season) -> pd.DataFrame:
     """Water loss of every batch: so far, expected at transfer, and the humidity to reach the target.
 
