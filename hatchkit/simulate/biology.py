@@ -102,7 +102,8 @@ def heat_rate(climate, *, species, p):
     dose = np.where((egg_c > p["heat_threshold_c"]) & (day > 0), dose, 0) * climate["step_hours"]
     days = [3, 7, 11, 16, 19]
     half = np.exp(np.interp(day, days, [np.log(p[f"heat_half_day{d}"]) for d in days]))
-    return np.log(2) * dose / half
+    lethal = (egg_c >= p["lethal_c"]) & (day > 0)
+    return np.log(2) * dose / half + np.where(lethal, 60 * climate["step_hours"], 0)
 
 
 def cold_rate(climate, *, species, p):

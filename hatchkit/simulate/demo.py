@@ -58,7 +58,7 @@ def demo_plan() -> SeasonPlan:
     night = dict(start=_utc("2026-05-13 21:50"), end=_utc("2026-05-14 07:20"), room_c=12.0)
     faults = {
         "A": [Fault("power_cut", **night),
-              Fault("drift", _utc("2026-06-27 09:30"), _utc("2026-06-27 23:30"), size=4.6)],
+              Fault("drift", _utc("2026-06-27 09:30"), _utc("2026-06-27 23:30"), size=4.8)],
         "B": [Fault("power_cut", **night),
               Fault("control", _utc("2026-04-01 00:00"), _utc("2026-09-01 00:00"), size=-0.4)],
         "C": [Fault("lid_ajar", _utc("2026-06-30 18:20"), _utc("2026-07-01 06:40"), size=11.0)],
@@ -72,8 +72,8 @@ _TOLD = [
      "A power cut of 9.5 hours in the night of day 6."),
     ("H2", "A", "power_cut", ("cold", "offtime", "late"), 15.1, 15.5, 9.5, "h",
      "A power cut of 9.5 hours in the night of day 15."),
-    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 4.6, "degC",
-     "The thermostat drifted 4.6 degrees warm for 14 hours on day 12."),
+    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 4.8, "degC",
+     "The thermostat drifted 4.8 degrees warm for 14 hours on day 12."),
     ("Q5", "C", "lid_ajar", ("cold", "offtime", "late"), 6.3, 6.9, 11.0, "degC",
      "The lid stood ajar for a night from day 6."),
     ("H5", "A", "long_storage", ("storage",), 0, 21, 18, "days", "The eggs had been stored for 18 days."),
