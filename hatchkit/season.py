@@ -52,6 +52,30 @@ class Season:
         """The species figures that hold for one batch."""
         return self.species_table.loc[self.batch(batch)["species"]]
 
+    def words(self) -> str:
+        """What was read, in a few sentences."""
+        from hatchkit import __version__
+
+        place = "the demo season that ships with hatchkit" if self.folder == demo_folder() else str(self.folder)
+        return " ".join([f"{self.title} ({place}), read by hatchkit {__version__}.", self._batches_in_words(),
+                         self._readings_in_words(), f"Times are shown as in {self.timezone}."])
+
+    def _batches_in_words(self) -> str:
+        if self.batches.empty:
+            return "No batches could be used."
+        first, last = (f"{day:%d %B %Y}".lstrip("0") for day in
+                       self.batches["set_at"].dt.tz_convert(self.timezone).agg(["min", "max"]))
+        kinds = ", ".join(sorted(self.batches["species"].unique()))
+        count = len(self.batches)
+        return (f"{count} batch{'es' if count != 1 else ''} with {int(self.batches['eggs_set'].sum())} eggs "
+                f"({kinds}), set from {first} to {last}.")
+
+    def _readings_in_words(self) -> str:
+        if self.readings.empty:
+            return "No temperature readings: what follows says nothing about temperature."
+        machines = ", ".join(sorted(self.readings["incubator"].unique()))
+        return f"{len(self.readings):,} readings from {machines}."
+
 
 def demo_folder() -> Path:
     """The invented demo season that ships with the kit, found from any working folder."""
