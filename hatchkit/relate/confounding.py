@@ -50,8 +50,9 @@ def _group_row(batches, design, column, word):
     # A name that each batch has to itself is the batch, not a factor.
     shared = bool((levels.loc[levels["any"], "size"] > 1).any()) or column == "incubator"
     explained = _between_share(known["dose"].to_numpy(float), known[column].astype(str).to_numpy())
+    alone = int(levels["any"].sum()) == 1
     apart = not (shared and (mixed == 0 or explained >= rules()["explained_share"]
-                             or not _can_show_inside(design, column)))
+                             or (alone and not _can_show_inside(design, column))))
     hit = ", ".join(levels.index[levels["any"]])
     if mixed == 0 and shared:
         says = (f"All exposed batches share {word} {hit}, and no other batch does: this compares {word}s, "
