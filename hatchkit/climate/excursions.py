@@ -14,10 +14,13 @@ JOIN_HOURS = 0.5
 #: Slightly out of range (level watch) matters only "over hours": shorter stretches are not reported.
 WATCH_HOURS = 2.0
 
+#: Openings up to this length are the everyday of incubation (candling, watering, turning by hand).
+ORDINARY_OPENING_H = 3.0
+
 COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours",
            "degree_hours", "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours",
            "gap_share", "looks_like", "evidence", "stage", "day_start", "day_end", "heat_dose_h", "heat_band",
-           "lost_hours", "hours_egg_below_20", "hours_egg_below_10"]
+           "lost_hours", "hours_egg_below_20", "hours_egg_below_10", "notable"]
 LEVEL_WORDS = ("in band", "watch", "alarm", "serious")
 
 
@@ -172,6 +175,7 @@ def _describe(track, used, first, last, side, on, step_h) -> dict:
         "day_start": float(part["age_days"].iloc[0]), "day_end": float(part["age_days"].iloc[-1]),
         "heat_dose_h": dose["heat_dose_h"], "heat_band": dose["heat_band"], "lost_hours": dose["lost_hours"],
         "hours_egg_below_20": dose["hours_egg_below_20"], "hours_egg_below_10": dose["hours_egg_below_10"],
+        "notable": looks != "loading" and not (looks == "opening" and hours <= ORDINARY_OPENING_H),
     }
 
 
@@ -193,5 +197,5 @@ def _number(table):
 def _empty() -> pd.DataFrame:
     text = ["incubator", "batch", "kind", "on", "level", "looks_like", "evidence", "stage", "heat_band"]
     table = pd.DataFrame(np.empty((0, len(COLUMNS))), columns=COLUMNS)
-    return table.astype({"start": "datetime64[us, UTC]", "end": "datetime64[us, UTC]", "event": int,
+    return table.astype({"start": "datetime64[us, UTC]", "end": "datetime64[us, UTC]", "event": int, "notable": bool,
                          **dict.fromkeys(text, object)})

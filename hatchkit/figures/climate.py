@@ -15,8 +15,6 @@ MARKS = {"warm": "^", "cold": "v"}
 WINDOW_C = (34.5, 40.5)
 #: Height of the strip of batches as a share of the temperatures' height, for one lane.
 BATCH_STRIP = 0.25
-#: Openings and settings up to this length are ticks without a number.
-SMALL_HOURS = 3.0
 #: Fill of the range in force.
 RIGHT = "#D5E8D4"
 
@@ -81,9 +79,9 @@ def _timeline_keys():
 
 
 def _mark_excursions(ax, excursions, low, high, unit):
-    """A numbered mark for each disturbance; openings and settings are small ticks along the bottom."""
+    """A numbered mark for each notable disturbance; the everyday is small ticks along the bottom."""
     events = excursions.drop_duplicates("event")
-    small = events["looks_like"].isin(["opening", "loading"]) & (events["hours"] <= SMALL_HOURS)
+    small = ~events["notable"].astype(bool)
     ax.plot(events.loc[small, "start"], np.full(small.sum(), low), "|", color=style.INK, ms=5, zorder=5,
             clip_on=False)
     for row in events[~small].itertuples():
