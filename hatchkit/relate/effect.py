@@ -9,7 +9,7 @@ from hatchkit.relate.cloglog import dispersion
 from hatchkit.relate.verdict import rules
 
 
-def effect(design, *, rows=None, draws=3000, seed=1) -> dict:
+def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
     """Hazard ratio at the usual dose (``design.step``) with its interval.
 
     Parameters

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 import pandas as pd
 
-from hatchkit.problems import HatchkitError
-
 #: Dose columns that are added to the windows table (meaning and unit: ``reference/columns_relate.csv``).
 DOSE_COLUMNS = [
     "hours", "hours_logged", "share_logged", "hours_warm", "hours_cold", "degree_hours_warm",
@@ -37,15 +35,17 @@ def exposure(season) -> pd.DataFrame:
 
 def batch_tracks(season, batches) -> dict:
     """The temperature track of each batch; a batch that has none (no incubator, no log) maps to None."""
-    from hatchkit.climate.track import batch_track
+    from hatchkit.climate.machine_air import incubator_of, machine_air
+    from hatchkit.climate.track import track_from
 
-    tracks = {}
+    airs, tracks = {}, {}
     for batch in batches:
-        try:
-            track = batch_track(season, batch)
-        except HatchkitError:
-            track = None
-        tracks[batch] = None if track is None or track.empty else track
+        row = season.batch(batch)
+        incubator = incubator_of(season, row)
+        if incubator is not None and incubator not in airs:
+            airs[incubator] = machine_air(season, incubator)
+        track = track_from(season, row, airs.get(incubator))
+        tracks[batch] = None if track.empty else track
     return tracks
 
 

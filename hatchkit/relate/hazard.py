@@ -16,6 +16,9 @@ from hatchkit.relate.excess import EXCESS_COLUMNS, excess
 from hatchkit.relate.power import power
 from hatchkit.relate.verdict import rules, verdict
 
+#: Draws of the small Bayesian model for the reported effect.
+EFFECT_DRAWS = 5000
+
 
 @dataclass(frozen=True)
 class CountsRelation:
@@ -99,10 +102,8 @@ def relate_counts(table, dose="dose", *, covariates=None, least=0.0, turned=None
     why = nothing_to_compute(design)
     if why:
         return CountsRelation(verdict=verdict(why=why), **blank)
-    share, residual, rho = null_fit(design)
-    weighted = np.nan_to_num(design.grid(residual * window_weights(design, share, rho)))
-    dealt, test = _arranged(design, weighted, turned, draws, seed)
-    found = fit_effect(design, seed=seed)
+    share, residual, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
+    found = fit_effect(design, draws=EFFECT_DRAWS, seed=seed)
     enough = enough_to_test(design)
     detectable = {}
     if detect:
@@ -115,6 +116,14 @@ def relate_counts(table, dose="dose", *, covariates=None, least=0.0, turned=None
                    power=detectable.get("doubling", 0.0), enough=enough,
                    not_apart=not_apart(blank["confounding"]))
     return CountsRelation(verdict=said, **blank)
+
+
+def weigh_chance(design, *, turned=None, draws=10_000, seed=1):
+    """The permutation test: share and residual per row of the fit without dose, doses dealt, result."""
+    share, residual, rho = null_fit(design)
+    weighted = np.nan_to_num(design.grid(residual * window_weights(design, share, rho)))
+    dealt, test = _arranged(design, weighted, turned, draws, seed)
+    return share, residual, dealt, test
 
 
 def nothing_to_compute(design) -> str:

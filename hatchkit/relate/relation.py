@@ -12,13 +12,13 @@ from hatchkit.relate.design import design as make_design
 from hatchkit.relate.effect import effect
 from hatchkit.relate.excess import unexposed_hazard
 from hatchkit.relate.exposure import add_doses, batch_tracks
-from hatchkit.relate.hazard import CountsRelation, relate_counts
+from hatchkit.relate.hazard import CountsRelation, nothing_to_compute, relate_counts, weigh_chance
 from hatchkit.relate.measures import PARTS, PRIMARY, known_dose, measures
 from hatchkit.relate.turns import batches_overlap, log_rates, turned_doses
 
 FACTORS = ["species", "incubator", "flock", "stored_days", "flock_age_weeks"]
-#: Exploratory fits need fewer arrangements: they are never the verdict.
-SIDE = dict(detect=False, with_excess=False, draws=2000)
+#: Exploratory tests need fewer arrangements: they are never the verdict.
+SIDE_DRAWS = 2000
 
 
 @dataclass(frozen=True)
@@ -165,29 +165,35 @@ def _later(table, seed) -> pd.DataFrame:
     return pd.DataFrame(rows, columns=["name", *RATIO_COLUMNS])
 
 
+MEASURE_COLUMNS = ["measure", "name", "primary", "exposed", "hazard_ratio", "low", "high", "more", "more_adjusted"]
+
+
 def _other_measures(exposure, table, first, counts, seed) -> pd.DataFrame:
     """Every measure in turn; the primary one first, the others adjusted together (Holm)."""
     from statsmodels.stats.multitest import multipletests
 
-    listed = measures()
-    rows = [_measure_row(first, True, counts, listed)]
+    listed = measures()["name"]
+    rows = [[first, listed[first], True, *_measured(counts.effect, counts.test), counts.test["more"]]]
+    seen = {}
     for name in listed.index.drop(first):
-        found = relate_counts(table.assign(dose=known_dose(exposure, name)), seed=seed, **SIDE)
-        rows.append(_measure_row(name, False, found, listed))
-    result = pd.DataFrame(rows, columns=["measure", "name", "primary", "exposed", "hazard_ratio", "low", "high",
-                                         "more", "more_adjusted"])
+        dose = known_dose(exposure, name)
+        # Two measures may see the very same windows alike; then one fit serves both.
+        top = np.nanmax(dose, initial=0.0)
+        key = np.round(dose / (top if top > 0 else 1.0), 6).tobytes()
+        if key not in seen:
+            design = make_design(table.assign(dose=dose))
+            seen[key] = ({}, {"more": np.nan}) if nothing_to_compute(design) else (
+                effect(design, seed=seed), weigh_chance(design, draws=SIDE_DRAWS, seed=seed)[3])
+        rows.append([name, listed[name], False, *_measured(*seen[key]), np.nan])
+    result = pd.DataFrame(rows, columns=MEASURE_COLUMNS)
     tried = (~result["primary"] & result["more"].notna()).to_numpy()
     if tried.any():
         result.loc[tried, "more_adjusted"] = multipletests(result.loc[tried, "more"], method="holm")[1]
     return result
 
 
-def _measure_row(name, first, found, listed):
-    effect_ = found.effect
-    more = found.test["more"]
-    exposed = effect_.get("exposed", 0) if effect_ else 0
-    return [name, listed.loc[name, "name"], first, exposed, effect_.get("hazard_ratio", np.nan),
-            effect_.get("low", np.nan), effect_.get("high", np.nan), more, more if first else np.nan]
+def _measured(found, test):
+    return [found.get("exposed", 0), *(found.get(name, np.nan) for name in ("hazard_ratio", "low", "high")), test["more"]]
 
 
 BATCH_COLUMNS = ["batch", "exposed", "dose", "at_risk", "died", "share_died", "share_expected",
