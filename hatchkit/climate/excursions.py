@@ -197,5 +197,5 @@ def _number(table):
 def _empty() -> pd.DataFrame:
     text = ["incubator", "batch", "kind", "on", "level", "looks_like", "evidence", "stage", "heat_band"]
     table = pd.DataFrame(np.empty((0, len(COLUMNS))), columns=COLUMNS)
-    return table.astype({"start": "datetime64[us, UTC]", "end": "datetime64[us, UTC]", "event": int, "notable": bool,
-                         **dict.fromkeys(text, object)})
+    return table.astype({"start": "datetime64[us, UTC]", "end": "datetime64[us, UTC]", "event": int,
+                         "notable": bool, **dict.fromkeys(text, object)})

@@ -33,7 +33,8 @@ def excursion_words(row, *, timezone="UTC", unit="C") -> str:
     beyond = "warm" if row["kind"] == "warm" else "cold"
     what = "the air" if row["on"] == "air" else "the estimated egg (not the air)"
     text = (f"{row['event']}. Incubator {row['incubator']}, from {when(row['start'], timezone)}, "
-            f"{length(row['hours'])}: {what} too {beyond} (level: {row['level']}), at worst {temperature(row['extreme_c'], unit)}. "
+            f"{length(row['hours'])}: {what} too {beyond} (level: {row['level']}), "
+            f"at worst {temperature(row['extreme_c'], unit)}. "
             f"Looks like {LOOKS[row['looks_like']]}: {row['evidence']}. "
             f"Batch {row['batch']} was {row['day_start']:.1f} days old; its eggs reached about "
             f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
@@ -58,7 +59,8 @@ def heat_words(row, *, incubation_days=21.0) -> str:
             f"{near['air_c']:.1f} °C on day {near['age_days']:.0f}; {near['source']}). {NOT_A_MORTALITY}")
     if row["extreme_c"] >= 40.6:
         text += (" Common advice warns of 40.6 °C (105 °F) for 15 minutes; in an experiment 24 h at 40.6 °C on "
-                 "day 16 did no major harm (Thompson, Wilson & Brown 1976), so take that advice as caution, not as a verdict.")
+                 "day 16 did no major harm (Thompson, Wilson & Brown 1976), so take that advice as caution, "
+                 "not as a verdict.")
     return text
 
 
@@ -100,7 +102,8 @@ def steadiness_words(row, *, unit="C") -> str:
     if np.isfinite(row["day_night_c"]):
         text += f"; days less nights {shown_step(row['day_night_c'], unit):+.2f} °{unit}"
     return (text + f". In range {row['share_in_band']:.1%} of the logged time, at alarm level or beyond "
-            f"{row['share_alarm']:.1%}; opened about {7 * row['openings_per_day']:.1f} times a week as far as the log shows.")
+            f"{row['share_alarm']:.1%}; opened about {7 * row['openings_per_day']:.1f} times a week as far as "
+            "the log shows.")
 
 
 def probe_words(row) -> str:
@@ -141,7 +144,8 @@ def clock_words(row, *, timezone="UTC") -> str:
         return text + ": within what such a forecast can tell."
     high = "high" if row["probe_error_c"] > 0 else "low"
     return text + (f": {row['verdict']}, beyond the forecast's doubt. A probe that reads "
-                   f"{abs(row['probe_error_c']):.1f} °C too {high} would explain it by itself; so could a wrong time of setting or the flock.")
+                   f"{abs(row['probe_error_c']):.1f} °C too {high} would explain it by itself; so could a wrong "
+                   "time of setting or the flock.")
 
 
 def water_words(row) -> str:
@@ -156,7 +160,8 @@ def water_words(row) -> str:
     if not np.isfinite(row["projected_share"]):
         return f"{name}: {row['reason']}."
     text = (f"{name}: {row['loss_share']:.1%} of the weight lost by day {row['loss_day']:.0f}, "
-            f"{row['projected_share']:.1%} to be expected at transfer ({row['projected_low']:.1%} to {row['projected_high']:.1%}; {target}): "
+            f"{row['projected_share']:.1%} to be expected at transfer ({row['projected_low']:.1%} to "
+            f"{row['projected_high']:.1%}; {target}): "
             f"{row['verdict']}.")
     if row["verdict"] != "on target" and np.isfinite(row["rh_next_pct"]):
         text += f" For such eggs {_humidity(row['rh_next_pct'])} from the start would hit the middle of the target"
@@ -179,15 +184,16 @@ def timeline_alt(timeline) -> str:
     kinds = ", ".join(f"{row.event} ({row.looks_like}, {row.extreme_c:.1f} °C)" for row in told.itertuples())
     gaps = len(timeline.gaps)
     return (f"Air and estimated egg temperature of incubator {timeline.incubator} over the season with "
-            f"{len(timeline.batches)} batches, their ranges and candlings; marked: {kinds or 'no large excursion'}; "
+            f"{len(timeline.batches)} batches, their ranges and candlings; marked: "
+            f"{kinds or 'no large excursion'}; "
             f"{len(events) - len(told)} openings or settings; {gaps} {'gap' if gaps == 1 else 'gaps'} "
             "without readings.")
 
 
 def close_up_alt(row, *, timezone="UTC") -> str:
     """What the picture of one excursion shows."""
-    return (f"Excursion {row['event']} from {when(row['start'], timezone)}, {length(row['hours'])}: the air reaches "
-            f"{row['extreme_c']:.1f} °C, the estimated egg follows later and reaches {row['egg_extreme_c']:.1f} °C "
+    return (f"Excursion {row['event']} from {when(row['start'], timezone)}, {length(row['hours'])}: the air "
+            f"reaches {row['extreme_c']:.1f} °C, the estimated egg follows later and reaches {row['egg_extreme_c']:.1f} °C "
             f"({row['egg_extreme_low_c']:.1f} to {row['egg_extreme_high_c']:.1f}).")
 
 
