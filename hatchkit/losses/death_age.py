@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
-from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from, innermost, masses
+from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from, innermost, masses, one_mass
 from hatchkit.losses.proportions import interval
 from hatchkit.losses.windows import left_out
 from hatchkit.problems import HatchkitError
@@ -145,7 +145,7 @@ def _fit(part: pd.DataFrame, marks: pd.Series, draws: int, random, level: float)
     after, by, pairs, weight = _by_batch(part)
     ages, first, last = innermost(after, by)
     total = weight.sum(axis=0)
-    mass = masses(first, last, len(ages), total[None, :], gap=1e-8)
+    mass = one_mass(first, last, len(ages), total)[None, :]
     reached = np.array([mass[0, a:b].sum() for a, b in zip(first, last, strict=True)])
     drawn = _draw(weight, draws, random)
     spread = masses(first, last, len(ages), drawn, gap=1e-3, start=mass[0]) if draws else mass

@@ -1,7 +1,8 @@
 """Non-parametric maximum likelihood for ages known only as intervals (after_day, by_day].
 
 Peto's innermost intervals carry all the mass; the masses come from self-consistency steps (Turnbull)
-sped up by squared extrapolation, until the gap to the largest possible log-likelihood is proved small.
+sped up by squared extrapolation, and for a single estimate from constrained Newton steps, until the gap to the
+largest possible log-likelihood is proved small.
 """
 
 from __future__ import annotations
@@ -47,16 +48,16 @@ def age_at_death_from(after_day, by_day, eggs=None) -> AgeMass:
     AgeMass
 
     Source: Peto 1973 Appl. Stat. 22:86-91; Turnbull 1976 J. R. Stat. Soc. B 38:290-295; the
-    extrapolation is SQUAREM of Varadhan & Roland 2008 Scand. J. Stat. 35:335-353; the bound on the gap
-    follows from concavity (Lindsay 1983 Ann. Stat. 11:86-94).
+    extrapolation is SQUAREM of Varadhan & Roland 2008 Scand. J. Stat. 35:335-353; the Newton step is that of
+    Wang 2007 J. R. Stat. Soc. B 69:185-198; the bound on the gap follows from concavity (Lindsay 1983 Ann.
+    Stat. 11:86-94).
     """
     after, by, weight = _checked(after_day, by_day, eggs)
     pairs, where = np.unique(np.column_stack([after, by]), axis=0, return_inverse=True)
     weight = np.bincount(where.ravel(), weights=weight, minlength=len(pairs))
     ages, first, last = innermost(pairs[:, 0], pairs[:, 1])
-    mass = masses(first, last, len(ages), weight[None, :], gap=1e-8)[0]
-    mass = _support_only(mass, first, last, weight)
-    reached = _sums(mass[None, :], first, last)[0]
+    mass = one_mass(first, last, len(ages), weight)
+    reached = _reached(_holds(first, last, len(ages)), mass[None, :])[0]
     return AgeMass(ages, mass, float(np.sum(weight * np.log(reached))))
 
 
@@ -93,37 +94,34 @@ def innermost(after, by):
     return ages, np.searchsorted(ages[:, 0], after, side="left"), np.searchsorted(ages[:, 1], by, side="right")
 
 
-def _sums(mass, first, last):
+def _holds(first, last, size):
+    """Which innermost intervals each interval holds: sparse 0/1, shape (n, m)."""
+    from scipy.sparse import csr_matrix
+
+    columns = np.concatenate([np.arange(a, b) for a, b in zip(first, last, strict=True)])
+    rows = np.repeat(np.arange(len(first)), last - first)
+    return csr_matrix((np.ones(len(rows)), (rows, columns)), shape=(len(first), size))
+
+
+def _reached(holds, mass):
     """Mass within each interval: (draws, m) -> (draws, n)."""
-    running = np.zeros((mass.shape[0], mass.shape[1] + 1))
-    np.cumsum(mass, axis=1, out=running[:, 1:])
-    return running[:, last] - running[:, first]
+    return np.maximum((holds @ mass.T).T, 1e-300)
 
 
-class _Step:
-    """One self-consistency step for many sets of weights at once."""
-
-    def __init__(self, first, last, size, weight):
-        from scipy.sparse import csr_matrix
-
-        width = last - first
-        columns = np.concatenate([np.arange(a, b) for a, b in zip(first, last, strict=True)])
-        rows = np.repeat(np.arange(len(first)), width)
-        self.holds = csr_matrix((np.ones(len(rows)), (rows, columns)), shape=(len(first), size))
-        self.weight = weight
-        self.total = weight.sum(axis=1, keepdims=True)
-
-    def slope(self, mass):
-        """Derivative of the mean log-likelihood by each mass, shape (draws, m)."""
-        reached = np.maximum((self.holds @ mass.T).T, 1e-300)
-        return (self.holds.T @ (self.weight / reached).T).T / self.total
-
-    def log_likelihood(self, mass):
-        reached = np.maximum((self.holds @ mass.T).T, 1e-300)
-        return np.sum(self.weight * np.log(reached), axis=1)
+def _slope(holds, weight, mass):
+    """Derivative of the log-likelihood per egg by each mass: (draws, m) -> (draws, m)."""
+    return (holds.T @ (weight / _reached(holds, mass)).T).T / weight.sum(axis=1, keepdims=True)
 
 
-def masses(first, last, size, weight, *, gap, start=None, max_steps=20_000) -> np.ndarray:
+def _log_likelihood(holds, weight, mass):
+    return np.sum(weight * np.log(_reached(holds, mass)), axis=1)
+
+
+#: Self-consistency steps for all draws at once, before the Newton steps finish those still open.
+TOGETHER = 20
+
+
+def masses(first, last, size, weight, *, gap, start=None) -> np.ndarray:
     """Maximum-likelihood masses for many sets of weights at once.
 
     Parameters
@@ -135,53 +133,80 @@ def masses(first, last, size, weight, *, gap, start=None, max_steps=20_000) -> n
     weight : ndarray, shape (draws, n)
         Eggs per interval; one row a draw.
     gap : float
-        Largest distance from the maximum of the log-likelihood that is left, per draw.
+        Largest distance from the maximum of the log-likelihood that is left, per draw. Concavity bounds what can
+        still be gained: eggs x (largest slope - 1).
     start : ndarray, shape (m,), optional
+        Masses near the answer.
 
     Returns
     -------
     ndarray, shape (draws, m)
     """
-    draws = weight.shape[0]
+    draws, holds = weight.shape[0], _holds(first, last, size)
     mass = np.full((draws, size), 1.0 / size) if start is None else np.tile(0.95 * start + 0.05 / size, (draws, 1))
-    out = np.empty_like(mass)
-    open_ = np.arange(draws)
-    step = _Step(first, last, size, weight)
-    for turn in range(max_steps):
-        slope = step.slope(mass)
-        # Concavity bounds the gain that is still possible: n * (largest slope - 1).
-        left = step.total[:, 0] * (slope.max(axis=1) - 1.0)
-        done = left <= gap
-        if done.any() or turn == max_steps - 1:
-            out[open_[done]] = mass[done]
-            if turn == max_steps - 1:
-                out[open_[~done]] = mass[~done]
-            keep = ~done
-            if not keep.any() or turn == max_steps - 1:
-                break
-            open_, mass, slope = open_[keep], mass[keep], slope[keep]
-            step = _Step(first, last, size, weight[open_])
-        mass = _squared_step(step, mass, slope)
+    out, eggs = np.empty_like(mass), weight.sum(axis=1)
+    still = np.arange(draws)
+    for _ in range(TOGETHER):
+        slope = _slope(holds, weight[still], mass)
+        done = eggs[still] * (slope.max(axis=1) - 1.0) <= gap
+        out[still[done]] = mass[done]
+        still, mass, slope = still[~done], mass[~done], slope[~done]
+        if not len(still):
+            return out
+        mass = _squared_step(holds, weight[still], mass, slope)
+    dense = holds.toarray()
+    for place, draw in enumerate(still):
+        out[draw] = _newton(dense, weight[draw], mass[place], gap)
     return out
 
 
-def _squared_step(step, mass, slope):
+def _squared_step(holds, weight, mass, slope):
     """Two self-consistency steps and an extrapolation that is kept where it raises the likelihood."""
     one = mass * slope
-    two = one * step.slope(one)
+    two = one * _slope(holds, weight, one)
     r, v = one - mass, two - 2 * one + mass
     length = np.sqrt(np.sum(r * r, axis=1) / np.maximum(np.sum(v * v, axis=1), 1e-300))
     length = np.clip(length, 1.0, 1e4)[:, None]
     far = mass + 2 * length * r + length**2 * v
     # The extrapolation may leave the simplex; a small floor keeps every mass alive.
-    far = np.maximum(far, 0.1 * two * (two > 0))
+    far = np.maximum(far, 0.1 * two)
     far /= far.sum(axis=1, keepdims=True)
-    better = step.log_likelihood(far) >= step.log_likelihood(two)
+    better = _log_likelihood(holds, weight, far) >= _log_likelihood(holds, weight, two)
     return np.where(better[:, None], far, two)
 
 
-def _support_only(mass, first, last, weight):
-    """Masses with the negligible ones set to nothing, where that does not cost likelihood."""
-    trimmed = np.where(mass < 1e-9, 0.0, mass)
-    trimmed = trimmed / trimmed.sum()
-    return trimmed if np.all(_sums(trimmed[None, :], first, last) > 0) else mass
+def _newton(holds, weight, mass, gap, turns=200):
+    """Constrained Newton steps for one set of weights.
+
+    Self-consistency crawls where a mass goes to nothing; these steps set it to nothing.
+    """
+    from scipy.optimize import nnls
+
+    used = weight > 0
+    holds, weight, eggs = holds[used], weight[used], weight.sum()
+    root = np.sqrt(weight / eggs)
+    for _ in range(turns):
+        reached = np.maximum(holds @ mass, 1e-300)
+        slope = (weight / reached) @ holds / eggs
+        if eggs * (slope.max() - 1.0) <= gap:
+            break
+        # Masses sum to 1: a heavy extra row, and the rest of it by dividing.
+        rows = np.vstack([(root / reached)[:, None] * holds, np.full(len(mass), 1e3)])
+        aim = nnls(rows, np.append(2 * root, 1e3))[0]
+        aim /= aim.sum()
+        here, promise, part = weight @ np.log(reached) / eggs, slope @ (aim - mass), 1.0
+        # The farthest point on the way that raises the likelihood by a third of what the slope promises.
+        while part > 1e-12:
+            there = np.maximum(holds @ (mass + part * (aim - mass)), 1e-300)
+            if weight @ np.log(there) / eggs >= here + part * promise / 3:
+                break
+            part /= 2
+        else:
+            break
+        mass = mass + part * (aim - mass)
+    return mass
+
+
+def one_mass(first, last, size, weight, *, gap=1e-8) -> np.ndarray:
+    """Maximum-likelihood masses for one set of weights, shape (m,); see `masses`."""
+    return masses(first, last, size, weight[None, :], gap=gap)[0]

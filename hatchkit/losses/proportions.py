@@ -89,17 +89,22 @@ def _beta(k, n, method, level):
     return np.where(np.isnan(n), np.nan, low), np.where(np.isnan(n), np.nan, high)
 
 
-def dispersion(counts, totals) -> float:
+def dispersion(counts, totals):
     """Pearson dispersion: how much more the shares of batches differ than chance alone makes them.
 
     1 is chance alone. Missing with fewer than two batches or when no egg or every egg is counted.
+
+    Parameters
+    ----------
+    counts, totals : array, batches along the last axis
+        Eggs; batches of no eggs must be left out before.
     """
     k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
-    k, n = k[n > 0], n[n > 0]
-    share = k.sum() / n.sum() if n.sum() else math.nan
-    if len(n) < 2 or not 0 < share < 1:
-        return math.nan
-    return float(np.sum((k - n * share) ** 2 / (n * share * (1 - share))) / (len(n) - 1))
+    share = k.sum(axis=-1, keepdims=True) / n.sum(axis=-1, keepdims=True)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        chance = np.where((share > 0) & (share < 1), n * share * (1 - share), np.nan)
+        phi = np.sum((k - n * share) ** 2 / chance, axis=-1) / (k.shape[-1] - 1 if k.shape[-1] > 1 else np.nan)
+    return float(phi) if phi.ndim == 0 else phi
 
 
 def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
@@ -113,13 +118,13 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
     Returns
     -------
     Pooled
-        share is eggs over eggs. The interval is Wilson's with the eggs divided by the dispersion
-        (never less than 1) and Student's t with batches - 1 degrees of freedom for the normal
-        quantile; unequal batches count with the effective number of batches. One batch: Wilson's
+        share is eggs over eggs. The interval is Wilson's with the eggs divided by the dispersion (never less
+        than 1) and Student's t with batches - 1 degrees of freedom for the normal quantile. With 2 to 4
+        batches 4 degrees are lent to it, since a t with one or two says nothing at all. One batch: Wilson's
         plain interval, since its spread cannot be seen.
 
-    Source: quasi-binomial variance (McCullagh & Nelder 1989, section 4.5); the t and the floor at 1 are
-    the kit's own choice, and its coverage is measured in ``tests/benchmarks/losses_coverage.py``.
+    Source: quasi-binomial variance (McCullagh & Nelder 1989, section 4.5); the t, the floor at 1 and the loan
+    are the kit's own choice, and the coverage is measured in ``tests/benchmarks/losses_coverage.py``.
     """
     k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
     keep = (n > 0) & ~np.isnan(k)
@@ -135,13 +140,14 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
     return Pooled(found / eggs, low, high, phi, len(n), float(eggs))
 
 
-def widened(found: float, eggs: float, phi: float, batches: int, *, level: float = 0.95) -> tuple[float, float]:
-    """Wilson's interval with eggs / max(1, phi) eggs and a t quantile with batches - 1 degrees."""
+def widened(found, eggs, phi, batches: int, *, level: float = 0.95):
+    """Wilson's interval with eggs / max(1, phi) eggs and a t quantile; numbers or arrays alike."""
     from scipy.special import stdtrit
 
-    phi = 1.0 if math.isnan(phi) else max(1.0, phi)
-    low, high = _wilson(np.asarray(found / phi), np.asarray(eggs / phi), stdtrit(batches - 1, 0.5 + level / 2))
-    return float(low), float(high)
+    phi = np.fmax(1.0, np.asarray(phi, dtype=float))
+    quantile = stdtrit(max(batches - 1, 4), 0.5 + level / 2)
+    low, high = _wilson(np.asarray(found / phi), np.asarray(eggs / phi), quantile)
+    return (float(low), float(high)) if low.ndim == 0 else (low, high)
 
 
 def beta_binomial(counts, totals, *, level: float = 0.95) -> BetaBinomial:
@@ -190,7 +196,7 @@ def beta_binomial(counts, totals, *, level: float = 0.95) -> BetaBinomial:
         # No spread can be seen when no egg or every egg is lost: the binomial profile.
         edge = 1 - math.exp(-cut / n.sum())
         bounds = (0.0, edge) if raw == 0 else (1 - edge, 1.0)
-        return BetaBinomial(raw, *bounds, 0.0, 0.0)
+        return BetaBinomial(float(raw), *bounds, 0.0, 0.0)
     start = math.log(raw / (1 - raw))
     fit = minimize_scalar(lambda v: -best_rho(_expit(v))[0], bracket=(start - 0.5, start + 0.5), tol=1e-10)
     share, top = _expit(fit.x), -fit.fun
@@ -205,7 +211,7 @@ def beta_binomial(counts, totals, *, level: float = 0.95) -> BetaBinomial:
         while drop(far) < 0 and abs(far - fit.x) < 40:
             far += step
         edges.append(_expit(brentq(drop, *sorted((fit.x, far)), xtol=1e-8)) if drop(far) > 0 else float(step > 0))
-    return BetaBinomial(share, edges[0], edges[1], rho, top + constant)
+    return BetaBinomial(share, edges[0], edges[1], rho, float(top + constant))
 
 
 def _expit(value: float) -> float:

@@ -1,0 +1,259 @@
+"""Fates from counts, egg rows and breakout stages; they add up to the eggs set whatever the records say."""
+
+import math
+
+import pandas as pd
+import pytest
+from tiny_season import tiny_season
+
+from hatchkit.losses.stages import age_from_look
+
+
+def fates(season, batch="1"):
+    part = season.fates[season.fates["batch"] == batch]
+    return [(row.fate, row.eggs, row.after_day, row.by_day, row.found_at) for row in part.itertuples()]
+
+
+def test_counts_of_a_hen_batch_become_intervals_between_the_looks():
+    season = tiny_season(
+        [
+            dict(
+                batch=1,
+                eggs_set=48,
+                day1=7,
+                clear1=5,
+                dead1=2,
+                day2=14,
+                dead2=1,
+                day3=18,
+                dead3=1,
+                hatched=34,
+                culled=1,
+                pipped_dead=1,
+                dead_in_shell=4,
+            )
+        ]
+    )
+    found = fates(season)
+    assert ("dead", 2, 0.0, 7.0, "candle1") in found
+    assert ("dead", 1, 7.0, 14.0, "candle2") in found
+    assert ("dead", 1, 14.0, 18.0, "transfer") in found
+    assert ("dead", 4, 18.0, 21.5, "hatch") in found
+    assert ("pipped_dead", 1, 19.5, 21.5, "hatch") in found
+    assert ("clear", 5, 0.0, 7.0, "candle1") in found
+    chicks = {fate: eggs for fate, eggs, *_ in found if fate in ("hatched", "culled")}
+    assert chicks == {"hatched": 33, "culled": 1}
+    assert season.fates["eggs"].sum() == 48
+    assert season.problems.empty
+
+
+def test_eggs_opened_at_take_off_are_narrowed_by_their_stage():
+    season = tiny_season(
+        [dict(batch=1, eggs_set=20, day1=8, dead1=0, hatched=13, broken_early=1, broken_mid=2, broken_late=4)]
+    )
+    dead = [row[1:4] for row in fates(season) if row[0] == "dead"]
+    # Early reaches back before the look at day 8, at which the dead egg was passed over.
+    assert dead == [(1, 0.0, 7.0), (2, 8.0, 14.0), (4, 14.0, 21.5)]
+
+
+def test_what_the_records_do_not_explain_is_unaccounted_with_a_problem():
+    season = tiny_season([dict(batch=1, eggs_set=24, hatched=15, dead_in_shell=6)])
+    assert ("unaccounted", 3) in [row[:2] for row in fates(season)]
+    row = season.problems.iloc[0]
+    assert row["severity"] == "doubtful" and row["row"] == 2
+    assert "21 of 24 eggs set" in row["found"]
+
+
+def test_more_chicks_than_eggs_set_leaves_the_batch_out_and_says_where():
+    season = tiny_season(
+        [dict(batch=1, eggs_set=30, hatched=31), dict(batch=2, eggs_set=30, hatched=28, dead_in_shell=2)]
+    )
+    assert fates(season) == [("unaccounted", 30, 0.0, pytest.approx(math.nan, nan_ok=True), "")]
+    assert season.problems["severity"].tolist() == ["lost"]
+    assert "31 hatched" in season.problems["found"].iloc[0] and season.problems["row"].iloc[0] == 2
+    assert season.fates.loc[season.fates["batch"] == "2", "eggs"].sum() == 30
+
+
+@pytest.mark.parametrize(
+    ("counts", "dead", "infertile"),
+    [
+        (dict(hatched=40, dead_in_shell=8, broken_infertile=2, broken_late=6), 6, 2),
+        (dict(hatched=40, dead_in_shell=6, broken_early=2, broken_late=4), 8, 0),
+        (dict(hatched=40, dead_in_shell=2, broken_mid=6), 8, 0),
+    ],
+)
+def test_dead_in_shell_and_opened_eggs_are_read_the_way_that_closes(counts, dead, infertile):
+    season = tiny_season([dict(batch=1, eggs_set=48, day1=7, dead1=0, **counts)])
+    sums = season.fates.groupby("fate")["eggs"].sum()
+    assert sums["dead"] == dead and sums.get("infertile", 0) == infertile
+    assert sums.sum() == 48 and "unaccounted" not in sums
+    assert season.problems["severity"].tolist() == ["note"]
+
+
+def test_opened_clears_are_recognised_when_only_that_closes():
+    season = tiny_season(
+        [
+            dict(
+                batch=1,
+                eggs_set=48,
+                day1=7,
+                clear1=6,
+                dead1=3,
+                hatched=36,
+                dead_in_shell=3,
+                broken_infertile=4,
+                broken_early=2,
+            )
+        ]
+    )
+    found = fates(season)
+    assert (
+        "infertile",
+        4,
+        pytest.approx(math.nan, nan_ok=True),
+        pytest.approx(math.nan, nan_ok=True),
+        "candle1",
+    ) in found
+    assert ("dead", 2, 0.0, 7.0, "candle1") in found
+    assert not any(row[0] == "clear" for row in found)
+
+
+def test_rotten_eggs_left_in_to_the_end_explain_eggs_that_are_missing():
+    season = tiny_season([dict(batch=1, eggs_set=20, hatched=17, dead_in_shell=1, contaminated=2)])
+    assert ("removed", 2) in [row[:2] for row in fates(season)]
+    assert season.problems.empty
+
+
+def test_a_batch_still_in_the_incubator_keeps_its_eggs_open():
+    season = tiny_season([dict(batch=1, eggs_set=30, day1=7, dead1=3, clear1=2, taken_off_day=None)])
+    assert fates(season)[-1][:3] == ("unaccounted", 25, 7.0)
+    assert season.problems["severity"].tolist() == ["note"]
+
+
+def test_a_look_without_a_date_gets_the_usual_day_and_a_note():
+    season = tiny_season([dict(batch=1, eggs_set=10, dead1=1, hatched=9)])
+    assert ("dead", 1, 0.0, 7.0, "candle1") in fates(season)
+    assert "day 7 taken" in season.problems["done"].iloc[0]
+
+
+def test_taken_off_before_the_last_look_is_a_doubt_and_not_a_crash():
+    season = tiny_season(
+        [dict(batch=1, eggs_set=10, day1=7, dead1=1, day3=18, dead3=0, taken_off_day=12, hatched=9)]
+    )
+    assert season.fates["eggs"].sum() == 10
+    assert "before the last look" in season.problems["found"].iloc[0]
+
+
+@pytest.mark.parametrize("looks", [0, 1, 5])
+def test_any_number_of_candlings_works(looks):
+    days = [4, 7, 10, 14, 17][:looks]
+    rows = [
+        dict(batch="1", look=n + 1, name=f"candle{n + 1}", looked_at=pd.NaT, day=day, clear=0, dead=1, removed=0)
+        for n, day in enumerate(days)
+    ]
+    season = tiny_season([dict(batch=1, eggs_set=12, hatched=12 - looks)], looks=rows)
+    assert season.fates["eggs"].sum() == 12
+    dead = season.fates[season.fates["fate"] == "dead"]
+    assert list(zip(dead["after_day"], dead["by_day"], strict=True)) == list(zip([0, *days], days, strict=False))
+
+
+def egg(number, **marks):
+    return dict(batch="1", egg=str(number), **marks)
+
+
+def test_egg_rows_win_over_counts_and_a_disagreement_is_a_problem():
+    eggs = [
+        egg(1, candle1="alive", outcome="hatched"),
+        egg(2, candle1="dead"),
+        egg(3, candle1="clear"),
+        egg(4, candle1="alive", outcome="pipped_dead"),
+    ]
+    season = tiny_season(
+        [dict(batch=1, eggs_set=4, day1=7, clear1=1, dead1=0, hatched=2, pipped_dead=1)], eggs=eggs
+    )
+    assert season.fates.set_index("egg")["fate"].to_dict() == {
+        "1": "hatched",
+        "2": "dead",
+        "3": "clear",
+        "4": "pipped_dead",
+    }
+    found = season.problems["found"].iloc[0]
+    assert "hatched 2 by count, 1 by egg rows" in found and "dead at candle1 0 by count, 1 by egg rows" in found
+
+
+def test_eggs_without_rows_are_filled_by_the_counts():
+    eggs = [egg(1, candle1="alive", outcome="hatched"), egg(2, candle1="dead"), egg(3)]
+    season = tiny_season(
+        [dict(batch=1, eggs_set=20, day1=7, clear1=2, dead1=3, hatched=14, dead_in_shell=1)], eggs=eggs
+    )
+    sums = season.fates.groupby("fate")["eggs"].sum().to_dict()
+    assert sums == {"hatched": 14, "dead": 4, "clear": 2}
+    assert season.problems.empty
+
+
+def test_the_look_of_a_hen_embryo_narrows_its_interval():
+    eggs = [egg(1, candle1="alive", outcome="dead", stage_day=12), egg(2, candle1="alive", outcome="hatched")]
+    season = tiny_season([dict(batch=1, eggs_set=2, day1=7)], eggs=eggs)
+    assert fates(season)[0] == ("dead", 1, 11.5, 12.5, "hatch")
+
+
+def test_a_stage_that_contradicts_the_candling_is_a_problem_and_covers_both():
+    eggs = [egg(1, candle1="alive", outcome="dead", stage_day=3), egg(2, candle1="dead", stage_day=12)]
+    season = tiny_season([dict(batch=1, eggs_set=2, day1=7)], eggs=eggs)
+    first, second = fates(season)
+    assert first[2:4] == (2.5, 21.5)
+    assert second[2:4] == (0.0, 7.0)
+    assert len(season.problems) == 2 and season.problems["severity"].eq("doubtful").all()
+
+
+def test_a_duck_embryo_keeps_the_allowance_of_three_days():
+    assert age_from_look(12, "duck", 28) == (9, 15)
+    assert age_from_look(27, "duck", 28) == (24, math.inf)
+    assert age_from_look(10, "chicken", 21) == (9.5, 11)
+    assert age_from_look(10.25, "chicken", 21) == (9.75, 10.75)
+
+
+def test_an_opened_clear_shows_whether_it_was_infertile():
+    eggs = [
+        egg(1, candle1="clear", outcome="infertile"),
+        egg(2, candle1="clear", outcome="dead", stage_day=2),
+        egg(3, candle1="clear"),
+    ]
+    season = tiny_season([dict(batch=1, eggs_set=3, day1=7)], eggs=eggs)
+    rows = fates(season)
+    assert [row[0] for row in rows] == ["infertile", "dead", "clear"]
+    assert rows[1][2:] == (1.5, 2.5, "candle1")
+
+
+def test_contradicting_marks_of_one_egg_are_doubts():
+    eggs = [egg(1, candle1="dead", outcome="hatched"), egg(2, candle1="alive", outcome="infertile")]
+    season = tiny_season([dict(batch=1, eggs_set=2, day1=7)], eggs=eggs)
+    assert [row[0] for row in fates(season)] == ["hatched", "dead"]
+    assert len(season.problems) == 2
+
+
+def test_more_egg_rows_than_eggs_set_leaves_the_batch_out():
+    season = tiny_season(
+        [dict(batch=1, eggs_set=1, day1=7)], eggs=[egg(1, outcome="hatched"), egg(2, outcome="hatched")]
+    )
+    assert season.problems["severity"].tolist() == ["lost"]
+    assert fates(season)[0][:2] == ("unaccounted", 1)
+
+
+def test_a_batch_without_eggs_set_has_no_fates_and_a_problem():
+    season = tiny_season([dict(batch=1, eggs_set=pd.NA, hatched=3), dict(batch=2, eggs_set=5, hatched=5)])
+    assert set(season.fates["batch"]) == {"2"}
+    assert season.problems["column"].tolist() == ["eggs_set"]
+
+
+def test_more_culled_than_hatched_is_a_doubt():
+    season = tiny_season([dict(batch=1, eggs_set=10, hatched=3, culled=4, dead_in_shell=6)])
+    assert season.fates.groupby("fate")["eggs"].sum().to_dict() == {"culled": 4, "dead": 6}
+    assert "culled" in season.problems["found"].iloc[0]
+
+
+def test_an_unknown_kind_of_bird_still_gets_its_fates():
+    season = tiny_season(
+        [dict(batch=1, eggs_set=10, species="dodo", taken_off_day=None, hatched=8, dead_in_shell=2)]
+    )
+    assert ("dead", 2, 0.0, 21.0, "hatch") in fates(season)
