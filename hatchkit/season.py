@@ -25,6 +25,8 @@ class Season:
         Wide species figures, with what season.toml changes or adds; index: species.
     settings : dict
         season.toml as read.
+    kept : dict
+        What several rooms ask for again and again (egg temperatures above all), computed once.
     """
 
     folder: Path
@@ -39,6 +41,7 @@ class Season:
     problems: pd.DataFrame
     species_table: pd.DataFrame
     settings: dict = field(default_factory=dict)
+    kept: dict = field(default_factory=dict, repr=False, compare=False)
 
     def batch(self, batch) -> pd.Series:
         """The row of one batch; HatchkitError lists the batches there are."""

@@ -32,7 +32,7 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 110) -> Chart:
 
     Parameters
     ----------
-    drawn : matplotlib Axes, Figure, or array of Axes
+    drawn : matplotlib Axes, Figure, or several Axes of one figure
     alt : str
         One sentence that says what the picture shows; must not be empty.
     caption : str, optional
@@ -51,5 +51,6 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 110) -> Chart:
 
 
 def _figure_of(drawn):
-    first = drawn.flat[0] if hasattr(drawn, "flat") else drawn
-    return getattr(first, "figure", None) or first
+    while isinstance(drawn, (list, tuple)) or hasattr(drawn, "flat"):
+        drawn = drawn[0] if isinstance(drawn, (list, tuple)) else drawn.flat[0]
+    return getattr(drawn, "figure", None) or drawn

@@ -51,3 +51,9 @@ def test_stages_stay_apart_without_colour():
 def test_labels_are_words():
     assert style.label("pipped_dead") == "pipped, died"
     assert style.label("candle4") == "candling 4"
+
+
+def test_several_axes_of_one_figure_are_one_picture():
+    figure, both = plt.subplots(1, 2, figsize=(3, 2))
+    for drawn in (both, tuple(both), list(both), figure):
+        assert chart(drawn, alt="two empty plots").png[:4] == b"\x89PNG"
