@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 import numpy as np
 import pandas as pd
 
@@ -16,10 +18,14 @@ HEAT_BANDS = ("none", "low", "watch", "high")
 #: Span over which heat is added up. Over longer times embryos adapt and repair (Aust. J. Agric. Res. 28:551, 1977).
 ROLLING_H = 24.0
 
+#: Columns of a track that doses are made from.
+DOSE_COLUMNS = ["age_days", "air_c", "egg_c", "egg_low_c", "egg_high_c", "low_c", "high_c", "egg_range_low_c",
+                "egg_range_high_c", "rate", "hen_days"]
+
 MISSING = dict.fromkeys(
     ["hours_warm", "hours_cold", "degree_hours_warm", "degree_hours_cold", "egg_degree_hours_warm",
      "egg_degree_hours_cold", "egg_peak_c", "egg_peak_low_c", "egg_peak_high_c", "egg_min_c", "heat_dose_h"],
-    np.nan)
+    np.nan) | {"heat_band": None, "lost_hours": np.nan, "hours_egg_below_20": np.nan, "hours_egg_below_10": np.nan}
 
 
 def heat_per_hour(egg_c):
@@ -48,10 +54,15 @@ def half_dose(hen_days):
         Age in hen's days (days x 21 / days of the species); between the five ages tested the line
         is straight, outside it is level.
     """
+    return np.interp(np.asarray(hen_days, float), *_half_doses())
+
+
+@cache
+def _half_doses():
     table = reference.load("heat_doses")
     table = table[table["kind"] == "half"]
     lower = table[["dose_weak_fan_h", "dose_strong_fan_h"]].min(axis=1)
-    return np.interp(np.asarray(hen_days, float), table["age_days"].to_numpy(float), lower.to_numpy(float))
+    return table["age_days"].to_numpy(float), lower.to_numpy(float)
 
 
 def rolling_dose(clock_h, egg_c, speaks_h):
@@ -101,26 +112,37 @@ def window_dose(track: pd.DataFrame, start, end) -> dict:
     speaks = _clipped_hours(part, end)
     logged = float(speaks.sum())
     share = min(logged / hours, 1.0) if hours > 0 else np.nan
-    result = {"hours": hours, "hours_logged": logged, "share_logged": share}
-    if logged == 0:
-        return {**result, **MISSING, "heat_band": None, "lost_hours": np.nan,
-                "hours_egg_below_20": np.nan, "hours_egg_below_10": np.nan}
-    air, egg = part["air_c"].to_numpy(), part["egg_c"].to_numpy()
-    low, high = part["low_c"].to_numpy(), part["high_c"].to_numpy()
-    egg_low, egg_high = part["egg_range_low_c"].to_numpy(), part["egg_range_high_c"].to_numpy()
-    rolling = rolling_dose(part["age_days"].to_numpy() * 24, egg, speaks)
+    columns = {name: part[name].to_numpy() for name in DOSE_COLUMNS}
+    return {"hours": hours, "hours_logged": logged, "share_logged": share} | dose_of(columns, speaks)
+
+
+def dose_of(columns: dict, speaks) -> dict:
+    """The doses of ``window_dose`` from columns of a track as arrays.
+
+    Parameters
+    ----------
+    columns : dict of arrays
+        `DOSE_COLUMNS` of the track.
+    speaks : array
+        Hours that each reading speaks for; 0 where it has no temperature.
+    """
+    if not speaks.sum() > 0:
+        return dict(MISSING)
+    air, egg = columns["air_c"], columns["egg_c"]
+    low, high = columns["low_c"], columns["high_c"]
+    egg_low, egg_high = columns["egg_range_low_c"], columns["egg_range_high_c"]
+    rolling = rolling_dose(columns["age_days"] * 24, egg, speaks)
     peak = int(np.nanargmax(egg))
     return {
-        **result,
         "hours_warm": _total(air > high, speaks), "hours_cold": _total(air < low, speaks),
         "degree_hours_warm": _total(np.maximum(air - high, 0), speaks),
         "degree_hours_cold": _total(np.maximum(low - air, 0), speaks),
         "egg_degree_hours_warm": _total(np.maximum(egg - egg_high, 0), speaks),
         "egg_degree_hours_cold": _total(np.maximum(egg_low - egg, 0), speaks),
-        "egg_peak_c": float(egg[peak]), "egg_peak_low_c": float(part["egg_low_c"].iloc[peak]),
-        "egg_peak_high_c": float(part["egg_high_c"].iloc[peak]), "egg_min_c": float(np.nanmin(egg)),
-        "heat_dose_h": float(rolling.max()), "heat_band": heat_band(rolling, part["hen_days"].to_numpy()),
-        "lost_hours": _total(1 - part["rate"].to_numpy(), speaks),
+        "egg_peak_c": float(egg[peak]), "egg_peak_low_c": float(columns["egg_low_c"][peak]),
+        "egg_peak_high_c": float(columns["egg_high_c"][peak]), "egg_min_c": float(np.nanmin(egg)),
+        "heat_dose_h": float(rolling.max()), "heat_band": heat_band(rolling, columns["hen_days"]),
+        "lost_hours": _total(1 - columns["rate"], speaks),
         "hours_egg_below_20": _total(egg < constant("cold_watch_c"), speaks),
         "hours_egg_below_10": _total(egg < constant("cold_harm_c"), speaks),
     }

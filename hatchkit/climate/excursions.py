@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.climate import machine_air, shapes
-from hatchkit.climate.dose import window_dose
+from hatchkit.climate import machine_air, ranges, shapes
+from hatchkit.climate.dose import DOSE_COLUMNS, dose_of
 from hatchkit.climate.track import track_from
 
 #: A return into the range shorter than this does not end an excursion (nor shorter than two steps).
@@ -14,14 +14,17 @@ JOIN_HOURS = 0.5
 #: Slightly out of range (level watch) matters only "over hours": shorter stretches are not reported.
 WATCH_HOURS = 2.0
 
+#: What an egg shows up to this many hours after an excursion of the air belongs to it ...
+EGG_FOLLOWS_H = 3.0
+#: ... and its extreme is looked for this long, hours.
+EGG_EXTREME_H = 2.0
 #: Openings up to this length are the everyday of incubation (candling, watering, turning by hand).
 ORDINARY_OPENING_H = 3.0
 
 COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours",
            "degree_hours", "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours",
-           "gap_share", "looks_like", "evidence", "stage", "day_start", "day_end", "heat_dose_h", "heat_band",
-           "lost_hours", "hours_egg_below_20", "hours_egg_below_10", "notable"]
-LEVEL_WORDS = ("in band", "watch", "alarm", "serious")
+           "gap_share", "looks_like", "evidence", "stage", "day_start", "day_end", "hen_day", "heat_dose_h",
+           "heat_band", "lost_hours", "hours_egg_below_20", "hours_egg_below_10", "notable"]
 
 
 def find_excursions(season) -> pd.DataFrame:
@@ -64,22 +67,29 @@ def find_excursions(season) -> pd.DataFrame:
 def batch_excursions(track: pd.DataFrame, step_h: float) -> pd.DataFrame:
     """Excursions of one ``batch_track``; columns as in ``find_excursions`` without incubator, batch, event."""
     used = track[track["air_c"].notna()].reset_index(drop=True)
-    level = used["level"].to_numpy()
-    egg = used["egg_c"].to_numpy()
-    egg_side = (egg > used["egg_range_high_c"]).astype(int) - (egg < used["egg_range_low_c"]).astype(int)
-    rows = [_describe(track, used, first, last, side, "air", step_h)
-            for first, last, side in _runs(used, np.sign(level), step_h)
-            if _counts(used, first, last, np.abs(level[first:last + 1]).max())]
-    taken = [(row["start"], row["end"], row["kind"]) for row in rows]
-    for first, last, side in _runs(used, np.asarray(egg_side), step_h):
-        start, end = used["time"].iloc[first], used["time"].iloc[last]
-        kind = "warm" if side > 0 else "cold"
-        # An egg lags: what follows an excursion of the air within 3 h belongs to it.
-        near = any(k == kind and start <= e + pd.Timedelta(hours=3) and end >= s for s, e, k in taken)
-        if not near and _length(used, first, last) >= WATCH_HOURS:
-            rows.append(_describe(track, used, first, last, side, "egg", step_h))
+    columns = {name: used[name].to_numpy() for name in (*DOSE_COLUMNS, "hours", "gap", "level", "rh_pct", "stage")}
+    columns["clock_h"] = columns["age_days"] * 24
+    egg = columns["egg_c"]
+    egg_side = (egg > columns["egg_range_high_c"]).astype(int) - (egg < columns["egg_range_low_c"]).astype(int)
+    rows = [_describe(columns, *run, "air", step_h) for run in _runs(columns, np.sign(columns["level"]), step_h)
+            if _counts(columns, *run)]
+    taken = [(columns["clock_h"][row["first"]], columns["clock_h"][row["last"]], row["kind"]) for row in rows]
+    rows += [_describe(columns, *run, "egg", step_h) for run in _runs(columns, egg_side, step_h)
+             if _length(columns, run) >= WATCH_HOURS and not _follows(columns, run, taken)]
     names = [name for name in COLUMNS if name not in ("event", "incubator", "batch")]
-    return pd.DataFrame(rows, columns=names) if rows else _empty()[names]
+    if not rows:
+        return _empty()[names]
+    table = pd.DataFrame(rows)
+    for name, place in (("start", "first"), ("end", "last")):
+        table[name] = pd.DatetimeIndex(used["time"])[table[place]]
+    return table[names]
+
+
+def _follows(columns, run, taken) -> bool:
+    """Whether an egg's run belongs to an excursion of the air: the egg lags, so up to 3 h after it."""
+    start, end = columns["clock_h"][run[0]], columns["clock_h"][run[1]]
+    kind = "warm" if run[2] > 0 else "cold"
+    return any(kind == other and start <= e + EGG_FOLLOWS_H and end >= s for s, e, other in taken)
 
 
 def state_of_time(track: pd.DataFrame, start=None, end=None) -> pd.DataFrame:
@@ -125,14 +135,14 @@ def by_incubator(season):
     return list(batches[batches["_incubator"].notna()].groupby("_incubator", sort=True))
 
 
-def _runs(used, side, step_h):
+def _runs(columns, side, step_h):
     """(first, last, side) of stretches on one side of the range, joined over short returns."""
     out = np.flatnonzero(side)
     if len(out) == 0:
         return []
-    clock = used["age_days"].to_numpy() * 24
-    holes = np.cumsum(used["gap"].to_numpy())
-    join = max(JOIN_HOURS, 2 * step_h if np.isfinite(step_h) else 0) + (step_h if np.isfinite(step_h) else 0)
+    clock, holes = columns["clock_h"], np.cumsum(columns["gap"])
+    step = step_h if np.isfinite(step_h) else 0.0
+    join = max(JOIN_HOURS, 2 * step) + step
     a, b = out[:-1], out[1:]
     breaks = (side[a] != side[b]) | (holes[a] != holes[b]) | (clock[b] - clock[a] > join + 1e-9)
     starts = np.concatenate([[0], np.flatnonzero(breaks) + 1])
@@ -140,41 +150,43 @@ def _runs(used, side, step_h):
     return [(int(out[s]), int(out[e]), int(side[out[s]])) for s, e in zip(starts, ends, strict=True)]
 
 
-def _length(used, first, last) -> float:
-    clock = used["age_days"].to_numpy()
-    return float((clock[last] - clock[first]) * 24 + used["hours"].iloc[last])
+def _length(columns, run) -> float:
+    first, last, _ = run
+    return float(columns["clock_h"][last] - columns["clock_h"][first] + columns["hours"][last])
 
 
-def _counts(used, first, last, worst) -> bool:
-    return worst >= 2 or _length(used, first, last) >= WATCH_HOURS
+def _counts(columns, first, last, side) -> bool:
+    """Alarm level at any length, or the watch zone for `WATCH_HOURS`."""
+    worst = np.abs(columns["level"][first:last + 1]).max()
+    return worst >= 2 or _length(columns, (first, last, side)) >= WATCH_HOURS
 
 
-def _describe(track, used, first, last, side, on, step_h) -> dict:
-    """One excursion as a row."""
-    part = used.iloc[first:last + 1]
-    warm = side > 0
-    hours = _length(used, first, last)
-    start, end = part["time"].iloc[0], part["time"].iloc[-1]
+def _describe(columns, first, last, side, on, step_h) -> dict:
+    """One excursion as a row; `first` and `last` are positions of its readings."""
+    clock, part = columns["clock_h"], slice(first, last + 1)
+    hours = _length(columns, (first, last, side))
     # The egg lags, so its extreme may come up to 2 h after the air's return.
-    felt = used.iloc[first:max(machine_air.position(used["time"], end + pd.Timedelta(hours=2)), last + 1)]
-    dose = window_dose(track, start, end + pd.Timedelta(hours=max(float(part["hours"].iloc[-1]), 1e-6)))
-    egg = felt["egg_c"]
-    at = egg.idxmax() if warm else egg.idxmin()
-    looks, evidence = shapes.looks_like(used, first, last, warm, step_h)
-    word = "warm" if warm else "cold"
+    after = max(int(np.searchsorted(clock, clock[last] + EGG_EXTREME_H)), last + 1)
+    felt = columns["egg_c"][first:after]
+    at = first + int(felt.argmax() if side > 0 else felt.argmin())
+    speaks = columns["hours"][part]
+    dose = dose_of({name: columns[name][part] for name in DOSE_COLUMNS}, speaks)
+    looks, evidence = shapes.looks_like(columns, first, last, side > 0, step_h)
+    word = "warm" if side > 0 else "cold"
+    air = columns["air_c"][part]
     return {
-        "start": start, "end": end, "kind": word, "on": on, "hours": hours,
-        "level": LEVEL_WORDS[int(np.abs(part["level"]).max())],
-        "extreme_c": float(part["air_c"].max() if warm else part["air_c"].min()),
-        "degree_hours": dose[f"degree_hours_{word}"], "egg_extreme_c": float(egg.loc[at]),
-        "egg_extreme_low_c": float(felt.at[at, "egg_low_c"]),
-        "egg_extreme_high_c": float(felt.at[at, "egg_high_c"]),
+        "first": first, "last": last, "kind": word, "on": on, "hours": hours,
+        "level": ranges.LEVELS[int(np.abs(columns["level"][part]).max())],
+        "extreme_c": float(air.max() if side > 0 else air.min()), "degree_hours": dose[f"degree_hours_{word}"],
+        "egg_extreme_c": float(columns["egg_c"][at]), "egg_extreme_low_c": float(columns["egg_low_c"][at]),
+        "egg_extreme_high_c": float(columns["egg_high_c"][at]),
         "egg_degree_hours": dose[f"egg_degree_hours_{word}"],
-        "gap_share": 1 - min(float(part["hours"].sum()) / hours, 1.0) if hours > 0 else 0.0,
-        "looks_like": looks, "evidence": evidence, "stage": part["stage"].iloc[0],
-        "day_start": float(part["age_days"].iloc[0]), "day_end": float(part["age_days"].iloc[-1]),
-        "heat_dose_h": dose["heat_dose_h"], "heat_band": dose["heat_band"], "lost_hours": dose["lost_hours"],
-        "hours_egg_below_20": dose["hours_egg_below_20"], "hours_egg_below_10": dose["hours_egg_below_10"],
+        "gap_share": 1 - min(float(speaks.sum()) / hours, 1.0) if hours > 0 else 0.0,
+        "looks_like": looks, "evidence": evidence, "stage": columns["stage"][first],
+        "day_start": float(columns["age_days"][first]), "day_end": float(columns["age_days"][last]),
+        "hen_day": float(columns["hen_days"][first]),
+        **{name: dose[name] for name in ("heat_dose_h", "heat_band", "lost_hours", "hours_egg_below_20",
+                                         "hours_egg_below_10")},
         "notable": looks != "loading" and not (looks == "opening" and hours <= ORDINARY_OPENING_H),
     }
 

@@ -46,10 +46,9 @@ def machine_air(season, incubator) -> pd.DataFrame:
     doubt = rows["doubt"].fillna("").to_numpy(dtype=object)
     clean = doubt == ""
     table = pd.DataFrame({
-        "time": rows["time"].to_numpy(), "air_c": np.where(clean, rows["temp_c"].to_numpy(float), np.nan),
-        "rh_pct": np.where(clean, rows["rh_pct"].to_numpy(float), np.nan), "doubt": doubt})
-    table["time"] = pd.DatetimeIndex(rows["time"])
-    # A humidity channel without temperature is no probe of the air.
+        "time": pd.DatetimeIndex(rows["time"]), "doubt": doubt,
+        "air_c": np.where(clean, rows["temp_c"].to_numpy(float), np.nan),
+        "rh_pct": np.where(clean, rows["rh_pct"].to_numpy(float), np.nan)})
     probe = rows["probe"].to_numpy(dtype=object)
     if pd.unique(probe).size > 1:
         table = _together(table, probe)

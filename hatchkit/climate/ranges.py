@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 import numpy as np
 import pandas as pd
 
@@ -31,30 +33,50 @@ def temperature_range(figures, *, stage="setting", air="fan") -> pd.DataFrame:
     DataFrame
         Index: level (in_band, watch, alarm; beyond alarm is serious); columns low_c, high_c, source, sure.
     """
-    kind = "egg" if air == "egg" else ("still" if air_kind(air) == "still" else "fan")
-    table = reference.load("ranges")
-    own = table[table["species"] == figures.name]
-    table = table if own.empty else pd.concat([own, table])
-    rows = table[(table["stage"] == stage) & (table["air"] == kind)].drop_duplicates("level")
-    rows = rows[rows["species"].isin(["any", figures.name])].set_index("level")
+    rows = _rows(str(figures.name), stage, _kind(air))
     centre = float(figures["hatcher_c" if stage == "hatching" else "setter_c"])
     return pd.DataFrame({"low_c": centre + rows["low_k"], "high_c": centre + rows["high_k"],
                          "source": rows["source"], "sure": rows["sure"]})
 
 
-def level_of(temp_c, limits: pd.DataFrame):
+def limits(figures, *, stage="setting", air="fan") -> np.ndarray:
+    """``temperature_range`` as an array of (low, high) for in band, watch and alarm."""
+    centre = float(figures["hatcher_c" if stage == "hatching" else "setter_c"])
+    return centre + _steps(str(figures.name), stage, _kind(air))
+
+
+def _kind(air) -> str:
+    if air == "egg":
+        return "egg"
+    return "still" if air_kind(air) == "still" else "fan"
+
+
+def _rows(species, stage, kind):
+    """Rows of ranges.csv by level: the species' own where there are any, else those for any species."""
+    table = reference.load("ranges")
+    table = table[(table["stage"] == stage) & (table["air"] == kind)]
+    own = table[table["species"] == species]
+    return (own if len(own) else table[table["species"] == "any"]).set_index("level")
+
+
+@cache
+def _steps(species, stage, kind):
+    return _rows(species, stage, kind).loc[["in_band", "watch", "alarm"], ["low_k", "high_k"]].to_numpy(float)
+
+
+def level_of(temp_c, steps):
     """How far out of the range: 0 in band, 1 watch, 2 alarm, 3 serious; below the range negative.
 
     Parameters
     ----------
     temp_c : array
         degC; missing gives 0.
-    limits : DataFrame
-        From ``temperature_range``.
+    steps : array
+        From ``limits``.
     """
     temp_c = np.asarray(temp_c, dtype=float)
     level = np.zeros(temp_c.shape, dtype=int)
-    for low, high in zip(limits["low_c"], limits["high_c"], strict=True):
+    for low, high in steps:
         level += (temp_c > high).astype(int) - (temp_c < low).astype(int)
     return level
 

@@ -30,35 +30,34 @@ DRIFT_K = 3.0
 WORDS = ("opening", "drift", "outage", "overheating", "sensor", "loading", "unclear")
 
 
-def looks_like(used, first: int, last: int, warm: bool, step_h: float):
+def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
     """A word from `WORDS` and one clause of evidence.
 
     Parameters
     ----------
-    used : DataFrame
-        Readings with a temperature, as in ``batch_track``.
+    columns : dict of arrays
+        Readings with a temperature, as in ``batch_track``: clock_h (hours since setting), air_c,
+        rh_pct, hours, gap, level, low_c, high_c.
     first, last : int
         Positions of the first and last reading out of range.
     warm : bool
     step_h : float
         Usual step, hours.
     """
-    curve = measure(used, first, last, warm, step_h)
+    curve = measure(columns, first, last, warm, step_h)
     if curve["jumped"]:
         return "sensor", (f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K "
                           "between two readings, with no bend")
     return _warm(curve) if warm else _cold(curve)
 
 
-def measure(used, first, last, warm, step_h) -> dict:
+def measure(columns, first, last, warm, step_h) -> dict:
     """Numbers that describe the curve: depth, times, rates, and whether both edges are jumps."""
     sign = 1.0 if warm else -1.0
-    clock = used["age_days"].to_numpy() * 24
-    air = used["air_c"].to_numpy()
-    gap = used["gap"].to_numpy()
+    clock, air, gap = columns["clock_h"], columns["air_c"], columns["gap"]
     joined_before = first > 0 and not gap[first]
-    joined_after = last + 1 < len(used) and not gap[last + 1]
-    base = _base(used, first)
+    joined_after = last + 1 < len(air) and not gap[last + 1]
+    base = _base(columns, first)
     begin = first - 1 if joined_before else first
     beyond = sign * (air[begin:last + 1] - base)
     top = int(np.argmax(beyond))
@@ -70,32 +69,29 @@ def measure(used, first, last, warm, step_h) -> dict:
     jump_out = sign * (air[last] - air[last + 1]) if joined_after else 0.0
     inside = sign * (air[first:last + 1] - base)
     cold_part = np.flatnonzero(inside >= 0.5 * inside.max()) + first
-    rh = used["rh_pct"].to_numpy()
+    rh = columns["rh_pct"]
     rh_before = rh[int(np.searchsorted(clock, clock[first] - 6.0)):first]
     flat = float(inside.max() - inside.min()) < 0.3 * depth
     return {
-        "age_h": float(clock[first]), "hours": float(clock[last] - clock[first] + used["hours"].iloc[last]),
+        "age_h": float(clock[first]), "hours": float(clock[last] - clock[first] + columns["hours"][last]),
         "base_c": base, "extreme_c": float(air[begin + top]), "depth_k": depth,
         "to_extreme_h": float(clock[begin + top] - clock[begin]),
         "to_80_h": float(clock[begin + quick] - clock[begin]),
         "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
         "jumped": bool(flat and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
         "rh_change_pct": _median(rh[cold_part]) - _median(rh_before),
-        "step_h": step_h, "level": int(np.abs(used["level"].to_numpy()[first:last + 1]).max()),
+        "step_h": step_h, "level": int(np.abs(columns["level"][first:last + 1]).max()),
         "back": bool(joined_after), "known_before": bool(joined_before),
     }
 
 
-def _base(used, first) -> float:
+def _base(columns, first) -> float:
     """Median of the six hours before, in range; else the middle of the range."""
-    clock = used["age_days"].to_numpy() * 24
-    begin = int(np.searchsorted(clock, clock[first] - 6.0))
-    before = used.iloc[begin:first]
-    before = before[before["level"] == 0]
+    begin = int(np.searchsorted(columns["clock_h"], columns["clock_h"][first] - 6.0))
+    before = columns["air_c"][begin:first][columns["level"][begin:first] == 0]
     if len(before) >= 3:
-        return float(before["air_c"].median())
-    row = used.iloc[first]
-    return float((row["low_c"] + row["high_c"]) / 2)
+        return float(np.median(before))
+    return float((columns["low_c"][first] + columns["high_c"][first]) / 2)
 
 
 def _cold(curve):

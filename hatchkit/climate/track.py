@@ -87,10 +87,10 @@ def _put_ranges(track, hatching, figures, kind):
     """Range in force and level for each reading: the setting range until transfer, then the hatching one."""
     air_c = track["air_c"].to_numpy()
     for prefix, what in (("", kind), ("egg_range_", "egg")):
-        setting = ranges.temperature_range(figures, stage="setting", air=what)
-        moved = ranges.temperature_range(figures, stage="hatching", air=what)
-        for name in ("low_c", "high_c"):
-            track[prefix + name] = np.where(hatching, moved.at["in_band", name], setting.at["in_band", name])
+        setting = ranges.limits(figures, stage="setting", air=what)
+        moved = ranges.limits(figures, stage="hatching", air=what)
+        for side, name in enumerate(("low_c", "high_c")):
+            track[prefix + name] = np.where(hatching, moved[0, side], setting[0, side])
         if what != "egg":
             level = np.where(hatching, ranges.level_of(air_c, moved), ranges.level_of(air_c, setting))
     track["level"] = level

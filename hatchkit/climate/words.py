@@ -44,12 +44,12 @@ def excursion_words(row, *, timezone="UTC", unit="C") -> str:
     return text + " " + (heat_words(row) if row["kind"] == "warm" else cold_words(row))
 
 
-def heat_words(row, *, incubation_days=21.0) -> str:
+def heat_words(row) -> str:
     """How the heat of an excursion compares with published exposures, and where those disagree."""
     if row["heat_band"] in (None, "none") or not np.isfinite(row["heat_dose_h"]):
         return ("Too little for the heat harm seen in experiments; days on end above the range may still "
                 "slow or tire embryos.")
-    age = row["day_start"] * 21.0 / incubation_days
+    age = row["hen_day"]
     share = row["heat_dose_h"] / float(half_dose(age))
     facts = reference.load("heat_doses")
     half = facts[facts["kind"] == "half"]
@@ -193,8 +193,8 @@ def timeline_alt(timeline) -> str:
 def close_up_alt(row, *, timezone="UTC") -> str:
     """What the picture of one excursion shows."""
     return (f"Excursion {row['event']} from {when(row['start'], timezone)}, {length(row['hours'])}: the air "
-            f"reaches {row['extreme_c']:.1f} °C, the estimated egg follows later and reaches {row['egg_extreme_c']:.1f} °C "
-            f"({row['egg_extreme_low_c']:.1f} to {row['egg_extreme_high_c']:.1f}).")
+            f"reaches {row['extreme_c']:.1f} °C, the estimated egg follows later and reaches "
+            f"{row['egg_extreme_c']:.1f} °C ({row['egg_extreme_low_c']:.1f} to {row['egg_extreme_high_c']:.1f}).")
 
 
 def weight_alt(row) -> str:
