@@ -1,0 +1,136 @@
+"""The pictures of the course: one idea each."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from hatchkit.figures.style import INK, LINES, axes, fill, temperature_label
+
+#: What became of an egg on the course's tray, by the letter under which it was last written down.
+LETTERS = {"h": ("hatched", "hatched"), "c": ("clear", "clear"), "d": ("dead", "dead"),
+           "p": ("pipped_dead", "pipped, died")}
+
+
+def tray_map(tray, ax=None, *, columns=6):
+    """The tray from above: each egg with what became of it.
+
+    Parameters
+    ----------
+    tray : DataFrame
+        One row an egg, one column a look from the first to the last; letters of `LETTERS`, ``a`` for
+        alive, ``.`` for no longer there.
+    """
+    from matplotlib.patches import Ellipse
+
+    rows = -(-len(tray) // columns)
+    ax = axes(ax, size=(5.4, 0.62 * rows + 0.2))
+    last = ["".join(egg).replace(".", "")[-1] for egg in tray.itertuples(index=False)]
+    seen = set()
+    for place, letter in enumerate(last):
+        key, name = LETTERS[letter]
+        x, y = place % columns, -(place // columns)
+        ax.add_patch(Ellipse((x, y), 0.66, 0.86, label=name if letter not in seen else None, **fill(key)))
+        ax.text(x, y, letter, ha="center", va="center", fontsize=10,
+                bbox=dict(boxstyle="circle,pad=0.15", facecolor="white", edgecolor="none"))
+        seen.add(letter)
+    ax.set(xlim=(-0.6, columns - 0.4), ylim=(0.45 - rows, 0.55), aspect="equal")
+    ax.axis("off")
+    ax.legend(loc="center left", bbox_to_anchor=(1.0, 0.5), frameon=False)
+    return ax
+
+
+def luck(hatches, ax=None, *, each, mark=None):
+    """How many hatches gave how many chicks; `mark` is a count to point at."""
+    ax = axes(ax, size=(7.5, 3.0))
+    chicks, times = np.unique(hatches, return_counts=True)
+    ax.bar(chicks, times, **fill("hatched"))
+    if mark is not None:
+        ax.axvline(mark, color=INK, ls="--")
+        ax.annotate(f"{mark} of {each}", (mark, times.max()), xytext=(-6, 0), textcoords="offset points",
+                    ha="right", va="top")
+    ax.set(xlabel=f"Chicks from {each} eggs", ylabel=f"Hatches out of {len(hatches)}")
+    return ax
+
+
+def interval_lines(low, high, ax=None, *, truth):
+    """Intervals one above the other; those that miss the true share are dashed and crossed."""
+    ax = axes(ax, size=(7.5, 3.4))
+    for row, (left, right) in enumerate(zip(low, high, strict=True)):
+        holds = left <= truth <= right
+        ax.plot([100 * left, 100 * right], [row, row], color=INK if holds else "#D55E00", lw=1.4,
+                ls="-" if holds else "--", marker="|" if holds else "x")
+    ax.axvline(100 * truth, color="#0072B2", lw=1.2)
+    ax.set(xlabel="Hatch (%); the upright line is the true share", yticks=[], ylabel="One interval a hatch")
+    return ax
+
+
+def between_looks(table, ax=None, *, looks):
+    """A line per egg from the day after which to the day by which it died.
+
+    Parameters
+    ----------
+    table : DataFrame
+        egg, after_day, by_day.
+    looks : sequence of number
+        Days of the looks.
+    """
+    ax = axes(ax, size=(7.5, 0.34 * len(table) + 1.0))
+    for row, egg in enumerate(table.itertuples()):
+        ax.plot([egg.after_day, egg.by_day], [row, row], color=INK, lw=2.2, marker="|")
+    for day in looks:
+        ax.axvline(day, color="#0072B2", ls=":", lw=1.2)
+    ax.set(xlabel="Day of incubation; dotted: a look at the eggs", xlim=(0, max(looks) + 0.5),
+           yticks=range(len(table)), yticklabels=[f"egg {egg}" for egg in table["egg"]])
+    ax.invert_yaxis()
+    return ax
+
+
+def deaths_and_finds(true_day, found_day, axs=None):
+    """Two rows of bars: the days on which embryos died, and the days on which they were found."""
+    import matplotlib.pyplot as plt
+
+    if axs is None:
+        _, axs = plt.subplots(2, 1, figsize=(7.5, 3.8), sharex=True, layout="constrained")
+    edges = np.arange(0, 22.5)
+    for ax, days, key, name in zip(axs, (true_day, found_day), ("early", "late"), ("died", "found"), strict=True):
+        axes(ax).hist(days, bins=edges - 0.5, **fill(key))
+        ax.set_ylabel(f"Embryos\n{name}")
+    axs[1].set_xlabel("Day of incubation")
+    return axs
+
+
+def air_and_eggs(minutes, air_c, eggs, ax=None, *, unit="C"):
+    """The air and how eggs follow it.
+
+    Parameters
+    ----------
+    eggs : dict
+        Name of a line: temperatures, in the unit of display.
+    """
+    ax = axes(ax, size=(7.5, 3.2))
+    ax.plot(minutes, air_c, label="air", **LINES["air"])
+    looks = (LINES["egg"], dict(color="#D55E00", lw=1.6, ls="-."))
+    for (name, values), look in zip(eggs.items(), looks, strict=False):
+        ax.plot(minutes, values, label=name, **look)
+    ax.set(xlabel="Minutes", ylabel=temperature_label(unit))
+    ax.legend(frameon=False)
+    return ax
+
+
+def shapes(table, ax=None, *, names, unit="C"):
+    """Three logs of the same length, one above the other's name; `table` has column hour and one per name."""
+    ax = axes(ax, size=(7.5, 3.2))
+    for name, style in zip(names, ("-", "--", "-."), strict=True):
+        ax.plot(table["hour"], table[name], label=name, color=INK, ls=style, lw=1.3)
+    ax.set(xlabel="Hours", ylabel=temperature_label(unit))
+    ax.legend(frameon=False)
+    return ax
+
+
+def arrangements(differences, ax=None, *, seen):
+    """How often the arrangements give which difference; the one that was seen is the dashed line."""
+    ax = axes(ax, size=(7.5, 3.0))
+    ax.hist(100 * np.asarray(differences), bins=16, **fill("hatched"))
+    ax.axvline(100 * seen, color=INK, ls="--")
+    ax.set(xlabel="Difference (percentage points); dashed: as it was", ylabel="Arrangements")
+    return ax
