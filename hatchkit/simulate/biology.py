@@ -27,6 +27,12 @@ def _parameters() -> dict:
     return dict(zip(table["name"], table["value"].astype(float), strict=True))
 
 
+@cache
+def birds() -> pd.DataFrame:
+    """The species table, read once; not to be changed."""
+    return reference.species_table()
+
+
 def parameters(**changes) -> dict:
     """The generative figures by name, with `changes` put in; unknown names are refused."""
     known = dict(_parameters())

@@ -64,7 +64,7 @@ def candle(rng, eggs: pd.DataFrame, *, look_days, species, p, opened_clears=Fals
         reason[leaves & breaks] = "cracked"
         reason[leaves & rots] = "rotten"
         missed |= inside & gone & (state == "alive")
-        thrown_alive |= leaves & ~gone & ~rots
+        thrown_alive |= leaves & ~gone & ~rots & ~breaks
         out_at[leaves] = name
         inside &= ~leaves
     seen["out_at"], seen["reason"] = out_at, reason
@@ -109,34 +109,35 @@ def count_up(seen, eggs, *, limits, opens_unhatched=True) -> dict:
         Without it all unhatched eggs are only counted as dead in shell.
     """
     counts = dict.fromkeys(COUNTS, 0)
+    columns = {name: seen[name].to_numpy() for name in seen}
+    outcome, stage = columns["outcome"], columns["stage_day"]
     for number, name in enumerate(LOOKS, start=1):
-        if (seen[name] == "").all():
+        if (columns[name] == "").all():
             counts[f"clear{number}"] = counts[f"dead{number}"] = None
             continue
-        counts[f"clear{number}"] = int((seen[name] == "clear").sum())
-        counts[f"dead{number}"] = int((seen[name] == "dead").sum())
-    counts["removed"] = int((seen["outcome"] == "removed").sum())
-    counts["contaminated"] = int((seen["reason"] == "rotten").sum())
-    counts["cracked"] = int((seen["reason"] == "cracked").sum())
-    end = seen["out_at"] == "hatch"
-    counts["culled"] = int((end & (seen["outcome"] == "culled")).sum())
-    counts["hatched"] = int((end & (seen["outcome"] == "hatched")).sum()) + counts["culled"]
-    counts["pipped_dead"] = int((end & (seen["outcome"] == "pipped_dead")).sum())
-    dead = end & (seen["outcome"] == "dead")
-    empty = end & (seen["outcome"] == "infertile")
+        counts[f"clear{number}"] = int((columns[name] == "clear").sum())
+        counts[f"dead{number}"] = int((columns[name] == "dead").sum())
+    counts["removed"] = int((outcome == "removed").sum())
+    counts["contaminated"] = int((columns["reason"] == "rotten").sum())
+    counts["cracked"] = int((columns["reason"] == "cracked").sum())
+    end = columns["out_at"] == "hatch"
+    counts["culled"] = int((end & (outcome == "culled")).sum())
+    counts["hatched"] = int((end & (outcome == "hatched")).sum()) + counts["culled"]
+    counts["pipped_dead"] = int((end & (outcome == "pipped_dead")).sum())
+    dead = end & (outcome == "dead")
+    empty = end & (outcome == "infertile")
     breakout = ("broken_infertile", "broken_early", "broken_mid", "broken_late")
     if not opens_unhatched:
         counts["dead_in_shell"] = int((dead | empty).sum())
         counts.update(dict.fromkeys((*breakout, "malpositioned"), None))
         return counts
-    stage = seen["stage_day"]
     early, mid = limits
     counts["dead_in_shell"] = None
     counts["broken_infertile"] = int(empty.sum())
     counts["broken_early"] = int((dead & (stage <= early)).sum())
     counts["broken_mid"] = int((dead & (stage > early) & (stage <= mid)).sum())
     counts["broken_late"] = int((dead & (stage > mid)).sum())
-    counts["malpositioned"] = int((dead & (stage > mid) & eggs["malpositioned"]).sum())
+    counts["malpositioned"] = int((dead & (stage > mid) & eggs["malpositioned"].to_numpy()).sum())
     return counts
 
 

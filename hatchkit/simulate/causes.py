@@ -12,6 +12,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.simulate.biology import birds
 from hatchkit.simulate.machine import Fault
 
 SEVERITIES = ("mild", "moderate", "severe")
@@ -75,7 +76,7 @@ def plant(rng, plan, *, cause, severity, batch):
 
 
 def _entry(item, cause, severity, size, unit, said, days=None):
-    length = float(reference.species(item.species)["incubation_days"])
+    length = float(birds().loc[item.species]["incubation_days"])
     start, end = (0.0, length) if days is None else days
     return dict(batch=item.batch, species=item.species, incubator=item.incubator, cause=cause, severity=severity,
                 died_of=KILLS[cause], day_start=round(start, 2), day_end=round(end, 2), size=size,
@@ -84,7 +85,7 @@ def _entry(item, cause, severity, size, unit, said, days=None):
 
 def _passing(rng, plan, focus, row, cause, severity, size):
     """Faults with a beginning and an end: in the whole house (power) or in one machine."""
-    scale = float(reference.species(focus.species)["incubation_days"]) / 21
+    scale = float(birds().loc[focus.species]["incubation_days"]) / 21
     hours = size if cause == "power_cut" else HOURS[cause][SEVERITIES.index(severity)]
     start = focus.set_at + scale * rng.uniform(row["day_low"], row["day_high"]) * DAY
     start = start.floor("D") + pd.Timedelta(hours={"overheating": 10, "drift_warm": 7}.get(cause, 20)
@@ -103,7 +104,7 @@ def _passing(rng, plan, focus, row, cause, severity, size):
     touched = []
     for item in plan.batches:
         days = tuple((moment - item.set_at) / DAY for moment in (start, end))
-        last = float(reference.species(item.species)["incubation_days"])
+        last = float(birds().loc[item.species]["incubation_days"])
         if item.incubator in machines and days[1] > 0 and days[0] < last:
             touched.append(_entry(item, cause, severity, size, str(row["unit"]),
                                   f"{words}, from day {days[0]:.1f}.", days))
@@ -124,7 +125,7 @@ def _probe(plan, focus, cause, severity, size):
 
 
 def _humidity(plan, focus, cause, severity, size):
-    species = reference.species(focus.species)
+    species = birds().loc[focus.species]
     change = size if cause == "humidity_high" else -size
     start, end = focus.set_at, focus.set_at + species["transfer_day"] * DAY
     if cause == "dry_hatch":

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cache
 
 import numpy as np
 import pandas as pd
@@ -63,14 +64,13 @@ def run(rng, plan: SeasonPlan):
         tables: batches, eggs, weights, looks, readings in hatchkit's own columns, times UTC;
         eggs: the true course of every egg with what the person saw of it.
     """
-    wide = reference.species_table()
+    wide = biology.birds()
     parts = [_run_batch(own, plan, batch, wide.loc[batch.species])
              for own, batch in zip(rng.spawn(len(plan.batches)), plan.batches, strict=True)]
-    rows = pd.DataFrame([part["row"] for part in parts])
     eggs = [part["eggs"] for part in parts]
     weights = [part["weights"] for part in parts if part["weights"] is not None]
     tables = {
-        "batches": _batches_table(rows),
+        "batches": _batches_table([part["row"] for part in parts]),
         "eggs": _eggs_table([part["sheet"] for part in parts if part["sheet"] is not None]),
         "weights": pd.concat(weights, ignore_index=True) if weights else _no_weights(),
         "readings": _readings_table([part["readings"] for part in parts]),
@@ -184,23 +184,26 @@ def _weights(rng, batch, eggs, seen, moments, species):
                                  transfer_day=species["transfer_day"], single=batch.weighs == "single")
 
 
-def _batches_table(rows):
-    order = reference.load("columns_records").query("table == 'batches'")
-    table = rows.reindex(columns=order["column"])
-    for name, kind in zip(order["column"], order["kind"], strict=True):
-        if kind == "count":
-            table[name] = table[name].astype("Float64").astype("Int64")
-        elif kind == "time":
-            table[name] = pd.to_datetime(table[name], utc=True).astype("datetime64[ns, UTC]")
-        elif kind == "number":
-            table[name] = table[name].astype(float)
-        else:
-            table[name] = table[name].astype(object).fillna("")
-    return table
+def _batches_table(rows: list) -> pd.DataFrame:
+    kinds = {"count": lambda values: pd.array([pd.NA if _none(v) else int(v) for v in values], dtype="Int64"),
+             "time": lambda values: pd.DatetimeIndex(pd.to_datetime(values, utc=True)),
+             "number": lambda values: np.array([np.nan if _none(v) else float(v) for v in values]),
+             "text": lambda values: np.array(["" if _none(v) else v for v in values], dtype=object)}
+    return pd.DataFrame({name: kinds[kind]([row.get(name) for row in rows]) for name, kind in _columns("batches")})
+
+
+def _none(value) -> bool:
+    return value is None or value != value
+
+
+@cache
+def _columns(table) -> tuple:
+    listed = reference.load("columns_records").query("table == @table")
+    return tuple(zip(listed["column"], listed["kind"], strict=True))
 
 
 def _eggs_table(sheets):
-    order = reference.load("columns_records").query("table == 'eggs'")["column"]
+    order = [name for name, _ in _columns("eggs")]
     table = pd.concat(sheets, ignore_index=True) if sheets else pd.DataFrame(columns=order)
     table = table.reindex(columns=order)
     table["sheet_row"] = table["sheet_row"].astype("Int64")
@@ -221,8 +224,7 @@ def _readings_table(parts):
     table["temp_logged_c"] = table["temp_c"]
     table["probe"], table["doubt"] = "", ""
     table["file"] = "sensors/" + table["incubator"].astype(str) + ".csv"
-    order = reference.load("columns_records").query("table == 'readings'")["column"]
-    return table[list(order)].sort_values(["incubator", "time"], ignore_index=True)
+    return table[[name for name, _ in _columns("readings")]].sort_values(["incubator", "time"], ignore_index=True)
 
 
 def looks_of(batches: pd.DataFrame) -> pd.DataFrame:

@@ -18,6 +18,7 @@ from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.season import Season
 from hatchkit.simulate import causes, course, habits, loggers
+from hatchkit.simulate.biology import birds
 from hatchkit.simulate.biology import parameters as _figures
 from hatchkit.simulate.course import DAY, BatchPlan, SeasonPlan
 from hatchkit.simulate.machine import Fault
@@ -35,9 +36,10 @@ def _streams(seed):
 
 def _layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
     """Batches one after another in each machine; who, when and how many, but no fault."""
-    birds = reference.species(species)
+    species = reference.species(species).name
+    bird = birds().loc[species]
     names = [chr(ord("A") + place) for place in range(incubators)]
-    gap = birds["incubation_days"] + 5
+    gap = bird["incubation_days"] + 5
     begin = {name: pd.Timestamp("2026-04-02 16:00", tz="UTC") + float(rng.integers(0, 12)) * DAY for name in names}
     flocks = list(rng.permutation(FLOCKS)[: max(2, min(3, batches // 2))])
     ages = {flock: int(rng.integers(30, 50)) for flock in flocks}
@@ -57,7 +59,7 @@ def _layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
             fertility=fertile[flock], stored_days=float(rng.integers(2, 8)),
             egg_rows=bool(rng.random() < 0.35), weighs=("", "tray", "single")[int(rng.integers(3))],
             note=str(rng.choice(REMARKS))))
-    log_days = float(birds["incubation_days"]) + 3.0
+    log_days = float(bird["incubation_days"]) + 3.0
     plan = SeasonPlan(title="A hatching season (invented)", timezone=ZONE, batches=tuple(plans),
                       step_minutes=step_minutes, log_days=log_days, p=figures)
     return _with_decoy(rng, plan)

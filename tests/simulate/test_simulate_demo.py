@@ -1,0 +1,81 @@
+"""The demo season: same seed, same bytes; what was planted is there; the reader takes it as written."""
+
+from pathlib import Path
+
+import pandas as pd
+import pytest
+
+import hatchkit as hk
+from hatchkit.simulate import __main__ as command
+from hatchkit.simulate import demo, read_answer
+
+DEMO = Path(__file__).resolve().parents[2] / "data_demo"
+
+
+@pytest.fixture(scope="module")
+def written(tmp_path_factory):
+    """Written by the command that the README names."""
+    home = tmp_path_factory.mktemp("demo")
+    assert command.main([str(home / "demo"), "--answer", str(home / "answer.json")]) == 0
+    return home / "demo", read_answer(home / "answer.json")
+
+
+def test_the_shipped_folder_is_what_the_seed_gives_byte_for_byte(written):
+    folder, _ = written
+    made = {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+    shipped = {path.relative_to(DEMO).as_posix(): path.read_bytes() for path in DEMO.rglob("*")
+               if path.is_file() and path.name != "README.md"}
+    assert sorted(made) == sorted(shipped)
+    assert [name for name in made if made[name] != shipped[name]] == []
+
+
+def test_it_is_small_and_says_that_it_is_invented():
+    assert sum(path.stat().st_size for path in DEMO.rglob("*") if path.is_file()) < 12e6
+    assert "made up" in (DEMO / "README.md").read_text(encoding="utf-8")
+    assert "invented" in (DEMO / "season.toml").read_text(encoding="utf-8")
+
+
+def test_fourteen_batches_or_more_of_three_kinds_in_three_incubators_over_five_months(written):
+    plan = demo.demo_plan()
+    assert len(plan.batches) >= 14
+    assert {item.species for item in plan.batches} == {"chicken", "duck", "quail"}
+    assert {item.incubator for item in plan.batches} == {"A", "B", "C"}
+    begin, end = (f(item.set_at for item in plan.batches) for f in (min, max))
+    assert 120 < (end - begin) / pd.Timedelta(days=1) + 21 < 170
+
+
+def test_every_planted_event_is_in_the_answer_and_took_eggs(written):
+    _, answer = written
+    causes = answer.causes.set_index("batch")
+    assert set(causes["cause"]) == {"power_cut", "drift_warm", "lid_ajar", "probe_high", "long_storage",
+                                    "low_fertility", "none"}
+    took = causes[~causes["cause"].isin(["none", "probe_high"])]["lost"]
+    assert (took >= 4).all(), took.to_dict()
+
+
+def test_nothing_in_the_folder_names_what_was_planted(written):
+    folder, answer = written
+    texts = [path.read_text(encoding="utf-8-sig") for path in (folder / "season.toml", DEMO / "README.md")]
+    words = [str(said) for said in answer.causes["said"]] + list(answer.causes["cause"])
+    for text in texts:
+        assert not [word for word in words if word != "none" and word in text]
+        assert "offset" not in text
+
+
+def test_the_reader_loses_nothing_of_it():
+    season = hk.load_season(DEMO)
+    plan = demo.demo_plan()
+    assert list(season.batches["batch"]) == [item.batch for item in plan.batches]
+    assert "lost" not in set(season.problems["severity"])
+    assert (season.problems["severity"] == "doubtful").sum() <= 3
+    assert season.fates.groupby("batch")["eggs"].sum().to_dict() == {i.batch: i.eggs_set for i in plan.batches}
+    assert (season.fates["fate"] != "unaccounted").all()
+    assert set(season.readings["incubator"]) == {"A", "B", "C"}
+    step = season.readings.groupby("incubator")["time"].diff().median()
+    assert step == pd.Timedelta(minutes=5)
+
+
+def test_the_answer_lies_elsewhere(written):
+    folder, answer = written
+    assert not list(folder.rglob("*.json"))
+    assert "drifted" in answer.words()
