@@ -38,11 +38,22 @@ class Posterior:
 
     @property
     def effective_draws(self) -> float:
-        return float(1 / (self.weight ** 2).sum())
+        return float(1 / (self.weight**2).sum())
 
 
-def posterior(died, at_risk, design, *, offset=0.0, group=None, prior_mean=0.0, prior_width=RATIO_WIDTH,
-              draws=2000, grid=12, seed=1) -> Posterior:
+def posterior(
+    died,
+    at_risk,
+    design,
+    *,
+    offset=0.0,
+    group=None,
+    prior_mean=0.0,
+    prior_width=RATIO_WIDTH,
+    draws=2000,
+    grid=12,
+    seed=1,
+) -> Posterior:
     """Posterior of coefficients and spread.
 
     Parameters
@@ -71,8 +82,10 @@ def posterior(died, at_risk, design, *, offset=0.0, group=None, prior_mean=0.0, 
     chi = rng.chisquare(_FREEDOM, (grid, each, 1)) / _FREEDOM
     z = normal / np.sqrt(chi)
     coef = centre[:, None, :] + np.einsum("gij,gdj->gdi", scale, z)
-    log_q = (-0.5 * (_FREEDOM + terms) * np.log1p((z ** 2).sum(-1) / _FREEDOM)
-             - np.log(np.abs(np.linalg.det(scale)))[:, None])
+    log_q = (
+        -0.5 * (_FREEDOM + terms) * np.log1p((z**2).sum(-1) / _FREEDOM)
+        - np.log(np.abs(np.linalg.det(scale)))[:, None]
+    )
     coef = coef.reshape(-1, terms)
     sd = np.repeat(spread, each)
     log_p = log_likelihood(died, at_risk, coef @ design.T + offset, sd, group)
@@ -126,7 +139,7 @@ def _nodes(died, at_risk, eta, spread, group, score=None):
     eggs = at_risk if own else at_risk @ member
     share = (total + 0.5) / (eggs + 1.0)
     pooled = -np.log1p(-share)
-    known = eggs * pooled ** 2 * (1 - share) / share
+    known = eggs * pooled**2 * (1 - share) / share
     inverse = 1 / spread[:, None] ** 2
     width2 = 1 / (inverse + known)
     middle = width2 * known * np.log(pooled * eggs / np.maximum(mass, 1e-300))
@@ -138,7 +151,7 @@ def _nodes(died, at_risk, eta, spread, group, score=None):
         now = np.minimum(hazard * np.exp(u if own else u[:, group]), 500.0)
         row = died * np.log(-np.expm1(-np.maximum(now, 1e-300))) - alive * now
         row = row if own else row @ member
-        out[k] = row - 0.5 * u ** 2 * inverse + np.log(w[k]) + z[k] ** 2
+        out[k] = row - 0.5 * u**2 * inverse + np.log(w[k]) + z[k] ** 2
         if score is not None:
             score[k] = died * now / np.expm1(np.maximum(now, 1e-300)) - alive * now
     return out + np.log(width / spread[:, None]) - 0.5 * np.log(np.pi)
@@ -147,9 +160,9 @@ def _nodes(died, at_risk, eta, spread, group, score=None):
 def _proposal(died, at_risk, design, offset, group, mean, width, spread, rounds=12):
     """Mode and scale of the coefficients for each spread (Fisher scoring with a working information)."""
     terms = design.shape[1]
-    pairs = np.einsum("np,nq->npq", design, design).reshape(len(design), terms ** 2)
+    pairs = np.einsum("np,nq->npq", design, design).reshape(len(design), terms**2)
     centre = np.tile(mean, (len(spread), 1))
-    prior = np.diag(1 / width ** 2)
+    prior = np.diag(1 / width**2)
     size = np.bincount(group)[group]
     for _ in range(rounds):
         eta = np.clip(centre @ design.T + offset, -25, 3)
@@ -157,7 +170,7 @@ def _proposal(died, at_risk, design, offset, group, mean, width, spread, rounds=
         parts = _nodes(died, at_risk, eta, spread, group, score)
         share = np.exp(parts - parts.max(axis=0))
         share = (share / share.sum(axis=0))[:, :, group]
-        gradient = (share * score).sum(axis=0) @ design - (centre - mean) / width ** 2
+        gradient = (share * score).sum(axis=0) @ design - (centre - mean) / width**2
         expected = at_risk * np.exp(eta) + died
         weight = 0.5 * expected / (1 + 0.5 * size * expected * spread[:, None] ** 2)
         information = (weight @ pairs).reshape(-1, terms, terms) + prior

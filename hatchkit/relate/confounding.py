@@ -37,8 +37,9 @@ def batch_table(design) -> pd.DataFrame:
     named = {name: "first" for name in [*GROUPS, "stored_days", "flock_age_weeks"] if name in rows}
     if "start" in rows:
         named["start"] = "min"
-    return rows.groupby("code").agg(dose=("dose", "sum"), exposed=("hit", "any"),
-                                    **{name: (name, how) for name, how in named.items()})
+    return rows.groupby("code").agg(
+        dose=("dose", "sum"), exposed=("hit", "any"), **{name: (name, how) for name, how in named.items()}
+    )
 
 
 def _group_row(batches, design, column, word):
@@ -51,17 +52,27 @@ def _group_row(batches, design, column, word):
     shared = bool((levels.loc[levels["any"], "size"] > 1).any()) or column == "incubator"
     explained = _between_share(known["dose"].to_numpy(float), known[column].astype(str).to_numpy())
     alone = int(levels["any"].sum()) == 1
-    apart = not (shared and (mixed == 0 or explained >= rules()["explained_share"]
-                             or (alone and not _can_show_inside(design, column))))
+    apart = not (
+        shared
+        and (
+            mixed == 0
+            or explained >= rules()["explained_share"]
+            or (alone and not _can_show_inside(design, column))
+        )
+    )
     hit = ", ".join(levels.index[levels["any"]])
     if mixed == 0 and shared:
-        says = (f"All exposed batches share {word} {hit}, and no other batch does: this compares {word}s, "
-                f"and cannot say what the temperature did.")
+        says = (
+            f"All exposed batches share {word} {hit}, and no other batch does: this compares {word}s, "
+            f"and cannot say what the temperature did."
+        )
     elif not apart:
-        says = (f"Nearly all batches of {word} {hit} were exposed and the others were not: too few can be "
-                f"compared within one {word}.")
+        says = (
+            f"Nearly all batches of {word} {hit} were exposed and the others were not: too few can be "
+            f"compared within one {word}."
+        )
     else:
-        says = f"Exposed and unexposed batches are compared within each {word} where it has both ({mixed} of {len(levels)})."
+        says = f"Exposed and unexposed batches are compared within each {word} with both: {mixed} of {len(levels)}."
         if column == "flock":
             says = f"{mixed} of {len(levels)} flocks had both exposed and unexposed batches."
     return [word, len(known), explained, len(levels), int(levels["any"].sum()), mixed, apart, says]
@@ -96,10 +107,14 @@ def _amount_row(batches, column, word):
     if split:
         which = "the later" if hit[column].min() > free[column].max() else "the earlier"
         which = which if column == "start" else ("those with more" if which == "the later" else "those with fewer")
-        says = (f"The exposed batches were exactly {which} by {word}: what changed with {word} cannot be "
-                f"separated from the temperature.")
+        says = (
+            f"The exposed batches were exactly {which} by {word}: what changed with {word} cannot be "
+            f"separated from the temperature."
+        )
     elif explained >= 0.5:
-        says = f"Exposure and {word} go together ({explained:.0%} shared): part of a difference may be due to {word}."
+        says = (
+            f"Exposure and {word} go together ({explained:.0%} shared): part of a difference may be due to {word}."
+        )
     else:
         says = f"Exposure and {word} do not go together ({explained:.0%} shared)."
     return [word, len(known), explained, np.nan, np.nan, np.nan, apart, says]

@@ -118,8 +118,21 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
     exposed = np.isfinite(value) & (value > 0)
     step = float(value[exposed].mean()) if exposed.any() else 1.0
     extra, names, not_carried = _extra(rows, batch, covariates)
-    return Design(rows, left_out, batch, window, cell, np.asarray(batches), np.asarray(windows), strata, step,
-                  exposed, extra, names, not_carried)
+    return Design(
+        rows,
+        left_out,
+        batch,
+        window,
+        cell,
+        np.asarray(batches),
+        np.asarray(windows),
+        strata,
+        step,
+        exposed,
+        extra,
+        names,
+        not_carried,
+    )
 
 
 def _in_order(rows):

@@ -46,12 +46,17 @@ def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
     limit = rules()
     unexposed_dead = found["deaths"] - found["deaths_exposed"]
     alive_exposed = ((design.at_risk - design.died) * (design.exposed & use)).sum()
-    if (found["batches"] >= limit["weighted_batches"] and found["exposed"] >= limit["weighted_exposed"]
-            and found["deaths_exposed"] > 0 and alive_exposed > 0
-            and (unexposed_dead > 0 or not (~design.exposed & use).any())
-            and np.linalg.matrix_rank(columns) == columns.shape[1]):
-        fitted = weighted_fit(design.died[use], design.at_risk[use], columns, design.offset[use],
-                              design.batch[use], cells.shape[1])
+    if (
+        found["batches"] >= limit["weighted_batches"]
+        and found["exposed"] >= limit["weighted_exposed"]
+        and found["deaths_exposed"] > 0
+        and alive_exposed > 0
+        and (unexposed_dead > 0 or not (~design.exposed & use).any())
+        and np.linalg.matrix_rank(columns) == columns.shape[1]
+    ):
+        fitted = weighted_fit(
+            design.died[use], design.at_risk[use], columns, design.offset[use], design.batch[use], cells.shape[1]
+        )
         # Counts that look sound can still separate with a graded dose; then the estimate runs away.
         if np.isfinite(fitted["hazard_ratio"]) and abs(fitted["log_ratio"]) < 6:
             return {**found, **fitted}
@@ -60,10 +65,20 @@ def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
 
 def _counts(design, use) -> dict:
     hit = design.exposed & use
-    return {"hazard_ratio": np.nan, "low": np.nan, "high": np.nan, "log_ratio": np.nan, "phi": np.nan,
-            "spread": np.nan, "freedom": np.nan, "rows": int(use.sum()),
-            "batches": len(np.unique(design.batch[use])), "exposed": len(np.unique(design.batch[hit])),
-            "deaths": float(design.died[use].sum()), "deaths_exposed": float(design.died[hit].sum())}
+    return {
+        "hazard_ratio": np.nan,
+        "low": np.nan,
+        "high": np.nan,
+        "log_ratio": np.nan,
+        "phi": np.nan,
+        "spread": np.nan,
+        "freedom": np.nan,
+        "rows": int(use.sum()),
+        "batches": len(np.unique(design.batch[use])),
+        "exposed": len(np.unique(design.batch[hit])),
+        "deaths": float(design.died[use].sum()),
+        "deaths_exposed": float(design.died[hit].sum()),
+    }
 
 
 def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
@@ -97,15 +112,26 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
         weight = 1 / (1 + (at_risk - 1) * k * share / (1 - share))
     fit = statsmodels_fit(died, at_risk, columns, offset, weight)
     share = np.clip(fit.fittedvalues, 1e-12, 1 - 1e-12)
-    phi = max(1.0, float(dispersion(died * weight, at_risk * weight, share, max(len(died) - columns.shape[1], 1))),
-              _batch_dispersion(died, at_risk, share, weight, batch, freedom))
+    phi = max(
+        1.0,
+        float(dispersion(died * weight, at_risk * weight, share, max(len(died) - columns.shape[1], 1))),
+        _batch_dispersion(died, at_risk, share, weight, batch, freedom),
+    )
     error = float(np.sqrt(fit.cov_params()[0, 0] / fit.scale * phi))
     log_ratio = float(fit.params[0])
     reach = t.ppf(0.5 + rules()["interval"] / 2, freedom) * error
     ends = np.exp(np.clip([log_ratio - reach, log_ratio + reach], -50, 50))
-    return {"method": "weighted quasi-binomial", "hazard_ratio": float(np.exp(log_ratio)), "low": ends[0],
-            "high": ends[1], "log_ratio": log_ratio, "phi": phi, "spread": float(np.sqrt(np.log1p(k))),
-            "freedom": freedom, "error": error}
+    return {
+        "method": "weighted quasi-binomial",
+        "hazard_ratio": float(np.exp(log_ratio)),
+        "low": ends[0],
+        "high": ends[1],
+        "log_ratio": log_ratio,
+        "phi": phi,
+        "spread": float(np.sqrt(np.log1p(k))),
+        "freedom": freedom,
+        "error": error,
+    }
 
 
 def statsmodels_fit(died, at_risk, columns, offset, weight=1.0):
@@ -120,11 +146,17 @@ def statsmodels_fit(died, at_risk, columns, offset, weight=1.0):
     import statsmodels.api as sm
 
     family = sm.families.Binomial(link=sm.families.links.CLogLog())
-    model = sm.GLM(died / at_risk, columns, family=family, var_weights=at_risk * weight, offset=offset)
+    model = sm.GLM(
+        died / at_risk,
+        columns,
+        family=family,
+        var_weights=at_risk * weight,
+        offset=np.broadcast_to(offset, died.shape),
+    )
     # Separation is looked for by the caller, who sees the counts; the library's hint would reach the reader.
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
-        return model.fit()
+        return model.fit(tol=1e-11)
 
 
 def spread_moment(died, at_risk, share, freedom) -> float:
@@ -147,7 +179,7 @@ def _batch_dispersion(died, at_risk, share, weight, batch, freedom) -> float:
     _, code = np.unique(batch, return_inverse=True)
     gap = np.bincount(code, weight * (died - at_risk * share))
     variance = np.bincount(code, weight * at_risk * share * (1 - share))
-    return float((gap ** 2 / variance).sum() / freedom)
+    return float((gap**2 / variance).sum() / freedom)
 
 
 def _bayes_fit(design, use, columns, cells, draws, seed) -> dict:
@@ -164,10 +196,26 @@ def _bayes_fit(design, use, columns, cells, draws, seed) -> dict:
     tail = (1 - limit["interval"]) / 2
     fits = []
     for group in groups:
-        post = bayes.posterior(design.died[use], design.at_risk[use], columns, offset=design.offset[use],
-                               group=group, prior_mean=mean, prior_width=width, draws=draws, seed=seed)
+        post = bayes.posterior(
+            design.died[use],
+            design.at_risk[use],
+            columns,
+            offset=design.offset[use],
+            group=group,
+            prior_mean=mean,
+            prior_width=width,
+            draws=draws,
+            seed=seed,
+        )
         low, middle, high = post.quantile(post.coef[:, 0], [tail, 0.5, 1 - tail])
-        fits.append({"method": "small Bayesian model", "hazard_ratio": float(np.exp(middle)),
-                     "low": float(np.exp(low)), "high": float(np.exp(high)), "log_ratio": float(middle),
-                     "spread": float((post.weight * post.spread).sum())})
+        fits.append(
+            {
+                "method": "small Bayesian model",
+                "hazard_ratio": float(np.exp(middle)),
+                "low": float(np.exp(low)),
+                "high": float(np.exp(high)),
+                "log_ratio": float(middle),
+                "spread": float((post.weight * post.spread).sum()),
+            }
+        )
     return max(fits, key=lambda fit: np.log(fit["high"]) - np.log(fit["low"]))

@@ -42,9 +42,16 @@ def unexposed_hazard(design, *, seed=1, draws=1200, leave_out=None) -> tuple:
     extra = design.extra.shape[1]
     mean = np.r_[np.full(cells.shape[1], np.log(limit["daily_hazard"])), np.zeros(extra)]
     width = np.r_[np.full(cells.shape[1], bayes.INTERCEPT_WIDTH), np.ones(extra)]
-    post = bayes.posterior(design.died[teach], design.at_risk[teach], columns[teach],
-                           offset=design.offset[teach], prior_mean=mean, prior_width=width, draws=draws,
-                           seed=seed)
+    post = bayes.posterior(
+        design.died[teach],
+        design.at_risk[teach],
+        columns[teach],
+        offset=design.offset[teach],
+        prior_mean=mean,
+        prior_width=width,
+        draws=draws,
+        seed=seed,
+    )
     rng = np.random.default_rng(seed)
     coef, spread = post.resample(DRAWS, rng)
     effects = rng.standard_normal((DRAWS, len(design.batches))) * spread[:, None]
@@ -83,8 +90,18 @@ def excess(design, *, seed=1, log_hazard=None) -> pd.DataFrame:
     return pd.DataFrame(parts, columns=EXCESS_COLUMNS)
 
 
-EXCESS_COLUMNS = ["batch", "eggs", "observed", "expected", "excess", "excess_low", "excess_high",
-                  "chicks_lost", "chicks_low", "chicks_high"]
+EXCESS_COLUMNS = [
+    "batch",
+    "eggs",
+    "observed",
+    "expected",
+    "excess",
+    "excess_low",
+    "excess_high",
+    "chicks_lost",
+    "chicks_low",
+    "chicks_high",
+]
 
 
 def _chain(design, rows, log_hazard, rng):
@@ -111,6 +128,15 @@ def _line(batch, eggs, observed, would, more, chicks) -> dict:
     # Counts are whole eggs: the ends of an interval of counts are taken outwards.
     low, middle, high = np.percentile(more, ends, method="inverted_cdf")
     fewest, chicks_middle, most = np.percentile(chicks, ends)
-    return {"batch": batch, "eggs": float(eggs), "observed": float(observed), "expected": float(would.mean()),
-            "excess": float(observed - would.mean()), "excess_low": float(low), "excess_high": float(high),
-            "chicks_lost": float(chicks.mean()), "chicks_low": float(fewest), "chicks_high": float(most)}
+    return {
+        "batch": batch,
+        "eggs": float(eggs),
+        "observed": float(observed),
+        "expected": float(would.mean()),
+        "excess": float(observed - would.mean()),
+        "excess_low": float(low),
+        "excess_high": float(high),
+        "chicks_lost": float(chicks.mean()),
+        "chicks_low": float(fewest),
+        "chicks_high": float(most),
+    }

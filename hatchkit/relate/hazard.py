@@ -69,8 +69,18 @@ class CountsRelation:
         return counts_in_words(self)
 
 
-def relate_counts(table, dose="dose", *, covariates=None, least=0.0, turned=None, draws=10_000, seed=1,
-                  detect=True, with_excess=True) -> CountsRelation:
+def relate_counts(
+    table,
+    dose="dose",
+    *,
+    covariates=None,
+    least=0.0,
+    turned=None,
+    draws=10_000,
+    seed=1,
+    detect=True,
+    with_excess=True,
+) -> CountsRelation:
     """Relate deaths per batch and window to a dose.
 
     Parameters
@@ -95,10 +105,19 @@ def relate_counts(table, dose="dose", *, covariates=None, least=0.0, turned=None
         Whether to compute what could have shown, and the excess deaths.
     """
     design = make_design(table, dose, covariates=covariates, least=least)
-    blank = dict(effect={}, test=_no_test(), excess=pd.DataFrame(columns=EXCESS_COLUMNS), detectable={},
-                 confounding=confounding(design) if design.known.any() else pd.DataFrame(),
-                 rows=design.rows, left_out=design.left_out, step=design.step, dose=dose,
-                 adjusted=design.extra_names, not_carried=design.not_carried)
+    blank = dict(
+        effect={},
+        test=_no_test(),
+        excess=pd.DataFrame(columns=EXCESS_COLUMNS),
+        detectable={},
+        confounding=confounding(design) if design.known.any() else pd.DataFrame(),
+        rows=design.rows,
+        left_out=design.left_out,
+        step=design.step,
+        dose=dose,
+        adjusted=design.extra_names,
+        not_carried=design.not_carried,
+    )
     why = nothing_to_compute(design)
     if why:
         return CountsRelation(verdict=verdict(why=why), **blank)
@@ -112,9 +131,14 @@ def relate_counts(table, dose="dose", *, covariates=None, least=0.0, turned=None
     blank |= dict(effect=found, test=test, detectable=detectable)
     if with_excess:
         blank["excess"] = excess(design, seed=seed)
-    said = verdict(more=test["more"], low=found["low"], high=found["high"],
-                   power=detectable.get("doubling", 0.0), enough=enough,
-                   not_apart=not_apart(blank["confounding"]))
+    said = verdict(
+        more=test["more"],
+        low=found["low"],
+        high=found["high"],
+        power=detectable.get("doubling", 0.0),
+        enough=enough,
+        not_apart=not_apart(blank["confounding"]),
+    )
     return CountsRelation(verdict=said, **blank)
 
 
@@ -140,8 +164,10 @@ def nothing_to_compute(design) -> str:
         return "every embryo died, exposed or not"
     if not design.exposed.any():
         return "no batch was exposed"
-    if all(np.ptp(design.dose[design.known & (design.cell == cell)]) < 1e-12
-           for cell in np.unique(design.cell[design.known])):
+    if all(
+        np.ptp(design.dose[design.known & (design.cell == cell)]) < 1e-12
+        for cell in np.unique(design.cell[design.known])
+    ):
         return "all batches met the same dose"
     return ""
 
@@ -150,8 +176,11 @@ def enough_to_test(design) -> bool:
     """Whether batches, exposed batches and deaths reach the least numbers of the rule."""
     limit = rules()
     exposed = len(design.exposed_batches)
-    return bool(len(design.known_batches) >= limit["least_batches"] and exposed >= limit["least_exposed"]
-                and design.died[design.known].sum() >= limit["least_deaths"])
+    return bool(
+        len(design.known_batches) >= limit["least_batches"]
+        and exposed >= limit["least_exposed"]
+        and design.died[design.known].sum() >= limit["least_deaths"]
+    )
 
 
 def null_fit(design):
@@ -184,8 +213,12 @@ def _arranged(design, weighted, turned, draws, seed):
         dealt[:, design.batch, design.window] = np.nan_to_num(rows)
         score = permutation.turned_scores(weighted, dealt)
         # The whole circle of turns is there, so it is counted out and not sampled.
-        return dealt, {**permutation.chances(score, exact=True), "arrangements": len(score), "exact": True,
-                       "kind": "log turned"}
+        return dealt, {
+            **permutation.chances(score, exact=True),
+            "arrangements": len(score),
+            "exact": True,
+            "kind": "log turned",
+        }
     doses = _centred(design)
     kinds = np.nan_to_num(design.grid(np.where(design.known, design.dose, -1.0)), nan=-2.0)
     _, ids = np.unique(kinds, axis=0, return_inverse=True)

@@ -83,7 +83,9 @@ def one_batch(season, batch, *, relation=None, measure=PRIMARY, seed=1) -> OneBa
     table = relation.exposure if relation is not None else with_factors(exposure(season), season.batches)
     compared = compare(table, batch, measure=measure, seed=seed)
     first = _first_hit(season, table, batch, measure)
-    return OneBatch(batch=batch, ages=_ages(season.fates, batch, first), besides=_besides(season, batch), **compared)
+    return OneBatch(
+        batch=batch, ages=_ages(season.fates, batch, first), besides=_besides(season, batch), **compared
+    )
 
 
 def compare(exposure, batch, *, measure=PRIMARY, seed=1) -> dict:
@@ -110,24 +112,40 @@ def compare(exposure, batch, *, measure=PRIMARY, seed=1) -> dict:
     died = design.died[own]
     tail = 100 * (1 - rules()["interval"]) / 2
     low, high = np.percentile(would, [tail, 100 - tail], axis=0, method="inverted_cdf")
-    windows = pd.DataFrame({"name": design.windows[design.window[own]], "part": parts, "at_risk": eggs.astype(float),
-                            "died": died, "expected": would.mean(axis=0), "low": low, "high": high,
-                            "chance": (would >= died).mean(axis=0)}, columns=WINDOW_COLUMNS)
+    windows = pd.DataFrame(
+        {
+            "name": design.windows[design.window[own]],
+            "part": parts,
+            "at_risk": eggs.astype(float),
+            "died": died,
+            "expected": would.mean(axis=0),
+            "low": low,
+            "high": high,
+            "chance": (would >= died).mean(axis=0),
+        },
+        columns=WINDOW_COLUMNS,
+    )
     hit = np.isin(parts, ["with excursion"])
     if not hit.any():
         why = "the log does not cover it" if "not known" in parts else ""
         return {**blank, "windows": windows, "verdict": NOT_KNOWN.format(why=why) if why else NOT_HIT}
     chance = float((would[:, hit].sum(axis=1) >= died[hit].sum()).mean())
-    return {"chance": chance, "others": others, "windows": windows,
-            "verdict": UNUSUAL if chance <= rules()["clear_chance"] else USUAL}
+    return {
+        "chance": chance,
+        "others": others,
+        "windows": windows,
+        "verdict": UNUSUAL if chance <= rules()["clear_chance"] else USUAL,
+    }
 
 
 def _parts_of(design, own):
     """Where each window lies to the first exposed one."""
     exposed, known = design.exposed[own], design.known[own]
     first = np.flatnonzero(exposed)[0] if exposed.any() else len(own)
-    return ["with excursion" if hit else "not known" if not sure else "after" if i > first else "before"
-            for i, (hit, sure) in enumerate(zip(exposed, known, strict=True))]
+    return [
+        "with excursion" if hit else "not known" if not sure else "after" if i > first else "before"
+        for i, (hit, sure) in enumerate(zip(exposed, known, strict=True))
+    ]
 
 
 def _first_hit(season, table, batch, measure):
@@ -140,8 +158,10 @@ def _first_hit(season, table, batch, measure):
     kinds = {"heat": ["warm"], "cold": ["cold"], "either": ["warm", "cold"]}[measures().loc[measure, "kind"]]
     found = find_excursions(season)
     found = found[(found["batch"].astype(str) == batch) & found["kind"].isin(kinds)]
-    inside = [any(row.day_end >= window.day_start and row.day_start <= window.day_end for window in own.itertuples())
-              for row in found.itertuples()]
+    inside = [
+        any(row.day_end >= window.day_start and row.day_start <= window.day_end for window in own.itertuples())
+        for row in found.itertuples()
+    ]
     found = found[inside]
     if found.empty:
         return float(own["day_start"].min())
@@ -155,8 +175,13 @@ def _ages(fates, batch, first) -> pd.DataFrame:
     counts = dict.fromkeys(["before", "on or after", "may be either"], 0.0)
     if np.isfinite(first):
         for row in dead.itertuples():
-            when = ("before" if row.by_day <= first else "on or after" if row.after_day >= np.floor(first)
-                    else "may be either")
+            when = (
+                "before"
+                if row.by_day <= first
+                else "on or after"
+                if row.after_day >= np.floor(first)
+                else "may be either"
+            )
             counts[when] += float(row.eggs)
     return pd.DataFrame({"when": list(counts), "dead": list(counts.values())}).assign(excursion_day=first)
 
@@ -164,10 +189,14 @@ def _ages(fates, batch, first) -> pd.DataFrame:
 def _besides(season, batch) -> list:
     """What else sets this batch apart from the season's others of its species, in sentences."""
     row = season.batch(batch)
-    others = season.batches[(season.batches["batch"].astype(str) != batch)
-                            & (season.batches["species"] == row["species"])]
+    others = season.batches[
+        (season.batches["batch"].astype(str) != batch) & (season.batches["species"] == row["species"])
+    ]
     said = []
-    for column, word, unit in (("stored_days", "stored", "days"), ("flock_age_weeks", "from a flock aged", "weeks")):
+    for column, word, unit in (
+        ("stored_days", "stored", "days"),
+        ("flock_age_weeks", "from a flock aged", "weeks"),
+    ):
         if column not in season.batches or pd.isna(row.get(column)):
             continue
         rest = pd.to_numeric(others[column], errors="coerce").dropna()
@@ -175,8 +204,10 @@ def _besides(season, batch) -> list:
         if len(rest) >= 3 and (value > rest.max() or value < rest.min()):
             side = "longer" if value > rest.max() else "shorter"
             side = side if column == "stored_days" else {"longer": "older", "shorter": "younger"}[side]
-            said.append(f"Its eggs were {word} {value:g} {unit}, {side} than any other batch of its kind "
-                        f"({rest.min():g} to {rest.max():g}).")
+            said.append(
+                f"Its eggs were {word} {value:g} {unit}, {side} than any other batch of its kind "
+                f"({rest.min():g} to {rest.max():g})."
+            )
     if "flock" in row and pd.notna(row["flock"]) and len(others) and not (others["flock"] == row["flock"]).any():
         said.append(f"No other batch of its kind came from flock {row['flock']}.")
     if "notes" in row and pd.notna(row["notes"]) and str(row["notes"]).strip():

@@ -105,8 +105,11 @@ def _distinct(ids):
     # The commonest history fills what the others leave, so only the rarer ones are placed.
     for kind in kinds[1:]:
         source = np.flatnonzero(ids == kind)
-        rows = [(np.delete(free, list(spots)), _placed(taken, free[list(spots)], source))
-                for free, taken in rows for spots in combinations(range(len(free)), len(source))]
+        rows = [
+            (np.delete(free, list(spots)), _placed(taken, free[list(spots)], source))
+            for free, taken in rows
+            for spots in combinations(range(len(free)), len(source))
+        ]
     rest = np.flatnonzero(ids == kinds[0])
     return np.array([_placed(taken, free, rest) for free, taken in rows])
 
@@ -164,6 +167,8 @@ def chances(score, *, exact):
     slack = TIE * max(float(np.abs(score).max(initial=0.0)), 1e-300)
     away = np.abs(score - score.mean())
     top = (score >= score.max() - slack).mean() if exact else 1 / len(score)
-    return {"more": float((score >= score[0] - slack).mean()),
-            "either": float((away >= away[0] - slack).mean()),
-            "smallest": float(top)}
+    return {
+        "more": float((score >= score[0] - slack).mean()),
+        "either": float((away >= away[0] - slack).mean()),
+        "smallest": float(top),
+    }

@@ -46,8 +46,13 @@ def power(design, share, spread, dealt, *, seasons=250, seed=1) -> dict:
     clear = _clear(design, died, dealt)
     shown = clear.reshape(len(ratios), seasons).mean(axis=1)
     shown = np.maximum.accumulate(shown)
-    return {"ratios": ratios, "power": shown, "doubling": float(shown[0]),
-            "detectable": _ratio_for(ratios, shown, limit["detect_power"], seasons), "spread": spread}
+    return {
+        "ratios": ratios,
+        "power": shown,
+        "doubling": float(shown[0]),
+        "detectable": _ratio_for(ratios, shown, limit["detect_power"], seasons),
+        "spread": spread,
+    }
 
 
 def simulated_deaths(design, share, spread, ratio, rng):
@@ -55,9 +60,11 @@ def simulated_deaths(design, share, spread, ratio, rng):
     base = np.log(-np.log1p(-np.clip(share, 1e-9, 1 - 1e-9)))
     dose = np.where(design.known, design.dose, 0.0) / design.step
     # The baseline is the mean over batches, so the spread must not raise it.
-    effects = spread * rng.standard_normal((len(ratio), len(design.batches))) - spread ** 2 / 2
+    effects = spread * rng.standard_normal((len(ratio), len(design.batches))) - spread**2 / 2
     eta = base + np.log(ratio)[:, None] * dose + effects[:, design.batch]
-    return rng.binomial(np.round(design.at_risk).astype(int), -np.expm1(-np.exp(np.minimum(eta, 3.0)))).astype(float)
+    return rng.binomial(np.round(design.at_risk).astype(int), -np.expm1(-np.exp(np.minimum(eta, 3.0)))).astype(
+        float
+    )
 
 
 def _clear(design, died, dealt):
@@ -80,8 +87,9 @@ def _clear(design, died, dealt):
     if rare.any():
         use = design.known
         columns = np.column_stack([design.dose[use] / design.step, cells[use]])
-        coef, covariance, fitted = fit_many(died[rare][:, use], eggs[use], columns, ridge=1e-3, rounds=8,
-                                            tolerance=1e-3)
+        coef, covariance, fitted = fit_many(
+            died[rare][:, use], eggs[use], columns, ridge=1e-3, rounds=8, tolerance=1e-3
+        )
         fitted = np.clip(fitted, 1e-12, 1 - 1e-12)
         expected = eggs[use] * fitted
         chi2 = ((died[rare][:, use] - expected) ** 2 / (expected * (1 - fitted))).sum(axis=1)

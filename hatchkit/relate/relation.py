@@ -118,11 +118,16 @@ def relate_exposure(exposure, *, tracks=None, measure=PRIMARY, seed=1, draws=10_
     turned = _turned(exposure, tracks, measure)
     counts = relate_counts(table, turned=turned, seed=seed, draws=draws)
     design = make_design(table)
-    return Relation(verdict=counts.verdict, measure=measure,
-                    exposure=exposure.assign(dose=table["dose"]), counts=counts,
-                    windows=_by_window(design, seed), later=_later(table, seed),
-                    measures=_other_measures(exposure, table, measure, counts, seed),
-                    batches=_by_batch(design, seed))
+    return Relation(
+        verdict=counts.verdict,
+        measure=measure,
+        exposure=exposure.assign(dose=table["dose"]),
+        counts=counts,
+        windows=_by_window(design, seed),
+        later=_later(table, seed),
+        measures=_other_measures(exposure, table, measure, counts, seed),
+        batches=_by_batch(design, seed),
+    )
 
 
 def _turned(exposure, tracks, measure):
@@ -143,8 +148,10 @@ RATIO_COLUMNS = ["hazard_ratio", "low", "high", "method", "batches", "exposed", 
 
 def _by_window(design, seed) -> pd.DataFrame:
     """Hazard ratio at the usual dose, each window for itself."""
-    rows = [[name, *_ratio(effect(design, rows=design.window == code, seed=seed))]
-            for code, name in enumerate(design.windows)]
+    rows = [
+        [name, *_ratio(effect(design, rows=design.window == code, seed=seed))]
+        for code, name in enumerate(design.windows)
+    ]
     return pd.DataFrame(rows, columns=["name", *RATIO_COLUMNS])
 
 
@@ -182,8 +189,11 @@ def _other_measures(exposure, table, first, counts, seed) -> pd.DataFrame:
         key = np.round(dose / (top if top > 0 else 1.0), 6).tobytes()
         if key not in seen:
             design = make_design(table.assign(dose=dose))
-            seen[key] = ({}, {"more": np.nan}) if nothing_to_compute(design) else (
-                effect(design, seed=seed), weigh_chance(design, draws=SIDE_DRAWS, seed=seed)[3])
+            seen[key] = (
+                ({}, {"more": np.nan})
+                if nothing_to_compute(design)
+                else (effect(design, seed=seed), weigh_chance(design, draws=SIDE_DRAWS, seed=seed)[3])
+            )
         rows.append([name, listed[name], False, *_measured(*seen[key]), np.nan])
     result = pd.DataFrame(rows, columns=MEASURE_COLUMNS)
     tried = (~result["primary"] & result["more"].notna()).to_numpy()
@@ -193,11 +203,24 @@ def _other_measures(exposure, table, first, counts, seed) -> pd.DataFrame:
 
 
 def _measured(found, test):
-    return [found.get("exposed", 0), *(found.get(name, np.nan) for name in ("hazard_ratio", "low", "high")), test["more"]]
+    return [
+        found.get("exposed", 0),
+        *(found.get(name, np.nan) for name in ("hazard_ratio", "low", "high")),
+        test["more"],
+    ]
 
 
-BATCH_COLUMNS = ["batch", "exposed", "dose", "at_risk", "died", "share_died", "share_expected",
-                 "share_expected_low", "share_expected_high"]
+BATCH_COLUMNS = [
+    "batch",
+    "exposed",
+    "dose",
+    "at_risk",
+    "died",
+    "share_died",
+    "share_expected",
+    "share_expected_low",
+    "share_expected_high",
+]
 
 
 def _by_batch(design, seed) -> pd.DataFrame:
@@ -213,6 +236,17 @@ def _by_batch(design, seed) -> pd.DataFrame:
         rng = np.random.default_rng(seed)
         low, middle, high = np.percentile(rng.binomial(int(eggs), share), [2.5, 50, 97.5]) / eggs
         known = np.isfinite(design.dose[own])
-        rows.append([batch, bool(design.exposed[own].any()), design.dose[own][known].sum() if known.any() else np.nan,
-                     eggs, died, died / eggs, middle, low, high])
+        rows.append(
+            [
+                batch,
+                bool(design.exposed[own].any()),
+                design.dose[own][known].sum() if known.any() else np.nan,
+                eggs,
+                died,
+                died / eggs,
+                middle,
+                low,
+                high,
+            ]
+        )
     return pd.DataFrame(rows, columns=BATCH_COLUMNS)

@@ -15,12 +15,17 @@ from hatchkit.relate.measures import PARTS, PRIMARY, score, together
 
 def batches_overlap(exposure) -> bool:
     """Whether at least half of the batches share their machine with another at some time."""
-    spans = exposure.groupby("batch").agg(start=("start", "min"), end=("end", "max"),
-                                          incubator=("incubator", "first")).dropna()
+    spans = (
+        exposure.groupby("batch")
+        .agg(start=("start", "min"), end=("end", "max"), incubator=("incubator", "first"))
+        .dropna()
+    )
     if len(spans) < 2:
         return False
-    shares = [((spans["incubator"] == row.incubator) & (spans["start"] < row.end) & (spans["end"] > row.start)).sum() > 1
-              for row in spans.itertuples()]
+    shares = [
+        ((spans["incubator"] == row.incubator) & (spans["start"] < row.end) & (spans["end"] > row.start)).sum() > 1
+        for row in spans.itertuples()
+    ]
     return bool(np.mean(shares) >= 0.5)
 
 
@@ -42,8 +47,16 @@ def log_rates(tracks) -> pd.DataFrame:
         hours = track["hours"].fillna(0.0).where(track["egg_c"].notna(), 0.0)
         warm = (track["egg_c"] - track["egg_range_high_c"]).clip(lower=0)
         cold = (track["egg_range_low_c"] - track["egg_c"]).clip(lower=0)
-        parts.append(pd.DataFrame({"hour": track["time"].dt.floor("h"), PARTS[0]: warm * hours,
-                                   PARTS[1]: cold * hours, "hours": hours}))
+        parts.append(
+            pd.DataFrame(
+                {
+                    "hour": track["time"].dt.floor("h"),
+                    PARTS[0]: warm * hours,
+                    PARTS[1]: cold * hours,
+                    "hours": hours,
+                }
+            )
+        )
     sums = pd.concat(parts).groupby("hour").sum()
     sums = sums[sums["hours"] > 0]
     return sums[list(PARTS)].div(sums["hours"], axis=0).asfreq("h")
@@ -71,8 +84,10 @@ def turned_doses(exposure, rates, measure=PRIMARY, *, days=1.0) -> np.ndarray:
         rows = np.flatnonzero((placed & (exposure["incubator"] == incubator)).to_numpy())
         if len(rows) == 0 or len(rate) == 0:
             continue
-        first, last = ((exposure[end].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600
-                       for end in ("start", "end"))
+        first, last = (
+            (exposure[end].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600
+            for end in ("start", "end")
+        )
         doses = [_turn(rate[part].to_numpy(float), first, last, turns, part) for part in PARTS]
         out[:, rows] = together(*doses) if measure == PRIMARY else doses[PARTS.index(measure)]
     return out

@@ -21,8 +21,9 @@ def rules() -> dict:
     return dict(zip(table["item"], table["value"].astype(float), strict=True))
 
 
-def verdict(*, more=float("nan"), low=float("nan"), high=float("nan"), power=0.0, enough=True, not_apart="",
-            why="") -> str:
+def verdict(
+    *, more=float("nan"), low=float("nan"), high=float("nan"), power=0.0, enough=True, not_apart="", why=""
+) -> str:
     """The verdict on harm.
 
     Parameters

@@ -7,11 +7,15 @@ import numpy as np
 from hatchkit.relate.verdict import CLEAR, NONE, SOME, rules
 
 #: What the figure without statistics says under it.
-SHOWS_NOT_PROVES = ("This picture lays losses beside temperatures. It shows, and proves nothing: whether the two go "
-                    "together more than chance would have it is asked below.")
+SHOWS_NOT_PROVES = (
+    "This picture lays losses beside temperatures. It shows, and proves nothing: whether the two go "
+    "together more than chance would have it is asked below."
+)
 #: What no verdict here can tell.
-NOT_THE_CAUSE = ("Losses that go with an excursion are consistent with harm from it. That it was the cause, and not "
-                 "something that came with it, no records of this kind can prove.")
+NOT_THE_CAUSE = (
+    "Losses that go with an excursion are consistent with harm from it. That it was the cause, and not "
+    "something that came with it, no records of this kind can prove."
+)
 
 
 def sentence(text) -> str:
@@ -32,7 +36,9 @@ def in_ten(share) -> str:
     """A share as so many in 10, 100 or 1000."""
     for whole in (10, 100, 1000):
         if round(share * whole) >= 1 or whole == 1000:
-            return f"{max(round(share * whole), 0)} in {whole}" if round(share * whole) else f"fewer than 1 in {whole}"
+            return (
+                f"{max(round(share * whole), 0)} in {whole}" if round(share * whole) else f"fewer than 1 in {whole}"
+            )
     return ""
 
 
@@ -56,10 +62,13 @@ def relation_in_words(found) -> str:
     from hatchkit.relate.measures import measures
 
     name = measures().loc[found.measure, "name"]
-    asked = (f"Asked before looking: did windows with more {name} lose more embryos in that same window?"
-             if found.measure != "excursions" else
-             "Asked before looking: did the windows between two looks in which eggs were too warm or too cold lose more "
-             "embryos than the others?")
+    asked = (
+        f"Asked before looking: did windows with more {name} lose more embryos in that same window?"
+        if found.measure != "excursions"
+        else "Asked before looking: did the windows between two looks in which eggs were too warm or too cold "
+        "lose more "
+        "embryos than the others?"
+    )
     parts = [counts_in_words(found.counts), asked]
     parts += [_too_few(found), _unlogged(found.exposure), _late(found)]
     if found.verdict in (CLEAR, SOME):
@@ -70,9 +79,12 @@ def relation_in_words(found) -> str:
 def _size(found) -> str:
     effect = found.effect
     exposed, batches = int(effect["exposed"]), int(effect["batches"])
-    return (f"In the {_many(exposed, 'exposed batch', 'exposed batches')} of {batches}, embryos died at "
-            f"{times(effect['hazard_ratio'])} times the rate of the others "
-            f"(95 % interval {times(effect['low'])} to {times(effect['high'])}), at the usual dose of the exposed windows.")
+    return (
+        f"In the {_many(exposed, 'exposed batch', 'exposed batches')} of {batches}, embryos died at "
+        f"{times(effect['hazard_ratio'])} times the rate of the others "
+        f"(95 % interval {times(effect['low'])} to {times(effect['high'])}), at the usual dose of the exposed "
+        "windows."
+    )
 
 
 def _chance(found) -> str:
@@ -81,8 +93,11 @@ def _chance(found) -> str:
         return ""
     if test["arrangements"] <= 1:
         return "No other way of dealing the exposures to these batches exists, so chance cannot be weighed."
-    how = "the temperature log turned against the batches" if test["kind"] == "log turned" else \
-        "the exposures dealt to the batches anew"
+    how = (
+        "the temperature log turned against the batches"
+        if test["kind"] == "log turned"
+        else "the exposures dealt to the batches anew"
+    )
     said = f"With {how}, chance alone did as much in {in_ten(test['more'])} cases"
     if test["smallest"] > rules()["clear_chance"]:
         said += f"; so few batches could not have given less than {in_ten(test['smallest'])}"
@@ -102,7 +117,10 @@ def _could_show(found) -> str:
     if found.verdict == NONE:
         return f"A rate {times(least)} times as high would have shown in 8 of 10 such seasons."
     if np.isfinite(least):
-        return f"Records of this size show harm in 8 of 10 seasons only where the rate is about {times(least)} times as high."
+        return (
+            f"Records of this size show harm in 8 of 10 seasons only where the rate is about {times(least)} "
+            "times as high."
+        )
     return "Records of this size cannot be counted on to show even a very large harm."
 
 
@@ -110,11 +128,15 @@ def _excess(found) -> str:
     if not len(found.excess):
         return ""
     total = found.excess.iloc[-1]
-    said = (f"The exposed windows held {total['observed']:.0f} dead; unexposed ones would plausibly have held "
-            f"{total['expected']:.0f}, so {_signed(total['excess'])} embryos "
-            f"(95 % interval {total['excess_low']:.0f} to {total['excess_high']:.0f}), ")
-    return said + (f"which is {_signed(total['chicks_lost'])} chicks in the end "
-                   f"({total['chicks_low']:.0f} to {total['chicks_high']:.0f}).")
+    said = (
+        f"The exposed windows held {total['observed']:.0f} dead; unexposed ones would plausibly have held "
+        f"{total['expected']:.0f}, so {_signed(total['excess'])} embryos "
+        f"(95 % interval {total['excess_low']:.0f} to {total['excess_high']:.0f}), "
+    )
+    return said + (
+        f"which is {_signed(total['chicks_lost'])} chicks in the end "
+        f"({total['chicks_low']:.0f} to {total['chicks_high']:.0f})."
+    )
 
 
 def _signed(value) -> str:
@@ -126,8 +148,11 @@ def _together(found) -> str:
     table = found.confounding
     if not len(table):
         return ""
-    weak = table[~table["apart"].astype(bool) | table["says"].str.contains("go together (", regex=False)
-                 | table["says"].str.contains("exactly", regex=False)]
+    weak = table[
+        ~table["apart"].astype(bool)
+        | table["says"].str.contains("go together (", regex=False)
+        | table["says"].str.contains("exactly", regex=False)
+    ]
     weak = weak[~weak["says"].str.contains("do not go together", regex=False)]
     return " ".join(weak["says"])
 
@@ -146,8 +171,10 @@ def _left_out(found) -> str:
     if not len(found.left_out):
         return ""
     why = found.left_out["why"].value_counts()
-    return (f"{_many(len(found.left_out), 'window was', 'windows were')} left out "
-            f"({'; '.join(f'{count}: {text}' for text, count in why.items())}).")
+    return (
+        f"{_many(len(found.left_out), 'window was', 'windows were')} left out "
+        f"({'; '.join(f'{count}: {text}' for text, count in why.items())})."
+    )
 
 
 def _too_few(found) -> str:
@@ -155,8 +182,10 @@ def _too_few(found) -> str:
     if not effect or effect["method"] == "none":
         return ""
     if effect["exposed"] == 1:
-        return ("Only one batch was exposed, so no test of the excursion exists; look at that batch by itself and "
-                "compare it with the others.")
+        return (
+            "Only one batch was exposed, so no test of the excursion exists; look at that batch by itself and "
+            "compare it with the others."
+        )
     if effect["batches"] < limit["least_batches"]:
         return f"With {effect['batches']} batches this is a description, not a test."
     if effect["deaths"] < limit["least_deaths"]:
@@ -168,8 +197,10 @@ def _unlogged(exposure) -> str:
     unknown = int(exposure["dose"].isna().sum()) if "dose" in exposure else 0
     if not unknown:
         return ""
-    return (f"For {unknown} of {len(exposure)} windows too little was logged to know the dose: "
-            f"they were neither counted as exposed nor as spared.")
+    return (
+        f"For {unknown} of {len(exposure)} windows too little was logged to know the dose: "
+        f"they were neither counted as exposed nor as spared."
+    )
 
 
 def _late(found) -> str:
@@ -179,12 +210,20 @@ def _late(found) -> str:
     late = [name for name in strong["name"] if name not in same]
     if not late:
         return ""
-    return (f"Looked at beside the question: batches hit in the window before {' and '.join(map(_look, late))} lost more "
-            f"from then to the end, though not in that window alone; deaths can follow an excursion late.")
+    return (
+        f"Looked at beside the question: batches hit in the window before {' and '.join(map(_look, late))} "
+        "lost more "
+        f"from then to the end, though not in that window alone; deaths can follow an excursion late."
+    )
 
 
 def _look(name) -> str:
-    known = {"candle1": "the first candling", "candle2": "the second candling", "transfer": "transfer", "hatch": "the take-off"}
+    known = {
+        "candle1": "the first candling",
+        "candle2": "the second candling",
+        "transfer": "transfer",
+        "hatch": "the take-off",
+    }
     return known.get(str(name), str(name))
 
 
@@ -202,22 +241,30 @@ def one_batch_in_words(found) -> str:
     parts = [f"Batch {found.batch}: {found.verdict}."]
     hit = found.windows[found.windows["part"] == "with excursion"]
     if len(hit):
-        parts.append(f"In the {_many(len(hit), 'window', 'windows')} with the excursion {hit['died'].sum():.0f} of "
-                     f"{hit['at_risk'].iloc[0]:.0f} embryos died; {_many(found.others, 'other batch', 'other batches')} "
-                     f"would lead one to expect {hit['expected'].sum():.1f}. So many or more come by luck in "
-                     f"{in_ten(found.chance)} such batches.")
+        parts.append(
+            f"In the {_many(len(hit), 'window', 'windows')} with the excursion {hit['died'].sum():.0f} of "
+            f"{hit['at_risk'].iloc[0]:.0f} embryos died; {_many(found.others, 'other batch', 'other batches')} "
+            f"would lead one to expect {hit['expected'].sum():.1f}. So many or more come by luck in "
+            f"{in_ten(found.chance)} such batches."
+        )
         after = found.windows[found.windows["part"] == "after"]
         high = after[after["chance"] <= rules()["clear_chance"]]
         if len(high):
-            parts.append(f"A later window also held more than usual (before {' and '.join(_look(n) for n in high['name'])}).")
+            parts.append(
+                f"A later window also held more than usual (before {' and '.join(_look(n) for n in high['name'])})."
+            )
         from hatchkit.relate.one_batch import FEW_OTHERS
 
         if found.others < FEW_OTHERS:
-            parts.append(f"With only {found.others} to compare with, this leans on the losses of other people's flocks.")
+            parts.append(
+                f"With only {found.others} to compare with, this leans on the losses of other people's flocks."
+            )
     counts = dict(zip(found.ages["when"], found.ages["dead"], strict=True))
     if sum(counts.values()):
-        parts.append(f"Of its dead, {counts['on or after']:.0f} died on or after the day of the excursion, "
-                     f"{counts['before']:.0f} before it, and for {counts['may be either']:.0f} the records leave it open.")
+        parts.append(
+            f"Of its dead, {counts['on or after']:.0f} died on or after the day of the excursion, "
+            f"{counts['before']:.0f} before it, and for {counts['may be either']:.0f} the records leave it open."
+        )
     parts += found.besides
     return " ".join(parts)
 
@@ -227,10 +274,15 @@ def hazard_alt(found) -> str:
     rows = found.windows[found.windows["hazard_ratio"].notna()]
     if rows.empty:
         return "Rate of death in exposed windows compared with the others: no window can be compared."
-    said = [f"{_look(row.name_)}: {times(row.hazard_ratio)} ({times(row.low)} to {times(row.high)})"
-            for row in rows.rename(columns={"name": "name_"}).itertuples()]
-    return ("Rate of death in exposed windows as a multiple of the rate in others, with 95 % intervals, by the look that "
-            f"closes the window. {'; '.join(said)}.")
+    said = [
+        f"{_look(row.name_)}: {times(row.hazard_ratio)} ({times(row.low)} to {times(row.high)})"
+        for row in rows.rename(columns={"name": "name_"}).itertuples()
+    ]
+    return (
+        "Rate of death in exposed windows as a multiple of the rate in others, with 95 % intervals, by the look "
+        "that "
+        f"closes the window. {'; '.join(said)}."
+    )
 
 
 def dose_alt(found) -> str:
@@ -238,12 +290,18 @@ def dose_alt(found) -> str:
     table = found.batches
     hit = table[table["exposed"].astype(bool)] if len(table) else table
     above = int((hit["share_died"] > hit["share_expected_high"]).sum()) if len(hit) else 0
-    return (f"Share of embryos lost in each of {_many(len(table), 'batch', 'batches')} against its dose of heat and cold: "
-            f"{len(hit)} exposed, of which {above} lost more than unexposed batches plausibly would.")
+    return (
+        f"Share of embryos lost in each of {_many(len(table), 'batch', 'batches')} against its dose of heat "
+        "and cold: "
+        f"{len(hit)} exposed, of which {above} lost more than unexposed batches plausibly would."
+    )
 
 
 def exposure_alt(exposure) -> str:
     """Alt text of the plain figure of losses beside exposure."""
     known = exposure[exposure["share_logged"] > 0]
-    return (f"Deaths in each of {len(exposure)} windows of {_many(exposure['batch'].nunique(), 'batch', 'batches')} beside the "
-            f"degree-hours that the eggs were too warm or too cold; {len(exposure) - len(known)} windows have no log.")
+    return (
+        f"Deaths in each of {len(exposure)} windows of "
+        f"{_many(exposure['batch'].nunique(), 'batch', 'batches')} beside the "
+        f"degree-hours that the eggs were too warm or too cold; {len(exposure) - len(known)} windows have no log."
+    )

@@ -8,12 +8,16 @@ from hatchkit.relate.exposure import DOSE_COLUMNS, add_doses
 
 def made_windows():
     start = pd.Timestamp("2024-03-01 12:00", tz="UTC")
-    return pd.DataFrame({
-        "batch": ["A", "A", "B"], "window": [1, 2, 1],
-        "start": [start, start + pd.Timedelta(days=7), pd.NaT],
-        "end": [start + pd.Timedelta(days=7), start + pd.Timedelta(days=14), pd.NaT],
-        "at_risk": [40.0, 38.0, 20.0], "died": [1.0, 4.0, 0.0],
-    })
+    return pd.DataFrame(
+        {
+            "batch": ["A", "A", "B"],
+            "window": [1, 2, 1],
+            "start": [start, start + pd.Timedelta(days=7), pd.NaT],
+            "end": [start + pd.Timedelta(days=7), start + pd.Timedelta(days=14), pd.NaT],
+            "at_risk": [40.0, 38.0, 20.0],
+            "died": [1.0, 4.0, 0.0],
+        }
+    )
 
 
 @pytest.fixture
@@ -25,8 +29,14 @@ def warm_window_dose(monkeypatch):
         inside = track[(track["time"] >= start) & (track["time"] < end)]
         if inside.empty:
             return {"hours": 168.0, "hours_logged": 0.0, "share_logged": 0.0}
-        return {"hours": 168.0, "hours_logged": 168.0, "share_logged": 1.0, "hours_warm": 2.0,
-                "egg_degree_hours_warm": 3.0, "heat_band": "low"}
+        return {
+            "hours": 168.0,
+            "hours_logged": 168.0,
+            "share_logged": 1.0,
+            "hours_warm": 2.0,
+            "egg_degree_hours_warm": 3.0,
+            "heat_band": "low",
+        }
 
     monkeypatch.setattr(dose, "window_dose", window_dose)
 
@@ -38,7 +48,7 @@ def test_a_window_with_no_reading_is_not_known_and_never_nought(warm_window_dose
     assert table["egg_degree_hours_warm"][0] == 3.0
     assert table.loc[[1, 2], "egg_degree_hours_warm"].isna().all()
     assert table["share_logged"].tolist() == [1.0, 0.0, 0.0]
-    assert list(table.columns[-len(DOSE_COLUMNS):]) == DOSE_COLUMNS
+    assert list(table.columns[-len(DOSE_COLUMNS) :]) == DOSE_COLUMNS
 
 
 def test_a_batch_without_a_track_keeps_its_window_length(warm_window_dose):
