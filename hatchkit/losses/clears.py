@@ -82,8 +82,8 @@ def clears(season, by: str | None = None) -> pd.DataFrame:
         (held a dead embryo), infertile_at_hatch (opened after the hatch; that late an infertile egg and a very
         early dead one look alike). Shares of eggs set: candled_fertile (not clear; not true fertility),
         fertile_least and fertile_most (what true fertility can be whatever the unopened clears were), and,
-        where a sample of clears was opened, fertile with _low and _high. Batches that cannot enter rates are
-        left out.
+        where a sample of clears was opened, fertile with _low and _high (of eggs like these, so the interval
+        may reach past the range for these very eggs). Batches that cannot enter rates are left out.
     """
     if by is not None and by not in season.batches.columns:
         raise HatchkitError(

@@ -8,7 +8,7 @@ putting the best-fitting spread in as if it were known flags too often.
 from __future__ import annotations
 
 import math
-from functools import cache
+from functools import cache, lru_cache
 
 import numpy as np
 
@@ -65,8 +65,9 @@ def distribution(total: int, weight, *, share: float | None = None) -> np.ndarra
     share : float, optional
         A level to expect; only the spread is then taken from the other batches.
     """
-    from scipy.special import gammaln
-
+    if share is None and total <= SMALL:
+        chance = _small(total) @ weight
+        return chance / chance.sum()
     a, b, _ = _grid()
     if share is not None:
         weight = weight.reshape(len(LOGITS), len(SPREADS)).sum(axis=0)
@@ -76,10 +77,27 @@ def distribution(total: int, weight, *, share: float | None = None) -> np.ndarra
         a, b = share * (1 - rho) / rho, (1 - share) * (1 - rho) / rho
     keep = weight > weight.max() * 1e-5
     a, b, weight = a[keep], b[keep], weight[keep] / weight[keep].sum()
+    chance = _chances(total, a, b) @ weight
+    return chance / chance.sum()
+
+
+#: Batches up to this size share one table of chances, since their sizes come again and again.
+SMALL = 100
+
+
+@lru_cache(maxsize=32)
+def _small(total: int) -> np.ndarray:
+    a, b, _ = _grid()
+    return _chances(total, a, b)
+
+
+def _chances(total, a, b) -> np.ndarray:
+    """Beta-binomial chance of each count at each pair of shapes: (total + 1, pairs)."""
+    from scipy.special import gammaln
+
     x = np.arange(total + 1, dtype=float)[:, None]
     choose = gammaln(total + 1) - gammaln(x + 1) - gammaln(total - x + 1)
-    chance = np.exp(choose + _log_beta_ratio(x, float(total), a, b)) @ weight
-    return chance / chance.sum()
+    return np.exp(choose + _log_beta_ratio(x, float(total), a, b))
 
 
 def summary(chance, count: float, *, fewer: bool = False, level: float = 0.95) -> dict:

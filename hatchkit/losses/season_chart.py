@@ -54,6 +54,19 @@ def sigma_z(counts, totals) -> float:
     return float(np.mean(np.abs(np.diff(z))) / 1.128)
 
 
+def usual_spread(counts, totals) -> float:
+    """As `sigma_z` but from the median moving range, so that one bad batch does not hide itself.
+
+    0.954 is the median range of two standard normal values (0.6745 x 1.4142).
+    """
+    k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
+    centre = k.sum() / n.sum()
+    if len(n) < 2 or not 0 < centre < 1:
+        return math.nan
+    z = (k / n - centre) / np.sqrt(centre * (1 - centre) / n)
+    return float(np.median(np.abs(np.diff(z))) / 0.954)
+
+
 def season_chart(
     season, stage: str = "late", *, species: str | None = None, limits=None, draws: int = 4999, seed: int = 1
 ) -> pd.DataFrame:
@@ -70,7 +83,7 @@ def season_chart(
     -------
     DataFrame
         batch, set_at, eggs, out_of, share, centre, low, high (limits, quantiles of the beta-binomial with the
-        p' spread floored at chance), outside; attrs: stage, species, of, sigma_z, provisional, slide (rank
+        usual spread floored at chance), outside; attrs: stage, species, of, spread, provisional, slide (rank
         correlation of the losses with the order of setting, -1 to 1), slide_chance (of a slide at least as
         strong in either direction when the order of the batches means nothing).
     """
@@ -90,7 +103,7 @@ def season_chart(
     table = table[table["out_of"] > 0].reset_index(drop=True)
     if table.empty:
         raise HatchkitError(f"No finished batch of {species} has eggs to chart.")
-    spread = sigma_z(table["eggs"], table["out_of"])
+    spread = usual_spread(table["eggs"], table["out_of"])
     low, high, centre = _quantile_limits(table["eggs"].to_numpy(), table["out_of"].to_numpy(), spread)
     table = table.assign(share=table["eggs"] / table["out_of"], centre=centre, low=low, high=high)
     table["outside"] = (table["share"] > table["high"] + 1e-9) | (table["share"] < table["low"] - 1e-9)
@@ -99,7 +112,7 @@ def season_chart(
         stage=stage,
         species=species,
         of=of,
-        sigma_z=spread,
+        spread=spread,
         provisional=len(table) < PROVISIONAL,
         slide=slide,
         slide_chance=chance,
@@ -108,7 +121,7 @@ def season_chart(
 
 
 def _quantile_limits(eggs, out_of, spread):
-    """Limits as shares: beta-binomial quantiles whose variance is the p' chart's."""
+    """Limits as shares: beta-binomial quantiles whose variance is that of a p' chart."""
     from scipy import stats
 
     centre = eggs.sum() / out_of.sum()

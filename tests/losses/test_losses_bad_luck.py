@@ -1,0 +1,101 @@
+"""More than bad luck: against the other batches, against a level, and allowed for many looks."""
+
+import numpy as np
+import pytest
+from tiny_season import tiny_season
+
+from hatchkit.losses import words
+from hatchkit.losses.bad_luck import adjusted, bad_luck
+from hatchkit.losses.norms import level_for, norms
+from hatchkit.losses.predictive import distribution, log_likelihoods, summary, weights
+from hatchkit.problems import HatchkitError
+
+
+def season(bad=12, batches=10, **more):
+    rows = [dict(batch=n, eggs_set=48, day1=7, clear1=2, dead1=3, day2=14, dead2=0, day3=18, dead3=1, hatched=40, dead_in_shell=2)
+            for n in range(batches)]
+    rows[3].update(dead3=1 + bad, hatched=40 - bad)
+    return tiny_season(rows, **more)
+
+
+def test_a_batch_with_many_late_deaths_stands_out_and_the_others_do_not():
+    table = bad_luck(season())
+    found = table[table["unusual"]]
+    assert set(zip(found["batch"], found["stage"], strict=True)) >= {("3", "late")}
+    assert set(found["batch"]) == {"3"}
+    row = found[found["stage"] == "late"].iloc[0]
+    assert (row["eggs"], row["out_of"], row["others"]) == (15, 46, 9)
+    assert row["high"] < 15 and row["expected"] == pytest.approx(3, abs=0.7)
+
+
+def test_a_batch_is_not_held_against_itself():
+    rows = bad_luck(season(bad=30)).query("stage == 'late'").set_index("batch")
+    assert rows.loc["3", "expected"] < 4 < rows.loc["0", "expected"]
+
+
+def test_ordinary_luck_is_not_called_unusual():
+    table = bad_luck(season(bad=1))
+    assert not table["unusual"].any()
+    assert "none is unusual" in words.bad_luck_words(table)
+
+
+def test_relabelling_and_reordering_batches_changes_nothing():
+    plain = bad_luck(season()).drop(columns="batch")
+    other = season()
+    names = {str(n): f"x{9 - n}" for n in range(10)}
+    for part in (other.batches, other.fates, other.looks):
+        part["batch"] = part["batch"].map(names)
+    assert bad_luck(other).drop(columns="batch").equals(plain)
+
+
+def test_a_lone_batch_has_only_the_published_level():
+    table = bad_luck(season(batches=4, bad=0)).query("batch == '0'")
+    lone = bad_luck(tiny_season([dict(batch=1, eggs_set=24, day1=7, dead1=9, hatched=15)]))
+    assert lone["chance"].isna().all() and not lone["unusual"].any()
+    assert table["chance"].notna().all()
+    early = lone.set_index("stage").loc["early"]
+    assert early["norm"] == "heavy_breeders" and early["norm_high"] < 9 and early["norm_unusual"]
+    assert "no second finished batch" in words.bad_luck_words(lone)
+
+
+def test_own_levels_come_first_and_are_checked():
+    own = [dict(species="chicken", stage="late", share=0.10, denominator="fertile")]
+    assert level_for(norms("chicken", own), "chicken", "late", "weeks")["share"] == 0.10
+    assert norms("chicken")["share"].between(0, 1).all()
+    with pytest.raises(HatchkitError, match="between 0 and 1"):
+        norms(own=[dict(species="chicken", stage="late", share=10)])
+    with pytest.raises(HatchkitError, match="known are heavy_breeders"):
+        bad_luck(season(), norm="the best")
+
+
+def test_the_published_level_named_is_used():
+    table = bad_luck(season(), norm="barnett_intact").set_index(["batch", "stage"])
+    assert table.loc[("0", "late"), "norm_share"] == 0.046
+    assert np.isnan(table.loc[("0", "hatched"), "norm_chance"])
+
+
+def test_adjusting_never_lowers_a_chance_and_keeps_missing_ones():
+    raised = adjusted([0.01, np.nan, 0.04, 0.03])
+    assert np.isnan(raised[1])
+    assert raised[[0, 2, 3]] == pytest.approx([0.03, 0.04, 0.04])
+
+
+def test_more_spread_between_batches_widens_what_is_expected():
+    even = weights(log_likelihoods([5] * 10, [48] * 10).sum(axis=0))
+    uneven = weights(log_likelihoods([0, 15] * 5, [48] * 10).sum(axis=0))
+    narrow, wide = (summary(distribution(48, part), 5) for part in (even, uneven))
+    assert wide["high"] > narrow["high"] + 5
+    assert abs(narrow["expected"] - 5) < 1
+
+
+def test_few_chicks_are_bad_and_many_are_not():
+    weight = weights(log_likelihoods([40] * 10, [48] * 10).sum(axis=0))
+    chance = distribution(48, weight)
+    assert summary(chance, 25, fewer=True)["chance"] < 0.01 < summary(chance, 48, fewer=True)["chance"]
+    assert summary(chance, 0)["chance"] == 1.0
+
+
+def test_words_give_range_and_luck():
+    said = words.bad_luck_words(bad_luck(season()))
+    assert "batch 3: 15 late dead of 46; by your other batches one expects" in said
+    assert "by luck" in said and "does not say why" in said

@@ -1,0 +1,100 @@
+"""Ages at death of a season: what is identified, what is not, and the band."""
+
+import numpy as np
+import pytest
+from tiny_season import tiny_season
+
+import hatchkit as hk
+from hatchkit.losses.death_age import age_at_death_from
+from hatchkit.losses.two_phase import fit_two_phase
+from hatchkit.problems import HatchkitError
+
+HEN = dict(eggs_set=48, day1=7, clear1=4, dead1=3, day2=14, dead2=1, day3=18, dead3=1, hatched=34, pipped_dead=1, dead_in_shell=4)
+
+
+def test_one_batch_gives_the_counts_over_the_living_at_its_looks():
+    result = hk.age_at_death(tiny_season([{**HEN, "batch": 1}]), draws=50)
+    curve = result.curve.set_index("day")
+    living = 44
+    for day, dead in ((7, 3), (14, 4), (18, 5), (21.5, 10)):
+        assert curve.loc[day, "at_least"] == pytest.approx(dead / living, abs=1e-6)
+    assert result.fits["deaths"].iloc[0] == 10 and result.fits["eggs"].iloc[0] == living
+    assert result.fits["band_from"].iloc[0] == "eggs of the one batch drawn again"
+
+
+def test_between_looks_the_loss_is_a_range_and_not_a_curve():
+    # Candled on day 7 and on day 9: what died between 7 and 9 in the second batch may have died before 7.
+    season = tiny_season([dict(batch=1, eggs_set=20, day1=7, dead1=2, hatched=18),
+                          dict(batch=2, eggs_set=20, day1=9, dead1=2, hatched=18)])
+    result = hk.age_at_death(season, draws=0)
+    assert result.curve["day"].tolist() == [0, 7, 21.5]
+    assert (result.curve["at_least"] == result.curve["at_most"])[1:].all()
+    assert result.table[["after_day", "by_day"]].to_numpy().tolist() == [[0, 7]]
+    one = hk.age_at_death(tiny_season([dict(batch=1, eggs_set=20, day1=7, hatched=15, dead_in_shell=5)]), draws=0)
+    assert one.table[["after_day", "by_day", "share"]].to_numpy().tolist() == [[7, 21.5, pytest.approx(0.25)]]
+
+
+def test_hatched_chicks_never_count_as_late_deaths_of_another_batch():
+    # Taken off on day 21 and day 23: the first batch's chicks must not lend mass to the days after 21.
+    season = tiny_season([dict(batch=1, eggs_set=30, taken_off_day=21, hatched=30),
+                          dict(batch=2, eggs_set=10, taken_off_day=23, hatched=8, dead_in_shell=2)])
+    assert hk.age_at_death(season, draws=0).table["share"].sum() == pytest.approx(2 / 40, abs=1e-7)
+
+
+def test_the_daily_risk_between_looks_multiplies_up_to_the_loss():
+    result = hk.age_at_death(tiny_season([{**HEN, "batch": 1}]), draws=0)
+    alive = np.prod((1 - result.hazard["daily_low"]) ** (result.hazard["by_day"] - result.hazard["after_day"]))
+    assert 1 - alive == pytest.approx(10 / 44, abs=1e-6)
+
+
+def test_species_are_kept_apart_and_groups_can_be_split():
+    season = tiny_season([{**HEN, "batch": 1, "flock": "a"}, {**HEN, "batch": 2, "flock": "b"},
+                          dict(batch=3, species="quail", flock="a", eggs_set=24, taken_off_day=18, hatched=20, dead_in_shell=4)])
+    assert hk.age_at_death(season, draws=5).fits["species"].tolist() == ["chicken", "quail"]
+    assert set(hk.age_at_death(season, by="flock", draws=5).fits["group"]) == {"a", "b"}
+    with pytest.raises(HatchkitError, match="no column"):
+        hk.age_at_death(season, by="moon")
+
+
+def test_the_band_holds_the_estimate_and_is_the_same_each_time():
+    season = tiny_season([{**HEN, "batch": n, "dead1": n % 4, "hatched": 37 - n % 4} for n in range(8)])
+    first, second = hk.age_at_death(season, draws=200), hk.age_at_death(season, draws=200)
+    assert first.curve.equals(second.curve)
+    assert (first.curve["band_low"] <= first.curve["at_least"] + 1e-9).all()
+    assert (first.curve["band_high"] >= first.curve["at_most"] - 1e-9).all()
+
+
+def test_no_death_at_all_still_leaves_doubt():
+    result = hk.age_at_death(tiny_season([dict(batch=n, eggs_set=12, hatched=12) for n in range(3)]), draws=20)
+    assert result.curve["at_most"].max() == 0
+    assert result.curve["band_high"].max() == pytest.approx(0.0964, abs=1e-3)  # Wilson, 0 of 36
+    assert "up to 9.6 %" in result.words()
+
+
+def test_nothing_known_gives_empty_tables_and_a_sentence():
+    result = hk.age_at_death(tiny_season([dict(batch=1, eggs_set=12, day1=7, clear1=12, hatched=0)]))
+    assert result.fits.empty and result.curve.empty
+    assert "nothing can be said" in result.words()
+
+
+def test_all_dead_and_one_look_works():
+    result = hk.age_at_death(tiny_season([dict(batch=1, eggs_set=12, day1=7, dead1=12, taken_off_day=None)]), draws=10)
+    assert result.curve["at_least"].max() == pytest.approx(1)
+    assert np.isfinite(result.hazard.select_dtypes("number").to_numpy()).all()
+
+
+def test_the_words_say_what_the_looks_cannot_tell():
+    words = hk.age_at_death(tiny_season([{**HEN, "batch": 1}]), draws=20).words()
+    assert "10 of 44 living embryos in 1 batch died" in words
+    assert "One batch only" in words and "cannot tell" in words and "hour of setting" in words
+
+
+@pytest.mark.parametrize(("after", "by", "eggs"), [([0], [0], [1]), ([0, 1], [2, 3], [1]), ([0], [1], [0]), ([np.nan], [1], [1])])
+def test_impossible_intervals_are_refused(after, by, eggs):
+    with pytest.raises(HatchkitError):
+        age_at_death_from(after, by, eggs)
+
+
+def test_a_two_phase_shape_needs_five_stretches():
+    with pytest.raises(HatchkitError, match="at least 5"):
+        fit_two_phase([0, 7, 14], [7, 14, 21], [5, 1, 4])
