@@ -112,6 +112,9 @@ def ordinary(counts: pd.DataFrame, batch) -> Ordinary:
     return Ordinary(shares=shares, kappa=float(kappa), rho=rho, batches=len(others), eggs=int(totals.sum()))
 
 
+#: Chance, before looking, that another batch of the season is an ordinary one.
+ORDINARY_BEFORE = 0.8
+
 #: Turns of the mixture; the weights no longer move after a few.
 ROUNDS = 5
 
@@ -128,4 +131,4 @@ def _ordinary_chance(counts, shares, kappa) -> np.ndarray:
     from hatchkit.advice import score
 
     gain = np.array([score.unlisted_log_factor(row, shares, kappa) for row in counts])
-    return 1 / (1 + (1 - score.PRIOR_BAD_LUCK) / score.PRIOR_BAD_LUCK * np.exp(np.minimum(gain, 500)))
+    return 1 / (1 + (1 - ORDINARY_BEFORE) / ORDINARY_BEFORE * np.exp(np.minimum(gain, 500)))

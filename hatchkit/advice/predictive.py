@@ -58,6 +58,7 @@ def eggs_for(chicks, mu, rho=0.0, *, sure=0.9):
 def _fewest(chance, chicks, sure):
     """Smallest whole number of eggs with ``chance(eggs) >= sure``; `chance` rises with eggs."""
     low, high = max(int(chicks), 1) - 1, max(int(chicks), 1)
+    sure -= 1e-12  # rounding must not cost an egg
     while chance(high) < sure:
         low, high = high, high * 2
         if low >= MOST_EGGS:

@@ -1,0 +1,46 @@
+"""Which batch of a season was poor, and how it stands beside the others."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.advice.ordinary import ordinary, stage_counts
+from hatchkit.problems import HatchkitError
+
+
+def standing(season) -> pd.DataFrame:
+    """Each finished batch's good chicks of developing eggs beside what is usual for it.
+
+    Returns
+    -------
+    DataFrame
+        batch, species, developing (eggs set less clears, infertiles and removed), hatched, share_hatched, usual (share
+        of this person's other batches, drawn to the published ledger), away (standard deviations of a batch, spread
+        between batches included; below 0 is poorer than usual). Poorest first.
+    """
+    counts = stage_counts(season)
+    kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
+    rows = []
+    for batch, row in counts.iterrows():
+        usual = ordinary(counts.loc[[name for name in counts.index if kinds[name] == kinds[batch]]], batch)
+        names = list(counts.columns)
+        grown = row.sum() - row["clear"] - row["removed"]
+        outside = usual.shares[names.index("clear")] + usual.shares[names.index("removed")]
+        share = float(usual.shares[0] / (1 - outside))
+        if grown <= 0:
+            continue
+        spread = np.sqrt(share * (1 - share) / grown * (1 + (grown - 1) * usual.rho))
+        rows.append(dict(batch=batch, species=kinds[batch], developing=float(grown), hatched=float(row["hatched"]),
+                         share_hatched=float(row["hatched"] / grown), usual=share,
+                         away=float((row["hatched"] / grown - share) / spread)))
+    columns = ["batch", "species", "developing", "hatched", "share_hatched", "usual", "away"]
+    return pd.DataFrame(rows, columns=columns).sort_values("away", kind="stable").reset_index(drop=True)
+
+
+def poorest_batch(season) -> str:
+    """The batch whose hatch of developing eggs lies furthest below what is usual; HatchkitError if none ended."""
+    table = standing(season)
+    if table.empty:
+        raise HatchkitError("No batch of this season has an end on record, so none can be called poor.")
+    return str(table["batch"].iloc[0])

@@ -1,0 +1,116 @@
+"""The planner against exact distributions, published figures and an iCalendar reader from the registry."""
+
+import icalendar
+import numpy as np
+import pandas as pd
+import pytest
+from scipy import stats
+
+from hatchkit import reference
+from hatchkit.advice import dates, ics, predictive
+
+
+@pytest.mark.parametrize(("rho", "eggs"), [(0.0, 31), (0.03, 33), (0.10, 37)])
+def test_eggs_for_twenty_chicks_as_computed_with_scipy_and_vgam(rho, eggs):
+    # Mean hatch 0.75, nine times in ten; quantiles from scipy's binomial and beta-binomial, tail checked with VGAM.
+    assert predictive.eggs_for(20, 0.75, rho, sure=0.9) == eggs
+
+
+def test_chance_of_twenty_from_thirty_as_vgam_gives_it():
+    assert predictive.chance_of_at_least(20, 30, 0.75, 0.03) == pytest.approx(0.8229349174, abs=1e-9)
+
+
+def test_shapes_give_vgams_cumulative_probability():
+    # P(X <= 5 | n = 48, a = 2, b = 30) = 0.8433651187 (VGAM pbetabinom.ab).
+    mean, rho = 2 / 32, 1 / 33
+    assert 1 - predictive.chance_of_at_least(6, 48, mean, rho) == pytest.approx(0.8433651187, abs=1e-9)
+
+
+@pytest.mark.parametrize("chicks", [1, 12, 100])
+@pytest.mark.parametrize("rho", [0.0, 0.05, 0.2])
+def test_the_answer_is_the_smallest_exact_quantile(chicks, rho):
+    eggs = predictive.eggs_for(chicks, 0.8, rho, sure=0.8)
+    size = (1 - rho) / rho if rho else None
+    law = (lambda n: stats.binom(n, 0.8)) if rho == 0 else (lambda n: stats.betabinom(n, 0.8 * size, 0.2 * size))
+    assert law(eggs).sf(chicks - 1) >= 0.8 - 1e-12 > law(eggs - 1).sf(chicks - 1)
+
+
+def test_with_many_batches_the_prediction_nears_the_known_law():
+    rng = np.random.default_rng(11)
+    size = (1 - 0.04) / 0.04
+    totals = np.full(400, 48)
+    counts = stats.betabinom.rvs(totals, 0.8 * size, 0.2 * size, random_state=rng)
+    weight = predictive.learn(counts, totals, 0.6, 0.15)
+    mean, _, _, rho = predictive.summary(weight)
+    assert mean == pytest.approx(counts.sum() / totals.sum(), abs=0.01)
+    assert rho == pytest.approx(0.04, abs=0.012)
+    assert abs(predictive.eggs_learned(weight, 30) - predictive.eggs_for(30, 0.8, 0.04)) <= 1
+
+
+def test_without_own_batches_the_middle_hatch_is_the_published_one():
+    # Home incubation: 50 % poor, 70 % average, 85-90 % very good (breeder's guide).
+    level = reference.load("hatch_levels").set_index("species").loc["chicken"]
+    weight = predictive.learn([], [], level["share_of_set"], (level["high"] - level["low"]) / 2.56)
+    over_mean = np.cumsum(weight.sum(axis=1))
+    assert predictive.summary(weight)[0] == pytest.approx(0.70, abs=0.01)
+    assert predictive.MU[np.searchsorted(over_mean, 0.1)] == pytest.approx(0.50, abs=0.03)
+    assert predictive.MU[np.searchsorted(over_mean, 0.9)] == pytest.approx(0.875, abs=0.03)
+
+
+# Days to hatch and to transfer from a second text beside the kit's main chart.
+SECOND_TEXT = [
+    ("chicken", 20, 21, "FAO, Small-scale poultry production: 20-21 days"),
+    ("turkey", 28, 28.5, "Mississippi State incubation table: 28; late eggs still counted at 28.5 (turkey storage paper)"),
+    ("duck", 27.9, 28.3, "Bagliacca et al. 2005: 27.9-28.3 days by storage"),
+    ("muscovy", 33, 37, "Extension copy 33-35; measured 33.5-35.2 (Bagliacca et al. 2005)"),
+    ("goose", 28, 33, "Poultry producer table 28-33; first pip 695-699 h"),
+    ("quail", 16, 18, "Poultry producer table 16-18; Nigerian study: day 18"),
+    ("pheasant", 23, 26, "Extension copy 23-24; poultry producer table 24-26"),
+    ("guinea", 26, 28, "Extension copy 26-28; Araujo et al. 2019: 28"),
+    ("pigeon", 16, 19, "Poultry producer table 16-19"),
+    ("bobwhite", 23, 23.5, "NC State Henderson County: 23 days"),
+]
+
+
+@pytest.mark.parametrize(("species", "low", "high", "source"), SECOND_TEXT)
+def test_the_calendar_hatches_within_the_days_of_a_second_text(species, low, high, source):
+    figures = reference.species(species)
+    assert low - 0.01 <= dates.hatch_middle_days(figures, 3) <= high + 0.01, source
+
+
+def test_the_calendar_follows_the_published_storage_line_of_ducks():
+    # Bagliacca et al. 2005: hatch time = 27.82 + 0.0343 x days stored: 27.92, 28.06, 28.30 d at 3, 7, 14 days.
+    duck = reference.species("duck")
+    seven, fourteen = dates.hatch_middle_days(duck, 7), dates.hatch_middle_days(duck, 14)
+    assert fourteen - seven == pytest.approx(28.30 - 28.06, abs=0.01)
+    assert dates.hatch_middle_days(duck, 7) == pytest.approx(28.06, abs=0.1)
+
+
+def test_transfer_of_chickens_leaves_the_last_three_days_unturned():
+    # Virginia Tech: turning day 2-18, none in the last 3 days; Cartwright 2000: transfer day 18.
+    table = dates.calendar(reference.species("chicken"), pd.Timestamp("2026-03-02 18:00", tz="UTC"))
+    days = table.set_index("step")["day"]
+    assert days["transfer"] == 18
+    assert days["first_hatch"] < 21 < days["last_hatch"]
+
+
+def test_a_reference_reader_reads_the_calendar_file_back():
+    table = dates.calendar(reference.species("quail"), pd.Timestamp("2026-03-20 18:00", tz="Europe/Rome"))
+    text = ics.calendar_text(table, title="Plan; with, odd\\ letters é", stamp=pd.Timestamp("2026-03-01", tz="UTC"))
+    calendar = icalendar.Calendar.from_ical(text)
+    events = list(calendar.walk("VEVENT"))
+    assert calendar["version"] == "2.0" and calendar["prodid"]
+    assert [str(event["summary"]) for event in events] == list(table["what"])
+    assert [event.decoded("dtstart") for event in events] == [time.tz_convert("UTC") for time in table["starts"]]
+    assert all(event.decoded("dtend") > event.decoded("dtstart") for event in events)
+    assert len({str(event["uid"]) for event in events}) == len(events)
+    assert all("Plan; with, odd\\ letters é" in str(event["description"]) for event in events)
+    assert all(len(list(event.walk("VALARM"))) == 1 for event in events)
+
+
+def test_lines_end_in_crlf_and_are_at_most_75_octets():
+    table = dates.calendar(reference.species("duck"), pd.Timestamp("2026-03-20 18:00", tz="UTC"))
+    text = ics.calendar_text(table, title="é" * 60, stamp=pd.Timestamp("2026-03-01", tz="UTC"))
+    lines = text.split("\r\n")
+    assert text.endswith("\r\n") and "\n" not in text.replace("\r\n", "")
+    assert max(len(line.encode("utf-8")) for line in lines) <= 75
