@@ -23,7 +23,7 @@ def tray_map(tray, ax=None, *, columns=6):
     from matplotlib.patches import Ellipse
 
     rows = -(-len(tray) // columns)
-    ax = axes(ax, size=(5.4, 0.62 * rows + 0.2))
+    ax = axes(ax, size=(6.2, 0.62 * rows + 0.2))
     last = ["".join(egg).replace(".", "")[-1] for egg in tray.itertuples(index=False)]
     seen = set()
     for place, letter in enumerate(last):
