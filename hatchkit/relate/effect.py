@@ -23,7 +23,8 @@ def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
     Returns
     -------
     dict
-        hazard_ratio, low, high, log_ratio, method ("weighted quasi-binomial", "small Bayesian model" or
+        hazard_ratio, low, high, floor (one-sided lower bound at the rule's clear_chance), log_ratio,
+        method ("weighted quasi-binomial", "small Bayesian model" or
         "none"), phi, spread (standard deviation between batches on the log hazard), freedom, batches,
         exposed, deaths, deaths_exposed, rows.
 
@@ -69,6 +70,7 @@ def _counts(design, use) -> dict:
         "hazard_ratio": np.nan,
         "low": np.nan,
         "high": np.nan,
+        "floor": np.nan,
         "log_ratio": np.nan,
         "phi": np.nan,
         "spread": np.nan,
@@ -120,12 +122,14 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     error = float(np.sqrt(fit.cov_params()[0, 0] / fit.scale * phi))
     log_ratio = float(fit.params[0])
     reach = t.ppf(0.5 + rules()["interval"] / 2, freedom) * error
-    ends = np.exp(np.clip([log_ratio - reach, log_ratio + reach], -50, 50))
+    below = t.ppf(1 - rules()["clear_chance"], freedom) * error
+    low, high, floor = np.exp(np.clip([log_ratio - reach, log_ratio + reach, log_ratio - below], -50, 50)).tolist()
     return {
         "method": "weighted quasi-binomial",
         "hazard_ratio": float(np.exp(log_ratio)),
-        "low": ends[0],
-        "high": ends[1],
+        "low": low,
+        "high": high,
+        "floor": floor,
         "log_ratio": log_ratio,
         "phi": phi,
         "spread": float(np.sqrt(np.log1p(k))),
@@ -207,13 +211,14 @@ def _bayes_fit(design, use, columns, cells, draws, seed) -> dict:
             draws=draws,
             seed=seed,
         )
-        low, middle, high = post.quantile(post.coef[:, 0], [tail, 0.5, 1 - tail])
+        low, floor, middle, high = post.quantile(post.coef[:, 0], [tail, limit["clear_chance"], 0.5, 1 - tail])
         fits.append(
             {
                 "method": "small Bayesian model",
                 "hazard_ratio": float(np.exp(middle)),
                 "low": float(np.exp(low)),
                 "high": float(np.exp(high)),
+                "floor": float(np.exp(floor)),
                 "log_ratio": float(middle),
                 "spread": float((post.weight * post.spread).sum()),
             }

@@ -133,6 +133,7 @@ def relate_counts(
         blank["excess"] = excess(design, seed=seed)
     said = verdict(
         more=test["more"],
+        floor=found["floor"],
         low=found["low"],
         high=found["high"],
         power=detectable.get("doubling", 0.0),

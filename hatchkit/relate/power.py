@@ -32,7 +32,7 @@ def power(design, share, spread, dealt, *, seasons=250, seed=1) -> dict:
         ratios, power (one per ratio), doubling (power at a ratio of 2), detectable (ratio with the
         rule's power; inf if beyond 30), spread (the one taken).
 
-    The interval of the verdict is stood in for by the quasi-binomial one with phi >= 1, which is quicker
+    The lower bound of the verdict is stood in for by the quasi-binomial one with phi >= 1, which is quicker
     and, with few batches, a little wider.
     """
     limit = rules()
@@ -94,7 +94,7 @@ def _clear(design, died, dealt):
         expected = eggs[use] * fitted
         chi2 = ((died[rare][:, use] - expected) ** 2 / (expected * (1 - fitted))).sum(axis=1)
         phi = np.maximum(1.0, chi2 / max(use.sum() - columns.shape[1], 1))
-        reach = t.ppf(0.5 + limit["interval"] / 2, max(len(design.known_batches) - 2, 1))
+        reach = t.ppf(1 - limit["clear_chance"], max(len(design.known_batches) - 2, 1))
         clear[rare] = coef[:, 0] > reach * np.sqrt(covariance[:, 0, 0] * phi)
     return clear
 

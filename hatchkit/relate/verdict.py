@@ -22,7 +22,15 @@ def rules() -> dict:
 
 
 def verdict(
-    *, more=float("nan"), low=float("nan"), high=float("nan"), power=0.0, enough=True, not_apart="", why=""
+    *,
+    more=float("nan"),
+    floor=float("nan"),
+    low=float("nan"),
+    high=float("nan"),
+    power=0.0,
+    enough=True,
+    not_apart="",
+    why="",
 ) -> str:
     """The verdict on harm.
 
@@ -30,8 +38,10 @@ def verdict(
     ----------
     more : float
         Share of chance arrangements that put as many deaths on the exposed batches.
+    floor : float
+        One-sided lower bound of the hazard ratio at the usual dose of the exposed windows.
     low, high : float
-        Interval of the hazard ratio at the usual dose of the exposed windows.
+        Its interval.
     power : float
         Share of seasons of this size in which a doubling would have given a clear sign.
     enough : bool
@@ -46,7 +56,7 @@ def verdict(
         return NOTHING.format(why=why)
     if not_apart:
         return NOT_APART.format(factor=not_apart)
-    if enough and more <= limit["clear_chance"] and low > 1:
+    if enough and more <= limit["clear_chance"] and floor > 1:
         return CLEAR
     if enough and (more <= limit["some_chance"] or low > 1):
         return SOME

@@ -105,9 +105,11 @@ def _chance(found) -> str:
 
 
 def _interval_warning(found) -> str:
-    if found.verdict != SOME:
-        return ""
-    return "That is less than the rule asks for a clear sign."
+    if found.verdict == SOME:
+        return "That is less than the rule asks for a clear sign."
+    if found.verdict == CLEAR and found.effect["low"] <= 1:
+        return "That there is harm is a clear sign; how much is not: the interval reaches down to none."
+    return ""
 
 
 def _could_show(found) -> str:

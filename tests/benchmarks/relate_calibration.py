@@ -58,8 +58,16 @@ def check(died, eggs, hit, low, high, clear):
 
 def table_of(died, eggs, hit):
     """A one-window table of counts."""
-    return pd.DataFrame({"batch": np.arange(len(died)).astype(str), "window": 1, "days": DAYS, "at_risk": eggs,
-                         "died": died, "dose": hit.astype(float)})
+    return pd.DataFrame(
+        {
+            "batch": np.arange(len(died)).astype(str),
+            "window": 1,
+            "days": DAYS,
+            "at_risk": eggs,
+            "died": died,
+            "dose": hit.astype(float),
+        }
+    )
 
 
 def main(seasons=2000):
@@ -85,8 +93,10 @@ def summary(table, seasons):
     large = table[table["batches"] >= 6]
     print(f"worst false alarm {worst:.3f} (upper 95 % simulation limit {limit:.3f})")
     print(f"worst coverage with 6 or more batches: {large[['cover_hr1', 'cover_hr3']].min().min():.3f}")
-    print(f"worst coverage of excess deaths: {table[['excess_hr1', 'excess_hr3']].min().min():.3f}"
-          f" (6 or more batches: {large[['excess_hr1', 'excess_hr3']].min().min():.3f})")
+    print(
+        f"worst coverage of excess deaths: {table[['excess_hr1', 'excess_hr3']].min().min():.3f}"
+        f" (6 or more batches: {large[['excess_hr1', 'excess_hr3']].min().min():.3f})"
+    )
     print(f"largest gap to relate_counts: {table[['gap_hr1', 'gap_hr3']].max().max():.3f} on the log scale")
 
 

@@ -58,8 +58,10 @@ def weighted_interval(died, eggs, hit):
         weight = 1 / (1 + (at_risk - 1) * k[:, None] * share / (1 - share))
     coef, covariance, share = _weighted(died * weight, at_risk * weight, columns)
     phi = np.maximum(1, dispersion(died * weight, at_risk * weight, share, freedom))
-    reach = t.ppf(0.5 + rules()["interval"] / 2, freedom) * np.sqrt(covariance[:, 0, 0] * phi)
-    return coef[:, 0], coef[:, 0] - reach, coef[:, 0] + reach
+    error = np.sqrt(covariance[:, 0, 0] * phi)
+    reach = t.ppf(0.5 + rules()["interval"] / 2, freedom) * error
+    below = t.ppf(1 - rules()["clear_chance"], freedom) * error
+    return coef[:, 0], coef[:, 0] - reach, coef[:, 0] + reach, coef[:, 0] - below
 
 
 def _weighted(died, at_risk, columns):
@@ -120,14 +122,16 @@ class GridBayes:
         lags = np.arange(-points + 1, points)
         mass = np.empty((len(died), len(lags)))
         for i, lag in enumerate(lags):
-            a = free[:, max(0, -lag):points - max(0, lag)]
-            b = exposed[:, max(0, lag):points - max(0, -lag)]
+            a = free[:, max(0, -lag) : points - max(0, lag)]
+            b = exposed[:, max(0, lag) : points - max(0, -lag)]
             mass[:, i] = (a * b).sum((1, 2)) * np.exp(-0.5 * (lag * step / bayes.RATIO_WIDTH) ** 2)
         below = np.cumsum(mass, 1) - mass / 2
         below /= mass.sum(1, keepdims=True)
         tail = (1 - rules()["interval"]) / 2
-        ends = np.array([np.interp([0.5, tail, 1 - tail], row, lags * step) for row in below])
-        return ends[:, 0], ends[:, 1], ends[:, 2]
+        ends = np.array(
+            [np.interp([0.5, tail, 1 - tail, rules()["clear_chance"]], row, lags * step) for row in below]
+        )
+        return tuple(ends.T)
 
     def predictive(self, rng, died, hit, draws=300):
         """Draws (seasons, draws) of the exposed batches' deaths together had they not been exposed."""
@@ -151,7 +155,7 @@ def seasons_verdict(died, eggs, hit, grid=None):
     limit = rules()
     more, _ = permutation_share(died, eggs, hit)
     deaths = died.sum(1)
-    out = np.full((3, len(died)), np.nan)
+    out = np.full((4, len(died)), np.nan)
     both = (died[:, hit].sum(1) > 0) & (died[:, ~hit].sum(1) > 0)
     large = len(hit) >= limit["weighted_batches"] and hit.sum() >= limit["weighted_exposed"]
     quick = both if large else np.zeros(len(died), bool)
@@ -161,6 +165,10 @@ def seasons_verdict(died, eggs, hit, grid=None):
     if slow.any():
         grid = grid or GridBayes(eggs)
         out[:, slow] = grid.interval(died[slow], hit)
-    enough = (len(hit) >= limit["least_batches"]) & (hit.sum() >= limit["least_exposed"]) & (deaths >= limit["least_deaths"])
-    clear = enough & (more <= limit["clear_chance"]) & (out[1] > 0)
-    return more, *out, clear
+    enough = (
+        (len(hit) >= limit["least_batches"])
+        & (hit.sum() >= limit["least_exposed"])
+        & (deaths >= limit["least_deaths"])
+    )
+    clear = enough & (more <= limit["clear_chance"]) & (out[3] > 0)
+    return more, *out[:3], clear
