@@ -83,7 +83,9 @@ def egg_climate(air_c, rh_pct, *, age_days, species, p) -> dict:
     # a chilled embryo gives off less heat (Q10 = 2); a hot one no more than at 41.5 degC
     slow = 2 ** ((np.clip(lag_c, 15, 41.5) - 37.5) / 10)
     egg_c = lag_c + (heat * slow - p["evaporation_mw"] * size ** 0.8) / conductance
-    warm = p["clock_q10"] ** ((np.minimum(lag_c, 39.5) - species["setter_c"]) / 10)
+    # the trade's days hold for its own programme: cooler by a little after the transfer
+    usual = np.where(age_days < species["transfer_day"], species["setter_c"], species["hatcher_c"])
+    warm = p["clock_q10"] ** ((np.minimum(lag_c, 39.5) - usual) / 10)
     speed = warm * np.clip((lag_c - 25) / 5, 0, 1)
     return dict(age_days=age_days, air_c=air_c, rh_pct=rh_pct, lag_c=lag_c, egg_c=egg_c,
                 speed=speed, step_hours=step_hours)
@@ -234,12 +236,17 @@ def _hours_off(climate, *, species):
     return abs(float((1 - climate["speed"][inside]).sum())) * climate["step_hours"]
 
 
+def hatching_hours(species, stored_days, p) -> float:
+    """Hours of development to the middle of the hatch, storage included."""
+    middle = species["incubation_days"] * (24 - p["hatch_before_hours"] / 21)
+    return middle + species["storage_delay_hours_per_day"] * max(0.0, stored_days - 3.0)
+
+
 def _hatching_days(rng, count, *, species, climate, stored_days, p):
     """Day on which each chick would be out, by the development clock."""
     after = climate["age_days"] > 0
     done = np.cumsum(np.where(after, climate["speed"], 0)) * climate["step_hours"]
-    delay = species["storage_delay_hours_per_day"] * max(0.0, stored_days - 3.0)
-    due = (species["incubation_days"] * 24 + delay + rng.normal(0, p["hatch_batch_sd_hours"])
+    due = (hatching_hours(species, stored_days, p) + rng.normal(0, p["hatch_batch_sd_hours"])
            + rng.normal(0, p["hatch_sd_hours"] * species["incubation_days"] / 21, count))
     place = np.searchsorted(done, due)
     return np.append(climate["age_days"], NEVER)[place]

@@ -95,7 +95,7 @@ def _run_batch(rng, plan, batch, species):
     age = ((air["time"] - batch.set_at) / DAY).to_numpy()
     climate = biology.egg_climate(air["air_c"].to_numpy(), air["rh_pct"].to_numpy(), age_days=age,
                                   species=species, p=plan.p)
-    taken_off = _taken_off(rng, batch, climate, species)
+    taken_off = _taken_off(rng, batch, climate, species, plan.p)
     off_day = (taken_off - batch.set_at) / DAY
     figures = plan.p
     if batch.batch in plan.luck:
@@ -130,12 +130,11 @@ def _openings(rng, batch, moments):
     return tuple(looks + water)
 
 
-def _taken_off(rng, batch, climate, species):
+def _taken_off(rng, batch, climate, species, p):
     """When the person ends the hatch: half a day to a day after most should be out, at a waking hour."""
     after = climate["age_days"] > 0
     done = np.cumsum(np.where(after, climate["speed"], 0)) * climate["step_hours"]
-    delay = species["storage_delay_hours_per_day"] * max(0.0, batch.stored_days - 3.0)
-    place = np.searchsorted(done, species["incubation_days"] * 24 + delay)
+    place = np.searchsorted(done, biology.hatching_hours(species, batch.stored_days, p))
     due = float(np.append(climate["age_days"], np.inf)[place])
     day = min(max(due, species["incubation_days"] - 1) + rng.uniform(0.75, 1.1),
               species["incubation_days"] + 2.6)

@@ -21,12 +21,12 @@ _PLAN = [
     ("H1", "chicken", "A", "2026-04-03 18:00", 42, "Orchard hens", 38, 0.95, 4),
     ("D1", "duck", "B", "2026-04-04 17:30", 36, "Mill pond ducks", 44, 0.93, 5),
     ("Q1", "quail", "C", "2026-04-05 10:00", 60, "Aviary 1", 20, 0.93, 5),
-    ("Q2", "quail", "C", "2026-04-25 10:30", 60, "Aviary 2", 34, 0.64, 6),
+    ("Q2", "quail", "C", "2026-04-25 10:30", 60, "Aviary 2", 34, 0.58, 6),
     ("H2", "chicken", "A", "2026-04-28 18:30", 48, "Barn hens", 46, 0.94, 5),
     ("D2", "duck", "B", "2026-05-07 18:00", 40, "Mill pond ducks", 48, 0.93, 4),
     ("Q3", "quail", "C", "2026-05-15 09:30", 60, "Aviary 1", 25, 0.93, 4),
     ("H3", "chicken", "A", "2026-05-22 18:00", 48, "Orchard hens", 45, 0.95, 3),
-    ("Q4", "quail", "C", "2026-06-04 10:00", 54, "Aviary 2", 40, 0.62, 5),
+    ("Q4", "quail", "C", "2026-06-04 10:00", 54, "Aviary 2", 40, 0.56, 5),
     ("D3", "duck", "B", "2026-06-09 18:15", 38, "Mill pond ducks", 52, 0.91, 6),
     ("H4", "chicken", "A", "2026-06-15 18:00", 48, "Orchard hens", 48, 0.95, 5),
     ("Q5", "quail", "C", "2026-06-24 10:00", 60, "Aviary 1", 31, 0.92, 5),
@@ -55,10 +55,10 @@ def demo_plan() -> SeasonPlan:
         weighs=_WEIGHS.get(batch, ""), opens_clears=batch in ("H1", "H4"), note=_NOTES.get(batch, ""),
         opens_unhatched=batch not in _NOT_OPENED, look_days=_FEWER_LOOKS.get(batch, {}))
         for batch, species, incubator, set_on, eggs, flock, age, fertile, stored in _PLAN)
-    night = dict(start=_utc("2026-05-13 21:50"), end=_utc("2026-05-14 07:20"), room_c=12.0)
+    night = dict(start=_utc("2026-05-13 21:20"), end=_utc("2026-05-14 07:50"), room_c=12.0)
     faults = {
         "A": [Fault("power_cut", **night),
-              Fault("drift", _utc("2026-06-27 09:30"), _utc("2026-06-27 23:30"), size=4.8)],
+              Fault("drift", _utc("2026-06-27 09:30"), _utc("2026-06-27 23:30"), size=5.2)],
         "B": [Fault("power_cut", **night),
               Fault("control", _utc("2026-04-01 00:00"), _utc("2026-09-01 00:00"), size=-0.4)],
         "C": [Fault("lid_ajar", _utc("2026-06-30 18:20"), _utc("2026-07-01 06:40"), size=11.0)],
@@ -68,21 +68,30 @@ def demo_plan() -> SeasonPlan:
 
 
 _TOLD = [
-    ("D2", "B", "power_cut", ("cold", "offtime", "late"), 6.2, 6.6, 9.5, "h",
-     "A power cut of 9.5 hours in the night of day 6."),
-    ("H2", "A", "power_cut", ("cold", "offtime", "late"), 15.1, 15.5, 9.5, "h",
-     "A power cut of 9.5 hours in the night of day 15."),
-    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 4.8, "degC",
-     "The thermostat drifted 4.8 degrees warm for 14 hours on day 12."),
+    ("D2", "B", "power_cut", ("cold", "offtime", "late"), 6.2, 6.6, 10.5, "h",
+     "A power cut of 10.5 hours in the night of day 6."),
+    ("H2", "A", "power_cut", ("cold", "offtime", "late"), 15.1, 15.5, 10.5, "h",
+     "A power cut of 10.5 hours in the night of day 15."),
+    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 5.2, "degC",
+     "The thermostat drifted 5.2 degrees warm for 14 hours on day 12."),
     ("Q5", "C", "lid_ajar", ("cold", "offtime", "late"), 6.3, 6.9, 11.0, "degC",
      "The lid stood ajar for a night from day 6."),
     ("H5", "A", "long_storage", ("storage",), 0, 21, 18, "days", "The eggs had been stored for 18 days."),
-    ("Q2", "C", "low_fertility", (), 0, 17, 0.64, "share fertile", "The flock of Aviary 2 is poorly fertile."),
-    ("Q4", "C", "low_fertility", (), 0, 17, 0.62, "share fertile", "The flock of Aviary 2 is poorly fertile."),
+    ("Q2", "C", "low_fertility", (), 0, 17, 0.58, "share fertile", "The flock of Aviary 2 is poorly fertile."),
+    ("Q4", "C", "low_fertility", (), 0, 17, 0.56, "share fertile", "The flock of Aviary 2 is poorly fertile."),
     ("H7", "A", "none", (), 0, 21, 0, "", "Nothing was planted: more background deaths than usual by luck."),
 ] + [(batch, "B", "probe_high", ("offtime", "late"), 0, 28, 0.4, "degC",
       "The probe reads 0.4 degrees high, so the machine ran 0.4 degrees cool.")
      for batch in ("D1", "D2", "D3", "D4")]
+
+
+def _slips(tables):
+    """Two things that happen to everybody: a miscounted hatch, and a logger that fails for a moment."""
+    batches, readings = tables["batches"], tables["readings"]
+    batches.loc[batches["batch"] == "H6", "hatched"] -= 1
+    failed = (readings["incubator"] == "C") & readings["time"].between(
+        _utc("2026-05-20 03:10"), _utc("2026-05-20 03:20"))
+    readings.loc[failed, ["temp_c", "temp_logged_c"]] = -40.0
 
 
 def write_demo(folder, *, seed=SEED):
@@ -101,6 +110,7 @@ def write_demo(folder, *, seed=SEED):
     folder.mkdir(parents=True, exist_ok=True)
     plan = demo_plan()
     tables, eggs = course.run(np.random.default_rng(seed), plan)
+    _slips(tables)
     habits.write_workbook(folder / "batches.xlsx", tables, habit=habits.HABITS["plain"], timezone=ZONE)
     for old in (folder / "sensors").glob("*.csv"):
         old.unlink()
