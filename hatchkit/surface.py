@@ -41,6 +41,7 @@ def copy_notebooks(folder) -> list[Path]:
         if copy.exists():
             continue
         page = nbformat.read(source, as_version=4)
+        page.metadata["kernelspec"] = {"display_name": "Python 3", "language": "python", "name": "python3"}
         for cell in page.cells:
             if cell.cell_type == "code":
                 cell.outputs, cell.execution_count = [], None
