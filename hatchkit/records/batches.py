@@ -37,9 +37,7 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
         return frame, found
     frame = frame.copy()
     frame["species"] = _species(frame, settings, species_table, found)
-    frame["incubator"] = _incubators(frame, settings, found)
     frame = _without_copies(frame, found)
-    frame["batch"] = _names(frame, found)
     short = {name: frame[name].isna() for name in NEEDED}
     short["eggs_set"] |= frame["eggs_set"].eq(0).fillna(False).astype(bool)
     lost = pd.concat(short, axis=1).any(axis=1)
@@ -47,9 +45,13 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
     for index in frame.index[lost]:
         row = frame.loc[index]
         lacks = [NEEDED[name] for name in NEEDED if short[name][index]]
-        text = f"batch '{row['batch']}' has no usable {' and no usable '.join(lacks)}: {_all_of(row)}"
-        found.append(of_row("lost", row, found=text, done="The batch is left out.", mend=_mend(absent)))
-    return frame[~lost].reset_index(drop=True), found
+        name = "a batch without a name" if _missing(row["batch"]) else f"batch '{row['batch']}'"
+        found.append(of_row("lost", row, done="The batch is left out.", mend=_mend(absent),
+                            found=f"{name} has no usable {' and no usable '.join(lacks)}: {_all_of(row)}"))
+    frame = frame[~lost].reset_index(drop=True)
+    frame["incubator"] = _incubators(frame, settings, found)
+    frame["batch"] = _names(frame, found)
+    return frame, found
 
 
 def _mend(absent: list[str]) -> str:
@@ -136,13 +138,14 @@ def _one_species(text: str, table: pd.DataFrame) -> tuple[str | None, str]:
 
 def _incubators(frame: pd.DataFrame, settings: dict, found: list) -> pd.Series:
     """Incubator names as season.toml writes them; blanks take the only one there is."""
+    if frame.empty:
+        return frame["incubator"]
     known = list((settings.get("incubators") or {}).keys())
     by_key = {name_key(name): name for name in known}
-    names = frame["incubator"].map(lambda name: by_key.get(name_key(name), name) if isinstance(name, str) else name)
     spelt = {}
-    for name in names.dropna():
-        spelt.setdefault(name_key(name), name)
-    names = names.map(lambda name: spelt[name_key(name)] if isinstance(name, str) else name)
+    for name in frame["incubator"].dropna().unique():
+        spelt[name] = by_key.setdefault(name_key(name), name)
+    names = frame["incubator"].map(spelt)
     blank = names.isna()
     default = settings.get("default_incubator") or (known[0] if len(known) == 1 else None)
     if default is None and names.nunique() == 1 and blank.mean() < 0.5:
@@ -184,6 +187,8 @@ def _names(frame: pd.DataFrame, found: list) -> pd.Series:
         found.append(of_row(severity, frame[blank].iloc[0], column="batch", mend="Give each batch a name.",
                             found=f"{int(blank.sum())} batch(es) without a name",
                             done="They are named by their row, such as 'row 7'."))
+    if not names.duplicated().any():
+        return names.astype(TEXT)
     again = names.groupby(names).cumcount() + 1
     for index in frame.index[again > 1]:
         row = frame.loc[index]

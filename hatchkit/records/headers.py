@@ -71,7 +71,7 @@ def recognise(text: str, kind: str) -> tuple[str | None, bool]:
 def _recognise(text: str, kind: str) -> tuple[str | None, bool]:
     written, exact, loose, joined, vocabulary = _lookups(kind)
     words = split_words(text)
-    if not words or len(words) > 8:
+    if not words or len(words) > 8 or len(text) > 60:
         return None, False
     for table, key in ((written, plain(text)), (exact, words), (loose, tokens(text)), (joined, "".join(words))):
         if key in table:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
 from hatchkit.problems import problem
@@ -33,10 +35,10 @@ class Table:
     headings: list[str]
     names: list[str | None]
     rows: list[int]
-    columns: list[list]
+    columns: list
     problems: list[dict]
 
-    def column(self, name: str) -> list | None:
+    def column(self, name: str):
         """The cells under a canonical column, or None if the table has no such column."""
         return self.columns[self.names.index(name)] if name in self.names else None
 
@@ -52,6 +54,8 @@ def find_table(grid: Grid, own: dict[str, str]) -> Table | None:
     """
     best = None
     for top, row in enumerate(grid.cells[:HEAD_ROWS]):
+        if best is not None and top > best[2] + 3:
+            break
         lines = [text_of(cell) or "" for cell in row]
         if sum(map(bool, lines)) < 2 or not any(isinstance(cell, str) and cell for cell in row):
             continue
@@ -114,36 +118,49 @@ def _cut(grid: Grid, kind: str, start: int, headings: list[str], own: dict[str, 
              done="The other one is used; this one is kept under its own name.",
              mend="Rename one of the two, or say in season.toml under [headers] what it is.")
     body = grid.cells[start:]
-    width = len(headings)
     keys = [names.index(name) for name in ("batch", "egg", "eggs_set", "set_at", "weighed_at", "looked_at", "grams")
             if name in names]
-    kept, rows = [], []
-    lead = next((place for place in range(width) if names[place] == "batch"), 0)
-    totals = value_words("total")
-    for number, row in enumerate(body, start + 1):
-        lead_cell = row[lead]
-        if any(row[key] == "" for key in keys) or (isinstance(lead_cell, str) and _is_total(lead_cell, totals)):
-            reason = _not_data(kind, row, headings, lead, totals)
-            if reason == "blank":
-                continue
-            if reason:
-                tell("note", row=number, found=f"{reason}: {_row_text(row)}", done="Not read as data.")
-                continue
-        elif lead_cell == headings[lead] and [text_of(cell) or "" for cell in row] == headings:
-            tell("note", row=number, found="the headings again", done="Not read as data.")
-            continue
-        kept.append(row)
-        rows.append(number)
-    columns = [list(cells) for cells in zip(*kept, strict=True)] if kept else [[] for _ in headings]
+    columns = list(zip(*body, strict=True)) if body else [()] * len(headings)
+    lead = names.index("batch") if "batch" in names else 0
+    left_out = set()
+    for place in _doubtful_rows(columns, keys, lead, headings[lead]):
+        reason = _not_data(kind, body[place], headings, lead)
+        if reason:
+            left_out.add(place)
+        if reason and reason != "blank":
+            text = f"{reason}: {_row_text(body[place])}"
+            tell("note", row=start + 1 + place, found=text, done="Not read as data.")
+    kept = [place for place in range(len(body)) if place not in left_out]
+    if left_out:
+        columns = [[cells[place] for place in kept] for cells in columns]
+    rows = [start + 1 + place for place in kept]
     return Table(kind, grid.file, grid.sheet, headings, names, rows, columns, problems)
 
 
-def _is_total(text: str, totals) -> bool:
-    words = plain(text).rstrip(":").split()
-    return bool(words) and (" ".join(words) in totals or words[0] in totals and len(words) <= 3)
+def _doubtful_rows(columns: list, keys: list[int], lead: int, heading: str) -> list[int]:
+    """Rows that may be no data: a needed cell is empty, or they start with a word of totals or the heading."""
+    marked = {cell for cell in set(columns[lead]) if isinstance(cell, str) and _is_total(cell)} | {heading}
+    found = {place for place, cell in enumerate(columns[lead]) if cell in marked}
+    for key in {*keys, lead}:
+        if not all(columns[key]):
+            found.update(place for place, cell in enumerate(columns[key]) if is_empty(cell))
+    return sorted(found)
 
 
-def _not_data(kind: str, row, headings, lead: int, totals) -> str | None:
+def _is_total(text: str) -> bool:
+    if not _start_of_totals().match(text):
+        return False
+    words = plain(text).replace(":", " ").split()
+    return " ".join(words) in value_words("total") or words[0] in value_words("total") and len(words) <= 3
+
+
+@cache
+def _start_of_totals() -> re.Pattern:
+    first = {words.split()[0] for words in value_words("total")}
+    return re.compile(r"\s*(?:" + "|".join(sorted(map(re.escape, first))) + r")\b", re.IGNORECASE)
+
+
+def _not_data(kind: str, row, headings, lead: int) -> str | None:
     """Why a row is no data row ("blank" if it is empty), or None if it is one."""
     filled = [cell for cell in row if not is_empty(cell)]
     if not filled:
@@ -151,7 +168,7 @@ def _not_data(kind: str, row, headings, lead: int, totals) -> str | None:
     if [text_of(cell) or "" for cell in row] == headings:
         return "the headings again"
     first = filled[0]
-    if isinstance(first, str) and _is_total(first, totals) and (row[lead] is first or is_empty(row[lead])):
+    if isinstance(first, str) and _is_total(first) and (row[lead] is first or is_empty(row[lead])):
         return "a row of totals"
     if _units_only(row):
         return "a row of units"

@@ -84,8 +84,9 @@ def text_of(cell) -> str | None:
 
 def texts(column: Column) -> pd.Series:
     """The column as text, missing where empty."""
-    known = {cell: text_of(cell) for cell in _distinct(column.cells)}
-    return pd.Series([known[_key(cell)] for cell in column.cells], dtype=TEXT)
+    # Plain names, the common case, need no look: no blanks inside, nothing to turn into text.
+    read = [cell if type(cell) is str and cell.isalnum() else text_of(cell) for cell in column.cells]
+    return pd.Series(read, dtype=TEXT)
 
 
 def counts(column: Column) -> pd.Series:
@@ -114,25 +115,22 @@ def _heading_scale(heading: str, unit: str) -> float:
     return 1.0
 
 
-def _key(cell):
-    # True == 1 and 1 == 1.0 as keys; the type keeps a tick box apart from a count.
-    return cell if not isinstance(cell, bool) else ("bool", cell)
+def _look_up(cells: list, read) -> list:
+    """`read` of each cell, worked out once for each distinct one."""
+    if bool in set(map(type, cells)):  # True == 1 as a key, so a tick box would pass for a count
+        return [read(cell) for cell in cells]
+    known = {cell: read(cell) for cell in dict.fromkeys(cells)}
+    return [known[cell] for cell in cells]
 
 
-def _distinct(cells) -> dict:
-    return dict.fromkeys(map(_key, cells)) if bool in set(map(type, cells)) else dict.fromkeys(cells)
-
-
-def _read(column: Column, parse, what: str) -> list:
+def _read(column: Column, parse, what: str):
     """Parse each distinct cell once; tell what was odd, grouped by kind of oddness."""
-    if set(map(type, column.cells)) <= {float, int}:
-        if what != "a count":
-            return column.cells
-        if all(value >= 0 and value == int(value) for value in column.cells):
-            return list(map(int, column.cells))
-    known = {cell: (None, "") if is_empty(cell) else parse(cell) for cell in _distinct(column.cells)}
-    parsed = [known[_key(cell)] for cell in column.cells]
-    if any(state for _, state in known.values()):
+    if column.cells and set(map(type, column.cells)) <= {float, int}:
+        numbers = np.array(column.cells, dtype=float)
+        if np.isfinite(numbers).all() and (what != "a count" or _whole(numbers)):
+            return numbers if what != "a count" else numbers.astype(np.int64)
+    parsed = _look_up(column.cells, lambda cell: (None, "") if is_empty(cell) else parse(cell))
+    if any(state for _, state in parsed):
         odd = {}
         for row, cell, (_, state) in zip(column.rows, column.cells, parsed, strict=True):
             if state:
@@ -140,6 +138,10 @@ def _read(column: Column, parse, what: str) -> list:
         for state, hits in odd.items():
             _tell_odd(column, state, hits, what)
     return [value for value, _ in parsed]
+
+
+def _whole(numbers) -> bool:
+    return bool(((numbers >= 0) & (numbers < 1e9) & (numbers == np.floor(numbers))).all())
 
 
 def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
@@ -168,7 +170,7 @@ def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
 
 def _count(cell):
     """(count or None, what was odd)."""
-    if isinstance(cell, tuple) or isinstance(cell, bool):
+    if isinstance(cell, bool):
         return None, "bad"
     if isinstance(cell, (int, float)):
         if not math.isfinite(cell):
@@ -207,7 +209,7 @@ def _count(cell):
 
 def _measure(cell, unit: str):
     """(number or None, what was odd)."""
-    if isinstance(cell, tuple) or isinstance(cell, bool):
+    if isinstance(cell, bool):
         return None, "bad"
     if isinstance(cell, (int, float)):
         return (float(cell), "") if math.isfinite(cell) else (None, "bad")
@@ -236,18 +238,17 @@ def _measure(cell, unit: str):
 
 def meanings(column: Column, kind: str) -> pd.Series:
     """Words of one kind (look, outcome) as hatchkit's own word; unknown words are missing and told."""
-    words, odd, known = value_words(kind), [], {}
-    for cell in _distinct(column.cells):
-        text = text_of(cell[1] if isinstance(cell, tuple) else cell)
-        key = plain(text) if text else ""
-        known[cell] = words.get(key) or words.get(key.rstrip(".?! "))
-    values = []
-    for row, cell in zip(column.rows, column.cells, strict=True):
-        value = known[_key(cell)]
-        values.append(value)
-        if value is None and not is_empty(cell) and plain(cell) not in value_words("unknown"):
-            odd.append((row, cell))
+    words, unknown = value_words(kind), value_words("unknown")
+
+    def read(cell):
+        """(meaning or None, whether the cell says something that is not understood)."""
+        text = plain(text_of(cell) or "")
+        meaning = words.get(text) or words.get(text.rstrip(".?! "))
+        return meaning, bool(text) and meaning is None and text not in unknown
+
+    parsed = _look_up(column.cells, read)
+    odd = [(row, cell) for row, cell, (_, wrong) in zip(column.rows, column.cells, parsed, strict=True) if wrong]
     meant = ", ".join(dict.fromkeys(words.values()))
     column.tell_cells("doubtful", odd, found="{cell} is none of: " + meant, mend="Write one of these words.",
                       done="The cell counts as not looked at.")
-    return pd.Series(values, dtype=TEXT)
+    return pd.Series([meaning for meaning, _ in parsed], dtype=TEXT)

@@ -17,10 +17,11 @@ MOST_ROWS = 100_000
 MOST_COLUMNS = 200
 MOST_CELLS = 4_000_000
 
-_ROW_NUMBER = re.compile(rb"<(?:\w+:)?row\b[^>]*?\br=[\"'](\d+)")
-_FAR = re.compile(rb"\br=[\"'](?:[A-Za-z]{3}|[A-Za-z]*\d{6})")
-_WIDE = re.compile(rb"\br=[\"']([A-Za-z]{2,})\d")
-_ADDRESS = re.compile(rb"\br=[\"']([A-Za-z]+)(\d+)[\"']")
+#: A cell whose address is not one letter and at most five digits; without any, there are 26 x 99,999 at most.
+_LARGE = re.compile(rb"<c[ />](?!r=\"[A-Z]\d{1,5}\")")
+_ADDRESS = re.compile(rb"\sr=[\"']([A-Za-z]*)(\d+)[\"']")
+_CELL_START = re.compile(rb"<(?:\w+:)?c[ />]")
+_ROW_START = re.compile(rb"<(?:\w+:)?row\b")
 _CELL = rb"<c\b[^>]*?\br=\"([A-Z]+)(\d+)\""
 _ERROR_CELL = re.compile(_CELL + rb"[^>]*?\bt=\"e\"[^>]*>.*?<v>([^<]*)</v>", re.S)
 _FORMULA_CELL = re.compile(_CELL + rb"[^>]*>\s*<f\b(?:[^>]*/>|.*?</f>)\s*(<v>[^<]*</v>|)", re.S)
@@ -81,25 +82,33 @@ def sheet_facts(xml: bytes) -> SheetFacts:
     xml : bytes
         The part ``xl/worksheets/sheetN.xml``.
     """
-    facts = SheetFacts(merged=b"<mergeCell " in xml)
-    if _FAR.search(xml):
-        cells = [(int(row), column_number(letters.decode())) for letters, row in _ADDRESS.findall(xml)]
-        near = [cell for cell in cells if cell[0] <= MOST_ROWS and cell[1] <= MOST_COLUMNS]
-        far = [(letters.decode() + row.decode()) for letters, row in _ADDRESS.findall(xml)
-               if int(row) > MOST_ROWS or column_number(letters.decode()) > MOST_COLUMNS]
-        facts.far = far[:5] or ["a row number above " + str(MOST_ROWS)]
-        facts.rows = max((row for row, _ in near), default=0)
-        facts.columns = max((column for _, column in near), default=0)
-    else:
-        facts.rows = max(map(int, _ROW_NUMBER.findall(xml)), default=0) or xml.count(b"<row")
-        facts.columns = max((column_number(letters.decode()) for letters in set(_WIDE.findall(xml))), default=26)
+    start, end = xml.find(b"<sheetData"), xml.rfind(b"</sheetData>")
+    facts = SheetFacts(rows=MOST_ROWS, columns=26, merged=b"<mergeCell " in xml[end:])
+    if start < 0 or _LARGE.search(xml, start):
+        _measure(facts, xml)
     if b't="e"' in xml:
         facts.errors = [(int(row), column_number(letters.decode()), text.decode("utf-8", "replace"))
                         for letters, row, text in _ERROR_CELL.findall(xml)]
-    if b"<f>" in xml or b"<f " in xml or b"<f/>" in xml:
+    if b"<f" in xml:
         facts.unsaved = [(int(row), column_number(letters.decode()))
                          for letters, row, value in _FORMULA_CELL.findall(xml) if not value]
     return facts
+
+
+def _measure(facts: SheetFacts, xml: bytes) -> None:
+    """Exact extent of a sheet with wide or far cells, told apart."""
+    cells = [(int(row), column_number(letters.decode()), letters + row)
+             for letters, row in set(_ADDRESS.findall(xml)) if len(row) < 12]
+    near = [cell for cell in cells if cell[0] <= MOST_ROWS and cell[1] <= MOST_COLUMNS]
+    far = sorted(cell for cell in cells if cell[0] > MOST_ROWS or cell[1] > MOST_COLUMNS)
+    facts.far = [name.decode() for _, column, name in far if column][:5] or ["row " + str(far[0][0])] if far else []
+    facts.rows = max((row for row, _, _ in near), default=0)
+    facts.columns = max((column for _, column, _ in near), default=0)
+    if len(cells) < len(_CELL_START.findall(xml)):
+        # Cells without an address follow one another, row after row.
+        rows = _ROW_START.split(xml)[1:]
+        facts.rows = max(facts.rows, len(rows))
+        facts.columns = max(facts.columns, max((len(_CELL_START.findall(row)) for row in rows), default=0))
 
 
 def ods_cells(xml: bytes) -> None:
