@@ -146,7 +146,7 @@ def _recur(keep, gain):
 
 def _hours(time):
     """Hours from the first time; HatchkitError if they do not rise."""
-    if np.issubdtype(getattr(time, "dtype", np.dtype(object)), np.number):
+    if pd.api.types.is_numeric_dtype(pd.Index(time)):
         hours = np.asarray(time, dtype=float)
     else:
         stamps = pd.DatetimeIndex(time)

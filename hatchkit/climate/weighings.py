@@ -37,7 +37,7 @@ def weighings(season, row, figures) -> pd.DataFrame:
         count = pd.to_numeric(own["eggs_weighed"], errors="coerce").astype(float)
         count = count.where(count > 0, 1.0)
         parts.append(pd.DataFrame({
-            "egg": own["egg"].fillna("").astype(str).to_numpy(),
+            "egg": _names(own["egg"]).to_numpy(),
             "day": ((own["weighed_at"] - row["set_at"]) / pd.Timedelta(days=1)).to_numpy(float),
             "grams": (own["grams"].astype(float) / count).to_numpy(), "eggs_weighed": count.to_numpy()}))
     parts.append(_set_weights(season, row, parts))
@@ -53,13 +53,18 @@ def _set_weights(season, row, parts) -> pd.DataFrame:
     if not len(eggs) or "weight_g" not in eggs:
         return pd.DataFrame(columns=COLUMNS)
     own = eggs[(eggs["batch"] == row["batch"]) & eggs["weight_g"].notna()]
-    names = own["egg"].fillna("").astype(str)
+    names = _names(own["egg"])
     if parts:
         weighed = parts[0]
         names_on_day_0 = set(weighed.loc[weighed["day"].abs() < 0.5, "egg"])
         own, names = own[~names.isin(names_on_day_0)], names[~names.isin(names_on_day_0)]
     return pd.DataFrame({"egg": names.to_numpy(), "day": 0.0, "grams": own["weight_g"].to_numpy(float),
                          "eggs_weighed": 1.0})
+
+
+def _names(column) -> pd.Series:
+    """Egg names as text, blank where missing (a column of nothing but blanks is read as numbers)."""
+    return column.astype(object).where(column.notna(), "").astype(str)
 
 
 def _transfer_day(row, figures) -> float:
@@ -106,7 +111,7 @@ def left_out(lines: pd.DataFrame, fates: pd.DataFrame, *, batch, alive_until: fl
     """
     reason = pd.Series("", index=lines.index, dtype=object)
     if len(fates) and {"egg", "fate", "by_day"} <= set(fates.columns):
-        own = fates[(fates["batch"] == batch) & fates["egg"].fillna("").astype(str).ne("")]
+        own = fates[(fates["batch"] == batch) & _names(fates["egg"]).ne("")]
         dead = own["fate"].eq("dead") & (own["by_day"] <= alive_until)
         gone = own.loc[own["fate"].isin(NOT_ALIVE) | dead, ["egg", "fate"]].drop_duplicates("egg")
         told = gone.set_index(gone["egg"].astype(str))["fate"]

@@ -1,0 +1,167 @@
+"""Sentences and the tables behind pictures: plain words, units, how sure, and the published disagreement."""
+
+import numpy as np
+import pandas as pd
+import pytest
+from climate_seasons import bump, hour, opening, outage, readings, season, with_events
+
+import hatchkit as hk
+from hatchkit import reference
+from hatchkit.climate import clock, dose, excursions, probes, ranges, timeline, track, water_loss, words
+
+EVENTS = with_events(opening(100, 10), outage(200, 8, room=8), bump(290, 6, 5.0, rise=1))
+HATCH = {"first_hatch_at": hour(490), "last_hatch_at": hour(512)}
+LOOKS = pd.DataFrame({"batch": "1", "look": [1, 2], "name": ["candle1", "transfer"],
+                      "looked_at": [hour(168), hour(432)]})
+
+
+@pytest.fixture(scope="module")
+def made():
+    import dataclasses
+
+    rows = readings(EVENTS)
+    rows = rows[~rows["time"].between(hour(350), hour(365))]
+    return dataclasses.replace(season(rows, [HATCH, HATCH | {"batch": "2", "set_at": hour(48)}]), looks=LOOKS)
+
+
+@pytest.fixture(scope="module")
+def found(made):
+    return hk.find_excursions(made)
+
+
+def row_like(found, word):
+    return found[found["looks_like"] == word].iloc[0]
+
+
+def test_a_heat_sentence_gives_level_source_and_the_disagreement(found):
+    row = row_like(found, "overheating")
+    text = words.excursion_words(row, timezone="Europe/Rome")
+    assert "Ande & Wilson 1981" in text and "does not predict" in text
+    assert "40.6 °C (105 °F) for 15 minutes" in text and "no major harm" in text
+    assert "8 chances in 10" in text and "p =" not in text
+    assert words.when(row["start"], "Europe/Rome") in text
+
+
+def test_a_cold_sentence_gives_development_and_the_little_that_is_known(found):
+    text = words.excursion_words(row_like(found, "outage"))
+    assert "h of development" in text and "below 10 °C" in text and "17-day embryos" in text
+
+
+def test_degrees_fahrenheit_on_request(found):
+    assert "°F" in words.excursion_words(row_like(found, "outage"), unit="F").split("Looks like")[0]
+
+
+def test_little_warmth_is_not_called_harm():
+    row = hk.find_excursions(season(readings(with_events(bump(200, 5, 0.8))))).iloc[0]
+    assert "Too little for the heat harm" in words.heat_words(row)
+
+
+def test_a_hole_within_an_excursion_is_said():
+    rows = readings(with_events(bump(200, 3, 2.0)))
+    rows = rows[~rows["time"].between(hour(201), hour(201.4))]
+    text = words.excursion_words(hk.find_excursions(season(rows)).iloc[0])
+    assert "what happened then is not known" in text
+
+
+def test_the_seasons_sentence_counts_each_disturbance_once(found):
+    text = words.excursions_words(found)
+    assert text.startswith(f"{found['event'].nunique()} disturbances") and "Worth reading by itself" in text
+    assert "no temperature left its range" in words.excursions_words(found.iloc[:0])
+
+
+def test_everyday_openings_are_not_notable(found):
+    assert not found.loc[found["looks_like"] == "opening", "notable"].any()
+    assert found.loc[found["looks_like"] == "outage", "notable"].all()
+
+
+def test_every_verdict_has_its_sentence(made):
+    for row in [*clock.hatch_clock(made).iloc, *clock.hatch_clock(season(batches=[{"species": "dodo"}, {}])).iloc]:
+        assert words.clock_words(row).startswith(f"Batch {row['batch']}:")
+    late = clock.hatch_clock(season(batches=[{"first_hatch_at": hour(530), "last_hatch_at": hour(545)}])).iloc[0]
+    assert "too high would explain it" in words.clock_words(late)
+    for row in probes.probe_truth(made).iloc:
+        assert "hatch times of 2 batches" in words.probe_words(row)
+    for row in probes.steadiness(made).iloc:
+        assert "%" in words.steadiness_words(row, unit="F") and "°F" in words.steadiness_words(row, unit="F")
+
+
+def test_water_words_for_all_verdicts():
+    def say(daily, spread=1e-5):
+        eggs = [{"batch": "1", "egg": str(n), "weighed_at": hour(24 * day), "eggs_weighed": 1,
+                 "grams": 60 * (1 - (daily + spread * n) * day)} for n in range(-3, 4) for day in (0, 7, 14)]
+        return words.water_words(water_loss.batch_water_loss(season(weights=eggs)).iloc[0])
+    assert "on target" in say(0.0066)
+    assert "too much" in say(0.0085) and "%RH from the start" in say(0.0085)
+    assert "too little" in say(0.0045)
+    assert "cannot tell" in say(0.0059, 4e-4)
+    assert "drier air than an incubator can make" in say(0.0020)
+    assert "weigh some eggs" in words.water_words(water_loss.batch_water_loss(season()).iloc[0])
+
+
+def test_the_timeline_holds_what_the_picture_shows(made, found):
+    lines = timeline.incubator_timeline(made, "A", found=found)
+    assert list(lines.batches["lane"]) == [0, 1]
+    assert set(lines.spans["stage"]) == {"setting", "hatching"}
+    assert len(lines.gaps) == 1 and (lines.gaps["end"] - lines.gaps["start"]).iloc[0] >= pd.Timedelta(hours=14.9)
+    assert list(lines.looks["name"]) == ["candle1", "transfer"]
+    hole = lines.air[lines.air["time"].between(hour(352), hour(363))]
+    assert len(hole) > 5 and hole["middle_c"].isna().all()
+    assert lines.air["high_c"].max() > 42 and lines.air["low_c"].min() < 12
+    text = words.timeline_alt(lines)
+    assert "1 gap without" in text and "outage" in text
+
+
+def test_the_timeline_of_an_incubator_without_batches(made):
+    lines = timeline.incubator_timeline(season(readings(incubator="B")), "B")
+    assert lines.batches.empty and lines.egg.empty and "0 batches" in words.timeline_alt(lines)
+
+
+def test_close_up_shows_some_hours_either_side(made, found):
+    row = row_like(found, "outage")
+    part = timeline.close_up(made, row, hours=4)
+    assert part["time"].min() >= row["start"] - pd.Timedelta(hours=4)
+    assert part["time"].max() > row["end"] + pd.Timedelta(hours=3.8)
+    assert str(row["event"]) in words.close_up_alt(row)
+
+
+TABLES = reference.load("columns_climate")
+
+
+def test_every_column_is_documented(made, found):
+    loss = water_loss.batch_water_loss(made)
+    met = track.batch_track(made, "1")
+    tables = {"excursions": found, "track": met, "clock": clock.hatch_clock(made), "water_loss": loss,
+              "probe_truth": probes.probe_truth(made), "steadiness": probes.steadiness(made),
+              "state_of_time": excursions.state_of_time(met), "loss_points": water_loss.loss_points(made, "1")}
+    for name, table in tables.items():
+        assert list(table) == list(TABLES.loc[TABLES["table"] == name, "column"]), name
+    keys = dose.window_dose(met, hour(0), hour(100))
+    assert set(keys) == set(TABLES.loc[TABLES["table"] == "dose", "column"])
+
+
+@pytest.mark.parametrize("name", ["ranges", "egg_physics", "heat_doses", "oxygen_uptake"])
+def test_every_figure_has_its_source(name):
+    table = reference.load(name)
+    assert table["source"].str.len().gt(5).all() and table["sure"].notna().all()
+
+
+def test_ranges_nest_and_cover_every_species():
+    species_table = reference.species_table()
+    for species, figures in species_table.iterrows():
+        for stage in ("setting", "hatching"):
+            for air in ("fan", "strong fan", "still", "egg"):
+                limits = ranges.limits(figures, stage=stage, air=air)
+                assert (np.diff(limits[:, 0]) < 0).all() and (np.diff(limits[:, 1]) > 0).all(), species
+    table = ranges.temperature_range(species_table.loc["ostrich"], stage="hatching", air="still")
+    assert np.allclose(table[["low_c", "high_c"]], ranges.limits(species_table.loc["ostrich"], stage="hatching",
+                                                                 air="still"))
+
+
+def test_common_settings_lie_in_the_hens_range():
+    """37.7 degC setting and 37.2 degC hatching are common practice; 100 degF and 99.5 degF too."""
+    hen = reference.species_table().loc["chicken"]
+    setting, hatching = (ranges.limits(hen, stage=stage)[0] for stage in ("setting", "hatching"))
+    for temp in (37.5, 37.7, 37.8):
+        assert setting[0] <= temp <= setting[1]
+    for temp in (36.9, 37.2, 37.5):
+        assert hatching[0] <= temp <= hatching[1]
