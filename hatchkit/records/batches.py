@@ -130,7 +130,7 @@ def _one_species(text: str, table: pd.DataFrame) -> tuple[str | None, str]:
     apart = sorted((letters_apart(plain(text), name, 3), name) for name in names)
     best, near = apart[0]
     keys = {names[name] for distance, name in apart if distance == best}
-    limit = 1 if len(plain(text)) < 5 else 2
+    limit = 1 if len(plain(text)) < 7 else 2
     if best <= limit and len(keys) == 1 and len(plain(text)) > 2:
         return names[near], "looks misspelt"
     return None, f"is not known; the nearest known is {near}" if best <= 3 else "is not known"

@@ -132,7 +132,7 @@ def date_of(cell, day_first: bool):
 
 def _full_year(text: str) -> int:
     year = int(text)
-    return year if year > 99 else 2000 + year if year < 70 else 1900 + year
+    return year if len(text) == 4 else 2000 + year if year < 70 else 1900 + year
 
 
 def _made(year: int, month: int, day: int, clock: str):

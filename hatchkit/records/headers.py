@@ -13,6 +13,10 @@ from hatchkit.records.words import header_words, nearest_words, plain, split_wor
 KINDS = ("batches", "eggs", "weights", "candlings")
 
 
+#: Words that a heading may hold beside those that count: "clear eggs at transfer".
+_FILLERS = {"egg", "embryo", "chick", "taken", "out", "found", "total", "all", "day", "our"}
+
+
 @cache
 def known_columns(kind: str) -> tuple[str, ...]:
     """Canonical columns of a kind of sheet (``name.time`` is a clock time kept in its own column)."""
@@ -76,6 +80,9 @@ def _recognise(text: str, kind: str) -> tuple[str | None, bool]:
     for table, key in ((written, plain(text)), (exact, words), (loose, tokens(text)), (joined, "".join(words))):
         if key in table:
             return table[key] or None, False
+    short = tuple(word for word in tokens(text) if word not in _FILLERS)
+    if short in loose and len(short) > 1:
+        return loose[short] or None, False
     options = [[word] if word in vocabulary or len(word) < 4 else nearest_words(word, vocabulary)[:4] or [word]
                for word in tokens(text)]
     near = {loose.get(tuple(sorted(set(choice)))) for choice in islice(product(*options), 64)} - {None}

@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 
 from hatchkit.problems import problem
-from hatchkit.records.headers import KINDS, name_columns
+from hatchkit.records.headers import KINDS, name_columns, recognise
 from hatchkit.records.values import is_empty, shown, text_of
 from hatchkit.records.words import plain, split_words, value_words
 from hatchkit.records.workbook import Grid
@@ -59,8 +59,9 @@ def find_table(grid: Grid, own: dict[str, str]) -> Table | None:
         lines = [text_of(cell) or "" for cell in row]
         if sum(map(bool, lines)) < 2 or not any(isinstance(cell, str) and cell for cell in row):
             continue
-        for depth, headings in _readings_of_head(grid.cells, top, lines):
+        for depth, groups, heads in _readings_of_head(grid.cells, top, lines):
             for kind in KINDS:
+                headings = [_heading(group, head, kind) for group, head in zip(groups, heads, strict=True)]
                 names = name_columns(headings, kind, own)[0]
                 score = _score(kind, set(names) - {None}, grid)
                 if score > 0 and (best is None or score > best[0]):
@@ -72,16 +73,26 @@ def find_table(grid: Grid, own: dict[str, str]) -> Table | None:
 
 
 def _readings_of_head(cells, top: int, lines: list[str]):
-    """The heading row alone, and joined with the row under it (a group heading spans the ones below)."""
-    yield 1, lines
-    if top + 1 < len(cells) and all(isinstance(cell, str) for cell in cells[top + 1]) and any(cells[top + 1]):
-        group, joined = "", []
-        for upper, lower in zip(lines, cells[top + 1], strict=False):
-            group = upper or group
-            joined.append(f"{group} {lower.strip()}".strip() if lower.strip() else upper)
-        yield 2, joined
-    if top + 1 < len(cells) and _units_only(cells[top + 1]):
-        yield 2, lines
+    """(rows, group headings, headings): one row, two rows of which the upper groups the lower, a row and units."""
+    none = [""] * len(lines)
+    below = cells[top + 1] if top + 1 < len(cells) else []
+    if _units_only(below):
+        yield 2, none, lines
+        return
+    yield 1, none, lines
+    if not any(below) or not all(isinstance(cell, str) for cell in below):
+        return
+    group, groups = "", []
+    for upper, lower in zip(lines, below, strict=True):
+        group = upper or group
+        groups.append(group if lower.strip() else "")
+    yield 2, groups, [lower.strip() or upper for upper, lower in zip(lines, below, strict=True)]
+
+
+def _heading(group: str, line: str, kind: str) -> str:
+    """A heading with the group it stands under, where only both together say which column it is."""
+    both = f"{group} {line}" if group and group != line else line
+    return both if group and (recognise(both, kind)[0] or not recognise(line, kind)[0]) else line
 
 
 def _units_only(row) -> bool:

@@ -161,6 +161,7 @@ def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
         "share": ("{cell} is not a whole number; it looks like a share", blank, count, "doubtful"),
         "fraction": ("{cell} is not a whole number of eggs", blank, count, "doubtful"),
         "negative": ("{cell} is below 0", blank, count, "doubtful"),
+        "range": ("{cell} is a range", "Its middle is used.", "", "note"),
         "unit": ("{cell} has another unit", "It is converted.", "", "note"),
         "date": ("{cell} is a date where " + what + " is meant", blank,
                  "Write the number; a program may have turned something like 3-4 into a date.", "doubtful"),
@@ -230,6 +231,10 @@ def _measure(cell, unit: str):
             return None, "bad"
         number = float(match[1].replace(",", ".")) * scale
         return number, "unit" if scale != 1.0 else "unsure" if match[3] else ""
+    if unit == "number" and re.fullmatch(r"[a-z]", text):
+        return float(ord(text) - 96), ""  # rows of a tray are often lettered
+    if unit == "days" and (match := re.fullmatch(r"(?:d|day|tag|jour|dia|giorno|dag)\.? ?(\d+(?:[.,]\d+)?)", text)):
+        return float(match[1].replace(",", ".")), ""
     if match := re.fullmatch(r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis)\s*(\d+(?:[.,]\d+)?)\s*[a-z]{0,8}", text):
         low, high = (float(part.replace(",", ".")) for part in match.groups())
         return (low + high) / 2, "range"

@@ -1,0 +1,76 @@
+"""Files as people keep them, written for the tests of sheets; everything in them is invented."""
+
+import zipfile
+from xml.sax.saxutils import escape
+
+import openpyxl
+import pandas as pd
+
+TIDY = ["batch", "species", "incubator", "set_at", "eggs_set", "candle1_at", "clear1", "dead1", "transfer_at"]
+TIDY += ["clear3", "dead3", "taken_off_at", "hatched", "culled", "pipped_dead"]
+ROW = ["B1", "hen", "A", "2026-03-01 18:00", 30, "2026-03-08 12:00", 3, 1, "2026-03-19 12:00"]
+ROW += [0, 1, "2026-03-22 20:00", 22, 1, 2]
+
+
+def write_csv(folder, lines, name="batches.csv", encoding="utf-8"):
+    """Lines of text as a file in the folder; gives the folder back."""
+    (folder / name).write_bytes("\n".join(lines).encode(encoding))
+    return folder
+
+
+def write_xlsx(folder, rows, title="batches", name="batches.xlsx"):
+    """Rows as a workbook of one sheet; gives the folder back."""
+    book = openpyxl.Workbook()
+    book.active.title = title
+    for row in rows:
+        book.active.append(row)
+    book.save(folder / name)
+    return folder
+
+
+def write_ods(path, rows, repeat=""):
+    """Rows as a minimal .ods file after the open standard; `repeat` goes into each cell's tag."""
+    urn = "urn:oasis:names:tc:opendocument:xmlns:"
+    body = "".join(
+        f"<table:table-row>{''.join(_ods_cell(cell, repeat) for cell in row)}</table:table-row>" for row in rows
+    )
+    # Every spreadsheet program fills up to the edge of the sheet with repeated empty cells.
+    body += (
+        '<table:table-row table:number-rows-repeated="1048000">'
+        '<table:table-cell table:number-columns-repeated="16384"/></table:table-row>'
+    )
+    xml = (
+        f'<?xml version="1.0" encoding="UTF-8"?><office:document-content xmlns:office="{urn}office:1.0" '
+        f'xmlns:text="{urn}text:1.0" xmlns:table="{urn}table:1.0" office:version="1.2"><office:body>'
+        f'<office:spreadsheet><table:table table:name="batches">{body}</table:table></office:spreadsheet>'
+        "</office:body></office:document-content>"
+    )
+    manifest = f'<?xml version="1.0"?><manifest:manifest xmlns:manifest="{urn}manifest:1.0"/>'
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as parts:
+        parts.writestr("mimetype", "application/vnd.oasis.opendocument.spreadsheet")
+        parts.writestr("content.xml", xml)
+        parts.writestr("META-INF/manifest.xml", manifest)
+
+
+def _ods_cell(value, repeat):
+    kind = (
+        f'office:value-type="float" office:value="{value}"'
+        if isinstance(value, (int, float))
+        else 'office:value-type="string"'
+    )
+    return f"<table:table-cell {kind}{repeat}><text:p>{escape(str(value))}</text:p></table:table-cell>"
+
+
+def said(read, *words):
+    """The problem rows whose text holds all the words."""
+    text = read["problems"][["file", "sheet", "column", "found", "done", "mend"]].astype(str).agg(" ".join, axis=1)
+    keep = pd.Series(True, index=text.index)
+    for word in words:
+        keep &= text.str.contains(word, regex=False)
+    return read["problems"][keep]
+
+
+def tidy_season(folder, **cells):
+    """A season of one tidy batch in which some cells are written differently; gives the folder back."""
+    row = dict(zip(TIDY, ROW, strict=True)) | cells
+    return write_csv(folder, [",".join(row), ",".join(f'"{value}"' for value in row.values())])

@@ -1,0 +1,420 @@
+"""Sheets as people keep them: their own headings, their own way of writing numbers and dates."""
+
+import datetime as dt
+
+import openpyxl
+import pandas as pd
+import pytest
+from sheet_files import ROW, TIDY, said, tidy_season, write_csv, write_ods, write_xlsx
+
+from hatchkit.records.folder import read_folder
+
+
+def one_cell(folder, column, value):
+    """A tidy season in which one cell of its batch is written as `value`, read."""
+    return read_folder(tidy_season(folder, **{column: value}))
+
+
+def test_a_tidy_sheet_gives_every_documented_column_and_utc_times(tmp_path):
+    from hatchkit import reference
+
+    read = read_folder(write_xlsx(tmp_path, [TIDY, ROW]))
+    facts = reference.load("columns_records")
+    for table in ("batches", "eggs", "weights", "looks"):
+        columns = facts.loc[facts["table"] == table, "column"]
+        assert list(read[table].columns) == columns.tolist()
+    batch = read["batches"].iloc[0]
+    assert batch["species"] == "chicken" and batch["eggs_set"] == 30 and batch["culled"] == 1
+    assert batch["set_at"] == pd.Timestamp("2026-03-01 18:00", tz="UTC")
+    assert read["batches"]["clear1"].dtype == "Int64"
+    assert read["batches"]["candle2_at"].isna().all() and str(read["batches"]["candle2_at"].dtype).endswith("UTC]")
+
+
+@pytest.mark.parametrize(
+    "heading, column",
+    [
+        ("Batch No.", "batch"),
+        ("HATCH ID", "batch"),
+        ("kind of bird", "species"),
+        ("Date set", "set_at"),
+        ("set_on", "set_at"),
+        ("Eggs in", "eggs_set"),
+        ("EggsSet", "eggs_set"),
+        ("No. of eggs", "eggs_set"),
+        ("Clears (1st candling)", "clear1"),
+        ("dead - second candling", "dead2"),
+        ("Lockdown", "transfer_at"),
+        ("Clear eggs at transfer", "clear3"),
+        ("Chicks hatched", "hatched"),
+        ("Culls", "culled"),
+        ("Dead pip", "pipped_dead"),
+        ("DIS", "dead_in_shell"),
+        ("Rotten", "contaminated"),
+        ("Early dead", "broken_early"),
+        ("Egg age (days)", "stored_days"),
+        ("Age of flock (weeks)", "flock_age_weeks"),
+        ("geschlüpft", "hatched"),
+        ("Eier eingelegt", "eggs_set"),
+        ("Œufs mis en incubation", "eggs_set"),
+        ("fecha de carga", "set_at"),
+        ("Uova messe", "eggs_set"),
+        ("Broedmachine", "incubator"),
+        ("Incubater", "incubator"),
+        ("Hached", "hatched"),
+        ("Speceis", "species"),
+        ("Tranfser date", "transfer_at"),
+    ],
+)
+def test_trade_words_case_plural_and_wrong_letters_are_recognised(heading, column):
+    from hatchkit.records.headers import recognise
+
+    assert recognise(heading, "batches")[0] == column
+
+
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "Hatch %",
+        "hatch rate",
+        "Breed",
+        "Fertility %",
+        "Colour",
+        "Price",
+        "Weather",
+        "x",
+        "Hatched percent",
+        "1",
+        "rooster",
+    ],
+)
+def test_headings_that_only_look_alike_are_left_alone(heading):
+    from hatchkit.records.headers import recognise
+
+    assert recognise(heading, "batches")[0] is None
+
+
+def test_every_word_of_the_reference_table_is_recognised_as_its_column():
+    from hatchkit.records.headers import recognise
+    from hatchkit.records.words import header_words
+
+    wrong = [
+        (row["words"], row["column"])
+        for row in header_words()
+        if (recognise(row["words"], row["table"])[0] or "") != row["column"]
+    ]
+    assert wrong == []
+
+
+def test_a_misspelt_heading_is_used_and_said(tmp_path):
+    read = read_folder(
+        write_csv(tmp_path, ["batch,species,incubater,set_at,eggs_set", "B1,hen,A,2026-03-01 18:00,30"])
+    )
+    assert read["batches"]["incubator"].tolist() == ["A"]
+    assert len(said(read, "incubater", "incubator", "misspelt")) == 1
+
+
+def test_an_unknown_column_is_carried_under_its_own_name_and_said(tmp_path):
+    read = read_folder(
+        write_csv(tmp_path, ["batch,species,set_at,eggs_set,Moon phase", "B1,hen,2026-03-01,30,waning"])
+    )
+    assert read["batches"]["Moon phase"].tolist() == ["waning"]
+    assert len(said(read, "Moon phase", "[headers]")) == 1
+
+
+def test_headers_of_season_toml_win(tmp_path):
+    (tmp_path / "season.toml").write_text('[headers]\n"Moon" = "eggs_set"\n"eggs" = "notes"\n', encoding="utf-8")
+    read = read_folder(write_csv(tmp_path, ["batch,species,set_at,eggs,moon", "B1,hen,2026-03-01,first lay,30"]))
+    assert read["batches"]["eggs_set"].tolist() == [30] and read["batches"]["notes"].tolist() == ["first lay"]
+
+
+def test_titles_above_a_total_row_blank_rows_and_notes_below(tmp_path):
+    rows = [
+        ["Our hatches 2026 (invented)"],
+        [],
+        ["", "", "kept by hand"],
+        TIDY,
+        ROW,
+        [],
+        ["B2", *ROW[1:]],
+        ["Total", "", "", "", 60],
+        [],
+        ["Remember: new bulb in spring"],
+    ]
+    read = read_folder(write_xlsx(tmp_path, rows))
+    assert read["batches"]["batch"].tolist() == ["B1", "B2"]
+    assert read["batches"]["row"].tolist() == [5, 7]
+    assert said(read, "a row of totals")["row"].tolist() == [8]
+    assert said(read, "new bulb")["row"].tolist() == [10]
+
+
+def test_headings_in_two_rows_with_merged_groups(tmp_path):
+    book = openpyxl.Workbook()
+    page = book.active
+    page.append(["", "", "", "", "First candling", "", "", "Transfer", "", "", "Hatch", ""])
+    page.append(
+        ["Batch", "Bird", "Set on", "Eggs", "Date", "Clear", "Dead", "Date", "Clear", "Dead", "Hatched", "Culls"]
+    )
+    page.append(
+        [
+            "B1",
+            "duck",
+            dt.datetime(2026, 3, 1, 18),
+            30,
+            dt.datetime(2026, 3, 10, 9),
+            3,
+            1,
+            dt.datetime(2026, 3, 26, 9),
+            1,
+            2,
+            20,
+            1,
+        ]
+    )
+    page.merge_cells("E1:G1")
+    page.merge_cells("H1:J1")
+    book.save(tmp_path / "batches.xlsx")
+    batch = read_folder(tmp_path)["batches"].iloc[0]
+    assert (batch["clear1"], batch["dead1"], batch["clear3"], batch["dead3"], batch["hatched"]) == (3, 1, 1, 2, 20)
+    assert batch["candle1_at"] == pd.Timestamp("2026-03-10 09:00", tz="UTC")
+
+
+def test_blank_columns_and_a_row_of_units(tmp_path):
+    read = read_folder(
+        write_csv(tmp_path, [",batch,,species,set_at,eggs_set", ",no.,,,date,pcs", ",B1,,hen,2026-03-01,30"])
+    )
+    assert read["batches"][["batch", "eggs_set"]].values.tolist() == [["B1", 30]]
+    assert (read["problems"]["severity"] != "lost").all()
+
+
+@pytest.mark.parametrize(
+    "text, count",
+    [
+        ("22", 22),
+        ("022", 22),
+        ("22 eggs", 22),
+        ("20+2", 22),
+        ("~22", 22),
+        ("22.0", 22),
+        ("22,0", 22),
+        ("1,022", 1022),
+        ("22 (2 weak)", 22),
+        ("22?", 22),
+    ],
+)
+def test_counts_as_people_write_them(tmp_path, text, count):
+    read = one_cell(tmp_path, "eggs_set", text)
+    assert read["batches"]["eggs_set"].tolist() == [count]
+
+
+@pytest.mark.parametrize("text", ["none", "0", "nil", "keine"])
+def test_none_written_in_words_is_zero(tmp_path, text):
+    assert one_cell(tmp_path, "hatched", text)["batches"]["hatched"].tolist() == [0]
+
+
+@pytest.mark.parametrize(
+    "text, why",
+    [
+        ("?", "not kept"),
+        ("-", "not kept"),
+        ("n/a", "not kept"),
+        ("85 %", "percentage"),
+        ("0.85", "share"),
+        ("12.5", "whole number"),
+        ("-3", "below 0"),
+        ("many", "not a count"),
+    ],
+)
+def test_counts_that_cannot_be_taken_are_missing_and_named(tmp_path, text, why):
+    read = one_cell(tmp_path, "hatched", text)
+    assert read["batches"]["hatched"].isna().all()
+    found = said(read, text, why)
+    assert found["row"].tolist() == [2] and found["column"].tolist() == ["hatched"]
+
+
+def test_a_formatted_percentage_in_a_workbook_is_not_taken_for_a_count(tmp_path):
+    row = list(ROW)
+    row[TIDY.index("hatched")] = 0.85
+    read = read_folder(write_xlsx(tmp_path, [TIDY, row]))
+    assert read["batches"]["hatched"].isna().all() and len(said(read, "0.85", "share")) == 1
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2026-03-01 18:00",
+        "2026/03/01 18:00",
+        "1.3.2026 18:00",
+        "01/03/26 6 pm",
+        "1 March 2026, 18:00",
+        "Mar 1, 2026 6:00 PM",
+        "1. März 2026 18:00",
+        "Sun 1 Mar 2026 18h00",
+        "20260301 18:00",
+        "1 mars 2026 18:00",
+        "46082.75",
+        "2026-03-01T18:00:00",
+    ],
+)
+def test_dates_as_people_write_them(tmp_path, text):
+    (tmp_path / "season.toml").write_text("[sheets]\nday_first = true\n", encoding="utf-8")
+    read = one_cell(tmp_path, "set_at", text)
+    assert read["batches"]["set_at"].tolist() == [pd.Timestamp("2026-03-01 18:00", tz="UTC")]
+
+
+@pytest.mark.parametrize("text", ["yesterday", "31.02.2026", "5 March", "1/3", "12:30", "2026-13-01", "01.03.0026"])
+def test_dates_that_are_none_are_named_and_the_batch_is_lost(tmp_path, text):
+    read = one_cell(tmp_path, "set_at", text)
+    assert read["batches"].empty
+    assert said(read, text)["row"].tolist() == [2]
+    lost = read["problems"][read["problems"]["severity"] == "lost"]
+    assert lost["row"].tolist() == [2] and "date of setting" in lost["found"].iloc[0]
+
+
+def test_a_time_in_its_own_column_and_a_date_without_hour_at_noon(tmp_path):
+    lines = [
+        "batch,species,set date,set time,eggs",
+        "B1,hen,2026-03-01,18:30,30",
+        "B2,hen,2026-03-02,7 pm,30",
+        "B3,hen,2026-03-03,,30",
+    ]
+    read = read_folder(write_csv(tmp_path, lines))
+    assert [f"{when:%H:%M}" for when in read["batches"]["set_at"]] == ["18:30", "19:00", "12:00"]
+    assert len(said(read, "dates without an hour", "(1)")) == 1
+
+
+def test_day_first_is_proved_by_one_date_and_holds_for_all(tmp_path):
+    lines = [
+        "batch;species;set_at;eggs_set;candle1_at",
+        "B1;hen;04.05.2026;30;11.05.2026",
+        "B2;hen;20.05.2026;30;27.05.2026",
+    ]
+    read = read_folder(write_csv(tmp_path, lines))
+    assert [f"{when:%d %b}" for when in read["batches"]["set_at"]] == ["04 May", "20 May"]
+
+
+def test_month_first_is_proved_by_the_ages_it_gives(tmp_path):
+    lines = ["batch,species,set_at,eggs_set,candle1_at,taken_off_at", "B1,hen,03/02/2026,30,03/09/2026,"]
+    read = read_folder(write_csv(tmp_path, lines))
+    assert read["batches"]["set_at"].iloc[0].month == 3
+    assert len(said(read, "month first", "right ages")) == 1
+
+
+def test_an_open_order_is_doubtful_and_says_the_line_that_settles_it(tmp_path):
+    read = read_folder(write_csv(tmp_path, ["batch,species,set_at,eggs_set", "B1,hen,03/02/2026,30"]))
+    assert said(read, "nothing shows which", "day_first")["severity"].tolist() == ["doubtful"]
+    (tmp_path / "season.toml").write_text("[sheets]\nday_first = false\n", encoding="utf-8")
+    read = read_folder(tmp_path)
+    assert read["batches"]["set_at"].iloc[0].month == 3 and said(read, "nothing shows which").empty
+
+
+def test_wall_clock_of_the_zone_becomes_utc_and_the_double_hour_is_said(tmp_path):
+    (tmp_path / "season.toml").write_text('timezone = "Europe/Rome"\n', encoding="utf-8")
+    lines = [
+        "batch,species,set_at,eggs_set",
+        "B1,hen,2026-03-01 18:00,30",
+        "B2,hen,2026-07-01 18:00,30",
+        "B3,hen,2026-10-25 02:30,30",
+        "B4,hen,2026-03-29 02:30,30",
+    ]
+    read = read_folder(write_csv(tmp_path, lines))
+    assert [f"{when:%H:%M}" for when in read["batches"]["set_at"]] == ["17:00", "16:00", "00:30", "01:00"]
+    assert said(read, "came twice")["row"].tolist() == [4]
+    assert said(read, "never came")["row"].tolist() == [5]
+
+
+@pytest.mark.parametrize("separator", [",", ";", "\t", "|"])
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
+def test_text_tables_of_any_separator_and_encoding(tmp_path, separator, encoding):
+    lines = [
+        separator.join(line)
+        for line in (
+            ["Brut", "Art", "eingelegt am", "Eier", "Geschlüpft", "Bemerkung"],
+            ["B1", "Wachtel", "1.3.2026", "30", "21", "früh, gut"]
+            if separator != ","
+            else ["B1", "Wachtel", "1.3.2026", "30", "21", '"früh, gut"'],
+        )
+    ]
+    read = read_folder(write_csv(tmp_path, lines, encoding=encoding))
+    batch = read["batches"].iloc[0]
+    assert (batch["species"], batch["hatched"], batch["notes"]) == ("quail", 21, "früh, gut")
+
+
+def test_an_ods_workbook_reads_like_the_same_csv(tmp_path):
+    first, second = tmp_path / "ods", tmp_path / "csv"
+    first.mkdir()
+    second.mkdir()
+    write_ods(first / "batches.ods", [TIDY, ROW])
+    write_csv(second, [",".join(TIDY), ",".join(map(str, ROW))])
+    here, there = read_folder(first)["batches"], read_folder(second)["batches"]
+    drop = ["file", "sheet"]
+    pd.testing.assert_frame_equal(here.drop(columns=drop), there.drop(columns=drop))
+
+
+def test_egg_rows_with_their_own_words_and_the_batch_written_once(tmp_path):
+    write_csv(tmp_path, ["batch,species,set_at,eggs_set", "7,duck,2026-03-01 18:00,4"])
+    write_csv(
+        tmp_path,
+        [
+            "Batch;Egg no.;Weight (g);Candling 1;Result;Row;Col",
+            "7;1;71,5;ok;hatched;A;1",
+            ";2;70;clear;;A;2",
+            ";3;69,8;BR;;B;1",
+            ";4;72;fertile;DIS;B;2",
+        ],
+        name="eggs.csv",
+    )
+    read = read_folder(tmp_path)
+    eggs = read["eggs"]
+    assert eggs["batch"].tolist() == ["7"] * 4 and eggs["weight_g"].tolist() == [71.5, 70.0, 69.8, 72.0]
+    assert eggs["candle1"].tolist() == ["alive", "clear", "dead", "alive"]
+    assert eggs["outcome"].isna().tolist() == [False, True, True, False] and eggs["outcome"].iloc[3] == "dead"
+    assert eggs["row"].tolist() == [1, 1, 2, 2]
+
+
+def test_weights_of_single_eggs_and_of_whole_trays(tmp_path):
+    write_csv(tmp_path, ["batch,species,set_at,eggs_set", "B1,duck,2026-03-01 18:00,40"])
+    write_csv(
+        tmp_path,
+        ["Batch,Egg,Date,Weight (kg),Eggs", "b-1,,2026-03-01,2.84,40", "B1,7,2026-03-10,0.0692,1"],
+        name="weights.csv",
+    )
+    weights = read_folder(tmp_path)["weights"]
+    assert weights["grams"].round(1).tolist() == [2840.0, 69.2] and weights["batch"].tolist() == ["B1", "B1"]
+    assert weights["eggs_weighed"].tolist() == [40, 1] and weights["egg"].isna().tolist() == [True, False]
+
+
+def test_rows_of_a_batch_that_does_not_exist_are_lost_and_named(tmp_path):
+    write_csv(tmp_path, ["batch,species,set_at,eggs_set", "B1,duck,2026-03-01 18:00,40"])
+    write_csv(tmp_path, ["batch,egg,outcome", "B1,1,hatched", "C9,1,hatched"], name="eggs.csv")
+    read = read_folder(tmp_path)
+    assert len(read["eggs"]) == 1
+    assert said(read, "C9")[["severity", "row"]].values.tolist() == [["lost", 3]]
+
+
+@pytest.mark.parametrize(
+    "word, species",
+    [
+        ("Hens", "chicken"),
+        ("HEN EGGS", "chicken"),
+        ("Enten", "duck"),
+        ("quial", "quail"),
+        ("Hen (old breed)", "chicken"),
+        ("goose", "goose"),
+        ("perlhuhn", "guinea"),
+    ],
+)
+def test_species_words(tmp_path, word, species):
+    assert one_cell(tmp_path, "species", word)["batches"]["species"].tolist() == [species]
+
+
+def test_an_unknown_species_is_lost_with_the_nearest_and_the_line_that_mends_it(tmp_path):
+    read = one_cell(tmp_path, "species", "Goozle")
+    assert read["batches"].empty
+    assert len(said(read, "Goozle", "nearest known is goose", "[species.")) == 1
+
+
+def test_a_season_without_a_species_column_is_mended_by_one_line(tmp_path):
+    write_csv(tmp_path, ["batch,set_at,eggs_set", "B1,2026-03-01 18:00,40"])
+    assert len(said(read_folder(tmp_path), "species", 'default_species = "chicken"')) >= 1
+    (tmp_path / "season.toml").write_text('default_species = "hen"\n', encoding="utf-8")
+    assert read_folder(tmp_path)["batches"]["species"].tolist() == ["chicken"]
