@@ -149,12 +149,12 @@ def _like(right, answer):
         return letter
     if isinstance(right, tuple):
         if not isinstance(answer, (tuple, list)) or len(answer) != len(right):
-            raise ValueError(f"Give {len(right)} numbers in brackets with commas between them.")
+            raise ValueError("Give as many numbers in brackets as the question asks for, with commas between them.")
         return tuple(_like(one, part) for one, part in zip(right, answer, strict=True))
     if hasattr(answer, "item") and getattr(answer, "size", 1) == 1:
         answer = answer.item()
     if isinstance(answer, bool) or not isinstance(answer, Real):
-        raise ValueError("Give one number, such as 0.5, or a sum that comes to one number.")
+        raise ValueError("Give one number, or a sum that comes to one number.")
     return float(answer)
 
 

@@ -43,8 +43,7 @@ def test_a_notebook_opens_runs_and_shows_its_figures(lab, page, season, name):
     assert not _pop_ups(page)
 
     _menu(page, "Run", "Run All Cells")
-    path = season / "notebooks" / name
-    cells = wait_for(lambda: _finished(lab, page, path), 300, lambda: _state(lab, path))
+    cells = wait_for(lambda: _finished(lab, page, name), 300, lambda: _state(lab, name))
     failed = [output["evalue"] for cell in cells for output in cell.outputs if output.output_type == "error"]
     screenshot = _screenshot(page, name)
     assert not failed, f"{failed[0]} (screenshot: {screenshot})"
@@ -68,7 +67,7 @@ def test_an_error_cell_is_not_overlooked(lab, page, season):
     wait_for(lambda: page.find_elements(By.CSS_SELECTOR, ".jp-Notebook .jp-Cell"), 60)
     wait_for(lambda: _kernels_idle(lab), 60)
     _menu(page, "Run", "Run All Cells")
-    cells = wait_for(lambda: _finished(lab, page, path), 60)
+    cells = wait_for(lambda: _finished(lab, page, path.name), 60)
     assert [output.ename for output in cells[0].outputs] == ["ZeroDivisionError"]
 
 
@@ -83,12 +82,18 @@ def _kernels_idle(lab):
     return states and set(states) == {"idle"}
 
 
-def _finished(lab, page, path):
+def _saved(lab, name):
+    """Code cells of the notebook as the server has saved it."""
+    content = lab.ask(f"contents/notebooks/{name}")["content"]
+    return [cell for cell in nbformat.from_dict(content).cells if cell.cell_type == "code"]
+
+
+def _finished(lab, page, name):
     """Code cells of the saved notebook once every one has run or one has failed; else None."""
     if not _kernels_idle(lab):
         return None
     page.find_element(By.TAG_NAME, "body").send_keys(Keys.CONTROL, "s")
-    cells = [cell for cell in nbformat.read(path, as_version=4).cells if cell.cell_type == "code"]
+    cells = _saved(lab, name)
     failed = any(output.output_type == "error" for cell in cells for output in cell.outputs)
     return cells if failed or all(cell.execution_count for cell in cells) else None
 
@@ -122,6 +127,5 @@ def _screenshot(page, name) -> Path:
     return picture
 
 
-def _state(lab, path):
-    cells = nbformat.read(path, as_version=4).cells
-    return f"{lab.ask('kernels')} {[cell.get('execution_count') for cell in cells]}"
+def _state(lab, name):
+    return f"{lab.ask('kernels')} {[cell.execution_count for cell in _saved(lab, name)]}"
