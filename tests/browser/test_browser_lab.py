@@ -1,11 +1,13 @@
 """A person opens a fresh season folder in JupyterLab and runs a notebook: no pop-up, no failed cell, figures."""
 
 import shutil
+import time
 from pathlib import Path
 
 import nbformat
 import pytest
 from lab_session import ROOT, Lab, addresses_asked, browser, wait_for
+from nbformat.reader import NotJSONError
 from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
 
@@ -43,7 +45,8 @@ def test_a_notebook_opens_runs_and_shows_its_figures(lab, page, season, name):
     assert not _pop_ups(page)
 
     _menu(page, "Run", "Run All Cells")
-    cells = wait_for(lambda: _finished(lab, page, name), 300, lambda: _state(lab, name))
+    path = season / "notebooks" / name
+    cells = wait_for(lambda: _finished(lab, page, path), 400, lambda: _state(lab, path))
     failed = [output["evalue"] for cell in cells for output in cell.outputs if output.output_type == "error"]
     screenshot = _screenshot(page, name)
     assert not failed, f"{failed[0]} (screenshot: {screenshot})"
@@ -67,7 +70,7 @@ def test_an_error_cell_is_not_overlooked(lab, page, season):
     wait_for(lambda: page.find_elements(By.CSS_SELECTOR, ".jp-Notebook .jp-Cell"), 60)
     wait_for(lambda: _kernels_idle(lab), 60)
     _menu(page, "Run", "Run All Cells")
-    cells = wait_for(lambda: _finished(lab, page, path.name), 60)
+    cells = wait_for(lambda: _finished(lab, page, path), 60)
     assert [output.ename for output in cells[0].outputs] == ["ZeroDivisionError"]
 
 
@@ -82,20 +85,22 @@ def _kernels_idle(lab):
     return states and set(states) == {"idle"}
 
 
-def _saved(lab, name):
-    """Code cells of the notebook as the server has saved it."""
-    content = lab.ask(f"contents/notebooks/{name}")["content"]
-    return [cell for cell in nbformat.from_dict(content).cells if cell.cell_type == "code"]
-
-
-def _finished(lab, page, name):
+def _finished(lab, page, path):
     """Code cells of the saved notebook once every one has run or one has failed; else None."""
     if not _kernels_idle(lab):
         return None
     page.find_element(By.TAG_NAME, "body").send_keys(Keys.CONTROL, "s")
-    cells = _saved(lab, name)
+    time.sleep(1)
+    cells = _saved(path)
     failed = any(output.output_type == "error" for cell in cells for output in cell.outputs)
-    return cells if failed or all(cell.execution_count for cell in cells) else None
+    return cells if failed or cells and all(cell.execution_count for cell in cells) else None
+
+
+def _saved(path):
+    try:
+        return [cell for cell in nbformat.read(path, as_version=4).cells if cell.cell_type == "code"]
+    except NotJSONError:  # caught in the middle of being written
+        return []
 
 
 def _html(cell):
@@ -127,5 +132,5 @@ def _screenshot(page, name) -> Path:
     return picture
 
 
-def _state(lab, name):
-    return f"{lab.ask('kernels')} {[cell.execution_count for cell in _saved(lab, name)]}"
+def _state(lab, path):
+    return f"{lab.ask('kernels')} {[cell.execution_count for cell in _saved(path)]}"
