@@ -8,6 +8,9 @@ from hatchkit.relate import bayes
 from hatchkit.relate.cloglog import dispersion
 from hatchkit.relate.verdict import rules
 
+#: A log hazard ratio beyond this (400 times the rate) is a fit that separated, not a finding.
+RUNAWAY = 6.0
+
 
 def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
     """Hazard ratio at the usual dose (``design.step``) with its interval.
@@ -59,7 +62,7 @@ def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
             design.died[use], design.at_risk[use], columns, design.offset[use], design.batch[use], cells.shape[1]
         )
         # Counts that look sound can still separate with a graded dose; then the estimate runs away.
-        if np.isfinite(fitted["hazard_ratio"]) and abs(fitted["log_ratio"]) < 6:
+        if np.isfinite(fitted["hazard_ratio"]):
             return {**found, **fitted}
     return {**found, **_bayes_fit(design, use, columns, cells.shape[1], draws, seed)}
 
@@ -107,12 +110,16 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     weight, k = np.ones(len(died)), 0.0
     for _ in range(3):
         fit = statsmodels_fit(died, at_risk, columns, offset, weight)
+        if _ran_away(fit, columns, offset):
+            return {"hazard_ratio": np.nan, "log_ratio": np.nan}
         share = np.clip(fit.fittedvalues, 1e-12, 1 - 1e-12)
         k = spread_moment(died, at_risk, share, max(len(died) - columns.shape[1], 1))
         if k == 0 and (weight == 1).all():
             break
         weight = 1 / (1 + (at_risk - 1) * k * share / (1 - share))
     fit = statsmodels_fit(died, at_risk, columns, offset, weight)
+    if _ran_away(fit, columns, offset):
+        return {"hazard_ratio": np.nan, "log_ratio": np.nan}
     share = np.clip(fit.fittedvalues, 1e-12, 1 - 1e-12)
     phi = max(
         1.0,
@@ -136,6 +143,13 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
         "freedom": freedom,
         "error": error,
     }
+
+
+def _ran_away(fit, columns, offset) -> bool:
+    """Whether the fit separated: statsmodels then calls itself converged at 23 with an error of thousands."""
+    if not np.isfinite(fit.params).all() or abs(fit.params[0]) > RUNAWAY:
+        return True
+    return bool((columns @ fit.params + offset).max() > 3.5)
 
 
 def statsmodels_fit(died, at_risk, columns, offset, weight=1.0):

@@ -36,7 +36,7 @@ class Relation:
         Model, test, excess deaths, detectable harm and confounding of the primary question:
         a window's dose and the losses of that same window.
     windows : DataFrame
-        The same question window by window (columns: `windows_hazard` in columns_relate.csv).
+        The same question window by window (columns: `relate_windows` in ``reference/columns_relate.csv``).
     later : DataFrame
         A window's dose and the losses of that and all later windows, since deaths may come late.
     measures : DataFrame

@@ -1,0 +1,92 @@
+"""Figures of losses beside temperature: they draw what the table says and choose nothing."""
+
+import matplotlib
+
+matplotlib.use("Agg")
+
+import matplotlib.pyplot as plt
+import numpy as np
+import pandas as pd
+import pytest
+
+from hatchkit.figures import relate
+
+
+@pytest.fixture(autouse=True)
+def closed():
+    yield
+    plt.close("all")
+
+
+def windows():
+    return pd.DataFrame(
+        {
+            "name": ["candle1", "candle2", "hatch"],
+            "hazard_ratio": [1.4, 30.0, np.nan],
+            "low": [0.6, 4.0, np.nan],
+            "high": [3.0, 300.0, np.nan],
+            "exposed": [3, 1, 0],
+            "deaths": [12.0, 9.0, 20.0],
+        }
+    )
+
+
+def test_each_window_has_its_mark_its_interval_and_its_counts():
+    ax = relate.hazard_by_window(windows())
+    names = [label.get_text() for label in ax.get_yticklabels()]
+    assert names[0] == "first candling\n3 batches exposed, 12 dead"
+    assert names[1].endswith("1 batch exposed, 9 dead")
+    assert any("nothing to compare" in text.get_text() for text in ax.texts)
+    spans = [line.get_xdata() for line in ax.lines if len(line.get_xdata()) == 2 and line.get_linestyle() == "-"]
+    assert [0.6, 3.0] in [list(span) for span in spans]
+    assert any(line.get_marker() == ">" for line in ax.lines)  # the interval goes on beyond the picture
+
+
+def test_the_callers_axes_are_used_and_returned():
+    _, own = plt.subplots()
+    assert relate.hazard_by_window(windows(), ax=own) is own
+
+
+def test_each_batch_is_drawn_and_exposed_ones_are_named_and_shaped_apart():
+    table = pd.DataFrame(
+        {
+            "batch": list("abc"),
+            "exposed": [False, False, True],
+            "dose": [0.0, 0.0, 2.0],
+            "share_died": [0.1, 0.05, 0.4],
+            "share_expected_low": 0.0,
+            "share_expected_high": 0.2,
+        }
+    )
+    ax = relate.losses_against_dose(table)
+    assert [text.get_text() for text in ax.texts] == ["c"]
+    assert {line.get_marker() for line in ax.lines if len(line.get_xdata())} == {"o", "D"}
+    free = next(line for line in ax.lines if line.get_marker() == "o")
+    assert len(set(free.get_xdata())) == 2  # same dose, side by side
+
+
+def exposure():
+    return pd.DataFrame(
+        {
+            "batch": ["a", "a", "b"],
+            "at_risk": [40.0, 38.0, 20.0],
+            "died": [2.0, np.nan, 5.0],
+            "share_logged": [1.0, 1.0, 0.0],
+            "egg_degree_hours_warm": [0.0, 9.0, np.nan],
+            "egg_degree_hours_cold": [4.0, 0.0, np.nan],
+        }
+    )
+
+
+def test_unlogged_and_uncounted_windows_carry_a_question_mark_and_no_bar():
+    upper, lower = relate.losses_beside_exposure(exposure())
+    assert [text.get_text() for text in upper.texts] == ["?"]
+    assert [text.get_text() for text in lower.texts] == ["?"]
+    assert [label.get_text() for label in lower.get_xticklabels()] == ["a", "b"]
+    assert "? not logged" in [text.get_text() for text in lower.get_legend().get_texts()]
+
+
+def test_degree_hours_can_be_shown_in_fahrenheit():
+    _, lower = relate.losses_beside_exposure(exposure(), unit="F")
+    assert "°F·h" in lower.get_ylabel()
+    assert max(bar.get_height() for bar in lower.patches) == pytest.approx(9 * 1.8)

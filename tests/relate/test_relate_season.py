@@ -1,0 +1,229 @@
+"""From a season to its relation: the whole chain on seasons with a known cause, in memory."""
+
+from dataclasses import replace
+
+import numpy as np
+import pandas as pd
+import pytest
+
+import hatchkit as hk
+from hatchkit import reference
+from hatchkit.problems import HatchkitError
+from hatchkit.relate import words
+from hatchkit.relate.exposure import add_doses, batch_tracks, exposure
+from hatchkit.relate.measures import known_dose
+from hatchkit.relate.one_batch import compare, excursion_batches, one_batch
+from hatchkit.relate.relation import relate_exposure, relate_losses
+
+UNTOLD = ("cannot tell", "cannot be told")
+
+
+@pytest.fixture(scope="module")
+def warm():
+    """A season in which one batch met a severe warm spell, with its relation and the planted answer."""
+    from hatchkit.simulate import draw_season
+
+    season, answer = draw_season(seed=4, cause="drift_warm", severity="severe")
+    return season, answer, relate_losses(season)
+
+
+def made_exposure(batches=16, exposed=4, *, ratio=8.0, seed=2, machines=2):
+    """An exposure table with three windows a batch; every fourth batch met heat in its second window."""
+    rng = np.random.default_rng(seed)
+    start = pd.Timestamp("2024-03-01 09:00", tz="UTC")
+    rows = []
+    for batch in range(batches):
+        left, begin = 50, start + pd.Timedelta(days=30 * batch)
+        for number, (name, day, end, base) in enumerate(
+            [("candle1", 0.0, 7.0, 0.03), ("candle2", 7.0, 14.0, 0.02), ("hatch", 14.0, 21.5, 0.05)]
+        ):
+            hit = number == 1 and batch % 4 == 1 and batch // 4 < exposed
+            died = rng.binomial(left, min(base * (ratio if hit else 1), 0.9))
+            rows.append(
+                dict(
+                    batch=f"b{batch}",
+                    window=number + 1,
+                    name=name,
+                    day_start=day,
+                    day_end=end,
+                    days=end - day,
+                    start=begin + pd.Timedelta(days=day),
+                    end=begin + pd.Timedelta(days=end),
+                    at_risk=float(left),
+                    died=float(died),
+                    share_logged=1.0,
+                    species="chicken",
+                    incubator="AB"[batch // 2 % machines],
+                    flock="x",
+                    egg_degree_hours_warm=30.0 * hit,
+                    egg_degree_hours_cold=4.0 * (number == 0),
+                    heat_dose_h=2.0 * hit,
+                    hours_warm=9.0 * hit,
+                    hours_cold=3.0,
+                    lost_hours=0.3,
+                )
+            )
+            left -= died
+    return pd.DataFrame(rows)
+
+
+@pytest.fixture(scope="module")
+def found():
+    """Four of sixteen batches hit in their second window, with an eightfold hazard."""
+    return relate_exposure(made_exposure())
+
+
+def test_exposure_has_the_documented_columns_and_knows_what_was_not_logged(warm):
+    season, _, _ = warm
+    table = exposure(season)
+    listed = reference.load("columns_relate")
+    assert list(table.columns) == listed.loc[listed["table"] == "exposure", "column"].tolist()
+    cut = replace(
+        season,
+        readings=season.readings[season.readings["time"] < season.readings["time"].min() + pd.Timedelta(days=40)],
+    )
+    short = exposure(cut)
+    dark = short["share_logged"] == 0
+    assert dark.any() and not dark.all()
+    assert short.loc[dark, ["egg_degree_hours_warm", "hours_warm", "egg_peak_c"]].isna().all(axis=None)
+
+
+def test_a_season_without_any_log_says_so(warm):
+    season, _, _ = warm
+    found = relate_losses(replace(season, readings=season.readings.iloc[:0]))
+    assert found.verdict == "cannot tell: no window of any batch was logged"
+    assert found.words().startswith("Cannot tell")
+
+
+def test_one_exposed_batch_is_never_called_a_clear_sign_by_the_season(warm):
+    season, answer, found = warm
+    assert len(excursion_batches(found)) == 1
+    assert found.verdict.startswith(UNTOLD)
+    assert "Only one batch was exposed" in found.words()
+
+
+def test_the_batch_with_the_planted_warm_spell_stands_out_by_itself(warm):
+    season, answer, relation = warm
+    batch = excursion_batches(relation)[0]
+    found = one_batch(season, batch, relation=relation)
+    assert found.verdict.startswith("more deaths than usual: consistent with")
+    assert found.chance < 0.01 and found.others >= 5
+    ages = dict(zip(found.ages["when"], found.ages["dead"], strict=True))
+    assert ages["on or after"] > ages["before"]
+    assert "caus" not in found.words()
+
+
+def test_a_batch_that_met_nothing_is_told_so(warm):
+    season, _, relation = warm
+    spared = next(b for b in relation.exposure["batch"] if b not in excursion_batches(relation))
+    assert one_batch(season, spared, relation=relation).verdict == "no excursion reached this batch"
+    with pytest.raises(HatchkitError, match="there are"):
+        one_batch(season, "no such batch", relation=relation)
+
+
+def test_tracks_come_once_for_each_batch_and_none_where_there_is_no_log(warm):
+    season, _, _ = warm
+    tracks = batch_tracks(season, season.batches["batch"])
+    assert set(tracks) == set(season.batches["batch"])
+    assert all(track is not None for track in tracks.values())
+    empty = batch_tracks(replace(season, readings=season.readings.iloc[:0]), season.batches["batch"])
+    assert set(empty.values()) == {None}
+
+
+def test_four_hit_batches_of_sixteen_are_found_in_the_right_window(found):
+    assert found.verdict == "clear sign"
+    assert found.measure == "excursions"
+    windows = found.windows.set_index("name")
+    assert windows.index.tolist() == ["candle1", "candle2", "hatch"]
+    assert windows.loc["candle2", "low"] > 1 and windows.loc["candle2", "exposed"] == 4
+    assert windows.loc[["candle1", "hatch"], "hazard_ratio"].isna().all()
+    assert found.measures["primary"].tolist() == [True] + [False] * (len(found.measures) - 1)
+    assert (found.measures["more_adjusted"].dropna() <= 1).all()
+    tried = found.measures[~found.measures["primary"] & found.measures["more"].notna()]
+    assert (tried["more_adjusted"] >= tried["more"]).all()
+
+
+def test_tables_have_the_documented_columns(found):
+    listed = reference.load("columns_relate").groupby("table")["column"].agg(list)
+    for name, table in (
+        ("windows", found.windows),
+        ("windows", found.later),
+        ("measures", found.measures),
+        ("batches", found.batches),
+        ("excess", found.excess),
+        ("confounding", found.confounding),
+        ("one_batch", compare(found.exposure, "b1")["windows"]),
+    ):
+        assert list(table.columns) == listed[f"relate_{name}"]
+
+
+def test_deaths_that_come_late_show_in_the_table_of_later_windows():
+    table = made_exposure(ratio=1.0, seed=5)
+    hit = table.loc[table["egg_degree_hours_warm"] > 0, "batch"]
+    late = table["batch"].isin(hit) & (table["name"] == "hatch")
+    table.loc[late, "died"] = 18.0
+    found = relate_exposure(table)
+    assert found.verdict != "clear sign"
+    later = found.later.set_index("name")
+    assert later.loc["candle2", "low"] > 1
+    assert "deaths can follow an excursion late" in found.words()
+
+
+def test_a_window_logged_in_part_counts_only_if_its_log_holds_an_excursion():
+    table = made_exposure()
+    hit = table["egg_degree_hours_warm"] > 0
+    table["share_logged"] = np.where(hit | (table["window"] == 1), 0.4, 1.0)
+    found = relate_exposure(table)
+    assert (found.exposure.loc[hit, "dose"] > 0).all()
+    assert found.exposure.loc[table["window"] == 1, "dose"].isna().all()
+    assert f"For 16 of {len(table)} windows" in found.words()
+
+
+def test_a_batch_hit_by_cold_is_not_counted_as_spared_when_heat_is_looked_at():
+    table = made_exposure()
+    cold = (table["batch"] == "b0") & (table["window"] == 2)
+    table.loc[cold, "egg_degree_hours_cold"] = 200.0
+    assert (known_dose(table)[cold] > 1).all()
+    assert np.isnan(known_dose(table, "egg_degree_hours_warm")[cold]).all()
+    assert not np.isnan(known_dose(table, "egg_degree_hours_warm")[~cold]).any()
+
+
+def test_an_unknown_dose_is_refused_with_the_list():
+    with pytest.raises(HatchkitError, match="hours_warm"):
+        relate_exposure(made_exposure(), measure="luck")
+
+
+def test_words_never_show_a_bare_p_value_and_always_the_question(found):
+    for relation in (found, relate_exposure(made_exposure(batches=5, exposed=1))):
+        said = relation.words()
+        assert "p-value" not in said and "p =" not in said and "nan" not in said
+        assert "Asked before looking" in said
+
+
+def test_alt_texts_say_what_the_pictures_show(found):
+    assert "the second candling" in words.hazard_alt(found)
+    assert "4 exposed" in words.dose_alt(found)
+    assert "48 windows of 16 batches" in words.exposure_alt(found.exposure)
+
+
+def test_one_batch_alone_in_its_season_can_only_be_described():
+    table = made_exposure()
+    alone = compare(table[table["batch"] == "b1"], "b1")
+    assert alone["verdict"].startswith("cannot tell: there is no other batch")
+    few = compare(table[table["batch"].isin(["b0", "b1"])], "b1")
+    assert few["others"] == 1 and np.isfinite(few["chance"])
+
+
+def test_a_lucky_batch_is_not_called_unusual():
+    table = made_exposure(ratio=1.0)
+    table.loc[(table["batch"] == "b5") & (table["window"] == 2), "died"] = 1.0
+    assert compare(table, "b5")["verdict"].startswith("not more deaths")
+
+
+def test_the_public_face_reaches_the_room():
+    assert hk.exposure is exposure and hk.relate_losses is relate_losses
+
+
+def test_windows_without_a_clock_have_no_dose():
+    table = pd.DataFrame({"batch": ["a"], "start": [pd.NaT], "end": [pd.NaT]})
+    assert add_doses(table, {})["share_logged"].tolist() == [0.0]
