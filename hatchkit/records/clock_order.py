@@ -9,15 +9,17 @@ from hatchkit.records.marks import limit
 _DAY = 86_400_000_000
 
 
-def file_order(time, name, lines, account) -> tuple[np.ndarray | None, np.ndarray | None]:
+def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | None, np.ndarray | None]:
     """Order that sorts the readings of a probe, and which readings a clock step puts in doubt.
 
     Parameters
     ----------
-    time : ndarray of datetime64[us]
+    time : ndarray of datetime64[us], shape (n,)
         In the order of the file.
-    lines : ndarray of int
-        Line numbers, for the words.
+    step : ndarray of int, shape (n - 1,)
+        Microseconds from each to the next.
+    rows : ndarray of int or None
+        Places of these readings in `lines` (None: all); `lines` are line numbers, for the words.
     account : Account
 
     Returns
@@ -27,36 +29,37 @@ def file_order(time, name, lines, account) -> tuple[np.ndarray | None, np.ndarra
     stepped : ndarray of bool or None
         In the order of the file; None where there is no step.
     """
-    micros = time.view(np.int64) if time.flags.c_contiguous else time.astype(np.int64)
-    back = np.flatnonzero(micros[1:] < micros[:-1]) + 1
-    flipped = len(back) > 0.5 * len(micros)
+    if not len(step) or (step.min() >= 0 and step.max() <= limit("far_off_days") * _DAY):
+        return None, None
+
+    def line(place):
+        return int(lines[place if rows is None else rows[place]])
+
+    micros = time.view(np.int64)
+    back = np.flatnonzero(step < 0) + 1
+    flipped = len(back) > 0.5 * len(step)
     if flipped:
         micros = micros[::-1]
         back = np.flatnonzero(micros[1:] < micros[:-1]) + 1
         account.say("note", f"{name} is written newest first", "put in order of time")
     stepped = None
     if len(back) > max(50, len(micros) // 20):
+        first = len(micros) - 1 - back[0] if flipped else back[0]
         account.say("doubtful",
-                    f"the times of {name} go back {len(back)} times, the first in line {lines[back[0]]}",
+                    f"the times of {name} go back {len(back)} times, the first in line {line(first)}",
                     "put in order of time", "check that the file holds one probe only")
-    elif len(micros) > 1 and (len(back) or _far_jumps(micros).size):
+    else:
         stepped = _doubted(micros, back)
-        if stepped is not None and stepped.any():
-            first = int(np.argmax(stepped))
-            where = lines[len(lines) - 1 - first] if flipped else lines[first]
-            account.say("doubtful", f"the clock of {name} went back or lost its date in line {where}",
-                        "kept and marked \"clock step\"", "correct the times in the file", row=int(where))
-    if stepped is not None and flipped:
-        stepped = stepped[::-1]
-    order = None
-    if flipped or len(back):
-        order = np.argsort(time, kind="stable")
+        stepped = stepped[::-1] if flipped else stepped
+        if stepped.any():
+            where = line(int(np.argmax(stepped)))
+            account.say("doubtful", f"the clock of {name} went back or lost its date at line {where}",
+                        "kept and marked \"clock step\"", "correct the times in the file", row=where)
+    order = np.argsort(time, kind="stable") if flipped or len(back) else None
     return order, stepped
 
 
 def _far_jumps(micros: np.ndarray) -> np.ndarray:
-    if micros.max() - micros.min() < limit("far_off_days") * _DAY:
-        return np.array([], dtype=int)
     return np.flatnonzero(np.abs(np.diff(micros)) > limit("far_off_days") * _DAY) + 1
 
 

@@ -64,9 +64,11 @@ def to_utc(local, timezone) -> tuple[np.ndarray, list]:
     notes : list of (severity, found, done, mend)
     """
     zone = zone_of(timezone)
+    if zone is None:
+        return local, []
     good = ~np.isnat(local)
-    if zone is None or not good.any():
-        return local.copy(), []
+    if not good.any():
+        return local, []
     day = np.timedelta64(1, "D")
     steps = changes(zone, local[good].min() - day, local[good].max() + day)
     first = offset_at(zone, local[good].min() - day)

@@ -46,11 +46,11 @@ def spikes(time, temp_c) -> np.ndarray:
     marks = np.zeros(len(temp_c), dtype=bool)
     if len(temp_c) < 3:
         return marks
-    step = np.diff(temp_c)
+    step, least = np.diff(temp_c), limit("spike_least_c")
     # Few readings move at all by the least that counts; only those are looked at closely.
-    rows = np.flatnonzero((np.abs(step[:-1]) >= limit("spike_least_c"))
-                          & (np.abs(step[1:]) >= limit("spike_least_c"))
-                          & (step[:-1] * step[1:] < 0)) + 1
+    rows = np.flatnonzero(np.abs(step) >= least) + 1
+    rows = rows[rows < len(step)]
+    rows = rows[(np.abs(step[rows]) >= least) & (step[rows - 1] * step[rows] < 0)]
     if not len(rows):
         return marks
     before, after = step[rows - 1], -step[rows]
@@ -70,23 +70,46 @@ def stuck(time, temp_c, rh_pct=None) -> np.ndarray:
     steady box is not called stuck.
     """
     time, temp_c = _micros(time), np.asarray(temp_c, dtype=float)
-    if len(temp_c) < limit("stuck_readings"):
-        return np.zeros(len(temp_c), dtype=bool)
+    marks = np.zeros(len(temp_c), dtype=bool)
+    rh_pct = None if rh_pct is None else np.asarray(rh_pct, dtype=float)
+    if not _may_be_stuck(time, temp_c):
+        return marks
     equal = temp_c[1:] == temp_c[:-1]
-    marks = _long_runs(time, equal, limit("stuck_alone_hours") if rh_pct is not None else limit("stuck_hours"))
+    marks |= _long_runs(time, equal, limit("stuck_hours" if rh_pct is None else "stuck_alone_hours"))
     if rh_pct is not None:
-        rh_pct = np.asarray(rh_pct, dtype=float)
         equal &= (rh_pct[1:] == rh_pct[:-1]) | (np.isnan(rh_pct[1:]) & np.isnan(rh_pct[:-1]))
         marks |= _long_runs(time, equal, limit("stuck_hours"))
     return marks
+
+
+def _may_be_stuck(time: np.ndarray, temp_c: np.ndarray) -> bool:
+    """Whether a run long enough can be in the log: seen from readings far apart, which is quick.
+
+    A run that counts has at least 12 readings and lasts 6 hours, so it holds two neighbours of a
+    comb whose teeth stand half that apart.
+    """
+    least = int(limit("stuck_readings"))
+    if len(temp_c) < least:
+        return False
+    teeth = np.arange(0, len(temp_c), least // 2)
+    longest_step = (time[teeth[1:]] - time[teeth[:-1]]).max() / (least // 2) if len(teeth) > 1 else 0
+    # The longest stretch between two teeth bounds how many readings half of six hours can be.
+    if longest_step > 0:
+        wide = int(limit("stuck_hours") * _HOUR / 2 / (longest_step * (least // 2))) * (least // 2)
+        teeth = np.arange(0, len(temp_c), max(wide, least // 2))
+    left, right = teeth[:-1], teeth[1:]
+    for part in range(1, 9):
+        # By chance two far readings are often equal, nine of a row only in a run.
+        between = left + (right - left) * part // 8
+        fits = temp_c[between] == temp_c[left]
+        left, right = left[fits], right[fits]
+    return bool(len(left))
 
 
 def _long_runs(time: np.ndarray, equal: np.ndarray, hours: float) -> np.ndarray:
     marks = np.zeros(len(time), dtype=bool)
     starts = np.concatenate([[0], np.flatnonzero(~equal) + 1])
     ends = np.concatenate([starts[1:] - 1, [len(time) - 1]])
-    if int((ends - starts).max()) + 1 < limit("stuck_readings"):
-        return marks
     length = (time[ends] - time[starts]) / _HOUR
     long = (ends - starts + 1 >= limit("stuck_readings")) & (length >= hours)
     if not long.any():
@@ -104,10 +127,12 @@ def gaps(time) -> np.ndarray:
     marks = np.zeros(len(time), dtype=bool)
     if len(time) < 3:
         return marks
-    step = np.diff(time)
-    usual = usual_step(time)
-    marks[1:] = step > max(limit("gap_times_usual") * usual, limit("gap_least_minutes") * _MINUTE)
+    marks[1:] = np.diff(time) > _hole(time)
     return marks
+
+
+def _hole(time: np.ndarray) -> float:
+    return max(limit("gap_times_usual") * usual_step(time), limit("gap_least_minutes") * _MINUTE)
 
 
 def usual_step(time) -> float:
@@ -164,9 +189,10 @@ def marked(readings) -> pd.Series:
     """
     doubt = readings["doubt"].to_numpy(dtype=object).copy()
     for rows in probe_slices(readings):
-        for name, marks in probe_marks(readings.iloc[rows]).items():
-            part = doubt[rows]
-            part[marks & (part == "")] = name
+        found = probe_marks(readings.iloc[rows])
+        part = doubt[rows]
+        for name in ("repeated", "out of range", "spike", "stuck"):
+            part[found[name] & (part == "")] = name
     return pd.Series(doubt, index=readings.index, dtype="str" if pd.__version__ >= "3" else object)
 
 
@@ -183,16 +209,23 @@ def probe_slices(readings) -> list[slice]:
 
 
 def probe_marks(readings) -> dict[str, np.ndarray]:
-    """Marks of the readings of one probe, the most serious first."""
+    """Marks of the readings of one probe; see `marks_of`."""
     time = readings["time"].to_numpy()
     time = time if time.dtype.kind == "M" else readings["time"].dt.tz_localize(None).to_numpy()
     temp, rh = readings["temp_c"].to_numpy(), readings["rh_pct"].to_numpy()
     return marks_of(time, temp, rh)
 
 
-def marks_of(time, temp_c, rh_pct) -> dict[str, np.ndarray]:
-    """All marks of one probe as arrays, the most serious first."""
+def marks_of(time, temp_c, rh_pct, *, step=None) -> dict[str, np.ndarray]:
+    """All marks of one probe as arrays; `gap` marks the reading after a hole, the others doubt a reading.
+
+    `step` may hand over the microseconds from each reading to the next, where they are known.
+    """
     time = _micros(time)
-    has_rh = not np.isnan(rh_pct).all()
-    return {"repeated": repeats(time, temp_c, rh_pct)[1], "out of range": out_of_range(temp_c),
-            "spike": spikes(time, temp_c), "stuck": stuck(time, temp_c, rh_pct if has_rh else None)}
+    step = np.diff(time) if step is None else step
+    nothing = np.zeros(len(time), dtype=bool)
+    found = {"repeated": repeats(time, temp_c, rh_pct)[1] if len(step) and (step == 0).any() else nothing,
+             "out of range": out_of_range(temp_c), "spike": spikes(time, temp_c),
+             "stuck": stuck(time, temp_c, None if np.isnan(np.fmax.reduce(rh_pct)) else rh_pct)}
+    found["gap"] = np.concatenate([[False], step > _hole(time)]) if len(time) > 2 else nothing
+    return found

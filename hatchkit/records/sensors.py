@@ -91,6 +91,13 @@ def read_accounted(path, wishes: Wishes, *, name=None):
     account.lines["lines"] = total
     raw = parse(data, head, plan)
     _count_head(account, head)
+    for note in plan.notes:
+        account.say("doubtful", note, "check that the right columns were taken",
+                    "put a line of names above the readings")
+    if plan.unused:
+        names = [head.header[n] if head.header and n < len(head.header) else f"column {n + 1}" for n in plan.unused]
+        account.say("note", f"columns that are no temperature or humidity of the air: {', '.join(names)}",
+                    "not used")
     stamps = _stamps(raw, plan, wishes)
     _say_order(account, stamps, plan, head)
     keep = _sort_lines(account, data, head, plan, raw, stamps)
@@ -144,7 +151,7 @@ def parse(data: bytes, head, plan) -> pd.DataFrame:
         warnings.simplefilter("ignore", pd.errors.DtypeWarning)
         return pd.read_csv(text, sep=r"\s+" if head.separator == " " else head.separator, header=None,
                            names=list(range(max(head.width, max(used) + 1))), usecols=used, dtype=as_text,
-                           decimal=head.decimal, skip_blank_lines=False, skipinitialspace=True,
+                           decimal=head.decimal, skip_blank_lines=False, skipinitialspace=head.spaced,
                            quoting=csv.QUOTE_MINIMAL if head.quoted else csv.QUOTE_NONE, engine="c",
                            encoding="utf-8", encoding_errors="replace", **options)
 
@@ -159,7 +166,7 @@ def _iso(head, plan) -> bool:
 def _stamps(raw, plan, wishes) -> clock.Stamps:
     first = raw[plan.stamp[0]]
     if first.dtype.kind == "M":
-        return clock.Stamps(first.to_numpy().astype("datetime64[us]"))
+        return clock.Stamps(first.to_numpy().astype("datetime64[us]", copy=False))
     if plan.epoch:
         return clock.read_epoch(pd.to_numeric(first, errors="coerce").to_numpy())
     clocks = None

@@ -10,6 +10,9 @@ from hatchkit.records import clock_zone, marks, sensors_probe, sensors_values
 from hatchkit.records.sensors_columns import zone_offset
 from hatchkit.records.sensors_lines import as_text
 
+#: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
+_NOT_PLUGGED_IN = 10
+
 
 def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
     """Readings of all probes of one file, sorted by probe and time, with doubts marked.
@@ -22,31 +25,53 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
         Lines that have a time.
     """
     utc = _utc(stamps, head, plan, wishes, account)
-    rows = np.flatnonzero(keep)
-    if len(rows) < len(raw):
-        raw, utc = raw.iloc[rows], utc[rows]
-    lines = head.first + rows + 1
+    lines = range(head.first + 1, head.first + 1 + len(raw))
+    if not keep.all():
+        rows = np.flatnonzero(keep)
+        raw, utc, lines = raw.iloc[rows], utc[rows], head.first + rows + 1
     quantities = sensors_values.row_quantities(raw, plan)
     parts = [_values(raw, plan, channel, quantities, wishes, account, lines) for channel in plan.channels]
-    filled = np.logical_or.reduce([part["has"] for part in parts])
-    event = ~filled & _has_text(raw, plan, parts)
+    filled = _any([part["has"] for part in parts])
+    event = ~filled
+    event &= _has_text(raw, plan, parts)
     account.count("lines of text with a time (events)", "note", event.sum(), "left out of the readings",
                   first=_first(lines, event))
-    # A line with a time and no value at all is kept as a reading of the first probe, marked.
-    parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
+    if not filled.all() or len(parts) > 1:
+        _keep_missing(parts, filled, event)
     owners = as_text(raw[plan.probe]) if plan.probe is not None else None
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
-    used = np.zeros(len(raw), dtype=bool)
-    frames = []
+    frames, used = [], np.zeros(len(raw), dtype=bool)
     for name, part, mine in sorted(probes, key=lambda probe: probe[0]):
         frame, rows = sensors_probe.probe_readings(utc, part, mine, name, lines, wishes, account)
         frames.append(frame)
-        used[rows] = True
+        used[slice(None) if rows is None else rows] = True
     _count_used(account, used, probes, event, lines)
     return pd.concat(frames, ignore_index=True) if len(frames) > 1 else frames[0]
+
+
+def _keep_missing(parts, filled, event) -> None:
+    """Let lines without a value count as readings (without value) of the probes that should have one.
+
+    Where the columns are mostly filled together, a hole in one is a missing reading. Where they are
+    filled in turn, the blanks belong to the other loggers. A line with a time and nothing else is a
+    missing reading of the first probe.
+    """
+    together = sum(part["has"].astype(np.int8) for part in parts) > 1
+    if len(parts) == 1 or together.mean() < 0.5:
+        parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
+        return
+    for part in parts:
+        at = np.flatnonzero(part["has"])
+        first, last = (at[0], at[-1]) if len(at) else (0, -1)
+        first = 0 if first < _NOT_PLUGGED_IN else first
+        last = len(filled) - 1 if last >= len(filled) - _NOT_PLUGGED_IN else last
+        inside = np.zeros(len(filled), dtype=bool)
+        inside[first: last + 1] = True
+        part["has"] = part["has"] | (inside & ~event)
+    parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
 
 
 def _has_text(raw, plan, parts) -> np.ndarray:
@@ -83,12 +108,20 @@ def _count_used(account, used, probes, event, lines) -> None:
     account.lines["lines with readings"] = int(used.sum())
     if used.all():
         return
-    wanted = np.logical_or.reduce([mine for _, _, mine in probes])
+    wanted = _any([mine for _, _, mine in probes])
     merged = wanted & ~used
     account.count("lines that repeat or complete a reading", "note", merged.sum(), "merged with it",
                   first=_first(lines, merged))
     other = ~wanted & ~event
     account.count("lines of other channels", "note", other.sum(), "not asked for", first=_first(lines, other))
+
+
+def _any(masks: list) -> np.ndarray:
+    """Where any of the masks holds; a mask alone is given back as it is."""
+    found = masks[0]
+    for mask in masks[1:]:
+        found = found | mask
+    return found
 
 
 def _first(lines, mask):
@@ -124,6 +157,7 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
         account.say(severity, found, done, mend)
     if stamps.offset is not None:
         given = np.isfinite(stamps.offset)
+        utc = utc.copy()
         utc[given] = (stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]"))[given]
     return utc
 
@@ -143,7 +177,7 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh"}
     part["temp_c"], part["temp_logged_c"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = _humidity(channel, numbers, part["temp_c"], wishes, account)
-    part["has"] = np.logical_or.reduce([~np.isnan(values) for values in numbers.values()])
+    part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
 
 
@@ -213,16 +247,17 @@ def _humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
     rh = numbers.get("rh")
     if rh is None:
         return _humidity_from_other(channel, numbers, temp_c, wishes, account)
-    wrong = np.union1d(sensors_values.missing_codes(rh, "rh", "%"),
-                       np.flatnonzero(marks.humidity_out_of_range(rh)))
+    odd = np.flatnonzero((rh < 0) | (rh > 100))
+    wrong = odd[marks.humidity_out_of_range(rh[odd])]
+    wrong = np.union1d(wrong, odd[sensors_values.missing_codes(rh[odd], "rh", "%")])
     if len(wrong):
         rh = rh.copy()
         shown = ", ".join(format(v, "g") for v in np.unique(rh[wrong])[:5])
         rh[wrong] = np.nan
         account.say("doubtful", f"{len(wrong)} humidities of {channel.name} cannot be: {shown}",
                     "rh_pct is left empty there; the temperature stays")
-    finite = rh[np.isfinite(rh)]
-    if len(finite) and finite.max() <= 1.0 and finite.max() > 0.05 and len(finite) > 3:
+    highest = np.fmax.reduce(rh) if len(rh) else np.nan
+    if 0.05 < highest <= 1.0 and np.isfinite(rh).sum() > 3:
         account.say("note", f"humidity of {channel.name} lies between 0 and 1", "read as a share and shown in %")
         rh = rh * 100
     return rh

@@ -133,8 +133,8 @@ def plan_columns(head: Head) -> Plan:
     for role in ("unit", "probe", "quantity"):
         setattr(plan, role, next((n for n in free if roles[n] == role), None))
     plan.text = [n for n in free if roles[n] == "text"]
-    if head.header is None:
-        _roles_from_values(plan, cells, roles, free)
+    if not any(roles[n] in MEASURES or roles[n] == "value" for n in free):
+        _roles_from_values(plan, head, cells, roles, free)
     measures = [n for n in free if roles[n] in MEASURES or roles[n] == "value"]
     if not measures:
         raise HatchkitError("it has dates and times but no column of temperature or humidity")
@@ -198,25 +198,29 @@ def _settle_role(role: str, column: list, unit: str, n: int, head: Head) -> str:
     return role
 
 
-def _roles_from_values(plan: Plan, cells: list, roles: list, free: list) -> None:
-    """Without a header: the first column that may be a temperature is one, the next in 0-100 the humidity."""
+def _roles_from_values(plan: Plan, head: Head, cells: list, roles: list, free: list) -> None:
+    """Where no header names a quantity: temperatures and humidity told apart by their values."""
+    first = None
     for n in free:
         values = [float(re.sub(r"[^\d.+-]", "", c.replace(",", "."))) for c in cells[n] if c and is_number(c)]
-        if not values:
-            roles[n] = "text" if any(cells[n]) else ""
+        if not values or roles[n] not in ("", "probe"):
+            if not values and roles[n] == "" and any(cells[n]):
+                roles[n] = "text"
             continue
         steps = {round(b - a, 6) for a, b in zip(values, values[1:], strict=False)}
         middle = sorted(values)[len(values) // 2]
-        marked = next((unit_of(c) for c in cells[n] if c and unit_of(c)), "")
+        warm = 5 <= middle <= 115 or 280 <= middle <= 320
         if any("%" in c for c in cells[n]):
             roles[n] = "rh"
         elif steps == {1.0} and all(v == int(v) for v in values):
             roles[n] = "record"
-        elif marked or ("temp" not in roles and (5 <= middle <= 115 or 280 <= middle <= 320)):
-            roles[n] = "temp"
+        elif any(unit_of(c) for c in cells[n]) or (warm and (first is None or abs(middle - first) < 5)):
+            roles[n], first = "temp", middle if first is None else first
         elif "rh" not in roles and 0 <= middle <= 100:
             roles[n] = "rh"
-    plan.notes.append("the file has no header; the columns were told apart by their values")
+    plan.text = [n for n in free if roles[n] == "text"]
+    plan.notes.append("no header names a temperature or humidity; the columns were told apart by their values"
+                      if head.header else "the file has no header; the columns were told apart by their values")
 
 
 def _channels(head: Head, measures: list, roles: list, units: list) -> list:

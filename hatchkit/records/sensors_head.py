@@ -35,6 +35,7 @@ class Head:
     preamble: list
     sample: list
     quoted: bool
+    spaced: bool = False
 
 
 def as_utf8(data: bytes) -> tuple[bytes, str]:
@@ -104,6 +105,7 @@ def read_head(data: bytes) -> Head:
     lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
     if len(data) > _HEAD_BYTES:
         lines = lines[:-1]
+    lines = lines[: _MOST_PREAMBLE + 150]
     best = None
     for blanks_too in (False, True):
         for separator in SEPARATORS:
@@ -113,7 +115,7 @@ def read_head(data: bytes) -> Head:
                 continue
             widths = [len(cells[number]) for number in good]
             usual = max(set(widths), key=widths.count)
-            score = (widths.count(usual), len(good), usual)
+            score = (widths.count(usual), len(good))
             if best is None or score > best[0]:
                 best = (score, separator, cells, good, usual)
         if best:
@@ -124,39 +126,73 @@ def read_head(data: bytes) -> Head:
     first = next(number for number in good if abs(len(cells[number]) - width) <= 1)
     if first > _MOST_PREAMBLE:
         raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
-    header_line = _header_line(cells, first, width)
-    units = None
-    if header_line is not None and _is_units(cells, header_line, first):
-        units, header_line = cells[header_line], _header_line(cells, header_line, width)
-        if header_line is None:
-            header_line, units = _header_line(cells, first, width), None
+    header_line, units = _header_line(cells, first, width), None
+    below = _filled_above(cells, first)
+    if below is not None and _is_units(cells[below]):
+        above = _header_line(cells, below, width)
+        if above is not None:
+            header_line, units = above, cells[below]
+    if header_line is not None and not _has_known_word(cells[header_line]):
+        header_line = units = None
     sample = [cells[number] for number in good if number >= first][:400]
     return Head(separator=separator, decimal=_decimal(sample, separator), width=max(width, len(sample[0])),
-                first=first, header=None if header_line is None else cells[header_line],
-                header_line=header_line, units=units,
+                first=first, header_line=header_line, units=units,
+                header=None if header_line is None else _aligned(lines[header_line], separator, sample[0]),
                 preamble=lines[: first if header_line is None else header_line], sample=sample,
-                quoted='"' in "".join(lines[first:]))
+                quoted='"' in "".join(lines[first:]), spaced=any(separator + " " in line for line in lines[first:]))
+
+
+def _aligned(line: str, separator: str, data: list) -> list:
+    """Names of the columns, one for each cell of the readings.
+
+    Between blanks a name may itself hold a blank, and one name may stand over a date and a time.
+    """
+    from hatchkit.records.sensors_columns import role_of
+
+    names = split_line(line, separator)
+    if separator == " ":
+        wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]
+        names = wide if len(data) - 2 <= len(wide) <= len(data) else names
+    kinds = [clock_words.kind_of(cell) for cell in data]
+    for place in range(1, len(kinds)):
+        if (kinds[place - 1: place + 1] == ["date", "time"] and len(names) < len(data)
+                and place <= len(names) and role_of(names[place - 1]) in ("stamp", "date", "time")
+                and (place == len(names) or role_of(names[place]) != "time")):
+            names = [*names[:place], "", *names[place:]]
+    return names
+
+
+def _has_known_word(row: list) -> bool:
+    from hatchkit.records.sensors_columns import role_of
+
+    return any(role_of(cell) not in ("", "record", "text", "summary") for cell in row if cell)
+
+
+def _filled_above(cells: list, before: int) -> int | None:
+    """The nearest line above `before` that is not blank, at most five up."""
+    return next((n for n in range(before - 1, max(before - 6, -1), -1) if any(cells[n])), None)
 
 
 def _header_line(cells: list, before: int, width: int) -> int | None:
-    """The last line above `before` that has words in about as many cells as the readings have."""
-    for number in range(before - 1, max(before - 6, -1), -1):
-        row = cells[number]
-        if not any(row):
-            continue
-        worded = sum(bool(re.search(r"[^\W\d_]|[°%#]", cell)) for cell in row)
-        close = len(row) >= max(2, width - 1) or len([c for c in row if c]) >= max(2, width - 2)
-        return number if close and worded >= 2 and worded >= len([c for c in row if c]) / 2 else None
-    return None
+    """The line above `before` if it has words in about as many cells as the readings have."""
+    number = _filled_above(cells, before)
+    if number is None:
+        return None
+    filled = [cell for cell in cells[number] if cell]
+    worded = sum(bool(re.search(r"[^\W\d_]|[°%#]", cell)) for cell in filled)
+    wide = len(cells[number]) >= max(2, width - 1) or len(filled) >= max(2, width - 2)
+    return number if wide and worded >= 2 and worded >= len(filled) / 2 else None
 
 
-def _is_units(cells: list, line: int, first: int) -> bool:
-    row = [cell for cell in cells[line] if cell]
-    short = re.compile(r"[\[(]?\s*(?:°?\s*[CFK]|deg\.?\s*[CFK]|%(?:\s*r\.?[hf]\.?)?|[-a-z:./ ]{1,19}|.{0,3})"
-                       r"\s*[\])]?", re.IGNORECASE)
-    has_unit = any(re.fullmatch(r"[\[(]?\s*(?:°\s*[CFK]|[CFK]|deg\.?\s*[CFK]|%(?:\s*r\.?[hf]\.?)?)\s*[\])]?", cell,
-                                re.IGNORECASE) for cell in row)
-    return has_unit and all(short.fullmatch(cell) for cell in row)
+_UNIT = re.compile(r"[\[(]?\s*(?:°\s*[CFK]|[CFK]|deg\.?\s*[CFK]|%(?:\s*r\.?[hf]\.?)?)\s*[\])]?", re.IGNORECASE)
+_SHORT = re.compile(r"[\[(]?\s*(?:[-a-z:./ ]{1,19}|.{0,3})\s*[\])]?", re.IGNORECASE)
+
+
+def _is_units(row: list) -> bool:
+    """Whether a line below the header holds units: one at least, and else only short words."""
+    filled = [cell for cell in row if cell]
+    return any(_UNIT.fullmatch(cell) for cell in filled) and all(
+        _UNIT.fullmatch(cell) or _SHORT.fullmatch(cell) for cell in filled)
 
 
 def _decimal(sample: list, separator: str) -> str:

@@ -15,6 +15,8 @@ _WHY = {"stuck": "never change for hours", "spike": "jump faster than the air of
 def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.DataFrame, np.ndarray]:
     """Readings of one probe, and the rows of the file that they stand on.
 
+    The rows are None where they are all lines in their order.
+
     Parameters
     ----------
     utc : ndarray of datetime64[us], shape (n,)
@@ -24,52 +26,58 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
     mine : ndarray of bool, shape (n,)
         Lines of this probe.
     """
-    rows = np.arange(len(mine)) if mine.all() else np.flatnonzero(mine)
-    take = slice(None) if len(rows) == len(mine) else rows
+    rows = None if mine.all() else np.flatnonzero(mine)
+    take = slice(None) if rows is None else rows
     table = {key: part[key][take] for key in ("temp_c", "rh_pct", "temp_logged_c")}
     table["time"] = utc[take]
-    order, stepped = clock_order.file_order(table["time"], name, lines[take], account)
-    if stepped is not None:
-        table["clock step"] = stepped
+    step = np.diff(table["time"].view(np.int64))
+    order, stepped = clock_order.file_order(table["time"], step, name, rows, lines, account)
     if order is not None:
-        table, rows = {key: values[order] for key, values in table.items()}, rows[order]
-    keep = _merge(table, name, account)
+        table, rows = _take(table, rows, order)
+        stepped = None if stepped is None else stepped[order]
+        step = np.diff(table["time"].view(np.int64))
+    keep = _merge(table, step, name, account)
     if keep is not None:
-        table, rows = {key: values[keep] for key, values in table.items()}, rows[keep]
+        table, rows = _take(table, rows, keep)
+        stepped = None if stepped is None else stepped[keep]
+        step = np.diff(table["time"].view(np.int64))
     doubts = {"missing code": np.isnan(table["temp_c" if part["wanted"] == "temp" else "rh_pct"])}
     if stepped is not None:
-        doubts["clock step"] = table.pop("clock step")
+        doubts["clock step"] = stepped
     if wishes.mark:
-        doubts |= marks.marks_of(table["time"], table["temp_c"], table["rh_pct"])
+        doubts |= marks.marks_of(table["time"], table["temp_c"], table["rh_pct"], step=step)
     return _frame(name, table, doubts, account), rows
 
 
-def _merge(table, name, account) -> np.ndarray | None:
+def _take(table, rows, order):
+    return {key: values[order] for key, values in table.items()}, order if rows is None else rows[order]
+
+
+def _merge(table, step, name, account) -> np.ndarray | None:
     """Rows to keep once readings of one time that say the same, or complete each other, are one.
 
     Fills the values of the rows that are kept. None where no time comes twice.
     """
-    time = table["time"].view(np.int64)
-    if not (time[1:] == time[:-1]).any():
+    if not (step == 0).any():
         return None
-    keep = np.arange(len(time))
-    joined = 0
+    time = table["time"].view(np.int64)
+    keys = ("temp_c", "rh_pct", "temp_logged_c")
+    table.update({key: table[key].copy() for key in keys})
+    keep, joined = np.arange(len(time)), 0
     while True:
-        values = [table[key][keep] for key in ("temp_c", "rh_pct", "temp_logged_c")]
+        values = [table[key][keep] for key in keys]
         fits = time[keep][1:] == time[keep][:-1]
         for column in values:
             a, b = column[:-1], column[1:]
             fits &= (a == b) | np.isnan(a) | np.isnan(b)
         second = np.flatnonzero(fits) + 1
-        # In a run of equal stamps every other join at a time, so that no row is used twice.
-        second = second[np.concatenate([[True], np.diff(second) > 1])] if len(second) else second
         if not len(second):
             break
-        for key, column in zip(("temp_c", "rh_pct", "temp_logged_c"), values, strict=True):
+        # In a run of equal stamps no two joins may touch the same row in one round.
+        second = second[_apart(second)]
+        for key, column in zip(keys, values, strict=True):
             first = column[second - 1]
-            if np.isnan(first).any():
-                table[key] = table[key].copy()
-                table[key][keep[second - 1]] = np.where(np.isnan(first), column[second], first)
+            table[key][keep[second - 1]] = np.where(np.isnan(first), column[second], first)
         joined += len(second)
         keep = np.delete(keep, second)
     if not joined:
@@ -79,21 +87,34 @@ def _merge(table, name, account) -> np.ndarray | None:
     return keep
 
 
+def _apart(places: np.ndarray) -> np.ndarray:
+    """Of each run of neighbouring numbers the first, third, fifth and so on."""
+    starts = np.concatenate([[0], np.flatnonzero(np.diff(places) > 1) + 1])
+    return (places - np.repeat(places[starts], np.diff(starts, append=len(places)))) % 2 == 0
+
+
 def _frame(name, table, doubts, account) -> pd.DataFrame:
-    doubt = np.full(len(table["time"]), "", dtype=object)
+    count = len(table["time"])
+    doubt = _same_text("", count)
     for reason in ("stuck", "spike", "out of range", "repeated", "clock step", "missing code"):
         where = np.flatnonzero(doubts[reason]) if reason in doubts else ()
         if len(where):
             doubt[where] = reason
             _say_marks(account, reason, name, table["time"][where])
-    _say_gaps(account, name, table["time"])
+    _say_gaps(account, name, table["time"], doubts.get("gap"))
     logged = table["temp_logged_c"]
     # The two columns must not share memory: a correction of one would change the other.
     logged = logged.copy() if np.shares_memory(logged, table["temp_c"]) else logged
+    time = pd.Series(table["time"], copy=False).dt.tz_localize("UTC")
     return pd.DataFrame({
-        "incubator": "", "probe": name, "time": pd.DatetimeIndex(table["time"]).tz_localize("UTC"),
-        "temp_c": table["temp_c"], "rh_pct": table["rh_pct"], "file": account.file, "doubt": doubt,
-        "temp_logged_c": logged}, copy=False)
+        "incubator": _same_text("", count), "probe": _same_text(name, count), "time": time,
+        "temp_c": table["temp_c"], "rh_pct": table["rh_pct"], "file": _same_text(account.file, count),
+        "doubt": doubt, "temp_logged_c": logged}, copy=False)
+
+
+def _same_text(text: str, count: int):
+    """A column of one text; quicker than letting pandas look at every cell."""
+    return pd.array([text], dtype="str").repeat(count)
 
 
 def _say_marks(account, reason, name, times) -> None:
@@ -102,8 +123,8 @@ def _say_marks(account, reason, name, times) -> None:
                 f"kept and marked \"{reason}\"", column=name)
 
 
-def _say_gaps(account, name, times) -> None:
-    holes = np.flatnonzero(marks.gaps(times))
+def _say_gaps(account, name, times, gap) -> None:
+    holes = np.flatnonzero(marks.gaps(times) if gap is None else gap)
     if len(holes):
         length = (times[holes] - times[holes - 1]).astype(np.int64) / 3.6e9
         longest = int(np.argmax(length))

@@ -72,7 +72,8 @@ FILES = {
     "more columns": "Time;Temp (°C);Alarm high (°C);RH (%);Battery (V)\n" + "".join(
         f"{t:%Y-%m-%d %H:%M};{c};39.5;{h};3.1\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
     "single digits": "Time;Temp (°C);RH (%)\n" + "".join(
-        f"{t.day}/{t.month}/{t.year} {t.hour}:{t.minute:02d};{c};{h}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+        f"{t.day}/{t.month}/{t.year} {t.hour}:{t.minute:02d};{c};{h}\n"
+        for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
     "humidity before temperature": "Time,RH (%),Temp (°C)\n" + "".join(
         f"{t:%Y-%m-%d %H:%M},{h},{c}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
     "one quantity a line": "time,parameter,value,unit\n" + "".join(
@@ -159,7 +160,8 @@ def test_local_time_becomes_utc(tmp_path):
 
 @pytest.mark.parametrize("header", ["Time (UTC+02:00)", "Date Time, GMT+02:00", "Time [GMT+2]"])
 def test_a_zone_in_the_header_wins(tmp_path, header):
-    readings, _ = read(tmp_path, f"{header};Temp °C;RH %\n" + lines("%d.%m.%Y %H:%M", sep=";"), timezone="Asia/Tokyo")
+    text = f"{header};Temp °C;RH %\n" + lines("%d.%m.%Y %H:%M", sep=";")
+    readings, _ = read(tmp_path, text, timezone="Asia/Tokyo")
     assert list(readings["time"]) == list((TIMES - pd.Timedelta(hours=2)).tz_localize("UTC"))
 
 
