@@ -12,8 +12,22 @@ from hatchkit.problems import HatchkitError
 
 
 def season(bad=12, batches=10, **more):
-    rows = [dict(batch=n, eggs_set=48, day1=7, clear1=2, dead1=3, day2=14, dead2=0, day3=18, dead3=1, hatched=40, dead_in_shell=2)
-            for n in range(batches)]
+    rows = [
+        dict(
+            batch=n,
+            eggs_set=48,
+            day1=7,
+            clear1=2,
+            dead1=3,
+            day2=14,
+            dead2=0,
+            day3=18,
+            dead3=1,
+            hatched=40,
+            dead_in_shell=2,
+        )
+        for n in range(batches)
+    ]
     rows[3].update(dead3=1 + bad, hatched=40 - bad)
     return tiny_season(rows, **more)
 

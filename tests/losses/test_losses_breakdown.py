@@ -9,15 +9,40 @@ from hatchkit.losses.stages import limits_for, stage_of
 from hatchkit.problems import HatchkitError
 
 TWO = [
-    dict(batch="a", flock="old", eggs_set=48, day1=7, clear1=5, dead1=2, day2=14, dead2=1, day3=18, dead3=1, hatched=34,
-         culled=1, pipped_dead=1, dead_in_shell=4),
+    dict(
+        batch="a",
+        flock="old",
+        eggs_set=48,
+        day1=7,
+        clear1=5,
+        dead1=2,
+        day2=14,
+        dead2=1,
+        day3=18,
+        dead3=1,
+        hatched=34,
+        culled=1,
+        pipped_dead=1,
+        dead_in_shell=4,
+    ),
     dict(batch="b", flock="young", eggs_set=24, day1=7, clear1=1, dead1=1, hatched=20, dead_in_shell=2),
 ]
 
 
 def test_stages_come_in_the_order_of_the_ledger_and_add_up():
     table = breakdown(tiny_season(TWO))
-    order = ["hatched", "culled", "clear", "infertile", "early", "mid", "late", "pipped_dead", "removed", "unaccounted"]
+    order = [
+        "hatched",
+        "culled",
+        "clear",
+        "infertile",
+        "early",
+        "mid",
+        "late",
+        "pipped_dead",
+        "removed",
+        "unaccounted",
+    ]
     assert table["stage"].tolist() == order * 2
     assert table.groupby("batch")["eggs"].sum().tolist() == [48, 24]
     assert table.groupby("batch")["share_of_set"].sum().tolist() == pytest.approx([1, 1])
@@ -87,9 +112,16 @@ def test_batches_left_out_are_named_and_have_no_shares():
     assert breakdown(season, by=None)["set"].eq(72).all()
 
 
-@pytest.mark.parametrize("counts", [
-    dict(hatched=12), dict(day1=7, dead1=12, taken_off_day=None), dict(broken_infertile=12, hatched=0),
-    dict(day1=7, clear1=12, hatched=0), dict(hatched=11, removed=1)])
+@pytest.mark.parametrize(
+    "counts",
+    [
+        dict(hatched=12),
+        dict(day1=7, dead1=12, taken_off_day=None),
+        dict(broken_infertile=12, hatched=0),
+        dict(day1=7, clear1=12, hatched=0),
+        dict(hatched=11, removed=1),
+    ],
+)
 def test_the_ends_of_the_scale_work_with_twelve_eggs(counts):
     table = breakdown(tiny_season([dict(batch=1, eggs_set=12, **counts)]))
     assert table["eggs"].sum() == 12

@@ -21,7 +21,9 @@ def test_unopened_clears_leave_a_range():
 
 
 def test_opened_clears_of_egg_rows_give_an_estimate_with_an_interval():
-    eggs = [dict(batch="1", egg=str(n), candle1="clear", outcome="infertile" if n < 6 else "dead") for n in range(8)]
+    eggs = [
+        dict(batch="1", egg=str(n), candle1="clear", outcome="infertile" if n < 6 else "dead") for n in range(8)
+    ]
     season = tiny_season([dict(batch=1, eggs_set=60, day1=7, clear1=16, dead1=2, hatched=42)], eggs=eggs)
     row = clears(season).iloc[0]
     assert (row["clear"], row["opened"], row["opened_dead"]) == (16, 8, 2)
@@ -31,16 +33,33 @@ def test_opened_clears_of_egg_rows_give_an_estimate_with_an_interval():
 
 
 def test_opened_clears_of_counts_are_found_too():
-    season = tiny_season([dict(batch=1, eggs_set=48, day1=7, clear1=6, dead1=3, hatched=36, dead_in_shell=3,
-                               broken_infertile=4, broken_early=2)])
+    season = tiny_season(
+        [
+            dict(
+                batch=1,
+                eggs_set=48,
+                day1=7,
+                clear1=6,
+                dead1=3,
+                hatched=36,
+                dead_in_shell=3,
+                broken_infertile=4,
+                broken_early=2,
+            )
+        ]
+    )
     row = clears(season).iloc[0]
     assert (row["clear"], row["opened"], row["opened_dead"]) == (6, 6, 2)
     assert row["fertile"] == pytest.approx(44 / 48)
 
 
 def test_groups_and_no_clears_at_all():
-    season = tiny_season([dict(batch=1, flock="a", eggs_set=12, hatched=12),
-                          dict(batch=2, flock="b", eggs_set=12, day1=7, clear1=3, dead1=0, hatched=9)])
+    season = tiny_season(
+        [
+            dict(batch=1, flock="a", eggs_set=12, hatched=12),
+            dict(batch=2, flock="b", eggs_set=12, day1=7, clear1=3, dead1=0, hatched=9),
+        ]
+    )
     table = clears(season, by="flock").set_index("flock")
     assert table.loc["a", "fertile"] == 1 and table.loc["a", "fertile_low"] < 0.8
     assert math.isnan(table.loc["b", "fertile"])

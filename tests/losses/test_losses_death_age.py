@@ -9,7 +9,19 @@ from hatchkit.losses.death_age import age_at_death_from
 from hatchkit.losses.two_phase import fit_two_phase
 from hatchkit.problems import HatchkitError
 
-HEN = dict(eggs_set=48, day1=7, clear1=4, dead1=3, day2=14, dead2=1, day3=18, dead3=1, hatched=34, pipped_dead=1, dead_in_shell=4)
+HEN = dict(
+    eggs_set=48,
+    day1=7,
+    clear1=4,
+    dead1=3,
+    day2=14,
+    dead2=1,
+    day3=18,
+    dead3=1,
+    hatched=34,
+    pipped_dead=1,
+    dead_in_shell=4,
+)
 
 
 def test_one_batch_gives_the_counts_over_the_living_at_its_looks():
@@ -24,8 +36,12 @@ def test_one_batch_gives_the_counts_over_the_living_at_its_looks():
 
 def test_between_looks_the_loss_is_a_range_and_not_a_curve():
     # Candled on day 7 and on day 9: what died between 7 and 9 in the second batch may have died before 7.
-    season = tiny_season([dict(batch=1, eggs_set=20, day1=7, dead1=2, hatched=18),
-                          dict(batch=2, eggs_set=20, day1=9, dead1=2, hatched=18)])
+    season = tiny_season(
+        [
+            dict(batch=1, eggs_set=20, day1=7, dead1=2, hatched=18),
+            dict(batch=2, eggs_set=20, day1=9, dead1=2, hatched=18),
+        ]
+    )
     result = hk.age_at_death(season, draws=0)
     assert result.curve["day"].tolist() == [0, 7, 21.5]
     assert (result.curve["at_least"] == result.curve["at_most"])[1:].all()
@@ -36,8 +52,12 @@ def test_between_looks_the_loss_is_a_range_and_not_a_curve():
 
 def test_hatched_chicks_never_count_as_late_deaths_of_another_batch():
     # Taken off on day 21 and day 23: the first batch's chicks must not lend mass to the days after 21.
-    season = tiny_season([dict(batch=1, eggs_set=30, taken_off_day=21, hatched=30),
-                          dict(batch=2, eggs_set=10, taken_off_day=23, hatched=8, dead_in_shell=2)])
+    season = tiny_season(
+        [
+            dict(batch=1, eggs_set=30, taken_off_day=21, hatched=30),
+            dict(batch=2, eggs_set=10, taken_off_day=23, hatched=8, dead_in_shell=2),
+        ]
+    )
     assert hk.age_at_death(season, draws=0).table["share"].sum() == pytest.approx(2 / 40, abs=1e-7)
 
 
@@ -48,8 +68,13 @@ def test_the_daily_risk_between_looks_multiplies_up_to_the_loss():
 
 
 def test_species_are_kept_apart_and_groups_can_be_split():
-    season = tiny_season([{**HEN, "batch": 1, "flock": "a"}, {**HEN, "batch": 2, "flock": "b"},
-                          dict(batch=3, species="quail", flock="a", eggs_set=24, taken_off_day=18, hatched=20, dead_in_shell=4)])
+    season = tiny_season(
+        [
+            {**HEN, "batch": 1, "flock": "a"},
+            {**HEN, "batch": 2, "flock": "b"},
+            dict(batch=3, species="quail", flock="a", eggs_set=24, taken_off_day=18, hatched=20, dead_in_shell=4),
+        ]
+    )
     assert hk.age_at_death(season, draws=5).fits["species"].tolist() == ["chicken", "quail"]
     assert set(hk.age_at_death(season, by="flock", draws=5).fits["group"]) == {"a", "b"}
     with pytest.raises(HatchkitError, match="no column"):
@@ -78,7 +103,9 @@ def test_nothing_known_gives_empty_tables_and_a_sentence():
 
 
 def test_all_dead_and_one_look_works():
-    result = hk.age_at_death(tiny_season([dict(batch=1, eggs_set=12, day1=7, dead1=12, taken_off_day=None)]), draws=10)
+    result = hk.age_at_death(
+        tiny_season([dict(batch=1, eggs_set=12, day1=7, dead1=12, taken_off_day=None)]), draws=10
+    )
     assert result.curve["at_least"].max() == pytest.approx(1)
     assert np.isfinite(result.hazard.select_dtypes("number").to_numpy()).all()
 
@@ -89,7 +116,9 @@ def test_the_words_say_what_the_looks_cannot_tell():
     assert "One batch only" in words and "cannot tell" in words and "hour of setting" in words
 
 
-@pytest.mark.parametrize(("after", "by", "eggs"), [([0], [0], [1]), ([0, 1], [2, 3], [1]), ([0], [1], [0]), ([np.nan], [1], [1])])
+@pytest.mark.parametrize(
+    ("after", "by", "eggs"), [([0], [0], [1]), ([0, 1], [2, 3], [1]), ([0], [1], [0]), ([np.nan], [1], [1])]
+)
 def test_impossible_intervals_are_refused(after, by, eggs):
     with pytest.raises(HatchkitError):
         age_at_death_from(after, by, eggs)

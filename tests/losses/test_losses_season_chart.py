@@ -10,7 +10,12 @@ from hatchkit.problems import HatchkitError
 
 
 def season(late):
-    return tiny_season([dict(batch=n, eggs_set=48, day3=18, dead3=dead, hatched=48 - dead) for n, dead in enumerate(late)])
+    return tiny_season(
+        [
+            dict(batch=n, eggs_set=48, day2=14, dead2=0, day3=18, dead3=dead, hatched=48 - dead)
+            for n, dead in enumerate(late)
+        ]
+    )
 
 
 def test_one_bad_batch_lies_outside():

@@ -1,0 +1,146 @@
+"""Figures of losses: they draw what the table says, with units, on axes that are handed back."""
+
+import sys
+from pathlib import Path
+
+import matplotlib.pyplot as plt
+import numpy as np
+import pytest
+
+import hatchkit as hk
+from hatchkit.figures import losses as figures
+from hatchkit.losses.norms import norms
+from hatchkit.losses.season_chart import season_chart
+from hatchkit.losses.tray import tray_map
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "losses"))
+from tiny_season import tiny_season
+
+
+@pytest.fixture(autouse=True)
+def close_figures():
+    yield
+    plt.close("all")
+
+
+@pytest.fixture
+def season():
+    rows = [
+        dict(
+            batch=n,
+            eggs_set=48,
+            day1=7,
+            clear1=2,
+            dead1=3,
+            day2=14,
+            dead2=1,
+            day3=18,
+            dead3=1,
+            hatched=39,
+            culled=1,
+            dead_in_shell=2,
+        )
+        for n in range(6)
+    ]
+    rows[2].update(dead3=16, hatched=24)
+    eggs = [
+        dict(
+            batch="T",
+            egg=str(n),
+            tray=f"t{n // 12}",
+            row=n % 12 // 4 + 1,
+            col=n % 4 + 1,
+            candle1="clear" if n == 5 else "alive",
+            outcome=None if n == 5 else "dead" if n < 3 else "hatched",
+        )
+        for n in range(24)
+    ]
+    return tiny_season([*rows, dict(batch="T", eggs_set=24, day1=7)], eggs=eggs)
+
+
+def texts(ax):
+    return [text.get_text() for text in ax.texts]
+
+
+def test_the_ledger_goes_from_eggs_set_to_good_chicks(season):
+    table = hk.breakdown(season)
+    ax = figures.egg_ledger(table[table["batch"] == "2"])
+    names = [label.get_text() for label in ax.get_yticklabels()]
+    assert names[0] == "eggs set" and names[-1] == "good chicks"
+    assert texts(ax)[0] == "48" and texts(ax)[-1] == "23"
+    lengths = [bar.get_width() for bar in ax.patches]
+    assert lengths[0] - sum(lengths[1:-1]) == pytest.approx(lengths[-1])
+    assert ax.get_xlabel() == "Eggs"
+
+
+def test_groups_fill_up_to_100_percent(season):
+    ax = figures.losses_by_group(hk.breakdown(season))
+    ends = {}
+    for bar in ax.patches:
+        place = round(bar.get_y() + bar.get_height() / 2)
+        ends[place] = max(ends.get(place, 0), bar.get_x() + bar.get_width())
+    assert list(ends.values()) == pytest.approx([100] * 7)
+    assert ax.get_xlabel() == "Share of eggs set (%)" and "T (24)" in [
+        label.get_text() for label in ax.get_yticklabels()
+    ]
+
+
+def test_stages_stand_beside_season_and_level(season):
+    table = hk.breakdown(season)
+    ax = figures.stage_losses(
+        table[table["batch"] == "2"], own=hk.breakdown(season, by=None), norm=norms("chicken"), name="batch 2"
+    )
+    assert [text.get_text() for text in ax.get_legend().get_texts()] == [
+        "published level (heavy_breeders)",
+        "batch 2",
+        "season",
+    ]
+    assert "95 % interval" in ax.get_xlabel() and "eggs set" in ax.get_xlabel()
+
+
+def test_ages_at_death_show_boxes_and_the_looks(season):
+    ax = figures.death_age(hk.age_at_death(season, draws=20))
+    assert texts(ax)[:4] == ["first candling", "second candling", "transfer", "after hatch"]
+    assert "days since setting" in ax.get_xlabel() and "%" in ax.get_ylabel()
+    assert any("not known on which day" in text.get_text() for text in ax.get_legend().get_texts())
+
+
+def test_one_group_of_several_can_be_drawn(season):
+    season.batches["flock"] = ["a", "b", "a", "b", "a", "b", "a"]
+    result = hk.age_at_death(season, by="flock", draws=5)
+    living = result.fits.set_index("group").loc["b", "eggs"]
+    assert f"{living:.0f} living" in figures.death_age(result, "b").get_ylabel()
+
+
+def test_each_egg_has_its_place_and_letter_on_the_tray(season):
+    ax = figures.tray_map(tray_map(season, "T"))
+    letters = [text for text in texts(ax) if len(text) == 1]
+    assert (letters.count("H"), letters.count("D"), letters.count("c")) == (20, 3, 1)
+    assert "tray t0" in texts(ax) and "tray t1" in texts(ax)
+    assert ax.get_ylabel() == "Row"
+
+
+def test_the_season_chart_marks_what_lies_outside(season):
+    ax = figures.season_chart(season_chart(season, "late"))
+    assert ax.get_ylabel() == "late dead\n(% of eggs not clear or infertile)"
+    assert "outside the limits" in [text.get_text() for text in ax.get_legend().get_texts()]
+    marked = next(line for line in ax.lines if line.get_label() == "outside the limits")
+    assert len(marked.get_xdata()) == 1
+
+
+def test_axes_that_are_handed_in_come_back(season):
+    _, ax = plt.subplots()
+    table = hk.breakdown(season, by=None)
+    for draw in (figures.egg_ledger, figures.losses_by_group, figures.stage_losses):
+        assert draw(table, ax=ax) is ax
+
+
+def test_fates_stay_apart_without_colour():
+    from hatchkit.figures import style
+
+    stages = ["hatched", "clear", "infertile", "early", "mid", "late", "pipped_dead", "removed", "unaccounted"]
+    looks = set()
+    for stage in stages:
+        colour = plt.matplotlib.colors.to_rgb(style.fill(stage)["facecolor"])
+        looks.add((round(float(np.dot(colour, (0.299, 0.587, 0.114))), 1), style.fill(stage)["hatch"]))
+    assert len(looks) == len(stages)
