@@ -27,6 +27,9 @@ KILLS = {
     "turning_fault": ("turning",), "probe_high": ("cold", "offtime", "late"),
     "probe_low": ("heat", "offtime"), "contaminated": ("rotten",),
 }
+#: Causes of one batch alone, which can be planted in several.
+REPEATABLE = ("drift_warm", "drift_cool", "lid_ajar", "overheating", "long_storage", "humidity_low",
+              "humidity_high", "dry_hatch", "turning_fault", "contaminated")
 #: Hours that a passing fault lasts, by severity (power cuts: their size is their length).
 HOURS = {"drift_warm": (14, 14, 14), "drift_cool": (48, 72, 120), "lid_ajar": (10, 14, 20),
          "overheating": (3, 3.5, 4)}

@@ -75,7 +75,7 @@ def _with_decoy(rng, plan):
     return replace(plan, faults={item.incubator: [wobble]})
 
 
-def _drawn(seed, *, cause, severity, batches, eggs, species, incubators, step_minutes, gaps, parameters):
+def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, step_minutes, gaps, parameters):
     streams = _streams(seed)
     figures = _figures(**(parameters or {}))
     plan = _layout(streams["layout"], batches=batches, eggs=eggs, species=species, incubators=incubators,
@@ -84,7 +84,13 @@ def _drawn(seed, *, cause, severity, batches, eggs, species, incubators, step_mi
     names = causes.cause_names()
     pick = names[int(streams["cause"].integers(len(names)))]
     cause = pick if cause is None else cause
-    plan, touched = causes.plant(streams["cause"], plan, cause=cause, severity=severity, batch=asked)
+    others = streams["cause"].permutation([item.batch for item in plan.batches if item.batch != asked])
+    if times > 1 and cause not in causes.REPEATABLE:
+        raise HatchkitError(f"{cause} cannot be planted {times} times; these can: {', '.join(causes.REPEATABLE)}.")
+    touched = []
+    for batch in [asked, *map(str, others[:times - 1])]:
+        plan, more = causes.plant(streams["cause"], plan, cause=cause, severity=severity, batch=batch)
+        touched += more
     tables, truth = course.run(streams["chance"], plan)
     if gaps:
         tables["readings"] = _with_gaps(streams["habits"], tables["readings"], gaps)
@@ -105,8 +111,8 @@ def _with_gaps(rng, readings, share):
     return pd.concat(kept, ignore_index=True)
 
 
-def draw_season(*, seed, cause=None, severity="severe", batches=8, eggs=48, species="chicken", incubators=2,
-                step_minutes=30, gaps=0.0, parameters=None):
+def draw_season(*, seed, cause=None, severity="severe", times=1, batches=8, eggs=48, species="chicken",
+                incubators=2, step_minutes=30, gaps=0.0, parameters=None):
     """A season in memory, as if its folder had been read without a fault.
 
     Parameters
@@ -115,6 +121,8 @@ def draw_season(*, seed, cause=None, severity="severe", batches=8, eggs=48, spec
     cause : str, optional
         A key of ``reference/simulate_causes.csv``; drawn with the seed if left out.
     severity : {"mild", "moderate", "severe"}
+    times : int
+        In how many batches it is planted (causes of single batches only: ``causes.REPEATABLE``).
     batches, eggs, incubators : int
         How many batches, about how many eggs in each, in how many machines.
     species : str
@@ -133,7 +141,7 @@ def draw_season(*, seed, cause=None, severity="severe", batches=8, eggs=48, spec
     from hatchkit.losses.fates import build_fates
 
     plan, tables, answer, _ = _drawn(
-        seed, cause=cause, severity=severity, batches=batches, eggs=eggs, species=species,
+        seed, cause=cause, severity=severity, times=times, batches=batches, eggs=eggs, species=species,
         incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
     wide = reference.species_table()
     fates, doubts = build_fates(tables["batches"], tables["eggs"], tables["looks"], wide)
@@ -144,15 +152,15 @@ def draw_season(*, seed, cause=None, severity="severe", batches=8, eggs=48, spec
     return season, answer
 
 
-def simulate_season(folder, *, seed, cause=None, severity="severe", batches=8, style=None, gaps=None, eggs=48,
-                    species="chicken", incubators=2, step_minutes=10, parameters=None, answer=None):
+def simulate_season(folder, *, seed, cause=None, severity="severe", times=1, batches=8, style=None, gaps=None,
+                    eggs=48, species="chicken", incubators=2, step_minutes=10, parameters=None, answer=None):
     """Write a season folder with a planted cause that only the returned answer names.
 
     Parameters
     ----------
     folder : path
         New or empty.
-    seed, cause, severity, batches, eggs, species, incubators, step_minutes, parameters
+    seed, cause, severity, times, batches, eggs, species, incubators, step_minutes, parameters
         As in `draw_season`.
     style : str, optional
         Export style of the loggers (a key of ``loggers.EXPORTS``); drawn per machine if left out.
@@ -173,7 +181,7 @@ def simulate_season(folder, *, seed, cause=None, severity="severe", batches=8, s
     if gaps is None:
         gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
     plan, tables, sealed, streams = _drawn(
-        seed, cause=cause, severity=severity, batches=batches, eggs=eggs, species=species,
+        seed, cause=cause, severity=severity, times=times, batches=batches, eggs=eggs, species=species,
         incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
     rng = np.random.default_rng([int(seed), 8])
     habit = habits.HABITS[str(rng.choice(list(habits.HABITS)))]
