@@ -57,11 +57,11 @@ def read_folder(folder) -> dict:
         looks, batches, notes = candling_log.add_log(looks, batches, frames["candlings"], species_table)
         found += notes
     readings, log_problems = _logs(folder, settings, batches, zone, names)
-    if batches.empty and readings.empty and not tables:
-        raise HatchkitError(_nothing(folder, names, found))
     found += _unknown_files(unknown, log_problems, readings)
-    found += checks.check_batches(batches, looks, species_table)
-    found += checks.check_eggs(frames["eggs"], batches)
+    if readings.empty and not tables:
+        raise HatchkitError(_nothing(folder, names, found))
+    found += checks.check_batches(batches, species_table)
+    found += checks.check_eggs(frames["eggs"])
     found += checks.check_logs(batches, readings)
     if batches.empty:
         found.append(problem("doubtful", found="no batch could be read", done="Only the logs are shown.",

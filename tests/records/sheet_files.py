@@ -9,7 +9,7 @@ import pandas as pd
 TIDY = ["batch", "species", "incubator", "set_at", "eggs_set", "candle1_at", "clear1", "dead1", "transfer_at"]
 TIDY += ["clear3", "dead3", "taken_off_at", "hatched", "culled", "pipped_dead"]
 ROW = ["B1", "hen", "A", "2026-03-01 18:00", 30, "2026-03-08 12:00", 3, 1, "2026-03-19 12:00"]
-ROW += [0, 1, "2026-03-22 20:00", 22, 1, 2]
+ROW += [0, 1, "2026-03-22 20:00", 22, 1, 3]
 
 
 def write_csv(folder, lines, name="batches.csv", encoding="utf-8"):
@@ -63,11 +63,12 @@ def _ods_cell(value, repeat):
 
 def said(read, *words):
     """The problem rows whose text holds all the words."""
-    text = read["problems"][["file", "sheet", "column", "found", "done", "mend"]].astype(str).agg(" ".join, axis=1)
+    problems = read["problems"] if isinstance(read, dict) else read.problems
+    text = problems[["file", "sheet", "column", "found", "done", "mend"]].astype(str).agg(" ".join, axis=1)
     keep = pd.Series(True, index=text.index)
     for word in words:
         keep &= text.str.contains(word, regex=False)
-    return read["problems"][keep]
+    return problems[keep]
 
 
 def tidy_season(folder, **cells):
