@@ -5,6 +5,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.simulate import __main__ as command
 from hatchkit.simulate import cause_names, draw_season, read_answer, simulate_season
 from hatchkit.simulate.causes import KILLS
 
@@ -128,3 +129,11 @@ def test_a_folder_in_use_and_an_answer_inside_it_are_refused(tmp_path):
         simulate_season(tmp_path / "new", seed=1, answer=tmp_path / "new" / "answer.json")
     with pytest.raises(HatchkitError, match="no export style"):
         simulate_season(tmp_path / "new2", seed=1, style="telegram")
+
+
+def test_the_command_writes_a_new_season_and_refuses_a_folder_in_use(tmp_path, capsys):
+    call = [str(tmp_path / "season"), "--seed", "3", "--cause", "drift_cool", "--batches", "1"]
+    assert command.main([*call, "--answer", str(tmp_path / "answer.json")]) == 0
+    assert read_answer(tmp_path / "answer.json").cause == "drift_cool"
+    assert command.main(call) == 2
+    assert "not empty" in capsys.readouterr().err
