@@ -57,14 +57,20 @@ def breakdown(
             label: list(part.astype(str)) for label, part in members["batch"].groupby(labels, sort=by is not None)
         }
     order = list(book["stage"].unique())
-    wide = {
-        column: book.pivot(index="batch", columns="stage", values=column) for column in ("eggs", "seen", "at_hatch")
+    names = list(book["batch"].unique())
+    # The ledger has one block of stages a batch, so its columns fold into batches x stages.
+    fold = {
+        column: book[column].to_numpy(dtype=float).reshape(len(names), -1)
+        for column in ("eggs", "seen", "at_hatch", *SHARES)
     }
-    sums = book.drop_duplicates("batch").set_index("batch")[list(SHARES)]
+    place = {batch: at for at, batch in enumerate(names)}
     rows = []
     for label, batches in groups.items():
-        for stage in order:
-            rows.append({name: label, "stage": stage, **_row(wide, sums, batches, stage, kept, method)})
+        at = [place[batch] for batch in batches]
+        rated = all(batch in kept for batch in batches)
+        for stage_at, stage in enumerate(order):
+            part = {column: values[at, stage_at] for column, values in fold.items()}
+            rows.append({name: label, "stage": stage, **_row(part, stage, rated, method)})
     columns = [name, "stage", "eggs", "seen", "shared_out"]
     for share in SHARES:
         columns += [share, f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"]
@@ -74,24 +80,23 @@ def breakdown(
     return table
 
 
-def _row(wide, sums, batches, stage, kept, method) -> dict:
-    eggs, seen, at_hatch = (
-        wide[name].loc[batches, stage].to_numpy(dtype=float) for name in ("eggs", "seen", "at_hatch")
-    )
-    known = ~np.isnan(eggs)
-    rated = bool(known.any()) and all(batch in kept for batch in batches)
-    eggs, seen, at_hatch = eggs[known], seen[known], at_hatch[known]
-    total = eggs.sum() if known.any() else math.nan
-    row = {"eggs": total, "seen": seen.sum() if known.any() else math.nan, "batches": len(eggs)}
-    row["shared_out"] = row["eggs"] - row["seen"]
+def _row(part, stage, rated, method) -> dict:
+    """Sums and shares of one stage over the batches of a group (arrays, one entry a batch)."""
+    known = ~np.isnan(part["eggs"])
+    part = {column: values[known] for column, values in part.items()}
+    eggs, seen = (part[name].sum() if known.any() else math.nan for name in ("eggs", "seen"))
+    row = {"eggs": eggs, "seen": seen, "shared_out": eggs - seen, "batches": int(known.sum())}
     for share in SHARES:
-        out_of = sums.loc[batches, share].to_numpy(dtype=float)[known]
-        moved = ~np.isnan(out_of)
-        found, out_of = (at_hatch if share == "transferred" else eggs)[moved], out_of[moved]
+        moved = ~np.isnan(part[share])
+        found, out_of = part["at_hatch" if share == "transferred" else "eggs"][moved], part[share][moved]
         row[share] = out_of.sum() if len(out_of) else math.nan
         # Clears and infertile eggs are no part of the fertile.
         barren = stage == "clear" or (stage == "infertile" and share == "fertile")
-        shares = _share(found, out_of, method) if rated and not (barren and share != "set") else (math.nan,) * 3
+        shares = (
+            _share(found, out_of, method)
+            if rated and len(found) and not (barren and share != "set")
+            else (math.nan,) * 3
+        )
         row.update(zip((f"share_of_{share}{end}" for end in ("", "_low", "_high")), shares, strict=True))
     return row
 

@@ -240,11 +240,12 @@ def _less(counts: Counts, seen: dict) -> Counts:
         )
         for look in counts.looks
     ]
+    hatched = rest(counts.hatched, "hatched")
     return replace(
         counts,
         looks=looks,
-        hatched=rest(counts.hatched, "hatched"),
-        culled=rest(counts.culled, "culled"),
+        hatched=hatched,
+        culled=min(rest(counts.culled, "culled"), hatched),
         pipped=rest(counts.pipped, "pipped_dead"),
         in_shell=rest(counts.in_shell, "in_shell"),
         infertile=rest(counts.infertile, "infertile"),

@@ -107,7 +107,8 @@ def _by_stage(season, records, figures, fates, limits) -> dict:
     shapes = None
     split = {}
     for batch, rows in fates.items():
-        stages, eggs = bounds[species[batch]], {}
+        stages = bounds[species[batch]]
+        eggs = {stage: [0.0, 0.0, 0.0] for stage, *_ in stages}
         for row in rows:
             parts = {row["fate"]: 1.0}
             seen = True
@@ -124,8 +125,6 @@ def _by_stage(season, records, figures, fates, limits) -> dict:
                 sums = eggs.setdefault(stage, [0.0, 0.0, 0.0])
                 sums[0 if seen else 1] += row["eggs"] * share
                 sums[2] += row["eggs"] * share if row["found_at"] == "hatch" else 0.0
-        for stage, *_ in stages:
-            eggs.setdefault(stage, [0.0, 0.0, 0.0])
         split[batch] = {stage: tuple(sums) for stage, sums in eggs.items()}
     return split
 
