@@ -10,7 +10,7 @@ from math import comb, exp, factorial
 
 import numpy as np
 
-from hatchkit.exercises import Exercise, Writing
+from hatchkit.exercises import Exercise, HiddenCause, Writing
 from hatchkit.losses.proportions import interval
 
 
@@ -269,4 +269,4 @@ CAUSE = {
     "smallest": Exercise(lambda batches, warm: 1 / comb(batches, warm), share=True, tolerance=0.0005),
 }
 
-EXERCISES = {**TRAY, **CLEARS, **LUCK, **AGE, **MACHINE, **CAUSE, "finding": Writing()}
+EXERCISES = {**TRAY, **CLEARS, **LUCK, **AGE, **MACHINE, **CAUSE, "finding": Writing(), "case": HiddenCause()}

@@ -104,6 +104,20 @@ class Writing:
             "Leave room: name one other explanation that the records do not rule out.")
 
 
+@dataclass(frozen=True)
+class HiddenCause:
+    """An exercise whose answer is the cause hidden in a simulated season; the data is its sealed answer."""
+
+    def judge(self, answer, sealed) -> tuple[str, str]:
+        """Right with what the sealed answer says, else the hint."""
+        from hatchkit.simulate import cause_names
+
+        guess = str(answer).strip().lower()
+        if guess not in cause_names():
+            return NOT_YET, f"Take one of these words: {', '.join(cause_names())}."
+        return (RIGHT, sealed.words()) if guess == sealed.cause else (NOT_YET, "other")
+
+
 def check(name: str, answer, *data) -> None:
     """Print what to make of `answer` to the exercise `name`; `data` is what the exercise is about."""
     print(judge(name, answer, *data).words)

@@ -9,7 +9,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.course_exercises import EXERCISES
-from hatchkit.exercises import NOT_YET, OPEN, RIGHT, Writing, check, judge
+from hatchkit.exercises import NOT_YET, OPEN, RIGHT, HiddenCause, Writing, check, judge
 from hatchkit.problems import HatchkitError
 
 RNG = np.random.default_rng(7)
@@ -61,7 +61,7 @@ GOOD = ("In batch K3, 6 of 21 embryos died by day 14 (29 %, 14 to 50 %); it was 
 
 
 def test_every_exercise_is_tried_here():
-    assert set(CASES) | {"finding"} == set(EXERCISES)
+    assert set(CASES) | {"finding", "case"} == set(EXERCISES)
 
 
 @pytest.mark.parametrize("name", CASES)
@@ -155,8 +155,24 @@ def test_what_a_finding_lacks_is_the_hint(text, hint):
     assert hint in verdict.words
 
 
+class Sealed:
+    cause = "lid_ajar"
+
+    def words(self):
+        return "The lid stood ajar."
+
+
+def test_the_hidden_cause_of_a_case_is_told_only_to_those_who_found_it():
+    assert judge("case", "lid_ajar", Sealed()) == (RIGHT, "Right. The lid stood ajar.")
+    wrong = judge("case", "power_cut", Sealed())
+    assert wrong.state == NOT_YET
+    assert "ajar" not in wrong.words
+    assert "power_cut" in judge("case", "witchcraft", Sealed()).words
+
+
 def test_every_hint_has_its_words_and_no_words_are_left_over():
     table = reference.load("exercise_words")
-    wanted = {(name, answer) for name, exercise in EXERCISES.items() for answer in (
-        ["right"] if isinstance(exercise, Writing) else ["right", "other", *exercise.mistakes])}
+    spoken = {Writing: ["right"], HiddenCause: ["other"]}
+    wanted = {(name, answer) for name, exercise in EXERCISES.items()
+              for answer in spoken.get(type(exercise)) or ["right", "other", *exercise.mistakes]}
     assert set(zip(table["exercise"], table["answer"], strict=True)) == wanted
