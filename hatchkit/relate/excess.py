@@ -16,7 +16,7 @@ from hatchkit.relate.verdict import rules
 DRAWS = 4000
 
 
-def unexposed_hazard(design, *, seed=1, draws=1200, leave_out=None) -> tuple:
+def unexposed_hazard(design, *, seed=1, draws=960, leave_out=None) -> tuple:
     """Draws of what every row would lose unexposed, learned from the unexposed rows.
 
     Parameters

@@ -154,7 +154,7 @@ def weigh_chance(design, *, turned=None, draws=10_000, seed=1):
 def nothing_to_compute(design) -> str:
     """Why there is nothing to relate; "" if there is."""
     if len(design.rows) == 0:
-        return "no window has both its eggs and its dead counted"
+        return "of no window are the eggs, the dead and the length all known"
     if not design.known.any():
         return "no window of any batch was logged"
     if len(design.known_batches) < 2:

@@ -227,3 +227,27 @@ def test_the_public_face_reaches_the_room():
 def test_windows_without_a_clock_have_no_dose():
     table = pd.DataFrame({"batch": ["a"], "start": [pd.NaT], "end": [pd.NaT]})
     assert add_doses(table, {})["share_logged"].tolist() == [0.0]
+
+
+def poor_seasons():
+    table = made_exposure()
+    return {
+        "no windows": table.iloc[:0],
+        "one batch": table[table["batch"] == "b1"],
+        "nothing counted": table.assign(died=np.nan),
+        "no incubator named": table.assign(incubator=None),
+        "all in one machine at once": table.assign(incubator="A", start=table["start"].min(), end=table["end"].max()),
+        "no deaths": table.assign(died=0.0),
+        "looks on the same day": table.assign(days=0.0),
+        "every batch hit alike": table.assign(egg_degree_hours_warm=30.0),
+    }
+
+
+@pytest.mark.parametrize("name", list(poor_seasons()))
+def test_poor_seasons_give_a_verdict_in_words_and_no_exception(name):
+    relation = relate_exposure(poor_seasons()[name])
+    assert relation.words().endswith((".", "?")) and "nan" not in relation.words()
+    if name not in ("no incubator named", "all in one machine at once"):
+        assert relation.verdict.startswith(UNTOLD), relation.verdict
+    for said in (words.hazard_alt(relation), words.dose_alt(relation), words.exposure_alt(relation.exposure)):
+        assert said.endswith(".")
