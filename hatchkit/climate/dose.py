@@ -41,8 +41,8 @@ def heat_per_hour(egg_c):
     """
     egg_c = np.asarray(egg_c, dtype=float)
     above = np.clip(egg_c, 39.0, 60.0) - 43.0
-    dose = np.where(above >= 0, 3.0**above, 4.0**above)
-    return np.where(egg_c > 39.0, dose, np.where(np.isnan(egg_c), np.nan, 0.0))
+    dose = np.exp(above * np.where(above >= 0, np.log(3.0), np.log(4.0)))
+    return np.where(egg_c <= 39.0, 0.0, dose)
 
 
 def half_dose(hen_days):
@@ -126,26 +126,33 @@ def dose_of(columns: dict, speaks) -> dict:
     speaks : array
         Hours that each reading speaks for; 0 where it has no temperature.
     """
-    if not speaks.sum() > 0:
+    known = speaks > 0
+    if not known.any():
         return dict(MISSING)
+    if not known.all():
+        columns, speaks = {name: values[known] for name, values in columns.items()}, speaks[known]
     air, egg = columns["air_c"], columns["egg_c"]
     low, high = columns["low_c"], columns["high_c"]
     egg_low, egg_high = columns["egg_range_low_c"], columns["egg_range_high_c"]
     rolling = rolling_dose(columns["age_days"] * 24, egg, speaks)
-    peak = int(np.nanargmax(egg))
+    peak = int(egg.argmax())
     return {
-        "hours_warm": _total(air > high, speaks), "hours_cold": _total(air < low, speaks),
-        "degree_hours_warm": _total(np.maximum(air - high, 0), speaks),
-        "degree_hours_cold": _total(np.maximum(low - air, 0), speaks),
-        "egg_degree_hours_warm": _total(np.maximum(egg - egg_high, 0), speaks),
-        "egg_degree_hours_cold": _total(np.maximum(egg_low - egg, 0), speaks),
+        "hours_warm": float(speaks[air > high].sum()), "hours_cold": float(speaks[air < low].sum()),
+        "degree_hours_warm": _beyond(air - high, speaks), "degree_hours_cold": _beyond(low - air, speaks),
+        "egg_degree_hours_warm": _beyond(egg - egg_high, speaks),
+        "egg_degree_hours_cold": _beyond(egg_low - egg, speaks),
         "egg_peak_c": float(egg[peak]), "egg_peak_low_c": float(columns["egg_low_c"][peak]),
-        "egg_peak_high_c": float(columns["egg_high_c"][peak]), "egg_min_c": float(np.nanmin(egg)),
+        "egg_peak_high_c": float(columns["egg_high_c"][peak]), "egg_min_c": float(egg.min()),
         "heat_dose_h": float(rolling.max()), "heat_band": heat_band(rolling, columns["hen_days"]),
-        "lost_hours": _total(1 - columns["rate"], speaks),
-        "hours_egg_below_20": _total(egg < constant("cold_watch_c"), speaks),
-        "hours_egg_below_10": _total(egg < constant("cold_harm_c"), speaks),
+        "lost_hours": float((1 - columns["rate"]) @ speaks),
+        "hours_egg_below_20": float(speaks[egg < constant("cold_watch_c")].sum()),
+        "hours_egg_below_10": float(speaks[egg < constant("cold_harm_c")].sum()),
     }
+
+
+def _beyond(degrees, speaks) -> float:
+    """Degree-hours of what lies above zero."""
+    return float(np.maximum(degrees, 0.0) @ speaks)
 
 
 def _clipped_hours(part, end):
@@ -155,7 +162,3 @@ def _clipped_hours(part, end):
     left = ((end - part["time"]) / pd.Timedelta(hours=1)).to_numpy()
     return np.minimum(part["hours"].to_numpy(), left)
 
-
-def _total(values, hours) -> float:
-    """Sum of values times hours; readings without a temperature have no hours."""
-    return float(np.sum(np.where(hours > 0, np.nan_to_num(np.asarray(values, float)) * hours, 0.0)))

@@ -2,8 +2,8 @@
 
 The egg follows the air with a lag (one time constant) and lies below it early, when evaporation
 cools it, and above it late, when the embryo warms it (French 1997, Poult. Sci. 76:124). The lag is
-one linear recurrence; as a bidiagonal system of equations it is solved in one call, exactly, for
-any mixture of steps.
+a linear recurrence; as a bidiagonal system of equations it is solved exactly, thousands of readings
+in one call, for any mixture of steps.
 """
 
 from __future__ import annotations
@@ -19,6 +19,9 @@ Z90 = 1.2815515655446004
 
 #: A silence longer than this many time constants tells nothing about the egg: it starts anew.
 RESTART_TAUS = 3.0
+
+#: Readings worked on at a time, so that all in between stays in the processor's cache.
+CHUNK = 16384
 
 
 def egg_temperature(time, air_c, *, age_days, egg_mass_g, air="fan", incubation_days=egg_heat.HEN_DAYS,
@@ -68,80 +71,141 @@ def egg_temperature(time, air_c, *, age_days, egg_mass_g, air="fan", incubation_
     Confidence: medium. An embryo of days 1 to 5 lies under the shell and follows the air faster
     than the whole egg (8 K in 10 minutes, Am J Physiol 234:R183, 1978).
     """
-    hours, air_c = _hours(time), np.asarray(air_c, dtype=float)
+    air_c = np.asarray(air_c, dtype=float)
     age_days = np.broadcast_to(np.asarray(age_days, dtype=float), air_c.shape)
+    tau = egg_heat.time_constant(egg_mass_g, air) if tau_h is None else tau_h
+    sd = egg_heat.constant("sensor_sd") if sensor_sd_c is None else sensor_sd_c
+    rows = estimate(_hours(time), air_c, age_days, grams=egg_mass_g, air=air, incubation_days=incubation_days,
+                    tau=0.0 if damped else tau, sensor_sd=sd)
+    return pd.DataFrame(dict(zip(["egg_c", "low_c", "high_c", "lagged_air_c"], rows, strict=True)))
+
+
+def estimate(hours, air_c, age_days, *, grams, air, incubation_days, tau, sensor_sd):
+    """``egg_temperature`` on arrays, with all figures given: rows egg, low, high, lagged air."""
     used = np.isfinite(air_c)
-    result = np.full((4, len(air_c)), np.nan)
-    if used.any():
-        tau = egg_heat.time_constant(egg_mass_g, air) if tau_h is None else tau_h
-        sd = egg_heat.constant("sensor_sd") if sensor_sd_c is None else sensor_sd_c
-        eggs = _Egg(egg_heat.embryo_heat(age_days[used], egg_mass_g, incubation_days),
-                    egg_heat.evaporation_heat(egg_mass_g, incubation_days),
-                    egg_heat.conductance(egg_mass_g, air))
-        result[:, used] = _with_band(hours[used], air_c[used], eggs, 0.0 if damped else tau, sd)
-    return pd.DataFrame(dict(zip(["egg_c", "low_c", "high_c", "lagged_air_c"], result, strict=True)))
+    if used.all():
+        return _with_band(hours, air_c, _Egg.of(age_days, grams, air, incubation_days), tau, sensor_sd)
+    rows = np.full((4, len(air_c)), np.nan)
+    eggs = _Egg.of(age_days[used], grams, air, incubation_days)
+    rows[:, used] = _with_band(hours[used], air_c[used], eggs, tau, sensor_sd)
+    return rows
 
 
 class _Egg:
-    """Heat balance of one kind of egg: mW made and lost, and mW per K that the air carries off."""
+    """Heat balance of one kind of egg: K above the air from the embryo, and K taken by evaporation."""
 
     def __init__(self, heat, evaporation, conductance):
-        self.heat, self.evaporation, self.conductance = heat, evaporation, conductance
-        self.offset = (heat - evaporation) / conductance
+        self.made = heat / conductance
+        self.lost = evaporation / conductance
+        self.per_k = np.log(egg_heat.constant("heat_q10")) / 10
 
-    def offset_at(self, lagged_c):
-        """Balance of the egg above the air, K, when the lagged air is `lagged_c`."""
-        felt = np.clip(lagged_c + self.offset, 15.0, egg_heat.constant("heat_top_c"))
-        warmth = np.exp((felt - 37.5) * (np.log(egg_heat.constant("heat_q10")) / 10))
-        return (self.heat * warmth - self.evaporation) / self.conductance
+    @classmethod
+    def of(cls, age_days, grams, air, incubation_days):
+        """The usual egg of this weight and age."""
+        return cls(egg_heat.embryo_heat(age_days, grams, incubation_days),
+                   egg_heat.evaporation_heat(grams, incubation_days), egg_heat.conductance(grams, air))
+
+    def offset_at(self, lagged_c, piece=slice(None)):
+        """Balance of the egg above the air, K, when the lagged air is `lagged_c`, for some of the readings."""
+        made = self.made[piece]
+        felt = lagged_c + made
+        felt -= self.lost + 37.5
+        np.minimum(felt, egg_heat.constant("heat_top_c") - 37.5, out=felt)
+        np.maximum(felt, 15.0 - 37.5, out=felt)
+        felt *= self.per_k
+        np.exp(felt, out=felt)
+        felt *= made
+        felt -= self.lost
+        return felt
 
 
 def _with_band(hours, air_c, eggs, tau, sensor_sd):
     """Rows egg, low, high, lagged air for one series without missing values."""
-    lagged, warming = _respond(hours, air_c, eggs, tau)
-    egg = lagged + warming
-    if tau > 0:
-        factor = np.exp(Z90 * egg_heat.constant("tau_spread"))
-        other = [np.add(*_respond(hours, air_c, eggs, tau * f, restart=RESTART_TAUS * tau))
-                 for f in (1 / factor, factor)]
-    else:
-        other = [egg, egg]
-    # The offset is proportional to 1 / conductance, so its spread needs no further filter; a probe
-    # that reads b too high moves the egg by b and its heat by 7 % per K.
+    spread = np.exp(Z90 * egg_heat.constant("tau_spread"))
+    taus = [tau, tau / spread, tau * spread] if tau > 0 else [tau]
+    filters = [_Lag(each, RESTART_TAUS * tau) for each in taus]
+    rows = np.empty((4, len(air_c)))
+    for begin in range(0, len(air_c), CHUNK):
+        piece = slice(begin, begin + CHUNK)
+        (lagged, warming), *others = (one.respond(hours, air_c, eggs, piece) for one in filters)
+        egg = lagged + warming
+        rows[0, piece], rows[3, piece] = egg, lagged
+        rows[1, piece], rows[2, piece] = _band(egg, warming, [a + b for a, b in others], eggs, sensor_sd)
+    return rows
+
+
+def _band(egg, warming, others, eggs, sensor_sd):
+    """10 and 90 % points: doubts of probe, conductance and lag added in quadrature on each side.
+
+    The offset is proportional to 1 / conductance, so its spread needs no filter of its own; a probe
+    that reads b too high moves the egg by b and its heat by 7 % per K.
+    """
     spread = np.exp(Z90 * egg_heat.constant("k_spread"))
-    by_k = np.abs(warming) * (spread - 1), np.abs(warming) * (1 - 1 / spread)
-    up_k, down_k = np.where(warming > 0, by_k, by_k[::-1])
-    by_probe = Z90 * sensor_sd * (1 + 0.0693 * (warming + eggs.evaporation / eggs.conductance))
-    up_tau = np.maximum(np.maximum(*other) - egg, 0)
-    down_tau = np.maximum(egg - np.minimum(*other), 0)
-    low = egg - np.sqrt(by_probe**2 + down_k**2 + down_tau**2)
-    high = egg + np.sqrt(by_probe**2 + up_k**2 + up_tau**2)
-    return egg, low, high, lagged
+    more, less = np.abs(warming) * (spread - 1), np.abs(warming) * (1 - 1 / spread)
+    warm = warming > 0
+    by_probe = (Z90 * sensor_sd * (1 + eggs.per_k * (warming + eggs.lost))) ** 2
+    up, down = by_probe + np.where(warm, more, less) ** 2, by_probe + np.where(warm, less, more) ** 2
+    if others:
+        up += np.maximum(np.maximum(*others) - egg, 0) ** 2
+        down += np.maximum(egg - np.minimum(*others), 0) ** 2
+    return egg - np.sqrt(down), egg + np.sqrt(up)
 
 
-def _respond(hours, air_c, eggs, tau, restart=None):
-    """Lagged air, and what the embryo adds to it, K."""
-    step = np.diff(hours)
-    if tau <= 0:
-        return air_c, eggs.offset_at(air_c)
-    keep = np.zeros(len(hours))
-    keep[1:] = np.exp(-step / tau)
-    keep[1:][step > (RESTART_TAUS * tau if restart is None else restart)] = 0.0
-    toward = air_c.copy()
-    toward[1:] = np.where(keep[1:] > 0, (air_c[1:] + air_c[:-1]) / 2, air_c[1:])
-    lagged = _recur(keep, (1 - keep) * toward)
-    # Heat over a step is that at its start; at a start anew, that of the reading itself.
-    before = np.where(keep > 0, np.roll(lagged, 1), lagged)
-    return lagged, _recur(keep, (1 - keep) * eggs.offset_at(before))
+class _Lag:
+    """The lag filter of one time constant, fed piece by piece."""
+
+    def __init__(self, tau, restart):
+        self.tau, self.restart = tau, restart
+        self.lagged = self.warming = None
+
+    def respond(self, hours, air_c, eggs, piece):
+        """Lagged air, and what the embryo adds to it, K, for the next piece of the readings."""
+        air = air_c[piece]
+        if self.tau <= 0:
+            return air, eggs.offset_at(air, piece)
+        first = self.lagged is None
+        keep = np.empty(len(air))
+        np.subtract(hours[piece][1:], hours[piece][:-1], out=keep[1:])
+        keep[0] = np.inf if first else hours[piece.start] - hours[piece.start - 1]
+        anew = np.flatnonzero(keep > self.restart)
+        keep *= -1 / self.tau
+        np.exp(keep, out=keep)
+        keep[anew] = 0.0
+        solve, new = _Recurrence(keep), 1 - keep
+        gain = np.empty(len(air))
+        np.add(air[1:], air[:-1], out=gain[1:])
+        gain[0] = air[0] + (air[0] if first else air_c[piece.start - 1])
+        gain *= 0.5
+        gain[anew] = air[anew]
+        gain *= new
+        lagged = solve(gain, 0.0 if first else self.lagged)
+        # Heat over a step is that at its start; at a start anew, that of the reading itself.
+        before = np.empty(len(air))
+        before[1:] = lagged[:-1]
+        before[0] = lagged[0] if first else self.lagged
+        before[anew] = lagged[anew]
+        offset = eggs.offset_at(before, piece)
+        offset *= new
+        warming = solve(offset, 0.0 if first else self.warming)
+        self.lagged, self.warming = lagged[-1], warming[-1]
+        return lagged, warming
 
 
-def _recur(keep, gain):
+class _Recurrence:
     """y[i] = keep[i] y[i-1] + gain[i]: a triangular system with two diagonals, solved by BLAS."""
-    from scipy.linalg.blas import dtbsv
 
-    diagonals = np.zeros((2, len(keep)), order="F")
-    diagonals[1, :-1] = -keep[1:]
-    return dtbsv(1, diagonals, gain, lower=1, diag=1, overwrite_x=1)
+    def __init__(self, keep):
+        self.start = keep[0]
+        self.diagonals = np.empty((2, len(keep)), order="F")  # its first row, all ones, is not read
+        self.diagonals[:, -1] = 0.0
+        np.negative(keep[1:], out=self.diagonals[1, :-1])
+
+    def __call__(self, gain, before):
+        """`gain` is overwritten; `before` is y ahead of the first reading."""
+        from scipy.linalg.blas import dtbsv
+
+        gain[0] += self.start * before
+        return dtbsv(1, self.diagonals, gain, lower=1, diag=1, overwrite_x=1)
 
 
 def _hours(time):

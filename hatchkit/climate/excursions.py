@@ -49,7 +49,7 @@ def find_excursions(season) -> pd.DataFrame:
     found = []
     for incubator, batches in by_incubator(season):
         air = machine_air.machine_air(season, incubator)
-        step = machine_air.usual_step(air["time"])
+        step = air.attrs["step_h"]
         for _, row in batches.iterrows():
             track = track_from(season, row, air)
             if not track.empty:

@@ -40,23 +40,26 @@ def machine_air(season, incubator) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        time (rising), air_c, rh_pct, doubt, probes (how many gave the temperature).
+        time (rising), air_c, rh_pct, doubt, probes (how many gave the temperature); the usual step,
+        hours, is ``attrs["step_h"]``.
     """
     rows = season.readings[season.readings["incubator"] == incubator]
-    doubt = rows["doubt"].fillna("").to_numpy(dtype=object)
-    clean = doubt == ""
+    doubt = rows["doubt"].astype("str").fillna("")
+    clean = (doubt == "").to_numpy()
+    time = pd.DatetimeIndex(rows["time"])
     table = pd.DataFrame({
-        "time": pd.DatetimeIndex(rows["time"]), "doubt": doubt,
-        "air_c": np.where(clean, rows["temp_c"].to_numpy(float), np.nan),
+        "time": time, "doubt": doubt.array, "air_c": np.where(clean, rows["temp_c"].to_numpy(float), np.nan),
         "rh_pct": np.where(clean, rows["rh_pct"].to_numpy(float), np.nan)})
-    probe = rows["probe"].to_numpy(dtype=object)
-    if pd.unique(probe).size > 1:
-        table = _together(table, probe)
+    probe = rows["probe"]
+    if len(probe) and (probe != probe.iloc[0]).any():
+        table = _together(table, probe.to_numpy(dtype=object))
     else:
         table["probes"] = np.isfinite(table["air_c"]).astype(int)
     if not table["time"].is_monotonic_increasing:
         table = table.sort_values("time", kind="stable")
-    return table.reset_index(drop=True)[COLUMNS]
+    table = table.reset_index(drop=True)[COLUMNS]
+    table.attrs["step_h"] = usual_step(table["time"])
+    return table
 
 
 def _together(table, probe):

@@ -62,7 +62,7 @@ def incubator_timeline(season, incubator, *, found=None, bins=BINS) -> Timeline:
     """
     rows = dict(excursions.by_incubator(season)).get(incubator)
     air = machine_air.machine_air(season, incubator)
-    step = machine_air.usual_step(air["time"])
+    step = air.attrs["step_h"]
     batches, spans, eggs, gaps = [], [], [], []
     for _, row in (rows.iterrows() if rows is not None else ()):
         if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):

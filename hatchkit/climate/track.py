@@ -7,7 +7,7 @@ import pandas as pd
 
 from hatchkit.climate import egg_heat, machine_air, ranges
 from hatchkit.climate.development import rate
-from hatchkit.climate.egg_temperature import egg_temperature
+from hatchkit.climate.egg_temperature import estimate
 
 COLUMNS = ["time", "age_days", "stage", "air_c", "rh_pct", "doubt", "hours", "gap", "egg_c", "egg_low_c",
            "egg_high_c", "lagged_air_c", "low_c", "high_c", "level", "egg_range_low_c", "egg_range_high_c",
@@ -42,24 +42,30 @@ def track_from(season, row, air) -> pd.DataFrame:
         return _empty()
     when = ranges.stages(row, figures)
     first, last = (machine_air.position(air["time"], when[name]) for name in ("set_at", "end_at"))
-    part = air.iloc[first:last].reset_index(drop=True)
+    part = air.iloc[first:last]
     if part.empty:
         return _empty()
     setting = machine_air.settings_of(season, machine_air.incubator_of(season, row))
-    track = part[["time", "air_c", "rh_pct", "doubt"]].copy()
-    track["age_days"] = (part["time"] - when["set_at"]) / pd.Timedelta(days=1)
-    hatching = (part["time"] >= when["transfer_at"]).to_numpy()
-    track["stage"] = np.where(hatching, "hatching", "setting")
-    hours = track["age_days"].to_numpy() * 24
-    step = machine_air.usual_step(air["time"])
-    track["hours"], track["gap"] = machine_air.coverage(hours, track["air_c"].notna(), step)
     kind = setting.get("air", "fan")
-    _put_egg(track, hours, season, row, figures, kind, setting)
-    _put_ranges(track, hatching, figures, kind)
+    clock_h = ((part["time"] - when["set_at"]) / pd.Timedelta(hours=1)).to_numpy()
+    hatching = (part["time"] >= when["transfer_at"]).to_numpy()
+    air_c = part["air_c"].to_numpy()
+    hours, gap = machine_air.coverage(clock_h, np.isfinite(air_c), air.attrs["step_h"])
+    egg = _egg(clock_h, air_c, grams=egg_grams(season, row["batch"], figures), figures=figures, kind=kind,
+               setting=setting)
     # The trade's days already contain the cooler hatching stage, so that stage is its own measure.
-    track["rate"] = rate(track["lagged_air_c"], np.where(hatching, figures["hatcher_c"], figures["setter_c"]))
-    track["hen_days"] = track["age_days"] * egg_heat.HEN_DAYS / float(figures["incubation_days"])
-    return track[COLUMNS]
+    usual_c = np.where(hatching, figures["hatcher_c"], figures["setter_c"])
+    columns = {
+        "time": part["time"].array, "age_days": clock_h / 24, "stage": _stage(hatching), "air_c": air_c,
+        "rh_pct": part["rh_pct"].to_numpy(), "doubt": part["doubt"].array, "hours": hours, "gap": gap,
+        "egg_c": egg[0], "egg_low_c": egg[1], "egg_high_c": egg[2], "lagged_air_c": egg[3],
+        **_ranges(air_c, hatching, figures, kind), "rate": rate(egg[3], usual_c),
+        "hen_days": clock_h / 24 * egg_heat.HEN_DAYS / float(figures["incubation_days"])}
+    return pd.DataFrame({name: columns[name] for name in COLUMNS}, copy=False)
+
+
+def _stage(hatching):
+    return pd.array(["setting", "hatching"], dtype="str").take(hatching.astype(int))
 
 
 def egg_grams(season, batch, figures) -> float:
@@ -72,28 +78,28 @@ def egg_grams(season, batch, figures) -> float:
     return float(figures["egg_grams"])
 
 
-def _put_egg(track, hours, season, row, figures, kind, setting):
+def _egg(clock_h, air_c, *, grams, figures, kind, setting):
+    """Rows egg, low, high, lagged air; in still air the probe is taken to hang at the top of the eggs."""
     still = egg_heat.air_kind(kind) == "still"
-    around = track["air_c"].to_numpy() - (egg_heat.constant("still_air_top_k") if still else 0.0)
+    around = air_c - egg_heat.constant("still_air_top_k") if still else air_c
     checked = setting.get("probe_offset_c") is not None
-    egg = egg_temperature(
-        hours, around, age_days=track["age_days"].to_numpy(), egg_mass_g=egg_grams(season, row["batch"], figures),
-        air=kind, incubation_days=float(figures["incubation_days"]), damped=bool(setting.get("damped_probe")),
-        sensor_sd_c=egg_heat.constant("sensor_sd_checked" if checked else "sensor_sd"))
-    track[["egg_c", "egg_low_c", "egg_high_c", "lagged_air_c"]] = egg.to_numpy()
+    tau = 0.0 if setting.get("damped_probe") else egg_heat.time_constant(grams, kind)
+    return estimate(clock_h, around, clock_h / 24, grams=grams, air=kind, tau=tau,
+                    incubation_days=float(figures["incubation_days"]),
+                    sensor_sd=egg_heat.constant("sensor_sd_checked" if checked else "sensor_sd"))
 
 
-def _put_ranges(track, hatching, figures, kind):
+def _ranges(air_c, hatching, figures, kind) -> dict:
     """Range in force and level for each reading: the setting range until transfer, then the hatching one."""
-    air_c = track["air_c"].to_numpy()
+    out = {}
     for prefix, what in (("", kind), ("egg_range_", "egg")):
         setting = ranges.limits(figures, stage="setting", air=what)
         moved = ranges.limits(figures, stage="hatching", air=what)
         for side, name in enumerate(("low_c", "high_c")):
-            track[prefix + name] = np.where(hatching, moved[0, side], setting[0, side])
+            out[prefix + name] = np.where(hatching, moved[0, side], setting[0, side])
         if what != "egg":
-            level = np.where(hatching, ranges.level_of(air_c, moved), ranges.level_of(air_c, setting))
-    track["level"] = level
+            out["level"] = np.where(hatching, ranges.level_of(air_c, moved), ranges.level_of(air_c, setting))
+    return out
 
 
 def _empty() -> pd.DataFrame:
