@@ -9,7 +9,7 @@ from hatchkit import reference
 from hatchkit.advice.words import percent
 
 #: A factor beyond this, up or down, is worth a mention.
-WORTH = 1.3
+WORTH = 1.5
 
 STAGE_WORDS = {"culled": "culled", "clear": "clear or infertile", "early": "early dead", "mid": "mid dead",
                "late": "late dead", "pipped_dead": "pipped and died", "removed": "removed", "hatched": "good chicks"}
@@ -139,3 +139,25 @@ def summary(table) -> pd.DataFrame:
                           "Not known": table["unknown"], "Check next": table["check_next"]})
     shown.loc[table["tied"].to_numpy() & (table["tied"].sum() > 1), "Cause"] += " (tie)"
     return shown.reset_index(drop=True)
+
+
+def arithmetic_words(causes, cause) -> str:
+    """How the weight of one cause comes about, factor by factor, so that it can be followed by hand."""
+    row = causes.table.set_index("cause").loc[cause]
+    rows = causes.arithmetic(cause)
+    rows = rows[rows["variant"] == row["variant"]]
+    names = causes.evidence.set_index("item")["name"]
+    lines = [f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"]
+    for part in rows.to_dict("records"):
+        found = part["found"].replace("_", " ")
+        what = "the stages at which eggs were lost" if part["part"] == "pattern" else f"{names[part['part']]}: {found}"
+        lines.append(f"  {_times(part['factor'])}  {what}")
+    variants = causes.arithmetic(cause)["variant"].nunique()
+    tail = f"; the cause's weight is the mean over its {variants} ages, of which this is the likeliest" if variants > 1 else ""
+    lines.append(f"  {_times(rows['factor'].prod())}  all together{tail}. Before looking it had {percent(row['prior'], 1)} of the "
+                 f"weight, after it {percent(row['share'])}.")
+    return "\n".join(lines)
+
+
+def _times(factor) -> str:
+    return f"x {factor:.2g}" if factor < 10 else f"x {factor:.0f}" if factor < 1e5 else "x over 100,000"

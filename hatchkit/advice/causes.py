@@ -62,6 +62,10 @@ class Causes:
             raise HatchkitError(f"There is no cause {cause!r}; there are {', '.join(self.sums['cause'].unique())}.")
         return rows.drop(columns="cause").reset_index(drop=True)
 
+    def first_named(self) -> str:
+        """Key of the likeliest cause that has a name (neither bad luck nor unlisted)."""
+        return str(self.table.loc[~self.table["cause"].isin(UNNAMED), "cause"].iloc[0])
+
     def summary(self, most=5) -> pd.DataFrame:
         """The first rows in the reader's words: cause, share, fits because, speaks against, not known, check next."""
         return cause_words.summary(self.table.head(most))
@@ -146,18 +150,18 @@ def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
     rows, lost = [], {}
     for pattern in reference.load("cause_patterns").to_dict("records"):
         doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
-        log_pattern = score.pattern_log_factor(counts, usual.shares, usual.kappa, doublings)
+        log_pattern = score.pattern_log_factor(counts, usual.shares, usual.spread, doublings)
         common = dict(cause=pattern["cause"], variant=pattern["variant"])
         rows.append({**common, "part": "pattern", "found": pattern["why"], "profile": "",
                      "factor": np.exp(log_pattern)})
-        lost[(pattern["cause"], pattern["variant"])] = score.eggs_lost(counts, usual.shares, usual.kappa, doublings)
+        lost[(pattern["cause"], pattern["variant"])] = score.eggs_lost(counts, usual.shares, usual.spread, doublings)
         mine = links[(links["cause"] == pattern["cause"]) & links["variant"].isin([pattern["variant"], "*"])]
         for link in mine.to_dict("records"):
             level = levels[link["item"]]
             factor = 1.0 if level is None else factors.at[(kinds[link["item"]], link["profile"]), level]
             rows.append({**common, "part": link["item"], "found": level or "not known",
                          "profile": link["profile"], "factor": float(factor)})
-    other = score.unlisted_log_factor(counts, usual.shares, usual.kappa)
+    other = score.unlisted_log_factor(counts, usual.shares, usual.spread)
     rows += [dict(cause="bad_luck", variant="always", part="pattern", found="as batches differ", profile="", factor=1.0),
              dict(cause="unlisted", variant="always", part="pattern", found="any pattern", profile="",
                   factor=np.exp(other))]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pandas as pd
 
@@ -44,3 +46,20 @@ def poorest_batch(season) -> str:
     if table.empty:
         raise HatchkitError("No batch of this season has an end on record, so none can be called poor.")
     return str(table["batch"].iloc[0])
+
+
+def one_batch(season, batch):
+    """The season with this batch alone, for pictures and tables of one batch."""
+    row = season.batch(batch)
+    batches = season.batches[season.batches["batch"] == row["batch"]].reset_index(drop=True)
+    return replace(season, batches=batches, fates=season.fates[season.fates["batch"] == row["batch"]],
+                   looks=season.looks[season.looks["batch"] == row["batch"]])
+
+
+def kin(season, batch):
+    """The season with the batches of the same species, this one among them."""
+    kind = season.batch(batch)["species"]
+    batches = season.batches[season.batches["species"] == kind].reset_index(drop=True)
+    names = set(batches["batch"])
+    return replace(season, batches=batches, fates=season.fates[season.fates["batch"].isin(names)],
+                   looks=season.looks[season.looks["batch"].isin(names)])

@@ -1,7 +1,8 @@
 """How well does each cause explain a batch? Counts and evidence on one scale, the Bayes factor.
 
-1. Pattern. The eggs of a batch fall into stages. Ordinary batches of this person follow a
-   Dirichlet-multinomial around their usual shares (mean `shares`, concentration `kappa`): that is bad
+1. Pattern. The eggs of a batch fall into stages one after the other: of those still there, some are lost at each
+   stage. In ordinary batches of this person the share lost at a stage strays around its usual value with a
+   standard deviation on the log-odds scale (`Spread`), as a beta distribution; counts are binomial. That is bad
    luck, between-batch spread included. Under a cause the odds of each stage against hatching are
    multiplied by 2 ** (doublings x size); `doublings` is the table ``cause_patterns.csv`` and the size is
    averaged over `SIZES`. The ratio of the two likelihoods is the pattern's Bayes factor.
@@ -11,11 +12,14 @@
 3. Both factors and the prior odds are multiplied; shares over all candidates add up to 1.
 
 Source: Bayes factors as in Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773 (a factor below 3 is "not worth
-more than a bare mention"); the Dirichlet-multinomial as in Mosimann 1962, Biometrika 49:65. The
+more than a bare mention"); stages one after the other with beta shares as in Connor & Mosimann 1969, J. Am. Stat.
+Assoc. 64:194 (generalised Dirichlet), counts beta-binomial as in Skellam 1948. The
 doublings and profiles are stated by hatchkit in round figures; the sources give their direction.
 """
 
 from __future__ import annotations
+
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -26,30 +30,49 @@ SIZES = np.array([0.5, 1.0, 1.5, 2.0, 3.0])
 #: are not reported (see tests/benchmarks/sealed_cases.py).
 PRIOR_BAD_LUCK, PRIOR_UNLISTED = 0.60, 0.04
 
-#: "Unlisted" allows any pattern: the same mean, but batches as unlike as this concentration makes them.
-UNLISTED_KAPPA = 6.0
+#: "Unlisted" allows any pattern: the same usual shares, but batches that stray by this on the log-odds scale.
+UNLISTED_SD = 1.6
 
 #: A cause is named with confidence from this share on; within this factor of the first it ties.
 CONFIDENT, TIE = 0.8, 3.0
 
 
-def dirichlet_multinomial(counts, alpha):
-    """Log probability of counts (without the multinomial coefficient) under Dirichlet weights.
+@dataclass(frozen=True)
+class Spread:
+    """How far batches stray from the usual shares.
 
-    Parameters
+    Attributes
     ----------
-    counts : array, shape (stages,)
-    alpha : array, shape (..., stages)
-
-    Returns
-    -------
-    array, shape (...)
+    order : tuple of int
+        Columns of the loss stages in the order in which eggs are lost; the first column, hatched, is the rest.
+    sd : tuple of float, shape (loss stages,)
+        Standard deviation of the log odds of being lost at each stage, in that order.
     """
-    from scipy.special import gammaln
 
-    total = alpha.sum(axis=-1)
-    return (gammaln(total) - gammaln(total + counts.sum())
-            + (gammaln(alpha + counts) - gammaln(alpha)).sum(axis=-1))
+    order: tuple
+    sd: tuple
+
+    def at_least(self, sd) -> Spread:
+        """The same with every standard deviation at or above `sd`."""
+        return Spread(self.order, tuple(max(one, sd) for one in self.sd))
+
+
+def log_likelihood(counts, shares, spread: Spread):
+    """Log probability of a batch's counts (coefficients left out), shape (...) for `shares` of shape (..., stages).
+
+    The share lost at a stage is a beta with mean h and variance (sd h (1 - h))^2, so a + b = 1 / (sd^2 h (1 - h)) - 1.
+    """
+    from scipy.special import betaln
+
+    order = list(spread.order)
+    lost, share = np.asarray(counts, dtype=float)[order], np.asarray(shares, dtype=float)[..., order]
+    before = np.concatenate([[0.0], np.cumsum(lost)[:-1]])
+    left = np.asarray(counts, dtype=float).sum() - before - lost
+    gone = np.concatenate([np.zeros((*share.shape[:-1], 1)), np.cumsum(share, axis=-1)[..., :-1]], axis=-1)
+    mean = np.clip(share / np.clip(1 - gone, 1e-9, None), 1e-9, 1 - 1e-9)
+    size = np.clip(1 / (np.square(spread.sd) * mean * (1 - mean)) - 1, 0.1, None)
+    a, b = size * mean, size * (1 - mean)
+    return (betaln(a + lost, b + left) - betaln(a, b)).sum(axis=-1)
 
 
 def shifted(shares, doublings, sizes=SIZES):
@@ -70,30 +93,27 @@ def shifted(shares, doublings, sizes=SIZES):
     return weight / weight.sum(axis=1, keepdims=True)
 
 
-def pattern_log_factor(counts, shares, kappa, doublings, sizes=SIZES):
+def pattern_log_factor(counts, shares, spread, doublings, sizes=SIZES):
     """Log Bayes factor of one pattern against ordinary bad luck, averaged over the sizes."""
-    counts = np.asarray(counts, dtype=float)
-    ordinary = dirichlet_multinomial(counts, kappa * np.asarray(shares))
-    each = dirichlet_multinomial(counts, kappa * shifted(shares, doublings, sizes))
+    each = log_likelihood(counts, shifted(shares, doublings, sizes), spread)
     top = each.max()
-    return float(top + np.log(np.exp(each - top).mean()) - ordinary)
+    return float(top + np.log(np.exp(each - top).mean()) - log_likelihood(counts, shares, spread))
 
 
-def unlisted_log_factor(counts, shares, kappa):
+def unlisted_log_factor(counts, shares, spread):
     """Log Bayes factor of "some cause that is not on the list" against ordinary bad luck."""
-    counts = np.asarray(counts, dtype=float)
-    wide = dirichlet_multinomial(counts, min(UNLISTED_KAPPA, kappa) * np.asarray(shares))
-    return float(wide - dirichlet_multinomial(counts, kappa * np.asarray(shares)))
+    wide = log_likelihood(counts, shares, spread.at_least(UNLISTED_SD))
+    return float(wide - log_likelihood(counts, shares, spread))
 
 
-def size_weights(counts, shares, kappa, doublings, sizes=SIZES):
+def size_weights(counts, shares, spread, doublings, sizes=SIZES):
     """How likely each size of a cause is after the counts; adds up to 1."""
-    each = dirichlet_multinomial(np.asarray(counts, float), kappa * shifted(shares, doublings, sizes))
+    each = log_likelihood(counts, shifted(shares, doublings, sizes), spread)
     weight = np.exp(each - each.max())
     return weight / weight.sum()
 
 
-def eggs_lost(counts, shares, kappa, doublings, sizes=SIZES):
+def eggs_lost(counts, shares, spread, doublings, sizes=SIZES):
     """Eggs of each stage that a cause would account for, if it is the cause.
 
     Of the eggs found at a stage the share 1 - usual / under the cause is put down to it, never below 0;
@@ -102,7 +122,7 @@ def eggs_lost(counts, shares, kappa, doublings, sizes=SIZES):
     under = shifted(shares, doublings, sizes)
     share = np.clip(1 - np.asarray(shares) / under, 0, None)
     share[:, 0] = 0
-    return np.asarray(counts, float) * (size_weights(counts, shares, kappa, doublings, sizes) @ share)
+    return np.asarray(counts, float) * (size_weights(counts, shares, spread, doublings, sizes) @ share)
 
 
 def combine_variants(log_factors):

@@ -63,3 +63,14 @@ def what_if(result) -> str:
     return (f"{text} Without the excursions the season would plausibly have given {abs(facts['chicks_back']):.0f} {more} "
             f"chicks (95 % range {facts['chicks_low']:.0f} to {facts['chicks_high']:.0f}; on harm by excursions: "
             f"{facts['verdict']}).")
+
+
+def standing(table, batch) -> str:
+    """How one batch stands among the season's."""
+    row = table[table["batch"] == batch].iloc[0]
+    place = int((table["away"] < row["away"]).sum()) + 1
+    order = "the poorest" if place == 1 else f"number {place} from the poorest"
+    far = ("far below" if row["away"] <= -2 else "below" if row["away"] <= -1 else "near" if row["away"] < 1 else "above")
+    return (f"Batch {batch}: {row['hatched']:.0f} good chicks of {row['developing']:.0f} developing eggs "
+            f"({100 * row['share_hatched']:.0f} %), {far} the {100 * row['usual']:.0f} % that is usual for this person's "
+            f"other batches of the species; {order} of {len(table)} batches, spread between batches allowed for.")

@@ -98,3 +98,20 @@ def _wrapped(name, width=38) -> str:
     import textwrap
 
     return "\n".join(textwrap.wrap(str(name), width)) or label(name)
+
+
+def side_by_side(columns, *, height=3.0, width=8.0, titles=None, share_y=False):
+    """Empty axes in one row, `width` inches wide in all.
+
+    Returns
+    -------
+    ndarray of Axes, shape (columns,)
+    """
+    import matplotlib.pyplot as plt
+    import numpy as np
+
+    _, axs = plt.subplots(1, columns, figsize=(width, height), layout="constrained", sharey=share_y)
+    axs = np.atleast_1d(axs)
+    for ax, title in zip(axs, titles or [""] * columns, strict=True):
+        ax.set_title(title, fontsize=10, color=INK)
+    return axs

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import stats
+from scipy import special, stats
 
 from hatchkit import reference
 from hatchkit.advice import score
@@ -15,11 +15,25 @@ from hatchkit.advice.ordinary import STAGES
 SHARES = np.array([0.7, 0.2, 0.1])
 
 
-def test_dirichlet_multinomial_is_the_probability_of_one_order_of_the_counts():
-    alpha, counts = np.array([3.0, 2.0, 1.0]), np.array([4, 1, 2])
-    whole = stats.dirichlet_multinomial(alpha, counts.sum()).logpmf(counts)
-    orders = np.log(stats.multinomial(7, [1 / 3] * 3).pmf(counts) * 3.0**7)
-    assert score.dirichlet_multinomial(counts, alpha) == pytest.approx(whole - orders)
+def spread(sd=0.5):
+    return score.Spread((1, 2), (sd, sd))
+
+
+def test_stages_one_after_the_other_are_beta_binomials_by_scipy():
+    # Of 20 eggs 5 are lost at stage 1 (usual share 0.2), 3 of the 15 left at stage 2 (0.1 / 0.8).
+    told, by_hand = score.log_likelihood([12, 5, 3], SHARES, spread(0.5)), 0.0
+    for lost, total, mean in ((5, 20, 0.2), (3, 15, 0.125)):
+        size = 1 / (0.25 * mean * (1 - mean)) - 1
+        whole = stats.betabinom(total, size * mean, size * (1 - mean)).logpmf(lost)
+        by_hand += whole - np.log(special.comb(total, lost))
+    assert told == pytest.approx(by_hand)
+
+
+def test_the_spread_is_that_of_the_log_odds():
+    mean, sd = 0.05, 0.4
+    size = 1 / (sd**2 * mean * (1 - mean)) - 1
+    draws = stats.beta(size * mean, size * (1 - mean)).rvs(200_000, random_state=3)
+    assert np.std(draws) / (mean * (1 - mean)) == pytest.approx(sd, rel=0.01)
 
 
 def test_one_doubling_doubles_the_odds_against_hatching():
@@ -30,18 +44,18 @@ def test_one_doubling_doubles_the_odds_against_hatching():
 
 
 def test_a_pattern_without_doublings_is_bad_luck_itself():
-    assert score.pattern_log_factor([30, 10, 8], SHARES, 20, np.zeros(3)) == pytest.approx(0)
+    assert score.pattern_log_factor([30, 10, 8], SHARES, spread(), np.zeros(3)) == pytest.approx(0)
 
 
 def test_more_eggs_of_the_stage_speak_for_the_pattern_and_fewer_against():
-    many = score.pattern_log_factor([20, 24, 4], SHARES, 30, np.array([0, 2, 0]))
-    few = score.pattern_log_factor([42, 2, 4], SHARES, 30, np.array([0, 2, 0]))
+    many = score.pattern_log_factor([20, 24, 4], SHARES, spread(), np.array([0, 2, 0]))
+    few = score.pattern_log_factor([42, 2, 4], SHARES, spread(), np.array([0, 2, 0]))
     assert many > 0 > few
 
 
 def test_eggs_lost_by_hand_with_one_size():
     # Doubling the odds of stage 2 from 0.2: under the cause 0.4 / 1.2 = 1/3, so 1 - 0.2 * 3 = 0.4 of them.
-    lost = score.eggs_lost([20, 10, 4], SHARES, 30, np.array([0, 1, 0]), np.array([1.0]))
+    lost = score.eggs_lost([20, 10, 4], SHARES, spread(), np.array([0, 1, 0]), np.array([1.0]))
     assert lost == pytest.approx([0, 4.0, 0])
 
 
