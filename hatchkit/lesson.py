@@ -42,7 +42,8 @@ def write_lesson(folder, *, students, seed, severities=("moderate", "severe"), b
     batches, eggs, species
         As in `simulate.simulate_season`.
     progress : file, optional
-        Where the progress line goes if the work takes over two seconds; standard error by default.
+        Where the progress line goes if the work takes over two seconds; by default standard error,
+        where it is a terminal.
 
     Returns
     -------
@@ -169,11 +170,13 @@ class _Progress:
     def __init__(self, total, words, file=None):
         self.total, self.words, self.done = total, words, 0
         self.file = sys.stderr if file is None else file
+        # written into a file or a pipe, a line that overwrites itself is only noise
+        self.seen = file is not None or self.file.isatty()
         self.begin, self.shown = time.monotonic(), False
 
     def step(self):
         self.done += 1
-        if time.monotonic() - self.begin > 2:
+        if self.seen and time.monotonic() - self.begin > 2:
             full = round(30 * self.done / self.total)
             print(f"\r[{'#' * full}{'.' * (30 - full)}] {self.done} of {self.total} {self.words}",
                   end="", file=self.file, flush=True)
