@@ -46,7 +46,7 @@ class Lab:
     def ask(self, path, method="GET"):
         asked = urllib.request.Request(f"http://127.0.0.1:{self.port}/api/{path}", method=method,
                                        headers={"Authorization": f"token {self.token}"})
-        with urllib.request.urlopen(asked, timeout=10) as answer:
+        with urllib.request.urlopen(asked, timeout=60) as answer:
             return json.loads(answer.read() or "null")
 
     def close(self):
