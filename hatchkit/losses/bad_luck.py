@@ -116,7 +116,8 @@ def _stage_rows(table, stage, level) -> list[dict]:
     column = "set" if stage in OF_SET else "fertile"
     table = table[table[column] > 0]
     counts, totals = table["eggs"].to_numpy(dtype=float), table[column].to_numpy(dtype=float)
-    if not len(table):
+    # A stage at which nobody lost an egg cannot be unusual, and would only dilute the others.
+    if not counts.sum():
         return []
     likelihood = log_likelihoods(np.minimum(counts, totals), totals)
     whole = likelihood.sum(axis=0)

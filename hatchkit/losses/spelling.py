@@ -52,6 +52,11 @@ def eggs_words(eggs: float) -> str:
     return f"{eggs:.0f}" if abs(eggs - round(eggs)) < 0.05 else f"{eggs:.1f}"
 
 
+def day_words(day: float) -> str:
+    """An age in days to a tenth, whole where it is whole."""
+    return f"{day:.1f}".removesuffix(".0")
+
+
 def odds_words(chance: float) -> str:
     """A chance as "about 1 in n" for people who do not think in decimals."""
     if pd.isna(chance):

@@ -6,7 +6,15 @@ import math
 
 import pandas as pd
 
-from hatchkit.losses.spelling import DENOMINATORS, eggs_words, odds_words, percent, range_words, stage_words
+from hatchkit.losses.spelling import (
+    DENOMINATORS,
+    day_words,
+    eggs_words,
+    odds_words,
+    percent,
+    range_words,
+    stage_words,
+)
 
 
 def breakdown_words(table: pd.DataFrame) -> str:
@@ -114,14 +122,13 @@ def _findings(table, before, opening) -> list[str]:
 def _finding(row: dict, before: str) -> str:
     few = "only " if row["stage"] == "hatched" else ""
     low, high = row[before + "low"], row[before + "high"]
-    where = (
-        "your other batches"
-        if not before
-        else f"the level {row['norm']} ({percent(row['norm_share'])} of {row['norm_of']})"
-    )
+    what, where = f"of {eggs_words(row['out_of'])}", "your other batches"
+    if before:
+        level = f"{percent(row['norm_share'])} of {DENOMINATORS[row['norm_of']]}"
+        what, where = "", f"the level {row['norm']} ({level})"
     return (
-        f"batch {row['batch']}: {few}{eggs_words(row['eggs'])} {stage_words(row['stage'])} "
-        f"of {eggs_words(row['out_of'])}; by {where} one expects {low:.0f} to {high:.0f}; "
+        f"batch {row['batch']}: {few}{eggs_words(row['eggs'])} {stage_words(row['stage'])} {what}".rstrip()
+        + f"; by {where} one expects {low:.0f} to {high:.0f}; "
         f"a count this bad comes by luck {odds_words(row[before + 'chance'])}"
     )
 
@@ -261,5 +268,7 @@ def _widest(result, fit) -> str:
     wide = table[(table["share"] > 0.002) & (table["by_day"] - table["after_day"] > 3)]
     if wide.empty:
         return ""
-    spans = ", ".join(f"day {row['after_day']:.3g} to {row['by_day']:.3g}" for row in wide.to_dict("records"))
-    return f" Within {spans} the looks cannot tell on which day they died."
+    spans = ", ".join(
+        f"{day_words(row['after_day'])} and {day_words(row['by_day'])}" for row in wide.to_dict("records")
+    )
+    return f" Between days {spans} the looks cannot tell on which day they died."

@@ -12,7 +12,11 @@ from hatchkit.problems import HatchkitError
 def season(dead, rows=4, cols=6, batch="1", clear=()):
     eggs = []
     for n in range(rows * cols):
-        marks = dict(candle1="clear") if n in clear else dict(candle1="alive", outcome="dead" if n in dead else "hatched")
+        marks = (
+            dict(candle1="clear")
+            if n in clear
+            else dict(candle1="alive", outcome="dead" if n in dead else "hatched")
+        )
         eggs.append(dict(batch=batch, egg=str(n), tray="left", row=n // cols + 1, col=n % cols + 1, **marks))
     return tiny_season([dict(batch=batch, eggs_set=rows * cols, day1=7)], eggs=eggs)
 

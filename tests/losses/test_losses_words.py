@@ -17,16 +17,28 @@ def test_shares_ranges_and_counts():
     assert stage_words("pipped_dead") == "pipped and died" and stage_words("days_1_4") == "days 1 4"
 
 
-@pytest.mark.parametrize(("chance", "said"), [
-    (0.5, "nothing out of the way"), (0.25, "about 1 in 4"), (0.0213, "about 1 in 47"), (0.0013, "about 1 in 770"),
-    (0.00001, "rarer than 1 in 10 000"), (float("nan"), "not known")])
+@pytest.mark.parametrize(
+    ("chance", "said"),
+    [
+        (0.5, "nothing out of the way"),
+        (0.25, "about 1 in 4"),
+        (0.0213, "about 1 in 47"),
+        (0.0013, "about 1 in 770"),
+        (0.00001, "rarer than 1 in 10 000"),
+        (float("nan"), "not known"),
+    ],
+)
 def test_chances_are_told_as_one_in_n(chance, said):
     assert odds_words(chance) == said
 
 
 def test_the_breakdown_names_chicks_interval_and_largest_losses():
-    season = tiny_season([dict(batch=1, eggs_set=48, day1=7, clear1=5, dead1=2, hatched=36, dead_in_shell=5),
-                          dict(batch=2, eggs_set=24, hatched=25)])
+    season = tiny_season(
+        [
+            dict(batch=1, eggs_set=48, day1=7, clear1=5, dead1=2, hatched=36, dead_in_shell=5),
+            dict(batch=2, eggs_set=24, hatched=25),
+        ]
+    )
     said = words.breakdown_words(hk.breakdown(season))
     assert "Batch 1: 36 good chicks from 48 eggs set, 75 % (95 % interval 61 to 85 %)" in said
     assert "Batch 2: left out of rates" in said and "Left out of rates: batch 2" in said
@@ -39,7 +51,13 @@ def test_no_sentence_shows_a_p_value():
     from hatchkit.losses.clears import clears
     from hatchkit.losses.season_chart import season_chart
 
-    said = "\n".join([words.breakdown_words(hk.breakdown(season)), words.bad_luck_words(bad_luck(season)),
-                      words.clears_words(clears(season)), words.season_chart_words(season_chart(season, "early")),
-                      hk.age_at_death(season, draws=10).words()])
+    said = "\n".join(
+        [
+            words.breakdown_words(hk.breakdown(season)),
+            words.bad_luck_words(bad_luck(season)),
+            words.clears_words(clears(season)),
+            words.season_chart_words(season_chart(season, "early")),
+            hk.age_at_death(season, draws=10).words(),
+        ]
+    )
     assert not re.search(r"\bp\s*[=<>]|p-value|significan", said)
