@@ -118,6 +118,7 @@ def _halves(text) -> tuple:
     """Date and clock of a stamp: cut at the only blank or T, which most have; else by the full pattern."""
     if not isinstance(text, str):
         return None, None
+    text = text.strip(' "')
     date, mark, clock = text.partition(" ")
     if not mark:
         date, mark, clock = text.partition("T")

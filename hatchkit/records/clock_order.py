@@ -5,8 +5,11 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.records.marks import limit
+from hatchkit.records.sensors_lines import many
 
 _DAY = 86_400_000_000
+_HOUR = 3_600_000_000
+_MOST_PIECES = 300
 
 
 def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | None, np.ndarray | None]:
@@ -53,7 +56,8 @@ def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | Non
         stepped = stepped[::-1] if flipped else stepped
         if stepped.any():
             where = line(int(np.argmax(stepped)))
-            account.say("doubtful", f"the clock of {name} went back or lost its date at line {where}",
+            account.say("doubtful", f"the clock of {name} went back or lost its date at line {where}; "
+                        f"{many(int(stepped.sum()), 'reading')} beside the others",
                         "kept and marked \"clock step\"", "correct the times in the file", row=where)
     order = np.argsort(time, kind="stable") if flipped or len(back) else None
     return order, stepped
@@ -66,6 +70,10 @@ def _far_jumps(micros: np.ndarray) -> np.ndarray:
 def _doubted(micros: np.ndarray, back: np.ndarray) -> np.ndarray:
     """Readings outside the longest chain of stretches in which time goes on and makes no far jump."""
     cuts = np.union1d(back, _far_jumps(micros))
+    if len(back):
+        # Where the clock goes back it may have run ahead before, so holes part the stretches too.
+        holes = np.flatnonzero(np.diff(micros) > max(_HOUR, 3 * np.median(np.abs(np.diff(micros))))) + 1
+        cuts = np.union1d(cuts, holes) if len(holes) + len(cuts) <= _MOST_PIECES else cuts
     edges = np.concatenate([[0], cuts, [len(micros)]]).astype(int)
     pieces = [(a, b, int(micros[a]), int(micros[b - 1])) for a, b in zip(edges, edges[1:], strict=False)]
     best = [b - a for a, b, _, _ in pieces]

@@ -104,13 +104,14 @@ def _second_pass(local: np.ndarray, between: np.ndarray) -> np.ndarray:
     """For the readings in the double hour, in file order: whether they belong to its second pass."""
     rows = np.flatnonzero(between)
     times = local[rows].astype(np.int64)
-    back = np.flatnonzero(np.diff(times) < -_HOUR // 12)
+    lead = times[0] - local[rows[0] - 1].astype(np.int64) if rows[0] > 0 else 0
+    # A log with a reading every hour shows the same time twice instead of going back.
+    back = np.flatnonzero(np.diff(times) < (-_HOUR // 12 if lead < _HOUR // 2 else 1))
     second = np.zeros(len(rows), dtype=bool)
     if len(back):
         second[back[0] + 1:] = True
     elif rows[0] > 0 and rows[-1] + 1 < len(local):
         # One pass only: the old hour if the reading before it follows on, else the new one.
-        lead = times[0] - local[rows[0] - 1].astype(np.int64)
         second[:] = lead > _HOUR
     return second
 

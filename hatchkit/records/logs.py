@@ -11,6 +11,7 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import log_owner
 from hatchkit.records.sensors import COLUMNS, Wishes, empty_readings, read_accounted
+from hatchkit.records.sensors_lines import many
 
 _ENDINGS = (".csv", ".txt", ".tsv", ".log", ".dat")
 _WORKBOOKS = (".xlsx", ".xls", ".ods")
@@ -140,14 +141,14 @@ def _join_probe(incubator, probe, group, files):
             same = part["time"].isin(other["time"]) & pd.Series(
                 pd.MultiIndex.from_frame(part[["time", "temp_logged_c"]]).isin(
                     pd.MultiIndex.from_frame(other[["time", "temp_logged_c"]])), index=part.index)
-            rows.append(problem("note", file=file, found=f"{int(same.sum())} readings of {probe} repeat those of "
-                                f"{other['file'].iloc[0]}", done="merged"))
+            again = f"{many(int(same.sum()), 'reading')} of {probe} that also stand in {other['file'].iloc[0]}"
+            rows.append(problem("note", file=file, found=again, done="merged"))
             part = part[~same]
             clash = part["time"].isin(other["time"])
             if clash.any():
                 rows.append(problem("doubtful", file=file,
-                                    found=f"{int(clash.sum())} readings of {probe} contradict "
-                                    f"those of {other['file'].iloc[0]} at the same time",
+                                    found=f"{many(int(clash.sum()), 'reading')} of {probe} against other values "
+                                    f"at the same time in {other['file'].iloc[0]}",
                                     done="both kept and marked \"repeated\"", mend="take the wrong file out"))
                 part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))
                 back = other["time"].isin(part.loc[clash, "time"]) & (other["doubt"] == "")

@@ -19,6 +19,7 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
 from hatchkit.records import clock, sensors_channels, sensors_columns, sensors_head, sensors_lines
 from hatchkit.records.marks import limit
+from hatchkit.records.sensors_lines import many
 
 COLUMNS = ["incubator", "probe", "time", "temp_c", "rh_pct", "file", "doubt", "temp_logged_c"]
 
@@ -85,11 +86,10 @@ def read_accounted(path, wishes: Wishes, *, name=None):
         if not head.sample:
             return _without_readings(data, head, account)
         plan = sensors_columns.plan_columns(head)
+        data, raw = _parse_whole(data, head, plan, account)
     except HatchkitError as error:
         raise HatchkitError(f"{name} cannot be read as a sensor log: {error}.") from error
-    total = count_lines(data)
-    account.lines["lines"] = total
-    raw = parse(data, head, plan)
+    total = account.lines["lines"] = count_lines(data, head, len(raw))
     _count_head(account, head)
     for note in plan.notes:
         account.say("doubtful", note, "check that the right columns were taken",
@@ -122,9 +122,38 @@ def load_bytes(path: Path) -> bytes:
     return data
 
 
-def count_lines(data: bytes) -> int:
-    """Lines of the text, the last one also without a line end."""
+def count_lines(data: bytes, head, rows: int) -> int:
+    """Lines of the text, the last one also without a line end.
+
+    Where neither quotes nor stray marks can join or part lines, each row that was read is one line.
+    """
+    if not head.quoted and head.sample and b"\r" not in data and b"\x00" not in data[-65_536:]:
+        return head.first + rows
     return data.count(b"\n") + (not data.endswith(b"\n") and len(data) > 0)
+
+
+def _parse_whole(data: bytes, head, plan, account) -> tuple[bytes, pd.DataFrame]:
+    """The file parsed, and its text; quote marks without a partner are taken out where they join lines."""
+    try:
+        raw = parse(data, head, plan)
+        if not head.quoted or head.first + len(raw) == count_lines(data, head, len(raw)):
+            return data, raw
+    except pd.errors.ParserError as error:
+        if not head.quoted:
+            raise HatchkitError(f"its lines cannot be told apart ({error})") from error
+    lines = data.split(b"\n")
+    odd = [number for number, line in enumerate(lines) if line.count(b'"') % 2]
+    for number in odd:
+        lines[number] = lines[number].replace(b'"', b"")
+    if odd:
+        account.say("doubtful", f"a quote mark without a partner in {many(len(odd), 'line')}, the first is line "
+                    f"{odd[0] + 1}", "the mark is passed over",
+                    "look at these lines in a text editor", row=odd[0] + 1)
+    data = b"\n".join(lines)
+    try:
+        return data, parse(data, head, plan)
+    except pd.errors.ParserError as error:
+        raise HatchkitError(f"its lines cannot be told apart ({error})") from error
 
 
 def parse(data: bytes, head, plan) -> pd.DataFrame:
@@ -255,7 +284,7 @@ def _count_rest(account, total, read, head) -> None:
 
 
 def _without_readings(data, head, account):
-    account.lines["lines"] = count_lines(data)
+    account.lines["lines"] = count_lines(data, head, 0)
     account.count("lines and no readings", "lost", account.lines["lines"],
                   "the file has the header of a log and nothing below it", "export the log again")
     return empty_readings(), account

@@ -8,7 +8,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records import clock_zone, marks, sensors_probe, sensors_values
 from hatchkit.records.sensors_columns import zone_offset
-from hatchkit.records.sensors_lines import as_text
+from hatchkit.records.sensors_lines import as_text, many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
@@ -185,7 +185,7 @@ def _say_odd_cells(account, odd, column, lines, name) -> None:
     rows = np.flatnonzero(odd)
     if len(rows):
         account.say("note" if len(rows) < len(odd) / 10 else "doubtful",
-                    f"{len(rows)} cells of {name} hold a text, the first in line {lines[rows[0]]}: "
+                    f"text in {many(len(rows), 'cell')} of {name}, the first in line {lines[rows[0]]}: "
                     f"\"{str(column.iloc[rows[0]])[:40]}\"",
                     "taken as no value", row=int(lines[rows[0]]), column=name)
 
@@ -211,8 +211,8 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         celsius = celsius.copy()
         celsius[codes] = np.nan
         shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
-        account.say("doubtful", f"{len(codes)} readings of {channel.name} show {shown}, a code for no reading",
-                    "marked missing code; temp_c is left empty")
+        account.say("doubtful",
+                    f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading", "marked missing code; temp_c is left empty")
     return celsius, logged
 
 
@@ -254,7 +254,7 @@ def _humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
         rh = rh.copy()
         shown = ", ".join(format(v, "g") for v in np.unique(rh[wrong])[:5])
         rh[wrong] = np.nan
-        account.say("doubtful", f"{len(wrong)} humidities of {channel.name} cannot be: {shown}",
+        account.say("doubtful", f"{many(len(wrong), 'humidity value')} of {channel.name} that cannot be: {shown}",
                     "rh_pct is left empty there; the temperature stays")
     highest = np.fmax.reduce(rh) if len(rh) else np.nan
     if 0.05 < highest <= 1.0 and np.isfinite(rh).sum() > 3:

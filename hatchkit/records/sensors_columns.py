@@ -121,6 +121,9 @@ def plan_columns(head: Head) -> Plan:
 
     Raises HatchkitError where there is no stamp or nothing to read.
     """
+    if head.separator == "," and head.header and _split_decimals(head):
+        raise HatchkitError("a comma parts both its columns and its decimals, without quotes, so they cannot be "
+                            "told apart; export it with semicolons or with decimal points")
     cells = _columns(head)
     roles = [role_of(name) for name in head.header] if head.header else []
     roles += [""] * (len(cells) - len(roles))
@@ -142,6 +145,16 @@ def plan_columns(head: Head) -> Plan:
     plan.unused = [n for n in free if n not in measures and roles[n] not in ("unit", "probe", "quantity", "text")
                    and any(cells[n])]
     return plan
+
+
+def _split_decimals(head: Head) -> bool:
+    """Whether every number of the readings seems to be cut at its decimal comma."""
+    row = head.sample[0]
+    stamps = sum(clock_words.kind_of(cell) != "" for cell in row)
+    names = len([name for name in head.header if name])
+    numbers = len(row) - stamps
+    return numbers >= 2 and numbers == 2 * (names - stamps) and all(
+        cell.lstrip("-").isdigit() for row in head.sample[:50] for cell in row if not clock_words.kind_of(cell))
 
 
 def _columns(head: Head) -> list:
@@ -200,6 +213,9 @@ def _settle_role(role: str, column: list, unit: str, n: int, head: Head) -> str:
 
 def _roles_from_values(plan: Plan, head: Head, cells: list, roles: list, free: list) -> None:
     """Where no header names a quantity: temperatures and humidity told apart by their values."""
+    kinds = {clock_words.kind_of(cell) for n in plan.stamp for cell in cells[n] if cell}
+    if kinds <= {"date", ""}:
+        raise HatchkitError("it has dates without a time of day, and no column named temperature or humidity")
     first = None
     for n in free:
         values = [float(re.sub(r"[^\d.+-]", "", c.replace(",", "."))) for c in cells[n] if c and is_number(c)]
@@ -207,12 +223,11 @@ def _roles_from_values(plan: Plan, head: Head, cells: list, roles: list, free: l
             if not values and roles[n] == "" and any(cells[n]):
                 roles[n] = "text"
             continue
-        steps = {round(b - a, 6) for a, b in zip(values, values[1:], strict=False)}
         middle = sorted(values)[len(values) // 2]
         warm = 5 <= middle <= 115 or 280 <= middle <= 320
         if any("%" in c for c in cells[n]):
             roles[n] = "rh"
-        elif steps == {1.0} and all(v == int(v) for v in values):
+        elif _counts_up(values):
             roles[n] = "record"
         elif any(unit_of(c) for c in cells[n]) or (warm and (first is None or abs(middle - first) < 5)):
             roles[n], first = "temp", middle if first is None else first
@@ -223,12 +238,19 @@ def _roles_from_values(plan: Plan, head: Head, cells: list, roles: list, free: l
                       if head.header else "the file has no header; the columns were told apart by their values")
 
 
+def _counts_up(values: list) -> bool:
+    """Whether a column is a running number, a repeated or missing line allowed."""
+    steps = [b - a for a, b in zip(values, values[1:], strict=False)]
+    return bool(steps) and all(v == int(v) for v in values) and steps.count(1.0) >= 0.7 * len(steps)
+
+
 def _channels(head: Head, measures: list, roles: list, units: list) -> list:
     names = {n: (head.header[n] if head.header and n < len(head.header) else "") for n in measures}
     temps = [n for n in measures if roles[n] in ("temp", "value")]
     if not any(units[n] for n in temps) and len({unit_of(names[n], bare=True) for n in temps}) == 1:
         for n in temps:
             units[n] = unit_of(names[n], bare=True)
+            names[n] = re.sub(r"\s[CFK]$", "", names[n].strip()) if units[n] else names[n]
     channels = [Channel(_once([probe_name(names[t]) for t in temps], i) or f"channel {i + 1}",
                         {"temp": t}, {"temp": units[t]}) for i, t in enumerate(temps)]
     for n in (n for n in measures if n not in temps):

@@ -109,6 +109,9 @@ def read_head(data: bytes) -> Head:
     best = None
     for blanks_too in (False, True):
         for separator in SEPARATORS:
+            # Blanks part the columns only where nothing else does in most lines.
+            if sum(separator in line for line in lines) < 1 or (best and best[0][0] > len(lines) // 2):
+                continue
             cells = [split_line(line, separator) for line in lines]
             good = [number for number, row in enumerate(cells) if len(row) > 1 and _is_data(row, blanks_too)]
             if not good:
@@ -124,6 +127,7 @@ def read_head(data: bytes) -> Head:
         return _head_without_readings(lines)
     _, separator, cells, good, width = best
     first = next(number for number in good if abs(len(cells[number]) - width) <= 1)
+    first = _first_stamped(cells, first)
     if first > _MOST_PREAMBLE:
         raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
     header_line, units = _header_line(cells, first, width), None
@@ -134,12 +138,24 @@ def read_head(data: bytes) -> Head:
             header_line, units = above, cells[below]
     if header_line is not None and not _has_known_word(cells[header_line]):
         header_line = units = None
-    sample = [cells[number] for number in good if number >= first][:400]
+    sample = [cells[number] for number in good if number >= first]
     return Head(separator=separator, decimal=_decimal(sample, separator), width=max(width, len(sample[0])),
                 first=first, header_line=header_line, units=units,
                 header=None if header_line is None else _aligned(lines[header_line], separator, sample[0]),
                 preamble=lines[: first if header_line is None else header_line], sample=sample,
                 quoted='"' in "".join(lines[first:]), spaced=any(separator + " " in line for line in lines[first:]))
+
+
+def _first_stamped(cells: list, first: int) -> int:
+    """The first of the lines above `first` that are readings too, though their values are missing."""
+    kinds = [clock_words.kind_of(cell) for cell in cells[first]]
+    at = [n for n, kind in enumerate(kinds) if kind in ("both", "date", "epoch")][:1]
+    for number in range(first - 1, -1, -1):
+        row = cells[number]
+        if any(row) and not all(n < len(row) and clock_words.kind_of(row[n]) == kinds[n] for n in at):
+            break
+        first = number if any(row) else first
+    return first
 
 
 def _aligned(line: str, separator: str, data: list) -> list:

@@ -41,6 +41,11 @@ class Account:
 
 
 
+def many(number, one: str) -> str:
+    """"1 reading", "2 readings"."""
+    return f"{number} {one}" if number == 1 else f"{number} {one}s"
+
+
 def line_text(data: bytes, line: int) -> str:
     """Text of one line, counted from 0."""
     ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)

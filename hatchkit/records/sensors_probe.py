@@ -6,10 +6,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records import clock_order, marks
+from hatchkit.records.sensors_lines import many
 
-_WHY = {"stuck": "never change for hours", "spike": "jump faster than the air of an egg box can",
-        "out of range": "show what no incubator has", "repeated": "share their time with another of other value",
-        "clock step": "lie where the clock went back or lost its date", "missing code": "have no value"}
+_WHY = {"stuck": "without any change for hours", "spike": "with a jump faster than the air of an egg box can make",
+        "out of range": "with a value no incubator has", "repeated": "with the time of another of other value",
+        "missing code": "without a value"}
 
 
 def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.DataFrame, np.ndarray]:
@@ -82,8 +83,8 @@ def _merge(table, step, name, account) -> np.ndarray | None:
         keep = np.delete(keep, second)
     if not joined:
         return None
-    account.say("note", f"{joined} readings of {name} repeat or complete one of the same time", "merged with it",
-                column=name)
+    account.say("note", f"{many(joined, 'reading')} of {name} with the time of another, equal or completing it",
+                "merged with it", column=name)
     return keep
 
 
@@ -100,7 +101,8 @@ def _frame(name, table, doubts, account) -> pd.DataFrame:
         where = np.flatnonzero(doubts[reason]) if reason in doubts else ()
         if len(where):
             doubt[where] = reason
-            _say_marks(account, reason, name, table["time"][where])
+            if reason in _WHY:
+                _say_marks(account, reason, name, table["time"][where])
     _say_gaps(account, name, table["time"], doubts.get("gap"))
     logged = table["temp_logged_c"]
     # The two columns must not share memory: a correction of one would change the other.
@@ -113,12 +115,15 @@ def _frame(name, table, doubts, account) -> pd.DataFrame:
 
 
 def _same_text(text: str, count: int):
-    """A column of one text; quicker than letting pandas look at every cell."""
-    return pd.array([text], dtype="str").repeat(count)
+    """A column of one text; pieces put together are quicker than letting pandas look at every cell."""
+    piece = pd.Series(pd.array([text], dtype="str").repeat(min(count, 50_000)))
+    if count == len(piece):
+        return piece.array
+    return pd.concat([piece] * (count // len(piece)) + [piece.iloc[: count % len(piece)]], ignore_index=True).array
 
 
 def _say_marks(account, reason, name, times) -> None:
-    account.say("doubtful", f"{len(times)} readings of {name} {_WHY[reason]}, "
+    account.say("doubtful", f"{many(len(times), 'reading')} of {name} {_WHY[reason]}, "
                 f"the first at {_minute(times.min())} UTC, the last at {_minute(times.max())}",
                 f"kept and marked \"{reason}\"", column=name)
 
@@ -128,7 +133,7 @@ def _say_gaps(account, name, times, gap) -> None:
     if len(holes):
         length = (times[holes] - times[holes - 1]).astype(np.int64) / 3.6e9
         longest = int(np.argmax(length))
-        account.say("note", f"{len(holes)} holes in {name}; the longest is {length[longest]:.1f} h from "
+        account.say("note", f"{many(len(holes), 'hole')} in {name}; the longest is {length[longest]:.1f} h from "
                     f"{_minute(times[holes[longest] - 1])} UTC", "nothing is filled in", column=name)
 
 

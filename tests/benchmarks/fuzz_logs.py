@@ -58,8 +58,9 @@ class Log:
 
 def stamp_text(time: dt.datetime, style: str) -> str:
     parts = {"y": f"{time.year}", "yy": f"{time.year % 100:02d}", "m": f"{time.month:02d}",
-             "d": f"{time.day:02d}", "m1": time.month, "d1": time.day, "H": f"{time.hour:02d}", "H1": time.hour, "M": f"{time.minute:02d}",
-             "S": f"{time.second:02d}", "h": f"{(time.hour - 1) % 12 + 1:02d}", "AM": "AM" if time.hour < 12 else "PM",
+             "d": f"{time.day:02d}", "m1": time.month, "d1": time.day, "H": f"{time.hour:02d}",
+             "H1": time.hour, "M": f"{time.minute:02d}", "S": f"{time.second:02d}",
+             "h": f"{(time.hour - 1) % 12 + 1:02d}", "AM": "AM" if time.hour < 12 else "PM",
              "a.m.": "a.m." if time.hour < 12 else "p.m.", "name": time.strftime("%b"),
              "unix": int(time.replace(tzinfo=dt.UTC).timestamp())}
     text = STAMPS[style]
@@ -137,8 +138,7 @@ def _rows(draw, writer, start, step, temps, rh, layout):
     """Lines of readings, what they hold as (probe, time) -> (temp, rh), and which values are missing."""
     lines, truth, missing = [], {}, set()
     codes = draw(st.lists(st.tuples(st.integers(0, len(temps) - 1), st.sampled_from(MISSING)), max_size=3))
-    codes = {row: code for row, code in codes if layout == "wide" and not (writer.separator == "  " and not code)
-             and row > 2}
+    codes = {row: code for row, code in codes if layout == "wide" and not (writer.separator == "  " and not code)}
     if codes:
         writer.ways.append("missing codes")
     for n in range(len(temps)):

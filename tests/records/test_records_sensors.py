@@ -1,5 +1,7 @@
 """Sensor files as loggers and spreadsheets write them: each is the same twelve readings, written otherwise."""
 
+import os
+
 import numpy as np
 import pandas as pd
 import pytest
@@ -288,3 +290,89 @@ def test_a_file_that_cannot_be_opened_says_so(tmp_path):
         read_readings(tmp_path / "none.csv")
     with pytest.raises(HatchkitError, match="cannot be opened"):
         read_readings(tmp_path)
+
+
+def test_missing_values_in_the_first_lines_are_readings_not_title(tmp_path):
+    rows = lines("%Y-%m-%d %H:%M").splitlines()
+    rows[:2] = [f"{t:%Y-%m-%d %H:%M},Err,--" for t in TIMES[:2]]
+    readings, problems = read(tmp_path, "time,temp (°C),rh\n" + "\n".join(rows))
+    assert readings["doubt"].tolist() == ["missing code"] * 2 + [""] * 10
+    assert problems["found"].str.startswith("1 line at the top").any()
+
+
+def test_a_single_quote_mark_does_not_swallow_the_rest(tmp_path):
+    rows = ['"' + line.replace(",", '","') + '"' for line in lines("%Y-%m-%d %H:%M").splitlines()]
+    rows[5] = rows[5][1:]
+    readings, problems = read(tmp_path, '"time","temp (°C)","rh"\n' + "\n".join(rows))
+    assert_truth(readings)
+    rows[7] = '"' + rows[7].replace('"', "")
+    readings, problems = read(tmp_path, '"time","temp (°C)","rh"\n' + "\n".join(rows))
+    assert_truth(readings)
+    assert problems["found"].str.contains("quote mark without a partner").sum() == 1
+
+
+def test_zeros_after_a_power_cut_are_one_blank_line(tmp_path):
+    path = tmp_path / "log.csv"
+    path.write_bytes(FILES["comma and ISO"].encode() + b"\x00" * 4000)
+    readings, problems = read_readings(path)
+    assert_truth(readings)
+    assert problems["found"].str.startswith("1 blank line").any()
+
+
+def test_a_line_cut_off_at_the_end_is_kept_as_far_as_it_goes(tmp_path):
+    readings, _ = read(tmp_path, FILES["semicolon, decimal comma, day first"][:-3])
+    assert len(readings) == 12 and (readings["doubt"] == "").all()
+
+
+def test_decimal_commas_between_commas_are_refused_with_the_way_out(tmp_path):
+    text = "Time,Temp °C,RH %\n" + lines("%Y-%m-%d %H:%M", comma=True)
+    with pytest.raises(HatchkitError, match="with semicolons or with decimal points"):
+        read(tmp_path, text)
+
+
+def test_columns_with_names_of_their_own_are_probes(tmp_path):
+    text = "Zeit;Kasten oben;Kasten unten\n" + lines("%d.%m.%Y %H:%M", sep=";", comma=True, rh=TEMPS - 1)
+    readings, problems = read(tmp_path, text)
+    assert sorted(readings["probe"].unique()) == ["Kasten oben", "Kasten unten"]
+    assert problems["found"].str.contains("no header names").sum() == 1
+
+
+def test_a_table_of_batches_is_no_log(tmp_path):
+    rows = "".join(f"{d},hen,{d}.04.2026,30,20\n" for d in range(10, 30))
+    text = "batch,species,set_at,eggs_set,hatched\n" + rows
+    with pytest.raises(HatchkitError, match="dates without a time of day"):
+        read(tmp_path, text)
+
+
+def test_a_file_that_grows_meanwhile_is_read_as_it_was(tmp_path, monkeypatch):
+    path = tmp_path / "log.csv"
+    path.write_text(FILES["comma and ISO"], encoding="utf-8")
+    seen = os.fstat
+
+    def grow(handle):
+        found = seen(handle)
+        with open(path, "a", encoding="utf-8") as more:
+            more.write("2026-04-14 00:30:00,37.7,52.9\n")
+        return found
+
+    monkeypatch.setattr("hatchkit.records.sensors.os.fstat", grow)
+    readings, _ = read_readings(path)
+    assert_truth(readings)
+
+
+def test_too_large_a_file_is_refused_before_it_is_read(tmp_path):
+    path = tmp_path / "log.csv"
+    with open(path, "wb") as file:
+        file.truncate(600_000_000)
+    with pytest.raises(HatchkitError, match="larger than 500 MB"):
+        read_readings(path)
+
+
+def test_a_folder_that_may_not_be_read_is_a_sentence(tmp_path, monkeypatch):
+    def refuse(*_, **__):
+        raise PermissionError(13, "Permission denied")
+
+    (tmp_path / "log.csv").write_text(FILES["comma and ISO"], encoding="utf-8")
+    monkeypatch.setattr("builtins.open", refuse)
+    with pytest.raises(HatchkitError, match="cannot be opened .Permission denied."):
+        read_readings(tmp_path / "log.csv")
