@@ -80,6 +80,15 @@ def egg_temperature(time, air_c, *, age_days, egg_mass_g, air="fan", incubation_
     return pd.DataFrame(dict(zip(["egg_c", "low_c", "high_c", "lagged_air_c"], rows, strict=True)))
 
 
+def unseen_share(step_h, tau_h) -> float:
+    """Share of an air spike shorter than the step of the log that may reach the egg without being seen.
+
+    1 - exp(-step / tau): with readings half an hour apart a hen's egg in still air may rise by half of
+    a spike that fell between two of them.
+    """
+    return float(1 - np.exp(-step_h / tau_h))
+
+
 def estimate(hours, air_c, age_days, *, grams, air, incubation_days, tau, sensor_sd):
     """``egg_temperature`` on arrays, with all figures given: rows egg, low, high, lagged air."""
     used = np.isfinite(air_c)

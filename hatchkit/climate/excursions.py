@@ -18,8 +18,8 @@ WATCH_HOURS = 2.0
 EGG_FOLLOWS_H = 3.0
 #: ... and its extreme is looked for this long, hours.
 EGG_EXTREME_H = 2.0
-#: Openings up to this length are the everyday of incubation (candling, watering, turning by hand).
-ORDINARY_OPENING_H = 3.0
+#: Openings (candling, watering, turning) and the warming up of the eggs are everyday up to this length, hours.
+ORDINARY_H = {"opening": 3.0, "loading": 12.0}
 
 COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours",
            "degree_hours", "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours",
@@ -67,7 +67,8 @@ def find_excursions(season) -> pd.DataFrame:
 def batch_excursions(track: pd.DataFrame, step_h: float) -> pd.DataFrame:
     """Excursions of one ``batch_track``; columns as in ``find_excursions`` without incubator, batch, event."""
     used = track[track["air_c"].notna()].reset_index(drop=True)
-    columns = {name: used[name].to_numpy() for name in (*DOSE_COLUMNS, "hours", "gap", "level", "rh_pct", "stage")}
+    columns = {name: used[name].to_numpy() for name in (*DOSE_COLUMNS, "hours", "gap", "level", "rh_pct", "stage",
+                                                       "probe_spread_c")}
     columns["clock_h"] = columns["age_days"] * 24
     egg = columns["egg_c"]
     egg_side = (egg > columns["egg_range_high_c"]).astype(int) - (egg < columns["egg_range_low_c"]).astype(int)
@@ -187,7 +188,7 @@ def _describe(columns, first, last, side, on, step_h) -> dict:
         "hen_day": float(columns["hen_days"][first]),
         **{name: dose[name] for name in ("heat_dose_h", "heat_band", "lost_hours", "hours_egg_below_20",
                                          "hours_egg_below_10")},
-        "notable": looks != "loading" and not (looks == "opening" and hours <= ORDINARY_OPENING_H),
+        "notable": hours > ORDINARY_H.get(looks, 0.0),
     }
 
 

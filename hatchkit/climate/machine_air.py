@@ -13,7 +13,7 @@ GAP_HOURS = 0.5
 #: a reading is missing, and what happened meanwhile is not known.
 SPEAKS_FOR_STEPS = 1.9
 
-COLUMNS = ["time", "air_c", "rh_pct", "doubt", "probes"]
+COLUMNS = ["time", "air_c", "rh_pct", "doubt", "probes", "probe_spread_c"]
 
 
 def settings_of(season, incubator) -> dict:
@@ -40,8 +40,8 @@ def machine_air(season, incubator) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        time (rising), air_c, rh_pct, doubt, probes (how many gave the temperature); the usual step,
-        hours, is ``attrs["step_h"]``.
+        time (rising), air_c, rh_pct, doubt, probes (how many gave the temperature),
+        probe_spread_c (highest less lowest of several); the usual step, hours, is ``attrs["step_h"]``.
     """
     rows = season.readings[season.readings["incubator"] == incubator]
     doubt = rows["doubt"].astype("str").fillna("")
@@ -55,6 +55,7 @@ def machine_air(season, incubator) -> pd.DataFrame:
         table = _together(table, probe.to_numpy(dtype=object))
     else:
         table["probes"] = np.isfinite(table["air_c"]).astype(int)
+        table["probe_spread_c"] = np.nan
     if not table["time"].is_monotonic_increasing:
         table = table.sort_values("time", kind="stable")
     table = table.reset_index(drop=True)[COLUMNS]
@@ -70,7 +71,9 @@ def _together(table, probe):
     step = (table["time"] - table["time"].min()) // width
     grouped = table.groupby(step, sort=True)
     joined = grouped.agg(time=("time", "min"), air_c=("air_c", "mean"), rh_pct=("rh_pct", "mean"),
-                         doubt=("doubt", "max"), probes=("air_c", "count"))
+                         doubt=("doubt", "max"), probes=("air_c", "count"), low=("air_c", "min"),
+                         high=("air_c", "max"))
+    joined["probe_spread_c"] = (joined["high"] - joined["low"]).where(joined["probes"] > 1)
     joined["doubt"] = joined["doubt"].where(joined["probes"] == 0, "")
     return joined
 

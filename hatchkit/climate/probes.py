@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.climate import clock, excursions, machine_air
+from hatchkit.climate import clock, egg_heat, excursions, machine_air
+from hatchkit.climate.egg_temperature import unseen_share
 from hatchkit.climate.track import track_from
 
 #: Two probes of one machine within this, K, agree as well as unchecked probes can.
@@ -20,7 +21,7 @@ TRUTH_COLUMNS = ["incubator", "probe", "readings", "doubted", "offset_c", "check
                  "clock_batches", "verdict"]
 STEADY_COLUMNS = ["incubator", "batches", "hours", "share_logged", "mean_c", "set_point_c", "off_set_point_c",
                   "swing_c", "day_night_c", "share_in_band", "share_watch", "share_alarm", "openings_per_day",
-                  "opening_minutes", "rh_mean_pct", "rh_swing_pct"]
+                  "opening_minutes", "rh_mean_pct", "rh_swing_pct", "step_minutes", "unseen_share"]
 
 
 def probe_truth(season) -> pd.DataFrame:
@@ -71,7 +72,7 @@ def steadiness(season) -> pd.DataFrame:
         tracks = [track for track in tracks if len(track)]
         if tracks:
             own = found[found["incubator"] == incubator]
-            rows.append(_steadiness_row(season, incubator, tracks, own))
+            rows.append(_steadiness_row(season, incubator, tracks, own) | _step(season, incubator, air))
     return pd.DataFrame(rows, columns=STEADY_COLUMNS)
 
 
@@ -100,6 +101,14 @@ def _steadiness_row(season, incubator, tracks, found) -> dict:
         "rh_mean_pct": float(quiet["rh_pct"].mean()) if quiet["rh_pct"].notna().any() else np.nan,
         "rh_swing_pct": _spread(quiet["rh_pct"]),
     }
+
+
+def _step(season, incubator, air) -> dict:
+    """Usual step of the log, and the share of a spike between two readings that a hen's egg would feel."""
+    step_h = air.attrs["step_h"]
+    kind = machine_air.settings_of(season, incubator).get("air", "fan")
+    tau_h = egg_heat.time_constant(egg_heat.HEN_GRAMS, kind)
+    return {"step_minutes": 60 * step_h, "unseen_share": unseen_share(step_h, tau_h)}
 
 
 def day_night(time, values, timezone) -> float:

@@ -11,8 +11,9 @@ from __future__ import annotations
 
 import numpy as np
 
-#: Hours after setting in which a cold stretch is the loading itself (eggs take 6 to 8 h to warm up, Penn State).
-LOADING_H = 12.0
+#: A cold stretch that begins within this many hours of setting is the eggs' own cold (they take 6 to 8 h to
+#: warm up, Penn State).
+LOADING_H = 3.0
 #: 80 % of a fall within this time (or two steps) is fast.
 FAST_H = 0.4
 #: K per minute: faster than a closed box cools without power (17 K over 1.5 h starts at 0.2).
@@ -24,6 +25,8 @@ COARSE_H = 0.2
 #: Change of humidity, %RH, that tells something: cooling shut in raises it (vapour stays, capacity falls),
 #: room air lowers it (20 degC and 50 %RH warmed to 30 degC is 28 %RH).
 TOLD_RH = 5.0
+#: K that probes of one incubator drift apart by when one of them fails. A real change moves them all.
+PROBES_PART_K = 1.0
 #: K from where it was before, up to which a slow change is a drift.
 DRIFT_K = 3.0
 
@@ -37,7 +40,7 @@ def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
     ----------
     columns : dict of arrays
         Readings with a temperature, as in ``batch_track``: clock_h (hours since setting), air_c,
-        rh_pct, hours, gap, level, low_c, high_c.
+        rh_pct, hours, gap, level, low_c, high_c, probe_spread_c.
     first, last : int
         Positions of the first and last reading out of range.
     warm : bool
@@ -48,6 +51,9 @@ def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
     if curve["jumped"]:
         return "sensor", (f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K "
                           "between two readings, with no bend")
+    if curve["probes_part_k"] >= max(PROBES_PART_K, 0.9 * curve["depth_k"]):
+        return "sensor", (f"the probes of the incubator differ by {curve['probes_part_k']:.1f} K more than before: "
+                          "one of them is wrong")
     return _warm(curve) if warm else _cold(curve)
 
 
@@ -68,9 +74,11 @@ def measure(columns, first, last, warm, step_h) -> dict:
     jump_in = sign * (air[first] - air[first - 1]) if joined_before else 0.0
     jump_out = sign * (air[last] - air[last + 1]) if joined_after else 0.0
     inside = sign * (air[first:last + 1] - base)
-    cold_part = np.flatnonzero(inside >= 0.5 * inside.max()) + first
+    deep = np.flatnonzero(inside >= 0.5 * inside.max()) + first
     rh = columns["rh_pct"]
-    rh_before = rh[int(np.searchsorted(clock, clock[first] - 6.0)):first]
+    hours_before = slice(int(np.searchsorted(clock, clock[first] - 6.0)), first)
+    spread = columns["probe_spread_c"]
+    apart = _median(spread[deep]) - _median(spread[hours_before])
     flat = float(inside.max() - inside.min()) < 0.3 * depth
     return {
         "age_h": float(clock[first]), "hours": float(clock[last] - clock[first] + columns["hours"][last]),
@@ -79,7 +87,8 @@ def measure(columns, first, last, warm, step_h) -> dict:
         "to_80_h": float(clock[begin + quick] - clock[begin]),
         "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
         "jumped": bool(flat and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
-        "rh_change_pct": _median(rh[cold_part]) - _median(rh_before),
+        "rh_change_pct": _median(rh[deep]) - _median(rh[hours_before]),
+        "probes_part_k": apart if np.isfinite(apart) else 0.0,
         "step_h": step_h, "level": int(np.abs(columns["level"][first:last + 1]).max()),
         "back": bool(joined_after), "known_before": bool(joined_before),
     }

@@ -11,7 +11,7 @@ from hatchkit.climate.egg_temperature import estimate
 
 COLUMNS = ["time", "age_days", "stage", "air_c", "rh_pct", "doubt", "hours", "gap", "egg_c", "egg_low_c",
            "egg_high_c", "lagged_air_c", "low_c", "high_c", "level", "egg_range_low_c", "egg_range_high_c",
-           "rate", "hen_days"]
+           "rate", "hen_days", "probe_spread_c"]
 
 
 def batch_track(season, batch) -> pd.DataFrame:
@@ -60,7 +60,8 @@ def track_from(season, row, air) -> pd.DataFrame:
         "rh_pct": part["rh_pct"].to_numpy(), "doubt": part["doubt"].array, "hours": hours, "gap": gap,
         "egg_c": egg[0], "egg_low_c": egg[1], "egg_high_c": egg[2], "lagged_air_c": egg[3],
         **_ranges(air_c, hatching, figures, kind), "rate": rate(egg[3], usual_c),
-        "hen_days": clock_h / 24 * egg_heat.HEN_DAYS / float(figures["incubation_days"])}
+        "hen_days": clock_h / 24 * egg_heat.HEN_DAYS / float(figures["incubation_days"]),
+        "probe_spread_c": part["probe_spread_c"].to_numpy()}
     return pd.DataFrame({name: columns[name] for name in COLUMNS}, copy=False)
 
 

@@ -64,11 +64,29 @@ def heat_words(row) -> str:
     return text
 
 
+def chronic_words(result, *, batch="") -> str:
+    """Days on end with warm eggs, from ``dose.chronic_heat``."""
+    name = f"Batch {batch}: " if batch else ""
+    if not result["days_logged"]:
+        return f"{name}nothing was logged, so warm days cannot be told."
+    if not result["days_over_watch"]:
+        return f"{name}on no logged day was the estimated egg warm throughout."
+    text = (f"{name}the estimated egg was warm (over 38.9 °C in hens) for {result['days_over_watch']} days on end "
+            f"from day {result['first_day']:.0f}")
+    if result["days_over_high"]:
+        text += f", for {result['days_over_high']} of them over 39.4 °C"
+    return text + ("; the estimate is no better than half a degree. Losses from lasting warmth come later than the "
+                   "warmth itself.")
+
+
 def cold_words(row) -> str:
     """What the cold of an excursion cost in development, and the little that is known of harm."""
     if not np.isfinite(row["lost_hours"]):
         return "What it cost is not known: nothing usable was logged."
     text = f"It cost about {max(row['lost_hours'], 0):.1f} h of development."
+    if row["looks_like"] == "opening" and row["hen_day"] < 5:
+        text += (" In the first days the embryo lies right under the shell and cools faster than the egg as a "
+                 "whole (by 8 K in 10 minutes on a bench, Am. J. Physiol. 234:R183, 1978): keep openings short.")
     if row["hours_egg_below_10"] > 0:
         text += (f" The eggs were below 10 °C for {length(row['hours_egg_below_10'])}; 17-day embryos begin "
                  "to suffer after about 4 h of that.")
@@ -101,9 +119,13 @@ def steadiness_words(row, *, unit="C") -> str:
         text += f", {shown_step(row['off_set_point_c'], unit):+.2f} °{unit} from its set point"
     if np.isfinite(row["day_night_c"]):
         text += f"; days less nights {shown_step(row['day_night_c'], unit):+.2f} °{unit}"
-    return (text + f". In range {row['share_in_band']:.1%} of the logged time, at alarm level or beyond "
-            f"{row['share_alarm']:.1%}; opened about {7 * row['openings_per_day']:.1f} times a week as far as "
-            "the log shows.")
+    text += f". In range {row['share_in_band']:.1%} of the logged time, at alarm level or beyond "
+    text += f"{row['share_alarm']:.1%}; opened about {7 * row['openings_per_day']:.1f} times a week"
+    text += " as far as the log shows."
+    if row["step_minutes"] > 10:
+        text += (f" With {row['step_minutes']:.0f} min between readings a short spike may be missed, and up to "
+                 f"{row['unseen_share']:.0%} of it would reach a hen's egg.")
+    return text
 
 
 def probe_words(row) -> str:

@@ -156,6 +156,20 @@ def test_several_probes_are_averaged_at_the_same_time():
     assert air["air_c"].mean() == pytest.approx(37.5, abs=0.01)
 
 
+def test_one_probe_of_two_that_runs_away_is_a_sensor_and_both_are_real():
+    good, bad = readings(level(37.5)), readings(with_events(bump(200, 6, 8.0, rise=2)), probe="2", seed=2)
+    both = readings(with_events(bump(200, 6, 4.0, rise=2)), probe="2", seed=2)
+    for first, second, word in ((good, bad, "sensor"), (readings(with_events(bump(200, 6, 4.0, rise=2))), both,
+                                                        "overheating")):
+        table = hk.find_excursions(season(pd.concat([first, second], ignore_index=True)))
+        assert list(table["looks_like"]) == [word]
+
+
+def test_a_power_cut_in_the_first_night_is_not_the_eggs_going_in():
+    table = found(outage(8, 8))
+    assert list(table["looks_like"]) == ["outage"] and table["notable"].all()
+
+
 def test_a_season_without_readings_has_no_excursions():
     made = season()
     assert hk.find_excursions(dataclasses.replace(made, readings=made.readings.iloc[:0])).empty

@@ -51,6 +51,29 @@ def test_degrees_fahrenheit_on_request(found):
     assert "°F" in words.excursion_words(row_like(found, "outage"), unit="F").split("Looks like")[0]
 
 
+def test_early_openings_carry_the_young_embryos_warning():
+    early, late = hk.find_excursions(season(readings(with_events(opening(60, 12), opening(300, 12))))).iloc
+    assert "right under the shell" in words.excursion_words(early)
+    assert "right under the shell" not in words.excursion_words(late)
+
+
+def test_long_steps_are_said_to_miss_spikes():
+    coarse, fine = (probes.steadiness(season(readings(step_min=step))).iloc[0] for step in (30.0, 5.0))
+    assert "short spike may be missed" in words.steadiness_words(coarse)
+    assert "spike" not in words.steadiness_words(fine)
+    assert 0.5 < coarse["unseen_share"] < 0.7
+
+
+def test_warm_days_in_words():
+    met = track.batch_track(season(readings(with_events(bump(144, 72, 2.6)))), "1")
+    text = words.chronic_words(dose.chronic_heat(met), batch="1")
+    assert "3 days on end from day 6" in text and "no better than half a degree" in text
+    quiet = dose.chronic_heat(track.batch_track(season(), "1"))
+    assert "on no logged day" in words.chronic_words(quiet)
+    none = dose.chronic_heat(track.batch_track(season(batches=[{"incubator": "Z"}]), "1"))
+    assert "nothing was logged" in words.chronic_words(none)
+
+
 def test_little_warmth_is_not_called_harm():
     row = hk.find_excursions(season(readings(with_events(bump(200, 5, 0.8))))).iloc[0]
     assert "Too little for the heat harm" in words.heat_words(row)
@@ -135,8 +158,9 @@ def test_every_column_is_documented(made, found):
               "state_of_time": excursions.state_of_time(met), "loss_points": water_loss.loss_points(made, "1")}
     for name, table in tables.items():
         assert list(table) == list(TABLES.loc[TABLES["table"] == name, "column"]), name
-    keys = dose.window_dose(met, hour(0), hour(100))
-    assert set(keys) == set(TABLES.loc[TABLES["table"] == "dose", "column"])
+    doses = {"dose": dose.window_dose(met, hour(0), hour(100)), "chronic_heat": dose.chronic_heat(met)}
+    for name, keys in doses.items():
+        assert set(keys) == set(TABLES.loc[TABLES["table"] == name, "column"])
 
 
 @pytest.mark.parametrize("name", ["ranges", "egg_physics", "heat_doses", "oxygen_uptake"])
