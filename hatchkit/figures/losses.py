@@ -144,7 +144,7 @@ def _points(ax, rows, place, of, *, offset, marker, filled, name):
     )
 
 
-def death_age(result, group=None, ax=None, *, species=None):
+def death_age(result, group=None, ax=None, *, species=None, smooth=None):
     """Cumulative loss of living embryos by age; a shaded box is all that the looks can tell.
 
     Parameters
@@ -154,17 +154,24 @@ def death_age(result, group=None, ax=None, *, species=None):
         The group to draw; the first when left out.
     species : str, optional
         Likewise.
+    smooth : DataFrame, optional
+        A smooth shape to lay over it (columns day, lost), as from ``two_phase.season_two_phase``.
     """
     ax = style.axes(ax, size=(8.0, 4.0))
     fits = result.fits
     fits = fits[fits["group"] == group] if group is not None else fits
     fits = fits[fits["species"] == species] if species is not None else fits
+    if fits.empty:
+        ax.text(0.5, 0.5, "No egg with a known end yet", ha="center", va="center", transform=ax.transAxes)
+        return ax
     key = fits.iloc[0]
     curve, looks = (
         part[(part["group"] == key["group"]) & (part["species"] == key["species"])]
         for part in (result.curve, result.looks)
     )
     _steps(ax, curve)
+    if smooth is not None:
+        ax.plot(smooth["day"], 100 * smooth["lost"], color=style.INK, lw=1.4, ls=":", label="two-phase shape")
     for mark, row in enumerate(looks.to_dict("records")):
         ax.axvline(row["day"], color=style.INK, lw=0.9, ls=LINE_STYLES[mark % 4], zorder=1)
         ax.text(
@@ -211,7 +218,7 @@ def _steps(ax, curve):
             named = True
         else:
             ax.plot([start, end], [100 * before] * 2, color="#0072B2", lw=1.6)
-    ax.plot(day, 100 * least, ls="", marker="o", ms=4, color="#0072B2", label="known at this age")
+    ax.plot(day, 100 * least, ls="", marker="o", ms=4, color="#0072B2", label="estimate at this age")
 
 
 def tray_map(table, ax=None):
@@ -225,7 +232,7 @@ def tray_map(table, ax=None):
     trays = list(dict.fromkeys(table["tray"]))
     widths = [int(table.loc[table["tray"] == tray, "col"].max()) for tray in trays]
     rows = int(table["row"].max())
-    ax = style.axes(ax, size=(max(4.5, 0.6 * (sum(widths) + len(trays)) + 1.0), 0.6 * rows + 2.0))
+    ax = style.axes(ax, size=(max(4.5, 0.6 * (sum(widths) + len(trays)) + 1.0), 0.6 * rows + 2.6))
     shift, marks = 0, []
     for tray, width in zip(trays, widths, strict=True):
         part = table[table["tray"] == tray]
@@ -243,7 +250,7 @@ def tray_map(table, ax=None):
     ax.set_aspect("equal")
     ax.set_xlabel("Place in the row")
     ax.set_ylabel("Row")
-    ax.legend(loc="upper center", bbox_to_anchor=(0.5, -0.14), ncols=3, frameon=False, fontsize=8)
+    ax.legend(loc="upper center", bbox_to_anchor=(0.5, -0.9 / (0.6 * rows + 1)), ncols=4, frameon=False, fontsize=8)
     return ax
 
 
@@ -318,7 +325,9 @@ def season_chart(table, ax=None):
     )
     ax.set_ylim(bottom=0)
     of = {"set": "eggs set", "fertile": "eggs not clear or infertile"}[table.attrs["of"]]
-    ax.set_ylabel(f"{style.label(table.attrs['stage'])}\n(% of {of})")
+    stage = table.attrs["stage"]
+    what = "clear or infertile" if stage == "clear" else style.label(stage)
+    ax.set_ylabel(f"{what}\n(% of {of})")
     ax.set_xlabel("Batch and day of setting")
     ax.legend(frameon=False, fontsize=8, loc="best")
     return ax

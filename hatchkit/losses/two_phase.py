@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.losses.interval_likelihood import age_at_death_from
 from hatchkit.losses.stages import CHICKEN_DAYS
@@ -44,15 +45,15 @@ class TwoPhaseFit(NamedTuple):
         Share of phase 1; Weibull shape and scale (days) of phase 1 and of phase 2.
     log_likelihood : float
         Of the intervals, given that each death fell within them.
-    expected : ndarray
-        Deaths expected in each interval that was put in.
+    largest_miss : float
+        Largest distance, in deaths up to an age, from the estimate that assumes no shape.
     deviance : float
         Twice the log-likelihood lost against the best shares of any shape; large: the shape does not fit.
     """
 
     shape: tuple
     log_likelihood: float
-    expected: np.ndarray
+    largest_miss: float
     deviance: float
 
 
@@ -101,8 +102,15 @@ def fit_two_phase(after_day, by_day, eggs, *, incubation_days: float = CHICKEN_D
     )
     found = shares(best.x)
     reached = float(np.sum(weight * np.log(found)))
-    free = age_at_death_from(after, by, weight).log_likelihood
-    return TwoPhaseFit(_shape(best.x), reached, found * weight.sum(), 2 * (free - reached))
+    free = age_at_death_from(after, by, weight)
+    off = _distance(free, end, lambda age: cumulative(age, incubation_days, _shape(best.x)))
+    return TwoPhaseFit(_shape(best.x), reached, off * weight.sum(), 2 * (free.log_likelihood - reached))
+
+
+def _distance(free, end, shape) -> float:
+    """Largest distance of a shape from the estimate without a shape, at the ages where that is fixed (share)."""
+    edges = free.ages[:, 1]
+    return float(np.max(np.abs(shape(edges) / shape(end) - np.cumsum(free.mass))))
 
 
 def _shape(free):
@@ -116,3 +124,38 @@ def _starts():
     """From the published shape, and from one with a fuller second phase."""
     published = np.array([np.log(0.77 / 0.23), np.log(0.795), np.log(2.284), np.log(10.49), np.log(18.25 - 2.284)])
     return [published, published + [-1.0, 0.5, 0.2, -1.0, 0.0]]
+
+
+def season_two_phase(season, species: str) -> tuple[pd.DataFrame, TwoPhaseFit]:
+    """The two-phase shape of one species in a season, as a smooth alternative to `age_at_death`.
+
+    Parameters
+    ----------
+    species : str
+        Species key.
+
+    Returns
+    -------
+    curve : DataFrame
+        day, lost (share of the eggs that held a living embryo).
+    fit : TwoPhaseFit
+
+    Raises
+    ------
+    HatchkitError
+        With deaths in fewer than 5 different stretches.
+    """
+    from hatchkit.losses.death_age import age_at_death
+    from hatchkit.losses.schedule import species_figures
+
+    kind = dict(zip(season.batches["batch"].astype(str), season.batches["species"].astype(str), strict=True))
+    dead = season.fates[season.fates["fate"].isin(("dead", "pipped_dead"))]
+    dead = dead[dead["batch"].map(kind) == species]
+    dead = dead.groupby(["after_day", "by_day"], as_index=False)["eggs"].sum()
+    length = species_figures({"species": species}, season.species_table)["incubation_days"]
+    fit = fit_two_phase(dead["after_day"], dead["by_day"], dead["eggs"], incubation_days=length)
+    estimate = age_at_death(season, draws=0)
+    curve = estimate.curve[estimate.curve["species"] == species]
+    day = np.linspace(0, dead["by_day"].max(), 200)
+    shape = cumulative(day, length, fit.shape)
+    return pd.DataFrame({"day": day, "lost": curve["at_most"].max() * shape / shape[-1]}), fit
