@@ -164,7 +164,7 @@ def nothing_to_compute(design) -> str:
     if (design.at_risk - design.died)[design.known].sum() == 0:
         return "every embryo died, exposed or not"
     if not design.exposed.any():
-        return "no batch was exposed"
+        return "no excursion that counts reached a batch"
     if all(
         np.ptp(design.dose[design.known & (design.cell == cell)]) < 1e-12
         for cell in np.unique(design.cell[design.known])

@@ -9,7 +9,7 @@ from hatchkit import reference
 CLEAR = "clear sign"
 SOME = "some sign"
 NONE = "no sign, and a doubling would have shown"
-UNTOLD = "cannot tell: a doubling would have been missed {missed} times in 10"
+UNTOLD = "cannot tell: a doubling would have been missed {missed} in 10"
 NOT_APART = "cannot be told from the {factor}"
 NOTHING = "cannot tell: {why}"
 
@@ -63,4 +63,5 @@ def verdict(
     if enough and power >= limit["detect_power"] and high < limit["detect_ratio"]:
         return NONE
     missed = 10 * (1 - (power if enough else 0.0))
-    return UNTOLD.format(missed=min(10, max(1, round(missed))))
+    count = min(10, max(1, round(missed)))
+    return UNTOLD.format(missed="1 time" if count == 1 else f"{count} times")

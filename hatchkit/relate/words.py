@@ -130,20 +130,24 @@ def _excess(found) -> str:
     if not len(found.excess):
         return ""
     total = found.excess.iloc[-1]
-    said = (
+    below = " (below nought: fewer lost)" if min(total["excess_low"], total["chicks_low"]) < 0 else ""
+    return (
         f"The exposed windows held {total['observed']:.0f} dead; unexposed ones would plausibly have held "
-        f"{total['expected']:.0f}, so {_signed(total['excess'])} embryos "
-        f"(95 % interval {total['excess_low']:.0f} to {total['excess_high']:.0f}), "
-    )
-    return said + (
-        f"which is {_signed(total['chicks_lost'])} chicks in the end "
-        f"({total['chicks_low']:.0f} to {total['chicks_high']:.0f})."
+        f"{total['expected']:.0f}: {_compared(total['excess'])} (95 % interval {_whole(total['excess_low'])} to "
+        f"{_whole(total['excess_high'])} more), or about {_whole(total['chicks_lost'])} chicks lost in the end "
+        f"({_whole(total['chicks_low'])} to {_whole(total['chicks_high'])}){below}."
     )
 
 
-def _signed(value) -> str:
+def _whole(value) -> str:
+    return f"{round(value)}".replace("-", "\u2212")
+
+
+def _compared(value) -> str:
     rounded = round(value)
-    return f"{abs(rounded)} {'more' if rounded > 0 else 'fewer' if rounded < 0 else 'more or fewer'}"
+    if rounded == 0:
+        return "as many as expected"
+    return f"{abs(rounded)} {'more' if rounded > 0 else 'fewer'} than expected"
 
 
 def _together(found) -> str:

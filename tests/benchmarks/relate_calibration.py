@@ -1,6 +1,7 @@
 """False alarms, coverage, power and coverage of the excess deaths, in every cell of a table of seasons.
 
 Run: python tests/benchmarks/relate_calibration.py [seasons]      (prints the table; about ten minutes)
+     python tests/benchmarks/relate_calibration.py alarms [seasons]      (false alarms and power only; a minute)
 A quarter of the batches, at least two, is exposed. In each cell two seasons also go through
 `relate_counts` itself and must give the same interval and verdict.
 """
@@ -9,12 +10,14 @@ from __future__ import annotations
 
 import sys
 import time
+from itertools import product
 
 import numpy as np
 import pandas as pd
-from relate_twin import DAYS, GridBayes, draw, seasons_verdict
+from relate_twin import DAYS, GridBayes, draw, permutation_share, seasons_verdict
 
 from hatchkit.relate.hazard import relate_counts
+from hatchkit.relate.verdict import rules
 
 BATCHES, EGGS, BASES, SPREADS = (4, 6, 10, 20, 40), (12, 24, 48), (0.01, 0.02, 0.05), (0.0, 0.4, 0.8)
 
@@ -40,6 +43,30 @@ def cell(batches, eggs, base, spread, *, seasons, grid, seed):
         row["excess_" + tag] = ((ends[0] <= truth) & (truth <= ends[1])).mean()
         row["gap_" + tag] = check(died[:2], eggs, hit, low[:2], high[:2], clear[:2])
     return row
+
+
+def alarms(seasons=4000):
+    """Clear signs without and with harm; the costly bounds only where chance alone would allow a clear sign."""
+    limit = rules()["clear_chance"]
+    rows = []
+    for eggs in EGGS:
+        grid = GridBayes(eggs)
+        for batches, base, spread in product(BATCHES, BASES, SPREADS):
+            rng = np.random.default_rng(1000 + len(rows))
+            exposed = max(2, batches // 4)
+            row = {"batches": batches, "exposed": exposed, "eggs": eggs, "base": base, "sd": spread}
+            for tag, ratio, count in (("none", 1.0, seasons), ("hr3", 3.0, seasons // 4)):
+                died, _, hit = draw(rng, count, batches, exposed, eggs, base, spread, ratio)
+                rare = permutation_share(died, eggs, hit)[0] <= limit
+                row[tag] = seasons_verdict(died[rare], eggs, hit, grid)[-1].sum() / count if rare.any() else 0.0
+            rows.append(row)
+    table = pd.DataFrame(rows)
+    print(f"share of clear signs: {seasons} seasons a cell without effect, {seasons // 4} with a hazard ratio of 3")
+    wide = table.pivot(index=["eggs", "base", "sd"], columns="batches", values=["none", "hr3"])
+    print(wide.round(3).to_string())
+    worst = table["none"].max()
+    limit = worst + 1.645 * np.sqrt(worst * (1 - worst) / seasons)
+    print(f"worst false alarm {worst:.4f} (upper 95 % simulation limit {limit:.4f})")
 
 
 def check(died, eggs, hit, low, high, clear):
@@ -101,4 +128,5 @@ def summary(table, seasons):
 
 
 if __name__ == "__main__":
-    main(*(int(part) for part in sys.argv[1:]))
+    numbers = [int(part) for part in sys.argv[1:] if part.isdigit()]
+    (alarms if "alarms" in sys.argv else main)(*numbers)

@@ -25,10 +25,21 @@ FIRST_SEED = 910_000
 
 #: The simulator's faults in the words of ``reference/causes.csv``.
 MEANT = {
-    "power_cut": "cold_spell", "drift_cool": "cold_spell", "lid_ajar": "cold_spell", "drift_warm": "heat_spell",
-    "overheating": "heat_spell", "long_storage": "long_storage", "low_fertility": "infertile", "old_flock": "old_flock",
-    "humidity_low": "too_dry", "humidity_high": "too_humid", "dry_hatch": "dry_hatch", "turning_fault": "turning",
-    "probe_high": "cool_throughout", "probe_low": "warm_throughout", "contaminated": "contamination",
+    "power_cut": "cold_spell",
+    "drift_cool": "cold_spell",
+    "lid_ajar": "cold_spell",
+    "drift_warm": "heat_spell",
+    "overheating": "heat_spell",
+    "long_storage": "long_storage",
+    "low_fertility": "infertile",
+    "old_flock": "old_flock",
+    "humidity_low": "too_dry",
+    "humidity_high": "too_humid",
+    "dry_hatch": "dry_hatch",
+    "turning_fault": "turning",
+    "probe_high": "cool_throughout",
+    "probe_low": "warm_throughout",
+    "contaminated": "contamination",
 }
 
 
@@ -37,8 +48,14 @@ def case(*, seed, cause, severity) -> dict:
     season, answer = draw_season(seed=seed, cause=cause, severity=severity)
     told = likely_causes(season, answer.batch)
     place = int(told.table.set_index("cause").at[MEANT[cause], "rank"])
-    return dict(cause=cause, severity=severity, seed=seed, place=place, said=told.table["cause"].iloc[0],
-                verdict=told.verdict)
+    return dict(
+        cause=cause,
+        severity=severity,
+        seed=seed,
+        place=place,
+        said=told.table["cause"].iloc[0],
+        verdict=told.verdict,
+    )
 
 
 def null_case(*, seed, spread=None, ask="poorest") -> dict:
@@ -68,31 +85,56 @@ def run(*, each, null, minutes=60.0, first_seed=FIRST_SEED):
 
 
 def summary(cases) -> pd.DataFrame:
-    """Per severity: seasons, true cause first and in the first three, cannot tell or bad luck said, confident verdicts."""
+    """Per severity: true cause first and in the first three, cannot tell or bad luck said, confident verdicts."""
     meant = cases["cause"].map(MEANT)
     share = meant.map(pd.Series(MEANT).value_counts(normalize=True))
     top3 = pd.Series(MEANT).value_counts(normalize=True).head(3)
-    table = cases.assign(first=cases["place"] == 1, three=cases["place"] <= 3, untold=cases["verdict"] == "cannot tell",
-                         luck=cases["verdict"] == "bad luck", confident=cases["verdict"] == "confident",
-                         wrong=(cases["verdict"] == "confident") & (cases["place"] > 1),
-                         commonest=np.where(share == share.max(), 1.0, 0.0), three_commonest=meant.isin(top3.index))
+    table = cases.assign(
+        first=cases["place"] == 1,
+        three=cases["place"] <= 3,
+        untold=cases["verdict"] == "cannot tell",
+        luck=cases["verdict"] == "bad luck",
+        confident=cases["verdict"] == "confident",
+        wrong=(cases["verdict"] == "confident") & (cases["place"] > 1),
+        commonest=np.where(share == share.max(), 1.0, 0.0),
+        three_commonest=meant.isin(top3.index),
+    )
     order = [name for name in SEVERITIES[::-1] if name in set(cases["severity"])]
-    return table.groupby("severity").agg(
-        seasons=("first", "size"), first=("first", "mean"), first_three=("three", "mean"), cannot_tell=("untold", "mean"),
-        bad_luck=("luck", "mean"), confident=("confident", "mean"), confident_and_wrong=("wrong", "mean"),
-        naming_the_commonest=("commonest", "mean"), naming_the_three_commonest=("three_commonest", "mean")).loc[order]
+    return (
+        table.groupby("severity")
+        .agg(
+            seasons=("first", "size"),
+            first=("first", "mean"),
+            first_three=("three", "mean"),
+            cannot_tell=("untold", "mean"),
+            bad_luck=("luck", "mean"),
+            confident=("confident", "mean"),
+            confident_and_wrong=("wrong", "mean"),
+            naming_the_commonest=("commonest", "mean"),
+            naming_the_three_commonest=("three_commonest", "mean"),
+        )
+        .loc[order]
+    )
 
 
 def null_summary(nulls) -> pd.DataFrame:
     """Seasons without a cause: how often one is named with confidence, as probable, or not at all."""
     if nulls.empty:
         return nulls
-    table = nulls.assign(spread=nulls["spread"].fillna(0.3), confident=nulls["verdict"] == "confident",
-                         probable=nulls["verdict"] == "probable", luck=nulls["verdict"] == "bad luck",
-                         untold=nulls["verdict"] == "cannot tell")
+    table = nulls.assign(
+        spread=nulls["spread"].fillna(0.3),
+        confident=nulls["verdict"] == "confident",
+        probable=nulls["verdict"] == "probable",
+        luck=nulls["verdict"] == "bad luck",
+        untold=nulls["verdict"] == "cannot tell",
+    )
     return table.groupby(["ask", "spread"]).agg(
-        seasons=("luck", "size"), confident=("confident", "mean"), probable=("probable", "mean"),
-        cannot_tell=("untold", "mean"), bad_luck=("luck", "mean"))
+        seasons=("luck", "size"),
+        confident=("confident", "mean"),
+        probable=("probable", "mean"),
+        cannot_tell=("untold", "mean"),
+        bad_luck=("luck", "mean"),
+    )
 
 
 def main() -> None:
@@ -106,8 +148,12 @@ def main() -> None:
     cases, nulls = run(each=args.each, null=args.null, minutes=args.minutes)
     pd.set_option("display.width", 200)
     print(summary(cases).round(2).to_string())
-    print(cases.assign(first=cases["place"] == 1).pivot_table(index="cause", columns="severity", values="first")
-          .round(2).to_string())
+    print(
+        cases.assign(first=cases["place"] == 1)
+        .pivot_table(index="cause", columns="severity", values="first")
+        .round(2)
+        .to_string()
+    )
     print(null_summary(nulls).round(3).to_string())
     print(f"{len(cases) + len(nulls)} seasons in {time.process_time() - started:.0f} s of one core")
 

@@ -236,7 +236,9 @@ def poor_seasons():
         "one batch": table[table["batch"] == "b1"],
         "nothing counted": table.assign(died=np.nan),
         "no incubator named": table.assign(incubator=None),
-        "all in one machine at once": table.assign(incubator="A", start=table["start"].min(), end=table["end"].max()),
+        "all in one machine at once": table.assign(
+            incubator="A", start=table["start"].min(), end=table["end"].max()
+        ),
         "no deaths": table.assign(died=0.0),
         "looks on the same day": table.assign(days=0.0),
         "every batch hit alike": table.assign(egg_degree_hours_warm=30.0),

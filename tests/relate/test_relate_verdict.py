@@ -24,7 +24,7 @@ from hatchkit.relate.words import in_ten, times
         (dict(more=0.30, floor=0.7, low=0.6, high=1.5, power=0.9), "no sign, and a doubling would have shown"),
         (
             dict(more=0.30, floor=0.7, low=0.6, high=2.5, power=0.9),
-            "cannot tell: a doubling would have been missed 1 times in 10",
+            "cannot tell: a doubling would have been missed 1 time in 10",
         ),
         (
             dict(more=0.30, floor=0.7, low=0.6, high=3, power=0.38),
