@@ -149,6 +149,13 @@ def water_loss(climate, *, species, grams_cv, rng, count, p):
     return middle * drive / usual * rng.lognormal(0, grams_cv, count)
 
 
+def tray_places(count: int):
+    """Tray, row and place in the row of eggs laid out in order, each counted from 1."""
+    wide = 8 if count > 40 else 6
+    place = np.arange(count)
+    return place // (wide * 5) + 1, place // wide % 5 + 1, place % wide + 1
+
+
 def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, early_factor=1.0,
               rotten_share=None, turning=(0.0, 0.0), taken_off_day=None) -> pd.DataFrame:
     """True course of every egg of one batch.
@@ -195,7 +202,10 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, ea
     ages["storage"] = _some(rng, count, stale, scale * two_phase_ages(
         rng, count, p, phase1_share=p["storage_early_share"]))
 
-    place = rng.normal(0, p["position_sd_c"], count)
+    along = tray_places(count)[2].astype(float)
+    along = (along - along.mean()) / max(along.std(), 1e-9)  # warmer towards one side of the tray
+    place = (rng.normal(0, p["position_sd_c"], count) * np.sqrt(1 - p["tray_share"])
+             + p["position_sd_c"] * np.sqrt(p["tray_share"]) * along)
     lag = rng.exponential(p["fault_lag_days"], count)
     heat = heat_rate(climate, species=species, p=p)
     ages["heat"] = _ages_at(rng, heat, climate, p["heat_factor_below"] ** place) + lag

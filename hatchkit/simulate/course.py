@@ -165,11 +165,10 @@ def _truth(batch, eggs, seen):
 def _sheet(batch, eggs, seen):
     if not batch.egg_rows:
         return None
-    wide = 8 if batch.eggs_set > 40 else 6
-    place = np.arange(len(eggs))
+    tray, row, col = biology.tray_places(len(eggs))
     return pd.DataFrame({
-        "batch": batch.batch, "egg": eggs["egg"].astype(str), "tray": (place // (wide * 5) + 1).astype(str),
-        "row": (place // wide % 5 + 1).astype(float), "col": (place % wide + 1).astype(float),
+        "batch": batch.batch, "egg": eggs["egg"].astype(str), "tray": tray.astype(str),
+        "row": row.astype(float), "col": col.astype(float),
         "weight_g": eggs["weight_g"].round(1), "candle1": seen["candle1"], "candle2": seen["candle2"],
         "transfer": seen["transfer"], "outcome": seen["outcome"], "stage_day": seen["stage_day"], "notes": ""})
 

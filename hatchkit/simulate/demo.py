@@ -64,7 +64,7 @@ def demo_plan() -> SeasonPlan:
         "C": [Fault("lid_ajar", _utc("2026-06-30 18:20"), _utc("2026-07-01 06:40"), size=11.0)],
     }
     return SeasonPlan(title="Demo season (invented)", timezone=ZONE, batches=batches, faults=faults,
-                      probe_offset_c={"B": 0.4}, step_minutes=5, p=parameters(), luck={"H7": 0.9})
+                      probe_offset_c={"B": 0.4}, step_minutes=5, p=parameters(tray_share=0), luck={"H7": 0.9})
 
 
 _TOLD = [

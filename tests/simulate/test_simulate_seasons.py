@@ -137,3 +137,12 @@ def test_the_command_writes_a_new_season_and_refuses_a_folder_in_use(tmp_path, c
     assert read_answer(tmp_path / "answer.json").cause == "drift_cool"
     assert command.main(call) == 2
     assert "not empty" in capsys.readouterr().err
+
+
+def test_the_warm_side_of_the_tray_loses_more_to_heat():
+    _, answer = draw_season(seed=4, cause="drift_warm", severity="severe", batches=1, incubators=1, eggs=1600,
+                            step_minutes=60, parameters={"position_sd_c": 0.5, "tray_share": 0.9})
+    eggs = answer.eggs
+    side = (eggs["egg"].to_numpy() - 1) % 8 < 4
+    share = [(eggs["died_of"] == "heat")[half].mean() for half in (side, ~side)]
+    assert share[1] > 1.2 * share[0]
