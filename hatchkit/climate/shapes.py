@@ -29,6 +29,8 @@ TOLD_RH = 5.0
 PROBES_PART_K = 1.0
 #: K from where it was before, up to which a slow change is a drift.
 DRIFT_K = 3.0
+#: For warm air: a rise of up to this many K, most of it over `SLOW_H` or longer, is a thermostat's drift.
+WARM_DRIFT_K, SLOW_H = 2.0, 1.0
 
 WORDS = ("opening", "drift", "outage", "overheating", "sensor", "loading", "unclear")
 
@@ -146,10 +148,11 @@ def _median(values) -> float:
 
 def _warm(curve):
     rise = f"rose {curve['depth_k']:.1f} K over {_time(curve['to_extreme_h'])} to {curve['extreme_c']:.1f} °C"
+    slow = curve["to_80_h"] >= SLOW_H and curve["depth_k"] <= WARM_DRIFT_K
+    if slow or (curve["level"] < 2 and curve["hours"] >= 2):
+        return "drift", f"{rise} and stayed warm for {_time(curve['hours'])}"
     if curve["level"] >= 2:
         return "overheating", rise
-    if curve["hours"] >= 2:
-        return "drift", f"{rise} and stayed warm for {_time(curve['hours'])}"
     return "unclear", rise
 
 

@@ -29,6 +29,7 @@ def test_a_quiet_season_has_none_and_keeps_the_columns():
     (outage(200, 6), "cold", "outage"),
     (outage(200, 12, room=10, box_h=3), "cold", "outage"),
     (bump(290, 9, 1.0, rise=3), "warm", "drift"),
+    (bump(290, 12, 1.7, rise=4), "warm", "drift"),
     (bump(290, 9, -1.0, rise=3), "cold", "drift"),
     (bump(290, 4, 4.0, rise=1), "warm", "overheating"),
     (bump(290, 2, 6.0), "warm", "sensor"),
