@@ -8,6 +8,7 @@ import pandas as pd
 from hatchkit.losses.ledger import ledger, usable
 from hatchkit.losses.norms import level_for, norms
 from hatchkit.losses.predictive import distribution, log_likelihoods, missing, summary, weights
+from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
 
 #: A comparison is called unusual when its chance, allowed for all comparisons made, is at most this.
@@ -47,7 +48,7 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
     """
     book = _combined(ledger(season, limits=limits))
     book = book[book["batch"].isin(usable(season))]
-    species = dict(zip(season.batches["batch"].astype(str), season.batches["species"].astype(str), strict=True))
+    species = species_by_batch(season.batches)
     levels = norms(own=season.settings.get("norms"))
     if norm is not None:
         if norm not in set(levels["norm"]):

@@ -60,7 +60,7 @@ def breakdown(
     names = list(book["batch"].unique())
     # The ledger has one block of stages a batch, so its columns fold into batches x stages.
     fold = {
-        column: book[column].to_numpy(dtype=float).reshape(len(names), -1)
+        column: book[column].to_numpy(dtype=float).reshape(len(names), len(order))
         for column in ("eggs", "seen", "at_hatch", *SHARES)
     }
     place = {batch: at for at, batch in enumerate(names)}

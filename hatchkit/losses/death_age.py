@@ -9,6 +9,7 @@ import pandas as pd
 
 from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from, innermost, masses, one_mass
 from hatchkit.losses.proportions import interval
+from hatchkit.losses.schedule import species_by_batch
 from hatchkit.losses.windows import left_out
 from hatchkit.problems import HatchkitError
 
@@ -79,7 +80,7 @@ def age_at_death(season, by=None, *, draws: int = 500, seed: int = 1, level: flo
         )
     eggs = _informative(season)
     labels = season.batches.assign(batch=season.batches["batch"].astype(str)).set_index("batch")
-    eggs["species"] = eggs["batch"].map(labels["species"])
+    eggs["species"] = eggs["batch"].map(species_by_batch(season.batches))
     eggs["group"] = "all" if by is None else eggs["batch"].map(labels[by]).astype("object").fillna("not given")
     days = _look_days(season, eggs)
     parts = {"fits": [], "table": [], "curve": [], "hazard": [], "looks": []}

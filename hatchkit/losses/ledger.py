@@ -7,7 +7,7 @@ import math
 import pandas as pd
 
 from hatchkit.losses.death_shape import season_shapes
-from hatchkit.losses.schedule import count, species_figures
+from hatchkit.losses.schedule import count, species_by_batch, species_figures
 from hatchkit.losses.stages import limits_for, share_between, stage_of
 from hatchkit.losses.windows import left_out
 from hatchkit.problems import HatchkitError
@@ -101,7 +101,7 @@ def _by_look(rows, looked) -> dict:
 
 
 def _by_stage(season, records, figures, fates, limits) -> dict:
-    species = {batch: str(row.get("species")) for batch, row in records.items()}
+    species = species_by_batch(season.batches)
     lengths = {species[batch]: figures[batch]["incubation_days"] for batch in records}
     bounds = {name: limits_for(name, length, limits) for name, length in lengths.items()}
     shapes = None

@@ -44,6 +44,12 @@ def where(row: dict) -> dict:
     )
 
 
+def species_by_batch(batches: pd.DataFrame) -> dict[str, str]:
+    """batch -> kind of bird, "not given" where the sheet does not say."""
+    kinds = batches["species"].astype("object").where(batches["species"].notna(), "not given")
+    return dict(zip(batches["batch"].astype(str), kinds.map(str), strict=True))
+
+
 def species_figures(row: dict, species_table: pd.DataFrame) -> dict:
     """Species figures of a batch row; a species without figures gets a length of 21 days."""
     species = row.get("species")

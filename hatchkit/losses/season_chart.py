@@ -10,6 +10,7 @@ import pandas as pd
 
 from hatchkit.losses.bad_luck import OF_SET
 from hatchkit.losses.ledger import ledger, usable
+from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
 
 #: Tails beyond the limits: 3 standard deviations of a normal distribution on either side.
@@ -87,7 +88,9 @@ def season_chart(
         correlation of the losses with the order of setting, -1 to 1), slide_chance (of a slide at least as
         strong in either direction when the order of the batches means nothing).
     """
-    records = season.batches.assign(batch=season.batches["batch"].astype(str))
+    records = season.batches.assign(
+        batch=season.batches["batch"].astype(str), species=list(species_by_batch(season.batches).values())
+    )
     records = records[records["batch"].isin(usable(season))]
     if records.empty:
         raise HatchkitError("No finished batch to chart yet.")

@@ -95,7 +95,7 @@ def clustering(season, batch=None, *, draws: int = 4999, seed: int = 1) -> pd.Da
         of so few deaths could have given. No rows where no egg has a place or fewer than 2 died.
     """
     places = tray_map(season, batch)
-    places = places[places["at_risk"]]
+    places = places[places["at_risk"].astype(bool)]
     trays = [
         part for _, part in places.groupby(["batch", "tray"], sort=False) if 0 < part["died"].sum() < len(part)
     ]

@@ -146,9 +146,9 @@ def season_two_phase(season, species: str) -> tuple[pd.DataFrame, TwoPhaseFit]:
         With deaths in fewer than 5 different stretches.
     """
     from hatchkit.losses.death_age import age_at_death
-    from hatchkit.losses.schedule import species_figures
+    from hatchkit.losses.schedule import species_by_batch, species_figures
 
-    kind = dict(zip(season.batches["batch"].astype(str), season.batches["species"].astype(str), strict=True))
+    kind = species_by_batch(season.batches)
     dead = season.fates[season.fates["fate"].isin(("dead", "pipped_dead"))]
     dead = dead[dead["batch"].map(kind) == species]
     dead = dead.groupby(["after_day", "by_day"], as_index=False)["eggs"].sum()
