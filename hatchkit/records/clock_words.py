@@ -22,8 +22,8 @@ def _patterns() -> dict:
     half = "|".join(sorted((re.escape(w) for w, m in words().items() if m in ("am", "pm")),
                            key=len, reverse=True))
     zone = r"(?P<zone>\s*(?:Z|UTC|GMT|(?:UTC|GMT)?\s*[+-]\d{1,2}(?::?\d{2})?))?"
-    clock = (rf"(?:(?P<before>{half})\s*)?(?P<hour>\d{{1,2}})[:.h](?P<minute>\d{{2}})"
-             rf"(?:[:.m](?P<second>\d{{2}})(?:[.,:](?P<fraction>\d{{1,9}}))?s?)?"
+    clock = (rf"(?:(?P<before>{half})\s*)?(?P<hour>\d{{1,2}})[:.h](?P<minute>\d{{1,2}})"
+             rf"(?:[:.m](?P<second>\d{{1,2}})(?:[.,:](?P<fraction>\d{{1,9}}))?s?)?"
              rf"(?:\s*(?P<after>{half}))?{zone}")
     weekday = r"(?:[^\W\d_]{2,10}\.?,?\s+)?"
     name = r"(?P<name>[^\W\d_]{3,10})\.?"
@@ -37,6 +37,8 @@ def _patterns() -> dict:
     date = f"{weekday}(?:{date})"
     return {kind: re.compile(pattern, re.IGNORECASE) for kind, pattern in {
         "time": clock, "date": date, "both": rf"(?P<date>{date})(?:\s*T\s*|[\s,;_]+)(?P<clock>{clock})",
+        "turned": rf"(?P<clock>{clock})[\s,;_]+(?P<date>{date})",
+        "compact": r"(?P<date>(?:19|20)\d{6})[T ]?(?P<H>[0-2]\d)(?P<M>[0-5]\d)(?P<S>[0-5]\d)?(?P<Z>Z)?",
         "epoch": r"1\d{9}(?:\.\d+)?|1\d{12}"}.items()}
 
 
@@ -45,9 +47,9 @@ def kind_of(text: str) -> str:
     text = text.strip()
     if not text or not any(character.isdigit() for character in text):
         return ""
-    for kind in ("both", "date", "epoch"):
+    for kind in ("both", "date", "epoch", "turned", "compact"):
         if _patterns()[kind].fullmatch(text):
-            return kind
+            return "both" if kind in ("turned", "compact") else kind
     # "37.71" has the shape of a clock time with a dot; only a colon or seconds make it one.
     match = _patterns()["time"].fullmatch(text)
     if match and (":" in text or match["second"] or match["after"] or match["before"]):
@@ -57,9 +59,13 @@ def kind_of(text: str) -> str:
 
 def split_stamp(text: str) -> tuple[str, str]:
     """Date part and clock part of one stamp; ("", "") if it is none."""
-    match = _patterns()["both"].fullmatch(text.strip())
+    for kind in ("both", "turned"):
+        match = _patterns()[kind].fullmatch(text.strip())
+        if match:
+            return match["date"], match["clock"]
+    match = _patterns()["compact"].fullmatch(text.strip())
     if match:
-        return match["date"], match["clock"]
+        return match["date"], f"{match['H']}:{match['M']}:{match['S'] or '00'}{match['Z'] or ''}"
     return (text.strip(), "") if _patterns()["date"].fullmatch(text.strip()) else ("", "")
 
 

@@ -17,7 +17,14 @@ import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
-from hatchkit.records import clock, sensors_channels, sensors_columns, sensors_head, sensors_lines
+from hatchkit.records import (
+    clock,
+    sensors_bulk,
+    sensors_channels,
+    sensors_columns,
+    sensors_head,
+    sensors_lines,
+)
 from hatchkit.records.marks import limit
 from hatchkit.records.sensors_lines import many
 
@@ -86,6 +93,7 @@ def read_accounted(path, wishes: Wishes, *, name=None):
         if not head.sample:
             return _without_readings(data, head, account)
         plan = sensors_columns.plan_columns(head)
+        sensors_bulk.refuse_odd_bulk(data, head)
         data, raw = _parse_whole(data, head, plan, account)
     except HatchkitError as error:
         raise HatchkitError(f"{name} cannot be read as a sensor log: {error}.") from error

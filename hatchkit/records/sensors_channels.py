@@ -212,14 +212,18 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         celsius[codes] = np.nan
         shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
         account.say("doubtful",
-                    f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading", "marked missing code; temp_c is left empty")
+                    f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
+                    "marked missing code; temp_c is left empty")
     return celsius, logged
 
 
 def _unit(values, raw, plan, channel, wishes, account):
     """Unit letter of the temperatures, or one letter a row where the file has a unit column."""
     if wishes.temp_unit:
-        return wishes.temp_unit.strip(" °").upper()[:1]
+        unit = str(wishes.temp_unit).strip(" °").upper()[:1]
+        if unit not in ("C", "F", "K"):
+            raise HatchkitError(f"temp_unit is {wishes.temp_unit!r}; write \"C\", \"F\" or \"K\".")
+        return unit
     if plan.unit is not None:
         letters = sensors_values.row_units(raw[plan.unit])
         known = set(letters) - {"", "%"}

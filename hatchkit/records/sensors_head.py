@@ -104,7 +104,7 @@ def read_head(data: bytes) -> Head:
     text = data[:_HEAD_BYTES].decode("utf-8", "replace").lstrip("\ufeff")
     lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
     if len(data) > _HEAD_BYTES:
-        lines = lines[:-1]
+        lines = lines[:-1] or lines
     lines = lines[: _MOST_PREAMBLE + 150]
     best = None
     for blanks_too in (False, True):

@@ -3,7 +3,8 @@
 That call is told everything in advance (separator, decimal mark, lines to skip, form of the dates);
 `read_readings` finds it out, and marks doubtful readings besides. Printed: best of several runs of
 both in turn, in seconds of the processor and on the clock; highest memory of each in a process of
-its own; cost of the marks alone. Run: ``python tests/benchmarks/read_readings.py [rows]``.
+its own; cost of the marks alone. Run: ``python tests/benchmarks/read_readings.py [rows]``; with
+``garbage`` instead, the time and memory until 300 MB that are no log are refused.
 """
 
 from __future__ import annotations
@@ -85,14 +86,18 @@ def peak_mb(path: Path, which: str) -> float:
 def _peak(which: str, path: Path) -> None:
     call = (lambda: ours(path)) if which == "ours" else told(path)[int(which)]
     kept = call()
+    print(_high_water())
+    del kept
+
+
+def _high_water() -> float:
+    """Highest memory of this process in MB."""
     status = Path("/proc/self/status")
     if status.exists():
         # On Linux ru_maxrss still holds the peak of the process that started this one.
         line = next(line for line in status.read_text().splitlines() if line.startswith("VmHWM"))
-        print(int(line.split()[1]) / 1024)
-    else:
-        print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024)
-    del kept
+        return int(line.split()[1]) / 1024
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
 
 
 def main(rows: int) -> None:
@@ -119,8 +124,45 @@ def main(rows: int) -> None:
                   f"{peaks['ours'] / least_mb:4.2f} x\n")
 
 
+GARBAGE = {
+    "random bytes": lambda size: np.random.default_rng(1).bytes(size),
+    "one line of letters": lambda size: b"z" * size,
+    "short lines of words": lambda size: b"words and words\n" * (size // 16),
+    "a log only at its head": lambda size: b"time,temp C\n" + b"".join(
+        b"2026-04-01 10:%02d:00,37.5\n" % n for n in range(60)) + b"a,b\n" * (size // 4),
+    "a log and then one endless line": lambda size: b"time,temp C\n" + b"".join(
+        b"2026-04-01 10:%02d:00,37.5\n" % n for n in range(60)) + b"y" * size}
+
+
+def garbage(megabytes: int) -> None:
+    """Time and memory until a large file that is no log is refused."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "garbage.csv"
+        for name, fill in GARBAGE.items():
+            path.write_bytes(fill(megabytes * 1_000_000))
+            start = time.perf_counter()
+            run = subprocess.run([sys.executable, __file__, "--refuse", str(path)], capture_output=True, text=True)
+            took = time.perf_counter() - start
+            print(f"{megabytes} MB, {name}: {took:.1f} s, {run.stdout.strip()}{run.stderr[-300:]}")
+
+
+def _refuse(path: Path) -> None:
+    from hatchkit.problems import HatchkitError
+
+    try:
+        readings, _ = ours(path)
+        said = f"{len(readings)} readings"
+    except HatchkitError as error:
+        said = str(error)
+    print(f"peak {_high_water():.0f} MB: {said}")
+
+
 if __name__ == "__main__":
-    if sys.argv[1:2] == ["--peak"]:
+    if sys.argv[1:2] == ["--refuse"]:
+        _refuse(Path(sys.argv[2]))
+    elif sys.argv[1:2] == ["garbage"]:
+        garbage(300)
+    elif sys.argv[1:2] == ["--peak"]:
         _peak(sys.argv[2], Path(sys.argv[3]))
     else:
         main(int(sys.argv[1]) if len(sys.argv) > 1 else 2_000_000)

@@ -368,6 +368,19 @@ def test_too_large_a_file_is_refused_before_it_is_read(tmp_path):
         read_readings(path)
 
 
+@pytest.mark.parametrize("filling", [b"x\n", b"some words and more of them\n", b"z"])
+def test_a_file_that_is_a_log_only_at_its_head_is_refused_quickly(tmp_path, filling):
+    path = tmp_path / "log.csv"
+    path.write_bytes(FILES["comma and ISO"].encode() + filling * (20_000_000 // len(filling)))
+    with pytest.raises(HatchkitError, match="begins like a log|no text"):
+        read_readings(path)
+
+
+def test_a_wrong_unit_in_season_toml_is_named(tmp_path):
+    with pytest.raises(HatchkitError, match="temp_unit is 'X'"):
+        read(tmp_path, FILES["comma and ISO"], temp_unit="X")
+
+
 def test_a_folder_that_may_not_be_read_is_a_sentence(tmp_path, monkeypatch):
     def refuse(*_, **__):
         raise PermissionError(13, "Permission denied")

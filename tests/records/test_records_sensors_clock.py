@@ -145,3 +145,19 @@ def test_an_unknown_zone_is_named(tmp_path):
     times = pd.date_range("2026-04-13", periods=10, freq="10min")
     with pytest.raises(HatchkitError, match="There is no time zone 'Rome'"):
         read_readings(log(tmp_path, shown(times)), timezone="Rome")
+
+
+@pytest.mark.parametrize("text", [
+    "2026-04-13 15:05", "13.04.2026 15:05", "13. April 2026 15:05", "13 avr. 2026 15:05", "Apr 13 2026 3:05PM",
+    "2026年4月13日 15:05", "2026-04-13 15h05", "2026-04-13 15.05.00", "2026/04/13 下午 3:05:00",
+    "Mo. 13.04.2026, 15:05", "13-Apr-26 15:05", "13.4.26 15:5", "04/13/26 3:05:00 p. m.", "15:05:00 13/04/2026", "20260413 150500",
+    "20260413T1505", "2026.04.13. 15:05", "2026-04-13_15:05:00", "13/04/2026 03:05 nachm."])
+def test_many_ways_to_write_one_minute(text):
+    assert read_stamps(np.array([text], dtype=object)).local[0] == np.datetime64("2026-04-13T15:05")
+
+
+@pytest.mark.parametrize("text", ["2026-04-13T15:05Z", "2026-04-13 17:05:00 +0200", "2026-04-13T10:05:00.000-05:00",
+                                  "13.04.2026 17:05 UTC+2"])
+def test_an_offset_in_the_stamp_is_read(text):
+    stamps = read_stamps(np.array([text], dtype=object))
+    assert stamps.local[0] - np.timedelta64(int(stamps.offset[0]), "s") == np.datetime64("2026-04-13T15:05")
