@@ -10,7 +10,8 @@ SETTINGS = Path(surface.__file__).parent / "lab_settings"
 
 def test_the_question_about_news_is_answered_and_no_update_is_looked_for():
     overrides = json.loads((SETTINGS / "overrides.json").read_text())
-    assert overrides["@jupyterlab/apputils-extension:notification"] == {"fetchNews": "false", "checkForUpdates": False}
+    notices = overrides["@jupyterlab/apputils-extension:notification"]
+    assert notices == {"fetchNews": "false", "checkForUpdates": False}
 
 
 def test_the_server_is_started_with_these_settings_and_no_address_for_news(tmp_path):
