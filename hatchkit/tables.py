@@ -6,9 +6,13 @@ import html
 
 import pandas as pd
 
+from hatchkit.figures.style import label
 from hatchkit.units import shown, shown_step
 
 NOT_KNOWN = "not known"
+
+#: Columns whose values are keys of the kit, to be shown in the reader's words.
+KEYS = {"stage", "name", "found_at", "fate"}
 
 
 class ReaderTable:
@@ -84,7 +88,8 @@ def _worded(column: pd.Series, name: str, unit: str, timezone: str) -> list[str]
         local = column.dt.tz_convert(timezone)
         return [NOT_KNOWN if pd.isna(time) else f"{time:%Y-%m-%d %H:%M}" for time in local]
     if not pd.api.types.is_numeric_dtype(column) or pd.api.types.is_bool_dtype(column):
-        return [NOT_KNOWN if pd.isna(value) or value == "" else str(value) for value in column]
+        word = label if name in KEYS else str
+        return [NOT_KNOWN if pd.isna(value) or value == "" else word(value) for value in column]
     if name.startswith("share_") or name.endswith("_share"):
         return [percent(value) for value in column]
     if name.endswith("_step_c"):

@@ -41,3 +41,10 @@ def test_html_escapes_what_a_person_typed():
 def test_shares_without_interval_are_shown_alone():
     assert share_interval(0.5, None, None) == "50 %"
     assert percent(0.0251, 1) == "2.5 %"
+
+
+def test_keys_of_the_kit_are_shown_in_the_readers_words():
+    table = pd.DataFrame({"stage": ["pipped_dead", "early"], "note": ["pipped_dead", "early"]})
+    texts = reader_table(table, {"stage": "Stage", "note": "Note"}).texts
+    assert texts["Stage"].tolist() == ["pipped, died", "early dead"]
+    assert texts["Note"].tolist() == ["pipped_dead", "early"]
