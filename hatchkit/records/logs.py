@@ -98,8 +98,8 @@ def _wishes(settings, owners, name, timezone, spans) -> Wishes:
         from hatchkit.climate import air  # formulas only; see sensors_channels
 
         pressure = float(air.standard_pressure(incubator["altitude_m"]))
-    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), said.get("day_first"), None, pressure,
-                  tuple(spans))
+    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), said.get("day_first"),
+                  pressure_kpa=pressure, still_air=said.get("air") == "still", spans=tuple(spans))
 
 
 def join_files(parts) -> tuple[pd.DataFrame, list]:

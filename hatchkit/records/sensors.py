@@ -40,6 +40,7 @@ class Wishes:
     day_first: bool | None = None
     channel: str | None = None
     pressure_kpa: float = 101.325
+    still_air: bool = False
     spans: tuple = ()
     mark: bool = True
 

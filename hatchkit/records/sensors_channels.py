@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import clock_zone, marks, sensors_probe, sensors_values
+from hatchkit.records import clock_zone, sensors_humidity, sensors_probe, sensors_values
 from hatchkit.records.sensors_columns import zone_offset
 from hatchkit.records.sensors_lines import as_text, many
 
@@ -176,7 +176,7 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
     part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh"}
     part["temp_c"], part["temp_logged_c"] = _temperature(raw, plan, channel, numbers, wishes, account)
-    part["rh_pct"] = _humidity(channel, numbers, part["temp_c"], wishes, account)
+    part["rh_pct"] = sensors_humidity.humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
 
@@ -245,51 +245,3 @@ def _unit(values, raw, plan, channel, wishes, account):
         account.say("doubtful", f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
                     f"read as °{guess}", mend, column=channel.name)
     return guess
-
-
-def _humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
-    rh = numbers.get("rh")
-    if rh is None:
-        return _humidity_from_other(channel, numbers, temp_c, wishes, account)
-    odd = np.flatnonzero((rh < 0) | (rh > 100))
-    wrong = odd[marks.humidity_out_of_range(rh[odd])]
-    wrong = np.union1d(wrong, odd[sensors_values.missing_codes(rh[odd], "rh", "%")])
-    if len(wrong):
-        rh = rh.copy()
-        shown = ", ".join(format(v, "g") for v in np.unique(rh[wrong])[:5])
-        rh[wrong] = np.nan
-        account.say("doubtful", f"{many(len(wrong), 'humidity value')} of {channel.name} that cannot be: {shown}",
-                    "rh_pct is left empty there; the temperature stays")
-    highest = np.fmax.reduce(rh) if len(rh) else np.nan
-    if 0.05 < highest <= 1.0 and np.isfinite(rh).sum() > 3:
-        account.say("note", f"humidity of {channel.name} lies between 0 and 1", "read as a share and shown in %")
-        rh = rh * 100
-    return rh
-
-
-def _humidity_from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
-    """Humidity from the wet bulb or the dew point, where there is no humidity column."""
-    nothing = np.full(len(temp_c), np.nan)
-    other = "wet_bulb" if "wet_bulb" in numbers else "dew_point" if "dew_point" in numbers else None
-    if other is None or "temp" not in numbers:
-        return nothing
-    # The one place where records looks into climate: air.py holds formulas only and imports nothing of it.
-    from hatchkit.climate import air
-
-    values = numbers[other]
-    said = channel.units.get(other) or channel.units.get("temp") or sensors_values.unit_from_range(values)[0]
-    values = sensors_values.to_celsius(values, wishes.temp_unit or said)
-    good = np.isfinite(values) & np.isfinite(temp_c) & (values > -20) & (values <= temp_c + 0.5)
-    rh = nothing
-    dry, cold = temp_c[good], np.minimum(values[good], temp_c[good])
-    if other == "wet_bulb":
-        rh[good] = air.rh_from_wet_bulb(dry, cold, pressure_kpa=wishes.pressure_kpa)
-        account.say("note", f"{channel.name} has a wet bulb and no humidity",
-                    "humidity worked out for a ventilated wick (coefficient 6.53e-4 per K) at "
-                    f"{wishes.pressure_kpa:.1f} kPa; in still air the true humidity is lower",
-                    "give altitude_m of the incubator in season.toml")
-    else:
-        rh[good] = 100 * air.saturation_pressure(cold) / air.saturation_pressure(dry)
-        account.say("note", f"{channel.name} has a dew point and no humidity",
-                    "humidity worked out from the dew point")
-    return rh

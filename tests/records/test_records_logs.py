@@ -159,3 +159,18 @@ def test_the_unit_of_an_incubator_holds_for_its_files(tmp_path):
     write(tmp_path, "a.csv", temp=55.0, header="Time;Temp;RH")
     readings, _ = read_logs(tmp_path, {"incubators": {"A": {"temp_unit": "F"}}}, batches("A"), "UTC")
     assert abs(readings["temp_c"].mean() - 12.8) < 0.2
+
+
+def test_a_wet_bulb_is_read_for_the_altitude_and_the_air_of_its_incubator(tmp_path):
+    write(tmp_path, "a.csv", header="Time;Dry bulb °C;Wet bulb °C")
+    path = tmp_path / "sensors" / "a.csv"
+    text = path.read_text(encoding="utf-8").replace(";52", ";29").replace(";51", ";28").replace(";53", ";29")
+    path.write_text(text, encoding="utf-8")
+    found = {}
+    for name, said in {"sea": {}, "hill": {"altitude_m": 1500}, "still": {"air": "still"}}.items():
+        readings, problems = read_logs(tmp_path, {"incubators": {"A": said}}, batches("A"), "UTC")
+        found[name] = readings["rh_pct"].mean()
+        assert problems["done"].str.contains("still air" if name == "still" else "ventilated").sum() == 1
+        assert problems["done"].str.contains("84.6 kPa" if name == "hill" else "101.3 kPa").sum() == 1
+    # e = e_s(wet) - A P (dry - wet): a lower pressure takes off less, the wick in still air more.
+    assert found["hill"] > found["sea"] + 0.5 and found["still"] < found["sea"] - 0.5
