@@ -150,7 +150,8 @@ def _cut(grid: Grid, kind: str, start: int, headings: list[str], own: dict[str, 
 
 def _doubtful_rows(columns: list, keys: list[int], lead: int, heading: str) -> list[int]:
     """Rows that may be no data: a needed cell is empty, or they start with a word of totals or the heading."""
-    marked = {cell for cell in set(columns[lead]) if isinstance(cell, str) and _is_total(cell)} | {heading}
+    marked = {cell for cell in set(columns[lead]) if isinstance(cell, str)
+              and (_is_total(cell) or cell.strip() == heading)}
     found = {place for place, cell in enumerate(columns[lead]) if cell in marked}
     for key in {*keys, lead}:
         if not all(columns[key]):
@@ -178,8 +179,8 @@ def _not_data(kind: str, row, headings, lead: int) -> str | None:
         return "blank"
     if [text_of(cell) or "" for cell in row] == headings:
         return "the headings again"
-    first = filled[0]
-    if isinstance(first, str) and _is_total(first) and (row[lead] is first or is_empty(row[lead])):
+    first = filled[0] if is_empty(row[lead]) else row[lead]
+    if isinstance(first, str) and _is_total(first):
         return "a row of totals"
     if _units_only(row):
         return "a row of units"

@@ -418,3 +418,43 @@ def test_a_season_without_a_species_column_is_mended_by_one_line(tmp_path):
     assert len(said(read_folder(tmp_path), "species", 'default_species = "chicken"')) >= 1
     (tmp_path / "season.toml").write_text('default_species = "hen"\n', encoding="utf-8")
     assert read_folder(tmp_path)["batches"]["species"].tolist() == ["chicken"]
+
+
+def test_infertile_beside_a_candling_is_clear_and_beside_opened_eggs_is_infertile(tmp_path):
+    head, row = "batch,species,set_at,eggs_set,candled,infertile", "B1,hen,2026-03-01 18:00,30,2026-03-08 18:00,4"
+    read = read_folder(write_csv(tmp_path, [head, row]))
+    assert read["batches"]["clear1"].tolist() == [4] and read["batches"]["broken_infertile"].isna().all()
+    assert len(said(read, "infertile", "clears of the first candling")) == 1
+    read = read_folder(write_csv(tmp_path, [head + ",early dead", row + ",1"]))
+    assert read["batches"]["clear1"].isna().all() and read["batches"]["broken_infertile"].tolist() == [4]
+
+
+def test_a_candling_kept_as_a_day_of_incubation(tmp_path):
+    lines = ["batch,species,set_at,eggs_set,day of candling 1,clears 1", "B1,hen,2026-03-01 18:00,30,7,4"]
+    read = read_folder(write_csv(tmp_path, lines))
+    assert read["batches"]["candle1_at"].tolist() == [pd.Timestamp("2026-03-08 18:00", tz="UTC")]
+    assert read["looks"]["day"].tolist()[0] == 7 and len(said(read, "days of incubation")) == 1
+
+
+def test_cells_merged_downwards_hold_for_every_row(tmp_path):
+    book = openpyxl.Workbook()
+    for row in (
+        ["batch", "species", "set_at", "eggs_set"],
+        ["B1", "duck", "2026-03-01 18:00", 10],
+        ["B2", None, "2026-03-02 18:00", 12],
+    ):
+        book.active.append(row)
+    book.active.merge_cells("B2:B3")
+    book.save(tmp_path / "batches.xlsx")
+    assert read_folder(tmp_path)["batches"]["species"].tolist() == ["duck", "duck"]
+
+
+def test_one_sheet_per_species_takes_the_species_from_its_name(tmp_path):
+    book = openpyxl.Workbook()
+    book.active.title = "Quails"
+    geese = book.create_sheet("Geese")
+    for page, eggs in ((book.active, 40), (geese, 12)):
+        page.append(["Batch", "Date set", "Eggs in", "Hatched"])
+        page.append([f"{page.title} 1", "2026-03-01 18:00", eggs, 8])
+    book.save(tmp_path / "season.xlsx")
+    assert read_folder(tmp_path)["batches"]["species"].tolist() == ["quail", "goose"]
