@@ -109,13 +109,15 @@ class HiddenCause:
     """An exercise whose answer is the cause hidden in a simulated season; the data is its sealed answer."""
 
     def judge(self, answer, sealed) -> tuple[str, str]:
-        """Right with what the sealed answer says, else the hint."""
-        from hatchkit.simulate import cause_names
-
+        """Right with what the sealed answer says, else how near it is."""
+        causes = reference.load("simulate_causes").set_index("cause")
         guess = str(answer).strip().lower()
-        if guess not in cause_names():
-            return NOT_YET, f"Take one of these words: {', '.join(cause_names())}."
-        return (RIGHT, sealed.words()) if guess == sealed.cause else (NOT_YET, "other")
+        if guess not in causes.index:
+            return NOT_YET, f"Take one of these words: {', '.join(causes.index)}."
+        if guess == sealed.cause:
+            return RIGHT, sealed.words()
+        same = causes.loc[guess] == causes.loc[sealed.cause]
+        return NOT_YET, "kin" if same["named_by_advice"] else "stage" if same["stage"] else "other"
 
 
 def check(name: str, answer, *data) -> None:

@@ -164,15 +164,18 @@ class Sealed:
 
 def test_the_hidden_cause_of_a_case_is_told_only_to_those_who_found_it():
     assert judge("case", "lid_ajar", Sealed()) == (RIGHT, "Right. The lid stood ajar.")
-    wrong = judge("case", "power_cut", Sealed())
-    assert wrong.state == NOT_YET
-    assert "ajar" not in wrong.words
+    for guess, hint in (("power_cut", "the same kind"), ("overheating", "at the same age"),
+                        ("old_flock", "Ask of each")):
+        wrong = judge("case", guess, Sealed())
+        assert wrong.state == NOT_YET
+        assert hint in wrong.words
+        assert "ajar" not in wrong.words
     assert "power_cut" in judge("case", "witchcraft", Sealed()).words
 
 
 def test_every_hint_has_its_words_and_no_words_are_left_over():
     table = reference.load("exercise_words")
-    spoken = {Writing: ["right"], HiddenCause: ["other"]}
+    spoken = {Writing: ["right"], HiddenCause: ["other", "kin", "stage"]}
     wanted = {(name, answer) for name, exercise in EXERCISES.items()
               for answer in spoken.get(type(exercise)) or ["right", "other", *exercise.mistakes]}
     assert set(zip(table["exercise"], table["answer"], strict=True)) == wanted
