@@ -104,7 +104,7 @@ def _amount_row(batches, column, word):
     split = bool(hit[column].min() > free[column].max() or hit[column].max() < free[column].min())
     rare = comb(len(known), len(hit)) >= 40
     apart = not (split and rare and column != "start")
-    if split:
+    if split and rare:
         which = "the later" if hit[column].min() > free[column].max() else "the earlier"
         which = which if column == "start" else ("those with more" if which == "the later" else "those with fewer")
         says = (

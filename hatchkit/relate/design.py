@@ -105,7 +105,7 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
     least : float
         Doses at or below this count as no exposure (and are set to 0).
     """
-    missing = [name for name in [*NEEDED, dose] if name not in table]
+    missing = [name for name in [*NEEDED, dose, *(covariates or [])] if name not in table]
     if missing:
         raise ValueError(f"the table of counts lacks the columns {', '.join(missing)}")
     rows, left_out = _usable(table, dose, least)

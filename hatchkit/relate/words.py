@@ -33,13 +33,12 @@ def times(value) -> str:
 
 
 def in_ten(share) -> str:
-    """A share as so many in 10, 100 or 1000."""
-    for whole in (10, 100, 1000):
-        if round(share * whole) >= 1 or whole == 1000:
-            return (
-                f"{max(round(share * whole), 0)} in {whole}" if round(share * whole) else f"fewer than 1 in {whole}"
-            )
-    return ""
+    """A share as so many in 10, 100 or 1000, the shortest that does not round by much."""
+    if share >= 0.15:
+        return f"{round(share * 10)} in 10"
+    if share >= 0.01:
+        return f"{round(share * 100)} in 100"
+    return f"{round(share * 1000)} in 1000" if share >= 0.001 else "fewer than 1 in 1000"
 
 
 def counts_in_words(found) -> str:
