@@ -15,9 +15,15 @@ def ranked_causes(causes) -> str:
 def what_if(result) -> str:
     """Bars of eggs lost by stage and cause."""
     table = result.table
-    stages = "; ".join(f"{row.name} {row.eggs:.0f}" for row in table[table["block"] == "stage"].itertuples(index=False))
-    return (f"Eggs of the season lost by stage as bars ({stages}), with the usual loss as a diamond; then eggs put down to "
-            "causes; then the chicks that a season without excursions would have given more or fewer, with its range.")
+    stages = "; ".join(
+        f"{row.name} {row.eggs:.0f}" for row in table[table["block"] == "stage"].itertuples(index=False)
+    )
+    return (
+        f"Eggs of the season lost by stage as bars ({stages}), with the usual loss as a diamond; then eggs "
+        "put down to "
+        "causes; then the chicks that a season without excursions would have given more or fewer, with its "
+        "range."
+    )
 
 
 def drawings(guide) -> str:
@@ -29,14 +35,20 @@ def drawings(guide) -> str:
 def ledger(table) -> str:
     """The ledger of one batch as a falling bar chart."""
     rows = table.set_index("stage")["eggs"]
-    lost = ", ".join(f"{eggs:.0f} {stage.replace('_', ' ')}" for stage, eggs in rows.items() if stage != "hatched" and eggs > 0)
-    return f"From {table['set'].iloc[0]:.0f} eggs set to {rows['hatched']:.0f} good chicks: {lost or 'nothing lost'}."
+    lost = ", ".join(
+        f"{eggs:.0f} {stage.replace('_', ' ')}" for stage, eggs in rows.items() if stage != "hatched" and eggs > 0
+    )
+    return (
+        f"From {table['set'].iloc[0]:.0f} eggs set to {rows['hatched']:.0f} good chicks: {lost or 'nothing lost'}."
+    )
 
 
 def ages(batch) -> str:
-    """Two curves of loss by age."""
-    return (f"Share of embryos dead by age, left for batch {batch}, right for all batches of its species; boxes are what the "
-            "looks at the eggs can tell, grey is the 95 % band.")
+    """Loss by age of one batch against its species."""
+    return (
+        f"Share of embryos dead by age as boxes between the looks at the eggs: batch {batch} hatched, all batches of its "
+        "species outlined with their 95 % band in grey."
+    )
 
 
 def tray(batch, table) -> str:

@@ -18,7 +18,7 @@ def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
     species : Series, optional
         Row of the species table; hen's days if left out. Other birds' days are hen's days times their
         length / 21, which no source endorses: +/- `SCALE_DAYS`.
-    part : {"age", "position", "sign"}, optional
+    part : {"age", "position", "sign"} or list of them, optional
 
     Returns
     -------
@@ -33,17 +33,38 @@ def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
     guide["day_low"] = (guide["chicken_day_low"] * scale).round()
     guide["day_high"] = (guide["chicken_day_high"] * scale).round()
     guide["care"] = guide["day_high"] >= figures["embryo_care_day"]
-    guide = guide if part is None else guide[guide["part"] == part]
+    guide = guide if part is None else guide[guide["part"].isin([part] if isinstance(part, str) else part)]
     guide[["write_down", "points_to"]] = guide[["write_down", "points_to"]].fillna("")
-    columns = ["part", "look", "day_low", "day_high", "see", "means", "write_down", "points_to", "drawing", "care",
-               "source", "sure"]
+    columns = [
+        "part",
+        "look",
+        "day_low",
+        "day_high",
+        "see",
+        "means",
+        "write_down",
+        "points_to",
+        "drawing",
+        "care",
+        "source",
+        "sure",
+    ]
     return guide[columns].reset_index(drop=True)
 
 
 def guide_in_words(species=None, *, part=None) -> pd.DataFrame:
     """The guide as a reader sees it: Look, Day, What you see, What it means, Points to."""
     guide = breakout_guide(species, part=part)
-    days = [f"{low:.0f}" if low == high else f"{low:.0f}-{high:.0f}"
-            for low, high in zip(guide["day_low"], guide["day_high"], strict=True)]
-    return pd.DataFrame({"Look": guide["look"], "Day": days, "What you see": guide["see"],
-                         "What it means": guide["means"], "Points to": guide["points_to"]})
+    days = [
+        f"{low:.0f}" if low == high else f"{low:.0f}-{high:.0f}"
+        for low, high in zip(guide["day_low"], guide["day_high"], strict=True)
+    ]
+    return pd.DataFrame(
+        {
+            "Look": guide["look"],
+            "Day": days,
+            "What you see": guide["see"],
+            "What it means": guide["means"],
+            "Points to": guide["points_to"],
+        }
+    )

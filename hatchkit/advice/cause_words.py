@@ -11,8 +11,16 @@ from hatchkit.advice.words import percent
 #: A factor beyond this, up or down, is worth a mention.
 WORTH = 1.5
 
-STAGE_WORDS = {"culled": "culled", "clear": "clear or infertile", "early": "early dead", "mid": "mid dead",
-               "late": "late dead", "pipped_dead": "pipped and died", "removed": "removed", "hatched": "good chicks"}
+STAGE_WORDS = {
+    "culled": "culled",
+    "clear": "clear or infertile",
+    "early": "early dead",
+    "mid": "mid dead",
+    "late": "late dead",
+    "pipped_dead": "pipped and died",
+    "removed": "removed",
+    "hatched": "good chicks",
+}
 
 
 def for_and_against(row: dict, sums, counts, usual, items) -> dict:
@@ -58,8 +66,9 @@ def _pattern_words(row, counts, usual) -> tuple[list, list]:
     total = counts.sum()
     under = shifted(usual.shares, doublings, np.array([1.0]))[0] * total
     fits, against = [], []
-    for stage, seen, normal, wanted, steps in zip(STAGES[1:], counts[1:], usual.shares[1:] * total, under[1:],
-                                                  doublings[1:], strict=True):
+    for stage, seen, normal, wanted, steps in zip(
+        STAGES[1:], counts[1:], usual.shares[1:] * total, under[1:], doublings[1:], strict=True
+    ):
         spread = np.sqrt(max(normal, 1.0) * (1 + (total - 1) * usual.rho))
         told = f"{_eggs(seen)} {STAGE_WORDS[stage]} where {_eggs(normal)} is usual"
         if steps >= 1 and seen > normal + spread:
@@ -81,7 +90,10 @@ def _for_bad_luck(counts, usual) -> dict:
     expected = usual.shares[0] * total
     spread = np.sqrt(total * usual.shares[0] * (1 - usual.shares[0]) * (1 + (total - 1) * usual.rho))
     away = (good - expected) / spread
-    told = f"{_eggs(good)} good chicks of {total:.0f} eggs, {_eggs(expected)} usual and {_eggs(spread)} more or less common"
+    told = (
+        f"{_eggs(good)} good chicks of {total:.0f} eggs, {_eggs(expected)} usual and {_eggs(spread)} more or less "
+        "common"
+    )
     return dict(fits=told if away > -1.5 else "", against=told if away <= -1.5 else "", unknown="")
 
 
@@ -94,11 +106,17 @@ def limits(season, batch, items, usual) -> tuple:
     if not logged:
         told.append("No temperature was logged for this batch, so no verdict on heat or cold can be firm.")
     elif "probe_offset_c" not in checked:
-        told.append("No check of this incubator's probe is on record, so every word on temperature holds only if it "
-                    "reads true.")
+        told.append(
+            "No check of this incubator's probe is on record, so every word on temperature holds only "
+            "if it "
+            "reads true."
+        )
     if usual.batches < 4:
-        told.append(f"Only {usual.batches} other batch{'es' if usual.batches != 1 else ''} of this species to compare "
-                    "with; the published ledger stands in.")
+        told.append(
+            f"Only {usual.batches} other batch{'es' if usual.batches != 1 else ''} of this species to "
+            "compare "
+            "with; the published ledger stands in."
+        )
     row = season.batch(batch)
     if pd.isna(row.get("broken_early")) and pd.isna(row.get("broken_late")):
         told.append("Unhatched eggs were not opened (or not written down), so ages of death are rough.")
@@ -117,8 +135,11 @@ def verdict(causes) -> str:
         text += f" Against it: {first['against']}." if first["against"] else ""
         text += f" Not known: {first['unknown']}." if first["unknown"] else ""
     elif causes.verdict == "bad luck":
-        text = (f"Batch {causes.batch}: ordinary bad luck is enough to explain it ({percent(first['share'])} of the "
-                "weight); no cause stands out.")
+        text = (
+            f"Batch {causes.batch}: ordinary bad luck is enough to explain it ({percent(first['share'])} of "
+            "the "
+            "weight); no cause stands out."
+        )
     else:
         text = f"Batch {causes.batch}: the records cannot tell."
     if len(tied) > 1:
@@ -134,9 +155,16 @@ def _lower(name) -> str:
 
 def summary(table) -> pd.DataFrame:
     """Rows of `Causes.table` in the reader's words."""
-    shown = pd.DataFrame({"Cause": table["name"], "Weight": [percent(share) for share in table["share"]],
-                          "Fits because": table["fits"], "Speaks against": table["against"],
-                          "Not known": table["unknown"], "Check next": table["check_next"]})
+    shown = pd.DataFrame(
+        {
+            "Cause": table["name"],
+            "Weight": [percent(share) for share in table["share"]],
+            "Fits because": table["fits"],
+            "Speaks against": table["against"],
+            "Not known": table["unknown"],
+            "Check next": table["check_next"],
+        }
+    )
     shown.loc[table["tied"].to_numpy() & (table["tied"].sum() > 1), "Cause"] += " (tie)"
     return shown.reset_index(drop=True)
 
@@ -147,15 +175,26 @@ def arithmetic_words(causes, cause) -> str:
     rows = causes.arithmetic(cause)
     rows = rows[rows["variant"] == row["variant"]]
     names = causes.evidence.set_index("item")["name"]
-    lines = [f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"]
+    lines = [
+        f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"
+    ]
     for part in rows.to_dict("records"):
         found = part["found"].replace("_", " ")
-        what = "the stages at which eggs were lost" if part["part"] == "pattern" else f"{names[part['part']]}: {found}"
+        what = (
+            "the stages at which eggs were lost" if part["part"] == "pattern" else f"{names[part['part']]}: {found}"
+        )
         lines.append(f"  {_times(part['factor'])}  {what}")
     variants = causes.arithmetic(cause)["variant"].nunique()
-    tail = f"; the cause's weight is the mean over its {variants} ages, of which this is the likeliest" if variants > 1 else ""
-    lines.append(f"  {_times(rows['factor'].prod())}  all together{tail}. Before looking it had {percent(row['prior'], 1)} of the "
-                 f"weight, after it {percent(row['share'])}.")
+    tail = (
+        f"; the cause's weight is the mean over its {variants} ages, of which this is the likeliest"
+        if variants > 1
+        else ""
+    )
+    lines.append(
+        f"  {_times(rows['factor'].prod())}  all together{tail}. Before looking it had "
+        f"{percent(row['prior'], 1)} of the "
+        f"weight, after it {percent(row['share'])}."
+    )
     return "\n".join(lines)
 
 

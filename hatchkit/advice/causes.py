@@ -67,7 +67,7 @@ class Causes:
         return str(self.table.loc[~self.table["cause"].isin(UNNAMED), "cause"].iloc[0])
 
     def summary(self, most=5) -> pd.DataFrame:
-        """The first rows in the reader's words: cause, share, fits because, speaks against, not known, check next."""
+        """The first rows in words: cause, weight, fits because, speaks against, not known, check next."""
         return cause_words.summary(self.table.head(most))
 
 
@@ -128,8 +128,17 @@ def weighed(counts_table, batch, items, season=None) -> Causes:
     table = _rank(sums, counts, usual, items)
     table["eggs_lost"] = [_mean_loss(row, sums, lost).sum() for row in table.to_dict("records")]
     pattern = pd.DataFrame({"stage": STAGES, "eggs": counts, "usual": usual.shares * counts.sum()})
-    return Causes(batch=batch, table=table, sums=sums, evidence=items, pattern=pattern, ordinary=usual,
-                  losses=_losses(table, sums, lost), verdict=_verdict(table), limits=() if season is None else cause_words.limits(season, batch, items, usual))
+    return Causes(
+        batch=batch,
+        table=table,
+        sums=sums,
+        evidence=items,
+        pattern=pattern,
+        ordinary=usual,
+        losses=_losses(table, sums, lost),
+        verdict=_verdict(table),
+        limits=() if season is None else cause_words.limits(season, batch, items, usual),
+    )
 
 
 def _eggs(gathered, batch) -> float:
@@ -152,19 +161,37 @@ def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
         doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
         log_pattern = score.pattern_log_factor(counts, usual.shares, usual.spread, doublings)
         common = dict(cause=pattern["cause"], variant=pattern["variant"])
-        rows.append({**common, "part": "pattern", "found": pattern["why"], "profile": "",
-                     "factor": np.exp(log_pattern)})
-        lost[(pattern["cause"], pattern["variant"])] = score.eggs_lost(counts, usual.shares, usual.spread, doublings)
+        rows.append(
+            {**common, "part": "pattern", "found": pattern["why"], "profile": "", "factor": np.exp(log_pattern)}
+        )
+        lost[(pattern["cause"], pattern["variant"])] = score.eggs_lost(
+            counts, usual.shares, usual.spread, doublings
+        )
         mine = links[(links["cause"] == pattern["cause"]) & links["variant"].isin([pattern["variant"], "*"])]
         for link in mine.to_dict("records"):
             level = levels[link["item"]]
             factor = 1.0 if level is None else factors.at[(kinds[link["item"]], link["profile"]), level]
-            rows.append({**common, "part": link["item"], "found": level or "not known",
-                         "profile": link["profile"], "factor": float(factor)})
+            rows.append(
+                {
+                    **common,
+                    "part": link["item"],
+                    "found": level or "not known",
+                    "profile": link["profile"],
+                    "factor": float(factor),
+                }
+            )
     other = score.unlisted_log_factor(counts, usual.shares, usual.spread)
-    rows += [dict(cause="bad_luck", variant="always", part="pattern", found="as batches differ", profile="", factor=1.0),
-             dict(cause="unlisted", variant="always", part="pattern", found="any pattern", profile="",
-                  factor=np.exp(other))]
+    rows += [
+        dict(cause="bad_luck", variant="always", part="pattern", found="as batches differ", profile="", factor=1.0),
+        dict(
+            cause="unlisted",
+            variant="always",
+            part="pattern",
+            found="any pattern",
+            profile="",
+            factor=np.exp(other),
+        ),
+    ]
     return pd.DataFrame(rows), lost
 
 
@@ -178,9 +205,12 @@ def _mean_loss(row, sums, lost) -> np.ndarray:
 
 
 def _losses(table, sums, lost) -> pd.DataFrame:
-    rows = [dict(cause=row["cause"], stage=stage, eggs=float(eggs * row["share"]))
-            for row in table.to_dict("records") if row["cause"] not in UNNAMED
-            for stage, eggs in zip(STAGES[1:], _mean_loss(row, sums, lost)[1:], strict=True)]
+    rows = [
+        dict(cause=row["cause"], stage=stage, eggs=float(eggs * row["share"]))
+        for row in table.to_dict("records")
+        if row["cause"] not in UNNAMED
+        for stage, eggs in zip(STAGES[1:], _mean_loss(row, sums, lost)[1:], strict=True)
+    ]
     return pd.DataFrame(rows)
 
 
@@ -191,11 +221,17 @@ def _rank(sums, counts, usual, items) -> pd.DataFrame:
         logs = np.log(part["factor"]).groupby(part["variant"], sort=False).sum()
         patterns = np.log(part.loc[part["part"] == "pattern", "factor"])
         best = logs.index[int(np.argmax(logs))]
-        rows.append(dict(cause=cause, name=causes.at[cause, "name"], variant=best,
-                         log_factor=score.combine_variants(logs),
-                         factor_pattern=float(np.exp(patterns[part["variant"] == best].sum())),
-                         factor_evidence=float(np.exp(logs[best] - patterns[part["variant"] == best].sum())),
-                         check_next=causes.at[cause, "check_next"]))
+        rows.append(
+            dict(
+                cause=cause,
+                name=causes.at[cause, "name"],
+                variant=best,
+                log_factor=score.combine_variants(logs),
+                factor_pattern=float(np.exp(patterns[part["variant"] == best].sum())),
+                factor_evidence=float(np.exp(logs[best] - patterns[part["variant"] == best].sum())),
+                check_next=causes.at[cause, "check_next"],
+            )
+        )
     table = pd.DataFrame(rows)
     table["prior"] = priors(table["cause"])
     table["share"] = score.posterior(table["log_factor"], table["prior"])
@@ -204,8 +240,23 @@ def _rank(sums, counts, usual, items) -> pd.DataFrame:
     table["tied"] = table["share"] * score.TIE >= table["share"].iloc[0]
     told = [cause_words.for_and_against(row, sums, counts, usual, items) for row in table.to_dict("records")]
     table[["fits", "against", "unknown"]] = pd.DataFrame(told, index=table.index)
-    return table[["rank", "cause", "name", "variant", "share", "tied", "prior", "factor_pattern", "factor_evidence",
-                  "fits", "against", "unknown", "check_next"]]
+    return table[
+        [
+            "rank",
+            "cause",
+            "name",
+            "variant",
+            "share",
+            "tied",
+            "prior",
+            "factor_pattern",
+            "factor_evidence",
+            "fits",
+            "against",
+            "unknown",
+            "check_next",
+        ]
+    ]
 
 
 def priors(names) -> np.ndarray:
@@ -223,4 +274,6 @@ def _verdict(table) -> str:
         return "bad luck" if first["share"] >= 0.5 else "cannot tell"
     if first["cause"] == "unlisted":
         return "cannot tell"
-    return ("confident" if first["share"] >= score.CONFIDENT else "probable" if first["share"] >= 0.5 else "cannot tell")
+    return (
+        "confident" if first["share"] >= score.CONFIDENT else "probable" if first["share"] >= 0.5 else "cannot tell"
+    )

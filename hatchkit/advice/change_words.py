@@ -9,68 +9,107 @@ def _change(what, now, to, why, how_sure) -> dict:
 
 def no_log() -> dict:
     """No temperature was logged at all."""
-    return _change("Log the temperature", "no readings", "a logging thermometer at egg height",
-                   "Without a log no loss can be set against heat or cold.", "certain: nothing was kept")
+    return _change(
+        "Log the temperature",
+        "no readings",
+        "a logging thermometer at egg height",
+        "Without a log no loss can be set against heat or cold.",
+        "certain: nothing was kept",
+    )
 
 
 def probe_off(row) -> dict:
     """The hatching hours say that the probe reads wrongly."""
     bias = row["clock_bias_c"]
     side = "high, so the eggs were cooler than it says" if bias > 0 else "low, so the eggs were warmer than it says"
-    return _change(f"Check the probe of incubator {row['incubator']} (ice water, or a clinical thermometer near 37.5 °C)",
-                   f"reads about {abs(bias):.1f} °C {side}",
-                   f"if the check agrees, probe_offset_c = {-bias:+.1f} in season.toml and the setting moved to match",
-                   f"The hatching hours of {row['clock_batches']} batches point to it after storage and logged "
-                   "temperature are allowed for.", "fairly sure of the side, not of the size; check before you change")
+    return _change(
+        f"Check the probe of incubator {row['incubator']} (ice water, or a clinical thermometer near 37.5 °C)",
+        f"reads about {abs(bias):.1f} °C {side}",
+        f"if the check agrees, probe_offset_c = {-bias:+.1f} in season.toml and the setting moved to match",
+        f"The hatching hours of {row['clock_batches']} batches point to it after storage and logged "
+        "temperature are allowed for.",
+        "fairly sure of the side, not of the size; check before you change",
+    )
 
 
 def probe_unchecked(row) -> dict:
     """Nobody ever checked this probe."""
-    return _change(f"Check the probe of incubator {row['incubator']}", "no check on record",
-                   "read it in ice water or beside a clinical thermometer; write probe_offset_c into season.toml",
-                   "Every word on temperature holds only as far as the probe reads true.", "certain: no check is kept")
+    return _change(
+        f"Check the probe of incubator {row['incubator']}",
+        "no check on record",
+        "read it in ice water or beside a clinical thermometer; write probe_offset_c into season.toml",
+        "Every word on temperature holds only as far as the probe reads true.",
+        "certain: no check is kept",
+    )
 
 
 def temperature(row, wanted) -> dict:
     """The machine's everyday mean is off."""
     gap = row["mean_c"] - wanted
-    return _change(f"Setting of incubator {row['incubator']}", f"{row['mean_c']:.1f} °C on average",
-                   f"{wanted:.1f} °C", f"It ran {abs(gap):.1f} °C {'above' if gap > 0 else 'below'} the table's figure "
-                   "outside excursions.", "sure of the log; see the probe's check")
+    return _change(
+        f"Setting of incubator {row['incubator']}",
+        f"{row['mean_c']:.1f} °C on average",
+        f"{wanted:.1f} °C",
+        f"It ran {abs(gap):.1f} °C {'above' if gap > 0 else 'below'} the table's figure outside excursions.",
+        "sure of the log; see the probe's check",
+    )
 
 
 def no_weights() -> dict:
     """No weights were kept."""
-    return _change("Weigh the eggs at setting, at each candling and at transfer", "no weights kept",
-                   "whole tray or ten numbered eggs, tray taken off",
-                   "Only weights tell whether the humidity suits these shells.", "certain: nothing was kept")
+    return _change(
+        "Weigh the eggs at setting, at each candling and at transfer",
+        "no weights kept",
+        "whole tray or ten numbered eggs, tray taken off",
+        "Only weights tell whether the humidity suits these shells.",
+        "certain: nothing was kept",
+    )
 
 
 def humidity(now, to, table) -> dict:
     """Another humidity is needed for the wanted water loss."""
     loss = table["projected_share"].median()
-    return _change("Humidity until transfer", f"{now:.0f} % RH", f"{to:.0f} % RH",
-                   f"The eggs were on the way to lose {100 * loss:.1f} % by transfer; {100 * table['target_low'].iloc[0]:.0f} to "
-                   f"{100 * table['target_high'].iloc[0]:.0f} % is wanted. Go there in two sets if it is far.",
-                   f"from the weights of {len(table)} batch{'es' if len(table) > 1 else ''}; a humidity probe may be off by 3 points")
+    return _change(
+        "Humidity until transfer",
+        f"{now:.0f} % RH",
+        f"{to:.0f} % RH",
+        f"The eggs were on the way to lose {100 * loss:.1f} % by transfer; "
+        f"{100 * table['target_low'].iloc[0]:.0f} to "
+        f"{100 * table['target_high'].iloc[0]:.0f} % is wanted. Go there in two sets if it is far.",
+        f"from the weights of {len(table)} batch{'es' if len(table) > 1 else ''}; a humidity probe "
+        "may be off by 3 points",
+    )
 
 
 def storage(over, known, longest, best) -> dict:
     """Eggs were kept too long."""
-    return _change("Set sooner after laying", f"{over} of {known} batches kept longer than {best:.0f} days (longest {longest:.0f})",
-                   f"at most {best:.0f} days", "Hatch falls with longer storage, and hatches come late.",
-                   "well known; how much it costs your eggs is not")
+    return _change(
+        "Set sooner after laying",
+        f"{over} of {known} batches kept longer than {best:.0f} days (longest {longest:.0f})",
+        f"at most {best:.0f} days",
+        "Hatch falls with longer storage, and hatches come late.",
+        "well known; how much it costs your eggs is not",
+    )
 
 
 def candling(day, times) -> dict:
     """A look that would have told before from after."""
-    return _change(f"Candle about day {day:.0f} when something went wrong before it", "no look between excursion and next candling",
-                   "a look two days after any excursion",
-                   f"{times} time{'s' if times > 1 else ''} this season deaths before an excursion could not be told from deaths after it.",
-                   "sure that it would have told; not that it would have changed the verdict")
+    return _change(
+        f"Candle about day {day:.0f} when something went wrong before it",
+        "no look between excursion and next candling",
+        "a look two days after any excursion",
+        f"{times} time{'s' if times > 1 else ''} this season deaths before an excursion could not be "
+        "told from deaths after it.",
+        "sure that it would have told; not that it would have changed the verdict",
+    )
 
 
 def record(need, lacking, asked) -> dict:
     """A record that was missing."""
-    return _change(f"Write down: {need}", f"missing in {lacking} of the last {asked} batches", "keep it for every batch",
-                   "It would weigh much in naming a cause.", "certain: it was not there")
+    return _change(
+        f"Write down: {need}",
+        f"missing in {lacking} of the last {asked} batches",
+        "keep it for every batch",
+        "It would weigh much in naming a cause.",
+        "certain: it was not there",
+    )

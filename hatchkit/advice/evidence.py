@@ -58,8 +58,12 @@ def gather(season, only=None) -> Gathered:
         alone = replace(season, batches=row)
         mates = batches["incubator"].isin(row["incubator"].dropna()) | (batches["batch"] == only)
         machine = replace(season, batches=batches[mates])
-    return Gathered(season=season, counts=stage_counts(season), clock=_or_empty(hatch_clock, machine),
-                    water=_or_empty(batch_water_loss, alone))
+    return Gathered(
+        season=season,
+        counts=stage_counts(season),
+        clock=_or_empty(hatch_clock, machine),
+        water=_or_empty(batch_water_loss, alone),
+    )
 
 
 def _or_empty(make, season) -> pd.DataFrame:
@@ -91,10 +95,12 @@ def level(item: dict):
     value = item["value"]
     if np.isnan(value):
         return None
-    for name, limit, beyond in (("very_low", item["very_low"], value <= item["very_low"]),
-                                ("very_high", item["very_high"], value >= item["very_high"]),
-                                ("low", item["low"], value <= item["low"]),
-                                ("high", item["high"], value >= item["high"])):
+    for name, limit, beyond in (
+        ("very_low", item["very_low"], value <= item["very_low"]),
+        ("very_high", item["very_high"], value >= item["very_high"]),
+        ("low", item["low"], value <= item["low"]),
+        ("high", item["high"], value >= item["high"]),
+    ):
         if not np.isnan(limit) and beyond:
             return name
     return "usual"

@@ -81,7 +81,9 @@ def _machine_clock(clock, row) -> float:
     """Middle clock difference of the other batches of the same incubator; NaN below two of them."""
     if "difference_h" not in clock or pd.isna(row.get("incubator")):
         return float("nan")
-    others = clock[(clock["incubator"] == row["incubator"]) & (clock["batch"] != row["batch"])]["difference_h"].dropna()
+    others = clock[(clock["incubator"] == row["incubator"]) & (clock["batch"] != row["batch"])][
+        "difference_h"
+    ].dropna()
     return float(others.median()) if len(others) >= 2 else float("nan")
 
 

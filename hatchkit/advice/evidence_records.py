@@ -77,8 +77,10 @@ def _remarks(row) -> dict:
     notes = row.get("notes")
     if notes is None or pd.isna(notes) or not str(notes).strip():
         return dict.fromkeys(items["item"], float("nan"))
-    return {item: float(bool(re.search(rf"\b(?:{words})", str(notes), flags=re.IGNORECASE)))
-            for item, words in zip(items["item"], items["words"], strict=True)}
+    return {
+        item: float(bool(re.search(rf"\b(?:{words})", str(notes), flags=re.IGNORECASE)))
+        for item, words in zip(items["item"], items["words"], strict=True)
+    }
 
 
 def _tray(season, batch) -> float:

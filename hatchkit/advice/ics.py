@@ -47,8 +47,13 @@ def calendar_text(calendar: pd.DataFrame, *, title: str, stamp) -> str:
     stamp : Timestamp, tz-aware
         When the file was made (DTSTAMP).
     """
-    lines = ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//hatchkit//next set//EN", "CALSCALE:GREGORIAN",
-             "METHOD:PUBLISH"]
+    lines = [
+        "BEGIN:VCALENDAR",
+        "VERSION:2.0",
+        "PRODID:-//hatchkit//next set//EN",
+        "CALSCALE:GREGORIAN",
+        "METHOD:PUBLISH",
+    ]
     for row in calendar.to_dict("records"):
         lines += _event(row, title, stamp)
     return "".join(fold(line) + "\r\n" for line in [*lines, "END:VCALENDAR"])
@@ -56,9 +61,19 @@ def calendar_text(calendar: pd.DataFrame, *, title: str, stamp) -> str:
 
 def _event(row: dict, title: str, stamp) -> list[str]:
     unique = uuid.uuid5(_SPACE, f"{title}|{row['step']}")
-    return ["BEGIN:VEVENT", f"UID:{unique}", f"DTSTAMP:{utc(stamp)}",
-            f"DTSTART:{utc(row['starts'])}", f"DTEND:{utc(row['ends'])}",
-            f"SUMMARY:{escape(row['what'])}", f"DESCRIPTION:{escape(title + '. ' + row['why'])}",
-            "TRANSP:TRANSPARENT",
-            "BEGIN:VALARM", "ACTION:DISPLAY", f"DESCRIPTION:{escape(row['what'])}", "TRIGGER:-PT2H", "END:VALARM",
-            "END:VEVENT"]
+    return [
+        "BEGIN:VEVENT",
+        f"UID:{unique}",
+        f"DTSTAMP:{utc(stamp)}",
+        f"DTSTART:{utc(row['starts'])}",
+        f"DTEND:{utc(row['ends'])}",
+        f"SUMMARY:{escape(row['what'])}",
+        f"DESCRIPTION:{escape(title + '. ' + row['why'])}",
+        "TRANSP:TRANSPARENT",
+        "BEGIN:VALARM",
+        "ACTION:DISPLAY",
+        f"DESCRIPTION:{escape(row['what'])}",
+        "TRIGGER:-PT2H",
+        "END:VALARM",
+        "END:VEVENT",
+    ]

@@ -66,7 +66,9 @@ def _batch_counts(fates, species, days) -> list[float]:
     limits, found = limits_for(species, days), dict.fromkeys(STAGES, 0.0)
     for row in fates.to_dict("records"):
         if row["fate"] == "dead":
-            shares = share_between(row["after_day"], row["by_day"], limits, lambda day: float(cumulative(day, days)))
+            shares = share_between(
+                row["after_day"], row["by_day"], limits, lambda day: float(cumulative(day, days))
+            )
             for (stage, _, _), share in zip(limits, shares, strict=True):
                 found[stage] += row["eggs"] * share
         elif row["fate"] in ("clear", "infertile"):
@@ -107,12 +109,20 @@ def ordinary(counts: pd.DataFrame, batch) -> Ordinary:
         known = weight + worth.sum()
         shares = (published * weight + (others / totals[:, None] * worth[:, None]).sum(axis=0)) / known
     sd = _batch_sd(others, shares, known, trust)
-    return Ordinary(shares=shares, spread=_spread(shares, sd, known), sd=sd, rho=_rho(others, published, trust),
-                    batches=len(others), eggs=int(totals.sum().round()))
+    return Ordinary(
+        shares=shares,
+        spread=_spread(shares, sd, known),
+        sd=sd,
+        rho=_rho(others, published, trust),
+        batches=len(others),
+        eggs=int(totals.sum().round()),
+    )
 
 
 #: Columns of the loss stages in the order in which eggs leave.
-ORDER = tuple(STAGES.index(stage) for stage in ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled"))
+ORDER = tuple(
+    STAGES.index(stage) for stage in ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
+)
 
 #: Chance, before looking, that another batch of the season is an ordinary one.
 ORDINARY_BEFORE = 0.8
@@ -120,7 +130,8 @@ ORDINARY_BEFORE = 0.8
 #: Correlation of eggs within a batch at one stage; about SD_MIDDLE^2 h (1 - h) at a loss h of a few percent.
 RHO_STAGE = 0.02
 
-#: Batch spread before any batch is seen: about 0.5, two thirds of the time between 0.33 and 0.75 (stated by hatchkit).
+#: Batch spread before any batch is seen: about 0.5, two thirds of the time between 0.33 and 0.75 (stated by
+#: hatchkit).
 SD_GRID, SD_MIDDLE, SD_LOG_SD = np.array([0.2, 0.3, 0.4, 0.5, 0.65, 0.8, 1.0, 1.25]), 0.5, 0.4
 
 #: No share is held for surer than this spread lets it be, nor vaguer than that (log odds).
@@ -142,7 +153,9 @@ def _spread(shares, sd, known) -> Spread:
 def _batch_sd(others, shares, known, trust) -> float:
     logs = -0.5 * (np.log(SD_GRID / SD_MIDDLE) / SD_LOG_SD) ** 2
     for row, counted in zip(others, trust, strict=True):
-        logs = logs + counted * np.array([log_likelihood(row, shares, _spread(shares, sd, known)) for sd in SD_GRID])
+        logs = logs + counted * np.array(
+            [log_likelihood(row, shares, _spread(shares, sd, known)) for sd in SD_GRID]
+        )
     weight = np.exp(logs - logs.max())
     return float(SD_GRID @ weight / weight.sum())
 

@@ -104,14 +104,30 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
     figures = season.species_table.loc[species]
     when = _set_at(season, set_at)
     mean, low, high, rho = predictive.summary(weight)
-    basis = dict(species=species, name=str(figures["name"]), batches=len(own), eggs_set=int(own["eggs_set"].sum()),
-                 hatched=int(own["hatched"].sum()), level=level["share_of_set"], level_source=level["source"],
-                 share_mean=mean, share_low=low, share_high=high, rho=rho, set_at=when,
-                 stored_days=float(stored_days), sure=float(sure), chicks=chicks,
-                 title=f"hatchkit plan: {figures['name']} eggs set {when:%Y-%m-%d %H:%M}")
-    return Plan(eggs=_eggs(weight, chicks, sure), basis=basis,
-                calendar=dates.calendar(figures, when, stored_days=stored_days),
-                changes=changes(season, species))
+    basis = dict(
+        species=species,
+        name=str(figures["name"]),
+        batches=len(own),
+        eggs_set=int(own["eggs_set"].sum()),
+        hatched=int(own["hatched"].sum()),
+        level=level["share_of_set"],
+        level_source=level["source"],
+        share_mean=mean,
+        share_low=low,
+        share_high=high,
+        rho=rho,
+        set_at=when,
+        stored_days=float(stored_days),
+        sure=float(sure),
+        chicks=chicks,
+        title=f"hatchkit plan: {figures['name']} eggs set {when:%Y-%m-%d %H:%M}",
+    )
+    return Plan(
+        eggs=_eggs(weight, chicks, sure),
+        basis=basis,
+        calendar=dates.calendar(figures, when, stored_days=stored_days),
+        changes=changes(season, species),
+    )
 
 
 def own_hatch(season, species) -> pd.DataFrame:
@@ -128,8 +144,11 @@ def published_level(species) -> dict:
     table = reference.load("hatch_levels").set_index("species")
     row = table.loc[species if species in table.index else "any"]
     # The range is read as the middle 80 % of places, 2.56 standard deviations.
-    return dict(share_of_set=float(row["share_of_set"]), sd=float((row["high"] - row["low"]) / 2.56),
-                source=str(row["source"]))
+    return dict(
+        share_of_set=float(row["share_of_set"]),
+        sd=float((row["high"] - row["low"]) / 2.56),
+        source=str(row["source"]),
+    )
 
 
 def _eggs(weight, chicks, sure) -> pd.DataFrame:
@@ -138,8 +157,17 @@ def _eggs(weight, chicks, sure) -> pd.DataFrame:
         eggs = predictive.eggs_learned(weight, chicks, sure=wanted)
         low, middle, high = predictive.range_of_chicks(weight, eggs) if eggs else (None,) * 3
         chance = predictive.chance_learned(weight, chicks, eggs) if eggs else float("nan")
-        rows.append(dict(sure=wanted, chicks=chicks, eggs=eggs, chance=chance, chicks_low=low,
-                         chicks_middle=middle, chicks_high=high))
+        rows.append(
+            dict(
+                sure=wanted,
+                chicks=chicks,
+                eggs=eggs,
+                chance=chance,
+                chicks_low=low,
+                chicks_middle=middle,
+                chicks_high=high,
+            )
+        )
     counts = ["chicks", "eggs", "chicks_low", "chicks_middle", "chicks_high"]
     return pd.DataFrame(rows).astype({name: "Int64" for name in counts})
 

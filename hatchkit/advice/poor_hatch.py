@@ -17,9 +17,9 @@ def standing(season) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        batch, species, developing (eggs set less clears, infertiles and removed), hatched, share_hatched, usual (share
-        of this person's other batches, drawn to the published ledger), away (standard deviations of a batch, spread
-        between batches included; below 0 is poorer than usual). Poorest first.
+        batch, species, developing (eggs set less clears, infertiles and removed), hatched, share_hatched,
+        usual (share of this person's other batches, drawn to the published ledger), away (standard deviations of
+        a batch, spread between batches included; below 0 is poorer than usual). Poorest first.
     """
     counts = stage_counts(season)
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
@@ -33,9 +33,17 @@ def standing(season) -> pd.DataFrame:
         if grown <= 0:
             continue
         spread = np.sqrt(share * (1 - share) / grown * (1 + (grown - 1) * usual.rho))
-        rows.append(dict(batch=batch, species=kinds[batch], developing=float(grown), hatched=float(row["hatched"]),
-                         share_hatched=float(row["hatched"] / grown), usual=share,
-                         away=float((row["hatched"] / grown - share) / spread)))
+        rows.append(
+            dict(
+                batch=batch,
+                species=kinds[batch],
+                developing=float(grown),
+                hatched=float(row["hatched"]),
+                share_hatched=float(row["hatched"] / grown),
+                usual=share,
+                away=float((row["hatched"] / grown - share) / spread),
+            )
+        )
     columns = ["batch", "species", "developing", "hatched", "share_hatched", "usual", "away"]
     return pd.DataFrame(rows, columns=columns).sort_values("away", kind="stable").reset_index(drop=True)
 
@@ -52,8 +60,12 @@ def one_batch(season, batch):
     """The season with this batch alone, for pictures and tables of one batch."""
     row = season.batch(batch)
     batches = season.batches[season.batches["batch"] == row["batch"]].reset_index(drop=True)
-    return replace(season, batches=batches, fates=season.fates[season.fates["batch"] == row["batch"]],
-                   looks=season.looks[season.looks["batch"] == row["batch"]])
+    return replace(
+        season,
+        batches=batches,
+        fates=season.fates[season.fates["batch"] == row["batch"]],
+        looks=season.looks[season.looks["batch"] == row["batch"]],
+    )
 
 
 def kin(season, batch):
@@ -61,5 +73,9 @@ def kin(season, batch):
     kind = season.batch(batch)["species"]
     batches = season.batches[season.batches["species"] == kind].reset_index(drop=True)
     names = set(batches["batch"])
-    return replace(season, batches=batches, fates=season.fates[season.fates["batch"].isin(names)],
-                   looks=season.looks[season.looks["batch"].isin(names)])
+    return replace(
+        season,
+        batches=batches,
+        fates=season.fates[season.fates["batch"].isin(names)],
+        looks=season.looks[season.looks["batch"].isin(names)],
+    )

@@ -45,13 +45,19 @@ class ClimatePage:
         if self.timeline is not None:
             told = self.excursions[self.excursions["notable"].astype(bool)]
             lines = [climate_words.excursions_words(self.excursions)]
-            lines += [climate_words.excursion_words(row, timezone=self.timezone, unit=unit)
-                      for row in told.head(3).to_dict("records")]
+            lines += [
+                climate_words.excursion_words(row, timezone=self.timezone, unit=unit)
+                for row in told.head(2).to_dict("records")
+            ]
         lines += [climate_words.clock_words(row, timezone=self.timezone) for row in self.clock.to_dict("records")]
         lines += [climate_words.water_words(row) for row in self.water.to_dict("records")]
-        lines.append(tray_words(self.tray) if self.has_tray and len(self.tray) else
-                     "Where on the tray the eggs lay was not kept." if not self.has_tray else
-                     "Too few eggs died on the tray for a pattern to be asked about.")
+        lines.append(
+            tray_words(self.tray)
+            if self.has_tray and len(self.tray)
+            else "Where on the tray the eggs lay was not kept."
+            if not self.has_tray
+            else "Too few eggs died on the tray for a pattern to be asked about."
+        )
         return "\n".join(lines)
 
 
@@ -65,9 +71,16 @@ def climate_page(season, batch) -> ClimatePage:
     alone = one_batch(season, batch)
     has_tray = len(tray_map(season, batch)) > 0
     found = find_excursions(alone)
-    return ClimatePage(batch=batch, timezone=season.timezone, timeline=_timeline(alone, batch, found),
-                       excursions=found, clock=hatch_clock(alone), water=batch_water_loss(alone), has_tray=has_tray,
-                       tray=clustering(season, batch) if has_tray else pd.DataFrame())
+    return ClimatePage(
+        batch=batch,
+        timezone=season.timezone,
+        timeline=_timeline(alone, batch, found),
+        excursions=found,
+        clock=hatch_clock(alone),
+        water=batch_water_loss(alone),
+        has_tray=has_tray,
+        tray=clustering(season, batch) if has_tray else pd.DataFrame(),
+    )
 
 
 def _timeline(alone, batch, found):

@@ -13,8 +13,9 @@ import numpy as np
 MOST_EGGS = 5000
 
 MU = np.linspace(0.005, 0.995, 100)
-RHO = np.array([0.001, 0.003, 0.006, 0.01, 0.015, 0.022, 0.03, 0.04, 0.055, 0.075, 0.1, 0.13, 0.17, 0.22,
-                0.3, 0.4, 0.5])
+RHO = np.array(
+    [0.001, 0.003, 0.006, 0.01, 0.015, 0.022, 0.03, 0.04, 0.055, 0.075, 0.1, 0.13, 0.17, 0.22, 0.3, 0.4, 0.5]
+)
 
 #: Assumed before any batch is seen: rho about 0.05, two thirds of the time between 0.02 and 0.12.
 RHO_MIDDLE, RHO_LOG_SD = 0.05, 0.9

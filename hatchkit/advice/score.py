@@ -60,7 +60,8 @@ class Spread:
 def log_likelihood(counts, shares, spread: Spread):
     """Log probability of a batch's counts (coefficients left out), shape (...) for `shares` of shape (..., stages).
 
-    The share lost at a stage is a beta with mean h and variance (sd h (1 - h))^2, so a + b = 1 / (sd^2 h (1 - h)) - 1.
+    The share lost at a stage is a beta with mean h and variance (sd h (1 - h))^2, so that
+    a + b = 1 / (sd^2 h (1 - h)) - 1.
     """
     from scipy.special import betaln
 

@@ -41,16 +41,27 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
     causes = season_causes(season) if causes is None else causes
     rows = _from_causes(causes) + _from_stages(causes)
     table = pd.DataFrame(rows, columns=COLUMNS[1:])
-    table = table[table["eggs_lost"] >= LEAST_EGGS].sort_values("eggs_lost", ascending=False, kind="stable").head(most)
+    table = (
+        table[table["eggs_lost"] >= LEAST_EGGS].sort_values("eggs_lost", ascending=False, kind="stable").head(most)
+    )
     table.insert(0, "rank", range(1, len(table) + 1))
     return table.reset_index(drop=True)
 
 
 def _from_causes(causes) -> list[dict]:
     check = reference.load("causes").set_index("cause")["check_next"]
-    return [dict(what=row["name"], kind="cause", key=row["cause"], eggs_lost=row["eggs"], batches=", ".join(row["batches"]),
-                 how_sure=season_words.how_sure(row["firmest"]), do_next=check[row["cause"]])
-            for row in eggs_by_cause(causes).to_dict("records")]
+    return [
+        dict(
+            what=row["name"],
+            kind="cause",
+            key=row["cause"],
+            eggs_lost=row["eggs"],
+            batches=", ".join(row["batches"]),
+            how_sure=season_words.how_sure(row["firmest"]),
+            do_next=check[row["cause"]],
+        )
+        for row in eggs_by_cause(causes).to_dict("records")
+    ]
 
 
 def _from_stages(causes) -> list[dict]:
@@ -61,6 +72,15 @@ def _from_stages(causes) -> list[dict]:
     rows = []
     for stage in STAGES[1:]:
         beyond = seen[stage] - published_eggs(stage, causes) - explained[stage]
-        rows.append(dict(what=season_words.stage_title(stage), kind="stage", key=stage, eggs_lost=float(beyond), batches="",
-                         how_sure=season_words.STAGE_SURE, do_next=season_words.stage_next(stage)))
+        rows.append(
+            dict(
+                what=season_words.stage_title(stage),
+                kind="stage",
+                key=stage,
+                eggs_lost=float(beyond),
+                batches="",
+                how_sure=season_words.STAGE_SURE,
+                do_next=season_words.stage_next(stage),
+            )
+        )
     return rows

@@ -43,7 +43,10 @@ def notes(table) -> str:
     told = []
     for row in table.to_dict("records"):
         where = f" in batch{'es' if ',' in row['batches'] else ''} {row['batches']}" if row["batches"] else ""
-        told.append(f"{row['rank']}. {row['what']}{where}: about {row['eggs_lost']:.0f} eggs ({row['how_sure']}). {row['do_next']}")
+        told.append(
+            f"{row['rank']}. {row['what']}{where}: about {row['eggs_lost']:.0f} eggs "
+            f"({row['how_sure']}). {row['do_next']}"
+        )
     return "\n".join(told)
 
 
@@ -51,8 +54,11 @@ def what_if(result) -> str:
     """What the season lost, and what it would have given without the excursions."""
     facts, table = result.facts, result.table
     worst = table[table["block"] == "stage"].sort_values("eggs", ascending=False).iloc[0]
-    text = (f"Of {facts['eggs_set']:.0f} eggs {facts['hatched']:.0f} gave good chicks; most were lost as {worst['name']} "
-            f"({worst['eggs']:.0f}).")
+    text = (
+        f"Of {facts['eggs_set']:.0f} eggs {facts['hatched']:.0f} gave good chicks; most were lost as "
+        f"{worst['name']} "
+        f"({worst['eggs']:.0f})."
+    )
     causes = table[table["block"] == "cause"]
     if len(causes):
         first = causes.iloc[0]
@@ -60,9 +66,12 @@ def what_if(result) -> str:
     if facts["chicks_back"] != facts["chicks_back"]:
         return text + " What a season without excursions would have given cannot be told from these records."
     more = "more" if facts["chicks_back"] >= 0 else "fewer"
-    return (f"{text} Without the excursions the season would plausibly have given {abs(facts['chicks_back']):.0f} {more} "
-            f"chicks (95 % range {facts['chicks_low']:.0f} to {facts['chicks_high']:.0f}; on harm by excursions: "
-            f"{facts['verdict']}).")
+    return (
+        f"{text} Without the excursions the season would plausibly have given "
+        f"{abs(facts['chicks_back']):.0f} {more} "
+        f"chicks (95 % range {facts['chicks_low']:.0f} to {facts['chicks_high']:.0f}; on harm by excursions: "
+        f"{facts['verdict']})."
+    )
 
 
 def standing(table, batch) -> str:
@@ -70,7 +79,18 @@ def standing(table, batch) -> str:
     row = table[table["batch"] == batch].iloc[0]
     place = int((table["away"] < row["away"]).sum()) + 1
     order = "the poorest" if place == 1 else f"number {place} from the poorest"
-    far = ("far below" if row["away"] <= -2 else "below" if row["away"] <= -1 else "near" if row["away"] < 1 else "above")
-    return (f"Batch {batch}: {row['hatched']:.0f} good chicks of {row['developing']:.0f} developing eggs "
-            f"({100 * row['share_hatched']:.0f} %), {far} the {100 * row['usual']:.0f} % that is usual for this person's "
-            f"other batches of the species; {order} of {len(table)} batches, spread between batches allowed for.")
+    far = (
+        "far below"
+        if row["away"] <= -2
+        else "below"
+        if row["away"] <= -1
+        else "near"
+        if row["away"] < 1
+        else "above"
+    )
+    return (
+        f"Batch {batch}: {row['hatched']:.0f} good chicks of {row['developing']:.0f} developing eggs "
+        f"({100 * row['share_hatched']:.0f} %), {far} the {100 * row['usual']:.0f} % that is usual for this "
+        "person's "
+        f"other batches of the species; {order} of {len(table)} batches, spread between batches allowed for."
+    )

@@ -59,15 +59,29 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     causes = season_causes(season) if causes is None else causes
     rows = _stages(causes) + _by_cause(causes)
     excess, verdict = _excess(season, relation)
-    facts = dict(eggs_set=sum(c.pattern["eggs"].sum() for c in causes.values()),
-                 hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()), verdict=verdict,
-                 chicks_back=np.nan, chicks_low=np.nan, chicks_high=np.nan)
+    facts = dict(
+        eggs_set=sum(c.pattern["eggs"].sum() for c in causes.values()),
+        hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()),
+        verdict=verdict,
+        chicks_back=np.nan,
+        chicks_low=np.nan,
+        chicks_high=np.nan,
+    )
     if excess is not None:
-        facts |= dict(chicks_back=excess["chicks_lost"], chicks_low=excess["chicks_low"],
-                      chicks_high=excess["chicks_high"])
-        rows.append(dict(block="excursions", key="excursions", name="chicks more (or fewer) than hatched",
-                         eggs=excess["chicks_lost"], low=excess["chicks_low"], high=excess["chicks_high"],
-                         usual=np.nan))
+        facts |= dict(
+            chicks_back=excess["chicks_lost"], chicks_low=excess["chicks_low"], chicks_high=excess["chicks_high"]
+        )
+        rows.append(
+            dict(
+                block="excursions",
+                key="excursions",
+                name="chicks more (or fewer) than hatched",
+                eggs=excess["chicks_lost"],
+                low=excess["chicks_low"],
+                high=excess["chicks_high"],
+                usual=np.nan,
+            )
+        )
     columns = ["block", "key", "name", "eggs", "low", "high", "usual"]
     return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
 
@@ -80,8 +94,17 @@ def _stages(causes) -> list[dict]:
     for stage in STAGES[1:]:
         part = patterns[patterns["stage"] == stage]
         name = "clear or infertile" if stage == "clear" else label(stage)
-        rows.append(dict(block="stage", key=stage, name=name, eggs=float(part["eggs"].sum()), low=np.nan,
-                         high=np.nan, usual=published_eggs(stage, causes)))
+        rows.append(
+            dict(
+                block="stage",
+                key=stage,
+                name=name,
+                eggs=float(part["eggs"].sum()),
+                low=np.nan,
+                high=np.nan,
+                usual=published_eggs(stage, causes),
+            )
+        )
     return rows
 
 
@@ -92,22 +115,39 @@ def published_eggs(stage, causes) -> float:
 
 
 def eggs_by_cause(causes) -> pd.DataFrame:
-    """Eggs that each named cause accounts for over the season: cause, name, eggs, batches, firmest (its highest share)."""
+    """Eggs that each cause accounts for over the season: cause, name, eggs, firmest (highest share), batches."""
     names = reference.load("causes").set_index("cause")["name"]
     rows = []
     for cause in names.index.difference(UNNAMED, sort=False):
         eggs = [c.losses.loc[c.losses["cause"] == cause, "eggs"].sum() for c in causes.values()]
         shares = [float(c.table.set_index("cause").at[cause, "share"]) for c in causes.values()]
         led = [batch for batch, c in causes.items() if c.table["cause"].iloc[0] == cause]
-        rows.append(dict(cause=cause, name=names[cause], eggs=float(np.sum(eggs)), firmest=max(shares, default=0.0),
-                         batches=led))
+        rows.append(
+            dict(
+                cause=cause,
+                name=names[cause],
+                eggs=float(np.sum(eggs)),
+                firmest=max(shares, default=0.0),
+                batches=led,
+            )
+        )
     return pd.DataFrame(rows).sort_values("eggs", ascending=False, kind="stable").reset_index(drop=True)
 
 
 def _by_cause(causes) -> list[dict]:
     table = eggs_by_cause(causes)
-    return [dict(block="cause", key=row["cause"], name=row["name"], eggs=row["eggs"], low=np.nan, high=np.nan,
-                 usual=np.nan) for row in table[table["eggs"] >= LEAST_EGGS].to_dict("records")]
+    return [
+        dict(
+            block="cause",
+            key=row["cause"],
+            name=row["name"],
+            eggs=row["eggs"],
+            low=np.nan,
+            high=np.nan,
+            usual=np.nan,
+        )
+        for row in table[table["eggs"] >= LEAST_EGGS].to_dict("records")
+    ]
 
 
 def _excess(season, relation):

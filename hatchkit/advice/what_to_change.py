@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pandas as pd
 
@@ -20,7 +22,7 @@ TEMPERATURE_STEP = 0.3
 LOOK_APART = 3.0
 
 #: Only so many batches are asked which records they lack, the last ones set.
-ASKED = 8
+ASKED = 4
 
 #: At most so many records are named as worth keeping.
 RECORDS = 3
@@ -75,8 +77,8 @@ def _humidity(season, species, mine):
     if season.weights.empty:
         yield words.no_weights()
         return
-    table = batch_water_loss(season)
-    table = table[table["batch"].isin(mine["batch"]) & table["rh_next_pct"].notna()]
+    table = batch_water_loss(replace(season, batches=mine))
+    table = table[table["rh_next_pct"].notna()]
     if table.empty:
         return
     now, to = table["rh_pct"].median(), float(np.clip(table["rh_next_pct"].median(), 20, 85))
@@ -98,11 +100,13 @@ def _candling(season, species, mine):
 
     if season.readings.empty:
         return
-    found = find_excursions(season)
-    found = found[found["batch"].isin(mine["batch"]) & (found["level"].isin(["alarm", "serious"]))]
+    found = find_excursions(replace(season, batches=mine))
+    found = found[found["level"].isin(["alarm", "serious"])]
     windows = candling_windows(season)
-    days = [_look_between(windows[windows["batch"] == row["batch"]], row["day_start"], row["day_end"])
-            for row in found.to_dict("records")]
+    days = [
+        _look_between(windows[windows["batch"] == row["batch"]], row["day_start"], row["day_end"])
+        for row in found.to_dict("records")
+    ]
     days = [day for day in days if day is not None]
     if days:
         yield words.candling(float(np.round(np.median(days))), len(days))
@@ -119,8 +123,9 @@ def _records(season, species, mine):
     """Records that were missing most and would have weighed most in naming a cause."""
     from hatchkit.advice.evidence import evidence, gather
 
-    asked = mine.sort_values("set_at")["batch"].tail(ASKED)
-    gathered = gather(season)
+    last = mine.sort_values("set_at").tail(ASKED)
+    asked = last["batch"]
+    gathered = gather(replace(season, batches=last.reset_index(drop=True)))
     missing = pd.concat([evidence(gathered, batch) for batch in asked])
     missing = missing[missing["level"].isna()].groupby("item").size() / len(asked)
     worth = (missing * _most_told().reindex(missing.index)).dropna()
@@ -137,7 +142,9 @@ def _most_told() -> pd.Series:
     kinds = reference.load("evidence_items").set_index("item")["kind"]
     links = reference.load("cause_evidence")
     most = np.log(factor_table().max(axis=1))
-    links["told"] = [most[(kinds[item], profile)] for item, profile in zip(links["item"], links["profile"], strict=True)]
+    links["told"] = [
+        most[(kinds[item], profile)] for item, profile in zip(links["item"], links["profile"], strict=True)
+    ]
     return links.groupby("item")["told"].sum()
 
 

@@ -19,10 +19,23 @@ def ranked_causes(table, ax=None, *, most=6):
     several = table["tied"].sum() > 1
     for place, row in enumerate(rows.to_dict("records")):
         mark = row["tied"] and several
-        ax.barh(place, 100 * row["share"], height=0.7, facecolor="#E69F00" if row["tied"] else "#DDDDDD",
-                hatch="//" if mark else "", edgecolor=INK, linewidth=0.6)
-        ax.text(100 * row["share"] + 1, place, f"{100 * row['share']:.0f} %" + (" (tie)" if mark else ""),
-                va="center", fontsize=8, color=INK)
+        ax.barh(
+            place,
+            100 * row["share"],
+            height=0.7,
+            facecolor="#E69F00" if row["tied"] else "#DDDDDD",
+            hatch="//" if mark else "",
+            edgecolor=INK,
+            linewidth=0.6,
+        )
+        ax.text(
+            100 * row["share"] + 1,
+            place,
+            f"{100 * row['share']:.0f} %" + (" (tie)" if mark else ""),
+            va="center",
+            fontsize=8,
+            color=INK,
+        )
     ax.set_yticks(range(len(rows)), [_wrapped(name) for name in rows["name"]], fontsize=8)
     ax.set(xlim=(0, 108), xlabel="Weight among all candidates (%)")
     return ax
@@ -53,9 +66,16 @@ def what_if(table, ax=None):
 
 
 def _bar(ax, place, row, block):
-    look = fill(row["key"]) if block == "stage" else dict(
-        facecolor="#E69F00" if block == "cause" else "#56B4E9", hatch=".." if block == "cause" else "//",
-        edgecolor=INK, linewidth=0.6)
+    look = (
+        fill(row["key"])
+        if block == "stage"
+        else dict(
+            facecolor="#E69F00" if block == "cause" else "#56B4E9",
+            hatch=".." if block == "cause" else "//",
+            edgecolor=INK,
+            linewidth=0.6,
+        )
+    )
     ax.barh(place, row["eggs"], height=0.7, **look)
     if row["low"] == row["low"]:
         ax.plot([row["low"], row["high"]], [place, place], color=INK, lw=1.6, marker="|", markersize=7)
@@ -85,11 +105,15 @@ def breakout_drawings(guide, axs=None, *, columns=6):
         lines = -(-len(rows) // columns)
         figure, grid = plt.subplots(lines, columns, figsize=(1.35 * columns, 1.85 * lines), layout="constrained")
         axs = np.atleast_1d(grid).ravel()
-        for spare in axs[len(rows):]:
+        for spare in axs[len(rows) :]:
             figure.delaxes(spare)
-    axs = np.asarray(axs, dtype=object).ravel()[:len(rows)]
+    axs = np.asarray(axs, dtype=object).ravel()[: len(rows)]
     for ax, row in zip(axs, rows, strict=True):
-        days = f"{row['day_low']:.0f}" if row["day_low"] == row["day_high"] else f"{row['day_low']:.0f}-{row['day_high']:.0f}"
+        days = (
+            f"{row['day_low']:.0f}"
+            if row["day_low"] == row["day_high"]
+            else f"{row['day_low']:.0f}-{row['day_high']:.0f}"
+        )
         egg_drawings.egg(ax, row["drawing"], row["look"] if row["part"] != "age" else f"{row['look']} (day {days})")
     return axs
 
@@ -115,3 +139,34 @@ def side_by_side(columns, *, height=3.0, width=8.0, titles=None, share_y=False):
     for ax, title in zip(axs, titles or [""] * columns, strict=True):
         ax.set_title(title, fontsize=10, color=INK)
     return axs
+
+
+def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches of its species"):
+    """Share of embryos dead by age: one batch against all of its species, on one pair of axes.
+
+    Parameters
+    ----------
+    mine, season : DataFrame
+        `curve` of ``age_at_death`` for the batch and for its species: day, at_least, at_most, band_low, band_high.
+        Between two looks the loss lies anywhere from at_least to at_most: drawn as boxes, not as a curve.
+    """
+    ax = axes(ax, size=(8.0, 2.6))
+    _boxes(ax, season, name=f"{other}: 95 % band", edges=("band_low", "band_high"), facecolor="#DDDDDD", lw=0)
+    _boxes(ax, season, name=other, edges=("at_least", "at_most"), facecolor="none", edgecolor=INK, lw=0.9, ls="--")
+    _boxes(ax, mine, name=name, edges=("at_least", "at_most"), **fill("early"))
+    ax.set(xlabel="Age (days since setting)", ylabel="Embryos lost (%)", ylim=(0, None), xlim=(0, None))
+    ax.legend(frameon=False, fontsize=8, loc="upper left")
+    return ax
+
+
+def _boxes(ax, curve, *, name, edges, **look):
+    """A box per stretch between two known ages, from the loss at its start to the loss at its end."""
+    from matplotlib.patches import Rectangle
+
+    day = curve["day"].to_numpy(dtype=float)
+    low, high = (100 * curve[edge].to_numpy(dtype=float) for edge in edges)
+    for place in range(len(day) - 1):
+        corner, top = (day[place], low[place]), max(high[place + 1], low[place])
+        ax.add_patch(Rectangle(corner, day[place + 1] - day[place], top - low[place], **look))
+        ax.plot([day[place], day[place + 1]], [low[place], top], alpha=0)  # so that the axes reach round the box
+    ax.add_patch(Rectangle((0, 0), 0, 0, label=name, **look))

@@ -88,8 +88,12 @@ def _blood_ring(ax):
     _yolk(ax, 0.55)
     _dot(ax, 0, -0.1, 0.36, facecolor="none", edgecolor="#A00000", lw=2.2)
     for angle in np.linspace(0.3, 6.0, 5):
-        ax.plot([0.36 * np.cos(angle), 0.52 * np.cos(angle)],
-                [-0.1 + 0.36 * np.sin(angle), -0.1 + 0.52 * np.sin(angle)], color="#A00000", lw=1)
+        ax.plot(
+            [0.36 * np.cos(angle), 0.52 * np.cos(angle)],
+            [-0.1 + 0.36 * np.sin(angle), -0.1 + 0.52 * np.sin(angle)],
+            color="#A00000",
+            lw=1,
+        )
 
 
 def _curled(ax, head, body, *, eye=True, at=(0, 0.1)):
@@ -121,7 +125,9 @@ def _down(ax):
 def _hairs(ax, size, at):
     for angle in np.linspace(0, 2 * np.pi, 18):
         edge = np.array([np.cos(angle), np.sin(angle)])
-        ax.plot(*np.stack([np.array(at) + size * edge, np.array(at) + (size + 0.08) * edge], axis=1), color=INK, lw=0.6)
+        ax.plot(
+            *np.stack([np.array(at) + size * edge, np.array(at) + (size + 0.08) * edge], axis=1), color=INK, lw=0.6
+        )
 
 
 def _late(ax):
@@ -155,8 +161,14 @@ def _lying(ax, *, head, beak, wing, feet=-0.75):
         # the chick is seen from behind, so that its right wing is on the right; marked R or L
         side = 1 if wing.startswith("right") else -1
         end = (0.5, -0.75) if wing.endswith("down") else (head[0] - side * 0.12, head[1] + 0.16)
-        ax.plot([side * 0.6, side * 0.45, end[0]], [-0.1, 0.35 if end[1] > 0 else -0.4, end[1]], color=INK, lw=5,
-                solid_capstyle="round", zorder=over)
+        ax.plot(
+            [side * 0.6, side * 0.45, end[0]],
+            [-0.1, 0.35 if end[1] > 0 else -0.4, end[1]],
+            color=INK,
+            lw=5,
+            solid_capstyle="round",
+            zorder=over,
+        )
         ax.text(side * 0.72, 0.02, "R" if side > 0 else "L", fontsize=7, ha="center", color=INK)
     _dot(ax, *head, 0.24, zorder=4, facecolor="#AAAAAA")
     direction = np.deg2rad(beak)
@@ -166,9 +178,18 @@ def _lying(ax, *, head, beak, wing, feet=-0.75):
     ax.add_patch(Polygon([root + across, root - across, tip], closed=True, facecolor=INK, zorder=5))
 
 
-_STAGES = {"egg_clear": _clear, "egg_ring": _ring, "egg_blood_ring": _blood_ring, "embryo_eye": _eye,
-           "embryo_bird": _bird, "embryo_down": _down, "embryo_late": _late,
-           "embryo_yolk_half": _yolk_half, "embryo_yolk_in": _yolk_in, "embryo_pip": _pip}
+_STAGES = {
+    "egg_clear": _clear,
+    "egg_ring": _ring,
+    "egg_blood_ring": _blood_ring,
+    "embryo_eye": _eye,
+    "embryo_bird": _bird,
+    "embryo_down": _down,
+    "embryo_late": _late,
+    "embryo_yolk_half": _yolk_half,
+    "embryo_yolk_in": _yolk_in,
+    "embryo_pip": _pip,
+}
 
 #: Every drawing that the guide may name.
 KINDS = (*_STAGES, *LYING)

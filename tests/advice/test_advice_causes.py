@@ -28,9 +28,17 @@ def humid_causes(humid):
     return likely_causes(season, answer.batch)
 
 
-@pytest.mark.parametrize(("planted", "meant"), [
-    ("dry_hatch", "dry_hatch"), ("probe_low", "warm_throughout"), ("humidity_low", "too_dry"),
-    ("contaminated", "contamination"), ("drift_cool", "cold_spell"), ("overheating", "heat_spell")])
+@pytest.mark.parametrize(
+    ("planted", "meant"),
+    [
+        ("dry_hatch", "dry_hatch"),
+        ("probe_low", "warm_throughout"),
+        ("humidity_low", "too_dry"),
+        ("contaminated", "contamination"),
+        ("drift_cool", "cold_spell"),
+        ("overheating", "heat_spell"),
+    ],
+)
 def test_a_severe_planted_cause_is_among_the_first_three(planted, meant):
     season, answer = draw_season(seed=SEED, cause=planted)
     table = likely_causes(season, answer.batch).table
@@ -134,7 +142,18 @@ def test_unknown_and_unfinished_batches_get_a_sentence(humid):
     with pytest.raises(HatchkitError, match="There is no batch"):
         likely_causes(season, "nowhere")
     blank = season.batches.copy()
-    counts = ["hatched", "culled", "pipped_dead", "dead_in_shell", "clear1", "dead1", "clear2", "dead2", "clear3", "dead3"]
+    counts = [
+        "hatched",
+        "culled",
+        "pipped_dead",
+        "dead_in_shell",
+        "clear1",
+        "dead1",
+        "clear2",
+        "dead2",
+        "clear3",
+        "dead3",
+    ]
     blank.loc[blank["batch"] == answer.batch, counts] = pd.NA
     fates = season.fates[season.fates["batch"] != answer.batch]
     with pytest.raises(HatchkitError, match="Nothing is known of how batch"):

@@ -78,8 +78,10 @@ def test_priors_add_up_to_one_and_bad_luck_has_its_stated_share():
     assert shares["unlisted"] == pytest.approx(score.PRIOR_UNLISTED)
 
 
-@pytest.mark.parametrize(("value", "want"), [
-    (-25, "very_low"), (-12, "low"), (0, "usual"), (12, "high"), (20, "very_high"), (float("nan"), None)])
+@pytest.mark.parametrize(
+    ("value", "want"),
+    [(-25, "very_low"), (-12, "low"), (0, "usual"), (12, "high"), (20, "very_high"), (float("nan"), None)],
+)
 def test_levels_of_the_hatch_clock(value, want):
     item = reference.load("evidence_items").set_index("item").loc["clock"].to_dict()
     assert level({**item, "value": value}) == want

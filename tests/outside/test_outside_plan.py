@@ -60,7 +60,12 @@ def test_without_own_batches_the_middle_hatch_is_the_published_one():
 # Days to hatch and to transfer from a second text beside the kit's main chart.
 SECOND_TEXT = [
     ("chicken", 20, 21, "FAO, Small-scale poultry production: 20-21 days"),
-    ("turkey", 28, 28.5, "Mississippi State incubation table: 28; late eggs still counted at 28.5 (turkey storage paper)"),
+    (
+        "turkey",
+        28,
+        28.5,
+        "Mississippi State incubation table: 28; late eggs still counted at 28.5 (turkey storage paper)",
+    ),
     ("duck", 27.9, 28.3, "Bagliacca et al. 2005: 27.9-28.3 days by storage"),
     ("muscovy", 33, 37, "Extension copy 33-35; measured 33.5-35.2 (Bagliacca et al. 2005)"),
     ("goose", 28, 33, "Poultry producer table 28-33; first pip 695-699 h"),
