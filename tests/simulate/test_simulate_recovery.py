@@ -34,9 +34,9 @@ def _planted(answer, exposure):
 
 @pytest.fixture(scope="module")
 def hot(tmp_path_factory):
-    """Three seasons of twelve batches, four of them overheated for some hours."""
+    """Two seasons of twelve batches, four of them overheated for some hours."""
     drawn = []
-    for seed in range(3):
+    for seed in range(2):
         home = tmp_path_factory.mktemp(f"hot{seed}")
         season, answer = _season(home, seed=seed, cause="overheating", severity="moderate", times=4, batches=12)
         drawn.append((season, answer, relate_losses(season, draws=1000)))
@@ -50,13 +50,13 @@ def test_embryos_lost_to_the_heat_lie_within_the_interval_of_the_excess(hot):
         truth = _planted(answer, relation.exposure)
         assert truth >= 5
         holds.append(total["excess_low"] <= truth <= total["excess_high"])
-    # nominal: 95 of 100; fewer than this in three would come up in less than one of 100 runs
-    assert sum(holds) >= stats.binom(3, 0.95).ppf(0.01)
+    # nominal: 95 of 100; fewer than this in two would come up in less than one of 100 runs
+    assert sum(holds) >= stats.binom(2, 0.95).ppf(0.01)
 
 
 def test_the_heat_is_seen_and_its_rate_is_above_one(hot):
     verdicts = [relation.verdict for _, _, relation in hot]
-    assert sum(verdict in ("clear sign", "some sign") for verdict in verdicts) >= 2
+    assert sum(verdict in ("clear sign", "some sign") for verdict in verdicts) == 2
     assert all(relation.effect["hazard_ratio"] > 1 for _, _, relation in hot)
 
 
@@ -79,7 +79,7 @@ def test_the_age_of_every_dead_egg_lies_in_its_interval(hot):
         known = np.isfinite(ages)
         after, by = dead["after_day"].to_numpy(float), dead["by_day"].to_numpy(float)
         inside += list((ages[known] > after[known] - 1e-6) & (ages[known] <= by[known]))
-    assert len(inside) > 40
+    assert len(inside) > 20
     # missed at a candling, or staged a day off when opened: not all, but most
     assert np.mean(inside) > 0.8
 
