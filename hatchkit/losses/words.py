@@ -241,9 +241,11 @@ def age_words(result) -> str:
         )
     if not lines:
         return "No egg with a known end yet, so nothing can be said of ages at death."
-    return "\n".join(
-        lines + ["Day 0 is the hour of setting. Clears are not counted: some of them died in the first days."]
+    last = (
+        "Day 0 is the hour of setting. Deaths known only roughly are placed where better-known ones fell. "
+        "Clears are not counted: some of them died in the first days."
     )
+    return "\n".join([*lines, last])
 
 
 def _of(table, fit):
