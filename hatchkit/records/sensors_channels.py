@@ -8,7 +8,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records import clock_zone, sensors_humidity, sensors_probe, sensors_values
 from hatchkit.records.sensors_columns import zone_offset
-from hatchkit.records.sensors_lines import as_text, many
+from hatchkit.records.sensors_lines import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
@@ -38,7 +38,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
                   first=_first(lines, event))
     if not filled.all() or len(parts) > 1:
         _keep_missing(parts, filled, event)
-    owners = as_text(raw[plan.probe]) if plan.probe is not None else None
+    owners = sensors_values.row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
     _say_empty(account, plan, parts)
@@ -144,7 +144,7 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
     """Times in UTC, and the note that says which zone was taken."""
     if stamps.offset is not None and np.isfinite(stamps.offset[~np.isnat(stamps.local)]).all():
         return stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
-    offset, words = zone_offset(head)
+    offset, words = zone_offset(head, plan)
     if offset is not None:
         account.say("note", f"the file says its clock is {words}", "taken as its zone")
         return stamps.local - np.timedelta64(int(offset * 1e6), "us")

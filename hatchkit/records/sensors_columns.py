@@ -1,24 +1,17 @@
 """Which column of a sensor file is what: stamp, temperature, humidity, unit, probe.
 
-Header words come from ``reference/sensor_words.csv``; without a header the cells decide.
+The words of the header decide (`sensors_names`); without a header the cells do.
 """
 
 from __future__ import annotations
 
 import re
-import unicodedata
 from dataclasses import dataclass, field
-from functools import cache
 
-from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.records import clock_words
 from hatchkit.records.sensors_head import Head, is_number
-
-#: Where a header holds words of two kinds, the first of these wins ("set temp" is no reading).
-_ORDER = ("other", "wet_bulb", "dew_point", "rh", "temp", "stamp", "date", "time", "half_day", "unit",
-          "value", "quantity", "probe", "machine", "record", "text", "summary")
-MEASURES = ("temp", "rh", "wet_bulb", "dew_point")
+from hatchkit.records.sensors_names import MEASURES, name_rest, probe_name, role_of, unit_of
 
 
 @dataclass
@@ -46,76 +39,6 @@ class Plan:
     notes: list = field(default_factory=list)
 
 
-def plain(text) -> str:
-    """A header in plain small letters: no accents, marks or brackets; "Temp1_C" is "temp 1 c"."""
-    text = re.sub(r"([a-zà-ÿ])([A-Z])(?=[A-Z_ \d(\[]|$|[a-z])", r"\1 \2", str(text))
-    text = unicodedata.normalize("NFKD", text.replace("ß", "ss")).lower()
-    text = "".join(c for c in text if not unicodedata.combining(c))
-    text = re.sub(r"(?<=[^\W\d_])(?=\d)|(?<=\d)(?=[^\W\d_])", " ", text)
-    return " ".join(re.sub(r"[\W_]+", " ", text).split())
-
-
-@cache
-def _words() -> dict:
-    table = reference.load("sensor_words")
-    return {plain(word): means for word, means in zip(table["word"], table["means"], strict=True)}
-
-
-def role_of(header) -> str:
-    """What the words of a header say the column is; "" if no word is known."""
-    text = plain(header)
-    known = _words()
-    if text in known:
-        return known[text]
-    tokens = text.split()
-    runs = {" ".join(tokens[i:j]) for i in range(len(tokens)) for j in range(i + 1, min(i + 4, len(tokens)) + 1)}
-    found = {known[run]: len(run.split()) for run in sorted(runs, key=lambda r: len(r.split())) if run in known}
-    if "stamp" in found or {"date", "time"} <= set(found):
-        found["stamp"] = 9
-    if found.get("summary") and "temp" in found and not {"mean", "avg", "average"} & set(tokens):
-        return "other"
-    for role in _ORDER:
-        if role in found:
-            return role
-    return _role_of_letters(str(header).strip(), tokens)
-
-
-def _role_of_letters(header: str, tokens: list) -> str:
-    if re.fullmatch(r"[\[(]?\W{0,2}[CFK][\])]?", header) and re.search(r"\W", header):
-        return "temp"
-    if "%" in header or re.fullmatch(r"h(\s?\d+)?", " ".join(tokens)):
-        return "rh"
-    return "temp" if re.fullmatch(r"t(\s?\d+)?(\s[cf])?", " ".join(tokens)) else ""
-
-
-def unit_of(header, *, bare=False) -> str:
-    """"C", "F" or "K" where a header or unit cell names the unit of temperature, else "".
-
-    `bare` also takes a letter that follows a blank only ("Temp C"), which may be a probe's name.
-    """
-    text = str(header).strip()
-    if re.search(r"celsius|celcius|centigrade|deg\.?\s*c\b|degc\b|℃", text, re.IGNORECASE):
-        return "C"
-    if re.search(r"fahrenheit|deg\.?\s*f\b|degf\b|℉", text, re.IGNORECASE):
-        return "F"
-    if re.search(r"kelvin", text, re.IGNORECASE):
-        return "K"
-    # A degree sign often arrives garbled, so any mark before the letter counts.
-    match = re.search(r"(?:[^\w\s][^\w\s]?\s?|_|(?<=[a-z]))([CFK])\s*[\])]?(?![\w])", text) or re.fullmatch(
-        r"\W*([cfkCFK])\W*", text) or (re.search(r"_([cfk])$", text))
-    if not match and bare:
-        match = re.search(r"\s([CFK])$", text)
-    return match[1].upper() if match else ""
-
-
-def probe_name(header) -> str:
-    """A header without its unit: "Temp A (°C)" is the probe "Temp A"."""
-    text = re.sub(r"[\[(][^\])]*(?:[CFK%]|celsius|fahrenheit|rh|UTC|GMT[^\])]*)\s*[\])]", "", str(header),
-                  flags=re.IGNORECASE)
-    text = re.sub(r"\s*[^\w\s)]\s?[CFK]\s*$|\s*%.*$", "", text)
-    return " ".join(text.split()).strip(" ,;:/_-") or str(header).strip()
-
-
 def plan_columns(head: Head) -> Plan:
     """Decide what each column of the file is.
 
@@ -128,7 +51,7 @@ def plan_columns(head: Head) -> Plan:
     roles = [role_of(name) for name in head.header] if head.header else []
     roles += [""] * (len(cells) - len(roles))
     kinds = [_usual_kind(column) for column in cells]
-    plan = _stamp_columns(roles, kinds, cells)
+    plan = _stamp_columns(roles, kinds, cells, head.header or [])
     free = [n for n in range(len(cells)) if n not in plan.stamp]
     units = [_unit_at(head, n) for n in range(len(cells))]
     for n in free:
@@ -142,7 +65,8 @@ def plan_columns(head: Head) -> Plan:
     if not measures:
         raise HatchkitError("it has dates and times but no column of temperature or humidity")
     plan.channels = _channels(head, measures, roles, units)
-    plan.unused = [n for n in free if n not in measures and roles[n] not in ("unit", "probe", "quantity", "text")
+    read = {n for channel in plan.channels for n in channel.columns.values()}
+    plan.unused = [n for n in free if n not in read and roles[n] not in ("unit", "probe", "quantity", "text")
                    and any(cells[n])]
     return plan
 
@@ -166,9 +90,11 @@ def _usual_kind(column: list) -> str:
     return max(set(kinds), key=kinds.count) if kinds else ""
 
 
-def _stamp_columns(roles: list, kinds: list, cells: list) -> Plan:
+def _stamp_columns(roles: list, kinds: list, cells: list, header: list) -> Plan:
     def first(wanted, named):
         at = [n for n, kind in enumerate(kinds) if kind == wanted]
+        # Of two stamps the one that names its zone needs no guess.
+        at.sort(key=lambda n: not (n < len(header) and _ZONE.search(header[n])))
         return next((n for n in at if roles[n] in named), at[0] if at else None)
 
     both = first("both", ("stamp", "date", "time"))
@@ -247,6 +173,11 @@ def _counts_up(values: list) -> bool:
 def _channels(head: Head, measures: list, roles: list, units: list) -> list:
     names = {n: (head.header[n] if head.header and n < len(head.header) else "") for n in measures}
     temps = [n for n in measures if roles[n] in ("temp", "value")]
+    for n in temps[1:]:
+        twins = [t for t in temps if t < n and probe_name(names[t]) == probe_name(names[n])]
+        if units[n] and any(units[t] and units[t] != units[n] for t in twins):
+            # The same temperature once more in the other unit.
+            temps, measures = [t for t in temps if t != n], [m for m in measures if m != n]
     if not any(units[n] for n in temps) and len({unit_of(names[n], bare=True) for n in temps}) == 1:
         for n in temps:
             units[n] = unit_of(names[n], bare=True)
@@ -256,7 +187,8 @@ def _channels(head: Head, measures: list, roles: list, units: list) -> list:
     for n in (n for n in measures if n not in temps):
         role = roles[n]
         free = [c for c in channels if role not in c.columns]
-        same = [c for c in free if "temp" in c.columns and _rest(names[n]) == _rest(names[c.columns["temp"]])]
+        same = [c for c in free
+                if "temp" in c.columns and name_rest(names[n]) == name_rest(names[c.columns["temp"]])]
         before = [c for c in free if c.columns.get("temp", 10**6) < n]
         # The partner has the same words apart from the quantity; else it is the temperature just
         # left of it; else the first that lacks this quantity.
@@ -273,11 +205,6 @@ def _turns(measures: list, roles: list) -> bool:
     return order.count("temp") == order.count("rh") and order[::2] == ["temp"] * (len(order) // 2)
 
 
-def _rest(header) -> tuple:
-    known = _words()
-    return tuple(t for t in plain(probe_name(header)).split() if known.get(t) not in MEASURES and t != "relative")
-
-
 def _once(names: list, i: int) -> str:
     """The i-th name; where the same text stands above several columns, with its place in the order."""
     if not names[i] or names.count(names[i]) == 1:
@@ -285,10 +212,14 @@ def _once(names: list, i: int) -> str:
     return f"{names[i]} {names[: i + 1].count(names[i])}"
 
 
-def zone_offset(head: Head) -> tuple[float | None, str]:
+_ZONE = re.compile(r"\b(?:UTC|GMT)\s*(?:[+-]\s*\d{1,2}(?::?\d{2})?)?(?!\w)")
+
+
+def zone_offset(head: Head, plan: Plan) -> tuple[float | None, str]:
     """Seconds east of UTC named in the header of the stamp or above it, and the words that say so."""
-    for text in (head.header or []) + list(head.preamble):
-        match = re.search(r"\b(?:UTC|GMT)\s*(?:[+-]\s*\d{1,2}(?::?\d{2})?)?(?!\w)", text)
-        if match and (role_of(text) in ("stamp", "date", "time") or text in head.preamble):
-            return clock_words.offset_seconds(match[0]), match[0]
+    names = [head.header[n] for n in plan.stamp if n < len(head.header)] if head.header else []
+    for text in names + list(head.preamble):
+        match = _ZONE.search(text)
+        if match:
+            return clock_words.offset_seconds(match[0]), match[0].strip()
     return None, ""

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import clock_words
+from hatchkit.records.sensors_names import role_of
 
 _HEAD_BYTES = 65_536
 _MOST_PREAMBLE = 200
@@ -163,8 +164,6 @@ def _aligned(line: str, separator: str, data: list) -> list:
 
     Between blanks a name may itself hold a blank, and one name may stand over a date and a time.
     """
-    from hatchkit.records.sensors_columns import role_of
-
     names = split_line(line, separator)
     if separator == " ":
         wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]
@@ -179,8 +178,6 @@ def _aligned(line: str, separator: str, data: list) -> list:
 
 
 def _has_known_word(row: list) -> bool:
-    from hatchkit.records.sensors_columns import role_of
-
     return any(role_of(cell) not in ("", "record", "text", "summary") for cell in row if cell)
 
 
@@ -220,8 +217,6 @@ def _decimal(sample: list, separator: str) -> str:
 
 def _head_without_readings(lines: list) -> Head:
     """A Head without readings where some line is a header; else HatchkitError says why not."""
-    from hatchkit.records.sensors_columns import role_of
-
     for number, line in enumerate(lines[:60]):
         for separator in SEPARATORS:
             cells = split_line(line, separator)

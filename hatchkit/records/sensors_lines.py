@@ -11,6 +11,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
+from hatchkit.records.sensors_head import is_number
+from hatchkit.records.sensors_names import role_of
 
 
 @dataclass
@@ -75,3 +77,45 @@ def as_text(column) -> np.ndarray:
     if column.dtype.kind in "fiu":
         return np.array([np.nan if pd.isna(v) else format(v, "g") for v in values], dtype=object)
     return values
+
+
+def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
+    """Which lines hold readings; the others are counted by kind."""
+    good = ~np.isnat(stamps.local)
+    if good.all():
+        return good
+    bad = np.flatnonzero(~good)
+    blank = bad[blank_rows(raw.iloc[bad])]
+    lines = {int(row): "" for row in blank}
+    account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
+    header = "" if head.header_line is None else line_text(data, head.header_line)
+    kinds: dict = {"repeated header lines": [], "lines of text without a time": [],
+                   "lines with a value but no time that can be read": []}
+    numbers = [n for channel in plan.channels for n in channel.columns.values()]
+    for row in bad:
+        if int(row) in lines:
+            continue
+        text = line_text(data, head.first + int(row)) if len(bad) < 2000 else ""
+        kinds[_kind_of_line(text, header, raw, row, numbers)].append(int(row))
+    for kind, rows in kinds.items():
+        lost = kind.startswith("lines with a value")
+        account.count(kind, "lost" if lost else "note", len(rows), "left out",
+                      "correct the date in the file" if lost else "", first=_line(head, rows),
+                      example=line_text(data, head.first + rows[0]) if rows else "")
+    return good
+
+
+def _kind_of_line(text, header, raw, row, numbers) -> str:
+    if header and text == header:
+        return "repeated header lines"
+    values = [raw[n].iloc[row] for n in numbers]
+    has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v)
+                     for v in values)
+    first = text.split(" ")[0].split(";")[0].split(",")[0].split("\t")[0]
+    if has_number and role_of(first) != "summary":
+        return "lines with a value but no time that can be read"
+    return "lines of text without a time"
+
+
+def _line(head, rows):
+    return head.first + int(rows[0]) + 1 if len(rows) else None

@@ -8,8 +8,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.records.sensors_columns import role_of, unit_of
 from hatchkit.records.sensors_head import is_number
+from hatchkit.records.sensors_names import name_rest, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
 _EMPTY_WORDS = {"", "na", "n/a", "nan", "null", "none", "<na>", "#n/a", "#na", "#value!", "#div/0!", "#ref!"}
@@ -104,6 +104,18 @@ def row_units(column) -> np.ndarray:
     return np.array(letters + [""], dtype=object)[codes]
 
 
+def row_owners(raw, plan, quantities) -> np.ndarray | None:
+    """Probe of each line where a column names it; "Hum low" goes with "Temp low" where names hold the quantity."""
+    if plan.probe is None:
+        return None
+    codes, distinct = pd.factorize(raw[plan.probe].to_numpy(dtype=object))
+    names = list(distinct)
+    if quantities is not None and plan.quantity is None:
+        temps = {name_rest(name): name for name in names if role_of(name) in ("temp", "")}
+        names = [name if role_of(name) in ("temp", "") else temps.get(name_rest(name), name) for name in names]
+    return np.array([*names, np.nan], dtype=object)[codes]
+
+
 def row_quantities(raw, plan) -> np.ndarray | None:
     """Quantity of each line ("temp", "rh", "wet_bulb", "dew_point", "") where a column names it, else None.
 
@@ -111,9 +123,14 @@ def row_quantities(raw, plan) -> np.ndarray | None:
     """
     if len(plan.channels) != 1 or list(plan.channels[0].columns) != ["temp"]:
         return None
-    if plan.quantity is not None:
-        codes, distinct = pd.factorize(raw[plan.quantity].to_numpy(dtype=object))
-        return np.array([role_of(cell) for cell in distinct] + [""], dtype=object)[codes]
+    for place in (plan.quantity, plan.probe):
+        if place is None:
+            continue
+        codes, distinct = pd.factorize(raw[place].to_numpy(dtype=object))
+        roles = [role_of(cell) for cell in distinct]
+        # A column of probes tells the quantity only where some of its names say humidity.
+        if place == plan.quantity or {"rh", "wet_bulb", "dew_point"} & set(roles):
+            return np.array(["temp" if role == "" else role for role in roles] + [""], dtype=object)[codes]
     if plan.unit is not None:
         letters = row_units(raw[plan.unit])
         if (letters == "%").any():

@@ -389,3 +389,34 @@ def test_a_folder_that_may_not_be_read_is_a_sentence(tmp_path, monkeypatch):
     monkeypatch.setattr("builtins.open", refuse)
     with pytest.raises(HatchkitError, match="cannot be opened .Permission denied."):
         read_readings(tmp_path / "log.csv")
+
+
+def long_lines(form):
+    return "".join(form.format(t=f"{t:%Y-%m-%d %H:%M}", c=c, h=h) for t, c, h in zip(TIMES, TEMPS, RH, strict=True))
+
+
+@pytest.mark.parametrize("text", [
+    "time,sensor,value\n" + long_lines("{t},Temp low,{c}\n{t},Hum low,{h}\n"),
+    "entity,state,last changed\n" + long_lines("hall_temperature,{c},{t}\nhall_humidity,{h},{t}\n"),
+    "time,value,unit\n" + long_lines("{t},{c},°C\n{t},{h},%\n")])
+def test_names_that_hold_the_quantity_make_one_probe(tmp_path, text):
+    readings, _ = read(tmp_path, text)
+    assert_truth(readings)
+
+
+def test_of_two_stamps_the_one_that_names_its_zone_is_taken(tmp_path):
+    local = TIMES + pd.Timedelta(hours=2)
+    text = "Local time,UTC time,Temp C,RH\n" + "".join(
+        f"{a:%Y-%m-%d %H:%M},{t:%Y-%m-%d %H:%M},{c},{h}\n"
+        for a, t, c, h in zip(local, TIMES, TEMPS, RH, strict=True))
+    readings, _ = read(tmp_path, text, timezone="Asia/Tokyo")
+    assert_truth(readings)
+
+
+def test_set_points_and_the_same_value_in_another_unit_are_no_probes(tmp_path):
+    text = "Time,Set temp,Temp (°C),Temp (°F),Set RH,RH\n" + "".join(
+        f"{t:%Y-%m-%d %H:%M},37.7,{c},{c * 1.8 + 32:.2f},55,{h}\n"
+        for t, c, h in zip(TIMES, TEMPS, RH, strict=True))
+    readings, problems = read(tmp_path, text)
+    assert_truth(readings)
+    assert problems["found"].str.contains("Set temp, Temp (°F), Set RH", regex=False).sum() == 1
