@@ -6,6 +6,7 @@ from html import escape
 from pathlib import Path
 
 from hatchkit import reference
+from hatchkit.cautions import cautions
 from hatchkit.problems import HatchkitError
 
 WORKBOOK, SETTINGS, CANDLING = "batches.xlsx", "season.toml", "candling-sheet.html"
@@ -209,7 +210,8 @@ def _candling_bytes() -> bytes:
     head = "".join(f'<th scope="col" style="width:{width}%">{escape(text)}</th>'
                    for text, width in zip(heads, widths, strict=True))
     rows = "\n".join("<tr>" + "<td></td>" * len(heads) + "</tr>" for _ in range(22))
-    return _CANDLING_PAGE.format(head=head, rows=rows).encode("utf-8")
+    notes = "\n".join(f"<li>{escape(text)}</li>" for text in cautions("opening_eggs")[1:] + cautions("hatch")[:1])
+    return _CANDLING_PAGE.format(head=head, rows=rows, cautions=notes).encode("utf-8")
 
 
 _CANDLING_PAGE = """<!DOCTYPE html>
@@ -236,8 +238,10 @@ td {{ height: 22px; }}
 </table>
 <p>Clear: no sign of a germ. Dead: a blood ring, a dark mass that does not move, vessels gone pale.
 Write 0 where you looked and found none; leave blank what you did not look for.
-Copy the rows into the sheet "candlings" of batches.xlsx. An egg that smells or sweats can burst:
-take it out gently, outdoors, and wash your hands after every look.</p>
+Copy the rows into the sheet "candlings" of batches.xlsx.</p>
+<ul>
+{cautions}
+</ul>
 </body>
 </html>
 """
