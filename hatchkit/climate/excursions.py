@@ -20,6 +20,8 @@ EGG_FOLLOWS_H = 3.0
 EGG_EXTREME_H = 2.0
 #: Openings (candling, watering, turning) and the warming up of the eggs are everyday up to this length, hours.
 ORDINARY_H = {"opening": 3.0, "loading": 12.0}
+#: So is the watch zone up to this long, whatever it looks like.
+ORDINARY_WATCH_H = 6.0
 
 COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours",
            "degree_hours", "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours",
@@ -174,10 +176,10 @@ def _describe(columns, first, last, side, on, step_h) -> dict:
     dose = dose_of({name: columns[name][part] for name in DOSE_COLUMNS}, speaks)
     looks, evidence = shapes.looks_like(columns, first, last, side > 0, step_h)
     word = "warm" if side > 0 else "cold"
-    air = columns["air_c"][part]
+    air, worst = columns["air_c"][part], int(np.abs(columns["level"][part]).max())
     return {
         "first": first, "last": last, "kind": word, "on": on, "hours": hours,
-        "level": ranges.LEVELS[int(np.abs(columns["level"][part]).max())],
+        "level": ranges.LEVELS[worst],
         "extreme_c": float(air.max() if side > 0 else air.min()), "degree_hours": dose[f"degree_hours_{word}"],
         "egg_extreme_c": float(columns["egg_c"][at]), "egg_extreme_low_c": float(columns["egg_low_c"][at]),
         "egg_extreme_high_c": float(columns["egg_high_c"][at]),
@@ -188,7 +190,7 @@ def _describe(columns, first, last, side, on, step_h) -> dict:
         "hen_day": float(columns["hen_days"][first]),
         **{name: dose[name] for name in ("heat_dose_h", "heat_band", "lost_hours", "hours_egg_below_20",
                                          "hours_egg_below_10")},
-        "notable": hours > ORDINARY_H.get(looks, 0.0),
+        "notable": hours > ORDINARY_H.get(looks, 0.0) and (worst >= 2 or on == "egg" or hours > ORDINARY_WATCH_H),
     }
 
 

@@ -29,6 +29,10 @@ TOLD_RH = 5.0
 PROBES_PART_K = 1.0
 #: K from where it was before, up to which a slow change is a drift.
 DRIFT_K = 3.0
+#: ... and deeper, when it falls by fewer K per hour than a box without heat does (4 to 12).
+CREEP_K, CREEP_K_H = 8.0, 2.5
+#: Stretches from this many hours are judged by their upper quarter instead of their single extreme.
+LONG_H = 4.0
 #: For warm air: a rise of up to this many K, most of it over `SLOW_H` or longer, is a thermostat's drift.
 WARM_DRIFT_K, SLOW_H = 2.0, 1.0
 
@@ -68,14 +72,16 @@ def measure(columns, first, last, warm, step_h) -> dict:
     base = _base(columns, first)
     begin = first - 1 if joined_before else first
     beyond = sign * (air[begin:last + 1] - base)
-    top = int(np.argmax(beyond))
-    depth = float(beyond[top])
+    inside = sign * (air[first:last + 1] - base)
+    hours = float(clock[last] - clock[first] + columns["hours"][last])
+    # In a long stretch a lid opened on the way must not give the curve its name.
+    depth = float(np.quantile(inside, 0.75)) if hours >= LONG_H else float(beyond.max())
+    top = int(np.argmax(beyond >= depth))
     quick = int(np.argmax(beyond >= 0.8 * depth)) if depth > 0 else 0
     step = np.diff(clock[begin:begin + top + 1]) * 60
     rate = float((np.diff(beyond[:top + 1]) / np.maximum(step, 1e-9)).max()) if top > 0 else 0.0
     jump_in = sign * (air[first] - air[first - 1]) if joined_before else 0.0
     jump_out = sign * (air[last] - air[last + 1]) if joined_after else 0.0
-    inside = sign * (air[first:last + 1] - base)
     deep = np.flatnonzero(inside >= 0.5 * inside.max()) + first
     rh = columns["rh_pct"]
     hours_before = slice(int(np.searchsorted(clock, clock[first] - 6.0)), first)
@@ -83,8 +89,8 @@ def measure(columns, first, last, warm, step_h) -> dict:
     apart = _median(spread[deep]) - _median(spread[hours_before])
     flat = float(inside.max() - inside.min()) < 0.3 * depth
     return {
-        "age_h": float(clock[first]), "hours": float(clock[last] - clock[first] + columns["hours"][last]),
-        "base_c": base, "extreme_c": float(air[begin + top]), "depth_k": depth,
+        "age_h": float(clock[first]), "hours": hours,
+        "base_c": base, "extreme_c": float(base + sign * beyond.max()), "depth_k": depth,
         "to_extreme_h": float(clock[begin + top] - clock[begin]),
         "to_80_h": float(clock[begin + quick] - clock[begin]),
         "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
@@ -115,7 +121,8 @@ def _cold(curve):
     fast = curve["to_80_h"] <= max(FAST_H, 2 * curve["step_h"])
     coarse = curve["step_h"] > COARSE_H
     damp = _dampness(curve)
-    if depth <= DRIFT_K and not fast:
+    creeping = depth <= CREEP_K and 0.8 * depth < CREEP_K_H * curve["to_80_h"]
+    if not fast and (depth <= DRIFT_K or creeping):
         return "drift", f"{fall} slowly, over {_time(curve['to_extreme_h'])}"
     rushed = curve["rate_k_min"] >= OPENING_RATE * (1 if fast else 2) and not coarse
     # Humidity that rises speaks against an opening only where the fall itself does not settle it.

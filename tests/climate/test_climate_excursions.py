@@ -55,6 +55,11 @@ def test_steps_of_half_an_hour_do_not_pretend_to_see_the_curve():
     assert "too long to see" in table["evidence"].iloc[0]
 
 
+def test_a_lid_opened_during_a_long_drift_does_not_name_it():
+    table = found(bump(200, 72, -3.2, rise=3), opening(230, 10))
+    assert list(table["looks_like"]) == ["drift"] and table["extreme_c"].iloc[0] < 30
+
+
 def test_humidity_tells_a_lid_left_ajar_from_an_outage():
     """Both cool slowly here; room air dries the box, a closed box grows damper."""
     rows = readings(with_events(outage(200, 8, room=25, box_h=0.9)))
