@@ -12,6 +12,8 @@ _WHY = {"stuck": "without any change for hours", "spike": "with a jump faster th
         "out of range": "with a value no incubator has", "repeated": "with the time of another of other value",
         "missing code": "without a value"}
 
+_WEAKEST_FIRST = ("stuck", "spike", "out of range", "repeated", "clock step", "missing code")
+
 
 def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.DataFrame, np.ndarray]:
     """Readings of one probe, and the rows of the file that they stand on.
@@ -96,22 +98,26 @@ def _apart(places: np.ndarray) -> np.ndarray:
 
 def _frame(name, table, doubts, account) -> pd.DataFrame:
     count = len(table["time"])
-    doubt = _same_text("", count)
-    for reason in ("stuck", "spike", "out of range", "repeated", "clock step", "missing code"):
-        where = np.flatnonzero(doubts[reason]) if reason in doubts else ()
-        if len(where):
-            doubt[where] = reason
-            if reason in _WHY:
-                _say_marks(account, reason, name, table["time"][where])
+    marked = {reason: np.flatnonzero(doubts[reason]) for reason in _WEAKEST_FIRST if reason in doubts}
+    marked = {reason: where for reason, where in marked.items() if len(where)}
+    for reason, where in marked.items():
+        if reason in _WHY:
+            _say_marks(account, reason, name, table["time"][where])
     _say_gaps(account, name, table["time"], doubts.get("gap"))
-    logged = table["temp_logged_c"]
-    # The two columns must not share memory: a correction of one would change the other.
-    logged = logged.copy() if np.shares_memory(logged, table["temp_c"]) else logged
     time = pd.Series(table["time"], copy=False).dt.tz_localize("UTC")
-    return pd.DataFrame({
+    frame = pd.DataFrame({
         "incubator": _same_text("", count), "probe": _same_text(name, count), "time": time,
-        "temp_c": table["temp_c"], "rh_pct": table["rh_pct"], "file": _same_text(account.file, count),
-        "doubt": doubt, "temp_logged_c": logged}, copy=False)
+        "temp_c": table["temp_c"], "rh_pct": table["rh_pct"], "file": _same_text(account.file, count)}, copy=False)
+    # A column taken over from another costs nothing until one of the two is changed.
+    frame["doubt"] = frame["incubator"]
+    if marked:
+        doubt = _same_text("", count)
+        for reason, where in marked.items():
+            doubt[where] = reason
+        frame["doubt"] = doubt
+    same = table["temp_logged_c"] is table["temp_c"] or np.shares_memory(table["temp_logged_c"], table["temp_c"])
+    frame["temp_logged_c"] = frame["temp_c"] if same else table["temp_logged_c"]
+    return frame
 
 
 def _same_text(text: str, count: int):

@@ -420,3 +420,12 @@ def test_set_points_and_the_same_value_in_another_unit_are_no_probes(tmp_path):
     readings, problems = read(tmp_path, text)
     assert_truth(readings)
     assert problems["found"].str.contains("Set temp, Temp (°F), Set RH", regex=False).sum() == 1
+
+
+def test_a_correction_of_one_column_leaves_the_logged_value(tmp_path):
+    readings, _ = read(tmp_path, FILES["comma and ISO"])
+    readings["temp_c"] += 1
+    readings.loc[0, "temp_c"] = 0.0
+    readings.loc[0, "incubator"] = "A"
+    np.testing.assert_allclose(readings["temp_logged_c"], TEMPS)
+    assert (readings["doubt"] == "").all() and readings["incubator"].tolist() == ["A"] + [""] * 11
