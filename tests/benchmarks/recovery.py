@@ -58,7 +58,7 @@ def main(seasons=60):
     rows = [one_excess(seed, cause, "moderate", harm) for cause, harm in (
         ("overheating", False), ("overheating", True), ("drift_cool", True)) for seed in range(seasons)]
     table = pd.DataFrame(rows)
-    print(pd.crosstab(table["cause"], table["verdict"], normalize="index").round(3))
+    print(pd.crosstab(table["verdict"], table["cause"], normalize="columns").round(3).to_string())
     print(table.dropna(subset=["truth"]).groupby("cause").agg(
         seasons=("truth", "size"), truth=("truth", "mean"), excess=("excess", "mean"), width=("width", "median"),
         share_holding=("holds", lambda held: np.mean(held.astype(bool)))).round(3))
