@@ -8,6 +8,7 @@ the student's notebook. The words are in ``reference/exercise_words.csv``.
 from __future__ import annotations
 
 import re
+import textwrap
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from numbers import Real
@@ -122,7 +123,7 @@ class HiddenCause:
 
 def check(name: str, answer, *data) -> None:
     """Print what to make of `answer` to the exercise `name`; `data` is what the exercise is about."""
-    print(judge(name, answer, *data).words)
+    print(textwrap.fill(judge(name, answer, *data).words, 100))
 
 
 def judge(name: str, answer, *data) -> Verdict:

@@ -130,9 +130,11 @@ def test_an_unknown_exercise_is_named():
         judge("hatsch", 1)
 
 
-def test_check_prints_one_line(capsys):
-    check("hatch_of_set", ..., TRAY)
-    assert capsys.readouterr().out.count("\n") == 1
+def test_check_prints_the_verdict_in_lines_that_fit_the_screen(capsys):
+    check("hatch_of_fertile", 4 / 8, TRAY)
+    said = capsys.readouterr().out
+    assert " ".join(said.split()) == judge("hatch_of_fertile", 4 / 8, TRAY).words
+    assert max(map(len, said.splitlines())) <= 100
 
 
 def test_a_whole_finding_is_right():
