@@ -46,7 +46,8 @@ def ledger(table) -> str:
 def ages(batch) -> str:
     """Loss by age of one batch against its species."""
     return (
-        f"Share of embryos dead by age as boxes between the looks at the eggs: batch {batch} hatched, all batches of its "
+        f"Share of embryos dead by age as boxes between the looks at the eggs: batch {batch} hatched, all "
+        "batches of its "
         "species outlined with their 95 % band in grey."
     )
 

@@ -58,7 +58,6 @@ def test_the_calendar_starts_with_collecting_and_ends_with_opening(plan):
 
 def test_long_storage_makes_the_hatch_later():
 
-
     hen = reference.species("chicken")
     assert dates.hatch_middle_days(hen, 15) - dates.hatch_middle_days(hen, 3) == pytest.approx(0.5)
 
@@ -105,17 +104,29 @@ def test_a_wish_that_one_set_cannot_meet_is_said():
     assert predictive.eggs_for(4999, 0.5, 0.1, sure=0.99) is None
 
 
-@pytest.mark.parametrize(("arguments", "message"), [
-    (dict(species="dodo"), "There is no species"), (dict(chicks=0), "whole number"), (dict(chicks=2.5), "whole number"),
-    (dict(sure=1.0), "between 0 and 1"), (dict(sure=0), "between 0 and 1")])
+@pytest.mark.parametrize(
+    ("arguments", "message"),
+    [
+        (dict(species="dodo"), "There is no species"),
+        (dict(chicks=0), "whole number"),
+        (dict(chicks=2.5), "whole number"),
+        (dict(sure=1.0), "between 0 and 1"),
+        (dict(sure=0), "between 0 and 1"),
+    ],
+)
 def test_wrong_wishes_get_a_sentence(season, arguments, message):
     with pytest.raises(HatchkitError, match=message):
         next_set(season, **{"species": "hen", "chicks": 10, **arguments})
 
 
 def test_an_empty_season_can_still_plan(season):
-    bare = dataclasses.replace(season, batches=season.batches.iloc[:0], readings=season.readings.iloc[:0],
-                               fates=season.fates.iloc[:0], looks=season.looks.iloc[:0])
+    bare = dataclasses.replace(
+        season,
+        batches=season.batches.iloc[:0],
+        readings=season.readings.iloc[:0],
+        fates=season.fates.iloc[:0],
+        looks=season.looks.iloc[:0],
+    )
     plan = next_set(bare, "hen", 12, set_at="2026-03-20 18:00")
     assert plan.changes.empty
     assert int(plan.eggs["eggs"].iloc[0]) > 12

@@ -64,7 +64,13 @@ def test_the_guide_scales_days_and_marks_care():
     assert duck.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [5, 8]
     assert hen.loc[hen["part"] == "position", "care"].all()
     assert not hen.loc[eye, "care"].iloc[0]
-    assert list(guide_in_words(part="sign").columns) == ["Look", "Day", "What you see", "What it means", "Points to"]
+    assert list(guide_in_words(part="sign").columns) == [
+        "Look",
+        "Day",
+        "What you see",
+        "What it means",
+        "Points to",
+    ]
 
 
 def test_every_drawing_that_the_guide_names_exists():
@@ -75,10 +81,17 @@ def test_the_column_list_names_what_the_advice_room_returns(told):
     season, answer, causes, result = told
     listed = reference.load("columns_advice")
     one = causes[answer.batch]
-    tables = {"causes": one.table, "cause_sums": one.sums, "cause_evidence_found": one.evidence,
-              "cause_losses": one.losses, "cause_pattern": one.pattern, "what_if": result.table,
-              "season_notes": season_notes(season, causes=causes), "standing": standing(season),
-              "breakout": breakout_guide()}
+    tables = {
+        "causes": one.table,
+        "cause_sums": one.sums,
+        "cause_evidence_found": one.evidence,
+        "cause_losses": one.losses,
+        "cause_pattern": one.pattern,
+        "what_if": result.table,
+        "season_notes": season_notes(season, causes=causes),
+        "standing": standing(season),
+        "breakout": breakout_guide(),
+    }
     for name, table in tables.items():
         assert list(table.columns) == list(listed.loc[listed["table"] == name, "column"]), name
     assert np.isin(listed["kind"], ["text", "number", "count", "time", "yes/no"]).all()

@@ -18,8 +18,9 @@ def close():
 
 
 def table():
-    return pd.DataFrame({"name": ["A spell of heat", "Bad luck", "Turning"], "share": [0.5, 0.3, 0.2],
-                         "tied": [True, True, False]})
+    return pd.DataFrame(
+        {"name": ["A spell of heat", "Bad luck", "Turning"], "share": [0.5, 0.3, 0.2], "tied": [True, True, False]}
+    )
 
 
 def test_tied_causes_carry_a_hatch_and_the_word():
@@ -30,10 +31,17 @@ def test_tied_causes_carry_a_hatch_and_the_word():
 
 
 def test_what_if_draws_each_row_its_range_and_the_usual():
-    rows = pd.DataFrame({"block": ["stage", "stage", "cause", "excursions"], "key": ["early", "late", "heat_spell", "x"],
-                         "name": ["early dead", "late dead", "heat", "chicks more"], "eggs": [10.0, 5, 6, 4],
-                         "low": [np.nan, np.nan, np.nan, 1], "high": [np.nan, np.nan, np.nan, 9],
-                         "usual": [4.0, 4, np.nan, np.nan]})
+    rows = pd.DataFrame(
+        {
+            "block": ["stage", "stage", "cause", "excursions"],
+            "key": ["early", "late", "heat_spell", "x"],
+            "name": ["early dead", "late dead", "heat", "chicks more"],
+            "eggs": [10.0, 5, 6, 4],
+            "low": [np.nan, np.nan, np.nan, 1],
+            "high": [np.nan, np.nan, np.nan, 9],
+            "usual": [4.0, 4, np.nan, np.nan],
+        }
+    )
     ax = advice.what_if(rows)
     assert len(ax.patches) == 4
     assert len([line for line in ax.lines if line.get_marker() == "D"]) == 2
@@ -54,8 +62,15 @@ def test_given_axes_are_drawn_on_and_returned():
 
 
 def test_ages_are_boxes_not_curves():
-    curve = pd.DataFrame({"day": [0.0, 7, 14, 21], "at_least": [0, 0.1, 0.1, 0.3], "at_most": [0, 0.1, 0.1, 0.3],
-                          "band_low": [0, 0.05, 0.05, 0.2], "band_high": [0, 0.2, 0.2, 0.4]})
+    curve = pd.DataFrame(
+        {
+            "day": [0.0, 7, 14, 21],
+            "at_least": [0, 0.1, 0.1, 0.3],
+            "at_most": [0, 0.1, 0.1, 0.3],
+            "band_low": [0, 0.05, 0.05, 0.2],
+            "band_high": [0, 0.2, 0.2, 0.4],
+        }
+    )
     ax = advice.age_against_season(curve, curve)
     heights = [patch.get_height() for patch in ax.patches if patch.get_width() == 7]
     assert pytest.approx(20) in heights
