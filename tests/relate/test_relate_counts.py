@@ -4,6 +4,7 @@ import numpy as np
 import pandas as pd
 import pytest
 
+from hatchkit.relate.design import design
 from hatchkit.relate.hazard import relate_counts
 
 QUICK = dict(detect=False, with_excess=False)
@@ -161,3 +162,16 @@ def test_the_unit_of_the_dose_does_not_matter():
     one, other = relate_counts(table), relate_counts(table.assign(dose=60 * table["dose"]))
     assert one.effect["hazard_ratio"] == pytest.approx(other.effect["hazard_ratio"], rel=1e-9)
     assert other.step == pytest.approx(60 * one.step)
+
+
+def test_histories_are_exchanged_only_between_batches_with_the_same_looks():
+    table = season(12, 4, windows=3, seed=4)
+    lost = (table["window"] == 2) & table["batch"].isin(["b0", "b5", "b9"]) | (table["window"] == 3) & (
+        table["batch"] == "b7"
+    )
+    pools = design(table[~lost]).pools
+    batches = design(table[~lost]).batches
+    alike = {batch: pool for batch, pool in zip(batches, pools, strict=True)}
+    assert alike["b0"] == alike["b5"] == alike["b9"] != alike["b1"]
+    assert alike["b7"].endswith("mixed") and list(pools).count(alike["b7"]) == 1
+    assert len({alike[f"b{i}"] for i in (1, 2, 3, 4, 6, 8, 10, 11)}) == 1
