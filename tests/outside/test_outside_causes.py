@@ -78,14 +78,15 @@ def _factors(usual, seen):
     return {(row["cause"], row["variant"]): value for row, value in zip(rows, values, strict=True)}
 
 
-def test_three_turns_a_day_look_like_a_turning_fault():
+def test_three_turns_a_day_are_no_bad_luck_and_fit_a_turning_fault():
     # Oliveira et al. 2020, 240 eggs a group, of fertile: 24 turns 91.84 % hatched, 2.84 % early, 3.57 % late;
     # 3 turns 72.14 %, 14.31 %, 8.05 %. The other stages are not given in the text read: they are left out.
     usual = np.array([91.84, 0.1, 0.1, 2.84, 0.1, 3.57, 0.1, 0.1])
     seen = 2.4 * np.array([72.14, 0, 0, 14.31, 0, 8.05, 0, 0])
     factors = _factors(usual / usual.sum(), seen)
-    assert factors["turning", "always"] > np.log(30)
-    assert "turning" in [cause for cause, _ in sorted(factors, key=factors.get, reverse=True)][:4]
+    assert factors["turning", "always"] > np.log(1000)
+    # Counts alone do not part it from other troubles of the first days: they stay within a factor of ten.
+    assert factors["turning", "always"] > max(factors.values()) - np.log(10)
     assert factors["turning", "always"] > max(factors["infertile", "always"], factors["dry_hatch", "always"])
 
 
