@@ -3,7 +3,7 @@
 That call is told everything in advance (separator, decimal mark, lines to skip, form of the dates);
 `read_readings` finds it out, and marks doubtful readings besides. Printed: best of several runs of
 both in turn, in seconds of the processor and on the clock; highest memory of each in a process of
-its own; cost of the marks alone. Run: ``python tests/benchmarks/read_readings.py [rows]``; with
+its own; cost of the marks alone. Run: ``python tests/benchmarks/read_readings.py [rows [iso day_first]]``; with
 ``garbage`` instead, the time and memory until 300 MB that are no log are refused.
 """
 
@@ -99,11 +99,11 @@ def _high_water() -> float:
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
 
 
-def main(rows: int) -> None:
+def main(rows: int, names=("iso", "day_first")) -> None:
     with tempfile.TemporaryDirectory() as folder:
         write_logs(Path(folder), rows)
-        for name in ("iso.csv", "day_first.csv"):
-            path = Path(folder) / name
+        for name in names:
+            path = Path(folder) / f"{name}.csv"
             readings, _ = ours(path)
             calls = {f"told {n}": call for n, call in enumerate(told(path))}
             calls |= {"ours": lambda path=path: ours(path),
@@ -111,7 +111,7 @@ def main(rows: int) -> None:
                       "marks alone": lambda readings=readings: marks_only(readings)}
             took = best(calls, RUNS[path.stem])
             least = [min(took[key][kind] for key in took if key.startswith("told")) for kind in (0, 1)]
-            print(f"{name}, {rows:,} rows, {path.stat().st_size / 1e6:.0f} MB")
+            print(f"{path.name}, {rows:,} rows, {path.stat().st_size / 1e6:.0f} MB")
             for key, (processor, clock) in took.items():
                 print(f"  {key:20s} {processor:6.2f} s processor ({processor / least[0]:4.2f} x)"
                       f"   {clock:6.2f} s clock ({clock / least[1]:4.2f} x)")
@@ -164,4 +164,4 @@ if __name__ == "__main__":
     elif sys.argv[1:2] == ["--peak"]:
         _peak(sys.argv[2], Path(sys.argv[3]))
     else:
-        main(int(sys.argv[1]) if len(sys.argv) > 1 else 2_000_000)
+        main(int(sys.argv[1]) if len(sys.argv) > 1 else 2_000_000, sys.argv[2:] or ("iso", "day_first"))
