@@ -63,16 +63,33 @@ def losses_against_dose(batches, ax=None):
     """
     ax = style.axes(ax, size=(7.0, 4.0))
     known = batches[batches["dose"].notna()]
-    for name, part, mark, face in (("unexposed batch", known[~known["exposed"].astype(bool)], "o", "white"),
-                                   ("exposed batch", known[known["exposed"].astype(bool)], "D", "#D55E00")):
+    for name, part, mark, face in (
+        ("unexposed batch", known[~known["exposed"].astype(bool)], "o", "white"),
+        ("exposed batch", known[known["exposed"].astype(bool)], "D", "#D55E00"),
+    ):
         if len(part):
             place = _spread_out(part["dose"].to_numpy(float))
-            ax.vlines(place, 100 * part["share_expected_low"], 100 * part["share_expected_high"], color="#999999", lw=3,
-                      alpha=0.6, zorder=1)
-            ax.plot(place, 100 * part["share_died"], mark, ms=7, mfc=face, mec=style.INK, ls="", label=name, zorder=3)
+            ax.vlines(
+                place,
+                100 * part["share_expected_low"],
+                100 * part["share_expected_high"],
+                color="#999999",
+                lw=3,
+                alpha=0.6,
+                zorder=1,
+            )
+            ax.plot(
+                place, 100 * part["share_died"], mark, ms=7, mfc=face, mec=style.INK, ls="", label=name, zorder=3
+            )
     for row in known[known["exposed"].astype(bool)].itertuples():
-        ax.annotate(str(row.batch), (row.dose, 100 * row.share_died), xytext=(7, 3), textcoords="offset points",
-                    fontsize=9, color=style.INK)
+        ax.annotate(
+            str(row.batch),
+            (row.dose, 100 * row.share_died),
+            xytext=(7, 3),
+            textcoords="offset points",
+            fontsize=9,
+            color=style.INK,
+        )
     ax.plot([], [], color="#999999", lw=3, alpha=0.6, label="plausible unexposed (95 %)")
     ax.set_xlabel("Dose of heat and cold in the egg (steps: one more for each doubling of degree-hours)")
     ax.set_ylabel("Embryos lost (% of those alive\nor not yet seen at the start)")
