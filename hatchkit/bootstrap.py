@@ -14,7 +14,7 @@ import sys
 OLDEST = (3, 11)
 NEEDED = ["pandas", "numpy", "matplotlib", "jupyterlab", "scipy", "statsmodels", "openpyxl",
           "python_calamine"]
-NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "psychrolib", "icalendar"]
+NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "psychrolib", "icalendar", "selenium"]
 
 
 class SetupError(Exception):
