@@ -48,9 +48,9 @@ def find_excursions(season) -> pd.DataFrame:
     returns into the range (half an hour or two steps) do not end it; a gap does, and so does the
     other side of the range. What happened in gaps is not known: see ``state_of_time``.
     """
-    found = []
+    found, parts = [], machine_air.by_machine(season)
     for incubator, batches in by_incubator(season):
-        air = machine_air.machine_air(season, incubator)
+        air = machine_air.machine_air(season, incubator, rows=parts.get(incubator))
         step = air.attrs["step_h"]
         for _, row in batches.iterrows():
             track = track_from(season, row, air)

@@ -130,9 +130,9 @@ def season_of(readings):
 def climate_of(season):
     """Excursions with their doses, and the doses of every week of every batch."""
     found = excursions.find_excursions(season)
-    weeks = 0
+    weeks, parts = 0, machine_air.by_machine(season)
     for incubator, batches in excursions.by_incubator(season):
-        air = machine_air.machine_air(season, incubator)
+        air = machine_air.machine_air(season, incubator, rows=parts.get(incubator))
         for _, row in batches.iterrows():
             met = track_from(season, row, air)
             for week in range(3):
