@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 import pandas as pd
@@ -26,7 +26,7 @@ class Season:
     settings : dict
         season.toml as read.
     kept : dict
-        What several rooms ask for again and again (egg temperatures above all), computed once.
+        What several rooms ask for again and again (egg temperatures above all), kept by `once`.
     """
 
     folder: Path
@@ -41,19 +41,39 @@ class Season:
     problems: pd.DataFrame
     species_table: pd.DataFrame
     settings: dict = field(default_factory=dict)
-    kept: dict = field(default_factory=dict, repr=False, compare=False)
+    kept: dict = field(default_factory=dict, init=False, repr=False, compare=False)
 
     def batch(self, batch) -> pd.Series:
         """The row of one batch; HatchkitError lists the batches there are."""
-        rows = self.batches[self.batches["batch"].astype(str) == str(batch)]
-        if rows.empty:
-            known = ", ".join(self.batches["batch"].astype(str)) or "none"
-            raise _problems.HatchkitError(f"There is no batch {batch!r} in this season; there are: {known}.")
-        return rows.iloc[0]
+        rows = self.once(("rows",), self._rows)
+        if str(batch) not in rows:
+            raise _problems.HatchkitError(f"There is no batch {batch!r} in this season; there are: "
+                                          f"{', '.join(rows) or 'none'}.")
+        return rows[str(batch)]
+
+    def _rows(self) -> dict:
+        first = self.batches[~self.batches["batch"].astype(str).duplicated()]
+        return {str(row["batch"]): row for _, row in first.iterrows()}
 
     def species(self, batch) -> pd.Series:
         """The species figures that hold for one batch."""
         return self.species_table.loc[self.batch(batch)["species"]]
+
+    def once(self, key, make):
+        """``make()`` the first time it is asked for under `key`, and the same object from then on.
+
+        The tracks of one season are asked for six times in one review, at seconds each time. A
+        season made from this one by ``dataclasses.replace`` starts with nothing kept.
+        """
+        if key not in self.kept:
+            self.kept[key] = make()
+        return self.kept[key]
+
+    def with_batches(self, batches: pd.DataFrame) -> Season:
+        """The season with only some of its `batches` rows; what is kept of their climate stays kept."""
+        part = replace(self, batches=batches.reset_index(drop=True))
+        part.kept.update({key: value for key, value in self.kept.items() if key[0] in ("air", "track", "readings")})
+        return part
 
     def words(self) -> str:
         """What was read, in a few sentences."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 import numpy as np
 import pandas as pd
 
@@ -23,17 +25,30 @@ STAGE_WORDS = {
 }
 
 
-def for_and_against(row: dict, sums, counts, usual, items) -> dict:
-    """Texts fits, against and unknown for one candidate (the likeliest of its variants)."""
+def for_and_against(row: dict, lines, counts, usual, known) -> dict:
+    """Texts fits, against and unknown for one candidate.
+
+    Parameters
+    ----------
+    row : dict
+        The candidate, with its likeliest variant.
+    lines : list of dict
+        The factors of that variant (rows of `Causes.sums`).
+    counts, usual
+        The batch's eggs per stage and what is ordinary.
+    known : dict
+        Evidence items by name.
+    """
     if row["cause"] == "bad_luck":
         return _for_bad_luck(counts, usual)
     if row["cause"] == "unlisted":
         return dict(fits="it allows any pattern, so it never fits well", against="", unknown="")
-    part = sums[(sums["cause"] == row["cause"]) & (sums["variant"] == row["variant"])]
     fits, against = _pattern_words(row, counts, usual)
-    unknown, known = [], items.set_index("item", drop=False)
-    for line in part[part["part"] != "pattern"].to_dict("records"):
-        item = known.loc[line["part"]]
+    unknown = []
+    for line in lines:
+        if line["part"] == "pattern":
+            continue
+        item = known[line["part"]]
         if line["found"] == "not known":
             unknown.append(item["needs"])
         elif line["factor"] >= WORTH:
@@ -56,13 +71,19 @@ def item_words(item) -> str:
     return f"{item['name']}: {sign}{item['value']:.{int(item['digits'])}f} {item['unit']}"
 
 
+@cache
+def _patterns() -> dict:
+    table = reference.load("cause_patterns")
+    return {(row["cause"], row["variant"]): row for row in table.to_dict("records")}
+
+
 def _pattern_words(row, counts, usual) -> tuple[list, list]:
     """Stages that are as the cause says, and stages that are not."""
     from hatchkit.advice.ordinary import STAGES
     from hatchkit.advice.score import shifted
 
-    patterns = reference.load("cause_patterns").set_index(["cause", "variant"])
-    doublings = np.array([0.0] + [patterns.at[(row["cause"], row["variant"]), stage] for stage in STAGES[1:]])
+    pattern = _patterns()[row["cause"], row["variant"]]
+    doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
     total = counts.sum()
     under = shifted(usual.shares, doublings, np.array([1.0]))[0] * total
     fits, against = [], []

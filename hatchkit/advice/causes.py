@@ -9,7 +9,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import cause_words, score
-from hatchkit.advice.evidence import Gathered, evidence, factor_table, gather
+from hatchkit.advice.evidence import Gathered, evidence, evidence_links, factor_of, gather
 from hatchkit.advice.ordinary import STAGES, Ordinary, ordinary
 from hatchkit.problems import HatchkitError
 
@@ -126,7 +126,8 @@ def weighed(counts_table, batch, items, season=None) -> Causes:
     counts = counts_table.loc[batch].to_numpy()
     sums, lost = _weigh(counts, usual, items)
     table = _rank(sums, counts, usual, items)
-    table["eggs_lost"] = [_mean_loss(row, sums, lost).sum() for row in table.to_dict("records")]
+    means = _mean_losses(sums, lost)
+    table["eggs_lost"] = [means[cause].sum() for cause in table["cause"]]
     pattern = pd.DataFrame({"stage": STAGES, "eggs": counts, "usual": usual.shares * counts.sum()})
     return Causes(
         batch=batch,
@@ -135,7 +136,7 @@ def weighed(counts_table, batch, items, season=None) -> Causes:
         evidence=items,
         pattern=pattern,
         ordinary=usual,
-        losses=_losses(table, sums, lost),
+        losses=_losses(table, means),
         verdict=_verdict(table),
         limits=() if season is None else cause_words.limits(season, batch, items, usual),
     )
@@ -154,8 +155,9 @@ def _same_species(gathered, batch) -> pd.DataFrame:
 
 def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
     """Factor of each cause, variant and part, and the eggs that each cause would account for."""
-    factors, links = factor_table(), reference.load("cause_evidence")
-    kinds, levels = items.set_index("item")["kind"], items.set_index("item")["level"]
+    factors, links = factor_of(), evidence_links()
+    kinds, levels = dict(zip(items["item"], items["kind"], strict=True)), dict(
+        zip(items["item"], items["level"], strict=True))
     rows, lost = [], {}
     for pattern in reference.load("cause_patterns").to_dict("records"):
         doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
@@ -167,10 +169,11 @@ def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
         lost[(pattern["cause"], pattern["variant"])] = score.eggs_lost(
             counts, usual.shares, usual.spread, doublings
         )
-        mine = links[(links["cause"] == pattern["cause"]) & links["variant"].isin([pattern["variant"], "*"])]
-        for link in mine.to_dict("records"):
+        for link in links[pattern["cause"]]:
+            if link["variant"] not in (pattern["variant"], "*"):
+                continue
             level = levels[link["item"]]
-            factor = 1.0 if level is None else factors.at[(kinds[link["item"]], link["profile"]), level]
+            factor = 1.0 if level is None else factors[kinds[link["item"]], link["profile"]][level]
             rows.append(
                 {
                     **common,
@@ -195,41 +198,50 @@ def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
     return pd.DataFrame(rows), lost
 
 
-def _mean_loss(row, sums, lost) -> np.ndarray:
-    """Eggs per stage that a cause would account for, averaged over its variants as likely as they are."""
-    part = sums[sums["cause"] == row["cause"]]
-    logs = np.log(part["factor"]).groupby(part["variant"], sort=False).sum()
-    weight = np.exp(logs - logs.max())
-    each = [lost.get((row["cause"], variant), np.zeros(len(STAGES))) for variant in logs.index]
-    return (weight / weight.sum()).to_numpy() @ np.stack(each)
+def _by_variant(sums) -> dict:
+    """Log factor of each variant of each cause: {cause: {variant: log factor}}."""
+    logs = {}
+    for cause, variant, factor in zip(sums["cause"], sums["variant"], np.log(sums["factor"]), strict=True):
+        variants = logs.setdefault(cause, {})
+        variants[variant] = variants.get(variant, 0.0) + factor
+    return logs
 
 
-def _losses(table, sums, lost) -> pd.DataFrame:
+def _mean_losses(sums, lost) -> dict:
+    """Eggs per stage that each cause would account for, averaged over its variants as likely as they are."""
+    none = np.zeros(len(STAGES))
+    means = {}
+    for cause, logs in _by_variant(sums).items():
+        weight = np.exp(np.array(list(logs.values())) - max(logs.values()))
+        means[cause] = (weight / weight.sum()) @ np.stack([lost.get((cause, variant), none) for variant in logs])
+    return means
+
+
+def _losses(table, means) -> pd.DataFrame:
     rows = [
-        dict(cause=row["cause"], stage=stage, eggs=float(eggs * row["share"]))
-        for row in table.to_dict("records")
-        if row["cause"] not in UNNAMED
-        for stage, eggs in zip(STAGES[1:], _mean_loss(row, sums, lost)[1:], strict=True)
+        dict(cause=cause, stage=stage, eggs=float(eggs * share))
+        for cause, share in zip(table["cause"], table["share"], strict=True)
+        if cause not in UNNAMED
+        for stage, eggs in zip(STAGES[1:], means[cause][1:], strict=True)
     ]
     return pd.DataFrame(rows)
 
 
 def _rank(sums, counts, usual, items) -> pd.DataFrame:
-    causes = reference.load("causes").set_index("cause")
+    causes = reference.load("causes").set_index("cause").to_dict("index")
+    by_pattern = _by_variant(sums[sums["part"] == "pattern"])
     rows = []
-    for cause, part in sums.groupby("cause", sort=False):
-        logs = np.log(part["factor"]).groupby(part["variant"], sort=False).sum()
-        patterns = np.log(part.loc[part["part"] == "pattern", "factor"])
-        best = logs.index[int(np.argmax(logs))]
+    for cause, logs in _by_variant(sums).items():
+        best = max(logs, key=logs.get)
         rows.append(
             dict(
                 cause=cause,
-                name=causes.at[cause, "name"],
+                name=causes[cause]["name"],
                 variant=best,
-                log_factor=score.combine_variants(logs),
-                factor_pattern=float(np.exp(patterns[part["variant"] == best].sum())),
-                factor_evidence=float(np.exp(logs[best] - patterns[part["variant"] == best].sum())),
-                check_next=causes.at[cause, "check_next"],
+                log_factor=score.combine_variants(np.array(list(logs.values()))),
+                factor_pattern=float(np.exp(by_pattern[cause][best])),
+                factor_evidence=float(np.exp(logs[best] - by_pattern[cause][best])),
+                check_next=causes[cause]["check_next"],
             )
         )
     table = pd.DataFrame(rows)
@@ -238,7 +250,12 @@ def _rank(sums, counts, usual, items) -> pd.DataFrame:
     table = table.sort_values("share", ascending=False, kind="stable").reset_index(drop=True)
     table["rank"] = table["share"].rank(ascending=False, method="min").astype(int)
     table["tied"] = table["share"] * score.TIE >= table["share"].iloc[0]
-    told = [cause_words.for_and_against(row, sums, counts, usual, items) for row in table.to_dict("records")]
+    parts = {}
+    for line in sums.to_dict("records"):
+        parts.setdefault((line["cause"], line["variant"]), []).append(line)
+    known = {item["item"]: item for item in items.to_dict("records")}
+    told = [cause_words.for_and_against(row, parts[row["cause"], row["variant"]], counts, usual, known)
+            for row in table.to_dict("records")]
     table[["fits", "against", "unknown"]] = pd.DataFrame(told, index=table.index)
     return table[
         [

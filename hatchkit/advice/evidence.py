@@ -6,7 +6,8 @@ fetches the values. Each finder returns a number, or NaN where the records do no
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 import pandas as pd
@@ -55,9 +56,9 @@ def gather(season, only=None) -> Gathered:
     if only is not None:
         batches = season.batches
         row = batches[batches["batch"] == only]
-        alone = replace(season, batches=row)
+        alone = season.with_batches(row)
         mates = batches["incubator"].isin(row["incubator"].dropna()) | (batches["batch"] == only)
-        machine = replace(season, batches=batches[mates])
+        machine = season.with_batches(batches[mates])
     return Gathered(
         season=season,
         counts=stage_counts(season),
@@ -113,3 +114,18 @@ def factor_table() -> pd.DataFrame:
     usual = ordinary.reindex(profiles.index.get_level_values("kind")).to_numpy()
     with np.errstate(divide="ignore", invalid="ignore"):
         return (profiles / usual).where(usual > 0)
+
+
+@cache
+def factor_of() -> dict:
+    """`factor_table` to look up in: {(kind, profile): {level: factor}}."""
+    return factor_table().to_dict("index")
+
+
+@cache
+def evidence_links() -> dict:
+    """Which evidence items bear on each cause: {cause: rows of ``reference/cause_evidence.csv``}."""
+    links = {}
+    for row in reference.load("cause_evidence").to_dict("records"):
+        links.setdefault(row["cause"], []).append(row)
+    return links

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import numpy as np
 import pandas as pd
 
@@ -77,7 +75,7 @@ def _humidity(season, species, mine):
     if season.weights.empty:
         yield words.no_weights()
         return
-    table = batch_water_loss(replace(season, batches=mine))
+    table = batch_water_loss(season.with_batches(mine))
     table = table[table["rh_next_pct"].notna()]
     if table.empty:
         return
@@ -100,7 +98,7 @@ def _candling(season, species, mine):
 
     if season.readings.empty:
         return
-    found = find_excursions(replace(season, batches=mine))
+    found = find_excursions(season.with_batches(mine))
     found = found[found["level"].isin(["alarm", "serious"])]
     windows = candling_windows(season)
     days = [
@@ -125,7 +123,7 @@ def _records(season, species, mine):
 
     last = mine.sort_values("set_at").tail(ASKED)
     asked = last["batch"]
-    gathered = gather(replace(season, batches=last.reset_index(drop=True)))
+    gathered = gather(season.with_batches(last))
     missing = pd.concat([evidence(gathered, batch) for batch in asked])
     missing = missing[missing["level"].isna()].groupby("item").size() / len(asked)
     worth = (missing * _most_told().reindex(missing.index)).dropna()

@@ -7,7 +7,7 @@ import pandas as pd
 
 from hatchkit.climate import egg_heat, machine_air
 from hatchkit.climate.egg_heat import constant
-from hatchkit.climate.track import track_from
+from hatchkit.climate.track import batch_track
 
 #: Below this share of the time logged the clock says nothing about early or late.
 ENOUGH_LOGGED = 0.7
@@ -40,12 +40,11 @@ def hatch_clock(season) -> pd.DataFrame:
     takes by 0.3 of itself. Confidence: medium between
     35 and 39 degC, low outside.
     """
-    airs, rows = {}, []
-    for _, row in season.batches.iterrows():
-        incubator = machine_air.incubator_of(season, row)
-        if incubator is not None and incubator not in airs:
-            airs[incubator] = machine_air.machine_air(season, incubator)
-        rows.append(_clock_row(season, row, airs.get(incubator)))
+    return season.once(("clock",), lambda: _clock_table(season)).copy(deep=False)
+
+
+def _clock_table(season) -> pd.DataFrame:
+    rows = [_clock_row(season, row) for _, row in season.batches.iterrows()]
     table = pd.DataFrame(rows, columns=COLUMNS)
     times = [name for name in COLUMNS if name.endswith("_at")]
     return table.assign(**{name: pd.to_datetime(table[name], utc=True) for name in times})
@@ -96,7 +95,7 @@ def hours_until(development_h, clock_h, rate, speaks_h):
     return float(hours), max(float(hours) - known, 0.0)
 
 
-def _clock_row(season, row, air) -> dict:
+def _clock_row(season, row) -> dict:
     out = dict.fromkeys(COLUMNS, np.nan) | {name: pd.NaT for name in COLUMNS if name.endswith("_at")}
     out |= {"batch": row["batch"], "species": row["species"], "incubator": machine_air.incubator_of(season, row),
             "set_at": row["set_at"], "stored_days": row.get("stored_days", np.nan), "verdict": "cannot tell"}
@@ -106,7 +105,7 @@ def _clock_row(season, row, air) -> dict:
         return out
     figures = season.species_table.loc[row["species"]]
     due, storage = due_hours(figures, out["stored_days"])
-    track = track_from(season, row, air)
+    track = batch_track(season, row["batch"])
     clock, speaks = track["age_days"].to_numpy(float) * 24, track["hours"].to_numpy(float)
     hours, unknown = hours_until(due, clock, track["rate"].to_numpy(float), speaks)
     half = constant("clock_band_h") * float(figures["incubation_days"]) / egg_heat.HEN_DAYS

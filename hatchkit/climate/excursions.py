@@ -7,7 +7,7 @@ import pandas as pd
 
 from hatchkit.climate import machine_air, ranges, shapes
 from hatchkit.climate.dose import DOSE_COLUMNS, dose_of
-from hatchkit.climate.track import track_from
+from hatchkit.climate.track import batch_track
 
 #: A return into the range shorter than this does not end an excursion (nor shorter than two steps).
 JOIN_HOURS = 0.5
@@ -48,15 +48,17 @@ def find_excursions(season) -> pd.DataFrame:
     returns into the range (half an hour or two steps) do not end it; a gap does, and so does the
     other side of the range. What happened in gaps is not known: see ``state_of_time``.
     """
-    found, parts = [], machine_air.by_machine(season)
+    return season.once(("excursions",), lambda: _all_excursions(season)).copy(deep=False)
+
+
+def _all_excursions(season) -> pd.DataFrame:
+    found = []
     for incubator, batches in by_incubator(season):
-        air = machine_air.machine_air(season, incubator, rows=parts.get(incubator))
-        step = air.attrs["step_h"]
-        for _, row in batches.iterrows():
-            track = track_from(season, row, air)
+        step = machine_air.machine_air(season, incubator).attrs["step_h"]
+        for batch in batches["batch"]:
+            track = batch_track(season, batch)
             if not track.empty:
-                rows = batch_excursions(track, step)
-                found.append(rows.assign(incubator=incubator, batch=row["batch"]))
+                found.append(batch_excursions(track, step).assign(incubator=incubator, batch=batch))
     if not found:
         return _empty()
     table = pd.concat(found, ignore_index=True)

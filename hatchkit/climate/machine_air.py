@@ -32,16 +32,16 @@ def incubator_of(season, batch) -> str | None:
 
 def by_machine(season) -> dict:
     """Readings of each incubator, split once: looking each up by itself costs a pass over all of them."""
-    return dict(tuple(season.readings.groupby("incubator", sort=False)))
+    return season.once(("readings", "by machine"),
+                       lambda: dict(tuple(season.readings.groupby("incubator", sort=False))))
 
 
-def machine_air(season, incubator, *, rows=None) -> pd.DataFrame:
+def machine_air(season, incubator) -> pd.DataFrame:
     """Readings of one incubator, one row a time.
 
     Readings with a `doubt` are kept as rows without a temperature: they are not used, and their
     time is not known to be normal. Where several probes log one incubator, readings that fall in
-    the same step are averaged (the mean of the probes that are not doubted). `rows` may give the
-    incubator's readings when they are at hand (``by_machine``).
+    the same step are averaged (the mean of the probes that are not doubted).
 
     Returns
     -------
@@ -49,8 +49,12 @@ def machine_air(season, incubator, *, rows=None) -> pd.DataFrame:
         time (rising), air_c, rh_pct, doubt, probes (how many gave the temperature),
         probe_spread_c (highest less lowest of several); the usual step, hours, is ``attrs["step_h"]``.
     """
-    if rows is None:
-        rows = season.readings[season.readings["incubator"] == incubator]
+    none = season.readings.iloc[:0]
+    return season.once(("air", incubator), lambda: _one_air(by_machine(season).get(incubator, none)))
+
+
+def _one_air(rows) -> pd.DataFrame:
+    """Clean readings of one incubator, one row a time."""
     doubt = rows["doubt"].astype("str").fillna("")
     clean = (doubt == "").to_numpy()
     time = pd.DatetimeIndex(rows["time"])

@@ -7,7 +7,7 @@ import pandas as pd
 
 from hatchkit.climate import clock, egg_heat, excursions, machine_air
 from hatchkit.climate.egg_temperature import unseen_share
-from hatchkit.climate.track import track_from
+from hatchkit.climate.track import batch_track
 
 #: Two probes of one machine within this, K, agree as well as unchecked probes can.
 PROBES_AGREE_K = 0.3
@@ -68,7 +68,7 @@ def steadiness(season) -> pd.DataFrame:
     rows = []
     for incubator, batches in excursions.by_incubator(season):
         air = machine_air.machine_air(season, incubator)
-        tracks = [track_from(season, row, air) for _, row in batches.iterrows()]
+        tracks = [batch_track(season, batch) for batch in batches["batch"]]
         tracks = [track for track in tracks if len(track)]
         if tracks:
             own = found[found["incubator"] == incubator]

@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.climate import excursions, machine_air, ranges
-from hatchkit.climate.track import batch_track, track_from
+from hatchkit.climate.track import batch_track
 
 #: Steps of time across the picture: about one for each point of a printed page's width.
 BINS = 700
@@ -69,7 +69,7 @@ def incubator_timeline(season, incubator, *, found=None, bins=BINS) -> Timeline:
             continue
         when = ranges.stages(row, season.species_table.loc[row["species"]])
         batches.append({"batch": row["batch"], "species": row["species"], **when})
-        track = track_from(season, row, air)
+        track = batch_track(season, row["batch"])
         gaps.append(_gaps(track, when, step))
         if not track.empty:
             spans.append(_spans(track, row["batch"], when))

@@ -30,13 +30,12 @@ def batch_track(season, batch) -> pd.DataFrame:
         `hours` (what each reading speaks for) and `gap` (a hole lies before it).
     """
     row = season.batch(batch)
+    return season.once(("track", row["batch"]), lambda: _track(season, row)).copy(deep=False)
+
+
+def _track(season, row) -> pd.DataFrame:
     incubator = machine_air.incubator_of(season, row)
     air = machine_air.machine_air(season, incubator) if incubator is not None else None
-    return track_from(season, row, air)
-
-
-def track_from(season, row, air) -> pd.DataFrame:
-    """``batch_track`` for a row of batches, from its incubator's ``machine_air`` already at hand."""
     figures = season.species_table.loc[row["species"]] if row["species"] in season.species_table.index else None
     if air is None or air.empty or figures is None or pd.isna(row["set_at"]):
         return _empty()

@@ -11,7 +11,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.climate import air, egg_heat, machine_air
-from hatchkit.climate.track import egg_grams, track_from
+from hatchkit.climate.track import batch_track, egg_grams
 from hatchkit.climate.weighings import HEAVY_TIMES, egg_lines, left_out, weighings
 
 #: No conductance from a smaller difference in vapour pressure, torr, or weighings closer than this, days.
@@ -149,16 +149,11 @@ def batch_water_loss(season) -> pd.DataFrame:
         and `projected_*` holds the indication from egg size, good to a factor of two. "Too little"
         and "too much" only when the whole interval lies outside the target.
     """
-    airs, rows = {}, []
-    for _, row in season.batches.iterrows():
-        incubator = machine_air.incubator_of(season, row)
-        if incubator is not None and incubator not in airs:
-            airs[incubator] = machine_air.machine_air(season, incubator)
-        rows.append(_batch_row(season, row, airs.get(incubator)))
-    return pd.DataFrame(rows, columns=COLUMNS)
+    rows = (_batch_row(season, row) for _, row in season.batches.iterrows())
+    return season.once(("water loss",), lambda: pd.DataFrame(list(rows), columns=COLUMNS)).copy(deep=False)
 
 
-def _batch_row(season, row, machine) -> dict:
+def _batch_row(season, row) -> dict:
     out = dict.fromkeys(COLUMNS, np.nan) | {"batch": row["batch"], "species": row["species"], "weighed": "no",
                                             "series": 0, "left_out": 0, "why_left_out": "", "reason": ""}
     if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):
@@ -166,7 +161,7 @@ def _batch_row(season, row, machine) -> dict:
     figures = season.species_table.loc[row["species"]]
     out |= {"target_low": float(figures["loss_low_share"]), "target_high": float(figures["loss_high_share"]),
             "transfer_day": float(figures["transfer_day"])}
-    track = track_from(season, row, machine)
+    track = batch_track(season, row["batch"])
     series = weighings(season, row, figures)
     lines = egg_lines(series)
     lines = lines[lines["last_day"] - lines["first_day"] >= LEAST_DAYS]
@@ -195,7 +190,7 @@ def _batch_row(season, row, machine) -> dict:
 
 def _loss(used, out) -> dict:
     """Loss so far and at transfer, with a 95 % interval for the mean egg."""
-    from scipy.stats import t
+    from scipy.special import stdtrit
 
     day = float(used["last_day"].max())
     day_share = (used["slope_g_day"] / used["set_g"]).to_numpy()
@@ -203,7 +198,7 @@ def _loss(used, out) -> dict:
     left = out["transfer_day"]
     projected = mean * left
     if len(used) > 1:
-        sampling = float(t.ppf(0.975, len(used) - 1) * day_share.std(ddof=1) / np.sqrt(len(used))) * left
+        sampling = float(stdtrit(len(used) - 1, 0.975) * day_share.std(ddof=1) / np.sqrt(len(used))) * left
     else:
         sampling = 0.0
     # Weighings until `day` pin the loss until then; beyond, the line may bend by a tenth.

@@ -49,18 +49,10 @@ def exposure(season) -> pd.DataFrame:
 
 def batch_tracks(season, batches) -> dict:
     """The temperature track of each batch; a batch that has none (no incubator, no log) maps to None."""
-    from hatchkit.climate.machine_air import incubator_of, machine_air
-    from hatchkit.climate.track import track_from
+    from hatchkit.climate.track import batch_track
 
-    airs, tracks = {}, {}
-    for batch in batches:
-        row = season.batch(batch)
-        incubator = incubator_of(season, row)
-        if incubator is not None and incubator not in airs:
-            airs[incubator] = machine_air(season, incubator)
-        track = track_from(season, row, airs.get(incubator))
-        tracks[batch] = None if track.empty else track
-    return tracks
+    tracks = {batch: batch_track(season, batch) for batch in batches}
+    return {batch: None if track.empty else track for batch, track in tracks.items()}
 
 
 def add_doses(windows: pd.DataFrame, tracks: dict) -> pd.DataFrame:

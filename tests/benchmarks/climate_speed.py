@@ -16,8 +16,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import problems, reference
-from hatchkit.climate import dose, egg_heat, egg_temperature, excursions, machine_air
-from hatchkit.climate.track import track_from
+from hatchkit.climate import dose, egg_heat, egg_temperature, excursions
+from hatchkit.climate.track import batch_track
 from hatchkit.records.sensors import read_readings
 from hatchkit.season import Season
 
@@ -130,11 +130,10 @@ def season_of(readings):
 def climate_of(season):
     """Excursions with their doses, and the doses of every week of every batch."""
     found = excursions.find_excursions(season)
-    weeks, parts = 0, machine_air.by_machine(season)
-    for incubator, batches in excursions.by_incubator(season):
-        air = machine_air.machine_air(season, incubator, rows=parts.get(incubator))
+    weeks = 0
+    for _, batches in excursions.by_incubator(season):
         for _, row in batches.iterrows():
-            met = track_from(season, row, air)
+            met = batch_track(season, row["batch"])
             for week in range(3):
                 start = row["set_at"] + pd.Timedelta(days=7 * week)
                 dose.window_dose(met, start, start + pd.Timedelta(days=7))
