@@ -34,7 +34,7 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     -------
     DataFrame
         batch, stage; eggs = seen + shared_out, where shared_out is the part of deaths whose interval
-        crosses a limit and that the season's ages at death put here; at_hatch, eggs of it among the
+        crosses a limit and that the season's ages at death put here (`death_shape`); at_hatch, eggs of it among the
         eggs that were still in at the hatch; set, fertile (set less clears and infertile eggs; clears hold
         very early dead too), transferred (set less all taken out before or at transfer; missing without
         a transfer). Eggs.

@@ -22,13 +22,14 @@ def tray_map(season, batch=None) -> pd.DataFrame:
     batch : optional
         Only this batch; all batches with places when left out.
     """
+    if batch is not None:
+        season.batch(batch)
     eggs = season.eggs
     columns = ["batch", "tray", "row", "col", "egg", "fate", "at_risk", "died"]
     if not len(eggs) or not {"row", "col"} <= set(eggs.columns):
         return pd.DataFrame(columns=columns)
     eggs = eggs[eggs["row"].notna() & eggs["col"].notna()]
     if batch is not None:
-        season.batch(batch)
         eggs = eggs[eggs["batch"].astype(str) == str(batch)]
     fates = season.fates[season.fates["egg"] != ""]
     fate = dict(zip(zip(fates["batch"], fates["egg"].astype(str), strict=True), fates["fate"], strict=True))
@@ -92,17 +93,20 @@ def clustering(season, batch=None, *, draws: int = 4999, seed: int = 1) -> pd.Da
         edge), and together for the one answer of the family: the larger of the two standardised, on the same draws.
         seen, expected; chance of a pattern at least as strong when the same deaths fall anywhere on their tray
         (edge: in either direction); eggs at risk, deaths, trays; smallest: the smallest chance that any arrangement
-        of so few deaths could have given. No rows where no egg has a place or fewer than 2 died.
+        of so few deaths could have given. No rows where no egg has a place or fewer than 2 died; attrs["places"]:
+        eggs with a place.
     """
-    places = tray_map(season, batch)
-    places = places[places["at_risk"].astype(bool)]
+    mapped = tray_map(season, batch)
+    places = mapped[mapped["at_risk"].astype(bool)]
     trays = [
         part for _, part in places.groupby(["batch", "tray"], sort=False) if 0 < part["died"].sum() < len(part)
     ]
     deaths = int(sum(part["died"].sum() for part in trays))
     columns = ["question", "seen", "expected", "chance", "smallest", "eggs", "deaths", "trays"]
     if deaths < 2:
-        return pd.DataFrame(columns=columns)
+        table = pd.DataFrame(columns=columns)
+        table.attrs["places"] = len(mapped)
+        return table
     random = np.random.default_rng(seed)
     seen, drawn = np.zeros(2), np.zeros((draws, 2))
     for part in trays:
@@ -111,9 +115,11 @@ def clustering(season, batch=None, *, draws: int = 4999, seed: int = 1) -> pd.Da
         shuffled = random.permuted(np.tile(died, (draws, 1)), axis=1)
         seen += joins(died, pairs), (died & edge).sum()
         drawn += np.column_stack([joins(shuffled, pairs), (shuffled & edge).sum(axis=1)])
-    return pd.DataFrame(_answers(seen, drawn, deaths), columns=columns).assign(
+    table = pd.DataFrame(_answers(seen, drawn, deaths), columns=columns).assign(
         eggs=sum(map(len, trays)), deaths=deaths, trays=len(trays)
     )
+    table.attrs["places"] = len(mapped)
+    return table
 
 
 def _answers(seen, drawn, deaths) -> list[dict]:

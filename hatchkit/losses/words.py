@@ -70,7 +70,7 @@ def shared_words(table: pd.DataFrame) -> str:
     return (
         f"Of {eggs_words(total)} dead embryos, {eggs_words(total - shared)} were seen to belong to one stage; "
         f"{eggs_words(shared)} died between two looks on either side of a limit and were shared out by the ages "
-        "at death of the season."
+        "at death of the season (the published course of deaths, fitted to your counts)."
     )
 
 
@@ -160,6 +160,11 @@ def clears_words(table: pd.DataFrame) -> str:
 
 def tray_words(table: pd.DataFrame) -> str:
     """What the tests of places say."""
+    if table.empty and table.attrs.get("places") == 0:
+        return (
+            "No places were kept for these eggs (a row and a place in the row for each egg), so the tray cannot be "
+            "asked where the dead lay."
+        )
     if table.empty:
         return "Too few dead embryos with a place on a tray (at least 2 are needed) to ask where they lay."
     rows = table.set_index("question")

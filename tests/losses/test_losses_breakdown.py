@@ -89,6 +89,40 @@ def test_a_death_across_a_limit_is_shared_out_by_the_ages_at_death():
     assert parts["shared_out"].tolist() == pytest.approx([1.0, 0.5, 2.5], abs=0.02)
 
 
+def test_looks_a_few_hours_apart_do_not_draw_the_deaths_between_them():
+    # True deaths about day 9. The estimate without a shape puts 20 of the 26 between day 6.9 and day 7.1.
+    bad = dict(batch="bad", eggs_set=60, day1=6.9, clear1=3, dead1=2, day2=14, dead2=26, day3=18, dead3=1)
+    ordinary = dict(eggs_set=48, day1=7.1, clear1=3, dead1=2, day2=14, day3=18, dead3=1, dead_in_shell=2)
+    others = [dict(batch=n, dead2=n % 2, hatched=40 - n % 2, **ordinary) for n in range(4)]
+    season = tiny_season([dict(bad, hatched=26, dead_in_shell=2), *others])
+    found = breakdown(season).set_index(["batch", "stage"]).loc["bad"]
+    assert found.loc[["early", "mid", "late"], "seen"].tolist() == [2, 0, 3]
+    assert found.loc["early", "shared_out"] < 1.3 and found.loc["mid", "shared_out"] > 24.7
+    assert found["eggs"].sum() == pytest.approx(60)
+    # The rows of the other batches that cross day 7 go the same way: (0, 7.1] stays early.
+    rest = breakdown(season).set_index(["batch", "stage"]).loc["0"]
+    assert rest.loc["early", "eggs"] == pytest.approx(2, abs=0.2)
+
+
+def test_deaths_known_narrowly_outweigh_the_published_shape():
+    from hatchkit.losses.death_shape import smooth_shape
+
+    # 20 of 30 opened embryos died about day 11, where the published shape expects next to nobody.
+    share = smooth_shape([0, 10.5], [21.5, 11.5], [10, 20])
+    assert share(13) - share(9) > 0.95
+    # One narrow death does not draw 25 loosely known ones to itself.
+    share = smooth_shape([6.5, 6.9], [7.5, 14], [1, 25])
+    assert share(7.5) < 0.15
+
+
+def test_shapes_keep_what_each_stretch_is_known_to_hold():
+    from hatchkit.losses.death_shape import smooth_shape
+
+    share = smooth_shape([0, 7, 14, 18], [7, 14, 18, 21.5], [2, 1, 1, 5])
+    assert [share(day) for day in (7, 14, 18, 21.5, 40)] == pytest.approx([2 / 9, 3 / 9, 4 / 9, 1, 1])
+    assert smooth_shape([3], [float("inf")], [4])(21) == pytest.approx(1, abs=0.02)
+
+
 def test_with_no_look_at_all_the_published_shape_shares_the_deaths_out():
     table = breakdown(tiny_season([dict(batch=1, eggs_set=40, hatched=30, dead_in_shell=10)])).set_index("stage")
     assert table.loc[["early", "mid", "late"], "eggs"].tolist() == pytest.approx([7.1, 0.7, 2.2], abs=0.1)

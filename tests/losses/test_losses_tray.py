@@ -55,6 +55,22 @@ def test_none_one_or_all_dead_say_so(dead):
     assert "Too few" in words.tray_words(table)
 
 
+def test_a_batch_without_egg_rows_says_that_no_places_were_kept():
+    with_rows = season({0, 1, 2})
+    other = tiny_season([dict(batch=1, eggs_set=12, hatched=9, dead_in_shell=3)])
+    for one in (other, with_rows):
+        with pytest.raises(HatchkitError, match="no batch '7'"):
+            clustering(one, "7")
+    table = clustering(other, "1")
+    assert table.empty and words.tray_words(table).startswith("No places were kept")
+    both = tiny_season(
+        [dict(batch="1", eggs_set=24, day1=7), dict(batch="2", eggs_set=12, hatched=9, dead_in_shell=3)],
+        eggs=with_rows.eggs.to_dict("records"),
+    )
+    assert "No places were kept" in words.tray_words(clustering(both, "2"))
+    assert "dead among 24 eggs" in words.tray_words(clustering(both, "1"))
+
+
 def test_when_place_does_not_matter_few_trays_look_clustered():
     random, one = np.random.default_rng(2), season({0}, rows=6, cols=8)
     chances = []
