@@ -7,6 +7,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.climate.dose import half_dose
+from hatchkit.tables import percent
 from hatchkit.units import shown_step, temperature
 
 LOOKS = {"opening": "a lid or door opened", "drift": "a slow drift", "outage": "heating lost (power or heater)",
@@ -28,6 +29,12 @@ def length(hours: float) -> str:
     return f"{hours:.1f} h" if hours < 48 else f"{hours / 24:.1f} days"
 
 
+def step(step_c, unit="C", digits=1) -> str:
+    """A difference of temperatures with its sign: ``+0.4 °C``; no sign where it rounds to nothing."""
+    text = f"{shown_step(step_c, unit):+.{digits}f}"
+    return f"{text if float(text) else text[1:]} °{unit}"
+
+
 def excursion_words(row, *, timezone="UTC", unit="C") -> str:
     """One excursion: when, how far, what it looks like and why, what the egg felt."""
     beyond = "warm" if row["kind"] == "warm" else "cold"
@@ -40,7 +47,7 @@ def excursion_words(row, *, timezone="UTC", unit="C") -> str:
             f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
             f"{temperature(row['egg_extreme_high_c'], unit)}, 8 chances in 10).")
     if row["gap_share"] > 0.05:
-        text += f" For {row['gap_share']:.0%} of that time nothing was logged: what happened then is not known."
+        text += f" For {percent(row['gap_share'])} of that time nothing was logged: what happened then is not known."
     return text + " " + (heat_words(row) if row["kind"] == "warm" else cold_words(row))
 
 
@@ -55,7 +62,7 @@ def heat_words(row) -> str:
     half = facts[facts["kind"] == "half"]
     near = half.iloc[(half["age_days"] - age).abs().argmin()]
     text = (f"Heat: {row['heat_band']}. Its worst 24 h equal {row['heat_dose_h']:.1f} h of the egg at 43 °C, "
-            f"{share:.0%} of the dose that cost half the hatch at about this age ({near['hours']:.0f} h in air of "
+            f"{percent(share)} of the dose that cost half the hatch at about this age ({near['hours']:.0f} h in air of "
             f"{near['air_c']:.1f} °C on day {near['age_days']:.0f}; {near['source']}). {NOT_A_MORTALITY}")
     if row["extreme_c"] >= 40.6:
         text += (" Common advice warns of 40.6 °C (105 °F) for 15 minutes; in an experiment 24 h at 40.6 °C on "
@@ -104,7 +111,7 @@ def excursions_words(table) -> str:
     counts = events["looks_like"].value_counts()
     parts = ", ".join(f"{count} like {LOOKS[name]}" for name, count in counts.items())
     told = ", ".join(str(number) for number in events.loc[events["notable"], "event"])
-    rest = f" Worth reading by itself: {told}." if told else ""
+    rest = f" Worth reading by themselves, with these numbers in the pictures: {told}." if told else ""
     return f"{len(events)} disturbances: {parts}.{rest}"
 
 
@@ -112,44 +119,46 @@ def steadiness_words(row, *, unit="C") -> str:
     """How steady one incubator was."""
     if not row["hours"] > 0:
         return f"Incubator {row['incubator']}: nothing was logged while eggs were in."
-    text = (f"Incubator {row['incubator']}: {row['share_logged']:.0%} of the time with eggs was logged; on "
+    text = (f"Incubator {row['incubator']}: {percent(row['share_logged'])} of the time with eggs was logged; on "
             f"ordinary days {temperature(row['mean_c'], unit, 2)} on average, 8 readings in 10 within "
             f"{shown_step(row['swing_c'], unit):.1f} °{unit}")
     if np.isfinite(row["off_set_point_c"]):
-        text += f", {shown_step(row['off_set_point_c'], unit):+.2f} °{unit} from its set point"
+        text += f", {step(row['off_set_point_c'], unit, 2)} from its set point"
     if np.isfinite(row["day_night_c"]):
-        text += f"; days less nights {shown_step(row['day_night_c'], unit):+.2f} °{unit}"
-    text += f". In range {row['share_in_band']:.1%} of the logged time, at alarm level or beyond "
-    text += f"{row['share_alarm']:.1%}; opened about {7 * row['openings_per_day']:.1f} times a week"
+        text += f"; days less nights {step(row['day_night_c'], unit, 2)}"
+    text += f". In range {percent(row['share_in_band'], 1)} of the logged time, at alarm level or beyond "
+    text += f"{percent(row['share_alarm'], 1)}; opened about {7 * row['openings_per_day']:.1f} times a week"
     text += " as far as the log shows."
     if row["step_minutes"] > 10:
         text += (f" With {row['step_minutes']:.0f} min between readings a short spike may be missed, and up to "
-                 f"{row['unseen_share']:.0%} of it would reach a hen's egg.")
+                 f"{percent(row['unseen_share'])} of it would reach a hen's egg.")
     return text
 
 
-def probe_words(row) -> str:
+def probe_words(row, *, unit="C") -> str:
     """What is known of one probe's error."""
     name = f"Incubator {row['incubator']}, probe {row['probe']}"
     parts = []
     if row["checked"]:
-        parts.append(f"a check gave an offset of {row['offset_c']:+.1f} °C, which is applied")
+        parts.append(f"a check gave an offset of {step(row['offset_c'], unit)}, which is applied")
     if row["compared"]:
-        parts.append(f"it reads {row['differs_c']:+.1f} °C against probe {row['other_probe']}")
+        parts.append(f"it reads {step(row['differs_c'], unit)} against probe {row['other_probe']}")
     if row["clock_batches"] and np.isfinite(row["clock_bias_c"]):
         span = ""
         if np.isfinite(row["clock_low_c"]):
-            span = f" ({row['clock_low_c']:+.1f} to {row['clock_high_c']:+.1f})"
-        parts.append(f"the hatch times of {row['clock_batches']} batches would fit a probe that reads "
-                     f"{row['clock_bias_c']:+.1f} °C off{span}")
+            span = f" ({step(row['clock_low_c'], unit)} to {step(row['clock_high_c'], unit)})"
+        off = step(row["clock_bias_c"], unit)
+        reads = f"is {off} off" if off[0] in "+-" else "reads true"
+        parts.append(f"the hatch times of {row['clock_batches']} batches would fit a probe that {reads}{span}")
     told = "; ".join(parts) if parts else "it was never checked, and nothing else bears witness"
-    advice = {"probes disagree": " Check both in melting ice or against a fever thermometer near 37.5 °C.",
+    advice = {"probes disagree": " Check both in melting ice or against a fever thermometer near "
+                                 f"{temperature(37.5, unit)}.",
               "eggs say it reads high": " Check it: if it reads high, the eggs were cooler than the log says.",
               "eggs say it reads low": " Check it: if it reads low, the eggs were warmer than the log says."}
     return f"{name}: {told}.{advice.get(row['verdict'], '')}"
 
 
-def clock_words(row, *, timezone="UTC") -> str:
+def clock_words(row, *, timezone="UTC", unit="C") -> str:
     """Whether one batch hatched early or late once storage and temperature are accounted for."""
     name = f"Batch {row['batch']}"
     if pd.isna(row["expected_at"]):
@@ -161,29 +170,54 @@ def clock_words(row, *, timezone="UTC") -> str:
         return text + "; no hatch times are written down."
     text += f" and came {abs(row['difference_h']):.0f} h {'later' if row['difference_h'] > 0 else 'earlier'}"
     if row["verdict"] == "cannot tell":
-        return text + f", but only {row['share_logged']:.0%} of the time was logged: early or late cannot be told."
+        return text + f", but only {percent(row['share_logged'])} of the time was logged: early or late cannot be told."
     if row["verdict"] == "on time":
         return text + ": within what such a forecast can tell."
     high = "high" if row["probe_error_c"] > 0 else "low"
     return text + (f": {row['verdict']}, beyond the forecast's doubt. A probe that reads "
-                   f"{abs(row['probe_error_c']):.1f} °C too {high} would explain it by itself; so could a wrong "
-                   "time of setting or the flock.")
+                   f"{shown_step(abs(row['probe_error_c']), unit):.1f} °{unit} too {high} would explain it by "
+                   "itself; so could a wrong time of setting or the flock.")
+
+
+def clock_season_words(table, *, timezone="UTC", unit="C") -> str:
+    """The season's hatch times: the ordinary ones counted, the others one by one."""
+    counts = [("on time", "hatched within what such a forecast can tell"), ("not seen", "have no hatch times"),
+              ("cannot tell", "cannot be judged, for want of a log")]
+    lines = []
+    for verdict, told in counts:
+        names = table.loc[table["verdict"] == verdict, "batch"].astype(str)
+        if len(names):
+            lines.append(f"{len(names)} of {len(table)} batches {told}: {', '.join(names)}.")
+    off = table[table["verdict"].isin(["early", "late"])]
+    lines += [f"- {clock_words(row, timezone=timezone, unit=unit)}" for _, row in off.iterrows()]
+    return "\n".join(lines) or "No batch has a hatch that could be timed."
+
+
+def water_season_words(table) -> str:
+    """The season's water losses: weighed batches one by one, the others named."""
+    weighed = table[table["verdict"] != "no weighings"]
+    lines = [f"- {water_words(row)}" for _, row in weighed.iterrows()]
+    rest = table.loc[table["verdict"] == "no weighings", "batch"].astype(str)
+    if len(rest):
+        lines.append(f"Not weighed, so not known better than by a factor of two: {', '.join(rest)}. Weigh one tray "
+                     "at setting and at each candling: it takes minutes and says which humidity your eggs need.")
+    return "\n".join(lines) or "No batches, no weighings."
 
 
 def water_words(row) -> str:
     """Water loss of one batch and the humidity to reach the target."""
     name = f"Batch {row['batch']}"
-    target = f"target {row['target_low']:.0%} to {row['target_high']:.0%} by day {row['transfer_day']:.0f}"
+    target = f"target {percent(row['target_low'])} to {percent(row['target_high'])} by day {row['transfer_day']:.0f}"
     if row["verdict"] == "no weighings":
         if not np.isfinite(row["projected_share"]):
             return f"{name}: {row['reason']}."
-        return (f"{name}: not weighed. From egg size and humidity alone about {row['projected_share']:.0%}, but "
+        return (f"{name}: not weighed. From egg size and humidity alone about {percent(row['projected_share'])}, but "
                 f"it may be half or twice that ({target}): weigh some eggs to know.")
     if not np.isfinite(row["projected_share"]):
         return f"{name}: {row['reason']}."
-    text = (f"{name}: {row['loss_share']:.1%} of the weight lost by day {row['loss_day']:.0f}, "
-            f"{row['projected_share']:.1%} to be expected at transfer ({row['projected_low']:.1%} to "
-            f"{row['projected_high']:.1%}; {target}): "
+    text = (f"{name}: {percent(row['loss_share'], 1)} of the weight lost by day {row['loss_day']:.0f}, "
+            f"{percent(row['projected_share'], 1)} to be expected at transfer ({percent(row['projected_low'], 1)} to "
+            f"{percent(row['projected_high'], 1)}; {target}): "
             f"{row['verdict']}.")
     if row["verdict"] != "on target" and np.isfinite(row["rh_next_pct"]):
         text += f" For such eggs {_humidity(row['rh_next_pct'])} from the start would hit the middle of the target"
@@ -199,11 +233,12 @@ def _humidity(rh) -> str:
     return "damper air than is safe" if rh > 85 else f"about {rh:.0f} %RH"
 
 
-def timeline_alt(timeline) -> str:
+def timeline_alt(timeline, *, unit="C") -> str:
     """What the picture of an incubator's season shows."""
     events = timeline.excursions.drop_duplicates("event")
     told = events[events["notable"]]
-    kinds = ", ".join(f"{row.event} ({row.looks_like}, {row.extreme_c:.1f} °C)" for row in told.itertuples())
+    kinds = ", ".join(f"{row.event} ({row.looks_like}, {temperature(row.extreme_c, unit)})"
+                      for row in told.itertuples())
     gaps = len(timeline.gaps)
     return (f"Air and estimated egg temperature of incubator {timeline.incubator} over the season with "
             f"{len(timeline.batches)} batches, their ranges and candlings; marked: "
@@ -212,11 +247,12 @@ def timeline_alt(timeline) -> str:
             "without readings.")
 
 
-def close_up_alt(row, *, timezone="UTC") -> str:
+def close_up_alt(row, *, timezone="UTC", unit="C") -> str:
     """What the picture of one excursion shows."""
     return (f"Excursion {row['event']} from {when(row['start'], timezone)}, {length(row['hours'])}: the air "
-            f"reaches {row['extreme_c']:.1f} °C, the estimated egg follows later and reaches "
-            f"{row['egg_extreme_c']:.1f} °C ({row['egg_extreme_low_c']:.1f} to {row['egg_extreme_high_c']:.1f}).")
+            f"reaches {temperature(row['extreme_c'], unit)}, the estimated egg follows later and reaches "
+            f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
+            f"{temperature(row['egg_extreme_high_c'], unit)}).")
 
 
 def weight_alt(row) -> str:

@@ -7,6 +7,10 @@ import html
 import io
 
 
+#: Colours of a stored picture: the fills, the lines, and the shades between them at edges.
+COLOURS = 96
+
+
 class Chart:
     """A picture with alt text, shown by Jupyter as an HTML figure.
 
@@ -27,7 +31,7 @@ class Chart:
         return f"Chart: {self.alt}"
 
 
-def chart(drawn, *, alt: str, caption: str = "", dpi: int = 110) -> Chart:
+def chart(drawn, *, alt: str, caption: str = "", dpi: int = 100) -> Chart:
     """Turn axes or a figure into a `Chart` and close the figure.
 
     Parameters
@@ -47,7 +51,16 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 110) -> Chart:
     # No software stamp, so that the same figure gives the same bytes with another matplotlib.
     figure.savefig(buffer, format="png", dpi=dpi, metadata={"Software": None})
     plt.close(figure)
-    return Chart(buffer.getvalue(), alt, caption)
+    return Chart(_lighter(buffer), alt, caption)
+
+
+def _lighter(buffer) -> bytes:
+    """The same PNG with a palette: line art needs no millions of colours, and notebooks stay small."""
+    from PIL import Image
+
+    small = io.BytesIO()
+    Image.open(buffer).convert("RGB").quantize(COLOURS, dither=Image.Dither.NONE).save(small, "png", optimize=True)
+    return min(small.getvalue(), buffer.getvalue(), key=len)
 
 
 def _figure_of(drawn):

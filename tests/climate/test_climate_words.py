@@ -88,7 +88,7 @@ def test_a_hole_within_an_excursion_is_said():
 
 def test_the_seasons_sentence_counts_each_disturbance_once(found):
     text = words.excursions_words(found)
-    assert text.startswith(f"{found['event'].nunique()} disturbances") and "Worth reading by itself" in text
+    assert text.startswith(f"{found['event'].nunique()} disturbances") and "Worth reading" in text
     assert "no temperature left its range" in words.excursions_words(found.iloc[:0])
 
 
