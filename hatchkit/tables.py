@@ -55,7 +55,7 @@ def reader_table(table: pd.DataFrame, columns: dict, *, unit: str = "C", timezon
     Notes
     -----
     The wording follows the column's name and type: ``share_*`` as percent, ``*_c`` as temperature,
-    times in local time, whole numbers without decimals, what is missing as "not known".
+    times in local time, numbers with one decimal unless they are whole, what is missing as "not known".
     """
     texts, left = {}, set()
     for key, heading in columns.items():
@@ -96,6 +96,6 @@ def _worded(column: pd.Series, name: str, unit: str, timezone: str) -> list[str]
         column = shown_step(column, unit)
     elif name.endswith("_c"):
         column = shown(column, unit)
-    known = column.dropna().astype(float)
-    digits = 0 if (known == known.round()).all() and not name.endswith("_c") else 1
-    return [NOT_KNOWN if pd.isna(value) else f"{value:.{digits}f}" for value in column]
+    if name.endswith("_c"):
+        return [NOT_KNOWN if pd.isna(value) else f"{value:.1f}" for value in column]
+    return [NOT_KNOWN if pd.isna(value) else f"{value:.1f}".removesuffix(".0") for value in column]

@@ -47,20 +47,26 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 100) -> Chart:
     if not alt.strip():
         raise ValueError("every picture needs a sentence that says what it shows (alt)")
     figure = _figure_of(drawn)
-    buffer = io.BytesIO()
-    # No software stamp, so that the same figure gives the same bytes with another matplotlib.
-    figure.savefig(buffer, format="png", dpi=dpi, metadata={"Software": None})
+    png = _png(figure, dpi)
     plt.close(figure)
-    return Chart(_lighter(buffer), alt, caption)
+    return Chart(png, alt, caption)
 
 
-def _lighter(buffer) -> bytes:
-    """The same PNG with a palette: line art needs no millions of colours, and notebooks stay small."""
+def _png(figure, dpi) -> bytes:
+    """The figure as a PNG with a palette: line art needs no millions of colours, and notebooks stay small.
+
+    Drawn straight onto the canvas, because ``savefig`` draws everything twice to find its layout.
+    """
+    from matplotlib.backends.backend_agg import FigureCanvasAgg
     from PIL import Image
 
-    small = io.BytesIO()
-    Image.open(buffer).convert("RGB").quantize(COLOURS, dither=Image.Dither.NONE).save(small, "png", optimize=True)
-    return min(small.getvalue(), buffer.getvalue(), key=len)
+    figure.set_dpi(dpi)
+    canvas = FigureCanvasAgg(figure)
+    canvas.draw()
+    picture = Image.frombuffer("RGBA", canvas.get_width_height(), canvas.buffer_rgba(), "raw", "RGBA", 0, 1)
+    buffer = io.BytesIO()
+    picture.convert("RGB").quantize(COLOURS, dither=Image.Dither.NONE).save(buffer, "png", optimize=True)
+    return buffer.getvalue()
 
 
 def _figure_of(drawn):
