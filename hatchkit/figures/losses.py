@@ -9,6 +9,7 @@ import numpy as np
 
 from hatchkit.figures import style
 from hatchkit.figures.trays import tray_map
+from hatchkit.losses.spelling import eggs_words
 
 __all__ = ["death_age", "egg_ledger", "losses_by_group", "season_chart", "stage_losses", "tray_map"]
 
@@ -36,7 +37,7 @@ def egg_ledger(table, ax=None):
         eggs = float(rows.loc[stage, "eggs"])
         ax.barh(place, eggs, left=left - eggs, **style.fill(stage))
         ax.plot([left, left], [place - 1.4, place + 0.4], color=style.INK, lw=0.6)
-        ax.text(left - eggs - eggs_set * 0.01, place, f"- {eggs:.4g}", ha="right", va="center", fontsize=9)
+        ax.text(left - eggs - eggs_set * 0.01, place, f"- {eggs_words(eggs)}", ha="right", va="center", fontsize=9)
         left -= eggs
         names.append(style.label(stage))
     chicks = float(rows.loc["hatched", "eggs"])
@@ -113,7 +114,7 @@ def stage_losses(table, own=None, norm=None, ax=None, *, of="set", name="this ba
                 ms=8,
                 mfc="#FFFFFF",
                 mec=style.INK,
-                label=f"published level ({drawn['norm'].iloc[0]})",
+                label=f"published level:\n{drawn['name'].iloc[0]}",
                 zorder=3,
             )
     ax.set_yticks(range(len(stages)), [style.label(stage) for stage in stages])

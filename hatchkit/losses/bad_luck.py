@@ -7,7 +7,7 @@ import pandas as pd
 
 from hatchkit.losses.ledger import ledger, usable
 from hatchkit.losses.norms import level_for, norms
-from hatchkit.losses.predictive import distribution, log_likelihoods, missing, summary, weights
+from hatchkit.losses.predictive import count_for, distribution, log_likelihoods, missing, summary, weights
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
 
@@ -37,7 +37,8 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
         One row per batch and stage (stage clear: clear or infertile). eggs lost (for hatched: chicks) out_of eggs;
         others: batches of the same species that the expectation is from; expected, low, high: the range that holds
         95 % of batches like them; chance: of a count at least as bad; adjusted: the chance allowed for looking at
-        many batches and stages (Benjamini-Hochberg); unusual. The norm_* columns are the same against the
+        many batches and stages (Benjamini-Hochberg); unusual; unusual_from: the least count (chicks: the largest)
+        that would be called unusual among these comparisons. The norm_* columns are the same against the
         published level with the spread between the person's batches. Missing where there is nothing to expect.
 
     Notes
@@ -54,36 +55,52 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
         if norm not in set(levels["norm"]):
             raise HatchkitError(f"There is no level {norm!r}; known are {', '.join(levels['norm'].unique())}.")
         levels = levels[levels["norm"] == norm]
-    rows = []
+    rows, expected = [], []
     for kind, part in book.groupby(book["batch"].map(species), sort=False):
         limits_name = _limits_name(kind, limits)
         for stage, table in part.groupby("stage", sort=False):
-            rows += _stage_rows(table, stage, level_for(levels, kind, stage, limits_name))
-    columns = [
-        "batch",
-        "stage",
-        "eggs",
-        "out_of",
-        "others",
-        "expected",
-        "low",
-        "high",
-        "chance",
-        "norm",
-        "norm_share",
-        "norm_of",
-        "norm_expected",
-        "norm_low",
-        "norm_high",
-        "norm_chance",
-        "norm_source",
-    ]
-    table = pd.DataFrame(rows, columns=columns)
+            found = _stage_rows(table.to_dict("records"), stage, level_for(levels, kind, stage, limits_name))
+            rows += [row for row, _ in found]
+            expected += [chance for _, chance in found]
+    table = pd.DataFrame(rows, columns=COLUMNS)
     for before in ("", "norm_"):
         table[before + "adjusted"] = adjusted(table[before + "chance"].to_numpy(dtype=float))
         table[before + "unusual"] = table[before + "adjusted"] <= UNUSUAL
+    table["unusual_from"] = _unusual_from(table, expected)
     order = {batch: place for place, batch in enumerate(season.batches["batch"].astype(str))}
     return table.sort_values("batch", key=lambda names: names.map(order), kind="stable").reset_index(drop=True)
+
+
+COLUMNS = [
+    "batch",
+    "stage",
+    "eggs",
+    "out_of",
+    "others",
+    "expected",
+    "low",
+    "high",
+    "chance",
+    "norm",
+    "norm_name",
+    "norm_share",
+    "norm_of",
+    "norm_expected",
+    "norm_low",
+    "norm_high",
+    "norm_chance",
+    "norm_source",
+]
+
+
+def _unusual_from(table, expected) -> list[float]:
+    """The count from which each batch and stage would be called unusual, all other comparisons as they are."""
+    made, flagged = table["chance"].notna().sum(), table["unusual"].sum()
+    out = []
+    for chance, found, stage in zip(expected, table["unusual"], table["stage"], strict=True):
+        rare = UNUSUAL * (flagged if found else flagged + 1) / max(made, 1)
+        out.append(np.nan if chance is None else count_for(chance, rare, fewer=stage == "hatched"))
+    return out
 
 
 def adjusted(chance) -> np.ndarray:
@@ -112,34 +129,35 @@ def _combined(book: pd.DataFrame) -> pd.DataFrame:
     return book.groupby(["batch", "stage"], sort=False, as_index=False).agg(sums)
 
 
-def _stage_rows(table, stage, level) -> list[dict]:
-    """Rows of one species and stage: each batch against all the others."""
+def _stage_rows(records, stage, level) -> list[tuple[dict, np.ndarray | None]]:
+    """Rows of one species and stage, each batch against all the others, and the chances of its counts."""
     column = "set" if stage in OF_SET else "fertile"
-    table = table[table[column] > 0]
-    counts, totals = table["eggs"].to_numpy(dtype=float), table[column].to_numpy(dtype=float)
+    records = [row for row in records if row[column] > 0]
+    counts, totals = (np.array([row[name] for row in records], dtype=float) for name in ("eggs", column))
     # A stage at which nobody lost an egg cannot be unusual, and would only dilute the others.
     if not counts.sum():
         return []
     likelihood = log_likelihoods(np.minimum(counts, totals), totals)
     whole = likelihood.sum(axis=0)
-    rows = []
-    for place, (batch, count, total) in enumerate(zip(table["batch"], counts, totals, strict=True)):
+    fewer, rows = stage == "hatched", []
+    for place, (record, count, total) in enumerate(zip(records, counts, totals, strict=True)):
         weight = weights(whole - likelihood[place])
-        fewer = stage == "hatched"
-        own = summary(distribution(int(total), weight), count, fewer=fewer) if len(table) > 1 else missing()
-        row = {"batch": batch, "stage": stage, "eggs": count, "out_of": total, "others": len(table) - 1, **own}
-        rows.append({**row, **_against_level(level, table.iloc[place], count, stage, weight, fewer)})
+        chance = distribution(int(total), weight) if len(records) > 1 else None
+        own = missing() if chance is None else summary(chance, count, fewer=fewer)
+        row = {"batch": record["batch"], "stage": stage, "eggs": count, "out_of": total, "others": len(records) - 1}
+        rows.append(({**row, **own, **_against_level(level, record, count, weight, fewer)}, chance))
     return rows
 
 
-def _against_level(level, row, count, stage, weight, fewer) -> dict:
-    names = {"norm": "", "norm_share": np.nan, "norm_of": "", "norm_source": ""}
+def _against_level(level, row, count, weight, fewer) -> dict:
+    names = {"norm": "", "norm_name": "", "norm_share": np.nan, "norm_of": "", "norm_source": ""}
     if level is None or not row[level["denominator"]] > 0:
         return {**names, **{f"norm_{name}": value for name, value in missing().items()}}
     found = row["at_hatch"] if level["denominator"] == "transferred" else count
     chance = distribution(int(row[level["denominator"]]), weight, share=level["share"])
     names = {
         "norm": level["norm"],
+        "norm_name": level["name"],
         "norm_share": level["share"],
         "norm_of": level["denominator"],
         "norm_source": level["source"],

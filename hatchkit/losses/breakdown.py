@@ -40,10 +40,7 @@ def breakdown(
         fertile is set less clears and infertile eggs: candled fertility, not true fertility. Batches that
         cannot enter rates show in ``attrs["left_out"]``; by="batch" lists them with missing shares.
     """
-    if by is not None and by not in season.batches.columns:
-        raise HatchkitError(
-            f"batches has no column {by!r} to split by; it has {', '.join(season.batches.columns)}."
-        )
+    check_column(season, by)
     book = ledger(season, stages=stages, limits=limits)
     kept = usable(season)
     name = by or "season"
@@ -78,6 +75,24 @@ def breakdown(
     out = left_out(season)
     table.attrs["left_out"] = [f"{batch}: {why}" for batch, why in out.to_numpy()]
     return table
+
+
+#: Columns of batches by which people split; other columns work too.
+SPLIT_BY = ("batch", "species", "flock", "incubator", "flock_age_weeks", "stored_days")
+
+
+def check_column(season, by) -> None:
+    """Refuse, in the user's words, what the batches cannot be split by."""
+    if by is None or (isinstance(by, str) and by in season.batches.columns):
+        return
+    there = ", ".join(name for name in SPLIT_BY if name in season.batches.columns)
+    if isinstance(by, str):
+        raise HatchkitError(f"The batches have no column {by!r} to split by; there are, for example, {there}.")
+    first = next((name for name in by if isinstance(name, str)), "flock") if np.iterable(by) else "flock"
+    raise HatchkitError(
+        f"Batches are split by one column at a time: by={first!r}, not by={by!r}. For two at once, add a column to "
+        f"the batches that holds both. There are, for example, {there}."
+    )
 
 
 def _row(part, stage, rated, method) -> dict:

@@ -8,6 +8,7 @@ from typing import NamedTuple
 import numpy as np
 import pandas as pd
 
+from hatchkit.losses.breakdown import check_column
 from hatchkit.losses.counts import choose, read_counts
 from hatchkit.losses.egg_rows import text
 from hatchkit.losses.ledger import usable
@@ -85,10 +86,7 @@ def clears(season, by: str | None = None) -> pd.DataFrame:
         where a sample of clears was opened, fertile with _low and _high (of eggs like these, so the interval
         may reach past the range for these very eggs). Batches that cannot enter rates are left out.
     """
-    if by is not None and by not in season.batches.columns:
-        raise HatchkitError(
-            f"batches has no column {by!r} to split by; it has {', '.join(season.batches.columns)}."
-        )
+    check_column(season, by)
     table = batch_clears(season)
     labels = season.batches.assign(batch=season.batches["batch"].astype(str)).set_index("batch")
     table = table[table["batch"].isin(usable(season))]

@@ -7,11 +7,11 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
+from hatchkit.losses.breakdown import check_column
 from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from, innermost, masses, one_mass
 from hatchkit.losses.proportions import interval
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.losses.windows import left_out
-from hatchkit.problems import HatchkitError
 
 __all__ = ["AgeAtDeath", "AgeMass", "age_at_death", "age_at_death_from"]
 
@@ -74,10 +74,7 @@ def age_at_death(season, by=None, *, draws: int = 500, seed: int = 1, level: flo
     Hatching is survival of incubation, so the cumulative loss is the plain distribution of ages (no competing
     risk besides removal). The band is never narrower than the chance of single eggs makes it (Wilson).
     """
-    if by is not None and by not in season.batches.columns:
-        raise HatchkitError(
-            f"batches has no column {by!r} to split by; it has {', '.join(season.batches.columns)}."
-        )
+    check_column(season, by)
     eggs = _informative(season)
     labels = season.batches.assign(batch=season.batches["batch"].astype(str)).set_index("batch")
     eggs["species"] = eggs["batch"].map(species_by_batch(season.batches))

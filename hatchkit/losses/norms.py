@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pandas as pd
 
 from hatchkit import reference
@@ -11,15 +12,16 @@ DENOMINATORS = ("set", "fertile", "transferred")
 
 
 def norms(species: str | None = None, own=None) -> pd.DataFrame:
-    """Levels of loss: norm, species, flock_kind, stage, limits, denominator, share, source, sure.
+    """Levels of loss: norm, name (as it reads in a sentence), species, flock_kind, stage, limits, denominator,
+    share, source, sure.
 
     Parameters
     ----------
     species : str, optional
         Only this species.
     own : list of dict, optional
-        Own levels, which come first: each with species, stage, share (0-1) and denominator; a name in `norm`,
-        flock_kind, limits and source if there are any. In season.toml they stand under ``[[norms]]``.
+        Own levels, which come first: each with species, stage, share (0-1) and denominator; a short key in
+        `norm`, name, flock_kind, limits and source if there are any. In season.toml they stand under ``[[norms]]``.
     """
     published = reference.load("norms")
     table = pd.concat([_own(own), published], ignore_index=True) if own else published
@@ -44,6 +46,7 @@ def _own(rows) -> pd.DataFrame:
         checked.append(
             {
                 "norm": "own",
+                "name": "your own level",
                 "flock_kind": "own",
                 "limits": "",
                 "denominator": "set",
@@ -57,5 +60,6 @@ def _own(rows) -> pd.DataFrame:
 
 def level_for(table: pd.DataFrame, species: str, stage: str, limits: str) -> dict | None:
     """The first level that fits a species, a stage and the stage limits in use, or None."""
-    fits = table[(table["species"] == species) & (table["stage"] == stage) & table["limits"].isin(("", limits))]
-    return None if fits.empty else fits.iloc[0].to_dict()
+    limits_fit = np.isin(table["limits"].to_numpy(dtype=str), ("", limits))
+    fits = limits_fit & (table["species"].to_numpy() == species) & (table["stage"].to_numpy() == stage)
+    return table.iloc[int(np.argmax(fits))].to_dict() if fits.any() else None

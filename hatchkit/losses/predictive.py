@@ -12,27 +12,49 @@ from functools import cache, lru_cache
 
 import numpy as np
 
-#: Grid of mean shares (evenly spaced logits) and of the spread between batches (coefficient of variation of the
-#: share on the scale of the rarer outcome, as the sd of its logarithm).
+#: Grid of mean shares (as log odds) and of the spread between batches (sd of the log odds of their shares).
 LOGITS = np.linspace(-9.0, 9.0, 145)
 SPREADS = np.array([0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.95, 1.1, 1.3, 1.55, 1.9, 2.4])
+
+#: Prior of the spread: positive half of a normal with this sd, so half of all seasons lie below 0.47 and 1 in 20
+#: above 1.4. The kit's own choice; what it does to false flags is measured in ``tests/benchmarks``.
+SPREAD_SD = 0.7
+
+
+@cache
+def _correlations():
+    """Mean log odds and correlation of two eggs of a batch, for shares normal on the log odds scale.
+
+    Returns
+    -------
+    logit, rho : ndarray, shape (spreads, points)
+        Log odds of the mean share over all batches; variance of the shares over mean (1 - mean).
+    """
+    nodes, part = np.polynomial.hermite_e.hermegauss(41)
+    middle = np.linspace(-16.0, 16.0, 641)
+    share = 1 / (1 + np.exp(-(middle[None, :, None] + SPREADS[:, None, None] * nodes)))
+    mean = share @ part / part.sum()
+    left = mean * (1 - mean)
+    return np.log(mean / (1 - mean)), (share**2 @ part / part.sum() - mean**2) / left
+
+
+def _shapes(logit):
+    """Beta shapes a, b of mean shares with these log odds at each spread: (shares, spreads) twice."""
+    logit = np.atleast_1d(logit)
+    rho = np.column_stack([np.interp(logit, *table) for table in zip(*_correlations(), strict=True)])
+    # Spread 0: a + b very large, which is the binomial.
+    size = 1 / np.clip(rho, 1e-7, 0.95) - 1
+    share = 1 / (1 + np.exp(-logit[:, None]))
+    return share * size, (1 - share) * size
 
 
 @cache
 def _grid():
-    """Beta shapes a, b (spread 0: a + b very large) and log prior of each grid point.
-
-    Prior: share as Beta(1/2, 1/2), spread as the positive half of a normal with sd 1.
-    """
+    """Beta shapes a, b and log prior of each grid point; prior of the share: Beta(1/2, 1/2)."""
+    a, b = _shapes(LOGITS)
     share = 1 / (1 + np.exp(-LOGITS))
-    share, spread = (part.ravel() for part in np.meshgrid(share, SPREADS, indexing="ij"))
-    rare = np.minimum(share, 1 - share)
-    # Variance share^2 (exp(sd^2) - 1) of the rarer outcome, told as the correlation of two eggs of a batch.
-    rho = np.clip(np.expm1(spread**2) * rare / (1 - rare), 1e-7, 0.95)
-    width = np.gradient(SPREADS)
-    prior = 0.5 * np.log(share * (1 - share)) - spread**2 / 2 + np.log(np.tile(width, len(LOGITS)))
-    size = (1 - rho) / rho
-    return share * size, (1 - share) * size, prior
+    prior = 0.5 * np.log(share * (1 - share))[:, None] - (SPREADS / SPREAD_SD) ** 2 / 2 + np.log(np.gradient(SPREADS))
+    return a.ravel(), b.ravel(), prior.ravel()
 
 
 def _log_beta_ratio(count, total, a, b):
@@ -72,12 +94,10 @@ def distribution(total: int, weight, *, share: float | None = None) -> np.ndarra
     if share is not None:
         weight = weight.reshape(len(LOGITS), len(SPREADS)).sum(axis=0)
         share = min(max(share, 1e-6), 1 - 1e-6)
-        rare = min(share, 1 - share)
-        rho = np.clip(np.expm1(SPREADS**2) * rare / (1 - rare), 1e-7, 0.95)
-        a, b = share * (1 - rho) / rho, (1 - share) * (1 - rho) / rho
+        a, b = (shape.ravel() for shape in _shapes(np.log(share / (1 - share))))
     keep = weight > weight.max() * 1e-5
     a, b, weight = a[keep], b[keep], weight[keep] / weight[keep].sum()
-    chance = _chances(total, a, b) @ weight
+    chance = chances(total, a, b) @ weight
     return chance / chance.sum()
 
 
@@ -88,11 +108,11 @@ SMALL = 100
 @lru_cache(maxsize=32)
 def _small(total: int) -> np.ndarray:
     a, b, _ = _grid()
-    return _chances(total, a, b)
+    return chances(total, a, b)
 
 
-def _chances(total, a, b) -> np.ndarray:
-    """Beta-binomial chance of each count at each pair of shapes: (total + 1, pairs)."""
+def chances(total, a, b) -> np.ndarray:
+    """Beta-binomial chance of each count at each pair of shapes a, b: (total + 1, pairs)."""
     from scipy.special import gammaln
 
     x = np.arange(total + 1, dtype=float)[:, None]
@@ -118,6 +138,17 @@ def summary(chance, count: float, *, fewer: bool = False, level: float = 0.95) -
         "high": float(min(np.searchsorted(running, 1 - tail), len(chance) - 1)),
         "chance": float(min(max(running[whole] if fewer else more, 0.0), 1.0)),
     }
+
+
+def count_for(chance, rare: float, *, fewer: bool = False) -> float:
+    """The count least far from the ordinary whose chance (of it, or worse) is at most `rare`; missing if none is."""
+    running = np.cumsum(chance)
+    if fewer:
+        below = np.flatnonzero(running <= rare)
+        return float(below[-1]) if len(below) else math.nan
+    above = np.flatnonzero(1 - running <= rare)
+    # The chance of x or more is 1 less the running sum before x.
+    return float(above[0] + 1) if len(above) and above[0] + 1 < len(running) else math.nan
 
 
 def missing() -> dict:

@@ -10,6 +10,7 @@ import pandas as pd
 
 from hatchkit.losses.bad_luck import OF_SET
 from hatchkit.losses.ledger import ledger, usable
+from hatchkit.losses.predictive import chances
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
 
@@ -125,22 +126,23 @@ def season_chart(
 
 def _quantile_limits(eggs, out_of, spread):
     """Limits as shares: beta-binomial quantiles whose variance is that of a p' chart."""
-    from scipy import stats
-
     centre = eggs.sum() / out_of.sum()
     if not 0 < centre < 1:
         return np.full(len(eggs), np.nan), np.full(len(eggs), np.nan), centre
     phi = 1.0 if math.isnan(spread) else max(1.0, spread) ** 2
-    low, high = np.empty(len(eggs)), np.empty(len(eggs))
-    for place, total in enumerate(out_of):
-        whole = max(int(total), 1)
-        rho = min((phi - 1) / max(whole - 1, 1), 0.95)
-        if rho < 1e-9:
-            made = stats.binom(whole, centre)
-        else:
-            made = stats.betabinom(whole, centre * (1 - rho) / rho, (1 - centre) * (1 - rho) / rho)
-        low[place], high[place] = made.ppf(TAIL) / whole, made.ppf(1 - TAIL) / whole
-    return low, high, centre
+    sizes, place = np.unique(np.maximum(out_of.astype(int), 1), return_inverse=True)
+    ends = np.array([_limits_of(int(size), centre, phi) for size in sizes])
+    return ends[place, 0], ends[place, 1], centre
+
+
+def _limits_of(size: int, centre: float, phi: float) -> tuple[float, float]:
+    """Limits of a batch of `size` eggs, as shares."""
+    # Below 1e-7 the beta-binomial is the binomial.
+    rho = float(np.clip((phi - 1) / max(size - 1, 1), 1e-7, 0.95))
+    a, b = centre * (1 - rho) / rho, (1 - centre) * (1 - rho) / rho
+    running = np.cumsum(chances(size, np.array([a]), np.array([b]))[:, 0])
+    low, high = np.searchsorted(running, (TAIL, 1 - TAIL))
+    return low / size, min(int(high), size) / size
 
 
 def slide_test(counts, totals, *, draws: int = 4999, seed: int = 1) -> tuple[float, float]:
@@ -148,13 +150,11 @@ def slide_test(counts, totals, *, draws: int = 4999, seed: int = 1) -> tuple[flo
 
     Batches are put into every order at random; losses are standardised for the size of the batch first.
     """
-    from scipy.stats import rankdata
-
     k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
     centre = k.sum() / n.sum()
     if len(n) < 4 or not 0 < centre < 1:
         return math.nan, math.nan
-    ranks = rankdata((k - n * centre) / np.sqrt(n * centre * (1 - centre)))
+    ranks = pd.Series((k - n * centre) / np.sqrt(n * centre * (1 - centre))).rank().to_numpy()
     ranks, order = ranks - ranks.mean(), np.arange(len(n)) - (len(n) - 1) / 2
     size = math.sqrt(np.sum(ranks**2) * np.sum(order**2))
     if size == 0:

@@ -66,6 +66,13 @@ def odds_words(chance: float) -> str:
     return f"about 1 in {_round_odds(1 / max(chance, 1e-4))}" if chance >= 1e-4 else "rarer than 1 in 10 000"
 
 
+def batches_words(chance: float) -> str:
+    """How many batches of chance alone look like this: "in about 1 batch of 240"."""
+    if chance >= 0.3:
+        return "in many a batch"
+    return f"in about 1 batch of {_round_odds(1 / chance)}" if chance >= 1e-4 else "in fewer than 1 batch of 10 000"
+
+
 def _round_odds(value: float) -> str:
     digits = 1 if value < 100 else 10 ** (len(str(int(value))) - 2)
     return f"{round(value / digits) * digits:.0f}" if value >= 2 else "2"

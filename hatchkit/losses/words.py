@@ -8,6 +8,7 @@ import pandas as pd
 
 from hatchkit.losses.spelling import (
     DENOMINATORS,
+    batches_words,
     day_words,
     eggs_words,
     odds_words,
@@ -15,6 +16,9 @@ from hatchkit.losses.spelling import (
     range_words,
     stage_words,
 )
+
+#: Chance below which a comparison that is not called unusual is named all the same.
+NEAR = 0.02
 
 
 def breakdown_words(table: pd.DataFrame) -> str:
@@ -84,6 +88,7 @@ def bad_luck_words(table: pd.DataFrame) -> str:
         )
     else:
         lines += _findings(own, "", f"{len(own)} comparisons (batches x stages) with your other batches were made")
+        lines += _near_misses(own)
         few = own[own["others"] < 5]
         if len(few):
             kinds = few["batch"].nunique()
@@ -96,7 +101,7 @@ def bad_luck_words(table: pd.DataFrame) -> str:
         lines += _findings(
             against,
             "norm_",
-            f"{len(against)} comparisons with published levels were made ({', '.join(against['norm'].unique())})",
+            f"{len(against)} comparisons with published levels were made ({'; '.join(against['norm_name'].unique())})",
         )
     lines.append("Unusual means: hardly chance. It does not say why.")
     return "\n".join(lines)
@@ -113,24 +118,47 @@ def _findings(table, before, opening) -> list[str]:
             else ""
         )
         return [f"{opening}: {said}{by_luck}."]
-    lines = [f"{opening}; {len(found)} stay unusual when that is allowed for:"]
+    lines = [f"{opening}; {len(found)} stay{'s' if len(found) == 1 else ''} unusual when that is allowed for:"]
     for row in found.sort_values(before + "chance").to_dict("records"):
         lines.append("- " + _finding(row, before))
     return lines
 
 
 def _finding(row: dict, before: str) -> str:
-    few = "only " if row["stage"] == "hatched" else ""
-    low, high = row[before + "low"], row[before + "high"]
-    what, where = f"of {eggs_words(row['out_of'])}", "your other batches"
+    chicks = row["stage"] == "hatched"
+    where = "by your other batches"
     if before:
         level = f"{percent(row['norm_share'])} of {DENOMINATORS[row['norm_of']]}"
-        what, where = "", f"the level {row['norm']} ({level})"
+        own = row["norm_name"] == "your own level"
+        where = f"at your own level of {level}" if own else f"at the level of {level} ({row['norm_name']})"
     return (
-        f"batch {row['batch']}: {few}{eggs_words(row['eggs'])} {stage_words(row['stage'])} {what}".rstrip()
-        + f"; by {where} one expects {low:.0f} to {high:.0f}; "
-        f"a count this bad comes by luck {odds_words(row[before + 'chance'])}"
+        f"{_counted(row, not before)}; {where} one expects {row[before + 'low']:.0f} to {row[before + 'high']:.0f}; "
+        f"so {'few' if chicks else 'many'} come by luck {batches_words(row[before + 'chance'])}"
     )
+
+
+def _counted(row: dict, with_total: bool = True) -> str:
+    only = "only " if row["stage"] == "hatched" else ""
+    total = f" of {eggs_words(row['out_of'])}" if with_total else ""
+    return f"batch {row['batch']}: {only}{eggs_words(row['eggs'])} {stage_words(row['stage'])}{total}"
+
+
+def _near_misses(table) -> list[str]:
+    """What looks rare alone but is not called unusual, and what it would have taken."""
+    near = table[~table["unusual"] & (table["chance"] <= NEAR)].sort_values("chance").head(3)
+    if near.empty:
+        return []
+    lines = ["Rare alone, but not called unusual among so many comparisons:"]
+    for row in near.to_dict("records"):
+        end = row["unusual_from"]
+        if math.isnan(end):
+            need = "no count could have been, with so few other batches that differ so much"
+        elif row["stage"] == "hatched":
+            need = f"that would have taken {end:.0f} or fewer"
+        else:
+            need = f"that would have taken {end:.0f} or more"
+        lines.append(f"- {_finding(row, '')}; {need}")
+    return [*lines, "More batches, or batches more alike, would narrow what one expects."]
 
 
 def clears_words(table: pd.DataFrame) -> str:

@@ -73,6 +73,13 @@ def test_the_ledger_goes_from_eggs_set_to_good_chicks(season):
     assert ax.get_xlabel() == "Eggs"
 
 
+def test_eggs_shared_out_have_one_decimal_in_the_ledger(season):
+    table = hk.breakdown(season)
+    table = table[table["batch"] == "2"].copy()
+    table.loc[table["stage"] == "mid", "eggs"] = 49.674 - 48
+    assert "- 1.7" in texts(figures.egg_ledger(table))
+
+
 def test_groups_fill_up_to_100_percent(season):
     ax = figures.losses_by_group(hk.breakdown(season))
     ends = {}
@@ -91,7 +98,7 @@ def test_stages_stand_beside_season_and_level(season):
         table[table["batch"] == "2"], own=hk.breakdown(season, by=None), norm=norms("chicken"), name="batch 2"
     )
     assert [text.get_text() for text in ax.get_legend().get_texts()] == [
-        "published level (heavy_breeders)",
+        "published level:\nbroiler-breeder flocks, Butcher & Nilipour",
         "batch 2",
         "season",
     ]

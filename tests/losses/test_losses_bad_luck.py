@@ -109,7 +109,38 @@ def test_few_chicks_are_bad_and_many_are_not():
     assert summary(chance, 0)["chance"] == 1.0
 
 
+def test_a_count_from_which_a_batch_is_unusual_is_where_the_flag_turns():
+    table = bad_luck(season(bad=1)).set_index(["batch", "stage"])
+    end = table.loc[("3", "late"), "unusual_from"]
+    # The batch has 3 late dead plus `bad`; one less than that count is not flagged, that count is.
+    flags = [
+        bad_luck(season(bad=int(end) - 3 + more)).set_index(["batch", "stage"]).loc[("3", "late"), "unusual"]
+        for more in (-1, 0)
+    ]
+    assert flags == [False, True]
+    assert table.loc[("3", "hatched"), "unusual_from"] < table.loc[("3", "hatched"), "low"]
+
+
 def test_words_give_range_and_luck():
     said = words.bad_luck_words(bad_luck(season()))
     assert "batch 3: 15 late dead of 46; by your other batches one expects" in said
-    assert "by luck" in said and "does not say why" in said
+    assert "so many come by luck in" in said and "does not say why" in said
+    assert "at the level of 3.0 % of eggs set (broiler-breeder flocks, Butcher & Nilipour) one expects" in said
+    assert "heavy_breeders" not in said
+
+
+def test_a_count_that_is_rare_alone_is_named_with_what_it_would_have_taken():
+    late = [2, 1, 1, 0, 2, 9, 0]
+    one = tiny_season(
+        [
+            dict(batch=n, eggs_set=48, day1=7, clear1=2 + n % 3, dead1=n % 4, day2=14, dead2=n % 2, day3=18,
+                 dead3=dead, hatched=44 - dead - n % 3 - n % 4 - n % 2, dead_in_shell=2)
+            for n, dead in enumerate(late)
+        ]
+    )  # fmt: skip
+    table = bad_luck(one)
+    row = table.set_index(["batch", "stage"]).loc[("5", "late")]
+    assert not row["unusual"] and row["chance"] <= 0.02
+    said = words.bad_luck_words(table)
+    assert "Rare alone, but not called unusual" in said
+    assert f"that would have taken {row['unusual_from']:.0f} or more" in said

@@ -80,6 +80,18 @@ def test_a_missing_flock_is_named_and_an_unknown_column_is_refused():
         breakdown(season, by="breed")
 
 
+def test_two_columns_at_once_are_refused_with_the_way_to_ask():
+    from hatchkit.losses.clears import clears
+    from hatchkit.losses.death_age import age_at_death
+
+    season = tiny_season(TWO)
+    for ask in (breakdown, clears, age_at_death):
+        with pytest.raises(HatchkitError, match=r"one column at a time: by='flock', not by=\['flock', 'species'\]"):
+            ask(season, by=["flock", "species"])
+        with pytest.raises(HatchkitError, match="no column 'colour' .* for example, batch, species, flock, incubator"):
+            ask(season, by="colour")
+
+
 def test_a_death_across_a_limit_is_shared_out_by_the_ages_at_death():
     season = tiny_season([TWO[0], dict(batch="c", eggs_set=24, hatched=20, dead_in_shell=4)])
     table = breakdown(season).set_index(["batch", "stage"])
