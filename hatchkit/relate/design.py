@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import pandas as pd
@@ -117,9 +117,7 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
     species = _text(rows, "species")
     cell, _ = pd.factorize(pd.Series(species + "|" + window.astype(str)))
     strata = pd.Series(species + "|" + _text(rows, "incubator")).groupby(batch).first().to_numpy(str)
-    value = rows["dose"].to_numpy(float)
-    exposed = np.isfinite(value) & (value > 0)
-    step = float(value[exposed].mean()) if exposed.any() else 1.0
+    exposed, step = _exposed(rows)
     extra, names, not_carried = _extra(rows, batch, covariates)
     return Design(
         rows,
@@ -137,6 +135,20 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
         names,
         not_carried,
     )
+
+
+def with_dose(coded, values) -> Design:
+    """The same rows with another dose (one value per row of the table that was coded); counts nothing anew."""
+    rows = coded.rows.assign(dose=np.asarray(values, float)[coded.rows["at_row"]])
+    exposed, step = _exposed(rows)
+    return replace(coded, rows=rows, exposed=exposed, step=step)
+
+
+def _exposed(rows):
+    """Exposed rows (bool), and the mean dose of these."""
+    value = rows["dose"].to_numpy(float)
+    exposed = np.isfinite(value) & (value > 0)
+    return exposed, float(value[exposed].mean()) if exposed.any() else 1.0
 
 
 def _pools(strata, batch, window):

@@ -44,9 +44,7 @@ def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
     if not use.any() or np.ptp(dose) < 1e-12:
         return {**found, "method": "none"}
     cells = np.eye(len(dead))[design.cell[use]][:, (dead > 0) & (alive > 0)]
-    extra = design.extra[use]
-    extra = extra[:, np.ptp(extra, axis=0) > 0] if len(extra) else extra
-    columns = np.column_stack([dose, cells, extra])
+    columns = np.column_stack([dose, cells, independent(cells, design.extra[use])])
     limit = rules()
     unexposed_dead = found["deaths"] - found["deaths_exposed"]
     alive_exposed = ((design.at_risk - design.died) * (design.exposed & use)).sum()
@@ -65,6 +63,20 @@ def effect(design, *, rows=None, draws=1000, seed=1) -> dict:
         if np.isfinite(fitted["hazard_ratio"]):
             return {**found, **fitted}
     return {**found, **_bayes_fit(design, use, columns, cells.shape[1], draws, seed)}
+
+
+def independent(base, extra):
+    """Columns of `extra` that say something beyond `base` and each other.
+
+    An incubator that only ever held one species is that species' baseline once more. Such a column left in
+    would make the model look as if it could not be fitted.
+    """
+    kept = base
+    for column in extra.T:
+        grown = np.column_stack([kept, column])
+        if np.linalg.matrix_rank(grown) == grown.shape[1]:
+            kept = grown
+    return kept[:, base.shape[1] :]
 
 
 def _counts(design, use) -> dict:
@@ -102,7 +114,8 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     31:144, from memory, written for the hazard). The plain quasi-binomial form (one phi for all) covered
     87-94 % of 2,000 simulated seasons with a tripled hazard and a wide spread, since the spread of the exposed
     batches grows with their mean; this one 92-96 %. On top stands
-    phi = max(1, dispersion of rows, dispersion of batch totals), and t with the batches' freedom.
+    phi = max(1, dispersion of rows, dispersion of batch totals), and t with the batches' freedom. Where batches
+    have several windows the error is the wider of this and `shared_error`.
     """
     from scipy.stats import t
 
@@ -127,6 +140,8 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
         _batch_dispersion(died, at_risk, share, weight, batch, freedom),
     )
     error = float(np.sqrt(fit.cov_params()[0, 0] / fit.scale * phi))
+    if len(np.unique(batch)) < len(died):
+        error = max(error, shared_error(died, at_risk, columns, share, weight, batch, freedom))
     log_ratio = float(fit.params[0])
     reach = t.ppf(0.5 + rules()["interval"] / 2, freedom) * error
     below = t.ppf(1 - rules()["clear_chance"], freedom) * error
@@ -179,13 +194,38 @@ def statsmodels_fit(died, at_risk, columns, offset, weight=1.0):
 
 def spread_moment(died, at_risk, share, freedom) -> float:
     """Squared coefficient of variation k >= 0 of the hazard that brings Pearson's X2 to its freedom."""
+    expected = at_risk * share * (1 - share)
+    return _moment((died - at_risk * share) ** 2, expected, expected * (at_risk - 1) * share / (1 - share), freedom)
+
+
+def shared_error(died, at_risk, columns, share, weight, batch, freedom) -> float:
+    """Standard error of the first coefficient if one effect on the hazard is shared by a batch's windows.
+
+    Covariance of the counts: diag(n p (1 - p)) + k d d' inside a batch, d = d(n p) / d(log hazard), k from the
+    batches' totals by Pearson moments; put between the inverse information of the fit on both sides. One phi
+    for all is too small where few batches carry large doses in all their windows: then the interval covered
+    91-93 % of 700 simulated seasons with a tripled hazard, the wider of the two 94-96 %.
+    """
+    hazard = -np.log1p(-share)
+    slope = at_risk * hazard * (1 - share)
+    variance = at_risk * share * (1 - share)
+    _, code = np.unique(batch, return_inverse=True)
+    gap, own, joint = (np.bincount(code, part) for part in (died - at_risk * share, variance, slope))
+    k = _moment(gap**2, own, joint**2, freedom)
+    score = columns * (weight * slope / variance)[:, None]
+    inverse = np.linalg.pinv((score * slope[:, None]).T @ columns)
+    pulled = np.zeros((len(own), columns.shape[1]))
+    np.add.at(pulled, code, score * slope[:, None])
+    middle = (score * variance[:, None]).T @ score + k * pulled.T @ pulled
+    return float(np.sqrt((inverse @ middle @ inverse)[0, 0]))
+
+
+def _moment(squares, variance, growth, freedom) -> float:
+    """k >= 0 for which the sum of squares / (variance + k growth) is its freedom; 100 if beyond."""
     from scipy.optimize import brentq
 
-    squares = (died - at_risk * share) ** 2 / (at_risk * share * (1 - share))
-    growth = (at_risk - 1) * share / (1 - share)
-
     def surplus(k):
-        return (squares / (1 + k * growth)).sum() - freedom
+        return (squares / (variance + k * growth)).sum() - freedom
 
     if surplus(0.0) <= 0:
         return 0.0

@@ -9,10 +9,12 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.design import design as make_design
+from hatchkit.relate.design import with_dose
 from hatchkit.relate.effect import effect
 from hatchkit.relate.excess import unexposed_hazard
 from hatchkit.relate.exposure import add_doses, batch_tracks
 from hatchkit.relate.hazard import CountsRelation, nothing_to_compute, relate_counts, weigh_chance
+from hatchkit.relate.late import later_losses, next_windows, ratios_by_window
 from hatchkit.relate.measures import PARTS, PRIMARY, known_dose, measures
 from hatchkit.relate.turns import batches_overlap, log_rates, turned_doses
 
@@ -39,6 +41,8 @@ class Relation:
         The same question window by window (columns: `relate_windows` in ``reference/columns_relate.csv``).
     later : DataFrame
         A window's dose and the losses of that and all later windows, since deaths may come late.
+    next_window : DataFrame
+        The window right after each exposed one beside what unexposed batches lose there (`late.next_windows`).
     measures : DataFrame
         Other doses, each with its hazard ratio and Holm-adjusted share of chance: for looking, not claiming.
     batches : DataFrame
@@ -51,6 +55,7 @@ class Relation:
     counts: CountsRelation
     windows: pd.DataFrame
     later: pd.DataFrame
+    next_window: pd.DataFrame
     measures: pd.DataFrame
     batches: pd.DataFrame
 
@@ -123,9 +128,10 @@ def relate_exposure(exposure, *, tracks=None, measure=PRIMARY, seed=1, draws=10_
         measure=measure,
         exposure=exposure.assign(dose=table["dose"]),
         counts=counts,
-        windows=_by_window(design, seed),
-        later=_later(table, seed),
-        measures=_other_measures(exposure, table, measure, counts, seed),
+        windows=ratios_by_window(design, seed),
+        later=later_losses(table, seed),
+        next_window=next_windows(design, seed=seed),
+        measures=_other_measures(exposure, design, measure, counts, seed),
         batches=_by_batch(design, seed),
     )
 
@@ -143,42 +149,11 @@ def _turned(exposure, tracks, measure):
     return turned_doses(exposure, rates, measure) if rates else None
 
 
-RATIO_COLUMNS = ["hazard_ratio", "low", "high", "method", "batches", "exposed", "deaths", "deaths_exposed"]
-
-
-def _by_window(design, seed) -> pd.DataFrame:
-    """Hazard ratio at the usual dose, each window for itself."""
-    rows = [
-        [name, *_ratio(effect(design, rows=design.window == code, seed=seed))]
-        for code, name in enumerate(design.windows)
-    ]
-    return pd.DataFrame(rows, columns=["name", *RATIO_COLUMNS])
-
-
-def _ratio(found):
-    return [found[name] for name in RATIO_COLUMNS]
-
-
-def _later(table, seed) -> pd.DataFrame:
-    """A window's dose against the losses from that window to the end."""
-    usable = table[table["died"].notna() & (table["at_risk"] >= 1)]
-    ordered = usable.sort_values(["batch", "day_start"])
-    back = ordered[::-1].groupby("batch")
-    onward = ordered.assign(died=back["died"].cumsum(), days=back["days"].cumsum())
-    design = make_design(onward.reindex(usable.index))
-    rows = []
-    for code, name in enumerate(design.windows):
-        rows.append([name, *_ratio(effect(design, rows=design.window == code, seed=seed))])
-    return pd.DataFrame(rows, columns=["name", *RATIO_COLUMNS])
-
-
 MEASURE_COLUMNS = ["measure", "name", "primary", "exposed", "hazard_ratio", "low", "high", "more", "more_adjusted"]
 
 
-def _other_measures(exposure, table, first, counts, seed) -> pd.DataFrame:
+def _other_measures(exposure, coded, first, counts, seed) -> pd.DataFrame:
     """Every measure in turn; the primary one first, the others adjusted together (Holm)."""
-    from statsmodels.stats.multitest import multipletests
-
     listed = measures()["name"]
     rows = [[first, listed[first], True, *_measured(counts.effect, counts.test), counts.test["more"]]]
     seen = {}
@@ -188,7 +163,7 @@ def _other_measures(exposure, table, first, counts, seed) -> pd.DataFrame:
         top = np.nanmax(dose, initial=0.0)
         key = np.round(dose / (top if top > 0 else 1.0), 6).tobytes()
         if key not in seen:
-            design = make_design(table.assign(dose=dose))
+            design = with_dose(coded, dose)
             seen[key] = (
                 ({}, {"more": np.nan})
                 if nothing_to_compute(design)
@@ -197,9 +172,20 @@ def _other_measures(exposure, table, first, counts, seed) -> pd.DataFrame:
         rows.append([name, listed[name], False, *_measured(*seen[key]), np.nan])
     result = pd.DataFrame(rows, columns=MEASURE_COLUMNS)
     tried = (~result["primary"] & result["more"].notna()).to_numpy()
-    if tried.any():
-        result.loc[tried, "more_adjusted"] = multipletests(result.loc[tried, "more"], method="holm")[1]
+    result.loc[tried, "more_adjusted"] = holm(result.loc[tried, "more"].to_numpy())
     return result
+
+
+def holm(shares):
+    """Shares of chance adjusted for their number (Holm 1979, Scand J Stat 6:65, from memory).
+
+    By hand, since the library's call collects all garbage of the session first, a quarter of a second.
+    """
+    order = np.argsort(shares, kind="stable")
+    grown = np.maximum.accumulate(shares[order] * np.arange(len(shares), 0, -1)) if len(shares) else shares
+    out = np.empty(len(shares))
+    out[order] = np.minimum(grown, 1.0)
+    return out
 
 
 def _measured(found, test):

@@ -209,6 +209,31 @@ def _unlogged(exposure) -> str:
 
 
 def _late(found) -> str:
+    """What stands beside the question: deaths in the window after, else from the window to the end."""
+    return _right_after(found) or _to_the_end(found)
+
+
+def _right_after(found) -> str:
+    table = found.next_window
+    if not len(table):
+        return ""
+    total = table.iloc[-1]
+    if total["died"] <= total["high"]:
+        return ""
+    rows = table.iloc[:-1]
+    rows = rows[rows["died"] > rows["expected"]].sort_values("chance", kind="stable")
+    where = ", ".join(f"{row.died:.0f} of {row.at_risk:.0f} in batch {row.batch}" for row in rows.head(3).itertuples())
+    more = f" and in {_many(len(rows) - 3, 'other batch', 'other batches')}" if len(rows) > 3 else ""
+    return (
+        f"Looked at beside the question: {total['died']:.0f} embryos died in the window right after one with an "
+        f"excursion ({where}{more}), where batches without one would lose {total['expected']:.1f}; so many or more "
+        f"come by luck in {in_ten(total['chance'])} cases. Embryos killed shortly before a look can pass for alive "
+        "there and be found at the next. The question as asked counts them as losses without an excursion, so it "
+        "can miss such harm or make it look smaller; the verdict stays with the question as asked."
+    )
+
+
+def _to_the_end(found) -> str:
     table = found.later
     strong = table[(table["low"] > 1) & (table["exposed"] >= rules()["least_exposed"])]
     same = set(found.windows.loc[found.windows["low"] > 1, "name"])
@@ -217,8 +242,7 @@ def _late(found) -> str:
         return ""
     return (
         f"Looked at beside the question: batches hit in the window before {' and '.join(map(_look, late))} "
-        "lost more "
-        f"from then to the end, though not in that window alone; deaths can follow an excursion late."
+        "lost more from then to the end, though not in that window alone; deaths can follow an excursion late."
     )
 
 

@@ -7,7 +7,7 @@ import statsmodels.api as sm
 
 from hatchkit.relate.cloglog import dispersion, fit_many
 from hatchkit.relate.design import design
-from hatchkit.relate.effect import effect, spread_moment, statsmodels_fit, weighted_fit
+from hatchkit.relate.effect import effect, independent, shared_error, spread_moment, statsmodels_fit, weighted_fit
 
 
 def made(died, dose, *, eggs=48, days=7, **more):
@@ -117,3 +117,78 @@ def test_a_family_object_is_never_shared_between_fits():
     assert sm.GLM(
         first.model.endog, columns, family=first.model.family, var_weights=np.full(4, 20.0)
     ).fit().llf == (pytest.approx(before))
+
+
+def test_an_incubator_that_holds_one_species_only_does_not_send_the_season_to_the_small_model():
+    rng = np.random.default_rng(12)
+    dose = np.tile([0, 0, 0, 1.0], 5)
+    table = made(rng.binomial(48, np.where(dose > 0, 0.25, 0.06)), dose)
+    ducks = np.arange(20) >= 12
+    table["species"] = np.where(ducks, "duck", "chicken")
+    table["incubator"] = np.where(ducks, "C", np.where(np.arange(20) % 2, "A", "B"))
+    coded = design(table)
+    assert coded.extra.shape[1] == 2
+    found = effect(coded)
+    assert found["method"] == "weighted quasi-binomial"
+    # The species' baseline already is the third incubator's.
+    same = effect(design(table.assign(incubator=np.where(ducks, "A", table["incubator"]))))
+    assert found["log_ratio"] == pytest.approx(same["log_ratio"], abs=1e-6)
+    assert found["freedom"] == same["freedom"]
+
+
+def test_only_columns_that_say_something_new_are_kept():
+    base = np.eye(3)[[0, 0, 1, 1, 2, 2]]
+    new = np.array([0, 1, 0, 1, 0, 1.0])
+    extra = np.column_stack([base[:, 0] + base[:, 1], new, 2 * new, np.zeros(6)])
+    assert np.array_equal(independent(base, extra), new[:, None])
+    assert independent(base, np.empty((6, 0))).shape == (6, 0)
+
+
+def several(seed, *, batches=12, windows=3):
+    """Counts of batches that share one effect in all their windows: died, at_risk, columns, batch."""
+    rng = np.random.default_rng(seed)
+    batch = np.repeat(np.arange(batches), windows)
+    dose = np.repeat(np.where(np.arange(batches) < 4, np.arange(batches) % 4 + 1.0, 0.0), windows)
+    eggs = np.full(len(batch), 60.0)
+    columns = np.column_stack([dose, np.eye(windows)[np.tile(np.arange(windows), batches)]])
+    died = rng.binomial(60, 0.1 * np.exp(rng.normal(0, 0.5, batches))[batch]).astype(float)
+    return died, eggs, columns, batch
+
+
+def test_where_batches_do_not_differ_the_shared_error_is_that_of_the_plain_model():
+    _, eggs, columns, batch = several(1)
+    died = 6.0 + np.tile([1.0, 0.0, -1.0], 12)
+    fit = statsmodels_fit(died, eggs, columns, 0.0)
+    error = shared_error(died, eggs, columns, fit.fittedvalues, np.ones(36), batch, 10)
+    assert error == pytest.approx(fit.bse[0], rel=1e-8)
+
+
+def test_the_shared_error_equals_the_full_matrix_written_out():
+    died, eggs, columns, batch = several(2)
+    fit = statsmodels_fit(died, eggs, columns, 0.0)
+    share = fit.fittedvalues
+    slope = eggs * -np.log1p(-share) * (1 - share)
+    same = batch[:, None] == batch[None, :]
+    # The k at which the batches' totals are as scattered as their number allows, by halving.
+    low, high = 0.0, 50.0
+    total = np.bincount(batch, died - eggs * share)
+    for _ in range(80):
+        k = (low + high) / 2
+        covariance = np.diag(eggs * share * (1 - share)) + k * np.outer(slope, slope) * same
+        spread = np.array([covariance[np.ix_(batch == b, batch == b)].sum() for b in range(12)])
+        low, high = (k, high) if (total**2 / spread).sum() > 10 else (low, k)
+    assert k > 0.05
+    score = columns.T * slope / (eggs * share * (1 - share))
+    inverse = np.linalg.inv(score * slope @ columns)
+    wanted = np.sqrt((inverse @ score @ covariance @ score.T @ inverse)[0, 0])
+    assert shared_error(died, eggs, columns, share, np.ones(36), batch, 10) == pytest.approx(wanted, rel=1e-6)
+    assert wanted > 1.2 * fit.bse[0]
+
+
+def test_batches_that_are_bad_in_all_their_windows_widen_the_interval():
+    died, eggs, columns, batch = several(2)
+    together = weighted_fit(died, eggs, columns, np.zeros(36), batch, 3)
+    # The same counts as if every window were a batch of its own.
+    apart = weighted_fit(died, eggs, columns, np.zeros(36), np.arange(36), 3)
+    assert together["log_ratio"] == pytest.approx(apart["log_ratio"])
+    assert together["error"] > 1.2 * apart["error"]

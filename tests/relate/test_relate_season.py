@@ -10,10 +10,12 @@ import hatchkit as hk
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.relate import words
+from hatchkit.relate.design import design, with_dose
 from hatchkit.relate.exposure import add_doses, batch_tracks, exposure
+from hatchkit.relate.late import next_windows
 from hatchkit.relate.measures import known_dose
 from hatchkit.relate.one_batch import compare, excursion_batches, one_batch
-from hatchkit.relate.relation import relate_exposure, relate_losses
+from hatchkit.relate.relation import holm, relate_exposure, relate_losses
 
 UNTOLD = ("cannot tell", "cannot be told")
 
@@ -148,6 +150,7 @@ def test_tables_have_the_documented_columns(found):
     for name, table in (
         ("windows", found.windows),
         ("windows", found.later),
+        ("next", found.next_window),
         ("measures", found.measures),
         ("batches", found.batches),
         ("excess", found.excess),
@@ -158,15 +161,98 @@ def test_tables_have_the_documented_columns(found):
 
 
 def test_deaths_that_come_late_show_in_the_table_of_later_windows():
-    table = made_exposure(ratio=1.0, seed=5)
-    hit = table.loc[table["egg_degree_hours_warm"] > 0, "batch"]
-    late = table["batch"].isin(hit) & (table["name"] == "hatch")
-    table.loc[late, "died"] = 18.0
+    table = found_late(dead=(18, 18, 18, 18))
+    # The heat now lies two looks before the deaths, so the window right after it is an ordinary one.
+    hit = table["batch"].isin(table.loc[table["egg_degree_hours_warm"] > 0, "batch"])
+    table["egg_degree_hours_warm"] = 30.0 * (hit & (table["name"] == "candle1"))
     found = relate_exposure(table)
     assert found.verdict != "clear sign"
     later = found.later.set_index("name")
-    assert later.loc["candle2", "low"] > 1
+    assert later.loc["candle1", "low"] > 1
     assert "deaths can follow an excursion late" in found.words()
+
+
+def found_late(seed=5, lag="hatch", dead=(12, 9, 11, 8)):
+    """No more deaths in the hit windows themselves, but many at the look after them."""
+    table = made_exposure(ratio=1.0, seed=seed)
+    hit = table.loc[table["egg_degree_hours_warm"] > 0, "batch"]
+    for batch, count in zip(hit, dead, strict=True):
+        table.loc[(table["batch"] == batch) & (table["name"] == lag), "died"] = float(count)
+    return table
+
+
+def test_deaths_found_at_the_look_after_are_told_beside_the_question():
+    relation = relate_exposure(found_late())
+    after = relation.next_window.set_index("batch")
+    assert after.index.tolist() == ["b1", "b5", "b9", "b13", "all"]
+    assert (after["exposed"].iloc[:-1] == "candle2").all() and (after["name"].iloc[:-1] == "hatch").all()
+    assert after.loc["all", "died"] == 40 == after["died"].iloc[:-1].sum()
+    # Unexposed batches lose 5 % of some 48 eggs there.
+    assert 4 < after.loc["all", "expected"] < 18 and after.loc["all", "high"] < 40
+    assert after.loc["all", "chance"] < 0.01
+    said = relation.words()
+    assert "40 embryos died in the window right after one with an excursion (" in said
+    assert "12 of " in said and "in batch b1" in said and "and in 1 other batch" in said
+    assert "the verdict stays with the question as asked" in said
+    assert relation.verdict not in ("clear sign", "some sign")
+
+
+def test_the_window_after_is_not_mentioned_where_it_holds_no_more_than_usual(found):
+    assert found.next_window.iloc[-1]["died"] <= found.next_window.iloc[-1]["high"]
+    assert "right after one with an excursion" not in found.words()
+
+
+def test_a_window_after_that_met_an_excursion_itself_or_has_no_log_is_left_out():
+    table = found_late()
+    hatch = table["name"] == "hatch"
+    table.loc[hatch & (table["batch"] == "b1"), "egg_degree_hours_warm"] = 50.0
+    table.loc[hatch & (table["batch"] == "b5"), "share_logged"] = 0.0
+    columns = ["egg_degree_hours_warm", "egg_degree_hours_cold"]
+    table.loc[hatch & (table["batch"] == "b5"), columns] = np.nan
+    assert relate_exposure(table).next_window["batch"].tolist() == ["b9", "b13", "all"]
+
+
+def test_windows_after_do_not_teach_what_is_expected_there():
+    few = relate_exposure(found_late()).next_window.iloc[-1]
+    many = relate_exposure(found_late(dead=(30, 30, 30, 30))).next_window.iloc[-1]
+    assert many["expected"] == pytest.approx(few["expected"])
+
+
+def test_the_window_after_seldom_speaks_when_nothing_acts():
+    spoke = [
+        "right after one" in words._right_after(_Beside(next_windows(design(windowed(seed)))))
+        for seed in range(16)
+    ]
+    assert sum(spoke) <= 2
+
+
+def windowed(seed):
+    """The windows of a season without effect, as the model takes them."""
+    table = made_exposure(ratio=1.0, seed=seed)
+    return table.assign(dose=known_dose(table), window=table["name"])
+
+
+class _Beside:
+    def __init__(self, next_window):
+        self.next_window = next_window
+
+
+def test_shares_are_adjusted_for_their_number_as_the_library_does():
+    from statsmodels.stats.multitest import multipletests
+
+    for shares in ([], [0.2], [0.04, 0.01, 0.03, 0.5, 0.01], [0.9, 0.6, 0.7]):
+        shares = np.array(shares)
+        wanted = multipletests(shares, method="holm")[1] if len(shares) else shares
+        assert holm(shares) == pytest.approx(wanted)
+
+
+def test_another_dose_on_the_same_rows_is_the_same_as_a_new_design():
+    table = windowed(3)
+    table.loc[5, "died"] = np.nan
+    other = known_dose(table, "hours_warm")
+    quick, new = with_dose(design(table), other), design(table.assign(dose=other))
+    assert quick.step == new.step and (quick.exposed == new.exposed).all()
+    assert np.array_equal(quick.dose, new.dose, equal_nan=True) and quick.left_out.equals(new.left_out)
 
 
 def test_a_window_logged_in_part_counts_only_if_its_log_holds_an_excursion():
