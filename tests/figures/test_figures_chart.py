@@ -41,7 +41,8 @@ def test_stages_stay_apart_without_colour():
     from matplotlib.colors import to_rgb
 
     seen = set()
-    for key in ("hatched", "culled", "clear", "infertile", "early", "mid", "late", "pipped_dead", "removed", "unaccounted"):
+    stages = ("hatched", "culled", "clear", "infertile", "early", "mid", "late", "pipped_dead", "removed")
+    for key in (*stages, "unaccounted"):
         colour, hatch = style.FILLS[key]
         grey = round(sum(w * c for w, c in zip((.299, .587, .114), to_rgb(colour), strict=True)), 1)
         assert (grey, hatch) not in seen

@@ -50,8 +50,8 @@ def test_every_species_has_every_figure():
 
 
 @pytest.mark.parametrize(("written", "key"), [
-    ("hen", "chicken"), ("Hens ", "chicken"), ("hen eggs", "chicken"), ("Muscovy Ducks", "muscovy"), ("Quails", "quail"),
-    ("Japanese  quail", "quail"), ("geese", "goose"), ("guinea-fowl", "guinea")])
+    ("hen", "chicken"), ("Hens ", "chicken"), ("hen eggs", "chicken"), ("Muscovy Ducks", "muscovy"),
+    ("Quails", "quail"), ("Japanese  quail", "quail"), ("geese", "goose"), ("guinea-fowl", "guinea")])
 def test_species_are_known_by_their_everyday_names(written, key):
     assert reference.species_key(written) == key
 

@@ -116,7 +116,7 @@ def test_an_answer_survives_writing_and_reading(tmp_path):
 def test_columns_of_the_answer_are_listed():
     _, answer = draw_season(seed=12, cause="power_cut", batches=2)
     listed = reference.load("columns_simulate").groupby("table")["column"].apply(list)
-    assert list(answer.causes.columns) == listed["causes"]
+    assert list(answer.causes.columns) == listed["planted"]
     assert list(answer.eggs.columns) == listed["true_eggs"]
 
 
