@@ -267,7 +267,7 @@ def answer_for(plan, eggs, causes, *, seed, cause, severity, batch) -> Answer:
         lost = max(lost, 0)
         row = {name: value for name, value in item.items() if name != "died_of"}
         rows.append(row | dict(lost=lost, fertile=fertile, eggs_set=len(mine)))
-    columns = reference.load("columns_simulate").query("table == 'causes'")["column"]
+    columns = reference.load("columns_simulate").query("table == 'planted'")["column"]
     table = pd.DataFrame(rows, columns=list(columns))
     return Answer(seed=seed, cause=cause, severity=severity, batch=batch, causes=table, eggs=eggs,
                   parameters=dict(plan.p))
