@@ -119,7 +119,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
             _doubt(
                 row,
                 f"the counts hold {rest - left:g} eggs beside the {len(known)} egg rows, but {rest:g} are left",
-                f"the egg rows are used, the other {rest:g} eggs are unaccounted for",
+                f"the egg rows are used, the other {f'{rest:g} eggs are' if rest != 1 else 'egg is'} unaccounted for",
             )
         )
         return [*map(_clean, known), group("unaccounted", rest, 0.0, math.nan, "")], doubts
@@ -141,7 +141,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
             _doubt(
                 row,
                 f"the records explain {count(row['eggs_set']) - lost:g} of {count(row['eggs_set']):g} eggs set",
-                f"{lost:g} eggs are unaccounted for",
+                f"{lost:g} {'egg is' if lost == 1 else 'eggs are'} unaccounted for",
                 "Look for the missing eggs: clears, broken eggs, unhatched eggs.",
             )
         )
@@ -150,7 +150,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
             problem(
                 "note",
                 **where(row),
-                found=f"batch {row['batch']}: no hatch counted yet for {lost:g} eggs",
+                found=f"batch {row['batch']}: no hatch counted yet for {lost:g} {'egg' if lost == 1 else 'eggs'}",
                 done="the batch is left out of rates until it is finished",
                 mend="Enter hatched when the hatch is over.",
                 column="hatched",

@@ -9,7 +9,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records.linking import name_key
-from hatchkit.records.told import of_row
+from hatchkit.records.told import many, of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import letters_apart, plain, value_words
 
@@ -100,7 +100,7 @@ def _species(frame: pd.DataFrame, settings: dict, table: pd.DataFrame, found: li
         keys = keys.where(~fill, guess)
         if fill.any():
             found.append(of_row("note", frame[fill].iloc[0], column="species", done="Taken from the sheet's name.",
-                                found=f"{int(fill.sum())} batch(es) without a species"))
+                                found=f"{many(int(fill.sum()), 'batch', 'batches')} without a species"))
         rest = blank & ~fill
         if default and rest.any():
             key = _one_species(str(default), table)[0]
@@ -156,7 +156,7 @@ def _incubators(frame: pd.DataFrame, settings: dict, found: list) -> pd.Series:
         mend = 'Write the incubator of each batch; if there is only one: default_incubator = "A" in season.toml.'
         if default:
             done, mend = f"Taken as {default}.", "Write the incubator of each batch."
-        text = f"{int(blank.sum())} batch(es) without an incubator: {who}"
+        text = f"{many(int(blank.sum()), 'batch', 'batches')} without an incubator: {who}"
         found.append(of_row("note" if default else "doubtful", frame[blank].iloc[0], column="incubator",
                             found=text, done=done, mend=mend))
         names = names.fillna(str(default)) if default else names
@@ -185,7 +185,7 @@ def _names(frame: pd.DataFrame, found: list) -> pd.Series:
         severity = "note" if blank.all() else "doubtful"
         names = names.where(~blank, "row " + frame["row"].astype(str))
         found.append(of_row(severity, frame[blank].iloc[0], column="batch", mend="Give each batch a name.",
-                            found=f"{int(blank.sum())} batch(es) without a name",
+                            found=f"{many(int(blank.sum()), 'batch', 'batches')} without a name",
                             done="They are named by their row, such as 'row 7'."))
     if not names.duplicated().any():
         return names.astype(TEXT)

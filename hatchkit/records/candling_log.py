@@ -7,7 +7,7 @@ import pandas as pd
 
 from hatchkit.problems import problem
 from hatchkit.records.dates import TIME
-from hatchkit.records.told import of_row
+from hatchkit.records.told import many, of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import plain, value_words
 
@@ -77,7 +77,7 @@ def _dated(batches, at: str, kept, usual, what: str, day: str, found: list):
     if blank.any():
         who = batches.loc[kept, "batch"][blank].tolist()
         found.append(problem("note", column=at, done=f"Taken as {day}.", mend="Add the date.",
-                             found=f"{len(who)} batch(es) without a {what}: {', '.join(who[:8])}"
+                             found=f"{many(len(who), 'batch', 'batches')} without a {what}: {', '.join(who[:8])}"
                              f"{' ...' if len(who) > 8 else ''}"))
     return np.where(blank, usual[kept], when), blank
 

@@ -8,6 +8,7 @@ from html import escape
 import pandas as pd
 
 from hatchkit.problems import COLUMNS
+from hatchkit.records.told import many
 
 _TITLES = {"lost": "Mend first: not used at all", "doubtful": "Then: used, but may be wrong",
            "note": "To know: what was assumed"}
@@ -70,7 +71,7 @@ def _where(part: pd.DataFrame) -> str:
     first = part.iloc[0]
     files = part["file"].drop_duplicates()
     if len(files) > 1:
-        return f"{first['file']} and {len(files) - 1} more file(s)"
+        return f"{first['file']} and {many(len(files) - 1, 'more file')}"
     rows = part["row"].dropna().astype(int).drop_duplicates().tolist()
     columns = part["column"].replace("", pd.NA).dropna().drop_duplicates().tolist()
     text = [str(first["file"])] if first["file"] else []

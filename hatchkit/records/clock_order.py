@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.records.marks import limit
-from hatchkit.records.sensors_lines import many
+from hatchkit.records.told import many
 
 _DAY = 86_400_000_000
 _HOUR = 3_600_000_000
@@ -49,7 +49,7 @@ def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | Non
     if len(back) > max(50, len(micros) // 20):
         first = len(micros) - 1 - back[0] if flipped else back[0]
         account.say("doubtful",
-                    f"the times of {name} go back {len(back)} times, the first in line {line(first)}",
+                    f"the times of {name} go back {many(len(back), 'time')}, the first in line {line(first)}",
                     "put in order of time", "check that the file holds one probe only")
     else:
         stepped = _doubted(micros, back)

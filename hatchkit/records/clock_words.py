@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from functools import cache
+from functools import cache, lru_cache
 
 from hatchkit import reference
 
@@ -42,10 +42,15 @@ def _patterns() -> dict:
         "epoch": r"1\d{9}(?:\.\d+)?|1\d{12}"}.items()}
 
 
+#: A plain number, which no stamp is: too short for a day, a day with a clock time, or Unix seconds.
+_SHORT_NUMBER = re.compile(r"[+-]?\d{1,6}(?:[.,]\d{0,9})?")
+
+
+@lru_cache(maxsize=16_384)
 def kind_of(text: str) -> str:
     """What a cell is as a stamp: "both" (date and time), "date", "time", "epoch" or "" (none)."""
     text = text.strip()
-    if not text or not any(character.isdigit() for character in text):
+    if not text or _SHORT_NUMBER.fullmatch(text) or not any(character.isdigit() for character in text):
         return ""
     for kind in ("both", "date", "epoch", "turned", "compact"):
         if _patterns()[kind].fullmatch(text):

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 import numpy as np
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records.told import many
 
 _HOUR = 3_600_000_000
 
@@ -90,11 +91,11 @@ def to_utc(local, timezone) -> tuple[np.ndarray, list]:
         between = good & (local >= old) & (local < new)
         if after < before and between.any():
             offsets[between] = np.where(_second_pass(local, between), after, before)
-            notes.append(("note", f"{int(between.sum())} readings lie in the hour that came twice on "
+            notes.append(("note", f"{many(int(between.sum()), 'reading')} in the hour that came twice on "
                           f"{str(old.astype('datetime64[D]'))}",
                           "the order of the file tells the first pass from the second", ""))
         elif between.any():
-            notes.append(("note", f"{int(between.sum())} readings lie in the hour that was left out on "
+            notes.append(("note", f"{many(int(between.sum()), 'reading')} in the hour that was left out on "
                           f"{str(old.astype('datetime64[D]'))}", "they are read as one hour later", ""))
             offsets[between] = before
     return local - offsets.astype("timedelta64[us]"), notes

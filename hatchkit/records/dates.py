@@ -8,6 +8,7 @@ import re
 import numpy as np
 import pandas as pd
 
+from hatchkit.records.told import many
 from hatchkit.records.values import Column, is_empty
 from hatchkit.records.words import plain, value_words
 
@@ -202,10 +203,10 @@ def _tell_odd_dates(column: Column, parsed) -> None:
     blank = "The cell counts as not kept."
     if hits := odd.pop("serial", None):
         column.tell("note", row=hits[0][0], mend="Format these cells as dates.",
-                    found=f"{len(hits)} date(s) are spreadsheet day numbers, the first {hits[0][1]}",
-                    done="They are turned into dates (day 1 = 1 January 1900).")
+                    found=f"{many(len(hits), 'date')} written as a spreadsheet's number of the day, "
+                    f"the first {hits[0][1]}", done="Turned into dates (day 1 = 1 January 1900).")
     if hits := odd.pop("unknown", None):
-        column.tell("note", row=hits[0][0], found=f"{len(hits)} date(s) are marked as not known",
+        column.tell("note", row=hits[0][0], found=f"{many(len(hits), 'date')} marked as not known",
                     done="Taken as not kept.")
     for state, hits in odd.items():
         found = {"year": "{cell} has a year that can't be right", "no year": "{cell} has no year",

@@ -22,6 +22,9 @@ from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 MOST_FILES = 500
 
+#: Endings of texts that are no table of batches, but may be a log.
+_LOG_TEXTS = (".txt", ".log", ".dat")
+
 
 def read_folder(folder) -> dict:
     """Everything that a season folder holds, read and checked, before any analysis.
@@ -56,7 +59,9 @@ def read_folder(folder) -> dict:
     if len(frames["candlings"]):
         looks, batches, notes = candling_log.add_log(looks, batches, frames["candlings"], species_table)
         found += notes
-    readings, log_problems = _logs(folder, settings, batches, zone, names)
+    loose = [name for name, suffix, _ in unknown if suffix in TEXTS] + [
+        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()]
+    readings, log_problems = _logs(folder, settings, batches, zone, names, loose)
     found += _unknown_files(unknown, log_problems, readings)
     if readings.empty and not tables:
         raise HatchkitError(_nothing(folder, names, found))
@@ -129,14 +134,25 @@ def _is_help(grid) -> bool:
 
 
 def _no_table(name: str, grids) -> dict:
-    seen = [cell for grid in grids for row in grid.cells[:10] for cell in row if isinstance(cell, str) and cell]
-    what = f"; seen were: {', '.join(seen[:12])[:200]}" if seen else ""
+    told = [text for text in map(_seen_on, grids[:8]) if text]
     sheets = ", ".join(grid.sheet for grid in grids if grid.sheet)
+    what = f": {'; '.join(told)}" if told else ""
     log = " If it is a log of readings, put it into a folder named sensors." if not sheets else ""
     mend = ("Give the table a heading row such as batch, species, set_at, eggs_set; or say in season.toml what "
             'your own headings mean: [headers] "Your heading" = "eggs_set".' + log)
-    return problem("lost", file=name, sheet=sheets, found=f"no table of batches, eggs, weights or candlings{what}",
-                   done="Nothing of this file is used.", mend=mend)
+    return problem("lost", file=name, sheet=sheets, done="Nothing of this file is used.", mend=mend,
+                   found=f"no table of batches, eggs, weights or candlings{what}")
+
+
+def _seen_on(grid) -> str:
+    """What a sheet without a known table shows: its name and its headings, or that it is empty."""
+    rows = [[str(cell) for cell in row if isinstance(cell, str) and cell] for row in grid.cells[:10]]
+    # The first row with two texts or more looks most like headings.
+    seen = next((row for row in rows if len(row) > 1), next((row for row in rows if row), []))
+    shown = ", ".join(seen[:12])[:200]
+    if not grid.sheet:
+        return f"seen were: {shown}" if seen else ""
+    return f'it has the sheet "{grid.sheet}" ' + (f"with the headings {shown}" if seen else "without headings")
 
 
 def _frames(tables, settings: dict, zone: str, found: list) -> dict:
@@ -162,19 +178,18 @@ def _frames(tables, settings: dict, zone: str, found: list) -> dict:
     return frames
 
 
-def _logs(folder: Path, settings: dict, batches, zone: str, names):
-    has_logs = any((folder / name).is_dir() for name in names) or bool(settings.get("incubators")) \
-        or any(Path(name).suffix.lower() in (".csv", ".txt", ".tsv", ".log") for name in names)
-    if not has_logs:
+def _logs(folder: Path, settings: dict, batches, zone: str, names, loose):
+    """All logs; `loose` names the texts at the top of the folder that hold no table of batches."""
+    if not loose and not any((folder / name).is_dir() for name in names):
         return empty_frame("readings"), _problems.table([])
     from hatchkit.records.logs import read_logs
 
-    return read_logs(folder, settings, batches, zone)
+    return read_logs(folder, settings, batches, zone, loose=loose)
 
 
 def _unknown_files(unknown, log_problems, readings) -> list[dict]:
     """Problem rows of text files that are neither a table of batches nor a log."""
-    used = set(log_problems["file"]) | set(readings["file"])
+    used = set(log_problems["file"]) | set(readings["file"].unique())
     return [row for name, suffix, told in unknown for row in told if suffix in WORKBOOKS or name not in used]
 
 

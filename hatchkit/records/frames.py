@@ -13,6 +13,7 @@ from hatchkit.problems import problem
 from hatchkit.records import dates, values
 from hatchkit.records.headers import known_columns
 from hatchkit.records.sheets import Table
+from hatchkit.records.told import many
 from hatchkit.records.values import TEXT, Column
 from hatchkit.records.words import split_words
 
@@ -184,7 +185,7 @@ def _carry_unknown(table: Table, made: dict) -> None:
         first = table.rows[0] - 1 if table.rows else None
         table.problems.append(problem(
             "note", file=table.file, sheet=table.sheet, row=first, column=", ".join(carried)[:200],
-            found=f"{len(carried)} heading(s) that hatchkit does not know: {', '.join(carried)[:300]}",
+            found=f"{many(len(carried), 'heading')} that hatchkit does not know: {', '.join(carried)[:300]}",
             done="Kept under their own names, not used in any count.",
             mend='If one is a known column, say so in season.toml: [headers] "Your heading" = "eggs_set".'))
 

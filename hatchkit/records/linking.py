@@ -6,7 +6,7 @@ import re
 
 import pandas as pd
 
-from hatchkit.records.told import of_row
+from hatchkit.records.told import many, of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import plain
 
@@ -46,7 +46,7 @@ def link_to_batches(frame: pd.DataFrame, batches: pd.DataFrame):
         took = blank & filled.notna()
         if took.any():
             found.append(of_row("note", frame[took].iloc[0], column="batch", mend="Write the batch in each row.",
-                                found=f"{int(took.sum())} row(s) without a batch",
+                                found=f"{many(int(took.sum()), 'row')} without a batch",
                                 done="The batch of the row above is taken."))
         names = filled
     known = set(batches["batch"])

@@ -31,8 +31,8 @@ class Owners:
 
     def of_file(self, file: str) -> tuple[str | None, str]:
         """Incubator of a file as a whole and how it is known ("season.toml", "file name", "")."""
-        claims = [name for name, entry in self.said.items() if not _list(entry.get("probes"))
-                  and any(matches_glob(file, pattern) for pattern in _list(entry.get("files")))]
+        claims = [name for name, entry in self.said.items() if not names(entry, "probes")
+                  and any(matches_glob(file, pattern) for pattern in names(entry, "files"))]
         if claims:
             return claims[0], "season.toml"
         found = self._best(Path(file).stem)
@@ -41,8 +41,8 @@ class Owners:
     def of_probe(self, file: str, probe: str) -> tuple[str | None, str]:
         """Incubator of one probe of a file and how it is known."""
         for name, entry in self.said.items():
-            files = _list(entry.get("files"))
-            if any(same_name(probe, wanted) for wanted in _list(entry.get("probes"))) and (
+            files = names(entry, "files")
+            if any(same_name(probe, wanted) for wanted in names(entry, "probes")) and (
                     not files or any(matches_glob(file, pattern) for pattern in files)):
                 return name, "season.toml"
         whole, how = self.of_file(file)
@@ -67,7 +67,7 @@ class Owners:
             if not len(part):
                 continue
             file = part["file"].iloc[0]
-            owner = {probe: self.of_probe(file, probe) for probe in dict.fromkeys(part["probe"])}
+            owner = {probe: self.of_probe(file, probe) for probe in part["probe"].unique()}
             for probe, (name, how) in owner.items():
                 if how in ("file name", "probe name"):
                     rows.append(problem("note", file=file, column=probe, found=f"probe {probe} in {file}",
@@ -76,8 +76,8 @@ class Owners:
             lost = [probe for probe, (name, _) in owner.items() if name is None]
             if lost:
                 orphans.append((len(named), file, lost))
-            named.append(part.assign(incubator=part["probe"].map(
-                lambda probe, owner=owner, file=file: owner[probe][0] or Path(file).stem)))
+            belongs = {probe: name or Path(file).stem for probe, (name, _) in owner.items()}
+            named.append(part.assign(incubator=part["probe"].map(belongs).astype("str")))
         rows.extend(self._settle_orphans(named, orphans))
         return named, rows
 
@@ -121,7 +121,9 @@ def _bare(text: str) -> str:
     return " ".join(tokens)
 
 
-def _list(value) -> list:
+def names(entry: dict, key: str) -> list:
+    """A list of names in season.toml, which may also be written as a single name."""
+    value = entry.get(key)
     return [] if value is None else [value] if isinstance(value, str) else list(value)
 
 

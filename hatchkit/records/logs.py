@@ -10,14 +10,14 @@ import pandas as pd
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import log_owner
-from hatchkit.records.sensors import COLUMNS, Wishes, empty_readings, read_accounted
-from hatchkit.records.sensors_lines import many
+from hatchkit.records.sensors import COLUMNS, Wishes, empty_readings, is_log, read_accounted
+from hatchkit.records.told import many
 
 _ENDINGS = (".csv", ".txt", ".tsv", ".log", ".dat")
 _WORKBOOKS = (".xlsx", ".xls", ".ods")
 
 
-def read_logs(folder, settings, batches, timezone):
+def read_logs(folder, settings, batches, timezone, *, loose=()):
     """Read every sensor file of a season folder.
 
     Parameters
@@ -32,6 +32,8 @@ def read_logs(folder, settings, batches, timezone):
         incubator, set_at and taken_off_at are used: names to match, and times in which readings are expected.
     timezone : str or None
         Zone of the season.
+    loose : sequence of str
+        Names of texts at the top of the season folder; those that are plainly logs are read too.
 
     Returns
     -------
@@ -42,8 +44,12 @@ def read_logs(folder, settings, batches, timezone):
     folder, rows, parts = Path(folder), [], []
     spans = batch_spans(batches)
     owners = log_owner.Owners(settings, batches)
-    for path in log_files(folder):
+    for path in log_files(folder) + [folder / name for name in loose if _is_log(folder / name, settings)]:
         name = path.relative_to(folder).as_posix()
+        if path.parent == folder:
+            rows.append(problem("note", file=name, found=f"{name} is a log and lies beside the table of batches",
+                                done="read like the logs in the folder sensors",
+                                mend="put it into a folder named sensors"))
         if path.suffix.lower() in _WORKBOOKS:
             rows.append(problem("lost", file=name, found="a workbook among the sensor files", done="left out",
                                 mend="save the sheet with the readings as CSV"))
@@ -72,6 +78,14 @@ def log_files(folder: Path) -> list[Path]:
         return []
     return sorted(path for path in base.rglob("*") if path.suffix.lower() in _ENDINGS + _WORKBOOKS
                   and not path.name.startswith((".", "~")))
+
+
+def _is_log(path: Path, settings) -> bool:
+    """Whether a text at the top of the folder is plainly a log, or season.toml says that it is one."""
+    said = [entry for entry in settings.get("incubators", {}).values() if isinstance(entry, dict)]
+    if any(log_owner.matches_glob(path.name, pattern) for entry in said for pattern in log_owner.names(entry, "files")):
+        return True
+    return is_log(path)
 
 
 def batch_spans(batches) -> list[tuple[np.datetime64, np.datetime64]]:
@@ -104,27 +118,46 @@ def _wishes(settings, owners, name, timezone, spans) -> Wishes:
 
 def join_files(parts) -> tuple[pd.DataFrame, list]:
     """One table of several files; the same readings exported twice are merged, two loggers kept apart."""
-    parts = [part for part in parts if len(part)]
-    if not parts:
+    rows, groups, joined = [], {}, {}
+    for part in parts:
+        for key, piece in _pieces(part):
+            groups.setdefault(key, []).append(piece)
+    if not groups:
         return empty_readings(), []
-    rows, joined = [], []
-    together = pd.concat(parts, ignore_index=True) if len(parts) > 1 else parts[0]
-    for (incubator, probe), group in together.groupby(["incubator", "probe"], sort=True):
-        files = list(dict.fromkeys(group["file"]))
-        if len(files) > 1:
-            group, said = _join_probe(incubator, probe, group, files)
-            rows.extend(said)
-        joined.append(group)
-    table = pd.concat(joined, ignore_index=True) if len(joined) > 1 else joined[0]
-    return table.sort_values(["incubator", "probe", "time"], kind="stable", ignore_index=True)[COLUMNS], rows
+    for (incubator, probe), pieces in sorted(groups.items()):
+        kept, said = _join_probe(incubator, probe, pieces)
+        rows.extend(said)
+        for piece in kept:
+            joined.setdefault((incubator, piece["probe"].iloc[0]), []).append(piece)
+    whole = [_in_time(pieces) for _, pieces in sorted(joined.items())]
+    table = pd.concat(whole, ignore_index=True) if len(whole) > 1 else whole[0].reset_index(drop=True)
+    return table[COLUMNS], rows
 
 
-def _join_probe(incubator, probe, group, files):
+def _pieces(part):
+    """(incubator, probe) and the readings of it, for all that one file holds."""
+    if not len(part):
+        return []
+    names = [part[name].unique() for name in ("incubator", "probe")]
+    if all(len(found) == 1 for found in names):
+        return [((str(names[0][0]), str(names[1][0])), part)]
+    return [((str(incubator), str(probe)), piece) for (incubator, probe), piece in
+            part.groupby(["incubator", "probe"], sort=True)]
+
+
+def _in_time(pieces) -> pd.DataFrame:
+    """Readings of one probe from several files, in the order of time."""
+    table = pd.concat(pieces, ignore_index=True) if len(pieces) > 1 else pieces[0]
+    if table["time"].is_monotonic_increasing:
+        return table
+    return table.sort_values("time", kind="stable")
+
+
+def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
     """Files that name the same probe: parts of one log, the same log twice, or two loggers."""
     rows, kept = [], []
-    for file in files:
-        part = group[group["file"] == file]
-        name = probe
+    for part in pieces:
+        name, file = probe, part["file"].iloc[0]
         for place, other in enumerate(kept):
             if other["probe"].iloc[0] != name:
                 continue
@@ -153,13 +186,16 @@ def _join_probe(incubator, probe, group, files):
                 part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))
                 back = other["time"].isin(part.loc[clash, "time"]) & (other["doubt"] == "")
                 kept[place] = other.assign(doubt=other["doubt"].mask(back, "repeated"))
-        kept.append(part.assign(probe=name))
-    return pd.concat([part for part in kept if len(part)], ignore_index=True), rows
+        if len(part):
+            kept.append(part if name == probe else part.assign(probe=name))
+    return kept, rows
 
 
 def _shared(one, two) -> tuple[float, int]:
     """Of the shorter log in the time both cover: share of readings that the other holds too, and their count."""
     start, end = max(one["time"].min(), two["time"].min()), min(one["time"].max(), two["time"].max())
+    if start > end:
+        return 0.0, 0
     a, b = (part[(part["time"] >= start) & (part["time"] <= end)] for part in (one, two))
     if not len(a) or not len(b):
         return 0.0, 0
@@ -178,8 +214,8 @@ def _with_offset(readings, settings) -> pd.DataFrame:
         mine = readings["incubator"] == str(incubator)
         offsets = offset if isinstance(offset, dict) else {None: offset}
         for probe, degrees in offsets.items():
-            rows = mine if probe is None else mine & readings["probe"].map(
-                lambda name, wanted=probe: log_owner.same_name(name, wanted))
+            same = [name for name in readings["probe"].unique() if log_owner.same_name(name, probe or "")]
+            rows = mine if probe is None else mine & readings["probe"].isin(same)
             readings.loc[rows, "temp_c"] += float(degrees)
     return readings
 

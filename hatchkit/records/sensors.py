@@ -26,7 +26,7 @@ from hatchkit.records import (
     sensors_lines,
 )
 from hatchkit.records.marks import limit
-from hatchkit.records.sensors_lines import many
+from hatchkit.records.told import many
 
 COLUMNS = ["incubator", "probe", "time", "temp_c", "rh_pct", "file", "doubt", "temp_logged_c"]
 
@@ -69,7 +69,7 @@ def read_readings(path, *, timezone=None, temp_unit=None, day_first=None, channe
         `incubator` is "".
     problems : DataFrame
         What was assumed, doubted or left out, with line numbers. Lines in the file = lines with
-        readings + lines counted here.
+        readings + lines counted here + the header, if it is the one line above the readings.
 
     Raises
     ------
@@ -115,8 +115,31 @@ def read_accounted(path, wishes: Wishes, *, name=None):
     return readings, account
 
 
+def is_log(path) -> bool:
+    """Whether the first lines of a file are plainly those of a log.
+
+    They are where a header names a temperature or humidity, or where ten lines at least have a date
+    with a time of day.
+    """
+    if not Path(path).is_file():
+        return False
+    try:
+        with open(path, "rb") as handle:
+            head = sensors_head.read_head(sensors_head.as_utf8(handle.read(sensors_head.HEAD_BYTES + 1))[0])
+        if not head.sample:
+            return False
+        plan = sensors_columns.plan_columns(head)
+    except (HatchkitError, OSError):
+        return False
+    named = {quantity for channel in plan.channels for quantity in channel.columns} - {"value"}
+    return bool(named) and (not plan.notes or len(head.sample) >= 10 and not plan.epoch)
+
+
 def load_bytes(path: Path) -> bytes:
     """The file as it is now; what a logger adds while it is read is left for the next time."""
+    if path.exists() and not path.is_file():
+        # A pipe would be waited for without end.
+        raise HatchkitError("it cannot be opened (it is not an ordinary file)")
     try:
         with open(path, "rb") as handle:
             size = os.fstat(handle.fileno()).st_size
@@ -238,7 +261,10 @@ def _say_order(account, stamps, plan, head) -> None:
 
 
 def _count_head(account, head) -> None:
-    if head.first:
+    if head.first == 1 and head.header_line == 0:
+        # Nothing to tell: nearly every log begins so. The line is counted all the same.
+        account.lines["header line"] = 1
+    elif head.first:
         above = "title and header" if head.header_line else "header" if head.header else "title"
         account.count(f"lines at the top ({above})", "note", head.first, "not readings")
 

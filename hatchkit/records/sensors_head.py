@@ -14,8 +14,9 @@ from hatchkit.problems import HatchkitError
 from hatchkit.records import clock_words
 from hatchkit.records.sensors_names import role_of
 
-_HEAD_BYTES = 65_536
+HEAD_BYTES = 65_536
 _MOST_PREAMBLE = 200
+_PLAIN_HEAD = 120
 SEPARATORS = (";", "\t", "|", ",", " ")
 NAMES = {";": "semicolon", "\t": "tab", "|": "bar", ",": "comma", " ": "spaces"}
 _NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*(?:°?\s*[CFK]|%(?:\s*r\.?h\.?)?)?",
@@ -44,7 +45,7 @@ def as_utf8(data: bytes) -> tuple[bytes, str]:
 
     Raises HatchkitError where the bytes are not text (NUL bytes that are no UTF-16).
     """
-    start = data[:_HEAD_BYTES]
+    start = data[:HEAD_BYTES]
     if start.startswith(b"PK\x03\x04") or start.startswith(b"\xd0\xcf\x11\xe0"):
         raise HatchkitError("it is a workbook, not a text file; export the log as CSV")
     if start.startswith(b"%PDF"):
@@ -102,28 +103,17 @@ def read_head(data: bytes) -> Head:
     Raises HatchkitError saying why it is no sensor log. A file with a header and no reading gives
     a Head whose `sample` is empty.
     """
-    text = data[:_HEAD_BYTES].decode("utf-8", "replace").lstrip("\ufeff")
+    text = data[:HEAD_BYTES].decode("utf-8", "replace").lstrip("\ufeff")
     lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
-    if len(data) > _HEAD_BYTES:
+    if len(data) > HEAD_BYTES:
         lines = lines[:-1] or lines
-    lines = lines[: _MOST_PREAMBLE + 150]
-    best = None
-    for blanks_too in (False, True):
-        for separator in SEPARATORS:
-            # Blanks part the columns only where nothing else does in most lines.
-            if sum(separator in line for line in lines) < 1 or (best and best[0][0] > len(lines) // 2):
-                continue
-            cells = [split_line(line, separator) for line in lines]
-            good = [number for number, row in enumerate(cells) if len(row) > 1 and _is_data(row, blanks_too)]
-            if not good:
-                continue
-            widths = [len(cells[number]) for number in good]
-            usual = max(set(widths), key=widths.count)
-            score = (widths.count(usual), len(good))
-            if best is None or score > best[0]:
-                best = (score, separator, cells, good, usual)
-        if best:
-            break
+    best = _best_cut(lines[:_PLAIN_HEAD])
+    # A file whose first lines are nearly all readings has shown what it is; any other is looked at further down.
+    if best is None or best[0][0] < 0.8 * _PLAIN_HEAD:
+        lines = lines[: _MOST_PREAMBLE + 150]
+        best = _best_cut(lines)
+    else:
+        lines = lines[:_PLAIN_HEAD]
     if best is None:
         return _head_without_readings(lines)
     _, separator, cells, good, width = best
@@ -147,15 +137,47 @@ def read_head(data: bytes) -> Head:
                 quoted='"' in "".join(lines[first:]), spaced=any(separator + " " in line for line in lines[first:]))
 
 
+def _best_cut(lines: list) -> tuple | None:
+    """The separator that gives the most lines of readings of one width.
+
+    Returns (score, separator, cells of every line, numbers of the lines with readings, width), or
+    None where no separator gives any.
+    """
+    best = None
+    for blanks_too in (False, True):
+        for separator in SEPARATORS:
+            # Blanks part the columns only where nothing else does in most lines.
+            if sum(separator in line for line in lines) < 1 or (best and best[0][0] > len(lines) // 2):
+                continue
+            cells = [split_line(line, separator) for line in lines]
+            good = [number for number, row in enumerate(cells) if len(row) > 1 and _is_data(row, blanks_too)]
+            if not good:
+                continue
+            widths = [len(cells[number]) for number in good]
+            usual = max(set(widths), key=widths.count)
+            score = (widths.count(usual), len(good))
+            if best is None or score > best[0]:
+                best = (score, separator, cells, good, usual)
+        if best:
+            break
+    return best
+
+
 def _first_stamped(cells: list, first: int) -> int:
-    """The first of the lines above `first` that are readings too, though their values are missing."""
+    """The first of the lines above `first` that are readings too, though their values are missing.
+
+    A header that was written once more among them does not stop the search.
+    """
     kinds = [clock_words.kind_of(cell) for cell in cells[first]]
     at = [n for n, kind in enumerate(kinds) if kind in ("both", "date", "epoch")][:1]
     for number in range(first - 1, -1, -1):
         row = cells[number]
-        if any(row) and not all(n < len(row) and clock_words.kind_of(row[n]) == kinds[n] for n in at):
+        if not any(row):
+            continue
+        if all(n < len(row) and clock_words.kind_of(row[n]) == kinds[n] for n in at):
+            first = number
+        elif row not in cells[:number]:
             break
-        first = number if any(row) else first
     return first
 
 
@@ -208,10 +230,13 @@ def _is_units(row: list) -> bool:
         _UNIT.fullmatch(cell) or _SHORT.fullmatch(cell) for cell in filled)
 
 
+_COMMA, _DOT = re.compile(r"[+-]?\d*,\d+"), re.compile(r"[+-]?\d*\.\d+")
+
+
 def _decimal(sample: list, separator: str) -> str:
     cells = [cell for row in sample for cell in row if not clock_words.kind_of(cell)]
-    commas = sum(bool(re.match(r"[+-]?\d*,\d+", cell)) for cell in cells)
-    dots = sum(bool(re.match(r"[+-]?\d*\.\d+", cell)) for cell in cells)
+    commas = sum(bool(_COMMA.match(cell)) for cell in cells)
+    dots = sum(bool(_DOT.match(cell)) for cell in cells)
     return "," if commas > dots else "."
 
 

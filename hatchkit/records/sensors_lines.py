@@ -1,6 +1,7 @@
 """What became of every line of a sensor file, so that none is lost without a word.
 
-Lines counted here add up: lines in the file = lines with readings + lines named in problems.
+Lines counted here add up: lines in the file = lines with readings + lines named in problems
+(+ the header line, of which no word is said where it is the only one above the readings).
 """
 
 from __future__ import annotations
@@ -41,11 +42,6 @@ class Account:
             words += f": \"{example[:60]}\""
         self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=first))
 
-
-
-def many(number, one: str) -> str:
-    """"1 reading", "2 readings"."""
-    return f"{number} {one}" if number == 1 else f"{number} {one}s"
 
 
 def line_text(data: bytes, line: int) -> str:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from functools import cache
+from functools import cache, lru_cache
 
 from hatchkit import reference
 
@@ -32,7 +32,8 @@ def _words() -> dict:
     return {plain(word): means for word, means in zip(table["word"], table["means"], strict=True)}
 
 
-def role_of(header) -> str:
+@lru_cache(maxsize=4096)
+def role_of(header: str) -> str:
     """What the words of a header say the column is; "" if no word is known."""
     text = plain(header)
     known = _words()

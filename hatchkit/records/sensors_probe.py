@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records import clock_order, marks
-from hatchkit.records.sensors_lines import many
+from hatchkit.records.told import many
 
 _WHY = {"stuck": "without any change for hours", "spike": "with a jump faster than the air of an egg box can make",
         "out of range": "with a value no incubator has", "repeated": "with the time of another of other value",
@@ -139,8 +139,11 @@ def _say_gaps(account, name, times, gap) -> None:
     if len(holes):
         length = (times[holes] - times[holes - 1]).astype(np.int64) / 3.6e9
         longest = int(np.argmax(length))
-        account.say("note", f"{many(len(holes), 'hole')} in {name}; the longest is {length[longest]:.1f} h from "
-                    f"{_minute(times[holes[longest] - 1])} UTC", "nothing is filled in", column=name)
+        hours = "1 hour" if round(length[longest], 1) == 1 else f"{length[longest]:.1f} hours".replace(".0 ", " ")
+        which = f"one gap of {hours} in the readings of {name}" if len(holes) == 1 else (
+            f"{len(holes)} gaps in the readings of {name}, the longest of {hours}")
+        account.say("note", f"{which}: nothing between {_minute(times[holes[longest] - 1])} and "
+                    f"{_minute(times[holes[longest]])} UTC", "the gap stays empty", column=name)
 
 
 def _minute(time) -> str:

@@ -10,6 +10,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
+from hatchkit.records.told import many
 from hatchkit.records.words import plain, value_words
 
 #: The dtype that pandas itself gives to text ("str" in pandas 3, object before).
@@ -53,7 +54,7 @@ class Column:
         if len(hits) > each:
             rows = ", ".join(str(row) for row, _ in hits[each:each + 20])
             self.tell(severity, row=hits[each][0], done=done, mend=mend,
-                      found=f"the same in {len(hits) - each} more row(s): {rows}")
+                      found=f"the same in {many(len(hits) - each, 'more row')}: {rows}")
 
 
 def shown(cell) -> str:
@@ -148,9 +149,9 @@ def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
     blank = "The cell counts as not kept."
     count = "Write the number of eggs, or leave the cell empty if it was not counted."
     if state == "unknown":
-        rows = ", ".join(str(row) for row, _ in hits[:20])
+        rows = ("row " if len(hits) == 1 else "rows ") + ", ".join(str(row) for row, _ in hits[:20])
         signs = ", ".join(dict.fromkeys(shown(cell) for _, cell in hits))
-        column.tell("note", row=hits[0][0], found=f"{signs} in row(s) {rows}{' ...' if len(hits) > 20 else ''}",
+        column.tell("note", row=hits[0][0], found=f"{signs} in {rows}{' ...' if len(hits) > 20 else ''}",
                     done="Taken as not kept, which is not the same as 0.", mend="Write 0 where none was meant.")
         return
     found, done, mend, severity = {

@@ -10,6 +10,7 @@ from pathlib import Path
 
 from hatchkit.problems import problem
 from hatchkit.records import workbook_guard as guard
+from hatchkit.records.told import many
 from hatchkit.records.workbook_guard import Refused
 
 WORKBOOKS = (".xlsx", ".xlsm", ".ods", ".xls")
@@ -193,7 +194,7 @@ def _mark_cells(grid: Grid, fact) -> None:
         row, column = fact.unsaved[0]
         grid.problems.append(problem(
             "doubtful", file=grid.file, sheet=grid.sheet, row=row, column=_letters(column),
-            found=f"{len(fact.unsaved)} formula(s) have no saved result, the first in {_letters(column)}{row}",
+            found=f"{many(len(fact.unsaved), 'formula')} without a saved result, the first in {_letters(column)}{row}",
             done="These cells count as empty.",
             mend="Open the workbook in your spreadsheet program and save it once; then run again."))
     for row, column, text in fact.errors:
@@ -282,13 +283,14 @@ def decode(raw: bytes) -> str | None:
 
 def guess_separator(text: str) -> str:
     """The separator that cuts most lines of the head into one and the same number of cells (at least two)."""
-    lines = [line for line in text[:65536].splitlines() if line.strip()][:200]
+    # Only line ends part lines here, as for the reader: splitlines() would also cut at other control marks.
+    lines = [line for line in re.split(r"\r\n|\r|\n", text[:65536]) if line.strip()][:200]
     best, best_score = ",", (0, 0)
     for separator in (";", "\t", ",", "|"):
         widths = [len(row) for row in csv.reader(lines, delimiter=separator)]
         several = [width for width in widths if width > 1]
         if several:
-            common = max(set(several), key=several.count)
+            common = max(set(several), key=lambda width: (several.count(width), width))
             score = (several.count(common), common)
             # A decimal comma also cuts lines, but not each into the same number of cells.
             if score > best_score:

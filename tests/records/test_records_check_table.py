@@ -50,7 +50,7 @@ def test_problems_are_grouped_by_what_to_mend_first():
     assert groups["where"].tolist() == [
         "x.xlsx, sheet batches, row 7",
         "x.xlsx, sheet batches, row 4, 9, column Hatched",
-        "a.csv and 1 more file(s)",
+        "a.csv and 1 more file",
     ]
 
 

@@ -290,7 +290,7 @@ def test_error_cells_and_formulas_that_were_never_worked_out_are_named(tmp_path)
     book.save(tmp_path / "batches.xlsx")
     read = read_folder(tmp_path)
     assert read["batches"]["hatched"].isna().all() and read["batches"]["culled"].isna().all()
-    assert said(read, "no saved result", "E2")["row"].tolist() == [2]
+    assert said(read, "1 formula without a saved result", "E2")["row"].tolist() == [2]
     assert said(read, "#DIV/0!")["column"].tolist() == ["F"]
 
 

@@ -121,7 +121,8 @@ def test_a_preamble_of_any_length_is_skipped(tmp_path, count):
     above = "".join(f"Note {n}: kept in the hall, 3 trays\n" for n in range(count))
     readings, problems = read(tmp_path, above + FILES["comma and ISO"])
     assert_truth(readings)
-    assert problems["found"].str.startswith(f"{count + 1} line").any()
+    # One line of names above the readings is as it should be; more than that is said.
+    assert problems["found"].str.startswith(f"{count + 1} line").any() == (count > 0)
 
 
 def test_fahrenheit_and_kelvin_are_turned_into_celsius(tmp_path):
@@ -193,7 +194,7 @@ def test_lines_add_up_with_blank_event_summary_and_header_lines_between(tmp_path
     readings, account = read_accounted(path, Wishes())
     assert_truth(readings)
     counted = {kind: number for kind, number in account.lines.items() if kind != "lines"}
-    assert counted == {"lines at the top (header)": 1, "blank lines": 2, "repeated header lines": 1,
+    assert counted == {"header line": 1, "blank lines": 2, "repeated header lines": 1,
                        "lines of text with a time (events)": 1, "lines of text without a time": 2,
                        "lines with a value but no time that can be read": 1, "lines with readings": 12}
     assert sum(counted.values()) == account.lines["lines"] and counted["lines with readings"] == len(readings)
@@ -297,7 +298,7 @@ def test_missing_values_in_the_first_lines_are_readings_not_title(tmp_path):
     rows[:2] = [f"{t:%Y-%m-%d %H:%M},Err,--" for t in TIMES[:2]]
     readings, problems = read(tmp_path, "time,temp (°C),rh\n" + "\n".join(rows))
     assert readings["doubt"].tolist() == ["missing code"] * 2 + [""] * 10
-    assert problems["found"].str.startswith("1 line at the top").any()
+    assert not problems["found"].str.contains("at the top").any()
 
 
 def test_a_single_quote_mark_does_not_swallow_the_rest(tmp_path):

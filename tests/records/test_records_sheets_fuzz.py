@@ -12,7 +12,7 @@ from hatchkit.records.folder import read_folder
 from hatchkit.records.workbook import read_grids
 
 
-@settings(max_examples=200, deadline=None, derandomize=True)
+@settings(max_examples=80, deadline=None, derandomize=True)
 @given(st.data())
 def test_a_broken_sheet_gives_the_truth_or_names_the_place(data):
     def pick(options):
@@ -26,7 +26,7 @@ def test_a_broken_sheet_gives_the_truth_or_names_the_place(data):
     assert faults(read, truth, place, headings) == []
 
 
-@settings(max_examples=40, deadline=None, derandomize=True)
+@settings(max_examples=25, deadline=None, derandomize=True)
 @given(st.binary(max_size=400), st.sampled_from(["batches.csv", "batches.xlsx", "batches.ods", "batches.xls"]))
 def test_any_bytes_give_a_grid_or_a_problem_never_a_traceback(content, name):
     with tempfile.TemporaryDirectory() as folder:
@@ -40,7 +40,7 @@ def test_any_bytes_give_a_grid_or_a_problem_never_a_traceback(content, name):
             assert str(error)
 
 
-@settings(max_examples=40, deadline=None, derandomize=True)
+@settings(max_examples=25, deadline=None, derandomize=True)
 @given(
     st.lists(
         st.lists(
