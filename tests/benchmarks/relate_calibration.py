@@ -1,7 +1,7 @@
 """False alarms, coverage, power and coverage of the excess deaths, in every cell of a table of seasons.
 
 Run: python tests/benchmarks/relate_calibration.py [seasons]      (prints the table; about ten minutes)
-     python tests/benchmarks/relate_calibration.py alarms [seasons]      (false alarms and power only; a minute)
+     python tests/benchmarks/relate_calibration.py alarms [seasons] [seed]      (false alarms and power only; a minute)
 A quarter of the batches, at least two, is exposed. In each cell two seasons also go through
 `relate_counts` itself and must give the same interval and verdict.
 """
@@ -45,14 +45,14 @@ def cell(batches, eggs, base, spread, *, seasons, grid, seed):
     return row
 
 
-def alarms(seasons=4000):
+def alarms(seasons=4000, seed=1000):
     """Clear signs without and with harm; the costly bounds only where chance alone would allow a clear sign."""
     limit = rules()["clear_chance"]
     rows = []
     for eggs in EGGS:
         grid = GridBayes(eggs)
         for batches, base, spread in product(BATCHES, BASES, SPREADS):
-            rng = np.random.default_rng(1000 + len(rows))
+            rng = np.random.default_rng(seed + len(rows))
             exposed = max(2, batches // 4)
             row = {"batches": batches, "exposed": exposed, "eggs": eggs, "base": base, "sd": spread}
             for tag, ratio, count in (("none", 1.0, seasons), ("hr3", 3.0, seasons // 4)):
@@ -61,7 +61,10 @@ def alarms(seasons=4000):
                 row[tag] = seasons_verdict(died[rare], eggs, hit, grid)[-1].sum() / count if rare.any() else 0.0
             rows.append(row)
     table = pd.DataFrame(rows)
-    print(f"share of clear signs: {seasons} seasons a cell without effect, {seasons // 4} with a hazard ratio of 3")
+    print(
+        f"share of clear signs: {seasons} seasons a cell without effect, {seasons // 4} with a hazard ratio of 3, "
+        f"seed {seed}"
+    )
     wide = table.pivot(index=["eggs", "base", "sd"], columns="batches", values=["none", "hr3"])
     print(wide.round(3).to_string())
     worst = table["none"].max()

@@ -159,7 +159,8 @@ def test_where_batches_do_not_differ_the_shared_error_is_that_of_the_plain_model
     _, eggs, columns, batch = several(1)
     died = 6.0 + np.tile([1.0, 0.0, -1.0], 12)
     fit = statsmodels_fit(died, eggs, columns, 0.0)
-    error = shared_error(died, eggs, columns, fit.fittedvalues, np.ones(36), batch, 10)
+    error, freedom = shared_error(died, eggs, columns, fit.fittedvalues, np.ones(36), batch, 10)
+    assert 1 <= freedom <= 10
     assert error == pytest.approx(fit.bse[0], rel=1e-8)
 
 
@@ -181,8 +182,37 @@ def test_the_shared_error_equals_the_full_matrix_written_out():
     score = columns.T * slope / (eggs * share * (1 - share))
     inverse = np.linalg.inv(score * slope @ columns)
     wanted = np.sqrt((inverse @ score @ covariance @ score.T @ inverse)[0, 0])
-    assert shared_error(died, eggs, columns, share, np.ones(36), batch, 10) == pytest.approx(wanted, rel=1e-6)
+    error, freedom = shared_error(died, eggs, columns, share, np.ones(36), batch, 10)
+    assert error == pytest.approx(wanted, rel=1e-6)
     assert wanted > 1.2 * fit.bse[0]
+    assert 1 <= freedom <= 10
+
+
+def test_the_freedom_of_the_shared_error_is_as_unsure_as_the_error_itself():
+    rng = np.random.default_rng(6)
+    batch, eggs = np.repeat(np.arange(20), 2), np.full(40, 60.0)
+    hit = batch < 4
+    columns = np.column_stack([hit.astype(float), np.tile(np.eye(2), (20, 1))])
+    hazard = 0.02 * np.exp(rng.normal(0, 0.5, (300, 20)))[:, batch] * np.where(hit, 8, 1)
+    died = rng.binomial(60, -np.expm1(-hazard)).astype(float)
+    share = np.clip(fit_many(died, eggs, columns)[2], 1e-9, 1 - 1e-9)
+    error, freedom = np.array(
+        [shared_error(d, eggs, columns, s, np.ones(40), batch, 18) for d, s in zip(died, share, strict=True)]
+    ).T
+    # A variance with so many degrees of freedom varies by 2 / freedom of its square.
+    seen = 2 / np.var(np.log(error**2))
+    assert np.median(freedom) < 15
+    assert 0.5 < seen / np.median(freedom) < 2
+
+
+def test_a_spread_that_is_far_above_luck_is_known_with_the_freedom_of_the_batches():
+    rng = np.random.default_rng(3)
+    batch = np.repeat(np.arange(12), 2)
+    eggs = np.full(24, 1e6)
+    columns = np.column_stack([np.repeat(np.arange(12) < 4, 2).astype(float), np.tile(np.eye(2), (12, 1))])
+    died = np.round(1e4 * np.exp(rng.normal(0, 0.3, 12))[batch])
+    share = statsmodels_fit(died, eggs, columns, 0.0).fittedvalues
+    assert shared_error(died, eggs, columns, share, np.ones(24), batch, 10)[1] == pytest.approx(10, rel=0.02)
 
 
 def test_batches_that_are_bad_in_all_their_windows_widen_the_interval():
