@@ -102,6 +102,17 @@ def test_more_spread_between_batches_widens_what_is_expected():
     assert abs(narrow["expected"] - 5) < 1
 
 
+def test_chances_of_counts_are_those_of_the_beta_binomial():
+    from scipy.stats import betabinom
+
+    from hatchkit.losses.predictive import chances
+
+    a, b = np.array([0.3, 2.0, 40.0]), np.array([5.0, 30.0, 7.0])
+    for size in (1, 12, 300):
+        want = [betabinom.pmf(np.arange(size + 1), size, one, other) for one, other in zip(a, b, strict=True)]
+        assert chances(size, a, b) == pytest.approx(np.array(want).T, abs=1e-12)
+
+
 def test_few_chicks_are_bad_and_many_are_not():
     weight = weights(log_likelihoods([40] * 10, [48] * 10).sum(axis=0))
     chance = distribution(48, weight)
