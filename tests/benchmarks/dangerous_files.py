@@ -20,7 +20,7 @@ from hatchkit.records.folder import read_folder
 start, before = time.process_time(), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
 try:
     read = read_folder(sys.argv[1])
-    said = f"read, {len(read['batches'])} batch(es)"
+    said = f"read, batches: {len(read['batches'])}"
 except HatchkitError as error:
     said = "refused: " + str(error)
 grown = (resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before) / 1024
