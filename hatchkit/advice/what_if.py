@@ -50,6 +50,11 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     relation : Relation, optional
         From `relate_losses`, if it is at hand.
 
+    Raises
+    ------
+    HatchkitError
+        If no batch has its end on record.
+
     Notes
     -----
     A cause's eggs are those that it would account for in each batch times its weight there, so that
@@ -57,6 +62,8 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     `relate.excess`: chicks lost in batches whose windows held an excursion.
     """
     causes = season_causes(season) if causes is None else causes
+    if not causes:
+        raise HatchkitError("No batch has its end on record, so it cannot be said what the season lost.")
     rows = _stages(causes) + _by_cause(causes)
     excess, verdict = _excess(season, relation)
     facts = dict(

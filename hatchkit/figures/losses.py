@@ -27,6 +27,8 @@ def egg_ledger(table, ax=None):
     ax : matplotlib Axes, optional
     """
     ax = style.axes(ax, size=(8.0, 4.2))
+    if table.empty:
+        return style.nothing(ax, "No batch to show")
     rows = table.set_index("stage")
     eggs_set = float(rows["set"].iloc[0])
     lost = [stage for stage in rows.index if stage != "hatched" and rows.loc[stage, "eggs"] > 0]

@@ -72,6 +72,13 @@ def axes(ax=None, *, size=(8.0, 3.6)):
     return ax
 
 
+def nothing(ax, words: str):
+    """Axes that say why there is nothing to draw."""
+    ax.text(0.5, 0.5, words, ha="center", va="center", color=INK, transform=ax.transAxes)
+    ax.set_axis_off()
+    return ax
+
+
 def temperature_label(unit: str = "C", what: str = "Temperature") -> str:
     """Axis label with its unit."""
     return f"{what} (°{check_unit(unit)})"
