@@ -48,7 +48,7 @@ def breakdown_words(table: pd.DataFrame) -> str:
     left = table.attrs.get("left_out", [])
     if left:
         lines.append("Left out of rates: " + "; ".join(f"batch {reason}" for reason in left) + ".")
-    return "\n".join(lines)
+    return "\n".join(lines) or "No batch has its eggs on record."
 
 
 def _largest(losses: pd.DataFrame) -> str:
