@@ -136,8 +136,8 @@ def ods_cells(xml: bytes) -> None:
             if state["used"]:
                 state["widest"] = max(state.get("widest", 0), state["used"])
                 if state["rows"] > MOST_ROWS or state["rows"] * state["widest"] > MOST_CELLS:
-                    raise Refused(f"a cell is repeated so often that a sheet would have {state['rows']:,} rows "
-                                  f"and {state['widest']:,} columns")
+                    raise Refused(f"a cell is repeated so often that a sheet would have "
+                                  f"{state['rows'] * state['widest']:,} cells")
 
     parser = expat.ParserCreate()
     parser.StartElementHandler, parser.EndElementHandler = start, end
