@@ -61,8 +61,7 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
     sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00")
-    sub.add_argument("--calendar", metavar="FILE", help="also write the dates as a calendar file (.ics)")
-    sub.add_argument("--sheet", metavar="FILE", help="also write a sheet to print (HTML)")
+    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
@@ -142,12 +141,8 @@ def _next_set(options) -> None:
     plan = hk.next_set(season, species=options.species, chicks=options.chicks, sure=options.sure,
                        **({"set_at": options.set_at} if options.set_at else {}))
     print(plan.words())
-    if options.calendar:
-        Path(options.calendar).write_bytes(plan.ics())
-        print(f"The calendar is in {Path(options.calendar).resolve()}")
-    if options.sheet:
-        Path(options.sheet).write_text(plan.sheet_html(), encoding="utf-8")
-        print(f"The sheet is in {Path(options.sheet).resolve()}")
+    for path in plan.save(options.save) if options.save else ():
+        print(f"wrote {path}")
 
 
 def _start(options) -> None:

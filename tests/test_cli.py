@@ -125,5 +125,23 @@ def test_input_files_are_never_written_to(season_folder, capsys):
     assert {path.name: (path.read_bytes(), path.stat().st_mtime_ns) for path in folder.iterdir()} == before
 
 
+def test_the_next_set_is_planned_and_saved_as_calendar_and_sheet(season_folder, capsys, tmp_path):
+    status, out, _ = run(capsys, "next-set", season_folder(GOOD), "--species", "hen", "--chicks", 10,
+                         "--set-at", "2026-04-03T18:00", "--save", tmp_path / "plan")
+    assert status == 0
+    assert "hen eggs" in out and "3 April 2026" in out
+    assert (tmp_path / "plan" / "next_set.ics").read_bytes().startswith(b"BEGIN:VCALENDAR\r\n")
+    assert "2026" in (tmp_path / "plan" / "next_set.html").read_text()
+
+
+def test_a_class_gets_its_cases_and_blank_sheets_are_marked(capsys, tmp_path):
+    status, out, _ = run(capsys, "lesson", tmp_path / "class", "--students", 2, "--seed", 7)
+    assert status == 0 and "2 cases" in out
+    sheets = tmp_path / "class" / "students"
+    status, out, _ = run(capsys, "mark", sheets, tmp_path / "class", "--csv", tmp_path / "marks.csv")
+    assert status == 0
+    assert len((tmp_path / "marks.csv").read_text().splitlines()) >= 3
+
+
 def test_a_command_is_needed(capsys):
     assert run(capsys)[0] == 2
