@@ -11,7 +11,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records import dates, values
-from hatchkit.records.headers import known_columns
+from hatchkit.records.headers import known_columns, recognise
 from hatchkit.records.sheets import Table
 from hatchkit.records.told import many
 from hatchkit.records.values import TEXT, Column
@@ -64,6 +64,7 @@ def heal_meanings(table: Table) -> None:
         are_dates = sum(dates.date_of(cell, True)[0] is not None and not _small(cell) for cell in seen)
         if seen and are_dates > len(seen) / 2:
             table.names[table.names.index(name)] = other
+            _give_freed(table, name)
     for place, name in enumerate(table.names):
         if name and name.endswith("_at"):
             seen = _first_filled(table.columns[place])
@@ -72,6 +73,16 @@ def heal_meanings(table: Table) -> None:
                 by_day = "day" in split_words(table.headings[place]) and table.column("set_at") is not None
                 table.names[place] = name + ".day" if by_day and name != "set_at" else None
     _heal_infertile(table)
+
+
+def _give_freed(table: Table, name: str) -> None:
+    """A heading that had to stand back ("Eggs" beside "Set") takes the column that has become free."""
+    for place, heading in enumerate(table.headings):
+        if table.names[place] is None and recognise(heading, table.kind)[0] == name:
+            table.names[place] = name
+            table.problems[:] = [row for row in table.problems
+                                 if row["column"] != heading or "means the same" not in row["found"]]
+            return
 
 
 def _heal_infertile(table: Table) -> None:

@@ -458,3 +458,11 @@ def test_one_sheet_per_species_takes_the_species_from_its_name(tmp_path):
         page.append([f"{page.title} 1", "2026-03-01 18:00", eggs, 8])
     book.save(tmp_path / "season.xlsx")
     assert read_folder(tmp_path)["batches"]["species"].tolist() == ["quail", "goose"]
+
+
+def test_set_over_dates_leaves_the_count_to_eggs(tmp_path):
+    (tmp_path / "batches.csv").write_text("Batch;Species;Set;Eggs;Hatched\n1;hen;23.04.2026;12;10\n")
+    read = read_folder(tmp_path)
+    assert read["batches"][["eggs_set", "hatched"]].values.tolist() == [[12, 10]]
+    assert read["batches"]["set_at"].dt.day.tolist() == [23]
+    assert not read["problems"]["found"].str.contains("means the same").any()
