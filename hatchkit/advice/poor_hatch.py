@@ -52,7 +52,8 @@ def poorest_batch(season) -> str:
     """The batch whose hatch of developing eggs lies furthest below what is usual; HatchkitError if none ended."""
     table = standing(season)
     if table.empty:
-        raise HatchkitError("No batch of this season has an end on record, so none can be called poor.")
+        raise HatchkitError("No batch of this season has embryos whose end is on record (all eggs clear, or the "
+                            "hatch not over): name the batch to look at.")
     return str(table["batch"].iloc[0])
 
 

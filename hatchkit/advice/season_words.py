@@ -76,6 +76,9 @@ def what_if(result) -> str:
 
 def standing(table, batch) -> str:
     """How one batch stands among the season's."""
+    if batch not in set(table["batch"]):
+        return (f"Batch {batch}: no developing egg whose end is on record (all clear, or the hatch not over), so it "
+                "cannot be set beside the others.")
     row = table[table["batch"] == batch].iloc[0]
     place = int((table["away"] < row["away"]).sum()) + 1
     order = "the poorest" if place == 1 else f"number {place} from the poorest"

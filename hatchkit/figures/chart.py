@@ -6,7 +6,6 @@ import base64
 import html
 import io
 
-
 #: Colours of a stored picture: the fills, the lines, and the shades between them at edges.
 COLOURS = 96
 

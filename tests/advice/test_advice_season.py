@@ -95,3 +95,10 @@ def test_the_column_list_names_what_the_advice_room_returns(told):
     for name, table in tables.items():
         assert list(table.columns) == list(listed.loc[listed["table"] == name, "column"]), name
     assert np.isin(listed["kind"], ["text", "number", "count", "time", "yes/no"]).all()
+
+
+def test_a_batch_without_developing_eggs_is_said_to_have_no_place():
+    from hatchkit.advice import season_words
+
+    empty = pd.DataFrame(columns=["batch", "away", "hatched", "developing", "share_hatched", "usual"])
+    assert "no developing egg" in season_words.standing(empty, "A")
