@@ -15,7 +15,9 @@ from hatchkit.problems import HatchkitError
 def main(arguments=None) -> int:
     """Run one command; returns the exit status."""
     parser = _parser()
-    options = parser.parse_args(arguments)
+    options, options.rest = parser.parse_known_args(arguments)
+    if options.rest and getattr(options, "run", None) is not _test:
+        parser.error(f"not understood: {' '.join(options.rest)}")
     if not hasattr(options, "run"):
         parser.print_help()
         return 2
@@ -81,8 +83,7 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
 
-    sub = command("test", _test, "run all tests of the kit (source checkout only)")
-    sub.add_argument("rest", nargs=argparse.REMAINDER, help="passed on to pytest")
+    command("test", _test, "run all tests of the kit (source checkout only); options and paths are passed on to pytest")
     return parser
 
 

@@ -143,5 +143,19 @@ def test_a_class_gets_its_cases_and_blank_sheets_are_marked(capsys, tmp_path):
     assert len((tmp_path / "marks.csv").read_text().splitlines()) >= 3
 
 
+def test_what_is_not_understood_is_said(capsys):
+    with pytest.raises(SystemExit) as stopped:
+        main(["check", "demo", "--colour"])
+    assert stopped.value.code == 2
+    assert "not understood: --colour" in capsys.readouterr().err
+
+
+def test_options_of_the_test_command_go_to_pytest(monkeypatch):
+    called = []
+    monkeypatch.setattr("hatchkit.cli.subprocess.call", lambda command, **_: called.append(command) or 0)
+    assert main(["test", "tests/test_units.py", "-q", "--durations=3"]) == 0
+    assert called[0][-3:] == ["tests/test_units.py", "-q", "--durations=3"]
+
+
 def test_a_command_is_needed(capsys):
     assert run(capsys)[0] == 2
