@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import os
 import sys
+import threading
 import time
+from importlib import import_module
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
@@ -62,6 +64,8 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
         raise HatchkitError(f"The report cannot be written to {out}: give the name of a file in a folder "
                             "that exists.")
     page = nbformat.read(notebook_path(notebook), as_version=4)
+    # The exporter takes a second to import: it is fetched while the kernel works.
+    threading.Thread(target=import_module, args=("nbconvert",), daemon=True).start()
     settings = {"HATCHKIT_FOLDER": str(folder), "HATCHKIT_UNIT": check_unit(unit), "HATCHKIT_BATCH": str(batch),
                 "HATCHKIT_REPORT": "1"}
     run_notebook(page, settings=settings, progress=progress)

@@ -174,7 +174,7 @@ def _difference(own, other) -> dict:
 
 def _clock_bias(season) -> dict:
     """Per incubator: constant error that the hatch times of its batches point to, with a 95 % interval."""
-    from scipy.stats import t
+    from scipy.special import stdtrit
 
     table = clock.hatch_clock(season)
     table = table[table["difference_h"].notna() & (table["share_logged"] >= clock.ENOUGH_LOGGED)]
@@ -184,7 +184,7 @@ def _clock_bias(season) -> dict:
         count = len(bias)
         out = {"clock_bias_c": float(bias.mean()), "clock_batches": count}
         if count > 1:
-            half = float(t.ppf(0.975, count - 1) * bias.std(ddof=1) / np.sqrt(count))
+            half = float(stdtrit(count - 1, 0.975) * bias.std(ddof=1) / np.sqrt(count))
             out |= {"clock_low_c": out["clock_bias_c"] - half, "clock_high_c": out["clock_bias_c"] + half}
         found[incubator] = out
     return found

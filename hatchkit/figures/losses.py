@@ -69,8 +69,9 @@ def losses_by_group(table, ax=None):
     left = np.zeros(len(groups))
     for stage in dict.fromkeys(table["stage"]):
         share = 100 * wide[stage].to_numpy()
-        if share.sum() > 0:
-            ax.barh(range(len(groups)), share, left=left, label=style.label(stage), **style.fill(stage))
+        places = np.flatnonzero(share > 0)  # a bar of no width still costs as much to draw
+        if len(places):
+            ax.barh(places, share[places], left=left[places], label=style.label(stage), **style.fill(stage))
             left += share
     eggs = table.drop_duplicates(name).set_index(name)["set"]
     ax.set_yticks(range(len(groups)), [f"{group} ({eggs[group]:.0f})" for group in groups])

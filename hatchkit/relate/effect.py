@@ -117,7 +117,7 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     phi = max(1, dispersion of rows, dispersion of batch totals), and t with the batches' freedom. Where batches
     have several windows the error is the wider of this and `shared_error`.
     """
-    from scipy.stats import t
+    from scipy.special import stdtrit
 
     freedom = max(len(np.unique(batch)) - 1 - (columns.shape[1] - cells), 1)
     weight, k = np.ones(len(died)), 0.0
@@ -144,8 +144,8 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     errors = [(error, freedom)]
     if len(np.unique(batch)) < len(died):
         errors.append(shared_error(died, at_risk, columns, share, weight, batch, freedom))
-    reach = max(t.ppf(0.5 + rules()["interval"] / 2, df) * one for one, df in errors)
-    below = max(t.ppf(1 - rules()["clear_chance"], df) * one for one, df in errors)
+    reach = max(stdtrit(df, 0.5 + rules()["interval"] / 2) * one for one, df in errors)
+    below = max(stdtrit(df, 1 - rules()["clear_chance"]) * one for one, df in errors)
     error = max(one for one, _ in errors)
     low, high, floor = np.exp(np.clip([log_ratio - reach, log_ratio + reach, log_ratio - below], -50, 50)).tolist()
     return {
@@ -178,10 +178,11 @@ def statsmodels_fit(died, at_risk, columns, offset, weight=1.0):
     """
     import warnings
 
-    import statsmodels.api as sm
+    from statsmodels.genmod.families import Binomial, links
+    from statsmodels.genmod.generalized_linear_model import GLM
 
-    family = sm.families.Binomial(link=sm.families.links.CLogLog())
-    model = sm.GLM(
+    family = Binomial(link=links.CLogLog())
+    model = GLM(
         died / at_risk,
         columns,
         family=family,

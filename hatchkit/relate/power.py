@@ -70,7 +70,7 @@ def simulated_deaths(design, share, spread, ratio, rng):
 
 def _clear(design, died, dealt):
     """Which seasons give a clear sign (permutation share and interval both)."""
-    from scipy.stats import t
+    from scipy.special import stdtrit
 
     limit = rules()
     cells = design.cells()
@@ -95,7 +95,7 @@ def _clear(design, died, dealt):
         expected = eggs[use] * fitted
         chi2 = ((died[rare][:, use] - expected) ** 2 / (expected * (1 - fitted))).sum(axis=1)
         phi = np.maximum(1.0, chi2 / max(use.sum() - columns.shape[1], 1))
-        reach = t.ppf(1 - limit["clear_chance"], max(len(design.known_batches) - 2, 1))
+        reach = stdtrit(max(len(design.known_batches) - 2, 1), 1 - limit["clear_chance"])
         clear[rare] = coef[:, 0] > reach * np.sqrt(covariance[:, 0, 0] * phi)
     return clear
 
