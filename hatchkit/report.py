@@ -6,7 +6,7 @@ import os
 import sys
 import threading
 import time
-from importlib import import_module
+from functools import cache
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
@@ -64,8 +64,6 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
         raise HatchkitError(f"The report cannot be written to {out}: give the name of a file in a folder "
                             "that exists.")
     page = nbformat.read(notebook_path(notebook), as_version=4)
-    # The exporter takes a second to import: it is fetched while the kernel works.
-    threading.Thread(target=import_module, args=("nbconvert",), daemon=True).start()
     settings = {"HATCHKIT_FOLDER": str(folder), "HATCHKIT_UNIT": check_unit(unit), "HATCHKIT_BATCH": str(batch),
                 "HATCHKIT_REPORT": "1"}
     run_notebook(page, settings=settings, progress=progress)
@@ -94,8 +92,13 @@ def run_notebook(page, *, settings, progress=None, directory=None):
             done.append(cell_index)
             progress(len(done), cells)
 
+    def warm_up(**_):
+        # The exporter and its templates take seconds to load: they are fetched while the kernel works.
+        threading.Thread(target=_exporter, daemon=True).start()
+
     client = NotebookClient(
-        page, timeout=900, kernel_name="python3", record_timing=False, on_cell_executed=count,
+        page, timeout=900, kernel_name="python3", record_timing=False, shutdown_kernel="immediate",
+        on_notebook_start=warm_up, on_cell_executed=count,
         resources={"metadata": {"path": str(directory or Path.cwd())}},
         config=Config({"KernelManager": {"transport_encryption": "auto"}}))
     try:
@@ -128,12 +131,20 @@ def _title(page) -> str:
     return "hatchkit report"
 
 
-def _as_html(page, *, title: str) -> str:
+@cache
+def _exporter():
     from nbconvert import HTMLExporter
+    from nbformat.v4 import new_markdown_cell, new_notebook
 
     exporter = HTMLExporter(template_name="report_template", extra_template_basedirs=[str(_HERE)],
                             exclude_input=True, exclude_output_prompt=True, exclude_input_prompt=True)
-    body, _ = exporter.from_notebook_node(page, resources={"report_title": title})
+    # A first page compiles the templates, which costs more than the page itself.
+    exporter.from_notebook_node(new_notebook(cells=[new_markdown_cell("# warm")]))
+    return exporter
+
+
+def _as_html(page, *, title: str) -> str:
+    body, _ = _exporter().from_notebook_node(page, resources={"report_title": title})
     return body
 
 

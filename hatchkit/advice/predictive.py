@@ -7,6 +7,8 @@ correlation `rho`; the chicks of a batch are binomial given its rate (Skellam 19
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 import numpy as np
 
 #: No set is planned above this size; beyond it the honest answer is "not in one set".
@@ -87,26 +89,30 @@ def learn(counts, totals, level, level_sd, weights=None):
     ndarray, shape (len(MU), len(RHO))
         Adds up to 1.
     """
-    from scipy import stats
-
     size = level * (1 - level) / level_sd**2 - 1
     if size <= 0:
         raise ValueError(f"a level of {level} cannot have a spread of {level_sd}")
-    log_weight = stats.beta.logpdf(MU, level * size, (1 - level) * size)[:, None]
-    log_weight = log_weight + stats.norm.logpdf(np.log(RHO), np.log(RHO_MIDDLE), RHO_LOG_SD)[None, :]
-    a, b = shapes(MU[:, None], RHO[None, :])
+    # Beta prior of the mean, normal prior of the log correlation; constants fall out when weights add up to 1.
+    of_mean = (level * size - 1) * np.log(MU) + ((1 - level) * size - 1) * np.log1p(-MU)
+    of_rho = -0.5 * ((np.log(RHO) - np.log(RHO_MIDDLE)) / RHO_LOG_SD) ** 2
+    log_weight = of_mean[:, None] + of_rho[None, :]
     counts, totals = np.asarray(counts, int), np.asarray(totals, int)
     weights = np.ones(len(counts)) if weights is None else np.asarray(weights, float)
     for count, total, counted in zip(counts, totals, weights, strict=True):
-        log_weight = log_weight + counted * _log_beta_binomial(count, total, a, b)
+        log_weight = log_weight + counted * _log_beta_binomial(int(count), int(total))
     weight = np.exp(log_weight - log_weight.max())
     return weight / weight.sum()
 
 
-def _log_beta_binomial(count, total, a, b):
-    """Log likelihood of one batch without the binomial coefficient, which is the same for every mean and spread."""
+@lru_cache(maxsize=256)
+def _log_beta_binomial(count, total):
+    """Log likelihood of one batch over the grid, without the binomial coefficient, the same everywhere.
+
+    Kept, because each batch of a season is asked for once for every other batch.
+    """
     from scipy.special import betaln
 
+    a, b = shapes(MU[:, None], RHO[None, :])
     return betaln(a + count, b + total - count) - betaln(a, b)
 
 
