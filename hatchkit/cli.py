@@ -124,8 +124,8 @@ def _poor_hatch(options) -> None:
 
 
 def _report(options, notebook: str, stem: str, batch: str = "") -> None:
+    from hatchkit.folders import season_folder
     from hatchkit.report import StderrProgress, write_report
-    from hatchkit.season import season_folder
 
     name = season_folder(options.folder).name
     out = options.out or f"{name}-{stem}.html".replace(os.sep, "_")
@@ -159,7 +159,7 @@ def _start(options) -> None:
 
 
 def _open(options) -> int:
-    from hatchkit.season import season_folder
+    from hatchkit.folders import season_folder
     from hatchkit.surface import copy_notebooks, lab_command, lab_environment
 
     folder = season_folder(options.folder)

@@ -6,7 +6,10 @@ what was found, what hatchkit did about it and how to mend it.
 
 from __future__ import annotations
 
-import pandas as pd
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    import pandas as pd
 
 COLUMNS = ["severity", "file", "sheet", "row", "column", "found", "done", "mend"]
 
@@ -39,6 +42,8 @@ def problem(severity, *, found, done, mend="", file="", sheet="", row=None, colu
 
 def table(rows) -> pd.DataFrame:
     """Problem rows as a DataFrame with the documented columns, also when there are none."""
+    import pandas as pd  # here, so that a message on the command line does not wait for it
+
     frame = pd.DataFrame(list(rows), columns=COLUMNS)
     frame["row"] = frame["row"].astype("Int64")
     return frame.astype({name: "object" for name in COLUMNS if name != "row"})
@@ -46,6 +51,8 @@ def table(rows) -> pd.DataFrame:
 
 def combine(*tables) -> pd.DataFrame:
     """Problems tables put together: the lost first, then the doubtful, then the notes."""
+    import pandas as pd
+
     rows = [row for part in tables for row in part.to_dict("records")]
     rows = [{**row, "row": None if pd.isna(row["row"]) else int(row["row"])} for row in rows]
     return table(sorted(rows, key=lambda row: SEVERITIES.index(row["severity"])))

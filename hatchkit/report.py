@@ -55,7 +55,7 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
     """
     import nbformat
 
-    from hatchkit.season import season_folder
+    from hatchkit.folders import season_folder
     from hatchkit.units import check_unit
 
     folder = season_folder(folder)

@@ -8,6 +8,7 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit import problems as _problems
+from hatchkit.folders import demo_folder, season_folder
 
 
 @dataclass(frozen=True)
@@ -98,21 +99,6 @@ class Season:
             return "No temperature readings: what follows says nothing about temperature."
         machines = ", ".join(sorted(self.readings["incubator"].unique()))
         return f"{len(self.readings):,} readings from {machines}."
-
-
-def demo_folder() -> Path:
-    """The invented demo season that ships with the kit, found from any working folder."""
-    here = Path(__file__).resolve().parent
-    for home in (here.parent / "data_demo", here / "data_demo"):
-        if home.is_dir():
-            return home
-    raise _problems.HatchkitError("The demo season is not installed with this copy of hatchkit.")
-
-
-def season_folder(folder) -> Path:
-    """`folder` as a path; the word "demo" means the demo season unless a folder of that name is there."""
-    path = Path(folder).expanduser()
-    return demo_folder() if str(folder) == "demo" and not path.is_dir() else path.resolve()
 
 
 def load_season(folder) -> Season:
