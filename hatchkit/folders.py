@@ -1,4 +1,4 @@
-"""Where a season lies: a folder as given, or the demo that ships with the kit."""
+"""Where things lie: a season as given, and the demo and the notebooks that ship with the kit."""
 
 from __future__ import annotations
 
@@ -9,11 +9,21 @@ from hatchkit.problems import HatchkitError
 
 def demo_folder() -> Path:
     """The invented demo season that ships with the kit, found from any working folder."""
+    return _shipped("data_demo", "The demo season is not installed with this copy of hatchkit.")
+
+
+def notebooks_folder() -> Path:
+    """Where the kit keeps its own notebooks."""
+    return _shipped("notebooks", "The notebooks are not installed with this copy of hatchkit.")
+
+
+def _shipped(name: str, missing: str) -> Path:
+    """A folder beside the package (source checkout) or inside it (installed copy)."""
     here = Path(__file__).resolve().parent
-    for home in (here.parent / "data_demo", here / "data_demo"):
+    for home in (here.parent / name, here / name):
         if home.is_dir():
             return home
-    raise HatchkitError("The demo season is not installed with this copy of hatchkit.")
+    raise HatchkitError(missing)
 
 
 def season_folder(folder) -> Path:

@@ -9,6 +9,7 @@ import time
 from functools import cache
 from pathlib import Path
 
+from hatchkit.folders import notebooks_folder, season_folder
 from hatchkit.problems import HatchkitError
 
 _HERE = Path(__file__).resolve().parent
@@ -19,9 +20,8 @@ def notebook_path(name) -> Path:
     path = Path(name)
     if path.is_file():
         return path.resolve()
-    for home in (_HERE.parent / "notebooks", _HERE / "notebooks"):
-        for candidate in sorted(home.glob(f"{path.stem}*.ipynb")) if home.is_dir() else ():
-            return candidate
+    for candidate in sorted(notebooks_folder().glob(f"{path.stem}*.ipynb")):
+        return candidate
     raise HatchkitError(f"There is no notebook {str(name)!r}.")
 
 
@@ -55,7 +55,6 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
     """
     import nbformat
 
-    from hatchkit.folders import season_folder
     from hatchkit.units import check_unit
 
     folder = season_folder(folder)
@@ -122,10 +121,6 @@ def _plain(error) -> str:
 
 def _title(page) -> str:
     for cell in page.cells:
-        for output in cell.get("outputs", ()):
-            title = output.get("metadata", {}).get("title") or output.get("data", {}).get("text/x-title")
-            if title:
-                return title
         if cell.cell_type == "markdown" and cell.source.startswith("# "):
             return cell.source.splitlines()[0].removeprefix("# ")
     return "hatchkit report"
@@ -152,11 +147,10 @@ class StderrProgress:
     """A line on the terminal that counts cells, shown once work has lasted two seconds."""
 
     def __init__(self, what: str):
-        self.what, self.started, self.shown = what, time.monotonic(), False
+        self.what, self.started = what, time.monotonic()
 
     def __call__(self, done: int, total: int) -> None:
         if time.monotonic() - self.started < 2 or not sys.stderr.isatty() and done < total:
             return
-        self.shown = True
         end = "\n" if done == total else ""
         print(f"\r{self.what}: {done} of {total} steps", end=end, file=sys.stderr, flush=True)

@@ -6,17 +6,9 @@ import os
 import sys
 from pathlib import Path
 
-from hatchkit.problems import HatchkitError
+from hatchkit.folders import notebooks_folder
 
 _HERE = Path(__file__).resolve().parent
-
-
-def notebooks_folder() -> Path:
-    """Where the kit keeps its own notebooks."""
-    for home in (_HERE.parent / "notebooks", _HERE / "notebooks"):
-        if home.is_dir():
-            return home
-    raise HatchkitError("The notebooks are not installed with this copy of hatchkit.")
 
 
 def copy_notebooks(folder) -> list[Path]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hatchkit.advice.words import percent
+from hatchkit.tables import percent
 
 
 def ranked_causes(causes) -> str:

@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice.words import percent
+from hatchkit.tables import percent
 
 #: A factor beyond this, up or down, is worth a mention.
 WORTH = 1.5

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from hatchkit.tables import percent
+
 
 def chance(share) -> str:
     """A probability as a person says it: "9 times in 10"."""
@@ -10,11 +12,6 @@ def chance(share) -> str:
     if abs(share * 10 - round(share * 10)) < 0.005:
         return f"{round(share * 10)} times in 10"
     return f"{round(share * 100)} times in 100"
-
-
-def percent(share, digits=0) -> str:
-    """A share as a percentage."""
-    return f"{100 * share:.{digits}f} %"
 
 
 def eggs_to_set(plan) -> str:
