@@ -6,6 +6,7 @@ import os
 import sys
 import threading
 import time
+from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
 
@@ -13,6 +14,8 @@ from hatchkit.folders import notebooks_folder, season_folder
 from hatchkit.problems import HatchkitError
 
 _HERE = Path(__file__).resolve().parent
+#: What a kernel fetches before its first cell. It binds no name, so a notebook must still import what it uses.
+_FETCH = "[__import__(name) for name in ('pandas', 'matplotlib.pyplot', 'scipy.linalg', 'scipy.special')] and None"
 
 
 def notebook_path(name) -> Path:
@@ -53,8 +56,6 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
     HatchkitError
         If the notebook stops with an error, in the words of that error.
     """
-    import nbformat
-
     from hatchkit.units import check_unit
 
     folder = season_folder(folder)
@@ -62,10 +63,16 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
     if out.is_dir() or not out.parent.is_dir():
         raise HatchkitError(f"The report cannot be written to {out}: give the name of a file in a folder "
                             "that exists.")
-    page = nbformat.read(notebook_path(notebook), as_version=4)
+    source = notebook_path(notebook)
     settings = {"HATCHKIT_FOLDER": str(folder), "HATCHKIT_UNIT": check_unit(unit), "HATCHKIT_BATCH": str(batch),
                 "HATCHKIT_REPORT": "1"}
-    run_notebook(page, settings=settings, progress=progress)
+    with _kernel(settings) as kernel:
+        import nbformat
+
+        page = nbformat.read(source, as_version=4)
+        # The exporter and its templates take seconds to load: they are fetched while the kernel works.
+        threading.Thread(target=_exporter, daemon=True).start()
+        _execute(page, kernel, progress)
     try:
         out.write_text(_as_html(page, title=_title(page)), encoding="utf-8")
     except OSError as error:
@@ -79,9 +86,34 @@ def run_notebook(page, *, settings, progress=None, directory=None):
     `settings` are environment variables that its first cell reads. Raises HatchkitError with the
     words of the error if a cell fails.
     """
+    with _kernel(settings, directory) as kernel:
+        return _execute(page, kernel, progress)
+
+
+@contextmanager
+def _kernel(settings, directory=None):
+    """A kernel that starts, and fetches the heavy libraries, while this process still loads its own."""
+    from jupyter_client.manager import AsyncKernelManager
+    from jupyter_core.utils import run_sync
+    from traitlets.config import Config
+
+    manager = AsyncKernelManager(kernel_name="python3",
+                                 config=Config({"KernelManager": {"transport_encryption": "auto"}}))
+    # Warnings are for the people who build the kit; a reader gets sentences.
+    environment = {**os.environ, "PYTHONWARNINGS": "ignore", "PYTHONPATH": _python_path(), **settings}
+    try:
+        run_sync(manager.start_kernel)(
+            env=environment, cwd=str(directory or Path.cwd()),
+            extra_arguments=["--HistoryManager.hist_file=:memory:", f"--IPKernelApp.exec_lines={_FETCH}"])
+        yield manager
+    finally:
+        if manager.has_kernel:
+            run_sync(manager.shutdown_kernel)(now=True)
+
+
+def _execute(page, kernel, progress):
     from nbclient import NotebookClient
     from nbclient.exceptions import CellExecutionError
-    from traitlets.config import Config
 
     cells = sum(cell.cell_type == "code" for cell in page.cells)
     done = []
@@ -91,18 +123,9 @@ def run_notebook(page, *, settings, progress=None, directory=None):
             done.append(cell_index)
             progress(len(done), cells)
 
-    def warm_up(**_):
-        # The exporter and its templates take seconds to load: they are fetched while the kernel works.
-        threading.Thread(target=_exporter, daemon=True).start()
-
-    client = NotebookClient(
-        page, timeout=900, kernel_name="python3", record_timing=False, shutdown_kernel="immediate",
-        on_notebook_start=warm_up, on_cell_executed=count,
-        resources={"metadata": {"path": str(directory or Path.cwd())}},
-        config=Config({"KernelManager": {"transport_encryption": "auto"}}))
+    client = NotebookClient(page, km=kernel, timeout=900, record_timing=False, on_cell_executed=count)
     try:
-        # Warnings are for the people who build the kit; a reader gets sentences.
-        client.execute(env={**os.environ, "PYTHONWARNINGS": "ignore", "PYTHONPATH": _python_path(), **settings})
+        client.execute()
     except CellExecutionError as error:
         raise HatchkitError(_plain(error)) from None
     return page

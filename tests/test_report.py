@@ -2,6 +2,7 @@
 
 import os
 import re
+from contextlib import nullcontext
 from pathlib import Path
 
 import nbformat
@@ -82,3 +83,19 @@ def test_progress_counts_the_cells(tmp_path, notebook):
 def test_the_kit_s_own_notebooks_are_found_by_name():
     assert report.notebook_path("1_season_review").name == "1_season_review.ipynb"
     assert isinstance(report.notebook_path("1_season"), Path)
+
+
+def test_a_cell_finds_nothing_that_it_did_not_import(tmp_path, notebook):
+    path = notebook(new_code_cell("print(sorted(set(globals()) & {'pandas', 'matplotlib', 'name'}))"))
+    assert "[]" in report.write_report(tmp_path, path, tmp_path / "out.html").read_text()
+
+
+@pytest.mark.skipif(os.name == "nt", reason="asks the process table the POSIX way")
+@pytest.mark.parametrize("ending", ["", "1 / 0"])
+def test_no_kernel_is_left_behind(tmp_path, notebook, ending):
+    path = notebook(new_code_cell(f"import os\nfrom pathlib import Path\n"
+                                  f"Path({str(tmp_path / 'pid')!r}).write_text(str(os.getpid()))\n{ending}"))
+    with nullcontext() if not ending else pytest.raises(HatchkitError):
+        report.write_report(tmp_path, path, tmp_path / "out.html")
+    with pytest.raises(ProcessLookupError):
+        os.kill(int((tmp_path / "pid").read_text()), 0)

@@ -72,7 +72,8 @@ def item_words(item) -> str:
 
 
 @cache
-def _patterns() -> dict:
+def cause_patterns() -> dict:
+    """Shift of each stage under each variant of each cause: {(cause, variant): its row}."""
     table = reference.load("cause_patterns")
     return {(row["cause"], row["variant"]): row for row in table.to_dict("records")}
 
@@ -82,7 +83,7 @@ def _pattern_words(row, counts, usual) -> tuple[list, list]:
     from hatchkit.advice.ordinary import STAGES
     from hatchkit.advice.score import shifted
 
-    pattern = _patterns()[row["cause"], row["variant"]]
+    pattern = cause_patterns()[row["cause"], row["variant"]]
     doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
     total = counts.sum()
     under = shifted(usual.shares, doublings, np.array([1.0]))[0] * total

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import cause_words, score
+from hatchkit.advice.cause_words import cause_patterns
 from hatchkit.advice.evidence import Gathered, evidence, evidence_links, factor_of, gather
 from hatchkit.advice.ordinary import STAGES, Ordinary, ordinary
 from hatchkit.problems import HatchkitError
@@ -159,7 +161,7 @@ def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
     kinds, levels = dict(zip(items["item"], items["kind"], strict=True)), dict(
         zip(items["item"], items["level"], strict=True))
     rows, lost = [], {}
-    for pattern in reference.load("cause_patterns").to_dict("records"):
+    for pattern in cause_patterns().values():
         doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
         log_pattern = score.pattern_log_factor(counts, usual.shares, usual.spread, doublings)
         common = dict(cause=pattern["cause"], variant=pattern["variant"])
@@ -228,7 +230,7 @@ def _losses(table, means) -> pd.DataFrame:
 
 
 def _rank(sums, counts, usual, items) -> pd.DataFrame:
-    causes = reference.load("causes").set_index("cause").to_dict("index")
+    causes = _listed()
     by_pattern = _by_variant(sums[sums["part"] == "pattern"])
     rows = []
     for cause, logs in _by_variant(sums).items():
@@ -276,9 +278,15 @@ def _rank(sums, counts, usual, items) -> pd.DataFrame:
     ]
 
 
+@cache
+def _listed() -> dict:
+    """The candidates as they stand in the reference: {cause: its row}."""
+    return reference.load("causes").set_index("cause").to_dict("index")
+
+
 def priors(names) -> np.ndarray:
     """Prior shares: bad luck and "not on the list" as stated in `score`, the rest by commonness."""
-    weight = reference.load("causes").set_index("cause")["commonness"].reindex(names).to_numpy(dtype=float)
+    weight = np.array([_listed()[name]["commonness"] for name in names], dtype=float)
     rest = 1 - score.PRIOR_BAD_LUCK - score.PRIOR_UNLISTED
     fixed = {"bad_luck": score.PRIOR_BAD_LUCK, "unlisted": score.PRIOR_UNLISTED}
     return np.array([fixed.get(name, rest * w / weight.sum()) for name, w in zip(names, weight, strict=True)])

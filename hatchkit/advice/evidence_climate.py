@@ -26,16 +26,19 @@ def find(gathered, batch) -> dict:
     track = batch_track(season, batch)
     species = season.species(batch)
     values = {}
-    for third, (start, end) in THIRDS.items():
-        part = track[(track["hen_days"] >= start) & (track["hen_days"] < end)]
+    for third, limits in THIRDS.items():
+        start, end = limits
+        part = track.iloc[slice(*np.searchsorted(track["hen_days"], limits))]
         known = _logged(part, species, start, min(end, 20)) >= LEAST_LOGGED
         values[f"heat_{third}"] = heat_share(part) if known else np.nan
         values[f"cold_{third}"] = cold_hours(part) if known else np.nan
-    setting = track[(track["stage"] == "setting") & (track["age_days"] > WARMING_DAYS)]
-    hatching = track[track["stage"] == "hatching"]
-    values["log_level"] = float((setting["air_c"] - (setting["low_c"] + setting["high_c"]) / 2).median())
-    values["rh_set"] = _outside(setting["rh_pct"], species["setter_rh_low_pct"], species["setter_rh_high_pct"])
-    values["rh_hatch"] = _outside(hatching["rh_pct"], species["hatcher_rh_low_pct"], species["hatcher_rh_high_pct"])
+    setting = (track["stage"] == "setting") & (track["age_days"] > WARMING_DAYS)
+    hatching = track["stage"] == "hatching"
+    from_middle = track["air_c"] - (track["low_c"] + track["high_c"]) / 2
+    values["log_level"] = float(from_middle[setting].median())
+    humid = track["rh_pct"]
+    values["rh_set"] = _outside(humid[setting], species["setter_rh_low_pct"], species["setter_rh_high_pct"])
+    values["rh_hatch"] = _outside(humid[hatching], species["hatcher_rh_low_pct"], species["hatcher_rh_high_pct"])
     values["clock"] = _of(gathered.clock, batch, "difference_h")
     values["clock_machine"] = _machine_clock(gathered.clock, season.batch(batch))
     values["hatch_spread"] = _spread(season.batch(batch))
@@ -59,8 +62,9 @@ def heat_share(part) -> float:
 
 def cold_hours(part) -> float:
     """Hours of development lost while the air was far below its range, warming up left out."""
-    spell = part[(part["level"] <= COLD_LEVEL) & (part["age_days"] > WARMING_DAYS)]
-    return float(((1 - spell["rate"]).clip(lower=0) * spell["hours"]).sum())
+    level, age, rate, hours = (part[name].to_numpy() for name in ("level", "age_days", "rate", "hours"))
+    spell = (level <= COLD_LEVEL) & (age > WARMING_DAYS)
+    return float(np.nansum(np.clip(1 - rate[spell], 0, None) * hours[spell]))
 
 
 def _outside(rh_pct, low, high) -> float:

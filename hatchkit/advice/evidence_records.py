@@ -51,9 +51,10 @@ def _flock_clears(gathered, row) -> float:
     batches = gathered.season.batches
     if pd.isna(row.get("flock")):
         return float("nan")
-    same_kind = batches[(batches["species"] == row["species"]) & batches["flock"].notna()]
-    own = same_kind[(same_kind["flock"] == row["flock"]) & (same_kind["batch"] != row["batch"])]["batch"]
-    other = same_kind[same_kind["flock"] != row["flock"]]["batch"]
+    same_kind = (batches["species"] == row["species"]) & batches["flock"].notna()
+    same_flock = batches["flock"] == row["flock"]
+    own = batches.loc[same_kind & same_flock & (batches["batch"] != row["batch"]), "batch"]
+    other = batches.loc[same_kind & ~same_flock, "batch"]
     if len(own) == 0 or len(other) < 2:
         return float("nan")
     return float(np.log2(_clear_odds(gathered.counts, own) / _clear_odds(gathered.counts, other)))
@@ -73,7 +74,8 @@ def _malpositions(gathered, row) -> float:
 
 def _remarks(row) -> dict:
     """1 where a remark names the thing, 0 where remarks are kept and do not, NaN without remarks."""
-    items = reference.load("evidence_items").query("kind == 'noted'")
+    items = reference.load("evidence_items")
+    items = items[items["kind"] == "noted"]
     notes = row.get("notes")
     if notes is None or pd.isna(notes) or not str(notes).strip():
         return dict.fromkeys(items["item"], float("nan"))

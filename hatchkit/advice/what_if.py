@@ -123,22 +123,15 @@ def published_eggs(stage, causes) -> float:
 
 def eggs_by_cause(causes) -> pd.DataFrame:
     """Eggs that each cause accounts for over the season: cause, name, eggs, firmest (highest share), batches."""
-    names = reference.load("causes").set_index("cause")["name"]
-    rows = []
-    for cause in names.index.difference(UNNAMED, sort=False):
-        eggs = [c.losses.loc[c.losses["cause"] == cause, "eggs"].sum() for c in causes.values()]
-        shares = [float(c.table.set_index("cause").at[cause, "share"]) for c in causes.values()]
-        led = [batch for batch, c in causes.items() if c.table["cause"].iloc[0] == cause]
-        rows.append(
-            dict(
-                cause=cause,
-                name=names[cause],
-                eggs=float(np.sum(eggs)),
-                firmest=max(shares, default=0.0),
-                batches=led,
-            )
-        )
-    return pd.DataFrame(rows).sort_values("eggs", ascending=False, kind="stable").reset_index(drop=True)
+    names = reference.load("causes").set_index("cause")["name"].drop(list(UNNAMED))
+    table = pd.DataFrame({"cause": names.index, "name": names.to_list(), "eggs": 0.0, "firmest": 0.0})
+    if causes:
+        losses = pd.concat([c.losses for c in causes.values()]).groupby("cause")["eggs"].sum()
+        shares = pd.concat([c.table for c in causes.values()]).groupby("cause")["share"].max()
+        table["eggs"], table["firmest"] = table["cause"].map(losses).fillna(0.0), table["cause"].map(shares)
+    first = {batch: c.table["cause"].iloc[0] for batch, c in causes.items()}
+    table["batches"] = [[batch for batch in first if first[batch] == cause] for cause in table["cause"]]
+    return table.sort_values("eggs", ascending=False, kind="stable", ignore_index=True)
 
 
 def _by_cause(causes) -> list[dict]:

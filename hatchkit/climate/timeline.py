@@ -24,7 +24,8 @@ class Timeline:
     air : DataFrame
         time, low_c, middle_c, high_c per step of time; missing where nothing usable was logged.
     egg : DataFrame
-        batch, time, egg_c, egg_low_c, egg_high_c per step of time.
+        batch, time, egg_c, egg_low_c, egg_high_c per step of time; each batch ends with a step without
+        values, so that one line can be drawn for all.
     spans : DataFrame
         batch, stage, start, end, low_c, high_c: the range in force.
     batches : DataFrame
@@ -96,7 +97,7 @@ def close_up(season, excursion, *, hours=6.0) -> pd.DataFrame:
 
 def _all(parts, names):
     parts = [part for part in parts if len(part)]
-    return pd.concat(parts, ignore_index=True)[names] if parts else pd.DataFrame(columns=names)
+    return pd.concat(parts, ignore_index=True)[names] if parts else pd.DataFrame(columns=names, dtype=float)
 
 
 def _width(batches, air, bins):
@@ -122,7 +123,7 @@ def _binned_egg(tracks, width):
         grouped = track.groupby(track["time"].dt.floor(width))
         binned = grouped.agg(egg_c=("egg_c", "median"), egg_low_c=("egg_low_c", "min"),
                              egg_high_c=("egg_high_c", "max"))
-        binned = binned.reindex(pd.date_range(binned.index[0], binned.index[-1], freq=width, name="time"))
+        binned = binned.reindex(pd.date_range(binned.index[0], binned.index[-1] + width, freq=width, name="time"))
         parts.append(binned.reset_index().assign(batch=track["batch"].iloc[0])[names])
     return _all(parts, names)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.figures import style
 from hatchkit.units import shown
@@ -39,13 +40,12 @@ def incubator_timeline(timeline, ax=None, *, unit="C"):
         ax.hlines(limits, row.start, row.end, color="#777777", lw=0.5, zorder=1)
     for row in timeline.gaps.itertuples():
         ax.axvspan(row.start, row.end, **style.fill("gap") | {"linewidth": 0, "alpha": 0.6}, zorder=1)
-    air = timeline.air
-    ax.fill_between(air["time"], shown(air["low_c"], unit), shown(air["high_c"], unit), color="#9A9A9A", lw=0,
+    air, egg = timeline.air, timeline.egg
+    ax.fill_between(_utc(air), shown(air["low_c"], unit), shown(air["high_c"], unit), color="#9A9A9A", lw=0,
                     zorder=2)
-    ax.plot(air["time"], shown(air["middle_c"], unit), **style.LINES["air"] | {"lw": 0.7}, zorder=3)
-    for _, egg in timeline.egg.groupby("batch", sort=False):
-        ax.plot(egg["time"], shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
-        _egg_band(ax, egg, unit)
+    ax.plot(_utc(air), shown(air["middle_c"], unit), **style.LINES["air"] | {"lw": 0.7}, zorder=3)
+    ax.plot(_utc(egg), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
+    _egg_band(ax, egg, unit)
     _mark_excursions(ax, timeline.excursions, low, high, unit)
     _batch_strip(ax, timeline, low, high, lanes)
     ax.set_ylabel(style.temperature_label(unit))
@@ -58,9 +58,10 @@ def incubator_timeline(timeline, ax=None, *, unit="C"):
 def _egg_band(ax, table, unit, label=None):
     """The egg's band: a light fill with dotted edges, which grey print keeps apart from the range."""
     low, high = shown(table["egg_low_c"], unit), shown(table["egg_high_c"], unit)
-    ax.fill_between(table["time"], low, high, color="#0072B2", alpha=0.12, lw=0, zorder=1)
+    time = _utc(table)
+    ax.fill_between(time, low, high, color="#0072B2", alpha=0.12, lw=0, zorder=1)
     for edge in (low, high):
-        ax.plot(table["time"], edge, color="#0072B2", lw=0.6, ls=":", zorder=2, label=label)
+        ax.plot(time, edge, color="#0072B2", lw=0.6, ls=":", zorder=2, label=label)
         label = None
 
 
@@ -106,17 +107,15 @@ def _batch_strip(ax, timeline, low, high, lanes):
     height = depth / (lanes + 0.6)
     # Curves that leave the window stop at the strip.
     ax.axhspan(low - depth, low, facecolor="white", lw=0, zorder=4.8)
-    for row in timeline.batches.itertuples():
-        top = low - 0.25 * tick - row.lane * height
-        for begin, end, fill, hatch in ((row.set_at, row.transfer_at, "#FFFFFF", ""),
-                                        (row.transfer_at, row.end_at, "#CFCFCF", "...")):
-            ax.barh(top - height * 0.4, end - begin, left=begin, height=height * 0.7, facecolor=fill, hatch=hatch,
-                    edgecolor=style.INK, linewidth=0.7, zorder=5)
-        middle = row.set_at + (row.transfer_at - row.set_at) * 0.03
-        ax.text(date2num(middle), top - height * 0.4, str(row.batch), fontsize=8, va="center", ha="left", zorder=7)
-    for look in timeline.looks[timeline.looks["name"] != "hatch"].itertuples():
-        top = low - 0.25 * tick - look.lane * height
-        ax.plot([look.looked_at], [top - height * 0.4], "o", ms=4, color=style.INK, mfc="white", zorder=6)
+    batches, looks = timeline.batches, timeline.looks[timeline.looks["name"] != "hatch"]
+    at, looked = (low - 0.25 * tick - (table["lane"].to_numpy(float) + 0.4) * height for table in (batches, looks))
+    starts, moves, ends = (date2num(batches[name]) for name in ("set_at", "transfer_at", "end_at"))
+    for begin, end, fill, hatch in ((starts, moves, "#FFFFFF", ""), (moves, ends, "#CFCFCF", "...")):
+        ax.barh(at, end - begin, left=begin, height=height * 0.7, facecolor=fill, hatch=hatch,
+                edgecolor=style.INK, linewidth=0.7, zorder=5)
+    for name, place, start, move in zip(batches["batch"], at, starts, moves, strict=True):
+        ax.text(start + 0.03 * (move - start), place, str(name), fontsize=8, va="center", ha="left", zorder=7)
+    ax.plot(date2num(looks["looked_at"]), looked, "o", ms=4, color=style.INK, mfc="white", zorder=6)
     ax.axhline(low, color=style.INK, lw=0.6, zorder=5)
 
 
@@ -131,13 +130,13 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC"):
         The row of ``find_excursions``.
     """
     ax = style.axes(ax, size=(7.5, 3.6))
-    time = track["time"]
+    time = _utc(track)
     limits = shown(track["low_c"], unit), shown(track["high_c"], unit)
     ax.fill_between(time, *limits, color=RIGHT, lw=0, zorder=0, label="right for the air")
     for limit in limits:
         ax.plot(time, limit, color="#777777", lw=0.6, zorder=0)
     for row in track[track["gap"]].itertuples():
-        before = time[time < row.time]
+        before = track["time"][track["time"] < row.time]
         if len(before):
             ax.axvspan(before.iloc[-1], row.time, **style.fill("gap") | {"linewidth": 0, "alpha": 0.6}, zorder=0)
     broken = track["gap"] | track["air_c"].isna()
@@ -223,6 +222,11 @@ def hatch_clock(table, ax=None):
     ax.set_xlabel("Hours from the usual middle of the hatch for the species (later to the right)")
     ax.legend(frameon=False, fontsize=8, loc="lower left", bbox_to_anchor=(0, 1), ncols=2)
     return ax
+
+
+def _utc(table):
+    """Times as numpy keeps them: matplotlib turns zoned times into dates one by one, which costs as much as drawing."""
+    return pd.to_datetime(table["time"], utc=True).dt.tz_convert(None).to_numpy()
 
 
 def _dates(ax, zone):

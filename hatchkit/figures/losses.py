@@ -176,6 +176,9 @@ def death_age(result, group=None, ax=None, *, species=None, smooth=None):
         part[(part["group"] == key["group"]) & (part["species"] == key["species"])]
         for part in (result.curve, result.looks)
     )
+    # Limits first: a line across the picture asks for them, and each time everything is measured.
+    ax.set_xlim(0, max(curve["day"].max(), looks["day"].max(), 1.0) * 1.02)
+    ax.set_ylim(0, max(100 * curve["band_high"].max() * 1.05, 1.0))
     _steps(ax, curve)
     if smooth is not None:
         ax.plot(smooth["day"], 100 * smooth["lost"], color=style.INK, lw=1.4, ls=":", label="two-phase shape")
@@ -192,8 +195,6 @@ def death_age(result, group=None, ax=None, *, species=None, smooth=None):
             va="bottom",
         )
     ax.locator_params(axis="x", integer=True)
-    ax.set_xlim(0, max(curve["day"].max(), looks["day"].max(), 1.0) * 1.02)
-    ax.set_ylim(0, max(100 * curve["band_high"].max() * 1.05, 1.0))
     ax.set_xlabel("Age (days since setting; day 0 is the hour of setting)")
     ax.set_ylabel(f"Embryos lost (% of {key['eggs']:.0f} living)")
     ax.legend(frameon=False, fontsize=8, loc="upper left")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.figures import style
 from hatchkit.units import check_unit, shown_step
@@ -127,15 +128,12 @@ def losses_beside_exposure(exposure, axes=None, *, unit="C"):
     """
     unit = check_unit(unit)
     upper, lower = _pair(axes, exposure)
-    left = 0.0
-    ticks, names = [], []
-    for batch, part in exposure.groupby("batch", sort=False):
-        places = left + np.arange(len(part))
-        _losses_bars(upper, places, part)
-        _dose_bars(lower, places, part, unit)
-        ticks.append(places.mean())
-        names.append(str(batch))
-        left += len(part) + 1
+    group, names = pd.factorize(exposure["batch"].astype(str))
+    exposure, group = exposure.iloc[np.argsort(group, kind="stable")], np.sort(group)
+    places = np.arange(len(exposure)) + group  # one place is left free between batches
+    _losses_bars(upper, places, exposure)
+    _dose_bars(lower, places, exposure, unit)
+    ticks = [places[group == number].mean() for number in range(len(names))]
     lower.axhline(0, color=style.INK, lw=0.8)
     lower.set_xticks(ticks, names, rotation=60 if len(names) > 12 else 0)
     lower.set_xlabel("Batch; one bar for each window between two looks, in order of time")

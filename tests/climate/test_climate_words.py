@@ -129,6 +129,7 @@ def test_the_timeline_holds_what_the_picture_shows(made, found):
     assert list(lines.looks["name"]) == ["candle1", "transfer"]
     hole = lines.air[lines.air["time"].between(hour(352), hour(363))]
     assert len(hole) > 5 and hole["middle_c"].isna().all()
+    assert all(part["egg_c"].notna().any() and part["egg_c"].isna().iloc[-1] for _, part in lines.egg.groupby("batch"))
     assert lines.air["high_c"].max() > 42 and lines.air["low_c"].min() < 12
     text = words.timeline_alt(lines)
     assert "1 gap without" in text and "outage" in text

@@ -1,11 +1,15 @@
 """Pictures carry their alt text, and the same figure gives the same bytes."""
 
+import io
+
 import matplotlib
 
 matplotlib.use("Agg")
 
 import matplotlib.pyplot as plt
+import numpy as np
 import pytest
+from PIL import Image
 
 from hatchkit.figures import style
 from hatchkit.figures.chart import chart
@@ -58,3 +62,16 @@ def test_several_axes_of_one_figure_are_one_picture():
     figure, both = plt.subplots(1, 2, figsize=(3, 2))
     for drawn in (both, tuple(both), list(both), figure):
         assert chart(drawn, alt="two empty plots").png[:4] == b"\x89PNG"
+
+
+def test_the_stored_picture_keeps_its_colours():
+    """64 colours of its own: white stays white, and no point strays by more than a shade."""
+    ax = _drawn()
+    for place, key in enumerate(style.FILLS):
+        ax.bar(place, 1, **style.fill(key))
+    ax.figure.set_dpi(100)
+    ax.figure.canvas.draw()
+    drawn = np.asarray(ax.figure.canvas.buffer_rgba())[:, :, :3].astype(int)
+    stored = np.asarray(Image.open(io.BytesIO(chart(ax, alt="bars of every fill").png)).convert("RGB")).astype(int)
+    assert (stored[0, 0] == 255).all()
+    assert np.abs(stored - drawn).max() <= 24

@@ -1,5 +1,7 @@
 """Pictures of the climate: drawn from tables, on given axes, in either unit, also when there is little to show."""
 
+from dataclasses import replace
+
 import matplotlib
 import numpy as np
 import pandas as pd
@@ -65,6 +67,15 @@ def test_timeline_numbers_the_notable_and_names_the_batches():
 
 def test_timeline_with_nothing_but_air():
     ax = pictures.incubator_timeline(timeline(full=False))
+    ax.figure.canvas.draw()
+    assert texts(ax) == []
+
+
+def test_timeline_of_tables_that_never_held_a_row():
+    full = timeline()
+    bare = {name: pd.DataFrame(columns=getattr(full, name).columns, dtype=float)
+            for name in ("air", "egg", "spans", "looks", "gaps")}
+    ax = pictures.incubator_timeline(replace(timeline(full=False), **bare))
     ax.figure.canvas.draw()
     assert texts(ax) == []
 
