@@ -14,8 +14,11 @@ from hatchkit.folders import notebooks_folder, season_folder
 from hatchkit.problems import HatchkitError
 
 _HERE = Path(__file__).resolve().parent
-#: What a kernel fetches before its first cell. It binds no name, so a notebook must still import what it uses.
-_FETCH = "[__import__(name) for name in ('pandas', 'matplotlib.pyplot', 'scipy.linalg', 'scipy.special')] and None"
+#: What a kernel fetches before its first cell: what the notebooks ask for anyway, soonest needed first. It binds no
+#: name, so a notebook must still import what it uses. Freezing spares the garbage collector a search through all of it,
+#: which cost a tenth of the cells' time.
+_FETCH = ("[__import__(name) for name in ('pandas', 'matplotlib.pyplot', 'scipy.linalg', 'scipy.special', "
+          "'scipy.optimize', 'statsmodels.genmod.generalized_linear_model')] and __import__('gc').freeze()")
 
 
 def notebook_path(name) -> Path:

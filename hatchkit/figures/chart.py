@@ -7,7 +7,7 @@ import html
 import io
 
 #: Colours of a stored picture: the fills, the lines, and the shades between them at edges.
-COLOURS = 64
+COLOURS = 128
 
 
 class Chart:
@@ -64,7 +64,8 @@ def _png(figure, dpi) -> bytes:
     canvas.draw()
     picture = Image.frombuffer("RGBA", canvas.get_width_height(), canvas.buffer_rgba(), "raw", "RGBA", 0, 1)
     buffer = io.BytesIO()
-    picture.convert("RGB").quantize(COLOURS, method=Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE).save(buffer, "png")
+    few = picture.convert("RGB").quantize(COLOURS, method=Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE)
+    few.save(buffer, "png")
     return buffer.getvalue()
 
 

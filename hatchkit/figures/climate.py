@@ -87,12 +87,12 @@ def _mark_excursions(ax, excursions, low, high, unit):
             clip_on=False)
     for row in events[~small].itertuples():
         value = shown(row.extreme_c, unit)
-        place = min(max(value, low + 0.03 * (high - low)), high - 0.03 * (high - low))
+        place = min(max(value, low + 0.06 * (high - low)), high - 0.06 * (high - low))
         beyond = f": {value:.0f}°" if value != place else ""
         ax.plot([row.start], [place], MARKS[row.kind], color=style.INK, ms=7, zorder=6,
                 mfc=style.FILLS[row.kind][0])
         ax.annotate(f"{row.event}{beyond}", (row.start, place), xytext=(6, 0), textcoords="offset points",
-                    fontsize=8, va="center", zorder=6)
+                    fontsize=8, va="center", zorder=6, bbox=dict(facecolor="white", lw=0, alpha=0.8, pad=0.6))
 
 
 def _batch_strip(ax, timeline, low, high, lanes):
@@ -239,5 +239,6 @@ def _dates(ax, zone):
 
 def _legend(ax, keys, columns):
     handles, words = zip(*keys, strict=True)
-    ax.legend(handles, words, frameon=False, fontsize=8, loc="upper center", bbox_to_anchor=(0.5, -0.1),
-              ncols=columns)
+    # Its distance is in letters, not in heights of the picture: below the dates whatever the picture's height.
+    ax.legend(handles, words, frameon=False, fontsize=8, loc="upper center", bbox_to_anchor=(0.5, 0), ncols=columns,
+              borderaxespad=4.6)
