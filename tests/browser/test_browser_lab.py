@@ -11,6 +11,8 @@ from nbformat.reader import NotJSONError
 from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
 
+#: Pages that the browser itself makes, such as its first empty tab.
+BROWSER_PAGES = ("chrome:", "chrome-untrusted:", "about:")
 NOTEBOOKS = ["1_season_review.ipynb", "3_course.ipynb"]
 
 
@@ -55,8 +57,8 @@ def test_a_notebook_opens_runs_and_shows_its_figures(lab, page, season, name):
     pictures = sum(_html(cell).count("<img ") for cell in cells)
     assert pictures, "the notebook draws no figure"
     assert _pictures_seen(page) == pictures
-    strangers = {url for url in addresses_asked(page)
-                 if not url.startswith((f"http://127.0.0.1:{lab.port}/", "data:", "blob:", "chrome:", "about:"))}
+    own = (f"http://127.0.0.1:{lab.port}/", "data:", "blob:", *BROWSER_PAGES)
+    strangers = {url for url in addresses_asked(page) if not url.startswith(own)}
     assert not strangers, "JupyterLab called out"
     assert not _pop_ups(page)
 
