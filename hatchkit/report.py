@@ -115,6 +115,8 @@ def _kernel(settings, directory=None):
 
 
 def _execute(page, kernel, progress):
+    from asyncio import CancelledError
+
     from nbclient import NotebookClient
     from nbclient.exceptions import CellExecutionError
 
@@ -131,6 +133,9 @@ def _execute(page, kernel, progress):
         client.execute()
     except CellExecutionError as error:
         raise HatchkitError(_plain(error)) from None
+    except (RuntimeError, CancelledError):  # a dead kernel, one that died at its start, Ctrl-C
+        raise HatchkitError("The report was stopped before it was done: the Python that works it out has ended "
+                            "(Ctrl-C, or the machine ran out of memory).") from None
     return page
 
 

@@ -99,3 +99,9 @@ def test_no_kernel_is_left_behind(tmp_path, notebook, ending):
         report.write_report(tmp_path, path, tmp_path / "out.html")
     with pytest.raises(ProcessLookupError):
         os.kill(int((tmp_path / "pid").read_text()), 0)
+
+
+def test_a_kernel_that_dies_is_one_sentence(tmp_path, notebook):
+    path = notebook(new_code_cell("import os\nos._exit(1)"))
+    with pytest.raises(HatchkitError, match="stopped before it was done"):
+        report.write_report(tmp_path, path, tmp_path / "out.html")
