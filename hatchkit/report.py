@@ -128,9 +128,10 @@ def _execute(page, kernel, progress):
             done.append(cell_index)
             progress(len(done), cells)
 
-    client = NotebookClient(page, km=kernel, timeout=900, record_timing=False, on_cell_executed=count)
+    client = NotebookClient(page, km=kernel, timeout=900, record_timing=False, shutdown_kernel="immediate",
+                            on_cell_executed=count)
     try:
-        client.execute()
+        client.execute(cleanup_kc=True)
     except CellExecutionError as error:
         raise HatchkitError(_plain(error)) from None
     except (RuntimeError, CancelledError):  # a dead kernel, one that died at its start, Ctrl-C
