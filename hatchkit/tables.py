@@ -6,7 +6,7 @@ import html
 
 import pandas as pd
 
-from hatchkit.figures.style import label
+from hatchkit.stage_names import label
 from hatchkit.units import shown, shown_step
 
 NOT_KNOWN = "not known"

@@ -8,21 +8,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
+from hatchkit.stage_names import in_words
 from hatchkit.tables import percent
 
 #: A factor beyond this, up or down, is worth a mention.
 WORTH = 1.5
-
-STAGE_WORDS = {
-    "culled": "culled",
-    "clear": "clear or infertile",
-    "early": "early dead",
-    "mid": "mid dead",
-    "late": "late dead",
-    "pipped_dead": "pipped and died",
-    "removed": "removed",
-    "hatched": "good chicks",
-}
 
 
 def for_and_against(row: dict, lines, counts, usual, known) -> dict:
@@ -92,11 +82,11 @@ def _pattern_words(row, counts, usual) -> tuple[list, list]:
         STAGES[1:], counts[1:], usual.shares[1:] * total, under[1:], doublings[1:], strict=True
     ):
         spread = np.sqrt(max(normal, 1.0) * (1 + (total - 1) * usual.rho))
-        told = f"{_eggs(seen)} {STAGE_WORDS[stage]} where {_eggs(normal)} is usual"
+        told = f"{_eggs(seen)} {in_words(stage)} where {_eggs(normal)} is usual"
         if steps >= 1 and seen > normal + spread:
             fits.append(told)
         elif steps >= 1 and wanted > normal + spread and seen < normal + 0.5 * spread:
-            against.append(f"only {_eggs(seen)} {STAGE_WORDS[stage]}, {_eggs(wanted)} expected of it")
+            against.append(f"only {_eggs(seen)} {in_words(stage)}, {_eggs(wanted)} expected of it")
         elif steps == 0 and seen > normal + 2 * spread:
             against.append(f"it does not explain the {told}")
     return fits, against

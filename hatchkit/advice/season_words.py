@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hatchkit.advice.cause_words import STAGE_WORDS
+from hatchkit.stage_names import in_words
 
 STAGE_SURE = "sure of the count; the cause is not known, and the published level is itself rough"
 
@@ -19,7 +19,7 @@ STAGE_NEXT = {
 
 def stage_title(stage) -> str:
     """Name of a note on a stage."""
-    return f"More {STAGE_WORDS[stage]} than is published, without a cause that stands out"
+    return f"More {in_words(stage)} than is published, without a cause that stands out"
 
 
 def stage_next(stage) -> str:

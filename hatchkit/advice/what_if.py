@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
+from hatchkit import reference, stage_names
 from hatchkit.advice import season_words
 from hatchkit.advice.causes import UNNAMED, season_causes
 from hatchkit.advice.ordinary import STAGES
@@ -94,18 +94,15 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
 
 
 def _stages(causes) -> list[dict]:
-    from hatchkit.figures.style import label
-
     patterns = pd.concat([c.pattern for c in causes.values()]) if causes else pd.DataFrame(columns=["stage"])
     rows = []
     for stage in STAGES[1:]:
         part = patterns[patterns["stage"] == stage]
-        name = "clear or infertile" if stage == "clear" else label(stage)
         rows.append(
             dict(
                 block="stage",
                 key=stage,
-                name=name,
+                name=stage_names.in_words(stage),
                 eggs=float(part["eggs"].sum()),
                 low=np.nan,
                 high=np.nan,

@@ -10,6 +10,7 @@ import numpy as np
 from hatchkit.figures import style
 from hatchkit.figures.trays import tray_map
 from hatchkit.losses.spelling import eggs_words
+from hatchkit.stage_names import in_words
 
 __all__ = ["death_age", "egg_ledger", "losses_by_group", "season_chart", "stage_losses", "tray_map"]
 
@@ -267,9 +268,7 @@ def season_chart(table, ax=None):
     )
     ax.set_ylim(bottom=0)
     of = {"set": "eggs set", "fertile": "eggs not clear or infertile"}[table.attrs["of"]]
-    stage = table.attrs["stage"]
-    what = "clear or infertile" if stage == "clear" else style.label(stage)
-    ax.set_ylabel(f"{what}\n(% of {of})")
+    ax.set_ylabel(f"{in_words(table.attrs['stage'])}\n(% of {of})")
     ax.set_xlabel("Batch and day of setting")
     ax.legend(frameon=False, fontsize=8, loc="best")
     return ax

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hatchkit.stage_names import label as label  # figures speak of style.label
 from hatchkit.units import check_unit
 
 #: Fills from light to dark by stage, so that they stay apart in grey; the hatch says the same again.
@@ -23,35 +24,8 @@ FILLS = {
     "gap": ("#DDDDDD", "xx"),
 }
 
-#: What each stage is called on an axis or in a legend.
-LABELS = {
-    "hatched": "hatched",
-    "culled": "culled",
-    "clear": "clear, not opened",
-    "infertile": "infertile (opened)",
-    "early": "early dead",
-    "mid": "mid dead",
-    "late": "late dead",
-    "dead": "dead embryo",
-    "pipped_dead": "pipped, died",
-    "removed": "removed",
-    "unaccounted": "not accounted for",
-    "candle1": "first candling",
-    "candle2": "second candling",
-    "transfer": "transfer",
-    "hatch": "after hatch",
-}
-
 INK = "#222222"
 LINES = {"air": dict(color=INK, lw=0.9), "egg": dict(color="#0072B2", lw=1.6, ls="--")}
-
-
-def label(key: str) -> str:
-    """Reader's words for a stage, fate or look; unknown keys are shown with blanks for underscores."""
-    key = str(key)
-    if key.startswith("candle") and key not in LABELS:
-        return f"candling {key.removeprefix('candle')}"
-    return LABELS.get(key, key.replace("_", " "))
 
 
 def fill(key: str) -> dict:

@@ -4,34 +4,11 @@ from __future__ import annotations
 
 import pandas as pd
 
-#: Stages as they read in a sentence.
-STAGES = {
-    "hatched": "good chicks",
-    "culled": "culled chicks",
-    "clear": "clear or infertile",
-    "infertile": "infertile",
-    "early": "early dead",
-    "mid": "mid dead",
-    "late": "late dead",
-    "pipped_dead": "pipped and died",
-    "removed": "removed",
-    "unaccounted": "not accounted for",
-    "candle1": "first candling",
-    "candle2": "second candling",
-    "transfer": "transfer",
-    "hatch": "the hatch",
-}
-
 DENOMINATORS = {
     "set": "eggs set",
     "fertile": "eggs that were not clear or infertile",
     "transferred": "eggs moved to hatch",
 }
-
-
-def stage_words(stage: str) -> str:
-    """A stage in plain words; unknown ones with blanks for underscores."""
-    return STAGES.get(stage, stage.replace("_", " "))
 
 
 def percent(share: float) -> str:

@@ -14,8 +14,8 @@ from hatchkit.losses.spelling import (
     odds_words,
     percent,
     range_words,
-    stage_words,
 )
+from hatchkit.stage_names import in_words
 
 #: Chance below which a comparison that is not called unusual is named all the same.
 NEAR = 0.02
@@ -55,7 +55,7 @@ def _largest(losses: pd.DataFrame) -> str:
     if losses.empty:
         return " No egg was lost."
     said = [
-        f"{stage_words(stage)} {eggs_words(row['eggs'])} ({percent(row['share_of_set'])} of set)"
+        f"{in_words(stage)} {eggs_words(row['eggs'])} ({percent(row['share_of_set'])} of set)"
         for stage, row in losses.head(3).iterrows()
     ]
     return " Largest losses: " + ", ".join(said) + "."
@@ -140,7 +140,7 @@ def _finding(row: dict, before: str) -> str:
 def _counted(row: dict, with_total: bool = True) -> str:
     only = "only " if row["stage"] == "hatched" else ""
     total = f" of {eggs_words(row['out_of'])}" if with_total else ""
-    return f"batch {row['batch']}: {only}{eggs_words(row['eggs'])} {stage_words(row['stage'])}{total}"
+    return f"batch {row['batch']}: {only}{eggs_words(row['eggs'])} {in_words(row['stage'])}{total}"
 
 
 def _near_misses(table) -> list[str]:
@@ -226,7 +226,7 @@ def season_chart_words(table: pd.DataFrame) -> str:
     """What the season chart says of batches outside the limits and of a slow slide."""
     facts = table.attrs
     said = (
-        f"{stage_words(facts['stage']).capitalize()}, {facts['species']}: {percent(table['centre'].iloc[0])} of "
+        f"{in_words(facts['stage']).capitalize()}, {facts['species']}: {percent(table['centre'].iloc[0])} of "
         f"{DENOMINATORS[facts['of']]} over {len(table)} batches."
     )
     outside = table.loc[table["outside"], "batch"].tolist()

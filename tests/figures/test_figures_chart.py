@@ -53,11 +53,6 @@ def test_stages_stay_apart_without_colour():
         seen.add((grey, hatch))
 
 
-def test_labels_are_words():
-    assert style.label("pipped_dead") == "pipped, died"
-    assert style.label("candle4") == "candling 4"
-
-
 def test_several_axes_of_one_figure_are_one_picture():
     figure, both = plt.subplots(1, 2, figsize=(3, 2))
     for drawn in (both, tuple(both), list(both), figure):

@@ -7,14 +7,13 @@ from tiny_season import tiny_season
 
 import hatchkit as hk
 from hatchkit.losses import words
-from hatchkit.losses.spelling import eggs_words, odds_words, percent, range_words, stage_words
+from hatchkit.losses.spelling import eggs_words, odds_words, percent, range_words
 
 
 def test_shares_ranges_and_counts():
     assert percent(0.0421) == "4.2 %" and percent(0.42) == "42 %" and percent(None) == "not known"
     assert range_words(0.04, 0.11) == "4.0 to 11 %"
     assert eggs_words(3.0) == "3" and eggs_words(2.46) == "2.5"
-    assert stage_words("pipped_dead") == "pipped and died" and stage_words("days_1_4") == "days 1 4"
 
 
 @pytest.mark.parametrize(
