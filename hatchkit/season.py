@@ -50,7 +50,7 @@ class Season:
         if str(batch) not in rows:
             raise _problems.HatchkitError(f"There is no batch {batch!r} in this season; there are: "
                                           f"{', '.join(rows) or 'none'}.")
-        return rows[str(batch)]
+        return rows[str(batch)].copy()
 
     def _rows(self) -> dict:
         first = self.batches[~self.batches["batch"].astype(str).duplicated()]
