@@ -7,6 +7,7 @@ from functools import cache
 from itertools import islice, product
 
 from hatchkit import reference
+from hatchkit.records.negation import in_order, is_negated, opposite
 from hatchkit.records.words import header_words, nearest_words, plain, split_words, tokens
 
 #: Kinds of sheet that are recognised.
@@ -32,22 +33,36 @@ def known_columns(kind: str) -> tuple[str, ...]:
 
 @cache
 def _lookups(kind: str):
-    """(text as written, words in order, set of words, letters run together) -> column; and all single words.
+    """(text as written, words in order, set of words, letters run together, words of phrases with a "not") ->
+    column; and all single words.
 
-    A column of "" marks headings that are known to be no column of ours ("breed").
+    A column of "" marks headings that are known to be no column of ours ("breed"). In a phrase with a "not"
+    the order of the words is the meaning, so none is among the sets of words.
     """
-    written, exact, loose, joined = {}, {}, {}, {}
+    written, exact, loose, joined, negated = {}, {}, {}, {}, {}
     for name in known_columns(kind):
         exact[split_words(name.replace("_", " ").replace(".", " "))] = name
     rows = [row for row in header_words() if row["table"] == kind]
     for row in rows:
         written.setdefault(plain(row["words"]), row["column"])
         exact.setdefault(split_words(row["words"]), row["column"])
+        if is_negated(row["words"]):
+            negated.setdefault(_bare_order(row["words"]), row["column"])
+        else:
+            loose.setdefault(tokens(row["words"]), row["column"])
     for words, name in exact.items():
-        loose.setdefault(tokens(" ".join(words)), name)
         joined.setdefault("".join(words), name)
-    vocabulary = frozenset(word for key in loose for word in key)
-    return written, exact, loose, joined, vocabulary
+        if not is_negated(" ".join(words)):
+            loose.setdefault(tokens(" ".join(words)), name)
+    vocabulary = frozenset(word for key in (*loose, *negated) for word in key)
+    return written, exact, loose, joined, negated, vocabulary
+
+
+def _bare_order(text: str) -> tuple[str, ...]:
+    """The words of a phrase with a "not", in order, without fillers; what follows the "not" always stays."""
+    words = in_order(text)
+    return tuple(word for place, word in enumerate(words)
+                 if word not in _FILLERS or (place and words[place - 1] == "not"))
 
 
 @cache
@@ -65,7 +80,8 @@ def recognise(text: str, kind: str) -> tuple[str | None, bool]:
     (str or None, bool)
     """
     bare = re.sub(r"[\(\[].*?[\)\]]", " ", text)
-    for form in (text, bare) if bare != text and bare.strip() else (text,):
+    # "Hatched (not pipped)" says something else than "Hatched", so what is in brackets counts there.
+    for form in (text, bare) if bare != text and bare.strip() and not is_negated(text) else (text,):
         found = _recognise(form, kind)
         if found[0]:
             return found
@@ -73,23 +89,45 @@ def recognise(text: str, kind: str) -> tuple[str | None, bool]:
 
 
 def _recognise(text: str, kind: str) -> tuple[str | None, bool]:
-    written, exact, loose, joined, vocabulary = _lookups(kind)
+    written, exact, loose, joined, negated, vocabulary = _lookups(kind)
     words = split_words(text)
     if not words or len(words) > 8 or len(text) > 60:
         return None, False
-    for table, key in ((written, plain(text)), (exact, words), (loose, tokens(text)), (joined, "".join(words))):
+    for table, key in ((written, plain(text)), (exact, words)):
+        if key in table:
+            return table[key] or None, False
+    if is_negated(text):
+        return _recognise_negated(_bare_order(text), negated, vocabulary)
+    for table, key in ((loose, tokens(text)), (joined, "".join(words))):
         if key in table:
             return table[key] or None, False
     short = tuple(word for word in tokens(text) if word not in _FILLERS)
     if short in loose and len(short) > 1:
         return loose[short] or None, False
-    options = [[word] if word in vocabulary or len(word) < 4 else nearest_words(word, vocabulary)[:4] or [word]
-               for word in tokens(text)]
-    near = {loose.get(tuple(sorted(set(choice)))) for choice in islice(product(*options), 64)} - {None}
+    one = {loose.get((word,)) for word in tokens(text)}
+    if len(one) == 1 and None not in one:  # "Poults/goslings", "Clear/infertile": the same said twice
+        return one.pop() or None, False
+    near = {loose.get(tuple(sorted(set(choice)))) for choice in _spellings(tokens(text), vocabulary)} - {None}
     run = "".join(words)
-    if not near and len(run) >= 7:
-        near = {joined[other] for other in nearest_words(run, joined)}
+    if not near and len(run) >= 7 and not all(word in vocabulary or len(word) < 4 for word in tokens(text)):
+        near = {joined[other] for other in nearest_words(run, joined) if not opposite(run, other)}
     return (next(iter(near)) or None, True) if len(near) == 1 else (None, False)
+
+
+def _recognise_negated(words: tuple[str, ...], negated: dict, vocabulary) -> tuple[str | None, bool]:
+    """A heading with a "not" is a known phrase in the same order, a letter or two aside, or it is nothing."""
+    if words in negated:
+        return negated[words] or None, False
+    near = {negated.get(choice) for choice in _spellings(words, vocabulary)} - {None}
+    return (near.pop() or None, True) if len(near) == 1 else (None, False)
+
+
+def _spellings(words, vocabulary):
+    """What a heading may be if some of its words are misspelt; never a word's opposite ("unhatched")."""
+    options = [[word] if word in vocabulary or len(word) < 4 else
+               [other for other in nearest_words(word, vocabulary) if not opposite(word, other)][:4] or [word]
+               for word in words]
+    return islice(product(*options), 64)
 
 
 def own_headings(settings: dict) -> dict[str, str]:

@@ -38,7 +38,8 @@ def header_words() -> tuple[dict, ...]:
 
 
 @cache
-def _token_means() -> dict[str, str]:
+def token_means() -> dict[str, str]:
+    """Spelling of one word in a heading -> the word that is meant ("" for one that means nothing)."""
     return {row["token"]: row["means"] for row in _rows("header_tokens")}
 
 
@@ -60,7 +61,7 @@ def tokens(text: str) -> tuple[str, ...]:
 
     "Clears at 1st candling" and "candling 1: clear" give the same tuple.
     """
-    means = _token_means()
+    means = token_means()
     words = split_words(text)
     kept = {means.get(word, word) for word in words} - {""}
     return tuple(sorted(kept or set(words)))
