@@ -67,5 +67,6 @@ def test_a_season_without_sensor_files_says_so(tmp_path):
 
 def test_a_row_handed_out_is_the_caller_s_own():
     season = hk.load_season("demo")
-    season.batch("H1")["eggs_set"] = 5
-    assert season.batch("H1")["eggs_set"] == season.batches.set_index("batch").at["H1", "eggs_set"] != 5
+    row = season.batch("H1")
+    row["incubator"] = "another"
+    assert season.batch("H1")["incubator"] == "A"
