@@ -24,8 +24,8 @@ class Answer:
         The batch that a person would ask about.
     causes : DataFrame
         One row per batch that a planted cause touched: batch, incubator, cause, severity,
-        day_start, day_end, size, unit, said, lost (embryos, or infertile eggs for low fertility,
-        that it took), fertile, eggs_set.
+        day_start, day_end, size, unit, said, lost (chicks that the same eggs would have given without
+        it, less those they gave), stages, fertile, eggs_set.
     eggs : DataFrame
         True course of every egg (`died_of` names what killed it) and what the person saw.
     parameters : dict
@@ -41,7 +41,7 @@ class Answer:
     parameters: dict
 
     def lost(self, batch=None) -> int:
-        """Eggs that planted causes took in `batch` (the asked one if left out)."""
+        """Eggs of `batch` (the asked one if left out) that would have hatched without the planted cause."""
         rows = self.causes[self.causes["batch"] == (self.batch if batch is None else str(batch))]
         return int(rows["lost"].sum())
 
@@ -51,7 +51,8 @@ class Answer:
         if rows.empty:
             return f"Batch {self.batch}: nothing was planted; what was lost is ordinary luck."
         return f"Batch {self.batch}: " + "; ".join(
-            f"{row.said} It took {row.lost} of {row.eggs_set} eggs." for row in rows.itertuples())
+            f"{row.said} Without that, {row.lost} more of the {row.eggs_set} eggs would have hatched."
+            for row in rows.itertuples())
 
     def write(self, path) -> Path:
         """Write the answer as one JSON file, which belongs outside the season folder."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from copy import deepcopy
 from dataclasses import dataclass, field
 from functools import cache
 
@@ -80,6 +81,25 @@ def run(rng, plan: SeasonPlan):
 
 
 def _run_batch(rng, plan, batch, species):
+    moments, air, eggs, seen, taken_off = draw_batch(rng, plan, batch, species)
+    row = _row(batch, moments, taken_off, eggs, seen, species)
+    stop = taken_off + pd.Timedelta(hours=1) if plan.log_days is None else batch.set_at + plan.log_days * DAY
+    shown = air[air["time"] <= stop]
+    shown = machine.logged(rng, shown, offset_c=plan.probe_offset_c.get(batch.incubator, 0.0))
+    return dict(row=row, eggs=_truth(batch, eggs, seen), sheet=_sheet(batch, eggs, seen),
+                weights=_weights(rng, batch, eggs, seen, moments, species),
+                readings=shown.assign(incubator=batch.incubator))
+
+
+def draw_batch(rng, plan, batch, species, *, drawn_as=None):
+    """Moments of the looks, air, eggs, what was seen of them, and when the hatch was taken off.
+
+    Parameters
+    ----------
+    drawn_as : SeasonPlan, optional
+        The air takes as much chance from `rng` as under this plan, so that the eggs of the two plans
+        are the same eggs (a lid ajar needs draws of its own).
+    """
     days = batch.look_days or {"candle1": species["candle1_day"], "candle2": species["candle2_day"],
                                "transfer": species["transfer_day"]}
     moments = {name: _by_day(batch.set_at + day * DAY, rng) for name, day in days.items()}
@@ -90,8 +110,15 @@ def _run_batch(rng, plan, batch, species):
         end=last, setter_c=species["setter_c"], hatcher_c=species["hatcher_c"], setter_rh=setter_rh,
         hatcher_rh=(species["hatcher_rh_low_pct"] + species["hatcher_rh_high_pct"]) / 2 - 4,
         opened=_openings(rng, batch, moments))
-    faults = [f for f in plan.faults.get(batch.incubator, []) if f.end > batch.set_at and f.start < last]
-    air = machine.trace(rng, setup, step_minutes=plan.step_minutes, faults=faults, p=plan.p)
+
+    def air_of(rng, plan):
+        faults = [f for f in plan.faults.get(batch.incubator, []) if f.end > batch.set_at and f.start < last]
+        return machine.trace(rng, setup, step_minutes=plan.step_minutes, faults=faults, p=plan.p)
+
+    own = rng if drawn_as is None else deepcopy(rng)
+    air = air_of(own, plan)
+    if drawn_as is not None:
+        air_of(rng, drawn_as)
     age = ((air["time"] - batch.set_at) / DAY).to_numpy()
     climate = biology.egg_climate(air["air_c"].to_numpy(), air["rh_pct"].to_numpy(), age_days=age,
                                   species=species, p=plan.p)
@@ -108,13 +135,7 @@ def _run_batch(rng, plan, batch, species):
     look_days = {name: (moment - batch.set_at) / DAY for name, moment in moments.items()}
     seen = bookkeeping.candle(rng, eggs, look_days=look_days, species=species, p=plan.p,
                               opened_clears=batch.opens_clears)
-    row = _row(batch, moments, taken_off, eggs, seen, species)
-    stop = taken_off + pd.Timedelta(hours=1) if plan.log_days is None else batch.set_at + plan.log_days * DAY
-    shown = air[air["time"] <= stop]
-    shown = machine.logged(rng, shown, offset_c=plan.probe_offset_c.get(batch.incubator, 0.0))
-    return dict(row=row, eggs=_truth(batch, eggs, seen), sheet=_sheet(batch, eggs, seen),
-                weights=_weights(rng, batch, eggs, seen, moments, species),
-                readings=shown.assign(incubator=batch.incubator))
+    return moments, air, eggs, seen, taken_off
 
 
 def _by_day(moment, rng):
@@ -245,29 +266,34 @@ def looks_of(batches: pd.DataFrame) -> pd.DataFrame:
     return table
 
 
-def answer_for(plan, eggs, causes, *, seed, cause, severity, batch) -> Answer:
-    """The sealed answer: what was put in, and how many embryos each planted cause took.
+def answer_for(plan, eggs, causes, *, seed, cause, severity, batch, without=None) -> Answer:
+    """The sealed answer: what was put in, and how many eggs each planted cause took.
 
     Parameters
     ----------
     causes : list of dict
         batch, incubator, cause, severity, died_of (tuple of `died_of` values that belong to it),
         day_start, day_end, size, unit, said.
+    without : dict, optional
+        Batch -> (eggs lost, in which stages), from `without.losses`. Where it is left out, as in the
+        demo with its several causes, the eggs that the cause killed first are counted.
     """
     rows = []
     for item in causes:
         mine = eggs[eggs["batch"] == item["batch"]]
         fertile = int(mine["fertile"].sum())
-        lost = int(mine["died_of"].isin(item["died_of"]).sum())
-        if item["cause"] in ("low_fertility", "old_flock"):
-            # what an ordinary flock would have lost as well is not the cause's doing
-            lost += len(mine) - fertile - round(len(mine) * (1 - plan.p["fertility"]))
-        if item["cause"] == "old_flock":
-            lost -= round(fertile * plan.p["death_share"] / plan.p["fertility"])
-        lost = max(lost, 0)
+        lost, stages = _killed_first(plan, mine, item) if without is None else without[item["batch"]]
         row = {name: value for name, value in item.items() if name != "died_of"}
-        rows.append(row | dict(lost=lost, fertile=fertile, eggs_set=len(mine)))
+        rows.append(row | dict(lost=lost, stages=stages, fertile=fertile, eggs_set=len(mine)))
     columns = reference.load("columns_simulate").query("table == 'planted'")["column"]
     table = pd.DataFrame(rows, columns=list(columns))
     return Answer(seed=seed, cause=cause, severity=severity, batch=batch, causes=table, eggs=eggs,
                   parameters=dict(plan.p))
+
+
+def _killed_first(plan, mine, item):
+    lost = int(mine["died_of"].isin(item["died_of"]).sum())
+    if item["cause"] == "low_fertility":
+        # what an ordinary flock would have lost as well is not the cause's doing
+        lost += int((~mine["fertile"]).sum()) - round(len(mine) * (1 - plan.p["fertility"]))
+    return max(lost, 0), ""

@@ -17,7 +17,7 @@ from hatchkit import problems as _problems
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.season import Season
-from hatchkit.simulate import causes, course, habits, loggers
+from hatchkit.simulate import causes, course, habits, loggers, without
 from hatchkit.simulate.biology import birds
 from hatchkit.simulate.biology import parameters as _figures
 from hatchkit.simulate.course import DAY, BatchPlan, SeasonPlan
@@ -87,14 +87,17 @@ def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, 
     others = streams["cause"].permutation([item.batch for item in plan.batches if item.batch != asked])
     if times > 1 and cause not in causes.REPEATABLE:
         raise HatchkitError(f"{cause} cannot be planted {times} times; these can: {', '.join(causes.REPEATABLE)}.")
-    touched = []
+    touched, plain = [], plan
     for batch in [asked, *map(str, others[:times - 1])]:
         plan, more = causes.plant(streams["cause"], plan, cause=cause, severity=severity, batch=batch)
         touched += more
     tables, truth = course.run(streams["chance"], plan)
     if gaps:
         tables["readings"] = _with_gaps(streams["habits"], tables["readings"], gaps)
-    answer = course.answer_for(plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked)
+    lost = without.losses(plan, plain, truth, batches=[item["batch"] for item in touched],
+                          chance=_streams(seed)["chance"])
+    answer = course.answer_for(plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked,
+                               without=lost)
     return plan, tables, answer, streams
 
 
