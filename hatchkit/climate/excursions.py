@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.climate import machine_air, ranges, shapes
+from hatchkit.climate import machine_air, ranges, shapes, steady
 from hatchkit.climate.dose import DOSE_COLUMNS, dose_of
 from hatchkit.climate.track import batch_track
 
@@ -19,7 +19,7 @@ EGG_FOLLOWS_H = 3.0
 #: ... and its extreme is looked for this long, hours.
 EGG_EXTREME_H = 2.0
 #: Openings (candling, watering, turning) and the warming up of the eggs are everyday up to this length, hours.
-ORDINARY_H = {"opening": 3.0, "loading": 12.0}
+ORDINARY_H = {"opening": 3.0, "loading": shapes.LOADING_LASTS_H}
 #: So is the watch zone up to this long, whatever it looks like.
 ORDINARY_WATCH_H = 6.0
 
@@ -46,7 +46,9 @@ def find_excursions(season) -> pd.DataFrame:
     -----
     A stretch counts when it reaches the alarm limits, or lies in the watch zone for 2 hours. Short
     returns into the range (half an hour or two steps) do not end it; a gap does, and so does the
-    other side of the range. What happened in gaps is not known: see ``state_of_time``.
+    other side of the range. What happened in gaps is not known: see ``state_of_time``. Days on end
+    beside the range are one row (`looks_like` is steady) with where the machine ran as its extreme;
+    events inside them have rows of their own, and their time counts for those only.
     """
     return season.once(("excursions",), lambda: _all_excursions(season)).copy(deep=False)
 
@@ -55,10 +57,11 @@ def _all_excursions(season) -> pd.DataFrame:
     found = []
     for incubator, batches in by_incubator(season):
         step = machine_air.machine_air(season, incubator).attrs["step_h"]
+        air = machine_air.settings_of(season, incubator).get("air", "fan")
         for batch in batches["batch"]:
             track = batch_track(season, batch)
             if not track.empty:
-                found.append(batch_excursions(track, step).assign(incubator=incubator, batch=batch))
+                found.append(batch_excursions(track, step, air).assign(incubator=incubator, batch=batch))
     if not found:
         return _empty()
     table = pd.concat(found, ignore_index=True)
@@ -68,17 +71,19 @@ def _all_excursions(season) -> pd.DataFrame:
     return _number(table)[COLUMNS]
 
 
-def batch_excursions(track: pd.DataFrame, step_h: float) -> pd.DataFrame:
+def batch_excursions(track: pd.DataFrame, step_h: float, air: str = "fan") -> pd.DataFrame:
     """Excursions of one ``batch_track``; columns as in ``find_excursions`` without incubator, batch, event."""
     used = track[track["air_c"].notna()].reset_index(drop=True)
     columns = {name: used[name].to_numpy() for name in (*DOSE_COLUMNS, "hours", "gap", "level", "rh_pct", "stage",
                                                        "probe_spread_c")}
     columns["clock_h"] = columns["age_days"] * 24
+    columns["usual"] = columns["level"] == 0
+    runs = _runs(columns, np.sign(columns["level"]), step_h)
+    rows, runs = _steady_rows(columns, runs, step_h, air)
+    rows += [_describe(columns, *run, "air", step_h) for run in runs if _counts(columns, *run)]
+    taken = [(columns["clock_h"][row["first"]], columns["clock_h"][row["last"]], row["kind"]) for row in rows]
     egg = columns["egg_c"]
     egg_side = (egg > columns["egg_range_high_c"]).astype(int) - (egg < columns["egg_range_low_c"]).astype(int)
-    rows = [_describe(columns, *run, "air", step_h) for run in _runs(columns, np.sign(columns["level"]), step_h)
-            if _counts(columns, *run)]
-    taken = [(columns["clock_h"][row["first"]], columns["clock_h"][row["last"]], row["kind"]) for row in rows]
     rows += [_describe(columns, *run, "egg", step_h) for run in _runs(columns, egg_side, step_h)
              if _length(columns, run) >= WATCH_HOURS and not _follows(columns, run, taken)]
     names = [name for name in COLUMNS if name not in ("event", "incubator", "batch")]
@@ -88,6 +93,22 @@ def batch_excursions(track: pd.DataFrame, step_h: float) -> pd.DataFrame:
     for name, place in (("start", "first"), ("end", "last")):
         table[name] = pd.DatetimeIndex(used["time"])[table[place]]
     return table[names]
+
+
+def _steady_rows(columns, runs, step_h, air):
+    """Rows of days beside the range, and the runs that are left, with the events inside those days."""
+    rows = []
+    for stretch in steady.stretches(columns, runs):
+        inside = steady.events(columns, stretch, lambda side: _runs(columns, side, step_h))
+        event = np.zeros(len(columns["air_c"]), dtype=bool)
+        for first, last, _ in inside:
+            event[first:last + 1] = True
+        columns["usual"][stretch.part] |= np.abs(stretch.beyond(columns)) < steady.EDGE_K
+        calm = columns | {"hours": np.where(event, 0.0, columns["hours"])}
+        row = _describe(calm, stretch.first, stretch.last, stretch.side, "air", step_h)
+        rows.append(row | steady.describe(columns, stretch, event[stretch.part], air))
+        runs = [run for run in runs if not stretch.holds(run)] + inside
+    return rows, runs
 
 
 def _follows(columns, run, taken) -> bool:
@@ -197,11 +218,11 @@ def _describe(columns, first, last, side, on, step_h) -> dict:
 
 
 def _number(table):
-    """The column `event`: rows of one incubator and kind that overlap in time are one disturbance."""
+    """The column `event`: rows of one incubator and kind that overlap in time are one disturbance, or one setting."""
     event = np.zeros(len(table), dtype=int)
     current, open_until = 0, {}
     for position, row in enumerate(table.itertuples()):
-        key = (row.incubator, row.kind)
+        key = (row.incubator, row.kind, row.looks_like == "steady")
         number, until = open_until.get(key, (None, None))
         if number is None or row.start > until:
             current += 1

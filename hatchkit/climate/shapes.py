@@ -14,6 +14,8 @@ import numpy as np
 #: A cold stretch that begins within this many hours of setting is the eggs' own cold (they take 6 to 8 h to
 #: warm up, Penn State).
 LOADING_H = 3.0
+#: ... if it does not last longer than this, hours.
+LOADING_LASTS_H = 12.0
 #: 80 % of a fall within this time (or two steps) is fast.
 FAST_H = 0.4
 #: K per minute: faster than a closed box cools without power (17 K over 1.5 h starts at 0.2).
@@ -36,6 +38,7 @@ LONG_H = 4.0
 #: For warm air: a rise of up to this many K, most of it over `SLOW_H` or longer, is a thermostat's drift.
 WARM_DRIFT_K, SLOW_H = 2.0, 1.0
 
+#: What one curve can look like; days beside the range ("steady") are told apart before, in ``climate.steady``.
 WORDS = ("opening", "drift", "outage", "overheating", "sensor", "loading", "unclear")
 
 
@@ -46,7 +49,8 @@ def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
     ----------
     columns : dict of arrays
         Readings with a temperature, as in ``batch_track``: clock_h (hours since setting), air_c,
-        rh_pct, hours, gap, level, low_c, high_c, probe_spread_c.
+        rh_pct, hours, gap, level, usual (nothing happens: in range, or where the machine ran for days),
+        low_c, high_c, probe_spread_c.
     first, last : int
         Positions of the first and last reading out of range.
     warm : bool
@@ -103,9 +107,9 @@ def measure(columns, first, last, warm, step_h) -> dict:
 
 
 def _base(columns, first) -> float:
-    """Median of the six hours before, in range; else the middle of the range."""
+    """Median of the usual readings of the six hours before; else the middle of the range."""
     begin = int(np.searchsorted(columns["clock_h"], columns["clock_h"][first] - 6.0))
-    before = columns["air_c"][begin:first][columns["level"][begin:first] == 0]
+    before = columns["air_c"][begin:first][columns["usual"][begin:first]]
     if len(before) >= 3:
         return float(np.median(before))
     return float((columns["low_c"][first] + columns["high_c"][first]) / 2)
@@ -113,11 +117,11 @@ def _base(columns, first) -> float:
 
 def _cold(curve):
     hours, depth = curve["hours"], curve["depth_k"]
-    if curve["age_h"] < LOADING_H:
+    if curve["age_h"] < LOADING_H and hours <= LOADING_LASTS_H:
         return "loading", f"in the first hours after setting; {depth:.1f} K below what it should be"
-    fall = f"fell {depth:.1f} K"
     if not curve["known_before"]:
-        return "unclear", f"{fall}, and nothing is logged just before"
+        return "unclear", _unknown_before(curve, "coldest")
+    fall = f"fell {depth:.1f} K"
     fast = curve["to_80_h"] <= max(FAST_H, 2 * curve["step_h"])
     coarse = curve["step_h"] > COARSE_H
     damp = _dampness(curve)
@@ -134,10 +138,20 @@ def _cold(curve):
         return "opening", f"{fall}, most of it within {_time(curve['to_80_h'])}{stayed}{back}{dry}"
     if hours >= 0.5 and depth >= DRIFT_K and not (coarse and fast):
         shut = f"; humidity rose {curve['rh_change_pct']:.0f} %RH, as in a closed box" if damp == "rose" else ""
-        return "outage", (f"{fall} over {_time(curve['to_extreme_h'])}, at most {60 * curve['rate_k_min']:.0f} K "
+        deepest = curve["base_c"] - curve["extreme_c"]
+        return "outage", (f"fell {deepest:.1f} K over {_time(curve['to_extreme_h'])}, at most {60 * curve['rate_k_min']:.0f} K "
                           f"per hour, down to {curve['extreme_c']:.1f} °C: as a box cools without heat{shut}")
     why = "; the log's steps are too long to see the curve" if coarse else ""
     return "unclear", f"{fall} within {_time(curve['to_extreme_h'])}{why}"
+
+
+def _unknown_before(curve, worst) -> str:
+    """Evidence without a change: what was before was not logged, so nobody knows whether the air fell or rose."""
+    was = f"{curve['extreme_c']:.1f} °C at its {worst}"
+    if curve["age_h"] >= LOADING_H:
+        return f"{was}, and what was just before is not logged"
+    longer = ", longer than eggs take to warm up" if worst == "coldest" else ""
+    return f"{was}, out of range from setting on for {_time(curve['hours'])}{longer}"
 
 
 def _dampness(curve) -> str:
@@ -155,6 +169,8 @@ def _median(values) -> float:
 
 def _warm(curve):
     rise = f"rose {curve['depth_k']:.1f} K over {_time(curve['to_extreme_h'])} to {curve['extreme_c']:.1f} °C"
+    if not curve["known_before"]:
+        rise = _unknown_before(curve, "warmest")
     slow = curve["to_80_h"] >= SLOW_H and curve["depth_k"] <= WARM_DRIFT_K
     if slow or (curve["level"] < 2 and curve["hours"] >= 2):
         return "drift", f"{rise} and stayed warm for {_time(curve['hours'])}"

@@ -12,7 +12,7 @@ from hatchkit.units import shown_step, temperature
 
 LOOKS = {"opening": "a lid or door opened", "drift": "a slow drift", "outage": "heating lost (power or heater)",
          "overheating": "overheating", "sensor": "a faulty reading rather than real air",
-         "loading": "the eggs going in", "unclear": "nothing that the curve tells"}
+         "loading": "the eggs going in", "steady": "a machine that runs beside its range", "unclear": "nothing that the curve tells"}
 NOT_A_MORTALITY = "This orders disturbances by heat; it does not predict how many die."
 
 

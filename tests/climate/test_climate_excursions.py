@@ -56,8 +56,13 @@ def test_steps_of_half_an_hour_do_not_pretend_to_see_the_curve():
 
 
 def test_a_lid_opened_during_a_long_drift_does_not_name_it():
-    table = found(bump(200, 72, -3.2, rise=3), opening(230, 10))
+    table = found(bump(200, 40, -3.2, rise=3), opening(230, 10))
     assert list(table["looks_like"]) == ["drift"] and table["extreme_c"].iloc[0] < 30
+
+
+def test_a_lid_opened_while_the_machine_stands_low_for_days_is_a_row_of_its_own():
+    table = found(bump(200, 72, -3.2, rise=3), opening(230, 10))
+    assert list(table["looks_like"]) == ["steady", "opening"] and list(table["notable"]) == [True, False]
 
 
 def test_humidity_tells_a_lid_left_ajar_from_an_outage():
