@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from hatchkit.figures import egg_drawings
-from hatchkit.figures.style import INK, axes, fill, label
+from hatchkit.figures.style import INK, axes, fill, label, subplots
 
 
 def ranked_causes(table, ax=None, *, most=6):
@@ -97,13 +97,12 @@ def breakout_drawings(guide, axs=None, *, columns=6):
     -------
     ndarray of Axes
     """
-    import matplotlib.pyplot as plt
     import numpy as np
 
     rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
     if axs is None:
         lines = -(-len(rows) // columns)
-        figure, grid = plt.subplots(lines, columns, figsize=(1.35 * columns, 1.85 * lines), layout="constrained")
+        figure, grid = subplots(lines, columns, size=(1.35 * columns, 1.85 * lines))
         axs = np.atleast_1d(grid).ravel()
         for spare in axs[len(rows) :]:
             figure.delaxes(spare)
@@ -131,10 +130,9 @@ def side_by_side(columns, *, height=3.0, width=8.0, titles=None, share_y=False):
     -------
     ndarray of Axes, shape (columns,)
     """
-    import matplotlib.pyplot as plt
     import numpy as np
 
-    _, axs = plt.subplots(1, columns, figsize=(width, height), layout="constrained", sharey=share_y)
+    _, axs = subplots(1, columns, size=(width, height), sharey=share_y)
     axs = np.atleast_1d(axs)
     for ax, title in zip(axs, titles or [""] * columns, strict=True):
         ax.set_title(title, fontsize=10, color=INK)

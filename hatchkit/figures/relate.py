@@ -144,11 +144,9 @@ def losses_beside_exposure(exposure, axes=None, *, unit="C"):
 
 
 def _pair(axes, exposure):
-    import matplotlib.pyplot as plt
-
     if axes is None:
         wide = float(np.clip(0.16 * (len(exposure) + exposure["batch"].nunique()) + 1.5, 6.0, 13.0))
-        _, axes = plt.subplots(2, 1, figsize=(wide, 4.6), sharex=True, layout="constrained")
+        _, axes = style.subplots(2, size=(wide, 4.6), sharex=True)
     return style.axes(axes[0]), style.axes(axes[1])
 
 

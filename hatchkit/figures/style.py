@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 from hatchkit.stage_names import label as label  # figures speak of style.label
 from hatchkit.units import check_unit
 
@@ -34,12 +36,33 @@ def fill(key: str) -> dict:
     return dict(facecolor=colour, hatch=hatch, edgecolor=INK, linewidth=0.6)
 
 
-def axes(ax=None, *, size=(8.0, 3.6)):
-    """`ax`, or new axes of the given size in inches, in the kit's plain look."""
+def subplots(rows=1, columns=1, *, size, **more):
+    """``pyplot.subplots`` on a figure that shows every text as it is written: a flock called ``$_$`` is no formula."""
     import matplotlib.pyplot as plt
 
+    return plt.subplots(rows, columns, figsize=size, layout="constrained", FigureClass=_as_written(), **more)
+
+
+@cache
+def _as_written():
+    from matplotlib import rc_context
+    from matplotlib.figure import Figure
+    from matplotlib.text import Text
+
+    class AsWritten(Figure):
+        def draw(self, renderer):
+            with rc_context({"text.parse_math": False}):  # for what drawing itself makes: the labels of ticks
+                for text in self.findobj(Text):
+                    text.set_parse_math(False)
+                super().draw(renderer)
+
+    return AsWritten
+
+
+def axes(ax=None, *, size=(8.0, 3.6)):
+    """`ax`, or new axes of the given size in inches, in the kit's plain look."""
     if ax is None:
-        _, ax = plt.subplots(figsize=size, layout="constrained")
+        _, ax = subplots(size=size)
     for side in ("top", "right"):
         ax.spines[side].set_visible(False)
     ax.tick_params(colors=INK)

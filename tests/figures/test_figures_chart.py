@@ -8,10 +8,12 @@ matplotlib.use("Agg")
 
 import matplotlib.pyplot as plt
 import numpy as np
+import pandas as pd
 import pytest
+from matplotlib.text import Text
 from PIL import Image
 
-from hatchkit.figures import style
+from hatchkit.figures import advice, losses, style
 from hatchkit.figures.chart import chart
 
 
@@ -57,6 +59,26 @@ def test_several_axes_of_one_figure_are_one_picture():
     figure, both = plt.subplots(1, 2, figsize=(3, 2))
     for drawn in (both, tuple(both), list(both), figure):
         assert chart(drawn, alt="two empty plots").png[:4] == b"\x89PNG"
+
+
+@pytest.mark.parametrize("name", ["$_$ hens", "5 $ a \\dozen $", "$\\frac$", "$x^2$"])
+def test_a_name_with_dollar_signs_is_a_name_and_no_formula(name):
+    table = pd.DataFrame(dict(flock=[name, "Barn"], stage="early", share_of_set=[.15, .1], set=20))
+    by_flock = losses.losses_by_group(table)
+    left, right = advice.side_by_side(2, titles=[name, "plain"])
+    left.bar([name, "b"], [1, 2], label=name)
+    left.legend(title=name)
+    right.set_yticks([0, 1], [name, "b"])
+    right.set_xlabel(name)
+    drawn = style.axes(size=(4, 2))
+    drawn.barh([name, "b"], [1, 2])
+    for ax in (left, drawn, by_flock):
+        ax.figure.savefig(io.BytesIO(), bbox_inches="tight")
+        labels = ax.get_xticklabels() + ax.get_yticklabels()
+        assert any(text.get_text().startswith(name) for text in labels)
+        assert not any(text.get_parse_math() for text in ax.figure.findobj(Text))
+        assert chart(ax, alt=f"Two bars, one of them of {name}.").png
+    assert Text(0, 0, "$x$").get_parse_math()  # a person's own figures keep their formulas
 
 
 def test_the_stored_picture_keeps_its_colours():
