@@ -9,13 +9,12 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import cause_words, score
-from hatchkit.advice.cause_words import cause_patterns
-from hatchkit.advice.evidence import Gathered, evidence, evidence_links, factor_of, gather
-from hatchkit.advice.ordinary import STAGES, Ordinary, ordinary
+from hatchkit.advice import cause_words, score, weighing
+from hatchkit.advice.evidence import Gathered, evidence, gather
+from hatchkit.advice.ordinary import Ordinary, ordinary
+from hatchkit.advice.tally import STAGES, Tally, loss_shares
+from hatchkit.advice.weighing import UNNAMED
 from hatchkit.problems import HatchkitError
-
-UNNAMED = ("bad_luck", "unlisted")
 
 
 @dataclass(frozen=True)
@@ -26,14 +25,19 @@ class Causes:
     ----------
     batch : str
     table : DataFrame
-        One row per candidate, likeliest first: rank, cause, name, share, tied, factor_pattern,
-        factor_evidence, eggs_lost, fits, against, unknown, check_next.
+        One row per candidate, likeliest first: rank, cause, name, variant, share, tied, prior, factor_pattern,
+        factor_evidence, fits, against, unknown, check_next, firm, eggs_lost.
     sums : DataFrame
         Every factor of every cause and variant: cause, variant, part, found, profile, factor.
     evidence : DataFrame
         The batch's evidence items with value and level.
     pattern : DataFrame
-        stage, eggs, usual (eggs of an ordinary batch of this size).
+        stage, eggs (deaths between two looks shared by the published course), usual (eggs of an ordinary batch of
+        this size).
+    unaccounted : float
+        Eggs set that have no known end; `pattern` is without them.
+    remark : str
+        What the person wrote about the batch.
     losses : DataFrame
         cause, stage, eggs: eggs that the cause would account for, times its share.
     ordinary : Ordinary
@@ -48,10 +52,17 @@ class Causes:
     sums: pd.DataFrame
     evidence: pd.DataFrame
     pattern: pd.DataFrame
+    unaccounted: float
+    remark: str
     losses: pd.DataFrame
     ordinary: Ordinary
     verdict: str
     limits: tuple
+
+    @property
+    def eggs_set(self) -> float:
+        """Eggs set, those without a known end among them."""
+        return float(self.pattern["eggs"].sum() + self.unaccounted)
 
     def words(self) -> str:
         """The verdict in a few sentences."""
@@ -112,35 +123,43 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     return weighed(_same_species(gathered, batch), batch, evidence(gathered, batch), gathered.season)
 
 
-def weighed(counts_table, batch, items, season=None) -> Causes:
-    """Causes of one batch from the stage counts of its species' batches and its evidence items.
+def weighed(tally: Tally, batch, items, season=None) -> Causes:
+    """Causes of one batch from the eggs of its species' batches and its evidence items.
 
     Parameters
     ----------
-    counts_table : DataFrame
-        `ordinary.stage_counts`.
+    tally : Tally
+        `tally.tally`, the batches of one species.
     items : DataFrame
         `evidence.evidence`.
     season : Season, optional
-        Only for the limits of the verdict (was the probe checked, were eggs opened).
+        Only for the limits of the verdict (was the probe checked, were eggs opened) and the person's remark.
+
+    Notes
+    -----
+    Eggs without a known end are no chicks: for the score they are spread over the loss stages as usual.
     """
-    usual = ordinary(counts_table, batch)
-    counts = counts_table.loc[batch].to_numpy()
-    sums, lost = _weigh(counts, usual, items)
-    table = _rank(sums, counts, usual, items)
-    means = _mean_losses(sums, lost)
+    usual = ordinary(tally.filled(), batch)
+    gone, between = float(tally.unaccounted[batch]), tally.between[batch]
+    spread = gone * loss_shares(usual.shares, tally.clears_counted[batch])
+    sums, lost = weighing.weigh(*score.ways_to_fall(tally.sure.loc[batch].to_numpy() + spread, between), usual, items)
+    seen = cause_words.Seen(tally.counts.loc[batch].to_numpy(), tuple(between), gone)
+    table = _rank(sums, seen, usual, items)
+    means = weighing.mean_losses(sums, lost)
     table["eggs_lost"] = [means[cause].sum() for cause in table["cause"]]
-    pattern = pd.DataFrame({"stage": STAGES, "eggs": counts, "usual": usual.shares * counts.sum()})
+    row = {} if season is None else season.batch(batch)
     return Causes(
         batch=batch,
         table=table,
         sums=sums,
         evidence=items,
-        pattern=pattern,
+        pattern=pd.DataFrame({"stage": STAGES, "eggs": seen.counts, "usual": usual.shares * seen.eggs_set}),
+        unaccounted=gone,
+        remark=cause_words.remark(row),
         ordinary=usual,
-        losses=_losses(table, means),
-        verdict=_verdict(table),
-        limits=() if season is None else cause_words.limits(season, batch, items, usual),
+        losses=weighing.losses(table, means),
+        verdict=_verdict(table, seen),
+        limits=() if season is None else cause_words.limits(season, row, items, usual),
     )
 
 
@@ -148,92 +167,18 @@ def _eggs(gathered, batch) -> float:
     return float(gathered.counts.loc[batch].sum()) if batch in gathered.counts.index else 0.0
 
 
-def _same_species(gathered, batch) -> pd.DataFrame:
+def _same_species(gathered, batch) -> Tally:
     batches = gathered.season.batches
     kind = batches.loc[batches["batch"] == batch, "species"].iloc[0]
-    same = batches.loc[batches["species"] == kind, "batch"].astype(str)
-    return gathered.counts.loc[[name for name in gathered.counts.index if name in set(same)]]
+    return gathered.tally.only(batches.loc[batches["species"] == kind, "batch"].astype(str))
 
 
-def _weigh(counts, usual: Ordinary, items) -> tuple[pd.DataFrame, dict]:
-    """Factor of each cause, variant and part, and the eggs that each cause would account for."""
-    factors, links = factor_of(), evidence_links()
-    kinds, levels = dict(zip(items["item"], items["kind"], strict=True)), dict(
-        zip(items["item"], items["level"], strict=True))
-    rows, lost = [], {}
-    for pattern in cause_patterns().values():
-        doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
-        log_pattern = score.pattern_log_factor(counts, usual.shares, usual.spread, doublings)
-        common = dict(cause=pattern["cause"], variant=pattern["variant"])
-        rows.append(
-            {**common, "part": "pattern", "found": pattern["why"], "profile": "", "factor": np.exp(log_pattern)}
-        )
-        lost[(pattern["cause"], pattern["variant"])] = score.eggs_lost(
-            counts, usual.shares, usual.spread, doublings
-        )
-        for link in links[pattern["cause"]]:
-            if link["variant"] not in (pattern["variant"], "*"):
-                continue
-            level = levels[link["item"]]
-            factor = 1.0 if level is None else factors[kinds[link["item"]], link["profile"]][level]
-            rows.append(
-                {
-                    **common,
-                    "part": link["item"],
-                    "found": level or "not known",
-                    "profile": link["profile"],
-                    "factor": float(factor),
-                }
-            )
-    other = score.unlisted_log_factor(counts, usual.shares, usual.spread)
-    rows += [
-        dict(cause="bad_luck", variant="always", part="pattern", found="as batches differ", profile="", factor=1.0),
-        dict(
-            cause="unlisted",
-            variant="always",
-            part="pattern",
-            found="any pattern",
-            profile="",
-            factor=np.exp(other),
-        ),
-    ]
-    return pd.DataFrame(rows), lost
-
-
-def _by_variant(sums) -> dict:
-    """Log factor of each variant of each cause: {cause: {variant: log factor}}."""
-    logs = {}
-    for cause, variant, factor in zip(sums["cause"], sums["variant"], np.log(sums["factor"]), strict=True):
-        variants = logs.setdefault(cause, {})
-        variants[variant] = variants.get(variant, 0.0) + factor
-    return logs
-
-
-def _mean_losses(sums, lost) -> dict:
-    """Eggs per stage that each cause would account for, averaged over its variants as likely as they are."""
-    none = np.zeros(len(STAGES))
-    means = {}
-    for cause, logs in _by_variant(sums).items():
-        weight = np.exp(np.array(list(logs.values())) - max(logs.values()))
-        means[cause] = (weight / weight.sum()) @ np.stack([lost.get((cause, variant), none) for variant in logs])
-    return means
-
-
-def _losses(table, means) -> pd.DataFrame:
-    rows = [
-        dict(cause=cause, stage=stage, eggs=float(eggs * share))
-        for cause, share in zip(table["cause"], table["share"], strict=True)
-        if cause not in UNNAMED
-        for stage, eggs in zip(STAGES[1:], means[cause][1:], strict=True)
-    ]
-    return pd.DataFrame(rows)
-
-
-def _rank(sums, counts, usual, items) -> pd.DataFrame:
-    causes = _listed()
-    by_pattern = _by_variant(sums[sums["part"] == "pattern"])
+def _rank(sums, seen, usual, items) -> pd.DataFrame:
+    causes, known = _listed(), {item["item"]: item for item in items.to_dict("records")}
+    by_pattern = weighing.by_variant(sums[sums["part"] == "pattern"])
+    enough = not seen.mostly_unknown(score.MOST_UNACCOUNTED)
     rows = []
-    for cause, logs in _by_variant(sums).items():
+    for cause, logs in weighing.by_variant(sums).items():
         best = max(logs, key=logs.get)
         rows.append(
             dict(
@@ -244,6 +189,7 @@ def _rank(sums, counts, usual, items) -> pd.DataFrame:
                 factor_pattern=float(np.exp(by_pattern[cause][best])),
                 factor_evidence=float(np.exp(logs[best] - by_pattern[cause][best])),
                 check_next=causes[cause]["check_next"],
+                firm=enough and _may_be_firm(causes[cause]["firm_with"], known),
             )
         )
     table = pd.DataFrame(rows)
@@ -255,8 +201,7 @@ def _rank(sums, counts, usual, items) -> pd.DataFrame:
     parts = {}
     for line in sums.to_dict("records"):
         parts.setdefault((line["cause"], line["variant"]), []).append(line)
-    known = {item["item"]: item for item in items.to_dict("records")}
-    told = [cause_words.for_and_against(row, parts[row["cause"], row["variant"]], counts, usual, known)
+    told = [cause_words.for_and_against(row, parts[row["cause"], row["variant"]], seen, usual, known)
             for row in table.to_dict("records")]
     table[["fits", "against", "unknown"]] = pd.DataFrame(told, index=table.index)
     return table[
@@ -274,8 +219,14 @@ def _rank(sums, counts, usual, items) -> pd.DataFrame:
             "against",
             "unknown",
             "check_next",
+            "firm",
         ]
     ]
+
+
+def _may_be_firm(firm_with, known) -> bool:
+    """Whether one of the items that a firm verdict rests on is known; causes without such items need none."""
+    return not isinstance(firm_with, str) or any(known[item]["level"] is not None for item in firm_with.split())
 
 
 @cache
@@ -292,13 +243,14 @@ def priors(names) -> np.ndarray:
     return np.array([fixed.get(name, rest * w / weight.sum()) for name, w in zip(names, weight, strict=True)])
 
 
-def _verdict(table) -> str:
-    """The one rule: confident from `score.CONFIDENT`, probable from one half, otherwise bad luck or cannot tell."""
+def _verdict(table, seen) -> str:
+    """The one rule: confident from `score.CONFIDENT` if `firm`, probable from one half, else bad luck or cannot tell.
+
+    With more than `score.MOST_UNACCOUNTED` of the eggs without a known end it is not called bad luck either.
+    """
     first = table.iloc[0]
-    if first["cause"] == "bad_luck":
-        return "bad luck" if first["share"] >= 0.5 else "cannot tell"
-    if first["cause"] == "unlisted":
+    if first["cause"] == "unlisted" or first["share"] < 0.5:
         return "cannot tell"
-    return (
-        "confident" if first["share"] >= score.CONFIDENT else "probable" if first["share"] >= 0.5 else "cannot tell"
-    )
+    if first["cause"] == "bad_luck":
+        return "cannot tell" if seen.mostly_unknown(score.MOST_UNACCOUNTED) else "bad luck"
+    return "confident" if first["share"] >= score.CONFIDENT and first["firm"] else "probable"

@@ -14,7 +14,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import evidence_climate, evidence_records
-from hatchkit.advice.ordinary import stage_counts
+from hatchkit.advice.tally import Tally, tally
 from hatchkit.problems import HatchkitError
 
 LEVELS = ("very_low", "low", "usual", "high", "very_high")
@@ -27,16 +27,21 @@ class Gathered:
     Attributes
     ----------
     season : Season
-    counts : DataFrame
-        `ordinary.stage_counts`.
+    tally : Tally
+        `tally.tally`.
     clock, water : DataFrame
         Hatch clock and water loss per batch; empty where they cannot be made.
     """
 
     season: object
-    counts: pd.DataFrame
+    tally: Tally
     clock: pd.DataFrame
     water: pd.DataFrame
+
+    @property
+    def counts(self) -> pd.DataFrame:
+        """Eggs per batch and stage."""
+        return self.tally.counts
 
 
 def gather(season, only=None) -> Gathered:
@@ -61,7 +66,7 @@ def gather(season, only=None) -> Gathered:
         machine = season.with_batches(batches[mates])
     return Gathered(
         season=season,
-        counts=stage_counts(season),
+        tally=tally(season),
         clock=_or_empty(hatch_clock, machine),
         water=_or_empty(batch_water_loss, alone),
     )

@@ -51,7 +51,10 @@ def _flock_clears(gathered, row) -> float:
     batches = gathered.season.batches
     if pd.isna(row.get("flock")):
         return float("nan")
-    same_kind = (batches["species"] == row["species"]) & batches["flock"].notna()
+    # A batch whose clears were never counted says nothing of its flock's clears.
+    counted = gathered.tally.clears_counted
+    counted = batches["batch"].astype(str).isin(counted.index[counted])
+    same_kind = (batches["species"] == row["species"]) & batches["flock"].notna() & counted
     same_flock = batches["flock"] == row["flock"]
     own = batches.loc[same_kind & same_flock & (batches["batch"] != row["batch"]), "batch"]
     other = batches.loc[same_kind & ~same_flock, "batch"]

@@ -10,9 +10,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.advice import predictive
 from hatchkit.advice.score import Spread, log_likelihood, unlisted_log_factor
-
-#: Stages of the score; "clear" holds clears and opened infertiles, "hatched" good chicks only.
-STAGES = ("hatched", "culled", "clear", "early", "mid", "late", "pipped_dead", "removed")
+from hatchkit.advice.tally import STAGES
 
 
 @dataclass(frozen=True)
@@ -41,50 +39,13 @@ class Ordinary:
     eggs: int
 
 
-def stage_counts(season) -> pd.DataFrame:
-    """Eggs per batch and stage of `STAGES`; rows: finished batches. Eggs not accounted for are left out.
-
-    A death whose interval crosses a stage limit is shared by the published two-phase shape (Kuurman et al.
-    2001), not by this season's own ages at death: those already hold the trouble that is looked for.
-    """
-    from hatchkit.losses.windows import left_out
-
-    skip = set(left_out(season)["batch"])
-    lengths = season.species_table["incubation_days"]
-    kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
-    rows = {}
-    for batch, part in season.fates.groupby("batch", sort=False):
-        if batch not in skip and kinds.get(batch) in lengths.index:
-            rows[str(batch)] = _batch_counts(part, kinds[batch], float(lengths[kinds[batch]]))
-    return pd.DataFrame.from_dict(rows, orient="index", columns=list(STAGES)).astype(float)
-
-
-def _batch_counts(fates, species, days) -> list[float]:
-    from hatchkit.losses.stages import limits_for, share_between
-    from hatchkit.losses.two_phase import cumulative
-
-    limits, found = limits_for(species, days), dict.fromkeys(STAGES, 0.0)
-    for row in fates.to_dict("records"):
-        if row["fate"] == "dead":
-            shares = share_between(
-                row["after_day"], row["by_day"], limits, lambda day: float(cumulative(day, days))
-            )
-            for (stage, _, _), share in zip(limits, shares, strict=True):
-                found[stage] += row["eggs"] * share
-        elif row["fate"] in ("clear", "infertile"):
-            found["clear"] += row["eggs"]
-        elif row["fate"] in found:
-            found[row["fate"]] += row["eggs"]
-    return list(found.values())
-
-
 def ordinary(counts: pd.DataFrame, batch) -> Ordinary:
     """Usual shares for one batch from the rows of the other batches of its species.
 
     Parameters
     ----------
     counts : DataFrame
-        `stage_counts` of the batches of one species.
+        `tally.Tally.filled` of the batches of one species.
     batch : str
         Left out, so that a batch is never compared with itself.
 

@@ -7,8 +7,12 @@ from dataclasses import replace
 import numpy as np
 import pandas as pd
 
-from hatchkit.advice.ordinary import ordinary, stage_counts
+from hatchkit.advice.ordinary import ordinary
+from hatchkit.advice.tally import STAGES, tally
 from hatchkit.problems import HatchkitError
+
+STANDING = ["batch", "species", "developing", "unaccounted", "hatched", "share_hatched", "share_low", "share_high",
+            "usual", "others", "away", "away_low", "away_high"]
 
 
 def standing(season) -> pd.DataFrame:
@@ -17,35 +21,31 @@ def standing(season) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        batch, species, developing (eggs set less clears, infertiles and removed), hatched, share_hatched,
-        usual (share of this person's other batches, drawn to the published ledger), away (standard deviations of
-        a batch, spread between batches included; below 0 is poorer than usual). Poorest first.
+        batch, species, developing (eggs known to be neither clear, infertile nor removed), unaccounted (eggs without
+        a known end), hatched, share_hatched (of developing; missing where eggs are unaccounted), share_low and
+        share_high (if all of these were embryos, or none), usual (share of this person's other batches, drawn to the
+        published ledger), others (how many batches that is), away (standard deviations of a batch, spread between
+        batches included; below 0 is poorer than usual; with half of the unaccounted eggs as embryos), away_low,
+        away_high. Poorest first.
     """
-    counts = stage_counts(season)
+    eggs = tally(season)
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
+    clear, removed = STAGES.index("clear"), STAGES.index("removed")
+    filled = {kind: eggs.only(kinds.index[kinds == kind]).filled() for kind in kinds.unique()}
     rows = []
-    for batch, row in counts.iterrows():
-        usual = ordinary(counts.loc[[name for name in counts.index if kinds[name] == kinds[batch]]], batch)
-        names = list(counts.columns)
-        grown = row.sum() - row["clear"] - row["removed"]
-        outside = usual.shares[names.index("clear")] + usual.shares[names.index("removed")]
-        share = float(usual.shares[0] / (1 - outside))
+    for batch, row in eggs.counts.iterrows():
+        usual = ordinary(filled[kinds[batch]], batch)
+        share = float(usual.shares[0] / (1 - usual.shares[clear] - usual.shares[removed]))
+        grown, gone = row.sum() - row["clear"] - row["removed"], float(eggs.unaccounted[batch])
         if grown <= 0:
             continue
-        spread = np.sqrt(share * (1 - share) / grown * (1 + (grown - 1) * usual.rho))
-        rows.append(
-            dict(
-                batch=batch,
-                species=kinds[batch],
-                developing=float(grown),
-                hatched=float(row["hatched"]),
-                share_hatched=float(row["hatched"] / grown),
-                usual=share,
-                away=float((row["hatched"] / grown - share) / spread),
-            )
-        )
-    columns = ["batch", "species", "developing", "hatched", "share_hatched", "usual", "away"]
-    return pd.DataFrame(rows, columns=columns).sort_values("away", kind="stable").reset_index(drop=True)
+        found = [row["hatched"] / (grown + part * gone) for part in (1.0, 0.5, 0.0)]
+        away = [(one - share) / np.sqrt(share * (1 - share) / of * (1 + (of - 1) * usual.rho))
+                for one, of in zip(found, (grown + gone, grown + gone / 2, grown), strict=True)]
+        rows.append([batch, kinds[batch], grown, gone, row["hatched"], np.nan if gone else found[1], found[0],
+                     found[2], share, usual.batches, away[1], away[0], away[2]])
+    table = pd.DataFrame(rows, columns=STANDING)
+    return table.sort_values("away", kind="stable").reset_index(drop=True)
 
 
 def poorest_batch(season) -> str:

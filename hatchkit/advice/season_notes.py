@@ -7,7 +7,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.advice import season_words
 from hatchkit.advice.causes import season_causes
-from hatchkit.advice.ordinary import STAGES
+from hatchkit.advice.tally import STAGES
 from hatchkit.advice.what_if import eggs_by_cause, published_eggs
 
 COLUMNS = ["rank", "what", "kind", "key", "eggs_lost", "batches", "how_sure", "do_next"]
@@ -30,22 +30,50 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        rank, what, kind (cause or stage), key, eggs_lost, batches (comma-separated; empty for a stage), how_sure,
-        do_next. Empty when nothing stands out.
+        rank, what, kind (cause, stage or records), key, eggs_lost, batches (comma-separated; empty for a stage),
+        how_sure, do_next. Empty when nothing stands out; ``.attrs["nothing"]`` then says in what sense.
 
     Notes
     -----
     Causes count the eggs that `what_if.eggs_by_cause` puts down to them. A stage counts the eggs beyond the
-    published ledger that no cause accounts for, so nothing is counted twice.
+    published ledger that no cause accounts for, so nothing is counted twice. Eggs without a known end count as they
+    are: better records would give them back.
     """
     causes = season_causes(season) if causes is None else causes
-    rows = _from_causes(causes) + _from_stages(causes)
+    rows = _from_causes(causes) + _from_stages(causes) + _from_records(causes)
     table = pd.DataFrame(rows, columns=COLUMNS[1:])
     table = (
         table[table["eggs_lost"] >= LEAST_EGGS].sort_values("eggs_lost", ascending=False, kind="stable").head(most)
     )
     table.insert(0, "rank", range(1, len(table) + 1))
-    return table.reset_index(drop=True)
+    table = table.reset_index(drop=True)
+    if table.empty:
+        table.attrs["nothing"] = season_words.nothing(len(causes), _unusual(season) if causes else [])
+    return table
+
+
+def _unusual(season) -> list[str]:
+    """Batches that `losses.bad_luck` finds unusual, against the person's other batches or a published level."""
+    from hatchkit.losses.bad_luck import bad_luck
+
+    table = bad_luck(season)
+    return table.loc[table["unusual"] | table["norm_unusual"], "batch"].astype(str).unique().tolist()
+
+
+def _from_records(causes) -> list[dict]:
+    """Eggs that nobody can account for, as something to mend in the records."""
+    gone = {batch: one.unaccounted for batch, one in causes.items() if one.unaccounted}
+    return [
+        dict(
+            what=season_words.UNACCOUNTED,
+            kind="records",
+            key="unaccounted",
+            eggs_lost=float(sum(gone.values())),
+            batches=", ".join(gone),
+            how_sure=season_words.UNACCOUNTED_SURE,
+            do_next=season_words.UNACCOUNTED_NEXT,
+        )
+    ]
 
 
 def _from_causes(causes) -> list[dict]:

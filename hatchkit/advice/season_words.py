@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from hatchkit.advice.score import CONFIDENT, MOST_UNACCOUNTED
 from hatchkit.stage_names import in_words
+from hatchkit.tables import percent
 
 STAGE_SURE = "sure of the count; the cause is not known, and the published level is itself rough"
 
@@ -15,6 +17,13 @@ STAGE_NEXT = {
     "culled": "Look at warmth in the last week and at hatching; ask a veterinarian if chicks are deformed.",
     "removed": "Look at the nests, cracks and washing, and take out rotten eggs early.",
 }
+
+UNACCOUNTED = "Eggs without a known end"
+
+UNACCOUNTED_SURE = "sure of the count; clear, dead or broken, nobody knows"
+
+UNACCOUNTED_NEXT = ("Write down every egg: clears and dead at each candling, and what was left in the machine after "
+                    "the hatch. Until then these batches' shares are only known within a range.")
 
 
 def stage_title(stage) -> str:
@@ -29,7 +38,7 @@ def stage_next(stage) -> str:
 
 def how_sure(share) -> str:
     """How sure a cause is, from its highest weight in any batch."""
-    if share >= 0.8:
+    if share >= CONFIDENT:
         return "fairly sure in at least one batch"
     if share >= 0.5:
         return "probable, not sure"
@@ -39,7 +48,7 @@ def how_sure(share) -> str:
 def notes(table) -> str:
     """The season notes as sentences, in order."""
     if table.empty:
-        return "Nothing in this season cost enough eggs to stand out from ordinary luck."
+        return table.attrs.get("nothing") or nothing(1, [])
     told = []
     for row in table.to_dict("records"):
         where = f" in batch{'es' if ',' in row['batches'] else ''} {row['batches']}" if row["batches"] else ""
@@ -50,15 +59,30 @@ def notes(table) -> str:
     return "\n".join(told)
 
 
+def nothing(batches, unusual) -> str:
+    """That no cause and no stage stands out, of so many finished batches of which some may be unusual all the same."""
+    if not batches:
+        return "No batch has its end on record, so nothing can be said of what repays attention."
+    text = "No cause and no stage cost enough eggs to be put first."
+    if not unusual:
+        return f"{text} Nothing here stands out from ordinary luck."
+    named = f"batch{'es' if len(unusual) > 1 else ''} {', '.join(unusual)}"
+    return (f"{text} But not all is ordinary luck: {named} lost more at some stage than luck often gives; see the "
+            "section on bad luck.")
+
+
 def what_if(result) -> str:
     """What the season lost, and what it would have given without the excursions."""
     facts, table = result.facts, result.table
-    worst = table[table["block"] == "stage"].sort_values("eggs", ascending=False).iloc[0]
-    text = (
-        f"Of {facts['eggs_set']:.0f} eggs {facts['hatched']:.0f} gave good chicks; most were lost as "
-        f"{worst['name']} "
-        f"({worst['eggs']:.0f})."
-    )
+    stages = table[(table["block"] == "stage") & (table["key"] != "unaccounted")]
+    worst, gone = stages.sort_values("eggs", ascending=False).iloc[0], facts["unaccounted"]
+    text = f"Of {facts['eggs_set']:.0f} eggs set {facts['hatched']:.0f} gave good chicks"
+    if gone:
+        text += f" and {gone:.0f} {'has' if round(gone) == 1 else 'have'} no known end"
+    text += f"; the largest known loss is {worst['name']} ({worst['eggs']:.0f})." if worst["eggs"] else "."
+    if facts["left_out"]:
+        text += (f" Not among them: {facts['left_out_eggs']:.0f} eggs of batch{'es' if facts['left_out'] > 1 else ''} "
+                 f"{facts['left_out_names']}, whose hatch is not over or whose records cannot be read.")
     causes = table[table["block"] == "cause"]
     if len(causes):
         first = causes.iloc[0]
@@ -80,20 +104,39 @@ def standing(table, batch) -> str:
         return (f"Batch {batch}: no developing egg whose end is on record (all clear, or the hatch not over), so it "
                 "cannot be set beside the others.")
     row = table[table["batch"] == batch].iloc[0]
+    chicks, least = row["hatched"], row["developing"]
+    lowest, highest = _far(row["away_low"]), _far(row["away_high"])
+    if row["unaccounted"]:
+        told = (f"Batch {batch}: {row['unaccounted']:.0f} of its eggs have no known end. It gave {chicks:.0f} good "
+                f"chicks: {percent(row['share_high'])} of {least:.0f} developing eggs if none of those held an embryo, "
+                f"{percent(row['share_low'])} of {least + row['unaccounted']:.0f} if all did; that is "
+                f"{lowest if lowest == highest else f'anywhere from {lowest} to {highest}'}")
+    else:
+        told = (f"Batch {batch}: {chicks:.0f} good chicks of {least:.0f} developing eggs (clears and eggs taken out "
+                f"left aside), {percent(row['share_hatched'])}, {lowest}")
+    return f"{told} {_usual(row)}{_place(table, row)}." + (NOT_POOR if row["away_low"] > -1 else "")
+
+
+NOT_POOR = " By this measure it was not a poor hatch."
+
+
+def _far(away) -> str:
+    return "far below" if away <= -2 else "below" if away <= -1 else "near" if away < 1 else "above"
+
+
+def _usual(row) -> str:
+    """What the batch is set beside."""
+    if row["others"] == 0:
+        return f"the {percent(row['usual'])} of a published ledger (no other batch of the species is on record)"
+    others = "other batch" if row["others"] == 1 else f"{row['others']} other batches"
+    return f"the {percent(row['usual'])} that is usual by your {others} of the species and a published ledger"
+
+
+def _place(table, row) -> str:
+    if len(table) == 1:
+        return ""
     place = int((table["away"] < row["away"]).sum()) + 1
     order = "the poorest" if place == 1 else f"number {place} from the poorest"
-    far = (
-        "far below"
-        if row["away"] <= -2
-        else "below"
-        if row["away"] <= -1
-        else "near"
-        if row["away"] < 1
-        else "above"
-    )
-    return (
-        f"Batch {batch}: {row['hatched']:.0f} good chicks of {row['developing']:.0f} developing eggs "
-        f"({100 * row['share_hatched']:.0f} %), {far} the {100 * row['usual']:.0f} % that is usual for this "
-        "person's "
-        f"other batches of the species; {order} of {len(table)} batches, spread between batches allowed for."
-    )
+    many = table["unaccounted"] > MOST_UNACCOUNTED * (table["developing"] + table["unaccounted"])
+    guess = ", half of the eggs without a known end taken for embryos" if many.any() else ""
+    return f"; {order} of {len(table)} batches, spread between batches allowed for{guess}"

@@ -10,7 +10,8 @@ import pandas as pd
 from hatchkit import reference, stage_names
 from hatchkit.advice import season_words
 from hatchkit.advice.causes import UNNAMED, season_causes
-from hatchkit.advice.ordinary import STAGES
+from hatchkit.advice.score import CONFIDENT
+from hatchkit.advice.tally import STAGES
 from hatchkit.problems import HatchkitError
 
 #: A cause that accounts for less than this many eggs is not shown.
@@ -27,8 +28,8 @@ class WhatIf:
         block (stage, cause, excursions), key, name, eggs, low, high, usual; low and high only where they
         are known, usual only for stages.
     facts : dict
-        eggs_set, hatched, chicks_back, chicks_low, chicks_high, verdict (missing where no excursion can be
-        judged).
+        eggs_set, hatched, unaccounted (of the eggs set), left_out, left_out_eggs and left_out_names (batches that
+        are not among these), chicks_back, chicks_low, chicks_high, verdict (missing where no excursion can be judged).
     """
 
     table: pd.DataFrame
@@ -67,7 +68,9 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     rows = _stages(causes) + _by_cause(causes)
     excess, verdict = _excess(season, relation)
     facts = dict(
-        eggs_set=sum(c.pattern["eggs"].sum() for c in causes.values()),
+        eggs_set=_eggs_set(causes),
+        unaccounted=sum(c.unaccounted for c in causes.values()),
+        **_left_out(season, causes),
         hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()),
         verdict=verdict,
         chicks_back=np.nan,
@@ -93,8 +96,20 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
 
 
+def _eggs_set(causes) -> float:
+    return sum(c.eggs_set for c in causes.values())
+
+
+def _left_out(season, causes) -> dict:
+    """Batches that no word is said of, because their hatch is not over or their records cannot be read."""
+    names = season.batches["batch"].astype(str)
+    rest = season.batches[~names.isin(list(causes))]
+    return dict(left_out=len(rest), left_out_eggs=float(rest["eggs_set"].fillna(0).sum()),
+                left_out_names=", ".join(rest["batch"].astype(str)))
+
+
 def _stages(causes) -> list[dict]:
-    patterns = pd.concat([c.pattern for c in causes.values()]) if causes else pd.DataFrame(columns=["stage"])
+    patterns = pd.concat([c.pattern for c in causes.values()])
     rows = []
     for stage in STAGES[1:]:
         part = patterns[patterns["stage"] == stage]
@@ -109,22 +124,32 @@ def _stages(causes) -> list[dict]:
                 usual=published_eggs(stage, causes),
             )
         )
+    gone = float(sum(c.unaccounted for c in causes.values()))
+    if gone:
+        rows.append(dict(block="stage", key="unaccounted", name=stage_names.in_words("unaccounted"), eggs=gone,
+                         low=np.nan, high=np.nan, usual=np.nan))
     return rows
 
 
 def published_eggs(stage, causes) -> float:
     """Eggs of a stage that the published ledger would give for as many eggs set."""
     ledger = reference.load("ordinary_ledger").set_index("stage")["share_of_set"]
-    return float(ledger[stage] / ledger.sum() * sum(c.pattern["eggs"].sum() for c in causes.values()))
+    return float(ledger[stage] / ledger.sum() * _eggs_set(causes))
 
 
 def eggs_by_cause(causes) -> pd.DataFrame:
-    """Eggs that each cause accounts for over the season: cause, name, eggs, firmest (highest share), batches."""
+    """Eggs that each cause accounts for over the season: cause, name, eggs, firmest, batches.
+
+    `firmest` is the highest share in any batch, kept below `score.CONFIDENT` where the records allow no firm verdict.
+    """
     names = reference.load("causes").set_index("cause")["name"].drop(list(UNNAMED))
     table = pd.DataFrame({"cause": names.index, "name": names.to_list(), "eggs": 0.0, "firmest": 0.0})
     if causes:
         losses = pd.concat([c.losses for c in causes.values()]).groupby("cause")["eggs"].sum()
-        shares = pd.concat([c.table for c in causes.values()]).groupby("cause")["share"].max()
+        tables = pd.concat([c.table[["cause", "share", "firm"]] for c in causes.values()])
+        capped = tables["share"].clip(upper=CONFIDENT - 0.01)
+        tables["share"] = tables["share"].where(tables["firm"].astype(bool), capped)
+        shares = tables.groupby("cause")["share"].max()
         table["eggs"], table["firmest"] = table["cause"].map(losses).fillna(0.0), table["cause"].map(shares)
     first = {batch: c.table["cause"].iloc[0] for batch, c in causes.items()}
     table["batches"] = [[batch for batch in first if first[batch] == cause] for cause in table["cause"]]

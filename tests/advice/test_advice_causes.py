@@ -9,8 +9,9 @@ import pytest
 import hatchkit as hk
 from hatchkit.advice import score
 from hatchkit.advice.causes import likely_causes, season_causes
-from hatchkit.advice.ordinary import STAGES, ordinary, stage_counts
+from hatchkit.advice.ordinary import ordinary
 from hatchkit.advice.poor_hatch import poorest_batch, standing
+from hatchkit.advice.tally import STAGES, stage_counts
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate.seasons import draw_season
 

@@ -10,7 +10,7 @@ from hatchkit import reference
 from hatchkit.advice import score
 from hatchkit.advice.causes import priors
 from hatchkit.advice.evidence import LEVELS, factor_table, level
-from hatchkit.advice.ordinary import STAGES
+from hatchkit.advice.tally import STAGES
 
 SHARES = np.array([0.7, 0.2, 0.1])
 

@@ -54,7 +54,7 @@ def test_what_if_says_what_a_season_without_excursions_would_have_given(told):
 
 
 def test_nothing_to_note_is_said():
-    assert "Nothing in this season" in season_words.notes(pd.DataFrame(columns=["rank"]))
+    assert "Nothing here stands out" in season_words.notes(pd.DataFrame(columns=["rank"]))
 
 
 def test_the_guide_scales_days_and_marks_care():

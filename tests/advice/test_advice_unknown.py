@@ -1,0 +1,187 @@
+"""What was not counted is not taken for nothing: unknown ends, clears never looked for, deaths between two stages."""
+
+import numpy as np
+import pandas as pd
+import pytest
+from scipy.special import gammaln
+
+import hatchkit as hk
+from hatchkit.advice import poor_hatch, score, season_words
+from hatchkit.advice.cause_words import Seen
+from hatchkit.advice.causes import _verdict as verdict_of
+from hatchkit.advice.causes import likely_causes, season_causes
+from hatchkit.advice.ordinary import ORDER
+from hatchkit.advice.season_notes import season_notes
+from hatchkit.advice.tally import STAGES, Between, published_shares, tally
+from hatchkit.advice.what_if import what_if
+
+QUAIL = """Batch;Date set;Eggs;Candled;Clear;Dead;Hatched;Dead in shell;Comment
+Q1;01.03.2026;40;08.03.2026;5;1;29;5;
+Q2;22.03.2026;48;29.03.2026;6;2;35;5;
+Q3;12.04.2026;60;19.04.2026;9;2;3;44;thermostat!!! all cooked? about day 12
+Q4;03.05.2026;36;10.05.2026;4;0;27;5;
+Q5;24.05.2026;30;;;;21;;not candled
+Q6;14.06.2026;54;21.06.2026;7;3;38;6;
+"""
+
+TOML = """title = "Quail of an invented keeper"
+default_species = "quail"
+timezone = "Europe/London"
+[headers]
+"Candled" = "candle1_at"
+"Clear" = "clear1"
+"Dead" = "dead1"
+"""
+
+
+def written(folder, rows=QUAIL, toml=TOML):
+    (folder / "quail.csv").write_text(rows, encoding="utf-8")
+    (folder / "season.toml").write_text(toml, encoding="utf-8")
+    return hk.load_season(folder)
+
+
+@pytest.fixture(scope="module")
+def quail(tmp_path_factory):
+    return written(tmp_path_factory.mktemp("quail"))
+
+
+def test_eggs_without_a_known_end_give_a_range_not_a_hundred_percent(quail):
+    row = poor_hatch.standing(quail).set_index("batch").loc["Q5"]
+    assert row["unaccounted"] == 9 and np.isnan(row["share_hatched"])
+    assert (row["share_low"], row["share_high"]) == (pytest.approx(21 / 30), 1.0)
+    said = season_words.standing(poor_hatch.standing(quail), "Q5")
+    assert "9 of its eggs have no known end" in said and "70 % of 30 if all did" in said
+    assert "anywhere from below to above" in said and "not a poor hatch" not in said
+
+
+def test_a_batch_that_counts_every_egg_keeps_its_one_share(quail):
+    said = season_words.standing(poor_hatch.standing(quail), "Q1")
+    assert "29 good chicks of 35 developing eggs (clears and eggs taken out left aside), 83 %" in said
+    assert "it was not a poor hatch" in said
+
+
+def test_other_batches_lose_their_unknown_eggs_in_what_is_usual(quail):
+    eggs = tally(quail)
+    assert not eggs.clears_counted["Q5"] and eggs.clears_counted["Q1"]
+    filled = eggs.filled()
+    assert filled.loc["Q5"].sum() == 30 and filled.loc["Q5", "hatched"] == 21
+    assert filled.loc["Q3", "clear"] == 9  # clears were counted: an egg without an end is none
+
+
+def test_many_unknown_eggs_come_first_in_the_words_and_cap_the_verdict(quail):
+    told = likely_causes(quail, "Q5")
+    assert told.verdict == "cannot tell"
+    assert told.words().startswith("9 of the 30 eggs set in batch Q5 have no known end, so no cause can be named")
+    assert not told.table["firm"].any() and told.eggs_set == 30
+
+
+def test_the_verdict_is_capped_where_a_sixth_of_the_eggs_is_unknown():
+    table = pd.DataFrame({"cause": ["infertile"], "share": [0.95], "firm": [False]})
+    luck = table.assign(cause="bad_luck")
+    many, few = (Seen(np.array([20.0] + [0.0] * 7), (), gone) for gone in (4.0, 2.0))
+    assert many.mostly_unknown(score.MOST_UNACCOUNTED) and not few.mostly_unknown(score.MOST_UNACCOUNTED)
+    assert verdict_of(table, many) == "probable" and verdict_of(table.assign(firm=True), few) == "confident"
+    assert verdict_of(luck, many) == "cannot tell" and verdict_of(luck, few) == "bad luck"
+
+
+def test_heat_without_any_log_is_never_very_likely(quail):
+    told = likely_causes(quail, "Q3")
+    assert not told.table.set_index("cause").loc[["heat_spell", "cold_spell", "warm_throughout"], "firm"].any()
+    assert told.verdict in ("probable", "cannot tell") and "very likely" not in told.words()
+    notes = season_notes(quail)
+    assert not notes["how_sure"].str.contains("fairly sure").any()
+
+
+def test_a_remark_on_heat_is_matched_and_shown(quail):
+    told = likely_causes(quail, "Q3")
+    assert told.evidence.set_index("item").at["noted_heat", "level"] == "very_high"
+    assert told.table["cause"].iloc[0] == "heat_spell"
+    assert 'Your remark on this batch: "thermostat!!! all cooked? about day 12".' in told.words()
+
+
+def test_deaths_between_stages_are_told_by_their_days(quail):
+    fits = likely_causes(quail, "Q3").table.set_index("cause").at["heat_spell", "fits"]
+    assert "44 dead between day 7 and 18" in fits and "not known which" in fits
+    assert "36" not in fits and "7.9" not in fits
+
+
+def test_unknown_eggs_repay_attention_and_the_closing_line_counts_all_eggs(quail):
+    causes = season_causes(quail)
+    notes = season_notes(quail, causes=causes).set_index("key")
+    assert notes.at["unaccounted", "eggs_lost"] == 11 and notes.at["unaccounted", "batches"] == "Q3, Q5"
+    result = what_if(quail, causes=causes)
+    assert "Of 268 eggs set 153 gave good chicks and 11 have no known end; the largest known loss is" in result.words()
+    assert result.table.loc[result.table["block"] == "stage", "eggs"].sum() == pytest.approx(268 - 153)
+
+
+def test_batches_that_cannot_be_read_are_said_not_to_be_counted(tmp_path):
+    rows = QUAIL.replace("Q6;14.06.2026;54;21.06.2026;7;3;38;6;", "Q6;14.06.2026;54;21.06.2026;47;3;38;6;")
+    said = what_if(written(tmp_path, rows)).words()
+    assert "Of 214 eggs set" in said and "Not among them: 54 eggs of batch Q6" in said
+
+
+def test_no_batches_are_not_called_ordinary_luck(quail):
+    bare = quail.with_batches(quail.batches.iloc[:0])
+    said = season_words.notes(season_notes(bare, causes={}))
+    assert "No batch has its end on record" in said and "luck" not in said
+
+
+def test_luck_is_not_called_ordinary_where_a_batch_is_unusual():
+    assert "not all is ordinary luck: batch B2" in season_words.nothing(3, ["B2"])
+    assert "stands out from ordinary luck" in season_words.nothing(3, [])
+
+
+def test_a_lone_unusual_batch_is_said_beside_empty_notes(tmp_path):
+    # One batch whose causes share the loss among them: nothing comes first, yet the published level finds it unusual.
+    rows = QUAIL.splitlines()[0] + "\nQ1;01.03.2026;24;08.03.2026;5;2;9;7;first hatch ever\n"
+    season = written(tmp_path, rows, TOML.replace('"quail"', '"chicken"'))
+    notes = season_notes(season, most=0)
+    assert notes.empty and "not all is ordinary luck: batch Q1" in season_words.notes(notes)
+
+
+def group(columns, within, eggs):
+    return Between(columns, within, within, eggs, 0.0, 1.0)
+
+
+def test_ways_to_fall_sum_to_the_exact_probability_of_the_open_deaths():
+    # 6 deaths, early or mid, each order counted: the sum over ways is the sum over all 2^6 assignments.
+    sure = np.array([20.0, 0, 3, 1, 0, 2, 0, 0])
+    spread = score.Spread(ORDER, (0.5,) * len(ORDER))
+    ways, weight = score.ways_to_fall(sure, [group((3, 4), (1.0, 1.0), 6.0)])
+    told = score.log_sum(score.log_likelihood(ways, published_shares(), spread) + weight + gammaln(7))
+    each = []
+    for pattern in range(2**6):
+        mid = bin(pattern).count("1")
+        counts = sure + np.eye(len(STAGES))[3] * (6 - mid) + np.eye(len(STAGES))[4] * mid
+        each.append(score.log_likelihood(counts, published_shares(), spread))
+    assert told == pytest.approx(score.log_sum(np.array(each)))
+
+
+def test_a_coarse_grid_of_ways_is_near_the_whole():
+    sure, spread = np.array([3.0, 0, 9, 0, 0, 0, 0, 0]), score.Spread(ORDER, (0.5,) * len(ORDER))
+    between = [group((4, 5), (0.7, 1.0), 44.0), group((3, 4), (1.0, 0.3), 2.0)]
+    steps = np.array([[0, 0, 0, 0, 2, 1, 0, 0], [0, 0, 0, 0.5, 2.5, 1.5, 0, 0]])
+    few, many = (score.ways_to_fall(sure, between, most) for most in (score.MOST_WAYS, 10_000))
+    assert len(few[0]) <= score.MOST_WAYS < len(many[0]) == 45 * 3
+    coarse, fine = (score.weigh_patterns(ways, published_shares(), spread, steps, log_weight=weight)[0]
+                    for ways, weight in (few, many))
+    assert coarse == pytest.approx(fine, abs=0.3)
+
+
+def test_open_deaths_speak_less_for_a_stage_than_seen_ones():
+    spread, late = score.Spread(ORDER, (0.5,) * len(ORDER)), np.array([[0, 0, 0, 0, 0, 2.5, 0, 0]])
+    seen = np.array([20.0, 0, 3, 1, 0, 12, 0, 0])
+    ways, weight = score.ways_to_fall(seen - [0, 0, 0, 0, 0, 12, 0, 0], [group((4, 5), (0.9, 1.0), 12.0)])
+    open_factor = score.weigh_patterns(ways, published_shares(), spread, late, log_weight=weight)[0][0]
+    assert open_factor < score.pattern_log_factor(seen, published_shares(), spread, late[0])
+
+
+def test_clears_never_counted_say_nothing_of_a_flock(tmp_path):
+    from hatchkit.advice.evidence import evidence, gather
+
+    rows = "\n".join(line + (";Flock" if line.startswith("Batch") else ";east" if line[1] in "15" else ";west")
+                     for line in QUAIL.splitlines())
+    season = written(tmp_path, rows)
+    # The only other batch of the flock was never candled: its clears are not known, not none.
+    assert np.isnan(evidence(gather(season), "Q1").set_index("item").at["flock_clears", "value"])
+    assert np.isfinite(evidence(gather(season), "Q5").set_index("item").at["flock_clears", "value"])
