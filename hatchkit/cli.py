@@ -76,10 +76,10 @@ def _parser() -> argparse.ArgumentParser:
     sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
     sub.add_argument("--students", type=int, required=True)
-    sub.add_argument("--seed", type=int, required=True)
+    sub.add_argument("--seed", type=int, help="make an earlier lesson again (default: drawn, too large to guess)")
 
     sub = command("mark", _mark, "compare students' answer sheets with the teacher's answer book")
-    sub.add_argument("answers", help="folder or file of filled-in answer sheets (CSV)")
+    sub.add_argument("answers", help="folder or file of filled-in answer sheets (.csv, .xlsx, .ods)")
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
 
@@ -173,21 +173,25 @@ def _open(options) -> int:
 
 
 def _lesson(options) -> None:
-    from hatchkit.lesson import write_lesson
+    from hatchkit.lesson import GUESSED, write_lesson
 
     written = write_lesson(Path(options.folder), students=options.students, seed=options.seed)
     print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
-          f"The answer book is for the teacher alone: {written}")
+          f"The answer book is for the teacher alone: {written}\n"
+          "Its seed stands in it; whoever knows the seed can make the answer book.")
+    if options.seed is not None and options.seed < GUESSED:
+        print("So short a seed can be guessed by trying; where marks count, leave --seed out.")
 
 
 def _mark(options) -> None:
-    from hatchkit.lesson import mark_answers
+    from hatchkit.marking import mark_answers, target, write_marks
 
-    marks = mark_answers(Path(options.answers), Path(options.folder))
-    print(marks.to_string(index=False))
+    if options.csv:  # before the work, not after it
+        target(options.csv)
+    marking = mark_answers(Path(options.answers), Path(options.folder))
+    print(marking.words())
     if options.csv:
-        marks.to_csv(options.csv, index=False)
-        print(f"The marks are in {Path(options.csv).resolve()}")
+        print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
 
 
 def _test(options) -> int:

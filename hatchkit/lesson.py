@@ -6,6 +6,7 @@ with a blank answer sheet) and ``teacher`` (the answer book).
 
 from __future__ import annotations
 
+import secrets
 import sys
 import time
 from html import escape
@@ -15,17 +16,20 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
+from hatchkit.answer_words import STAGES
 from hatchkit.losses.proportions import interval
-from hatchkit.marking import BOOK, SHEET_COLUMNS, mark_answers
+from hatchkit.marking import BOOK, SHEET_COLUMNS, SOME, mark_answers, rules
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import causes, seasons
 
 __all__ = ["mark_answers", "write_lesson"]
 
-STAGES = ("infertile", "early", "mid", "late", "pipped", "removed", "none")
+#: Seeds below this can be tried one after another by somebody who knows the kit.
+GUESSED = 10**9
+_HIDE = "Whoever knows the seed can make this answer book: keep it as you keep the book."
 
 
-def write_lesson(folder, *, students, seed, severities=("moderate", "severe"), batches=6, eggs=48,
+def write_lesson(folder, *, students, seed=None, severities=("moderate", "severe"), batches=6, eggs=48,
                  species="chicken", progress=None) -> Path:
     """Write a case for each student and the answer book.
 
@@ -35,8 +39,9 @@ def write_lesson(folder, *, students, seed, severities=("moderate", "severe"), b
         New or empty.
     students : int
         How many cases.
-    seed : int
-        The same seed gives the same lesson.
+    seed : int, optional
+        The same seed gives the same lesson and the same answer book; drawn afresh, too large to be
+        guessed, if left out. It is written in the answer book alone.
     severities : sequence of str
         Drawn from for each case.
     batches, eggs, species
@@ -53,8 +58,11 @@ def write_lesson(folder, *, students, seed, severities=("moderate", "severe"), b
     """
     if students < 1:
         raise HatchkitError("A lesson needs at least one student.")
+    seed = secrets.randbits(64) if seed is None else int(seed)
+    if seed < 0:
+        raise HatchkitError(f"A seed is a whole number from 0 up, not {seed}; leave it out to have one drawn.")
     folder = seasons.empty_folder(folder)
-    rng = np.random.default_rng([int(seed), 7])
+    rng = np.random.default_rng([seed, 7])
     names = _causes_for(rng, students)
     show = _Progress(students, "cases written", progress)
     rows = []
@@ -63,7 +71,7 @@ def write_lesson(folder, *, students, seed, severities=("moderate", "severe"), b
         severity = str(rng.choice(list(severities)))
         home = folder / "students" / f"case_{case}"
         answer = seasons.simulate_season(
-            home / "season", seed=int(rng.integers(2**31)), cause=names[number - 1], severity=severity,
+            home / "season", seed=int(rng.integers(2**62)), cause=names[number - 1], severity=severity,
             batches=batches, eggs=eggs, species=species)
         _blank_sheet(home / "answer_sheet.csv", case, answer.batch)
         answer.write(folder / "teacher" / "answers" / f"case_{case}.json")
@@ -90,36 +98,20 @@ def _blank_sheet(path, case, batch):
     pd.DataFrame([row], columns=list(SHEET_COLUMNS)).to_csv(path, index=False)
 
 
-def _stages(answer) -> dict:
-    """Share of the eggs that the cause took in each stage, largest first."""
-    if answer.cause == "none" or not answer.lost():
-        return {"none": 1.0}
-    if answer.cause == "low_fertility":
-        return {"infertile": 1.0}
-    eggs = answer.eggs[answer.eggs["batch"] == answer.batch]
-    length = float(reference.species(answer.causes["species"].iloc[0])["incubation_days"])
-    mine = eggs[eggs["died_of"].isin(causes.KILLS[answer.cause])]
-    day = mine["died_day"] * 21 / length
-    stage = np.select([mine["reason"] == "rotten", mine["pipped"], day <= 7, day <= 14],
-                      ["removed", "pipped", "early", "mid"], "late")
-    shares = pd.Series(stage).value_counts(normalize=True).to_dict()
-    if answer.cause == "old_flock":
-        shares = {"early": 0.6, "infertile": 0.4} if not shares else shares | {"infertile": 0.3}
-    return dict(sorted(shares.items(), key=lambda item: -item[1]))
-
-
 def _book_row(case, answer):
-    stages = _stages(answer)
-    lost = answer.lost()
     mine = answer.causes[answer.causes["batch"] == answer.batch]
+    text = mine["stages"].iloc[0] if len(mine) else ""
+    stages = {stage: int(count) for stage, count in (part.split() for part in text.split(", ") if part)} or {"none": 0}
+    most, *rest = stages
+    lost = answer.lost()
     count = int((answer.eggs["batch"] == answer.batch).sum())
     low, high = (float(side) * count for side in interval(lost, count))
     names = reference.load("simulate_causes").set_index("cause")
     return {
         "case": case, "seed": answer.seed, "batch": answer.batch, "eggs_set": count, "cause": answer.cause,
         "name": names.loc[answer.cause, "name"], "severity": answer.severity if len(mine) else "",
-        "stage": next(iter(stages)), "also": " ".join(s for s, share in list(stages.items())[1:] if share >= 0.25),
-        "eggs_lost": lost, "eggs_lost_low": round(low, 1), "eggs_lost_high": round(high, 1),
+        "stage": most, "also": " ".join(stage for stage in rest if stages[stage] >= SOME * sum(stages.values())),
+        "stages": text, "eggs_lost": lost, "eggs_lost_low": round(low, 1), "eggs_lost_high": round(high, 1),
         "other_batches": " ".join(answer.causes.loc[answer.causes["batch"] != answer.batch, "batch"]),
         "said": answer.words(),
     }
@@ -128,6 +120,7 @@ def _book_row(case, answer):
 def _guide():
     table = reference.load("simulate_causes")
     listed = "\n".join(f"- `{row.cause}`: {row.name}" for row in table.itertuples(index=False))
+    given = "\n".join(f"- {rule}" for rule in rules())
     return f"""# Your case
 
 The seasons are invented. In your folder you find `season` (open it with hatchkit, as you would open
@@ -135,13 +128,28 @@ your own) and `answer_sheet.csv`, which asks about one batch of it. Fill in:
 
 - `stage`: where most of the eggs were lost to the cause: {', '.join(f'`{s}`' for s in STAGES)}
 - `cause`: one of the words below; not every season has a cause
-- `eggs_lost`: how many eggs of the batch the cause took, beyond what would have been lost anyway
+- `eggs_lost`: how many more eggs of the batch would have hatched without the cause. Eggs that would have been
+  clear, or have died, in an ordinary batch as well do not count; 0 if you find no cause
 - `eggs_lost_low`, `eggs_lost_high`: between which figures you are fairly sure (95 %) that it lies
 - `why`: in one sentence, what you saw
+
+The stages: `infertile` (a clear that was never fertile; the word `clear` is taken for it), `early` (days 1-7
+of a hen's egg, also where the embryo died too soon to be seen), `mid` (days 8-14), `late` (days 15-21, shell not
+broken), `pipped` (shell broken and died), `removed` (rotten), `none` (nothing was lost to a cause). Other birds: thirds
+of the incubation.
+
+What is usual you read from the batches that went well: from the share of their eggs that hatched comes how many
+of this batch should have hatched.
 
 The causes to choose from:
 
 {listed}
+
+## How the marks are given
+
+{given}
+
+You may save the sheet as .csv, .xlsx or .ods.
 """
 
 
@@ -156,10 +164,13 @@ def _book_page(book, seed):
 table {{ border-collapse: collapse; }} td, th {{ border: 1px solid #888; padding: .2rem .5rem; text-align: left;
 vertical-align: top; }} @media print {{ body {{ font-size: 9pt; }} tr {{ break-inside: avoid; }} }}</style></head>
 <body><h1>Answer book</h1>
-<p>For the teacher. {len(book)} invented cases, made with seed {seed}. Keep the folder <em>teacher</em> away from
-the students; the whole truth about every egg is in <em>teacher/answers</em>. The column <em>also</em> names stages
-with a quarter or more of the losses, which earn half. <em>Eggs lost low</em> and <em>high</em> are the 95 %
-interval (Wilson) that a batch of this size allows.</p>
+<p>For the teacher. {len(book)} invented cases, made with seed {seed}. {_HIDE} Keep the folder <em>teacher</em> away
+from the students; the whole truth about every egg is in <em>teacher/answers</em>. <em>Eggs lost</em> is how many more
+chicks the same eggs would have given without the cause, <em>stages</em> where those eggs were lost.
+<em>Eggs lost low</em> and <em>high</em> are the 95 % interval (Wilson) that a batch of this size allows; the marks do
+not use it.</p>
+<p>How the marks are given, as the students read it:</p>
+<ul>{"".join(f"<li>{escape(rule)}</li>" for rule in rules())}</ul>
 <table><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></body></html>
 """
 
