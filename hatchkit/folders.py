@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
@@ -24,6 +25,13 @@ def _shipped(name: str, missing: str) -> Path:
         if home.is_dir():
             return home
     raise HatchkitError(missing)
+
+
+def environment(**settings) -> dict:
+    """The environment for a Python that is started from this one: it finds this very hatchkit, installed or not."""
+    home = str(Path(__file__).resolve().parent.parent)
+    paths = os.pathsep.join(filter(None, [home, os.environ.get("PYTHONPATH", "")]))
+    return {**os.environ, "PYTHONPATH": paths, **settings}
 
 
 def season_folder(folder) -> Path:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import sys
 import threading
 import time
@@ -10,7 +9,8 @@ from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
 
-from hatchkit.folders import notebooks_folder, season_folder
+from hatchkit.folders import environment, notebooks_folder, season_folder
+from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
 
 _HERE = Path(__file__).resolve().parent
@@ -57,15 +57,13 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
     Raises
     ------
     HatchkitError
-        If the notebook stops with an error, in the words of that error.
+        If `out` can't be written or is one of the season's own files; if the notebook stops with an
+        error, in the words of that error.
     """
     from hatchkit.units import check_unit
 
     folder = season_folder(folder)
-    out = Path(out).resolve()
-    if out.is_dir() or not out.parent.is_dir():
-        raise HatchkitError(f"The report cannot be written to {out}: give the name of a file in a folder "
-                            "that exists.")
+    out = safe_output(out, season=folder, suffix=(".html", ".htm"))
     source = notebook_path(notebook)
     settings = {"HATCHKIT_FOLDER": str(folder), "HATCHKIT_UNIT": check_unit(unit), "HATCHKIT_BATCH": str(batch),
                 "HATCHKIT_REPORT": "1"}
@@ -76,8 +74,9 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
         # The exporter and its templates take seconds to load: they are fetched while the kernel works.
         threading.Thread(target=_exporter, daemon=True).start()
         _execute(page, kernel, progress)
+    html = _as_html(page, title=_title(page))
     try:
-        out.write_text(_as_html(page, title=_title(page)), encoding="utf-8")
+        out.write_text(html, encoding="utf-8")
     except OSError as error:
         raise HatchkitError(f"The report cannot be written to {out}: {error.strerror}.") from None
     return out
@@ -96,17 +95,24 @@ def run_notebook(page, *, settings, progress=None, directory=None):
 @contextmanager
 def _kernel(settings, directory=None):
     """A kernel that starts, and fetches the heavy libraries, while this process still loads its own."""
+    from ipykernel.kernelspec import get_kernel_dict
+    from jupyter_client.kernelspec import KernelSpec, KernelSpecManager
     from jupyter_client.manager import AsyncKernelManager
     from jupyter_core.utils import run_sync
     from traitlets.config import Config
 
-    manager = AsyncKernelManager(kernel_name="python3",
+    class ThisPython(KernelSpecManager):
+        """Whatever is installed under the name python3, the kernel is the Python that runs now."""
+
+        def get_kernel_spec(self, kernel_name):
+            return KernelSpec(**get_kernel_dict())
+
+    manager = AsyncKernelManager(kernel_spec_manager=ThisPython(),
                                  config=Config({"KernelManager": {"transport_encryption": "auto"}}))
     # Warnings are for the people who build the kit; a reader gets sentences.
-    environment = {**os.environ, "PYTHONWARNINGS": "ignore", "PYTHONPATH": _python_path(), **settings}
     try:
         run_sync(manager.start_kernel)(
-            env=environment, cwd=str(directory or Path.cwd()),
+            env=environment(PYTHONWARNINGS="ignore", **settings), cwd=str(directory or Path.cwd()),
             extra_arguments=["--HistoryManager.hist_file=:memory:", f"--IPKernelApp.exec_lines={_FETCH}"])
         yield manager
     finally:
@@ -115,10 +121,11 @@ def _kernel(settings, directory=None):
 
 
 def _execute(page, kernel, progress):
+    import atexit
     from asyncio import CancelledError
 
     from nbclient import NotebookClient
-    from nbclient.exceptions import CellExecutionError
+    from nbclient.exceptions import CellExecutionError, DeadKernelError
 
     cells = sum(cell.cell_type == "code" for cell in page.cells)
     done = []
@@ -134,15 +141,14 @@ def _execute(page, kernel, progress):
         client.execute(cleanup_kc=True)
     except CellExecutionError as error:
         raise HatchkitError(_plain(error)) from None
-    except (RuntimeError, CancelledError):  # a dead kernel, one that died at its start, Ctrl-C
+    except (DeadKernelError, CancelledError):  # a dead kernel, Ctrl-C
         raise HatchkitError("The report was stopped before it was done: the Python that works it out has ended "
                             "(Ctrl-C, or the machine ran out of memory).") from None
+    except RuntimeError:  # it never answered
+        atexit.unregister(client._cleanup_kernel)  # nbclient leaves it behind, with nothing to clean
+        raise HatchkitError("The report was not begun: the Python that works it out ended at its start (Ctrl-C, no "
+                            f"memory left, or {sys.executable} -m ipykernel_launcher does not run).") from None
     return page
-
-
-def _python_path() -> str:
-    # The kernel must find this very hatchkit, also when it is run from a checkout without installing.
-    return os.pathsep.join(filter(None, [str(_HERE.parent), os.environ.get("PYTHONPATH", "")]))
 
 
 def _plain(error) -> str:

@@ -6,7 +6,7 @@ import os
 import sys
 from pathlib import Path
 
-from hatchkit.folders import notebooks_folder
+from hatchkit.folders import environment, notebooks_folder
 
 _HERE = Path(__file__).resolve().parent
 
@@ -67,4 +67,4 @@ def lab_command(folder, *, port: int, browser: bool) -> list[str]:
 
 def lab_environment(folder) -> dict:
     """The environment for JupyterLab: its notebooks start on `folder`."""
-    return {**os.environ, "HATCHKIT_FOLDER": str(Path(folder).resolve())}
+    return environment(HATCHKIT_FOLDER=str(Path(folder).resolve()))

@@ -1,7 +1,10 @@
 """One notebook run on one folder becomes one page that stands alone."""
 
+import json
 import os
 import re
+import subprocess
+import sys
 from contextlib import nullcontext
 from pathlib import Path
 
@@ -9,9 +12,10 @@ import nbformat
 import pytest
 from nbformat.v4 import new_code_cell, new_markdown_cell, new_notebook
 
-from hatchkit import report
+from hatchkit import folders, report
 from hatchkit.problems import HatchkitError
 
+ROOT = Path(__file__).resolve().parent.parent
 PICTURE = """
 from hatchkit.figures.chart import chart
 from hatchkit.figures.style import axes
@@ -33,7 +37,7 @@ def test_the_page_stands_alone_and_shows_no_code(tmp_path, notebook):
     path = notebook(new_code_cell("import os\nprint('unit', os.environ['HATCHKIT_UNIT'])"), new_code_cell(PICTURE))
     before = path.read_bytes()
     out = report.write_report(tmp_path, path, tmp_path / "out.html", unit="f")
-    html = out.read_text()
+    html = out.read_text(encoding="utf-8")
     assert "unit F" in html
     assert "os.environ" not in html and "figures.chart" not in html
     assert 'alt="A line that rises from 1 to 2."' in html
@@ -45,7 +49,7 @@ def test_the_page_stands_alone_and_shows_no_code(tmp_path, notebook):
 
 def test_the_folder_reaches_the_notebook_but_not_our_own_environment(tmp_path, notebook):
     path = notebook(new_code_cell("import os\nprint(os.environ['HATCHKIT_FOLDER'], os.environ['HATCHKIT_BATCH'])"))
-    html = report.write_report(tmp_path, path, tmp_path / "out.html", batch="B 7").read_text()
+    html = report.write_report(tmp_path, path, tmp_path / "out.html", batch="B 7").read_text(encoding="utf-8")
     assert f"{tmp_path.resolve()} B 7" in html
     assert "HATCHKIT_FOLDER" not in os.environ
 
@@ -68,6 +72,37 @@ def test_a_place_that_cannot_be_written_to_is_said(tmp_path, notebook):
         report.write_report(tmp_path, notebook(), tmp_path / "nowhere" / "out.html")
 
 
+@pytest.mark.parametrize("name", ["batches.csv", "season.toml", "sensors/a.html"])
+def test_a_report_is_never_written_over_the_season(tmp_path, notebook, name):
+    (tmp_path / "sensors").mkdir()
+    (tmp_path / name).write_text("mine", encoding="utf-8")
+    with pytest.raises(HatchkitError):
+        report.write_report(tmp_path, notebook(), tmp_path / name)
+    assert (tmp_path / name).read_text(encoding="utf-8") == "mine"
+
+
+def test_a_kernel_of_the_person_s_own_does_not_come_in_between(tmp_path, notebook, monkeypatch):
+    own = tmp_path / "kernels" / "python3"
+    own.mkdir(parents=True)
+    spec = dict(argv=[sys.executable, "-c", "raise SystemExit(1)"], display_name="mine", language="python")
+    (own / "kernel.json").write_text(json.dumps(spec), encoding="utf-8")
+    monkeypatch.setenv("JUPYTER_PATH", str(tmp_path))
+    path = notebook(new_code_cell("import sys\nprint('Python:', sys.executable)"))
+    html = report.write_report(tmp_path, path, tmp_path / "out.html").read_text(encoding="utf-8")
+    assert f"Python: {sys.executable}" in html
+
+
+def test_a_kernel_that_does_not_start_is_one_sentence_and_no_traceback_follows(tmp_path, notebook):
+    (tmp_path / "ipykernel_launcher.py").write_text("raise SystemExit(1)", encoding="utf-8")
+    code = ("import sys; from hatchkit.report import write_report; from hatchkit.problems import HatchkitError\n"
+            "try: write_report(*sys.argv[1:])\nexcept HatchkitError as error: print(error)")
+    run = subprocess.run([sys.executable, "-c", code, str(tmp_path), str(notebook(new_code_cell("1"))), "out.html"],
+                         env=folders.environment(PYTHONPATH=os.pathsep.join([str(ROOT), str(tmp_path)])),
+                         cwd=tmp_path, capture_output=True, text=True)
+    assert run.stdout.startswith("The report was not begun") and len(run.stdout.splitlines()) == 1
+    assert run.stderr == ""
+
+
 def test_an_unknown_notebook_is_said(tmp_path):
     with pytest.raises(HatchkitError, match="no notebook 'poem'"):
         report.write_report(tmp_path, "poem", tmp_path / "out.html")
@@ -87,7 +122,7 @@ def test_the_kit_s_own_notebooks_are_found_by_name():
 
 def test_a_cell_finds_nothing_that_it_did_not_import(tmp_path, notebook):
     path = notebook(new_code_cell("print(sorted(set(globals()) & {'pandas', 'matplotlib', 'name'}))"))
-    assert "[]" in report.write_report(tmp_path, path, tmp_path / "out.html").read_text()
+    assert "[]" in report.write_report(tmp_path, path, tmp_path / "out.html").read_text(encoding="utf-8")
 
 
 @pytest.mark.skipif(os.name == "nt", reason="asks the process table the POSIX way")
@@ -98,7 +133,7 @@ def test_no_kernel_is_left_behind(tmp_path, notebook, ending):
     with nullcontext() if not ending else pytest.raises(HatchkitError):
         report.write_report(tmp_path, path, tmp_path / "out.html")
     with pytest.raises(ProcessLookupError):
-        os.kill(int((tmp_path / "pid").read_text()), 0)
+        os.kill(int((tmp_path / "pid").read_text(encoding="utf-8")), 0)
 
 
 def test_a_kernel_that_dies_is_one_sentence(tmp_path, notebook):

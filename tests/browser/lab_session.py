@@ -34,8 +34,7 @@ class Lab:
             self.process = subprocess.Popen(
                 [sys.executable, "-m", "hatchkit", "open", str(folder), "--no-browser", "--port", str(self.port)],
                 stdout=log, stderr=log, cwd=ROOT,
-                env={**os.environ, **own, "JUPYTER_RUNTIME_DIR": str(runtime),
-                     "PYTHONPATH": os.pathsep.join(filter(None, [str(ROOT), os.environ.get("PYTHONPATH")]))})
+                env={**os.environ, **own, "JUPYTER_RUNTIME_DIR": str(runtime)})
         info = wait_for(lambda: next(iter(runtime.glob("jpserver-*.json")), None), 60, self.log.read_text)
         facts = wait_for(lambda: json.loads(info.read_text() or "null"), 5)
         self.token, self.server = facts["token"], facts["pid"]
