@@ -8,6 +8,7 @@ environment), nothing is made. Old Pythons must be able to read this file, hence
 import hashlib
 import importlib.util
 import os
+import re
 import subprocess
 import sys
 
@@ -29,19 +30,81 @@ def run_in_own_environment(arguments):
     if sys.version_info < OLDEST:
         raise SetupError("hatchkit needs Python 3.11 or newer; this is Python %d.%d. Install a newer Python "
                          "and start the same command with it." % sys.version_info[:2])
-    needed = NEEDED + (NEEDED_FOR_TESTS if arguments[:1] == ["test"] else [])
-    if all(importlib.util.find_spec(name) for name in needed):
+    if arguments[:1] in ([], ["-h"], ["--help"], ["--version"]):
+        return None  # these need no library
+    lacking = _lacking(NEEDED + (NEEDED_FOR_TESTS if arguments[:1] == ["test"] else []))
+    if not lacking:
         return None
     root = checkout()
     if root is None:
-        missing = ", ".join(name for name in needed if not importlib.util.find_spec(name))
-        raise SetupError("hatchkit is installed without some libraries that it needs (%s). Install them with: "
-                         "pip install 'hatchkit[test]'" % missing)
+        raise SetupError("hatchkit lacks some libraries that it needs (%s). Install them with: "
+                         "pip install --upgrade 'hatchkit[test]'" % ", ".join(lacking))
     if os.environ.get("HATCHKIT_SET_UP") == root:
         raise SetupError("The environment in .venv is damaged. Delete the folder .venv and start the same "
                          "command again.")
-    python = _environment(root)
-    return subprocess.call([python, "-m", "hatchkit"] + arguments, env=dict(os.environ, HATCHKIT_SET_UP=root))
+    try:
+        python = _environment(root)
+    except KeyboardInterrupt:
+        raise SetupError("The set-up was stopped before it was done; the same command starts it again.") from None
+    except OSError as error:
+        raise SetupError("hatchkit could not set itself up in %s: %s cannot be used (%s)."
+                         % (root, error.filename or "a file", error.strerror)) from None
+    return run_and_wait([python, "-m", "hatchkit"] + arguments, env=dict(os.environ, HATCHKIT_SET_UP=root))
+
+
+def run_and_wait(command, **more):
+    """Run a command to its end and return its exit status.
+
+    Ctrl-C reaches the command as it reaches us: it is the command that ends in order, and we after it.
+    """
+    process = subprocess.Popen(command, **more)
+    while True:
+        try:
+            return process.wait()
+        except KeyboardInterrupt:
+            pass
+
+
+def _lacking(needed):
+    """What of the needed libraries is missing here, or older than pyproject.toml asks for."""
+    lacking = [name for name in needed if not importlib.util.find_spec(name)]
+    if lacking:
+        return lacking
+    from importlib import metadata
+
+    asked = _oldest_versions()
+    for name in needed:
+        try:
+            here = metadata.version(name)
+        except metadata.PackageNotFoundError:
+            continue  # put there by other means than pip; it is taken as it is
+        if _numbers(here) < _numbers(asked.get(name, "0")):
+            lacking.append("%s %s or newer, here is %s" % (name, asked[name], here))
+    return lacking
+
+
+def _oldest_versions():
+    """{library: oldest version} from pyproject.toml, or from what an installed copy says of itself."""
+    root = checkout()
+    if root:
+        import tomllib
+
+        with open(os.path.join(root, "pyproject.toml"), "rb") as file:
+            project = tomllib.load(file).get("project", {})
+        wishes = sum(project.get("optional-dependencies", {}).values(), project.get("dependencies", []))
+    else:
+        from importlib import metadata
+
+        try:
+            wishes = metadata.requires("hatchkit") or []
+        except metadata.PackageNotFoundError:
+            wishes = []
+    found = (re.match(r"([\w.-]+)\s*>=\s*([\d.]+)", wish) for wish in wishes)
+    return dict((match.group(1).replace("-", "_"), match.group(2)) for match in found if match)
+
+
+def _numbers(version):
+    return tuple(int(part) for part in re.match(r"[\d.]*", version).group().split(".") if part)
 
 
 def checkout():
@@ -61,16 +124,25 @@ def _environment(root):
     if os.path.isfile(python) and _text(stamp_file) == stamp:
         return python
     sys.stderr.write("Setting up hatchkit in %s (once, about a minute; needs the internet) ...\n" % home)
-    if not os.path.isfile(python):
+    if not _runs(python, "-c", ""):  # also one that points to a Python that was upgraded or taken away
+        _make(home, "--clear")
+    elif not _runs(python, "-m", "pip", "--version"):
         _make(home)
     _fill(python, root, home)
-    with open(stamp_file, "w") as file:
+    with open(stamp_file, "w", encoding="utf-8") as file:
         file.write(stamp)
     return python
 
 
-def _make(home):
-    made = subprocess.run([sys.executable, "-m", "venv", home], stdout=subprocess.PIPE,
+def _runs(*command):
+    try:
+        return subprocess.call(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL) == 0
+    except OSError:
+        return False
+
+
+def _make(home, *options):
+    made = subprocess.run([sys.executable, "-m", "venv", home] + list(options), stdout=subprocess.PIPE,
                           stderr=subprocess.STDOUT, universal_newlines=True)
     if made.returncode:
         raise SetupError("Python could not make an environment in %s. On Debian or Ubuntu install the package "
@@ -80,7 +152,7 @@ def _make(home):
 
 def _fill(python, root, home):
     log = os.path.join(home, "hatchkit-setup.log")
-    with open(log, "w") as file:
+    with open(log, "w", encoding="utf-8") as file:
         status = subprocess.call([python, "-m", "pip", "install", "--disable-pip-version-check",
                                   "--no-input", "-e", root + "[test]"], stdout=file, stderr=file)
     if status:
@@ -90,7 +162,7 @@ def _fill(python, root, home):
 
 def _text(path):
     try:
-        with open(path) as file:
+        with open(path, encoding="utf-8") as file:
             return file.read()
-    except OSError:
+    except (OSError, ValueError):
         return ""
