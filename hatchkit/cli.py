@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 import argparse
-import os
-import subprocess
+import re
 import sys
 from pathlib import Path
 
 from hatchkit import __version__
+from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
 
 
 def main(arguments=None) -> int:
     """Run one command; returns the exit status."""
+    speak_everywhere()
     parser = _parser()
     options, options.rest = parser.parse_known_args(arguments)
     if options.rest and getattr(options, "run", None) is not _test:
@@ -30,6 +31,22 @@ def main(arguments=None) -> int:
     except OSError as error:
         print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
     return 2
+
+
+def speak_everywhere() -> None:
+    """Let a terminal or file that lacks a letter of a name show ``?`` for it instead of stopping the work."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")
+
+
+def whole(least: int):
+    """A kind of option for argparse: a whole number, `least` or more."""
+    def read(text: str) -> int:
+        if not re.fullmatch(r"\s*[+-]?\d+\s*", text) or int(text) < least:
+            raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
+        return int(text)
+    return read
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -71,12 +88,12 @@ def _parser() -> argparse.ArgumentParser:
     sub = command("open", _open, "open JupyterLab on a season folder")
     sub.add_argument("folder")
     sub.add_argument("--no-browser", action="store_true", help="do not open a browser window")
-    sub.add_argument("--port", type=int, default=8888)
+    sub.add_argument("--port", type=whole(1), default=8888)
 
     sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
-    sub.add_argument("--students", type=int, required=True)
-    sub.add_argument("--seed", type=int, help="make an earlier lesson again (default: drawn, too large to guess)")
+    sub.add_argument("--students", type=whole(1), required=True)
+    sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
 
     sub = command("mark", _mark, "compare students' answer sheets with the teacher's answer book")
     sub.add_argument("answers", help="folder or file of filled-in answer sheets (.csv, .xlsx, .ods)")
@@ -128,11 +145,16 @@ def _report(options, notebook: str, stem: str, batch: str = "") -> None:
     from hatchkit.report import StderrProgress, write_report
 
     name = season_folder(options.folder).name
-    out = options.out or f"{name}-{stem}.html".replace(os.sep, "_")
+    out = options.out or f"{_file_name(name)}-{_file_name(stem)}.html"
     print(f"Reading {name} and writing the report ...", file=sys.stderr)
     path = write_report(options.folder, notebook, out, unit=options.unit, batch=batch,
                         progress=StderrProgress("Report"))
     print(f"The report is in {path}\nOpen it in a browser; print it from there.")
+
+
+def _file_name(text: str) -> str:
+    """A part of a file name that every system takes, whatever a batch or a folder is called."""
+    return re.sub(r"[^\w.-]+", "_", text)[:40]
 
 
 def _next_set(options) -> None:
@@ -169,7 +191,7 @@ def _open(options) -> int:
     for path in copy_notebooks(home):
         print(f"wrote {path}")
     command = lab_command(home, port=options.port, browser=not options.no_browser)
-    return subprocess.call(command, env=lab_environment(folder))
+    return run_and_wait(command, env=lab_environment(folder))
 
 
 def _lesson(options) -> None:
@@ -195,13 +217,11 @@ def _mark(options) -> None:
 
 
 def _test(options) -> int:
-    from hatchkit.bootstrap import checkout
-
     root = checkout()
     if root is None:
         raise HatchkitError("The tests come with the source; run this in a source checkout.")
     rest = options.rest or ["-q"]
-    return subprocess.call([sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *rest], cwd=root)
+    return run_and_wait([sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *rest], cwd=root)
 
 
 if __name__ == "__main__":
