@@ -5,31 +5,39 @@ from __future__ import annotations
 import argparse
 import sys
 
+from hatchkit.cli import speak_everywhere, whole
+from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import cause_names, simulate_season, write_demo
 from hatchkit.simulate.causes import SEVERITIES
 
 
 def main(arguments=None) -> int:
+    speak_everywhere()
     parser = argparse.ArgumentParser(prog="python -m hatchkit.simulate", description=__doc__)
     parser.add_argument("folder", help="where the season goes")
     parser.add_argument("--answer", help="file for the sealed answer (outside the folder)")
-    parser.add_argument("--seed", type=int, help="write a new season from this seed instead of the demo")
+    parser.add_argument("--seed", type=whole(0), help="write a new season from this seed instead of the demo")
     parser.add_argument("--cause", choices=cause_names(), help="what to plant (drawn with the seed if left out)")
     parser.add_argument("--severity", choices=SEVERITIES, default="severe")
-    parser.add_argument("--batches", type=int, default=8)
+    parser.add_argument("--batches", type=whole(1), default=8)
     given = parser.parse_args(arguments)
     try:
+        if given.answer:
+            safe_output(given.answer, suffix=".json")
         if given.seed is None:
-            answer = write_demo(given.folder)
+            write_demo(given.folder, answer=given.answer)
         else:
-            answer = simulate_season(given.folder, seed=given.seed, cause=given.cause, severity=given.severity,
-                                     batches=given.batches)
-        sealed = answer.write(given.answer) if given.answer else None
+            simulate_season(given.folder, seed=given.seed, cause=given.cause, severity=given.severity,
+                            batches=given.batches, answer=given.answer)
     except HatchkitError as error:
         print(error, file=sys.stderr)
         return 2
-    print(f"The season is in {given.folder}." + (f" What was planted is in {sealed}." if sealed else ""))
+    except OSError as error:
+        print(f"{error.filename or 'A file'} cannot be written: {error.strerror}.", file=sys.stderr)
+        return 2
+    print(f"The season is in {given.folder}." +
+          (f" What was planted is in {given.answer}." if given.answer else ""))
     return 0
 
 

@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+import tomllib
 from pathlib import Path
 
 import numpy as np
 import pandas as pd
 
+from hatchkit.problems import HatchkitError
 from hatchkit.simulate import course, habits, loggers
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
 from hatchkit.simulate.machine import Fault
 
 SEED = 20260405
+TITLE = "Demo season (invented)"
 ZONE = "Europe/Rome"
 STYLES = {"A": "iso_offset", "B": "semicolon", "C": "iso_comma"}
 
@@ -63,7 +66,7 @@ def demo_plan() -> SeasonPlan:
               Fault("control", _utc("2026-04-01 00:00"), _utc("2026-09-01 00:00"), size=-0.4)],
         "C": [Fault("lid_ajar", _utc("2026-06-30 18:20"), _utc("2026-07-01 06:40"), size=11.0)],
     }
-    return SeasonPlan(title="Demo season (invented)", timezone=ZONE, batches=batches, faults=faults,
+    return SeasonPlan(title=TITLE, timezone=ZONE, batches=batches, faults=faults,
                       probe_offset_c={"B": 0.4}, step_minutes=5, p=parameters(tray_share=0), luck={"H7": 0.9})
 
 
@@ -94,20 +97,40 @@ def _slips(tables):
     readings.loc[failed, ["temp_c", "temp_logged_c"]] = -40.0
 
 
-def write_demo(folder, *, seed=SEED):
-    """Write the demo season; the answer is returned and not written into the folder.
+def _demo_folder(folder) -> Path:
+    """The folder, made if need be; HatchkitError if it holds anything but an earlier demo season."""
+    folder = Path(folder)
+    if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != TITLE):
+        raise HatchkitError(f"{folder} holds something else than the demo season, which would be replaced: "
+                            "name a new folder.")
+    folder.mkdir(parents=True, exist_ok=True)
+    return folder
+
+
+def _title(folder):
+    try:
+        return tomllib.loads((folder / "season.toml").read_text(encoding="utf-8")).get("title")
+    except (OSError, ValueError):
+        return None
+
+
+def write_demo(folder, *, seed=SEED, answer=None):
+    """Write the demo season; the answer is returned and never written into the folder.
 
     Parameters
     ----------
     folder : path
-        Its workbook, season.toml and sensors are replaced; anything else is left alone.
+        New, empty, or an earlier demo season, whose workbook, season.toml and sensors are replaced.
+    answer : path, optional
+        Where to write the sealed answer; refused inside `folder`.
 
     Returns
     -------
     Answer
     """
-    folder = Path(folder)
-    folder.mkdir(parents=True, exist_ok=True)
+    if answer is not None and Path(folder).resolve() in Path(answer).resolve().parents:
+        raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
+    folder = _demo_folder(folder)
     plan = demo_plan()
     tables, eggs = course.run(np.random.default_rng(seed), plan)
     _slips(tables)
@@ -122,4 +145,7 @@ def write_demo(folder, *, seed=SEED):
     kinds = {item.batch: item.species for item in plan.batches}
     told = [dict(zip(names, item, strict=True)) | {"species": kinds[item[0]], "severity": "moderate"}
             for item in _TOLD]
-    return course.answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")
+    sealed = course.answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")
+    if answer is not None:
+        sealed.write(answer)
+    return sealed

@@ -29,6 +29,50 @@ def test_the_shipped_folder_is_what_the_seed_gives_byte_for_byte(written):
     assert [name for name in made if made[name] != shipped[name]] == []
 
 
+def test_written_over_an_earlier_demo_it_is_the_same_again(written, capsys):
+    folder, _ = written
+    before = {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()}
+    (folder / "sensors" / "A_2026-04.csv").unlink()
+    (folder / "README.md").write_text("kept", encoding="utf-8")
+    assert command.main([str(folder)]) == 0
+    assert (folder / "README.md").read_text(encoding="utf-8") == "kept"
+    (folder / "README.md").unlink()
+    assert {path: path.read_bytes() for path in folder.rglob("*") if path.is_file()} == before
+
+
+@pytest.mark.parametrize("settings", ['title = "Mine"', "title = [", "", None])
+def test_a_person_s_own_season_is_never_replaced(tmp_path, capsys, settings):
+    (tmp_path / "sensors").mkdir()
+    (tmp_path / "sensors" / "mine.csv").write_text("mine", encoding="utf-8")
+    (tmp_path / "batches.xlsx").write_text("mine", encoding="utf-8")
+    if settings is not None:
+        (tmp_path / "season.toml").write_text(settings, encoding="utf-8")
+    before = {path: path.read_bytes() for path in tmp_path.rglob("*") if path.is_file()}
+    assert command.main([str(tmp_path)]) == 2
+    assert {path: path.read_bytes() for path in tmp_path.rglob("*") if path.is_file()} == before
+    assert "name a new folder" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("season", [[], ["--seed", "3"]])
+@pytest.mark.parametrize("answer", ["sim/answer.json", "sim/deep/answer.json", "notes.txt", "nowhere/answer.json"])
+def test_the_sealed_answer_stays_out_of_the_season_and_off_other_files(tmp_path, monkeypatch, capsys, season, answer):
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "sim").mkdir()
+    (tmp_path / "notes.txt").write_text("mine", encoding="utf-8")
+    assert command.main(["sim", *season, "--answer", answer]) == 2
+    assert len(capsys.readouterr().err.splitlines()) == 1
+    assert [path.name for path in tmp_path.rglob("*") if path.is_file()] == ["notes.txt"]
+    assert (tmp_path / "notes.txt").read_text(encoding="utf-8") == "mine"
+
+
+@pytest.mark.parametrize("wish", [["--seed", "-3"], ["--batches", "0"], ["--batches", "some"]])
+def test_a_number_of_no_use_is_refused_in_a_sentence(tmp_path, capsys, wish):
+    with pytest.raises(SystemExit) as stopped:
+        command.main([str(tmp_path / "sim"), *wish])
+    assert stopped.value.code == 2
+    assert f"argument {wish[0]}: '{wish[1]}' is not a whole number from" in capsys.readouterr().err
+
+
 def test_it_is_small_and_says_that_it_is_invented():
     assert sum(path.stat().st_size for path in DEMO.rglob("*") if path.is_file()) < 12e6
     assert "made up" in (DEMO / "README.md").read_text(encoding="utf-8")
