@@ -35,11 +35,14 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
     -------
     DataFrame
         One row per batch and stage (stage clear: clear or infertile). eggs lost (for hatched: chicks) out_of eggs;
-        others: batches of the same species that the expectation is from; expected, low, high: the range that holds
-        95 % of batches like them; chance: of a count at least as bad; adjusted: the chance allowed for looking at
-        many batches and stages (Benjamini-Hochberg); unusual; unusual_from: the least count (chicks: the largest)
-        that would be called unusual among these comparisons. The norm_* columns are the same against the
-        published level with the spread between the person's batches. Missing where there is nothing to expect.
+        others: batches of the same species that counted the stage, which the expectation is from; expected, low,
+        high: the range that holds 95 % of batches like them; chance: of a count at least as bad; adjusted: the
+        chance allowed for looking at many batches and stages (Benjamini-Hochberg); unusual; unusual_from: the least
+        count (chicks: the largest) that would be called unusual among these comparisons. The norm_* columns are the
+        same against the published level with the spread between the person's batches. Missing where there is nothing
+        to expect.
+        Batches that hold no count of a stage, or of the eggs that it is a share of, are not compared in it:
+        ``attrs["not_counted"]``, stage -> batches.
 
     Notes
     -----
@@ -47,8 +50,11 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
     Source: predictive distribution of the beta-binomial averaged over mean and spread; Benjamini & Hochberg 1995
     J. R. Stat. Soc. B 57:289-300.
     """
-    book = _combined(ledger(season, limits=limits))
+    book = ledger(season, limits=limits)
     book = book[book["batch"].isin(usable(season))]
+    known = comparable(book)
+    left = {stage: list(part) for stage, part in book[~known].groupby("stage", sort=False)["batch"]}
+    book = _combined(book[known])
     species = species_by_batch(season.batches)
     levels = norms(own=season.settings.get("norms"))
     if norm is not None:
@@ -68,7 +74,9 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
         table[before + "unusual"] = table[before + "adjusted"] <= UNUSUAL
     table["unusual_from"] = _unusual_from(table, expected)
     order = {batch: place for place, batch in enumerate(season.batches["batch"].astype(str))}
-    return table.sort_values("batch", key=lambda names: names.map(order), kind="stable").reset_index(drop=True)
+    table = table.sort_values("batch", key=lambda names: names.map(order), kind="stable").reset_index(drop=True)
+    table.attrs["not_counted"] = left
+    return table
 
 
 COLUMNS = [
@@ -119,6 +127,11 @@ def _limits_name(species: str, limits) -> str:
     if isinstance(limits, dict):
         return "own"
     return limits or ("weeks" if species == "chicken" else "thirds")
+
+
+def comparable(book: pd.DataFrame) -> pd.Series:
+    """Rows of a ledger that hold a count of the stage and of the eggs that it is a share of."""
+    return book["counted"] & (book["fertile"].notna() | book["stage"].isin(OF_SET))
 
 
 def _combined(book: pd.DataFrame) -> pd.DataFrame:

@@ -37,8 +37,12 @@ def breakdown(
     DataFrame
         One row per group and stage: the group, stage, eggs = seen + shared_out, then for each of set,
         fertile and transferred the eggs that the share is taken from and share_of_* with _low and _high.
-        fertile is set less clears and infertile eggs: candled fertility, not true fertility. Batches that
-        cannot enter rates show in ``attrs["left_out"]``; by="batch" lists them with missing shares.
+        fertile is set less clears and infertile eggs (candled fertility, not true fertility) of the batches whose
+        clears were counted. uncounted: eggs set in batches that hold no count of the stage. By development, eggs
+        and share are then the least there can be and the share has no interval, and where no batch of the group
+        counted it they are missing; by candling, such batches are left out. Batches that cannot enter rates
+        show in ``attrs["left_out"]``; by="batch" lists them with missing shares. ``attrs["not_counted"]``:
+        stage -> {batch: eggs set} of the batches used that did not count it.
     """
     check_column(season, by)
     book = ledger(season, stages=stages, limits=limits)
@@ -58,7 +62,7 @@ def breakdown(
     # The ledger has one block of stages a batch, so its columns fold into batches x stages.
     fold = {
         column: book[column].to_numpy(dtype=float).reshape(len(names), len(order))
-        for column in ("eggs", "seen", "at_hatch", *SHARES)
+        for column in ("eggs", "seen", "at_hatch", "counted", *SHARES)
     }
     place = {batch: at for at, batch in enumerate(names)}
     rows = []
@@ -67,14 +71,26 @@ def breakdown(
         rated = all(batch in kept for batch in batches)
         for stage_at, stage in enumerate(order):
             part = {column: values[at, stage_at] for column, values in fold.items()}
-            rows.append({name: label, "stage": stage, **_row(part, stage, rated, method)})
+            told = part.pop("counted") > 0
+            row = {name: label, "stage": stage, "uncounted": part["set"][~told].sum()}
+            if stages == "candling":
+                part, told = {column: values[told] for column, values in part.items()}, told[told]
+            rows.append(row | _row(part, told, stage, rated, method))
     columns = [name, "stage", "eggs", "seen", "shared_out"]
     for share in SHARES:
         columns += [share, f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"]
-    table = pd.DataFrame(rows, columns=[*columns, "batches"])
+    table = pd.DataFrame(rows, columns=[*columns, "uncounted", "batches"])
     out = left_out(season)
     table.attrs["left_out"] = [f"{batch}: {why}" for batch, why in out.to_numpy()]
+    table.attrs["not_counted"] = not_counted(book[book["batch"].isin(kept)])
+    table.attrs["batches"] = len(kept)
     return table
+
+
+def not_counted(book) -> dict[str, dict[str, float]]:
+    """stage -> {batch: eggs set} of the batches of a ledger that hold no count of it."""
+    parts = book[~book["counted"]].groupby("stage", sort=False)
+    return {stage: dict(zip(part["batch"], part["set"], strict=True)) for stage, part in parts}
 
 
 #: Columns of batches by which people split; other columns work too.
@@ -95,25 +111,27 @@ def check_column(season, by) -> None:
     )
 
 
-def _row(part, stage, rated, method) -> dict:
-    """Sums and shares of one stage over the batches of a group (arrays, one entry a batch)."""
-    known = ~np.isnan(part["eggs"])
-    part = {column: values[known] for column, values in part.items()}
-    eggs, seen = (part[name].sum() if known.any() else math.nan for name in ("eggs", "seen"))
-    row = {"eggs": eggs, "seen": seen, "shared_out": eggs - seen, "batches": int(known.sum())}
+def _row(part, told, stage, rated, method) -> dict:
+    """Sums and shares of one stage over the batches of a group (arrays, one entry a batch; told: counted there)."""
+    eggs, seen = (_total(part[name], told) for name in ("eggs", "seen"))
+    row = {"eggs": eggs, "seen": seen, "shared_out": eggs - seen}
     for share in SHARES:
-        moved = ~np.isnan(part[share])
-        found, out_of = part["at_hatch" if share == "transferred" else "eggs"][moved], part[share][moved]
+        there = ~np.isnan(part[share])
+        found, out_of = part["at_hatch" if share == "transferred" else "eggs"][there], part[share][there]
         row[share] = out_of.sum() if len(out_of) else math.nan
         # Clears and infertile eggs are no part of the fertile.
         barren = stage == "clear" or (stage == "infertile" and share == "fertile")
-        shares = (
-            _share(found, out_of, method)
-            if rated and len(found) and not (barren and share != "set")
-            else (math.nan,) * 3
-        )
+        known = rated and not math.isnan(_total(found, told[there])) and not (barren and share != "set")
+        shares = _share(found, out_of, method) if known else (math.nan,) * 3
+        if not told[there].all():
+            shares = (shares[0], math.nan, math.nan)
         row.update(zip((f"share_of_{share}{end}" for end in ("", "_low", "_high")), shares, strict=True))
-    return row
+    return row | {"batches": len(told)}
+
+
+def _total(eggs, told) -> float:
+    """Eggs of a stage over batches; missing where none of them counted it and none is on record."""
+    return eggs.sum() if told.any() or (len(eggs) and eggs.sum() > 0) else math.nan
 
 
 def _share(found, total, method) -> tuple[float, float, float]:

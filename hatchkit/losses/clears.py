@@ -9,11 +9,12 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.losses.breakdown import check_column
+from hatchkit.losses.counted import counted
 from hatchkit.losses.counts import choose, read_counts
 from hatchkit.losses.egg_rows import text
 from hatchkit.losses.ledger import usable
 from hatchkit.losses.proportions import interval
-from hatchkit.losses.schedule import count, schedule, species_figures
+from hatchkit.losses.schedule import by_batch, count, schedule, species_figures
 from hatchkit.problems import HatchkitError
 
 
@@ -79,12 +80,14 @@ def clears(season, by: str | None = None) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        The group, then eggs: set, clear (taken out as clear at a look), opened (of the clears), opened_dead
-        (held a dead embryo), infertile_at_hatch (opened after the hatch; that late an infertile egg and a very
-        early dead one look alike). Shares of eggs set: candled_fertile (not clear; not true fertility),
-        fertile_least and fertile_most (what true fertility can be whatever the unopened clears were), and,
-        where a sample of clears was opened, fertile with _low and _high (of eggs like these, so the interval
-        may reach past the range for these very eggs). Batches that cannot enter rates are left out.
+        The group, then eggs: set (in batches whose clears were counted, by candling or by opening), clear (not
+        opened, or taken out as clear at a look), opened (of the clears), opened_dead (held a dead embryo),
+        infertile_at_hatch (opened after the hatch; that late an infertile egg and a very early dead one look
+        alike). Shares of eggs set: candled_fertile (not clear; not true fertility), fertile_least and fertile_most
+        (what true fertility can be whatever the unopened clears were), and, where a sample of clears was opened,
+        fertile with _low and _high (of eggs like these, so the interval may reach past the range for these very
+        eggs). uncounted: eggs set in batches whose clears were not counted, named in uncounted_in; of a group
+        that has no others nothing else is known. Batches that cannot enter rates are left out.
     """
     check_column(season, by)
     table = batch_clears(season)
@@ -98,23 +101,25 @@ def clears(season, by: str | None = None) -> pd.DataFrame:
         if by != "batch"
         else table["batch"]
     )
-    sums = table.drop(columns="batch").groupby(group.astype("object").fillna("not given"), sort=False).sum()
     rows = [
-        {name: label, **row, **_shares(row)} for label, row in zip(sums.index, sums.to_dict("records"), strict=True)
+        {name: label, **_group(part)}
+        for label, part in table.groupby(group.astype("object").fillna("not given"), sort=False)
     ]
-    return pd.DataFrame(
-        rows,
-        columns=[
-            name,
-            *sums.columns,
-            "candled_fertile",
-            "fertile_least",
-            "fertile_most",
-            "fertile",
-            "fertile_low",
-            "fertile_high",
-        ],
-    )
+    return pd.DataFrame(rows, columns=[name, *EGGS, "uncounted", "uncounted_in", *SHARES])
+
+
+EGGS = ["set", "clear", "opened", "opened_dead", "infertile_at_hatch"]
+SHARES = ["candled_fertile", "fertile_least", "fertile_most", "fertile", "fertile_low", "fertile_high"]
+
+
+def _group(table) -> dict:
+    """Sums and shares of the batches of one group; only those enter whose clears were counted."""
+    told = table["counted"]
+    left = {"uncounted": table.loc[~told, "set"].sum(), "uncounted_in": ", ".join(table.loc[~told, "batch"])}
+    if not told.any():
+        return dict.fromkeys((*EGGS, *SHARES), math.nan) | left
+    sums = table.loc[told, EGGS].sum().to_dict()
+    return sums | left | _shares(sums)
 
 
 def _shares(row: dict) -> dict:
@@ -144,15 +149,13 @@ def _shares(row: dict) -> dict:
 
 
 def batch_clears(season) -> pd.DataFrame:
-    """Eggs per batch: set, clear, opened, opened_dead, infertile_at_hatch."""
-    looks, eggs = _by_batch(season.looks), _by_batch(season.eggs)
+    """Eggs per batch: set, clear, opened, opened_dead, infertile_at_hatch; counted: whether its clears were."""
+    kept = counted(season)
+    looks, eggs = by_batch(season.looks), by_batch(season.eggs)
     fates = season.fates.assign(barren=season.fates["fate"].eq("infertile"))
     late = fates[fates["barren"] & fates["found_at"].eq("hatch")].groupby("batch")["eggs"].sum()
-    barren = (
-        fates[fates["fate"].isin(("clear", "infertile")) & fates["found_at"].ne("hatch")]
-        .groupby("batch")["eggs"]
-        .sum()
-    )
+    unopened = fates["fate"].eq("clear") | (fates["barren"] & fates["found_at"].ne("hatch"))
+    barren = fates[unopened].groupby("batch")["eggs"].sum()
     rows = []
     for record in season.batches.to_dict("records"):
         batch = str(record["batch"])
@@ -165,9 +168,10 @@ def batch_clears(season) -> pd.DataFrame:
                 "opened": opened,
                 "opened_dead": dead,
                 "infertile_at_hatch": late.get(batch, 0.0),
+                "counted": batch in kept and kept[batch].stage("clear"),
             }
         )
-    return pd.DataFrame(rows, columns=["batch", "set", "clear", "opened", "opened_dead", "infertile_at_hatch"])
+    return pd.DataFrame(rows, columns=["batch", *EGGS, "counted"]).astype({"counted": bool})
 
 
 def opened_clears(record: dict, eggs: list[dict], looks: list[dict], species_table) -> tuple[float, float]:
@@ -184,10 +188,3 @@ def opened_clears(record: dict, eggs: list[dict], looks: list[dict], species_tab
         way, _ = choose(read_counts(record, ordered), count(record.get("eggs_set")))
         opened, dead = way.clears_infertile + way.clears_early, way.clears_early
     return opened, dead
-
-
-def _by_batch(table) -> dict:
-    parts: dict[str, list[dict]] = {}
-    for row in table.to_dict("records") if len(table) else []:
-        parts.setdefault(str(row["batch"]), []).append(row)
-    return parts

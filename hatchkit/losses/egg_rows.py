@@ -10,7 +10,7 @@ from hatchkit.losses.stages import age_from_look, pip_day
 from hatchkit.problems import problem
 
 #: What an outcome says by itself.
-OUTCOMES = ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
+OUTCOMES = ("hatched", "culled", "pipped_dead", "dead", "infertile", "clear", "removed")
 
 
 def text(value) -> str:
@@ -51,11 +51,11 @@ def egg_fate(egg: dict, looks: list[Look], species: str, incubation_days: float)
                 _contradiction(egg, f"{how} at {name} but outcome {outcome}", f"the outcome {outcome} is used")
             )
             fate, name, by = outcome, "hatch", end
-    if fate == "infertile" and alive > 0:
+    if alive > 0 and (fate == "infertile" or (fate == "clear" and name == "hatch")):
         doubts.append(
             _contradiction(
                 egg,
-                f"seen alive on day {alive:g} but outcome infertile",
+                f"seen alive on day {alive:g} but outcome {fate}",
                 "taken as dead, since a living embryo was seen",
             )
         )
@@ -71,9 +71,8 @@ def _fate_at_look(how: str, outcome: str) -> str | None:
         return how
     if outcome in ("hatched", "culled", "pipped_dead"):
         return None
-    if how == "removed":
-        return "removed"
-    return outcome
+    # Clear says that nobody opened it, so it tells nothing beyond what was seen at the look.
+    return how if how == "removed" or outcome == "clear" else outcome
 
 
 def _row(egg, mark, fate, name, by, alive, stage_day, species, incubation_days):

@@ -13,7 +13,7 @@ import pandas as pd
 
 from hatchkit.losses.counts import Counts, choose, group, groups, read_counts, tally
 from hatchkit.losses.egg_rows import egg_fate
-from hatchkit.losses.schedule import Look, count, number, schedule, species_figures, where
+from hatchkit.losses.schedule import Look, by_batch, count, number, schedule, species_figures, where
 from hatchkit.losses.stages import limits_for
 from hatchkit.problems import problem
 from hatchkit.problems import table as problems_table
@@ -42,7 +42,7 @@ def build_fates(batches, eggs, looks, species_table) -> tuple[pd.DataFrame, pd.D
         be read and is unaccounted as a whole.
     problems : DataFrame
     """
-    egg_rows, look_rows = _by_batch(eggs), _by_batch(looks)
+    egg_rows, look_rows = by_batch(eggs), by_batch(looks)
     rows, doubts = [], []
     for row in batches.to_dict("records"):
         name = str(row["batch"])
@@ -60,13 +60,6 @@ def build_fates(batches, eggs, looks, species_table) -> tuple[pd.DataFrame, pd.D
         "found_at": "object",
     }
     return fates.astype(types), problems_table(doubts)
-
-
-def _by_batch(table: pd.DataFrame) -> dict[str, list[dict]]:
-    parts: dict[str, list[dict]] = {}
-    for row in table.to_dict("records") if len(table) else []:
-        parts.setdefault(str(row["batch"]), []).append(row)
-    return parts
 
 
 def batch_fates(row: dict, eggs: list[dict], looks: list[dict], species_table) -> tuple[list[dict], list[dict]]:

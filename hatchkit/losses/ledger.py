@@ -6,13 +6,14 @@ import math
 
 import pandas as pd
 
+from hatchkit.losses.counted import counted
 from hatchkit.losses.death_shape import season_shapes
-from hatchkit.losses.schedule import count, species_by_batch, species_figures
+from hatchkit.losses.schedule import by_batch, count, number, species_by_batch, species_figures
 from hatchkit.losses.stages import limits_for, share_between, stage_of
-from hatchkit.losses.windows import left_out
+from hatchkit.losses.windows import left_out, too_many
 from hatchkit.problems import HatchkitError
 
-COLUMNS = ["batch", "stage", "eggs", "seen", "shared_out", "at_hatch", "set", "fertile", "transferred"]
+COLUMNS = ["batch", "stage", "eggs", "seen", "shared_out", "at_hatch", "counted", "set", "fertile", "transferred"]
 
 BEFORE = ("hatched", "culled", "clear", "infertile")
 AFTER = ("pipped_dead", "removed", "unaccounted")
@@ -26,7 +27,7 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     stages : {"development", "candling"}
         development: hatched (good chicks), culled, clear, infertile, early, mid, late (or the stages of
         `limits`), pipped_dead, removed, unaccounted; these add up to the eggs set.
-        candling: embryos found dead at each look; missing where the batch was not looked at then.
+        candling: embryos found dead at each look; missing where they were not counted then, or nobody looked.
     limits : None, str or dict
         See `stages.limits_for`.
 
@@ -35,21 +36,21 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     DataFrame
         batch, stage; eggs = seen + shared_out, where shared_out is the part of deaths whose interval
         crosses a limit and that the season's ages at death put here (`death_shape`); at_hatch, eggs of it among the
-        eggs that were still in at the hatch; set, fertile (set less clears and infertile eggs; clears hold
-        very early dead too), transferred (set less all taken out before or at transfer; missing without
-        a transfer). Eggs.
+        eggs that were still in at the hatch; counted: whether the batch's records hold a number for the stage (where
+        not, eggs are the least there were); set, fertile (set less clears and infertile eggs; clears hold very early
+        dead too; missing where the clears were not counted), transferred (set less all taken out before or at
+        transfer; missing without a transfer or a count of clears). Of a batch whose records exceed its eggs set only
+        the chicks are given, as the sheet has them. Eggs.
     """
     if stages not in ("development", "candling"):
         raise HatchkitError(f"stages must be development or candling, not {stages!r}.")
     records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
     figures = {batch: species_figures(row, season.species_table) for batch, row in records.items()}
-    fates = {str(batch): part.to_dict("records") for batch, part in season.fates.groupby("batch", sort=False)}
+    fates, kept = by_batch(season.fates), counted(season)
     moved = transferred_batches(season)
     if stages == "candling":
-        looked = (
-            season.looks.groupby(season.looks["batch"].astype(str))["name"].agg(set) if len(season.looks) else {}
-        )
-        split = {batch: _by_look(rows, looked.get(batch, set())) for batch, rows in fates.items()}
+        made = {batch: {look["name"] for look in rows} for batch, rows in by_batch(season.looks).items()}
+        split = {batch: _by_look(fates[batch], made.get(batch, set()), known.looks) for batch, known in kept.items()}
     else:
         split = _by_stage(season, records, figures, fates, limits)
     order = _stage_order(split, stages)
@@ -57,13 +58,18 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     for batch, record in records.items():
         if batch not in fates:
             continue
-        sums = _denominators(fates[batch], batch in moved)
+        clears = kept[batch].stage("clear")
+        sums = [count(record["eggs_set"]), *_denominators(fates[batch], clears, clears and batch in moved)]
+        chicks = _chicks_of_the_sheet(season, record, fates[batch])
         for stage in order:
-            # A look that was not made tells nothing; a stage that nobody died in is a true nought.
+            # A look without a count tells nothing; a stage that nobody died in is a true nought.
             none = (math.nan,) * 3 if stages == "candling" else (0.0,) * 3
             seen, shared, at_hatch = split[batch].get(stage, none)
-            rows.append([batch, stage, seen + shared, seen, shared, at_hatch, count(record["eggs_set"]), *sums])
-    return pd.DataFrame(rows, columns=COLUMNS)
+            if chicks is not None:
+                seen = chicks if stage == "hatched" else math.nan
+            told = kept[batch].stage(stage) if stages == "development" else not math.isnan(seen)
+            rows.append([batch, stage, seen + shared, seen, shared, at_hatch, told, *sums])
+    return pd.DataFrame(rows, columns=COLUMNS).astype({"counted": bool})
 
 
 def usable(season) -> set[str]:
@@ -78,7 +84,14 @@ def transferred_batches(season) -> set[str]:
     return set(season.looks.loc[season.looks["name"] == "transfer", "batch"].astype(str))
 
 
-def _denominators(rows, moved) -> list[float]:
+def _chicks_of_the_sheet(season, record, rows) -> float | None:
+    """Good chicks that the sheet tells of a batch whose records exceed its eggs set; None for any other batch."""
+    if any(row["fate"] != "unaccounted" for row in rows) or not too_many(season, str(record["batch"])):
+        return None
+    return number(record.get("hatched")) - count(record.get("culled"))
+
+
+def _denominators(rows, clears, moved) -> list[float]:
     total = sum(row["eggs"] for row in rows)
     barren = sum(row["eggs"] for row in rows if row["fate"] in ("clear", "infertile"))
     out = sum(
@@ -86,12 +99,12 @@ def _denominators(rows, moved) -> list[float]:
         for row in rows
         if row["found_at"] not in ("hatch", "") or (row["fate"] == "removed" and not row["found_at"])
     )
-    return [total - barren, total - out if moved else math.nan]
+    return [total - barren if clears else math.nan, total - out if moved else math.nan]
 
 
-def _by_look(rows, looked) -> dict:
-    """Eggs found dead at each look that was made."""
-    found = {name: [0.0, 0.0, 0.0] for name in looked | {"hatch"}}
+def _by_look(rows, made, looked) -> dict:
+    """Eggs found dead at each look that was made; missing where the dead were not counted."""
+    found = {name: [math.nan if name not in looked else 0.0] * 3 for name in made | {"hatch"}}
     for row in rows:
         if row["fate"] in ("dead", "pipped_dead"):
             eggs = found.setdefault(row["found_at"], [0.0, 0.0, 0.0])

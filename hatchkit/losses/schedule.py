@@ -44,6 +44,14 @@ def where(row: dict) -> dict:
     )
 
 
+def by_batch(table: pd.DataFrame) -> dict[str, list[dict]]:
+    """Rows of a table as dicts, batch by batch."""
+    parts: dict[str, list[dict]] = {}
+    for row in table.to_dict("records") if len(table) else []:
+        parts.setdefault(str(row["batch"]), []).append(row)
+    return parts
+
+
 def species_by_batch(batches: pd.DataFrame) -> dict[str, str]:
     """batch -> kind of bird, "not given" where the sheet does not say."""
     kinds = batches["species"].astype("object").where(batches["species"].notna(), "not given")
@@ -104,21 +112,23 @@ def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], l
         )
     early = [look for look in found if look.day <= 0]
     if early:
-        names = ", ".join(look.name for look in early)
+        names = ", ".join("the taking off" if look.name == "hatch" else look.name for look in early)
         notes.append(
             problem(
                 "doubtful",
                 **where(row),
                 found=f"batch {row['batch']}: {names} dated before or at the setting",
-                done="the look's counts are kept, its day is taken as the usual one",
+                done="the counts are kept, the usual day is taken",
                 mend="Check set_at and the date of the look.",
             )
         )
+        # A take-off that cannot be is as good as none: the usual incubation length stands in below.
         found = [
             look
             if look.day > 0
             else Look(look.name, _usual_day(look.name, figures), look.clear, look.dead, look.removed)
             for look in found
+            if look.day > 0 or look.name != "hatch"
         ]
     taken_off = [look for look in found if look.name == "hatch"]
     middle = sorted((look for look in found if look.name != "hatch"), key=lambda look: look.day)

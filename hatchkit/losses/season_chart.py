@@ -8,17 +8,21 @@ from typing import NamedTuple
 import numpy as np
 import pandas as pd
 
-from hatchkit.losses.bad_luck import OF_SET
+from hatchkit.losses.bad_luck import OF_SET, comparable
 from hatchkit.losses.ledger import ledger, usable
 from hatchkit.losses.predictive import chances
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
+from hatchkit.stage_names import in_words
 
 #: Tails beyond the limits: 3 standard deviations of a normal distribution on either side.
 TAIL = 0.00135
 
 #: With fewer batches than this, limits are provisional.
 PROVISIONAL = 20
+
+#: Fewer batches than this cannot show a slide.
+FEWEST = 4
 
 
 class Limits(NamedTuple):
@@ -79,7 +83,7 @@ def season_chart(
     stage : str
         Any stage of the breakdown (clear: clear or infertile).
     species : str, optional
-        The species to chart; the one with most batches when left out.
+        The species to chart; the one with most batches that counted the stage when left out.
 
     Returns
     -------
@@ -87,7 +91,8 @@ def season_chart(
         batch, set_at, eggs, out_of, share, centre, low, high (limits, quantiles of the beta-binomial with the
         usual spread floored at chance), outside; attrs: stage, species, of, spread, provisional, slide (rank
         correlation of the losses with the order of setting, -1 to 1), slide_chance (of a slide at least as
-        strong in either direction when the order of the batches means nothing).
+        strong in either direction when the order of the batches means nothing), others (species -> batches that
+        are not in this chart), not_counted (batches of the species without a count of the stage).
     """
     records = season.batches.assign(
         batch=season.batches["batch"].astype(str), species=list(species_by_batch(season.batches).values())
@@ -95,14 +100,20 @@ def season_chart(
     records = records[records["batch"].isin(usable(season))]
     if records.empty:
         raise HatchkitError("No finished batch to chart yet.")
-    species = species or records["species"].mode().iloc[0]
     book = ledger(season, limits=limits)
     book = book.assign(stage=book["stage"].replace({"infertile": "clear"}))
     if stage not in set(book["stage"]):
         raise HatchkitError(f"There is no stage {stage!r}; there are {', '.join(book['stage'].unique())}.")
     of = "set" if stage in OF_SET else "fertile"
-    book = book[book["stage"] == stage].groupby("batch").agg(eggs=("eggs", "sum"), out_of=(of, "first"))
-    records = records[records["species"] == species].sort_values("set_at", kind="stable")
+    book = book[comparable(book) & (book["stage"] == stage)].groupby("batch")
+    book = book.agg(eggs=("eggs", "sum"), out_of=(of, "first"))
+    told = records["batch"].isin(book.index)
+    kinds = records["species"].value_counts()
+    if not told.any():
+        raise HatchkitError(f"No finished batch has a full count of {in_words(stage)}: nothing to chart.")
+    species = species or records.loc[told, "species"].mode().iloc[0]
+    left = records.loc[~told & (records["species"] == species), "batch"].tolist()
+    records = records[told & (records["species"] == species)].sort_values("set_at", kind="stable")
     table = records[["batch", "set_at"]].join(book, on="batch")
     table = table[table["out_of"] > 0].reset_index(drop=True)
     if table.empty:
@@ -118,6 +129,8 @@ def season_chart(
         of=of,
         spread=spread,
         provisional=len(table) < PROVISIONAL,
+        others=kinds.drop(species).sort_index().to_dict(),
+        not_counted=left,
         slide=slide,
         slide_chance=chance,
     )
@@ -152,7 +165,7 @@ def slide_test(counts, totals, *, draws: int = 4999, seed: int = 1) -> tuple[flo
     """
     k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
     centre = k.sum() / n.sum()
-    if len(n) < 4 or not 0 < centre < 1:
+    if len(n) < FEWEST or not 0 < centre < 1:
         return math.nan, math.nan
     ranks = pd.Series((k - n * centre) / np.sqrt(n * centre * (1 - centre))).rank().to_numpy()
     ranks, order = ranks - ranks.mean(), np.arange(len(n)) - (len(n) - 1) / 2

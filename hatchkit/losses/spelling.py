@@ -29,6 +29,22 @@ def eggs_words(eggs: float) -> str:
     return f"{eggs:.0f}" if abs(eggs - round(eggs)) < 0.05 else f"{eggs:.1f}"
 
 
+def batch_count(number: int) -> str:
+    """"1 batch", "3 batches"."""
+    return "1 batch" if number == 1 else f"{number} batches"
+
+
+def named_batches(names) -> str:
+    """"batch G2", "batches G2 and G3", "batches G1, G2 and G3"."""
+    return f"batch{'es' if len(names) > 1 else ''} {listed(names)}"
+
+
+def listed(parts) -> str:
+    """"a", "a and b", "a, b and c"."""
+    *first, last = parts
+    return f"{', '.join(first)} and {last}" if first else str(last)
+
+
 def day_words(day: float) -> str:
     """An age in days to a tenth, whole where it is whole."""
     return f"{day:.1f}".removesuffix(".0")

@@ -6,7 +6,9 @@ import math
 
 import pandas as pd
 
-from hatchkit.losses.schedule import number, schedule, species_figures
+from hatchkit.losses.counted import counted
+from hatchkit.losses.fates import batch_fates
+from hatchkit.losses.schedule import by_batch, number, schedule, species_figures
 
 COLUMNS = ["batch", "window", "name", "day_start", "day_end", "start", "end", "at_risk", "died", "clear"]
 
@@ -14,20 +16,40 @@ LIVING = ("hatched", "culled", "dead", "pipped_dead")
 
 
 def left_out(season) -> pd.DataFrame:
-    """Batches that cannot enter rates, and why: columns batch, why.
+    """Batches that cannot enter rates, and why in words: columns batch, why.
 
-    Either nothing is known of how the batch ended (not finished yet) or its records cannot be read.
+    Either nothing is known of how the batch ended (not finished yet), or its records cannot be read.
     """
+    records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
     rows = []
-    for batch, part in season.fates.groupby("batch", sort=False):
-        ended = part["fate"].isin(("hatched", "culled", "pipped_dead")) | (part["found_at"] == "hatch")
-        if (part["fate"] == "unaccounted").all():
-            rows.append((batch, "no fate can be read from its records"))
-        elif not ended.any() and (part["fate"] == "unaccounted").any():
-            rows.append((batch, "its hatch is not counted"))
-    missing = [batch for batch in season.batches["batch"].astype(str) if batch not in set(season.fates["batch"])]
-    rows += [(batch, "eggs set is missing") for batch in missing]
+    for batch, part in by_batch(season.fates).items():
+        lost = [fate["fate"] == "unaccounted" for fate in part]
+        if all(lost):
+            rows.append((batch, too_many(season, batch) or "nothing is on record of what became of its eggs"))
+        elif any(lost) and not _chicks_counted(records.get(batch, {}), part):
+            at_end = any(fate["found_at"] == "hatch" for fate in part)
+            rows.append((batch, "its chicks are not counted" if at_end else "its hatch is not counted"))
+    rows += [(batch, "eggs set is missing") for batch in records if batch not in set(season.fates["batch"])]
     return pd.DataFrame(rows, columns=["batch", "why"], dtype="object")
+
+
+def _chicks_counted(record, fates) -> bool:
+    """Whether a batch whose records leave eggs open says how many chicks there were."""
+    by_row = any(fate["egg"] and fate["found_at"] == "hatch" for fate in fates)
+    return by_row or not math.isnan(number(record.get("hatched"))) or any(fate["fate"] == "culled" for fate in fates)
+
+
+def too_many(season, batch: str) -> str:
+    """How the records of one batch exceed its eggs set, in words; blank where they do not."""
+    own, looks, eggs = (
+        by_batch(table[table["batch"].astype(str) == batch]).get(batch, []) if len(table) else []
+        for table in (season.batches, season.looks, season.eggs)
+    )
+    if not own:
+        return ""
+    problems = batch_fates(own[0], eggs, looks, season.species_table)[1]
+    told = [row["found"].removeprefix(f"batch {batch}: ") for row in problems if row["severity"] == "lost"]
+    return "".join(told)
 
 
 def candling_windows(season) -> pd.DataFrame:
@@ -35,23 +57,19 @@ def candling_windows(season) -> pd.DataFrame:
 
     A death belongs to the window that holds its whole interval; one whose interval reaches over
     several windows counts in the window at whose end it was found. Windows after the last look of an
-    unfinished batch, and batches whose records cannot be read, are not given. `died` is missing
-    where dead embryos were not counted at that look and the batch does not close without them.
+    unfinished batch, and batches of whose eggs nothing can be read, are not given. `died` is missing
+    where dead embryos were not counted at that look and the batch does not close without them, `clear` where
+    the clears of the batch were not counted.
     """
-    looks = (
-        {str(name): part.to_dict("records") for name, part in season.looks.groupby("batch")}
-        if len(season.looks)
-        else {}
-    )
-    fates = {str(name): part.to_dict("records") for name, part in season.fates.groupby("batch")}
-    skip = dict(left_out(season).to_numpy())
+    looks, fates, kept = by_batch(season.looks), by_batch(season.fates), counted(season)
+    skip = set(left_out(season)["batch"])
     rows = []
     for row in season.batches.to_dict("records"):
         batch = str(row["batch"])
-        if batch not in fates or skip.get(batch, "").startswith("no fate"):
+        if all(fate["fate"] == "unaccounted" for fate in fates.get(batch, [])):
             continue
         ordered, _ = schedule(row, looks.get(batch, []), species_figures(row, season.species_table))
-        rows += _batch_windows(row, ordered, fates[batch], finished=batch not in skip)
+        rows += _batch_windows(row, ordered, fates[batch], kept[batch], finished=batch not in skip)
     table = pd.DataFrame(rows, columns=COLUMNS)
     zone = "datetime64[us, UTC]"
     return table.astype(
@@ -70,11 +88,10 @@ def candling_windows(season) -> pd.DataFrame:
     )
 
 
-def _batch_windows(row, ordered, fates, *, finished):
+def _batch_windows(row, ordered, fates, kept, *, finished):
     ends = [look.day for look in ordered]
     names = [look.name for look in ordered]
     starts = [0.0, *ends[:-1]]
-    closes = not any(fate["fate"] == "unaccounted" for fate in fates)
     placed = [(fate, window_of(fate, starts, ends, names)) for fate in fates]
     rows = []
     for window, (look, start, end) in enumerate(zip(ordered, starts, ends, strict=True)):
@@ -83,7 +100,6 @@ def _batch_windows(row, ordered, fates, *, finished):
         at_risk = sum(fate["eggs"] for fate, at in placed if at is not None and at >= window)
         died = sum(fate["eggs"] for fate, at in placed if at == window and fate["fate"] in ("dead", "pipped_dead"))
         clear = sum(fate["eggs"] for fate in fates if fate["fate"] == "clear" and fate["found_at"] == look.name)
-        kept = look.name == "hatch" or not math.isnan(look.dead) or died > 0 or closes
         set_at = row.get("set_at")
         clock = [
             pd.NaT if set_at is None or pd.isna(set_at) else set_at + pd.Timedelta(days=day) for day in (start, end)
@@ -97,8 +113,8 @@ def _batch_windows(row, ordered, fates, *, finished):
                 end,
                 *clock,
                 at_risk,
-                died if kept else math.nan,
-                clear,
+                died if look.name in kept.looks else math.nan,
+                clear if clear or "clear" in kept.kinds else math.nan,
             ]
         )
     return rows

@@ -6,11 +6,14 @@ import math
 
 import pandas as pd
 
+from hatchkit.losses.season_chart import FEWEST
 from hatchkit.losses.spelling import (
     DENOMINATORS,
+    batch_count,
     batches_words,
-    day_words,
     eggs_words,
+    listed,
+    named_batches,
     odds_words,
     percent,
     range_words,
@@ -22,7 +25,7 @@ NEAR = 0.02
 
 
 def breakdown_words(table: pd.DataFrame) -> str:
-    """Where most eggs went, one line a group of a breakdown by development."""
+    """Where most eggs went, one line a group of a breakdown by development, then what was not counted."""
     name = table.columns[0]
     lines = []
     for group, part in table.groupby(name, sort=False):
@@ -45,20 +48,55 @@ def breakdown_words(table: pd.DataFrame) -> str:
             + "."
             + _largest(losses)
         )
+    lines += not_counted_words(table.attrs.get("not_counted", {}), table.attrs.get("batches"))
     left = table.attrs.get("left_out", [])
     if left:
         lines.append("Left out of rates: " + "; ".join(f"batch {reason}" for reason in left) + ".")
     return "\n".join(lines) or "No batch has its eggs on record."
 
 
+def not_counted_words(left: dict, number: int) -> list[str]:
+    """What the batches of a breakdown hold no count of (`number`: batches in all): clears first, then the rest."""
+    lines, others = [], {}
+    for stage, batches in left.items():
+        if stage == "clear":
+            lines.append(
+                f"Clears were not counted in {_with_eggs(batches)}: how many of these eggs held an embryo is not "
+                "known, and shares of eggs not clear or infertile leave them out."
+            )
+        elif stage != "infertile":
+            others.setdefault(tuple(batches), []).append("eggs removed" if stage == "removed" else in_words(stage))
+    if others:
+        said = "; ".join(
+            f"{listed(stages)} in {f'all {number} batches' if len(batches) == number > 1 else named_batches(batches)}"
+            for batches, stages in others.items()
+        )
+        lines.append(f"Not counted to the end: {said}. Of these at least so many were lost, and no interval is given.")
+    return lines
+
+
+def _with_eggs(batches: dict) -> str:
+    """Batches with their eggs set: "batches G2 and G3 (24 eggs)"."""
+    return f"{named_batches(list(batches))} ({eggs_words(sum(batches.values()))} eggs)"
+
+
 def _largest(losses: pd.DataFrame) -> str:
     if losses.empty:
         return " No egg was lost."
+    worst = losses.head(3)
     said = [
         f"{in_words(stage)} {eggs_words(row['eggs'])} ({percent(row['share_of_set'])} of set)"
-        for stage, row in losses.head(3).iterrows()
+        for stage, row in worst.iterrows()
     ]
-    return " Largest losses: " + ", ".join(said) + "."
+    missing = ""
+    if "unaccounted" in worst.index:
+        eggs = eggs_words(worst.loc["unaccounted", "eggs"])
+        missing = (
+            f" Of the {eggs} eggs not accounted for nobody can say whether they were clear, died or were taken out."
+            if eggs != "1"
+            else " Of the egg not accounted for nobody can say whether it was clear, died or was taken out."
+        )
+    return " Largest losses: " + ", ".join(said) + "." + missing
 
 
 def shared_words(table: pd.DataFrame) -> str:
@@ -84,27 +122,46 @@ def bad_luck_words(table: pd.DataFrame) -> str:
     lines = []
     if own.empty:
         lines.append(
-            "There is no second finished batch of a species, so a batch cannot be held against your own others."
+            "There is no second finished batch of a species that counted the same, so a batch cannot be held against "
+            "your own others."
         )
     else:
-        lines += _findings(own, "", f"{len(own)} comparisons (batches x stages) with your other batches were made")
+        lines += _findings(own, "", f"{_comparisons(own)} with your other batches")
         lines += _near_misses(own)
         few = own[own["others"] < 5]
         if len(few):
             kinds = few["batch"].nunique()
             lines.append(
-                f"For {kinds} of the batches there are fewer than 5 others of the species: their expected range "
+                f"For {batch_count(kinds)} there are fewer than 5 others of the species: the expected range "
                 "is wide, and little can be called unusual."
             )
+    lines += _not_compared(table.attrs.get("not_counted", {}), set(own["stage"]))
     against = table[table["norm_chance"].notna()]
     if len(against):
         lines += _findings(
             against,
             "norm_",
-            f"{len(against)} comparisons with published levels were made ({'; '.join(against['norm_name'].unique())})",
+            f"{_comparisons(against)} with published levels ({'; '.join(against['norm_name'].unique())})",
         )
     lines.append("Unusual means: hardly chance. It does not say why.")
     return "\n".join(lines)
+
+
+def _comparisons(table) -> str:
+    return "1 comparison was made" if len(table) == 1 else f"{len(table)} comparisons (batches x stages) were made"
+
+
+def _not_compared(left: dict, compared: set) -> list[str]:
+    """Which stages of which batches were not compared for want of a count."""
+    said: dict[tuple, list] = {}
+    for stage, batches in left.items():
+        # A sheet without a column of culls, say, is no news; one that has it only here and there is.
+        if stage not in ("infertile", "unaccounted", "culled", "pipped_dead", "removed") or stage in compared:
+            said.setdefault(tuple(batches), []).append(in_words(stage))
+    if not said:
+        return []
+    told = "; ".join(f"{listed(stages)} of {named_batches(batches)}" for batches, stages in said.items())
+    return [f"Not compared, nor expected from, because these (or the clears) were not counted: {told}."]
 
 
 def _findings(table, before, opening) -> list[str]:
@@ -154,9 +211,9 @@ def _near_misses(table) -> list[str]:
         if math.isnan(end):
             need = "no count could have been, with so few other batches that differ so much"
         elif row["stage"] == "hatched":
-            need = f"that would have taken {end:.0f} or fewer"
+            need = f"{end:.0f} or fewer would have been called unusual"
         else:
-            need = f"that would have taken {end:.0f} or more"
+            need = f"{end:.0f} or more would have been called unusual"
         lines.append(f"- {_finding(row, '')}; {need}")
     return [*lines, "More batches, or batches more alike, would narrow what one expects."]
 
@@ -167,13 +224,22 @@ def clears_words(table: pd.DataFrame) -> str:
     lines = []
     for row in table.to_dict("records"):
         head = "All batches" if name == "season" else f"{name.replace('_', ' ').capitalize()} {row[name]}"
+        others = row["uncounted_in"].split(", ") if row["uncounted_in"] else []
+        if math.isnan(row["set"]):
+            lines.append(
+                f"{head}: the clears of {named_batches(others)} ({eggs_words(row['uncounted'])} eggs) were not "
+                "counted, so nothing is known of fertility."
+            )
+            continue
+        clear = "1 clear" if row["clear"] == 1 else f"{eggs_words(row['clear'])} clears"
         said = (
-            f"{head}: {eggs_words(row['clear'])} clears among {eggs_words(row['set'])} eggs set; candled fertility "
+            f"{head}: {clear} among {eggs_words(row['set'])} eggs set; candled fertility "
             f"{percent(row['candled_fertile'])}, which is not fertility"
         )
         if row["opened"] > 0:
+            opened = "1 clear was" if row["opened"] == 1 else f"{eggs_words(row['opened'])} clears were"
             said += (
-                f". {eggs_words(row['opened'])} clears were opened, {eggs_words(row['opened_dead'])} held a dead "
+                f". {opened} opened, {eggs_words(row['opened_dead'])} held a dead "
                 f"embryo: true fertility about {percent(row['fertile'])} "
                 f"({range_words(row['fertile_low'], row['fertile_high'])})"
             )
@@ -181,6 +247,11 @@ def clears_words(table: pd.DataFrame) -> str:
             said += (
                 f". No clears were opened: true fertility lies between {percent(row['fertile_least'])} (all were "
                 f"infertile) and {percent(row['fertile_most'])} (all had died early); open some to know"
+            )
+        if others:
+            said += (
+                f". Left out, because the clears were not counted: {named_batches(others)} "
+                f"({eggs_words(row['uncounted'])} eggs)"
             )
         lines.append(said + ".")
     return "\n".join(lines)
@@ -227,10 +298,13 @@ def season_chart_words(table: pd.DataFrame) -> str:
     facts = table.attrs
     said = (
         f"{in_words(facts['stage']).capitalize()}, {facts['species']}: {percent(table['centre'].iloc[0])} of "
-        f"{DENOMINATORS[facts['of']]} over {len(table)} batches."
+        f"{DENOMINATORS[facts['of']]} over {batch_count(len(table))}."
     )
     outside = table.loc[table["outside"], "batch"].tolist()
-    said += f" Outside the limits: batch {', '.join(outside)}." if outside else " No batch lies outside the limits."
+    if ((table["low"] <= 0) & (table["high"] >= 1)).all():
+        said += " These few batches differ so much that no limits can be drawn."
+    else:
+        said += f" Outside the limits: {named_batches(outside)}." if outside else " No batch lies outside the limits."
     chance = facts["slide_chance"]
     if math.isnan(chance):
         said += " Too few batches to ask for a slide."
@@ -241,80 +315,10 @@ def season_chart_words(table: pd.DataFrame) -> str:
         said += " No slide through the season that could be told from chance."
     if facts["provisional"]:
         said += " Limits are provisional: fewer than 20 batches."
+    if facts["not_counted"]:
+        said += f" Left out, because these were not counted: {named_batches(facts['not_counted'])}."
+    if facts["others"]:
+        kinds = [f"{kind} ({batch_count(number)}{', too few to ask for a slide' if number < FEWEST else ''})"
+                 for kind, number in facts["others"].items()]  # fmt: skip
+        said += f" Not in this chart: {listed(kinds)}."
     return said
-
-
-def age_words(result) -> str:
-    """What an `AgeAtDeath` says, one line a group."""
-    lines = []
-    for fit in result.fits.to_dict("records"):
-        who = f"{fit['species']}" + ("" if fit["group"] == "all" else f", {fit['group']}")
-        curve = result.curve[(result.curve["group"] == fit["group"]) & (result.curve["species"] == fit["species"])]
-        if fit["deaths"] == 0:
-            lines.append(
-                f"{who}: none of {eggs_words(fit['eggs'])} living embryos in {fit['batches']} batches died; up to "
-                f"{percent(curve['band_high'].max())} lost would still agree with that."
-            )
-            continue
-        end = curve.iloc[-1]
-        said = (
-            f"{who}: {eggs_words(fit['deaths'])} of {eggs_words(fit['eggs'])} living embryos in {fit['batches']} "
-            f"batch{'es' if fit['batches'] > 1 else ''} died, {percent(end['at_least'])} "
-            f"(95 % band {range_words(end['band_low'], end['band_high'])})."
-        )
-        lines.append(
-            said
-            + _first_look(result, fit)
-            + _widest(result, fit)
-            + (
-                " One batch only: the band knows nothing of the spread between batches."
-                if fit["batches"] == 1
-                else ""
-            )
-        )
-    if not lines:
-        return "No egg with a known end yet, so nothing can be said of ages at death."
-    last = (
-        "Day 0 is the hour of setting. Deaths known only roughly are placed where better-known ones fell. "
-        "Clears are not counted: some of them died in the first days."
-    )
-    return "\n".join([*lines, last])
-
-
-def _of(table, fit):
-    return table[(table["group"] == fit["group"]) & (table["species"] == fit["species"])]
-
-
-def _first_look(result, fit) -> str:
-    hazard = _of(result.hazard, fit)
-    if len(hazard) < 2:
-        return ""
-    worst = hazard.loc[hazard["daily_high"].idxmax()]
-    exact = worst["daily_high"] - worst["daily_low"] <= 5e-4
-    risk = (
-        "about " + percent(worst["daily_high"]) if exact else range_words(worst["daily_low"], worst["daily_high"])
-    )
-    stretch = f"between day {worst['after_day']:.0f} and day {worst['by_day']:.0f}"
-    return f" The daily risk is highest {stretch}: {risk} a day."
-
-
-def _widest(result, fit) -> str:
-    table = _of(result.table, fit)
-    wide = table[(table["share"] > 0.002) & (table["by_day"] - table["after_day"] > 3)]
-    if wide.empty:
-        return ""
-    spans = ", ".join(
-        f"{day_words(row['after_day'])} and {day_words(row['by_day'])}" for row in wide.to_dict("records")
-    )
-    return f" Between days {spans} the looks cannot tell on which day they died."
-
-
-def two_phase_words(fit) -> str:
-    """What a fitted two-phase shape says, and how far it is from the counts (ages on the hen's 21 days)."""
-    first, k1, s1, k2, s2 = fit.shape
-    middle = [scale * math.log(2) ** (1 / power) for power, scale in ((k1, s1), (k2, s2))]
-    return (
-        f"Two-phase shape: {percent(first)} of the deaths early (half of these by day {middle[0]:.1f}), "
-        f"{percent(1 - first)} late (half of these by day {middle[1]:.1f}), on the hen's scale of 21 days. "
-        f"At no age is it more than {fit.largest_miss:.1f} deaths away from the estimate without a shape."
-    )

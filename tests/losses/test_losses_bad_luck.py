@@ -154,4 +154,4 @@ def test_a_count_that_is_rare_alone_is_named_with_what_it_would_have_taken():
     assert not row["unusual"] and row["chance"] <= 0.02
     said = words.bad_luck_words(table)
     assert "Rare alone, but not called unusual" in said
-    assert f"that would have taken {row['unusual_from']:.0f} or more" in said
+    assert f"{row['unusual_from']:.0f} or more would have been called unusual" in said

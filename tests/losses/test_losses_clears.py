@@ -53,6 +53,17 @@ def test_opened_clears_of_counts_are_found_too():
     assert row["fertile"] == pytest.approx(44 / 48)
 
 
+def test_clears_of_the_egg_sheet_that_nobody_opened_are_no_sample():
+    marks = [("clear", "clear")] * 3 + [("clear", "infertile"), (None, "clear")] + [("alive", "hatched")] * 7
+    eggs = [dict(batch="1", egg=str(n), candle1=mark, outcome=end) for n, (mark, end) in enumerate(marks)]
+    table = clears(tiny_season([dict(batch=1, eggs_set=12, day1=7)], eggs=eggs))
+    row = table.iloc[0]
+    assert (row["clear"], row["opened"], row["opened_dead"], row["infertile_at_hatch"]) == (5, 1, 0, 0)
+    assert (row["fertile_least"], row["fertile_most"]) == (pytest.approx(7 / 12), pytest.approx(11 / 12))
+    assert "5 clears among 12 eggs set" in words.clears_words(table)
+    assert "1 clear was opened, 0 held a dead embryo" in words.clears_words(table)
+
+
 def test_groups_and_no_clears_at_all():
     season = tiny_season(
         [

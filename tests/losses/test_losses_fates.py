@@ -225,6 +225,30 @@ def test_an_opened_clear_shows_whether_it_was_infertile():
     assert rows[1][2:] == (1.5, 2.5, "candle1")
 
 
+def test_an_egg_called_clear_at_the_end_was_not_opened():
+    eggs = [
+        egg(1, candle1="clear", outcome="clear"),
+        egg(2, outcome="clear"),
+        egg(3, candle1="dead", outcome="clear"),
+        egg(4, candle1="alive", outcome="clear"),
+    ]
+    season = tiny_season([dict(batch=1, eggs_set=4, day1=7)], eggs=eggs)
+    assert [(row[0], row[4]) for row in fates(season)] == [
+        ("clear", "candle1"),
+        ("clear", "hatch"),
+        ("dead", "candle1"),
+        ("dead", "hatch"),
+    ]
+    assert "egg 4: seen alive on day 7 but outcome clear" in season.problems["found"].iloc[0]
+
+
+@pytest.mark.parametrize("word", ["clear", "c", "clr", "klar", "no development"])
+def test_words_for_clear_in_the_egg_sheet_are_not_read_as_opened(word):
+    from hatchkit.records.words import value_words
+
+    assert value_words("outcome")[word] == "clear" and value_words("outcome")["infertile"] == "infertile"
+
+
 def test_contradicting_marks_of_one_egg_are_doubts():
     eggs = [egg(1, candle1="dead", outcome="hatched"), egg(2, candle1="alive", outcome="infertile")]
     season = tiny_season([dict(batch=1, eggs_set=2, day1=7)], eggs=eggs)

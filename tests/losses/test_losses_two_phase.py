@@ -5,7 +5,7 @@ import pytest
 from tiny_season import tiny_season
 
 from hatchkit.figures import losses as figures
-from hatchkit.losses import words
+from hatchkit.losses import age_words
 from hatchkit.losses.death_age import age_at_death
 from hatchkit.losses.two_phase import cumulative, fit_two_phase, season_two_phase
 from hatchkit.problems import HatchkitError
@@ -44,7 +44,7 @@ def test_the_smooth_curve_ends_where_the_estimate_ends():
     curve, fit = season_two_phase(season(), "chicken")
     assert curve["lost"].is_monotonic_increasing
     assert curve["lost"].iloc[-1] == pytest.approx(age_at_death(season(), draws=0).curve["at_most"].max())
-    said = words.two_phase_words(fit)
+    said = age_words.two_phase_words(fit)
     assert "of the deaths early" in said and "without a shape" in said
     ax = figures.death_age(age_at_death(season(), draws=5), smooth=curve)
     assert "two-phase shape" in [text.get_text() for text in ax.get_legend().get_texts()]

@@ -68,7 +68,7 @@ def test_an_unfinished_batch_gives_only_the_windows_that_are_closed():
     assert table[["batch", "name", "at_risk", "died"]].to_numpy().tolist() == [["1", "candle1", 28, 3]]
     assert left_out(season).to_numpy().tolist() == [
         ["1", "its hatch is not counted"],
-        ["2", "no fate can be read from its records"],
+        ["2", "31 eggs in the records (31 hatched) but 30 eggs set"],
     ]
 
 
