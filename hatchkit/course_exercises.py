@@ -10,7 +10,8 @@ from math import comb, exp, factorial
 
 import numpy as np
 
-from hatchkit.exercises import Exercise, HiddenCause, Writing
+from hatchkit.course_finding import Writing
+from hatchkit.exercises import Exercise, HiddenCause
 from hatchkit.losses.proportions import interval
 
 
@@ -136,7 +137,7 @@ LUCK = {
         low_only=lambda low, high, truth: float(np.mean(low <= truth)))),
     "eggs_for_none": Exercise(_eggs_for_none, tolerance=0.5, mistakes=dict(rule_of_three=lambda share: 3 / share)),
     "independent": Exercise(_letter("b")),
-    "chance_spread": Exercise(_chance_spread, tolerance=0.003, mistakes=dict(
+    "chance_spread": Exercise(_chance_spread, share=True, tolerance=0.003, mistakes=dict(
         all_eggs=lambda hatched, each: (_variance(hatched, each) / len(hatched)) ** 0.5,
         no_root=_variance,
         seen=lambda hatched, each: float(np.std(hatched / each)))),
@@ -167,9 +168,11 @@ AGE = {
         turned_round=_turned(_death_interval),
         middle=lambda egg: (sum(_death_interval(egg)) / 2,) * 2)),
     "narrowed": Exercise(_narrowed, tolerance=0, mistakes=dict(
-        stage_only=lambda egg: (egg["stage_from"], egg["stage_to"]), looks_only=_death_interval)),
+        stage_only=lambda egg: (egg["stage_from"], egg["stage_to"]), looks_only=_death_interval,
+        turned_round=_turned(_narrowed))),
     "candling_pile": Exercise(_letter("c")),
     "daily_risk": Exercise(_daily_risk, share=True, tolerance=0.0002, mistakes=dict(
+        turned_round=_turned(_daily_risk),
         per_window=_per_window,
         per_day_only=lambda *windows: tuple(window["died"] / window["days"] for window in windows))),
 }

@@ -7,17 +7,22 @@ the student's notebook. The words are in ``reference/exercise_words.csv``.
 
 from __future__ import annotations
 
+import math
 import re
 import textwrap
 from collections.abc import Callable
 from dataclasses import dataclass, field
+from decimal import Decimal
 from numbers import Real
 from typing import NamedTuple
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
 
-OPEN, RIGHT, NOT_YET = "open", "right", "not yet"
+OPEN, RIGHT, FOUND, NOT_YET = "open", "right", "all parts found", "not yet"
+
+#: A number with fewer figures than these is too coarse to be called right.
+FIGURES = 2
 
 
 class Verdict(NamedTuple):
@@ -38,7 +43,8 @@ class Exercise:
     mistakes : dict of callable
         Answers that usual mistakes lead to, worked out like the right one, under the name of their hint.
     tolerance : float
-        A number within this of the right one is right.
+        A number within this of the right one is right; so is one that is right as far as its own figures
+        go, if it has at least `FIGURES` of them.
     share : bool
         The answer is a share from 0 to 1.
     """
@@ -57,52 +63,16 @@ class Exercise:
             return NOT_YET, str(error)
         if _same(given, right, self.tolerance):
             return RIGHT, "right"
-        if self.share and _same(_hundredth(given), right, self.tolerance):
+        for name, mistake in self.mistakes.items():
+            if _same(given, mistake(*data), self.tolerance):
+                return NOT_YET, name
+        if _rounded(given, right, FIGURES):
+            return RIGHT, "right"
+        if _rounded(given, right):
+            return NOT_YET, "Nearly: right as far as it goes. Give more decimals, or write the sum itself."
+        if self.share and (_same(_hundredth(given), right, self.tolerance) or _rounded(_hundredth(given), right)):
             return NOT_YET, "Give shares between 0 and 1, not percent."
-        named = (name for name, mistake in self.mistakes.items() if _same(given, mistake(*data), self.tolerance))
-        return NOT_YET, next(named, "other")
-
-
-#: Words that say more than a breeder's records can carry.
-TOO_SURE = ("caused", "causes", "proves", "proved", "proof", "due to", "because of", "certainly", "definitely",
-            "killed by", "to blame")
-#: Words that leave room for another explanation.
-ROOM = ("also", "other", "could", "may", "might", "cannot tell", "can't tell", "not sure", "either", "unless")
-
-
-@dataclass(frozen=True)
-class Writing:
-    """An exercise whose answer is a finding in one or two sentences.
-
-    The data is one dict: batch, lost, eggs (of how many), when (a word that must be in it).
-    """
-
-    def judge(self, answer, finding) -> tuple[str, str]:
-        """Look for the parts of a finding; the first that is missing is the hint."""
-        if not isinstance(answer, str):
-            return NOT_YET, 'Write one or two sentences between quotation marks: """...""".'
-        text = " ".join(answer.lower().split())
-        hint = next((hint for found, hint in self._parts(text, finding) if not found), None)
-        return (NOT_YET, hint) if hint else (RIGHT, "right")
-
-    def _parts(self, text, finding):
-        """(found, hint) for each part of a finding, in the order in which a reader needs them."""
-        counts = re.findall(r"(\d+)(?: [a-z]+){0,4}? (?:of|from|out of)(?: the| all)? (\d+)", text)
-        sure = [words for words in TOO_SURE if words in text]
-        yield str(finding["batch"]).lower() in text, "Say which batch it is about."
-        yield counts, ("Give the counts themselves, so many of so many eggs: a percentage alone hides how few "
-                       "there were.")
-        yield (str(finding["lost"]), str(finding["eggs"])) in counts, (
-            "The counts are not those of the table. How many were alive at the start, and how many of them "
-            "were lost?")
-        yield re.search(r"\d ?%? ?(?:to|-|–|and) ?\d+ ?%", text), (
-            "Say how sure: the interval, from so much to so much percent.")
-        yield finding["when"] in text, (
-            f'Say when it happened: the word "{finding["when"]}" should be in it, with the days.')
-        yield not sure, (f'"{"".join(sure[:1])}" says more than these records can. Say what went together with '
-                         "what.")
-        yield any(re.search(rf"\b{words}\b", text) for words in ROOM), (
-            "Leave room: name one other explanation that the records do not rule out.")
+        return NOT_YET, "other"
 
 
 @dataclass(frozen=True)
@@ -116,9 +86,18 @@ class HiddenCause:
         if guess not in causes.index:
             return NOT_YET, f"Take one of these words: {', '.join(causes.index)}."
         if guess == sealed.cause:
-            return RIGHT, sealed.words()
+            return RIGHT, f"{sealed.words()}{_others_touched(sealed)}"
         same = causes.loc[guess] == causes.loc[sealed.cause]
         return NOT_YET, "kin" if same["named_by_advice"] else "stage" if same["stage"] else "other"
+
+
+def _others_touched(sealed) -> str:
+    """The batches beside the asked one that the same fault touched, as a sentence; empty if none."""
+    others = [batch for batch in sealed.causes["batch"] if batch != sealed.batch]
+    if not others:
+        return ""
+    named = " and ".join([", ".join(others[:-1]), others[-1]]) if others[1:] else others[0]
+    return f" It touched batch{'es' if others[1:] else ''} {named} as well."
 
 
 def check(name: str, answer, *data) -> None:
@@ -144,7 +123,7 @@ def judge(name: str, answer, *data) -> Verdict:
     if _is_open(answer):
         return Verdict(OPEN, "Not answered yet. Put your answer in place of the dots and run the cell again.")
     state, words = EXERCISES[name].judge(answer, *data)
-    return Verdict(state, f"{'Right' if state == RIGHT else 'Not yet'}. {_words(name).get(words, words)}")
+    return Verdict(state, f"{state.capitalize()}. {_words(name).get(words, words)}")
 
 
 def _words(name: str) -> dict:
@@ -160,11 +139,13 @@ def _is_open(answer) -> bool:
 def _like(right, answer):
     """`answer` in the form of `right`; ValueError in the student's words."""
     if isinstance(right, str):
-        letter = str(answer).strip().lower()
-        if not re.fullmatch("[a-z]", letter):
-            raise ValueError('Give the letter of one of the sentences, such as "a".')
-        return letter
+        letter = re.fullmatch(r"\W*([a-z])\W*", str(answer).lower())
+        if not letter:
+            raise ValueError('Give one letter between quotation marks, such as "a".')
+        return letter[1]
     if isinstance(right, tuple):
+        if hasattr(answer, "tolist"):  # an array or a column
+            answer = answer.tolist()
         if not isinstance(answer, (tuple, list)) or len(answer) != len(right):
             raise ValueError("Give as many numbers in brackets as the question asks for, with commas between them.")
         return tuple(_like(one, part) for one, part in zip(right, answer, strict=True))
@@ -183,5 +164,18 @@ def _same(given, other, tolerance: float) -> bool:
     return abs(given - float(other)) <= tolerance + 1e-9
 
 
+def _rounded(given, right, figures: int = 1) -> bool:
+    """Whether `given` is `right` rounded, to at least so many figures."""
+    if isinstance(right, tuple):
+        return all(_rounded(one, two, figures) for one, two in zip(given, right, strict=True))
+    if isinstance(right, str) or not math.isfinite(given):
+        return False
+    off = abs(given - float(right))
+    _, digits, exponent = Decimal(repr(given)).normalize().as_tuple()
+    enough = off < 1e-9 or len(digits) + max(exponent, 0) >= figures
+    return enough and off <= 0.5 * 10 ** min(exponent, 0) + 1e-9 and off <= abs(right) / 4
+
+
 def _hundredth(given):
-    return tuple(part / 100 for part in given) if isinstance(given, tuple) else given / 100
+    """The answer as a share if it was meant in percent; a hundredth of 9.4 is 0.094, not 0.09400000000000001."""
+    return tuple(map(_hundredth, given)) if isinstance(given, tuple) else float(f"{given / 100:.12g}")
