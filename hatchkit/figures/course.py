@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.figures.style import INK, LINES, axes, fill, temperature_label
+from hatchkit.units import c_to_f, f_to_c
 
 #: What became of an egg on the course's tray, by the letter under which it was last written down.
 LETTERS = {"h": ("hatched", "hatched"), "c": ("clear", "clear"), "d": ("dead", "dead"),
@@ -52,6 +53,16 @@ def luck(hatches, ax=None, *, each, mark=None):
     return ax
 
 
+def luck_alt(hatches, *, each) -> str:
+    """The picture of `luck` in a sentence: where most hatches lie, and the tallest bars (within a tenth of it)."""
+    low, high = np.quantile(hatches, [0.025, 0.975])
+    chicks, times = np.unique(hatches, return_counts=True)
+    tallest = [str(count) for count in chicks[times >= 0.9 * times.max()]]
+    bars = f"bars at {', '.join(tallest[:-1])} and {tallest[-1]}" if tallest[1:] else f"bar at {tallest[0]}"
+    return (f"Bars: how many of {len(hatches):,} hatches of {each} gave how many chicks; 95 of 100 lie between "
+            f"{low:.0f} and {high:.0f}, the tallest {bars}.")
+
+
 def interval_lines(low, high, ax=None, *, truth):
     """Intervals one above the other; those that miss the true share are dashed and crossed."""
     ax = axes(ax, size=(7.5, 3.4))
@@ -80,7 +91,7 @@ def between_looks(table, ax=None, *, looks):
     for day in looks:
         ax.axvline(day, color="#0072B2", ls=":", lw=1.2)
     ax.set(xlabel="Day of incubation; dotted: a look at the eggs", xlim=(0, max(looks) + 0.5),
-           yticks=range(len(table)), yticklabels=[f"egg {egg}" for egg in table["egg"]])
+           xticks=range(max(looks) + 1), yticks=range(len(table)), yticklabels=[f"egg {egg}" for egg in table["egg"]])
     ax.invert_yaxis()
     return ax
 
@@ -95,7 +106,7 @@ def deaths_and_finds(true_day, found_day, axs=None):
     for ax, days, key, name in zip(axs, (true_day, found_day), ("early", "late"), ("died", "found"), strict=True):
         axes(ax).hist(days, bins=edges - 0.5, **fill(key))
         ax.set_ylabel(f"Embryos\n{name}")
-    axs[1].set_xlabel("Day of incubation")
+    axs[1].set(xlabel="Day of incubation", xticks=range(22))
     return axs
 
 
@@ -107,7 +118,7 @@ def air_and_eggs(minutes, air_c, eggs, ax=None, *, unit="C"):
     eggs : dict
         Name of a line: temperatures, in the unit of display.
     """
-    ax = axes(ax, size=(7.5, 3.2))
+    ax = _with_fahrenheit(axes(ax, size=(7.5, 3.2)), unit)
     ax.plot(minutes, air_c, label="air", **LINES["air"])
     looks = (LINES["egg"], dict(color="#D55E00", lw=1.6, ls="-."))
     for (name, values), look in zip(eggs.items(), looks, strict=False):
@@ -117,9 +128,16 @@ def air_and_eggs(minutes, air_c, eggs, ax=None, *, unit="C"):
     return ax
 
 
+def _with_fahrenheit(ax, unit):
+    """A second scale on the right: degF where the left one is degC, and the other way round."""
+    there, back, other = (c_to_f, f_to_c, "F") if unit == "C" else (f_to_c, c_to_f, "C")
+    ax.secondary_yaxis("right", functions=(there, back)).set_ylabel(temperature_label(other))
+    return ax
+
+
 def shapes(table, ax=None, *, names, unit="C"):
     """Three logs of the same length, one above the other's name; `table` has column hour and one per name."""
-    ax = axes(ax, size=(7.5, 3.2))
+    ax = _with_fahrenheit(axes(ax, size=(7.5, 3.2)), unit)
     for name, style in zip(names, ("-", "--", "-."), strict=True):
         ax.plot(table["hour"], table[name], label=name, color=INK, ls=style, lw=1.3)
     ax.set(xlabel="Hours", ylabel=temperature_label(unit))
@@ -127,10 +145,34 @@ def shapes(table, ax=None, *, names, unit="C"):
     return ax
 
 
-def arrangements(differences, ax=None, *, seen):
-    """How often the arrangements give which difference; the one that was seen is the dashed line."""
+def arrangements(differences, ax=None, *, seen, bars=16):
+    """How often the arrangements give which difference; those at least as large as the one seen are marked.
+
+    The bars begin halfway between the difference that was seen (the dashed line) and the next smaller
+    one, so that no bar holds both and the marked bars can be counted.
+    """
     ax = axes(ax, size=(7.5, 3.0))
-    ax.hist(100 * np.asarray(differences), bins=16, **fill("hatched"))
-    ax.axvline(100 * seen, color=INK, ls="--")
-    ax.set(xlabel="Difference (percentage points); dashed: as it was", ylabel="Arrangements")
+    points = 100 * np.asarray(differences)
+    as_large = _as_large(differences, seen)
+    width = np.ptp(points) / (bars - 1)
+    smaller = points[~as_large].max(initial=100 * seen - width)
+    begin = (smaller + points[as_large].min(initial=100 * seen)) / 2
+    steps = np.arange(np.floor((points.min() - begin) / width), np.ceil((points.max() - begin) / width) + 1)
+    for key, part, name in (("hatched", ~as_large, "smaller"), ("warm", as_large, "at least as large")):
+        ax.hist(points[part], bins=begin + width * steps, label=name, **fill(key))
+    ax.axvline(100 * seen, color=INK, ls="--", label="as it was")
+    ax.set(xlabel="Difference (percentage points)", ylabel="Arrangements")
+    ax.yaxis.get_major_locator().set_params(integer=True)
+    ax.legend(frameon=False)
     return ax
+
+
+def arrangements_alt(differences, *, seen) -> str:
+    """The picture of `arrangements` in a sentence."""
+    points = 100 * np.asarray(differences)
+    return (f"Bars: how often each difference comes out, from {points.min():.1f} to {points.max():.1f} points; the one "
+            f"that was seen, {100 * seen:.1f}, is dashed, and the bars from it to the right are marked.")
+
+
+def _as_large(differences, seen):
+    return np.asarray(differences) >= seen - 1e-9
