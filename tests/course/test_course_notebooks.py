@@ -2,12 +2,21 @@
 
 import re
 import runpy
+from math import sqrt
 from pathlib import Path
+from types import SimpleNamespace
 
+import matplotlib.pyplot as plt
 import nbformat
+import numpy as np
+import pandas as pd
 import pytest
 
+from hatchkit import reference
 from hatchkit.course_exercises import EXERCISES
+from hatchkit.exercises import RIGHT, judge
+from hatchkit.losses.proportions import interval
+from hatchkit.simulate import seasons
 from hatchkit.surface import copy_notebooks
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -49,12 +58,13 @@ def test_no_answer_is_left_in_the_students_copy(path):
     assert BUILD["SOLUTION"] not in text
     assert "*Teacher.*" not in text
     assert "Right. " not in text
+    assert "All parts found" not in text
 
 
 @pytest.mark.parametrize("path", TEACHERS, ids=IDS)
 def test_every_answer_of_the_teacher_is_right_and_every_blank_is_open(path):
     teacher, student = _read(path), _read(BUILD["student_path"](path))
-    for page, start in ((teacher, "Right. "), (student, "Not answered yet.")):
+    for page, start in ((teacher, r"(Right|All parts found)\. "), (student, "Not answered yet.")):
         said = [_printed(cell) for cell in _code(page) if "check(" in cell.source]
         assert len(said) == len(_checks(page))
         assert all(re.search(f"^{start}", text, re.MULTILINE) for text in said), said
@@ -76,6 +86,119 @@ def test_cells_are_short_and_each_follows_a_text(path):
     assert max(len(cell.source.splitlines()) for cell in code[1:]) <= 8
     alone = sum(one.cell_type == two.cell_type == "code" for one, two in zip(cells, cells[1:], strict=False))
     assert alone <= len(code) / 4
+
+
+@pytest.mark.parametrize("path", TEACHERS, ids=IDS)
+def test_every_answer_is_still_right_for_somebody_who_goes_back_to_it(path, capsys):
+    cells, names = [cell.source for cell in _code(_read(path))], {}
+    for source in cells:
+        exec(source, names)
+    plt.close("all")
+    capsys.readouterr()
+    for source in cells:
+        if "check(" in source:
+            exec(source, names)
+            assert re.search(r"^(Right|All parts found)\. ", capsys.readouterr().out, re.MULTILINE), source
+
+
+def _text(number):
+    return " ".join(" ".join(cell.source for cell in _read(TEACHERS[number]).cells).split())
+
+
+def test_letters_are_asked_for_between_quotation_marks():
+    for number in (0, 1):
+        cells = _read(TEACHERS[number]).cells
+        asked = [before.source for before, cell in zip(cells, cells[1:], strict=False)
+                 if re.search(r'^answer = "[a-c]"', cell.source, re.MULTILINE)]
+        assert len(asked) == (2, 3)[number]
+        assert all('"a"' in text for text in asked), asked
+
+
+def test_figures_told_in_part_one_are_those_that_come_out():
+    from scipy.stats import beta
+
+    text = _text(0)
+    assert 100 * interval(0, 72)[1] == pytest.approx(5.07, abs=0.005)
+    assert 1.959964**2 / 0.05 - 1.959964**2 == pytest.approx(72.99, abs=0.005)
+    assert "n > 72.99, so 73 eggs" in text
+    ends = np.array([beta.ppf(0.025, 9, 8 + 1), beta.ppf(0.975, 9 + 1, 8)])
+    low, high = ends / (1 - ends) * (111 * 11) / (120 * 7)
+    ratio = (9 / 120 / 7) / (8 / 111 / 11)
+    assert f"{ratio:.1f} times as dangerous" in text
+    assert f"reaches from {low:.1f} to {high:.1f}" in text
+    low, high = 40 * np.array(interval(3, 10))
+    assert f"so {low:.0f} to {high:.0f} eggs, about {low / 2:.0f} to {high / 2:.0f} % of all" in text
+
+
+def _difference(died, eggs, other_died, other_eggs):
+    """Newcombe's interval of a difference between two shares, in points (Statistics in Medicine 1998, 17:873)."""
+    one, two = died / eggs, other_died / other_eggs
+    (low, high), (other_low, other_high) = interval(died, eggs), interval(other_died, other_eggs)
+    return (100 * (one - two - sqrt((one - low) ** 2 + (other_high - two) ** 2)),
+            100 * (one - two + sqrt((high - one) ** 2 + (two - other_low) ** 2)))
+
+
+def test_figures_told_in_part_two_are_those_that_come_out():
+    text = _text(1)
+    (low, high), (lowest, highest) = _difference(3, 48, 10, 168), _difference(31, 168, 7, 36)
+    assert f"from about −{-low:.0f} to +{high:.0f} points (stored short)" in text
+    assert f"from −{-lowest:.0f} to +{highest:.0f} points (stored long)" in text
+    assert "did no worse" not in text
+    assert "luck is not a good explanation" not in text
+
+
+def test_the_stage_of_the_opened_egg_is_that_of_the_kit():
+    mid = reference.load("stage_limits").query("limits == 'weeks' and stage == 'mid'").iloc[0]
+    assert f"*after day {mid['after']:.0f} and by day {mid['to']:.0f}*" in _text(0)
+
+
+def test_temperatures_are_told_in_both_units():
+    told = re.findall(r"\d °C\b(?! \(\d+(?:\.\d)? °F\))", " ".join(
+        cell.source for cell in _read(TEACHERS[1]).cells if cell.cell_type == "markdown").replace("**", ""))
+    assert not told
+
+
+class _Planted(Exception):
+    """Thrown when a case's cause has been chosen, so that no season need be drawn."""
+
+    def __init__(self, cause, batch, touched):
+        super().__init__(cause)
+        self.sealed = SimpleNamespace(cause=cause, batch=batch, causes=pd.DataFrame(touched, columns=["batch"]),
+                                      words=lambda: f"Batch {batch}.")
+
+
+@pytest.fixture
+def cases(monkeypatch):
+    """What is sealed in the cases 0 to 99."""
+    real = seasons.causes.plant
+
+    def plant(rng, plan, *, cause, severity, batch):
+        _, touched = real(rng, plan, cause=cause, severity=severity, batch=batch)
+        raise _Planted(cause, batch, [row["batch"] for row in touched])
+
+    def sealed(number):
+        with pytest.raises(_Planted) as caught:
+            seasons.draw_season(seed=number)
+        return caught.value.sealed
+
+    monkeypatch.setattr(seasons.causes, "plant", plant)
+    return [sealed(number) for number in range(100)]
+
+
+def test_what_is_said_of_a_case_holds_for_every_number(cases):
+    hint = reference.load("exercise_words").query("exercise == 'case' and answer == 'other'")["words"].item()
+    for claim in ("Something went wrong", "with one fault hidden", "not in the others"):
+        assert claim not in _text(1) + hint
+    assert "In some there is none" in _text(1)
+    assert "others too" in _text(1)
+    assert any(sealed.cause == "none" for sealed in cases)
+    for sealed in cases:
+        touched = set(sealed.causes["batch"]) - {sealed.batch}
+        verdict = judge("case", sealed.cause, sealed)
+        named = re.search(r"It touched batch(?:es)? (.*) as well", verdict.words)
+        assert verdict.state == RIGHT
+        assert set(re.findall(r"\d+", named[1]) if named else []) == touched
+        assert sealed.causes.empty == (sealed.cause == "none")
 
 
 def test_students_do_not_get_the_teachers_notebooks(tmp_path):
