@@ -91,8 +91,9 @@ class Season:
                        self.batches["set_at"].dt.tz_convert(self.timezone).agg(["min", "max"]))
         kinds = ", ".join(sorted(self.batches["species"].unique()))
         count = len(self.batches)
+        days = f"set on {first}" if first == last else f"set from {first} to {last}"
         return (f"{count} batch{'es' if count != 1 else ''} with {int(self.batches['eggs_set'].sum())} eggs "
-                f"({kinds}), set from {first} to {last}.")
+                f"({kinds}), {days}.")
 
     def _readings_in_words(self) -> str:
         if self.readings.empty:
@@ -122,9 +123,10 @@ def load_season(folder) -> Season:
     """
     from hatchkit.losses.fates import build_fates
     from hatchkit.records.folder import read_folder
+    from hatchkit.records.told import with_headings
 
     folder = season_folder(folder)
     read = read_folder(folder)
     fates, doubts = build_fates(read["batches"], read["eggs"], read["looks"], read["species_table"])
-    read["problems"] = _problems.combine(read["problems"], doubts)
+    read["problems"] = _problems.combine(read["problems"], with_headings(doubts, read.pop("headings")))
     return Season(folder=folder, fates=fates, **read)

@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-import re
-
 import pandas as pd
 
-from hatchkit import reference
-from hatchkit.problems import problem
+from hatchkit.records.batches_species import KNOWN, species_of_batches
+from hatchkit.records.likely import content_of
 from hatchkit.records.linking import name_key
-from hatchkit.records.told import many, of_row
-from hatchkit.records.values import TEXT
-from hatchkit.records.words import letters_apart, plain, value_words
+from hatchkit.records.told import local_minute, many, of_row
+from hatchkit.records.values import TEXT, text_of
 
 NEEDED = {"eggs_set": "number of eggs set", "set_at": "date of setting", "species": "species"}
 
 
-def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFrame):
+def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFrame, zone: str = "UTC"):
     """Batches with a name of their own, a known species, a date of setting and eggs; the rest is lost and told.
 
     Parameters
@@ -26,6 +23,8 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
     settings : dict
         season.toml; ``default_species`` and ``default_incubator`` fill blanks.
     species_table : DataFrame
+    zone : str
+        Zone of the person's wall clock, in which dates are told.
 
     Returns
     -------
@@ -36,7 +35,9 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
     if frame.empty:
         return frame, found
     frame = frame.copy()
-    frame["species"] = _species(frame, settings, species_table, found)
+    written = frame["species"]
+    frame["species"] = species_of_batches(frame, settings, species_table, found)
+    frame["species_written"] = written
     frame = _without_copies(frame, found)
     short = {name: frame[name].isna() for name in NEEDED}
     short["eggs_set"] |= frame["eggs_set"].eq(0).fillna(False).astype(bool)
@@ -44,96 +45,57 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
     absent = [name for name in NEEDED if short[name].all()]
     for index in frame.index[lost]:
         row = frame.loc[index]
-        lacks = [NEEDED[name] for name in NEEDED if short[name][index]]
+        lacks = [name for name in NEEDED if short[name][index]]
         name = "a batch without a name" if _missing(row["batch"]) else f"batch '{row['batch']}'"
-        found.append(of_row("lost", row, done="The batch is left out.", mend=_mend(absent),
-                            found=f"{name} has no usable {' and no usable '.join(lacks)}: {_all_of(row)}"))
-    frame = frame[~lost].reset_index(drop=True)
+        words = " and no usable ".join(NEEDED[each] for each in lacks)
+        found.append(of_row("lost", row, done="The batch is left out.", mend=_mend(lacks, absent, row, frame),
+                            found=f"{name} has no usable {words}: {_all_of(row, zone)}"))
+    frame = frame[~lost].drop(columns="species_written").reset_index(drop=True)
     frame["incubator"] = _incubators(frame, settings, found)
     frame["batch"] = _names(frame, found)
     return frame, found
 
 
-def _mend(absent: list[str]) -> str:
-    if "species" in absent:
-        return 'Add a column species, or write default_species = "chicken" in season.toml.'
-    if absent:
-        return (f"No column was recognised as {' or '.join(absent)}; add one, or say in season.toml which it is: "
-                f'[headers] "Your heading" = "{absent[0]}".')
-    return "Fill in what is missing."
+def _mend(lacks: list[str], absent: list[str], row, frame: pd.DataFrame) -> str:
+    """What to write where, for what one batch lacks; `absent` names what no batch of the season has."""
+    texts = []
+    if "species" in lacks and not _missing(row["species_written"]):
+        texts.append("Write a species that hatchkit knows, or describe yours in season.toml (more on it below).")
+    elif "species" in absent:
+        texts.append('Add a column species, or write in season.toml what they are: default_species = "chicken".')
+    rest = [name for name in lacks if name in absent and name != "species"]
+    for name in rest:
+        likely = _likely(name, frame)
+        heading, sure = (likely, "such as") if likely else ("Your heading", "in this way:")
+        texts.append(f"No column was recognised as {name}; add one, or say in season.toml which it is, {sure} "
+                     f'[headers] "{heading}" = "{name}".')
+    blank = [NEEDED[name] for name in lacks if name not in absent and (name != "species" or not texts)]
+    return " ".join([*texts, f"Write the {' and the '.join(blank)}." if blank else ""]).strip()
 
 
-def _all_of(row) -> str:
-    parts = [f"{name} {_short(value)}" for name, value in row.items()
-             if name not in ("batch", "file", "sheet", "row") and not _missing(value)]
+def _likely(name: str, frame: pd.DataFrame) -> str | None:
+    """The heading of a column of the person's own that may hold what all batches lack."""
+    own = [column for column in frame if column not in KNOWN and column != "species_written"
+           and content_of(frame[column]) == {"set_at": "time", "eggs_set": "count"}[name]]
+    if name == "eggs_set":  # no count of a batch is larger than its eggs
+        own.sort(key=lambda column: -pd.to_numeric(frame[column], errors="coerce").sum())
+    return own[0] if own else None
+
+
+def _all_of(row, zone: str) -> str:
+    parts = [f"{name} {_short(value, zone)}" for name, value in row.items()
+             if name not in ("batch", "file", "sheet", "row", "species_written") and not _missing(value)]
     return ", ".join(parts) or "nothing else is in the row"
 
 
-def _short(value) -> str:
-    return f"{value:%Y-%m-%d %H:%M}" if isinstance(value, pd.Timestamp) else str(value)[:60]
+def _short(value, zone: str) -> str:
+    if not isinstance(value, pd.Timestamp):
+        return text_of(value)[:60]
+    return local_minute(value, zone).removesuffix(" 12:00")  # noon stands for a date without an hour
 
 
 def _missing(value) -> bool:
     return value is None or (pd.api.types.is_scalar(value) and pd.isna(value))
-
-
-def _species(frame: pd.DataFrame, settings: dict, table: pd.DataFrame, found: list) -> pd.Series:
-    default = settings.get("default_species")
-    meant, odd = {}, {}
-    for text in frame["species"].dropna().unique():
-        meant[text], odd[text] = _one_species(text, table)
-    keys = frame["species"].map(meant)
-    for text, why in odd.items():
-        if not why:
-            continue
-        first = frame[frame["species"] == text].iloc[0]
-        done = f"Taken as {meant[text]}." if meant[text] else "Its species counts as unknown."
-        mend = "" if meant[text] else (f"Write one of {', '.join(table.index)}; or add to season.toml: "
-                                       f'[species."{text}"] based_on = "chicken".')
-        found.append(of_row("note" if meant[text] else "doubtful", first, column="species",
-                            found=f"species '{text}' {why}", done=done, mend=mend))
-    blank = frame["species"].isna()
-    if blank.any():
-        sheets = [sheet for sheet in frame.loc[blank, "sheet"].dropna().unique() if sheet]
-        guess = frame["sheet"].map({sheet: _one_species(sheet, table)[0] for sheet in sheets})
-        fill = blank & guess.notna()
-        keys = keys.where(~fill, guess)
-        if fill.any():
-            found.append(of_row("note", frame[fill].iloc[0], column="species", done="Taken from the sheet's name.",
-                                found=f"{many(int(fill.sum()), 'batch', 'batches')} without a species"))
-        rest = blank & ~fill
-        if default and rest.any():
-            key = _one_species(str(default), table)[0]
-            if key is None:
-                found.append(problem("doubtful", file="season.toml", column="default_species",
-                                     found=f"default_species = '{default}' is not known", done="It is not used.",
-                                     mend=f"Write one of {', '.join(table.index)}."))
-            else:
-                keys = keys.where(~rest, key)
-    return keys.astype(TEXT)
-
-
-def _one_species(text: str, table: pd.DataFrame) -> tuple[str | None, str]:
-    """(key, what to say): by name, by a foreign word, by a word within, by one or two wrong letters."""
-    own = {plain(name).replace("_", " "): name for name in table.index}
-    spaced = plain(text).replace("_", " ")
-    key = own.get(spaced) or reference.species_key(text) or value_words("species").get(spaced)
-    if key in table.index:
-        return key, ""
-    words = re.findall(r"[^\W\d_]+", plain(text))
-    inside = {reference.species_key(word) or value_words("species").get(word) for word in words} - {None}
-    if len(inside) == 1:
-        return next(iter(inside)), "names it among other words"
-    names = dict(zip(reference.load("species_names")["name"].map(plain), reference.load("species_names")["species"],
-                     strict=True))
-    names.update(value_words("species"), **own)
-    apart = sorted((letters_apart(plain(text), name, 3), name) for name in names)
-    best, near = apart[0]
-    keys = {names[name] for distance, name in apart if distance == best}
-    limit = 1 if len(plain(text)) < 7 else 2
-    if best <= limit and len(keys) == 1 and len(plain(text)) > 2:
-        return names[near], "looks misspelt"
-    return None, f"is not known; the nearest known is {near}" if best <= 3 else "is not known"
 
 
 def _incubators(frame: pd.DataFrame, settings: dict, found: list) -> pd.Series:
@@ -152,7 +114,8 @@ def _incubators(frame: pd.DataFrame, settings: dict, found: list) -> pd.Series:
         default = names.dropna().iloc[0]
     if blank.any():
         who = ", ".join(frame.loc[blank, "batch"].fillna("?").head(8))
-        done = "Their losses are counted, but no temperature can be laid beside them."
+        done = (f"{'Its' if blank.sum() == 1 else 'Their'} losses are counted, but no temperature can be laid "
+                "beside them.")
         mend = 'Write the incubator of each batch; if there is only one: default_incubator = "A" in season.toml.'
         if default:
             done, mend = f"Taken as {default}.", "Write the incubator of each batch."

@@ -5,9 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.problems import problem
 from hatchkit.records.dates import TIME
-from hatchkit.records.told import many, of_row
+from hatchkit.records.told import local_minute, many, of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import plain, value_words
 
@@ -76,9 +75,10 @@ def _dated(batches, at: str, kept, usual, what: str, day: str, found: list):
     blank = np.isnat(when)
     if blank.any():
         who = batches.loc[kept, "batch"][blank].tolist()
-        found.append(problem("note", column=at, done=f"Taken as {day}.", mend="Add the date.",
-                             found=f"{many(len(who), 'batch', 'batches')} without a {what}: {', '.join(who[:8])}"
-                             f"{' ...' if len(who) > 8 else ''}"))
+        first = batches.loc[kept][blank].iloc[0]
+        found.append(of_row("note", first, column=at, done=f"Taken as {day}.", mend="Add the date.",
+                            found=f"{many(len(who), 'batch', 'batches')} without a {what}: {', '.join(who[:8])}"
+                            f"{' ...' if len(who) > 8 else ''}"))
     return np.where(blank, usual[kept], when), blank
 
 
@@ -97,7 +97,8 @@ def numbered(looks: pd.DataFrame, batches: pd.DataFrame) -> pd.DataFrame:
     return looks[[*COLUMNS, "assumed"]]
 
 
-def add_log(looks: pd.DataFrame, batches: pd.DataFrame, log: pd.DataFrame, species_table: pd.DataFrame):
+def add_log(looks: pd.DataFrame, batches: pd.DataFrame, log: pd.DataFrame, species_table: pd.DataFrame,
+            zone: str = "UTC"):
     """Looks and batches with a log of candlings (one row per visit) worked in.
 
     Within a batch the visits are candle1, candle2, ... in order of time; the one named so, or the one
@@ -112,6 +113,8 @@ def add_log(looks: pd.DataFrame, batches: pd.DataFrame, log: pd.DataFrame, speci
     log : DataFrame
         batch, name, looked_at, day, clear, dead, removed, left, file, sheet, row; one row per visit.
     species_table : DataFrame
+    zone : str
+        Zone of the person's wall clock, in which dates are told.
 
     Returns
     -------
@@ -125,7 +128,7 @@ def add_log(looks: pd.DataFrame, batches: pd.DataFrame, log: pd.DataFrame, speci
         where = batches.index[batches["batch"] == name][0]
         batch = batches.loc[where]
         figures = species_table.loc[batch["species"]]
-        visits = _timed(visits, batch, figures, found)
+        visits = _timed(visits, batch, figures, found, zone)
         visits = _fill_counts(visits, batch, found)
         mine = _merge(by_batch[name], visits, batch, figures, found)
         by_batch[name] = mine
@@ -134,7 +137,7 @@ def add_log(looks: pd.DataFrame, batches: pd.DataFrame, log: pd.DataFrame, speci
     return numbered(rest, batches), batches, found
 
 
-def _timed(visits, batch, figures, found: list):
+def _timed(visits, batch, figures, found: list, zone: str):
     """Visits with a time: the date, else the day of incubation; visits with neither are lost and told."""
     by_day = batch["set_at"] + pd.to_timedelta(visits["day"], unit="D")
     visits = visits.assign(looked_at=visits["looked_at"].fillna(by_day).astype(TIME))
@@ -152,7 +155,8 @@ def _timed(visits, batch, figures, found: list):
     visits = visits[visits["looked_at"].notna()].sort_values("looked_at", kind="stable")
     before = visits["looked_at"] < batch["set_at"]
     for _, visit in visits[before].iterrows():
-        text = f"batch {batch['batch']} was candled on {visit['looked_at']:%Y-%m-%d}, before it was set"
+        day = local_minute(visit["looked_at"], zone, day_only=True)
+        text = f"batch {batch['batch']} was candled on {day}, before it was set"
         found.append(of_row("doubtful", visit, found=text, done="The visit keeps its date.",
                             mend="Correct the date of setting or of the candling."))
     return visits

@@ -14,6 +14,8 @@ _TITLES = {"lost": "Mend first: not used at all", "doubtful": "Then: used, but m
            "note": "To know: what was assumed"}
 #: A page of more rows than this opens slowly; the CSV holds them all.
 MOST_HTML_ROWS = 2_000
+#: So many findings of one group are listed each in its own line.
+MOST_LISTED = 12
 _RUNS = tuple("=+-@")  # a spreadsheet takes text that starts with one of these for a formula
 _CONTROLS = ("\t", "\r", "\n")
 
@@ -52,7 +54,8 @@ def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        severity, where (text), times, found (of the first), done, mend.
+            severity, where (text), times, found (of the first), done, mend, each (texts of the first few, for
+        anything graver than a note: "row 6: ...").
     """
     kept = problems.fillna({name: "" for name in COLUMNS if name != "row"})
     place = kept["file"].astype(str) + "\n" + kept["sheet"].astype(str) + "\n" + kept["column"].astype(str)
@@ -60,11 +63,17 @@ def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
     groups = []
     for values, part in kept.groupby(["severity", "place", "done", "mend"], sort=False):
         groups.append(dict(severity=values[0], where=_where(part), times=len(part), found=part["found"].iloc[0],
-                           done=values[2], mend=values[3]))
-    table = pd.DataFrame(groups, columns=["severity", "where", "times", "found", "done", "mend"])
+                           done=values[2], mend=values[3], each=_each(part) if values[0] != "note" else []))
+    table = pd.DataFrame(groups, columns=["severity", "where", "times", "found", "done", "mend", "each"])
     order = table["severity"].map(list(_TITLES).index)
     return table.assign(order=order).sort_values(["order", "times"], ascending=[True, False], kind="stable") \
         .drop(columns="order").reset_index(drop=True)
+
+
+def _each(part: pd.DataFrame) -> list[str]:
+    """What was found in each row of a group, so that none is hidden behind the first."""
+    rows = part.head(MOST_LISTED).to_dict("records")
+    return [(f"row {int(row['row'])}: " if not pd.isna(row["row"]) else "") + str(row["found"]) for row in rows]
 
 
 def _where(part: pd.DataFrame) -> str:
@@ -72,13 +81,21 @@ def _where(part: pd.DataFrame) -> str:
     files = part["file"].drop_duplicates()
     if len(files) > 1:
         return f"{first['file']} and {many(len(files) - 1, 'more file')}"
-    rows = part["row"].dropna().astype(int).drop_duplicates().tolist()
+    rows = sorted(part["row"].dropna().astype(int).drop_duplicates().tolist())
     columns = part["column"].replace("", pd.NA).dropna().drop_duplicates().tolist()
     text = [str(first["file"])] if first["file"] else []
     text += [f"sheet {first['sheet']}"] if first["sheet"] and part["sheet"].nunique() == 1 else []
-    text += ["row " + ", ".join(map(str, rows[:8])) + (" ..." if len(rows) > 8 else "")] if rows else []
-    text += ["column " + ", ".join(map(str, columns[:3])) + (" ..." if len(columns) > 3 else "")] if columns else []
+    text += [_listed("row", rows, 8)] if rows else []
+    text += [_listed("column", columns, 3)] if columns else []
     return ", ".join(text)
+
+
+def _listed(what: str, names: list, most: int) -> str:
+    """"row 4", "rows 4, 9 and 12", "columns Clear, Dead, Late ..."."""
+    shown, last = [str(name) for name in names[:most]], ""
+    if len(shown) > 1 and len(names) <= most:
+        last = f" and {shown.pop()}"
+    return f"{what}{'s' if len(names) > 1 else ''} {', '.join(shown)}{last or ' ...' * (len(names) > most)}"
 
 
 def check_table(season, *, width: int = 100) -> str:
@@ -106,20 +123,32 @@ def check_table(season, *, width: int = 100) -> str:
             continue
         lines += ["", f"{title} ({int(part['times'].sum())})"]
         for row in part.to_dict("records"):
-            more = f" (and {row['times'] - 1} more like it)" if row["times"] > 1 else ""
-            done = row["done"][:1].upper() + row["done"][1:].rstrip(".") + "."
-            texts = [f"{row['where'] + ': ' if row['where'] else ''}{str(row['found']).rstrip('.')}{more}.", done]
-            texts += ["Mend: " + row["mend"]] if row["mend"] else []
-            for number, text in enumerate(texts):
+            for number, text in enumerate(_texts(row)):
                 lines += textwrap.wrap(_shown(text), width, initial_indent="  " if number else "- ",
                                        subsequent_indent="  ")
     return "\n".join(lines)
 
 
+def _texts(group: dict) -> list[str]:
+    """One group in sentences: where and what, what was done, how to mend it."""
+    where = f"{group['where']}: " if group["where"] else ""
+    if len(set(group["each"])) > 1:
+        left = group["times"] - len(group["each"])
+        more = [f"and {left} more like these."] if left else []
+        texts = [where.strip(), *(text.rstrip(".") + "." for text in group["each"]), *more]
+    else:
+        more = f" (and {group['times'] - 1} more like it)" if group["times"] > 1 else ""
+        texts = [f"{where}{str(group['found']).rstrip('.')}{more}."]
+    texts.append(group["done"][:1].upper() + group["done"][1:].rstrip(".") + ".")
+    return [*texts, "Mend: " + group["mend"]] if group["mend"] else texts
+
+
 def _read_line(season) -> str:
-    counts = [(len(season.batches), "batches"), (len(season.eggs), "egg rows"), (len(season.weights), "weighings"),
-              (len(season.readings), "readings")]
-    return f"{season.title}: read {', '.join(f'{count:,} {name}' for count, name in counts)}."
+    counts = [many(f"{len(table):,}", one, several) for table, one, several in (
+        (season.batches, "batch", "batches"), (season.eggs, "egg row", ""), (season.weights, "weighing", ""),
+        (season.readings, "reading", ""))]
+    clock = f"\nTimes are shown as in {season.timezone}." if season.timezone != "UTC" else ""
+    return f"{season.title}: read {', '.join(counts)}.{clock}"
 
 
 def _shown(text) -> str:

@@ -6,16 +6,18 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
-from hatchkit.records.told import of_row
+from hatchkit.records.told import local_minute, of_row
 
 _ORDER = {"set_at": "set", "candle1_at": "candled first", "candle2_at": "candled again",
           "transfer_at": "moved to hatch", "first_hatch_at": "first chick out", "last_hatch_at": "last chick out",
           "taken_off_at": "taken off"}
 #: A date without its hour stands at noon, so two dates of one day may seem up to half a day out of order.
 _SLACK = pd.Timedelta(hours=12)
+#: No egg of the species table lies longer from setting to the take-off.
+_LONGEST = pd.Timedelta(days=80)
 
 
-def check_batches(batches: pd.DataFrame, species_table: pd.DataFrame) -> list[dict]:
+def check_batches(batches: pd.DataFrame, species_table: pd.DataFrame, zone: str = "UTC") -> list[dict]:
     """Dates that run backwards or can't be right, and counts that are larger than what they are part of.
 
     Whether all counts of a batch add up to the eggs set is the matter of its fates, which say so.
@@ -24,6 +26,8 @@ def check_batches(batches: pd.DataFrame, species_table: pd.DataFrame) -> list[di
     ----------
     batches : DataFrame
     species_table : DataFrame
+    zone : str
+        Zone of the person's wall clock, in which dates are told.
 
     Returns
     -------
@@ -31,7 +35,7 @@ def check_batches(batches: pd.DataFrame, species_table: pd.DataFrame) -> list[di
     """
     if batches.empty:
         return []
-    return [*_check_dates(batches), *_check_ages(batches, species_table), *_check_parts(batches)]
+    return [*_check_dates(batches, zone), *_check_ages(batches, species_table), *_check_parts(batches)]
 
 
 def _rows(batches: pd.DataFrame, wrong) -> list[pd.Series]:
@@ -39,7 +43,7 @@ def _rows(batches: pd.DataFrame, wrong) -> list[pd.Series]:
     return [batches.loc[index] for index in batches.index[wrong]] if wrong.any() else []
 
 
-def _check_dates(batches: pd.DataFrame):
+def _check_dates(batches: pd.DataFrame, zone: str):
     """One row per batch and date that lies before dates that should precede it."""
     times = np.column_stack([batches[name].dt.tz_localize(None).to_numpy("datetime64[us]") for name in _ORDER])
     late = np.fmax.accumulate(times, axis=1) - times > _SLACK.to_timedelta64()
@@ -47,11 +51,25 @@ def _check_dates(batches: pd.DataFrame):
     for index, place in np.argwhere(late):
         row, later = batches.iloc[index], names[place]
         before = [name for name in names[:place] if row[name] - row[later] > _SLACK]
-        past = " and ".join(f"{_ORDER[name]} {row[name]:%Y-%m-%d}" for name in before)
+        day = {name: local_minute(row[name], zone, day_only=True) for name in (later, *before)}
+        past = " and ".join(f"{_ORDER[name]} {day[name]}" for name in before)
+        swapped = [name for name in day if _right_if_swapped(row, name, later, before, zone)]
+        hint = f"; day and month may be swapped in {' or '.join(swapped)}" if swapped else ""
         yield of_row("doubtful", row, column=later,
-                     found=f"batch {row['batch']}: {_ORDER[later]} {row[later]:%Y-%m-%d}, before {past}",
+                     found=f"batch {row['batch']}: {_ORDER[later]} {day[later]}, before {past}",
                      done="The dates stay as written; ages that come from them may be wrong.",
-                     mend=f"Correct {later} or {' or '.join(before)}; day and month may be swapped.")
+                     mend=f"Correct {later} or {' or '.join(before)}{hint}.")
+
+
+def _right_if_swapped(row, name: str, later: str, before: list[str], zone: str) -> bool:
+    """Whether the dates would follow each other if day and month of one of them changed places."""
+    when = row[name].tz_convert(zone).tz_localize(None)
+    if when.day > 12 or when.day == when.month:
+        return False
+    swapped = {each: row[each].tz_convert(zone).tz_localize(None) for each in (later, *before)}
+    swapped[name] = when.replace(day=when.month, month=when.day)
+    ages = [swapped[later] - swapped[each] for each in before]
+    return all(-_SLACK <= age <= _LONGEST for age in ages)
 
 
 def _check_ages(batches: pd.DataFrame, species_table: pd.DataFrame):

@@ -17,7 +17,8 @@ from hatchkit.records.frames import choose_order, empty_frame, frame_of, heal_me
 from hatchkit.records.headers import own_headings
 from hatchkit.records.linking import link_to_batches
 from hatchkit.records.season_toml import read_settings
-from hatchkit.records.sheets import find_table
+from hatchkit.records.sheets import find_table, headings_of
+from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 MOST_FILES = 500
@@ -36,7 +37,8 @@ def read_folder(folder) -> dict:
     Returns
     -------
     dict
-        title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings.
+        title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings; and
+        headings ((file, sheet) -> {column: the person's heading}), for whoever tells of further problems.
 
     Raises
     ------
@@ -49,7 +51,7 @@ def read_folder(folder) -> dict:
     with _without_collecting():
         tables, unknown = _tables(folder, names, settings, found)
         frames = _frames(tables, settings, zone, found)
-    batches, lost = usable_batches(frames["batches"], settings, species_table)
+    batches, lost = usable_batches(frames["batches"], settings, species_table, zone)
     found += lost
     for kind in ("eggs", "weights", "candlings"):
         frames[kind], lost = link_to_batches(frames[kind], batches)
@@ -57,7 +59,7 @@ def read_folder(folder) -> dict:
     looks, notes = candling_log.looks_of_batches(batches, species_table)
     found += notes
     if len(frames["candlings"]):
-        looks, batches, notes = candling_log.add_log(looks, batches, frames["candlings"], species_table)
+        looks, batches, notes = candling_log.add_log(looks, batches, frames["candlings"], species_table, zone)
         found += notes
     loose = [name for name, suffix, _ in unknown if suffix in TEXTS] + [
         name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()]
@@ -65,15 +67,31 @@ def read_folder(folder) -> dict:
     found += _unknown_files(unknown, log_problems, readings)
     if readings.empty and not tables:
         raise HatchkitError(_nothing(folder, names, found))
-    found += checks.check_batches(batches, species_table)
+    found += checks.check_batches(batches, species_table, zone)
     found += checks.check_eggs(frames["eggs"])
     found += checks.check_logs(batches, readings)
     if batches.empty:
-        found.append(problem("doubtful", found="no batch could be read", done="Only the logs are shown.",
-                             mend="Add a table of batches (a blank one: hatchkit start FOLDER)."))
+        found.append(_no_batch(frames["batches"], tables, readings))
+    headings = {(table.file, table.sheet): headings_of(table) for table in tables}
+    told = with_headings(_problems.combine(_problems.table(found), log_problems), headings)
     return dict(title=title, timezone=zone, batches=batches, eggs=frames["eggs"], weights=frames["weights"],
                 looks=looks.drop(columns="assumed"), readings=readings, species_table=species_table,
-                settings=settings, problems=_problems.combine(_problems.table(found), log_problems))
+                settings=settings, problems=told, headings=headings)
+
+
+def _no_batch(frame: pd.DataFrame, tables: list, readings: pd.DataFrame) -> dict:
+    """The problem row of a season without a batch: what is missing, and where to write it."""
+    table = next((table for table in tables if table.kind == "batches"), None)
+    done = "Only the logs are shown." if len(readings) else "There is nothing to show yet."
+    if table is None:
+        return problem("lost", found="there is no table of batches", done=done,
+                       mend="Put your batches.xlsx or .csv into the folder; hatchkit start FOLDER writes a blank one.")
+    where = dict(file=table.file, sheet=table.sheet)
+    if len(frame):
+        return problem("note", **where, found="none of the batches in the table can be used", done=done,
+                       mend="Mend what is said of its rows.")
+    return problem("note", **where, found="the table of batches has no row yet", done=done,
+                   mend="Write a row for each batch below the headings.")
 
 
 @contextmanager

@@ -12,8 +12,8 @@ from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records import dates, values
 from hatchkit.records.headers import known_columns, recognise
+from hatchkit.records.likely import tell_unknown
 from hatchkit.records.sheets import Table
-from hatchkit.records.told import many
 from hatchkit.records.values import TEXT, Column
 from hatchkit.records.words import split_words
 
@@ -191,14 +191,8 @@ def _carry_unknown(table: Table, made: dict) -> None:
         while name in made:
             name, again = f"{heading} ({again})", again + 1
         made[name] = pd.Series([None if values.is_empty(cell) else cell for cell in cells], dtype=object)
-        carried.append(name)
-    if carried:
-        first = table.rows[0] - 1 if table.rows else None
-        table.problems.append(problem(
-            "note", file=table.file, sheet=table.sheet, row=first, column=", ".join(carried)[:200],
-            found=f"{many(len(carried), 'heading')} that hatchkit does not know: {', '.join(carried)[:300]}",
-            done="Kept under their own names, not used in any count.",
-            mend='If one is a known column, say so in season.toml: [headers] "Your heading" = "eggs_set".'))
+        carried.append((place, name))
+    table.problems += tell_unknown(table, carried)
 
 
 def choose_order(tables: list[Table], told: bool | None):

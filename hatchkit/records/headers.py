@@ -130,6 +130,23 @@ def _spellings(words, vocabulary):
     return islice(product(*options), 64)
 
 
+@cache
+def column_phrases(kind: str) -> dict[str, tuple[tuple[str, ...], ...]]:
+    """The known phrases of each column, as sets of words; what no column is called is under ""."""
+    phrases = {}
+    for words, name in _lookups(kind)[2].items():
+        phrases.setdefault(name, []).append(words)
+    return {name: tuple(kept) for name, kept in phrases.items()}
+
+
+def is_no_column(text: str, kind: str) -> bool:
+    """Whether a heading is known to be none of the kit's columns ("breed", "hatch %")."""
+    written, exact, loose, joined, *_ = _lookups(kind)
+    kept = (written.get(plain(text)), exact.get(split_words(text)), loose.get(tokens(text)),
+            joined.get("".join(split_words(text))))
+    return next((name == "" for name in kept if name is not None), False)
+
+
 def own_headings(settings: dict) -> dict[str, str]:
     """The [headers] of season.toml: heading in plain letters -> canonical column."""
     given = settings.get("headers") or {}

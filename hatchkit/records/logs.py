@@ -113,7 +113,7 @@ def _wishes(settings, owners, name, timezone, spans) -> Wishes:
 
         pressure = float(air.standard_pressure(incubator["altitude_m"]))
     return Wishes(said.get("timezone", timezone), said.get("temp_unit"), said.get("day_first"),
-                  pressure_kpa=pressure, still_air=said.get("air") == "still", spans=tuple(spans))
+                  pressure_kpa=pressure, still_air=said.get("air") == "still", spans=tuple(spans), shown_in=timezone)
 
 
 def join_files(parts) -> tuple[pd.DataFrame, list]:

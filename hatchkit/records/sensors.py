@@ -43,6 +43,7 @@ class Wishes:
     still_air: bool = False
     spans: tuple = ()
     mark: bool = True
+    shown_in: str | None = None
 
 
 def read_readings(path, *, timezone=None, temp_unit=None, day_first=None, channel=None):
@@ -76,7 +77,7 @@ def read_readings(path, *, timezone=None, temp_unit=None, day_first=None, channe
     HatchkitError
         If the file cannot be opened or is no sensor log; the sentence says why.
     """
-    readings, account = read_accounted(path, Wishes(timezone, temp_unit, day_first, channel))
+    readings, account = read_accounted(path, Wishes(timezone, temp_unit, day_first, channel, shown_in=timezone))
     return readings, _problems.table(account.rows)
 
 
@@ -90,7 +91,7 @@ def read_accounted(path, wishes: Wishes, *, name=None):
     try:
         data, _ = sensors_head.as_utf8(load_bytes(path))
         head = sensors_head.read_head(data)
-        account = sensors_lines.Account(name)
+        account = sensors_lines.Account(name, zone=wishes.shown_in)
         if not head.sample:
             return _without_readings(data, head, account)
         plan = sensors_columns.plan_columns(head)

@@ -14,20 +14,29 @@ import pandas as pd
 from hatchkit.problems import problem
 from hatchkit.records.sensors_head import is_number
 from hatchkit.records.sensors_names import role_of
+from hatchkit.records.told import local_minute
 
 
 @dataclass
 class Account:
-    """Lines of one file by what became of them, and the problem rows that say so."""
+    """Lines of one file by what became of them, and the problem rows that say so.
+
+    `zone` is that of the person's wall clock, in which messages give times.
+    """
 
     file: str
     lines: dict = field(default_factory=dict)
     rows: list = field(default_factory=list)
+    zone: str | None = None
 
     def say(self, severity, found, done, mend="", *, row=None, column="") -> None:
         """Add a problem row that stands for no line of its own."""
         self.rows.append(problem(severity, found=found, done=done, mend=mend, file=self.file,
                                  row=row, column=column))
+
+    def clock(self, time) -> str:
+        """A time (datetime64, UTC) as the person's wall clock shows it; "UTC" is added where no zone is known."""
+        return local_minute(time, self.zone)
 
     def count(self, kind, severity, number, done, mend="", *, first=None, example="") -> None:
         """Account for `number` lines of one kind (for example "blank lines") with one problem row."""

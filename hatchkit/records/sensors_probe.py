@@ -130,7 +130,7 @@ def _same_text(text: str, count: int):
 
 def _say_marks(account, reason, name, times) -> None:
     account.say("doubtful", f"{many(len(times), 'reading')} of {name} {_WHY[reason]}, "
-                f"the first at {_minute(times.min())} UTC, the last at {_minute(times.max())}",
+                f"the first at {account.clock(times.min())}, the last at {account.clock(times.max())}",
                 f"kept and marked \"{reason}\"", column=name)
 
 
@@ -142,9 +142,5 @@ def _say_gaps(account, name, times, gap) -> None:
         hours = "1 hour" if round(length[longest], 1) == 1 else f"{length[longest]:.1f} hours".replace(".0 ", " ")
         which = f"one gap of {hours} in the readings of {name}" if len(holes) == 1 else (
             f"{len(holes)} gaps in the readings of {name}, the longest of {hours}")
-        account.say("note", f"{which}: nothing between {_minute(times[holes[longest] - 1])} and "
-                    f"{_minute(times[holes[longest]])} UTC", "the gap stays empty", column=name)
-
-
-def _minute(time) -> str:
-    return str(np.datetime64(time, "m")).replace("T", " ")
+        account.say("note", f"{which}: nothing between {account.clock(times[holes[longest] - 1])} and "
+                    f"{account.clock(times[holes[longest]])}", "the gap stays empty", column=name)

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from hatchkit.problems import problem
 from hatchkit.records.headers import KINDS, name_columns, recognise
+from hatchkit.records.told import many
 from hatchkit.records.values import is_empty, shown, text_of
 from hatchkit.records.words import plain, split_words, value_words
 from hatchkit.records.workbook import Grid
@@ -69,7 +70,13 @@ def find_table(grid: Grid, own: dict[str, str]) -> Table | None:
     if best is None:
         return None
     _, kind, top, depth, headings = best
-    return _cut(grid, kind, top + depth, headings, own)
+    return _cut(grid, kind, top, depth, headings, own)
+
+
+def headings_of(table: Table) -> dict[str, str]:
+    """Column of the kit -> the person's own heading, where the two differ."""
+    return {name: heading for name, heading in zip(table.names, table.headings, strict=True)
+            if name and heading and plain(heading) != name}
 
 
 def _readings_of_head(cells, top: int, lines: list[str]):
@@ -113,13 +120,18 @@ def _score(kind: str, names: set, grid: Grid) -> int:
     return 2 * len(names) + 3 * bool(title & _SHEET_NAMES[kind])
 
 
-def _cut(grid: Grid, kind: str, start: int, headings: list[str], own: dict[str, str]) -> Table:
+def _cut(grid: Grid, kind: str, top: int, depth: int, headings: list[str], own: dict[str, str]) -> Table:
+    start = top + depth
     names, guessed, doubled = name_columns(headings, kind, own)
     problems = []
 
     def tell(severity, **what):
         problems.append(problem(severity, file=grid.file, sheet=grid.sheet, **what))
 
+    above = [(place + 1, row) for place, row in enumerate(grid.cells[:top]) if not all(map(is_empty, row))]
+    if above:
+        tell("note", row=above[0][0], done="Not read as data.",
+             found=f"{many(len(above), 'line')} above the table: {'; '.join(_row_text(row) for _, row in above)[:200]}")
     for place in guessed:
         tell("note", row=start, column=headings[place], found=f"heading {shown(headings[place])}",
              done=f"Read as {names[place]}, as if misspelt.", mend="Correct the heading if that is wrong.")

@@ -1,6 +1,10 @@
-"""How problem rows are put: numbers with their noun, and rows that point at a row of a typed table."""
+"""How problem rows are put: numbers with their noun, times as on the wall clock, headings as the person wrote them."""
 
 from __future__ import annotations
+
+import re
+
+import pandas as pd
 
 from hatchkit.problems import problem
 
@@ -22,4 +26,55 @@ def of_row(severity: str, row, *, found: str, done: str, mend: str = "", column:
 
 def many(number, one: str, several: str = "") -> str:
     """"1 reading", "2 readings", "3 batches" (the last with `several` = "batches")."""
-    return f"{number} {one}" if number == 1 else f"{number} {several or one + 's'}"
+    return f"{number} {one}" if str(number) == "1" else f"{number} {several or one + 's'}"
+
+
+def local_minute(time, zone: str | None, *, day_only: bool = False) -> str:
+    """A UTC time as the person's wall clock shows it: "2026-05-20 03:10"; with "UTC" where no zone is known.
+
+    Parameters
+    ----------
+    time : datetime64 or Timestamp
+    zone : str or None
+        Name from the time zone database.
+    day_only : bool
+        Leave out the hour.
+    """
+    when = pd.Timestamp(time)
+    when = when.tz_localize("UTC") if when.tzinfo is None else when
+    when = when.tz_convert(zone) if zone else when
+    return f"{when:%Y-%m-%d}" if day_only else f"{when:%Y-%m-%d %H:%M}{'' if zone else ' UTC'}"
+
+
+def with_headings(problems: pd.DataFrame, headings: dict) -> pd.DataFrame:
+    """Problems in which a column of the kit stands beside the heading that the person gave it.
+
+    Parameters
+    ----------
+    problems : DataFrame
+    headings : dict
+        (file, sheet) -> {column of the kit: the person's heading}.
+
+    Returns
+    -------
+    DataFrame
+        "taken_off_at" of a sheet that calls it "Out" is "Out (taken_off_at)", as column and in the words.
+    """
+    rows = problems.to_dict("records")
+    patterns = {}
+    for row in rows:
+        place = (row["file"], row["sheet"])
+        names = headings.get(place)
+        if not names:
+            continue
+        if place not in patterns:
+            # Names such as "hatched" are plain words too; only those with a bar or a number are column names for sure.
+            sure = [re.escape(name) for name in names if re.search(r"[_\d]", name)]
+            patterns[place] = re.compile(rf"(?<![\w.\"(])(?:{'|'.join(sure)})(?!\w|\.\w|[\")])") if sure else None
+        if row["column"] in names:
+            row["column"] = f"{names[row['column']]} ({row['column']})"
+        if patterns[place]:
+            for part in ("found", "done", "mend"):
+                row[part] = patterns[place].sub(lambda name, names=names: f"{names[name[0]]} ({name[0]})", row[part])
+    told = pd.DataFrame(rows, columns=problems.columns, index=problems.index)
+    return told.astype(problems.dtypes.to_dict())

@@ -16,11 +16,12 @@ from hatchkit.records.words import plain, value_words
 #: The dtype that pandas itself gives to text ("str" in pandas 3, object before).
 TEXT = pd.Series(["a"]).dtype
 
-_COUNT = re.compile(r"(?:~|ca\.?|about|approx\.?|circa)?\s*([+-]?\d+(?:[.,]0*)?)\s*([a-z.]{0,12})(\?*)")
+_ABOUT = r"(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer)?\s*"
+_COUNT = re.compile(_ABOUT + r"([+-]?\d+(?:[.,]0*)?)\s*([a-z.]{0,12})(\?*)")
 _THOUSANDS = re.compile(r"([+-]?\d{1,3}(?:[., ']\d{3})+)\s*[a-z.]{0,12}")
 _SUM = re.compile(r"\d+(?:\s*\+\s*\d+)+")
 _WITH_REMARK = re.compile(r"(\d+)\s*(?:\(.*\)|[,;:-]\s*[a-z].*|[a-z][a-z ]{12,}.*)")
-_MEASURE = re.compile(r"(?:~|ca\.?|about)?\s*([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*([a-z%]{0,8})\.?(\?*)")
+_MEASURE = re.compile(_ABOUT + r"([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*([a-z%]{0,8})\.?(\?*)")
 
 _GRAMS = {"": 1.0, "g": 1.0, "gr": 1.0, "gram": 1.0, "grams": 1.0, "grammes": 1.0, "kg": 1000.0, "oz": 28.349523125,
           "lb": 453.59237, "lbs": 453.59237}
@@ -72,6 +73,20 @@ def is_empty(cell) -> bool:
     if isinstance(cell, str):
         return not cell or cell.isspace()
     return cell is None or (isinstance(cell, float) and math.isnan(cell))
+
+
+def is_count(cell) -> bool:
+    """Whether a cell is a plain whole number from 0 up."""
+    if isinstance(cell, str):
+        return cell.strip().isdecimal()
+    return isinstance(cell, (int, float)) and not isinstance(cell, bool) and cell >= 0 and cell == cell // 1
+
+
+def is_number(cell) -> bool:
+    """Whether a cell is a plain number, with a dot or a comma."""
+    if isinstance(cell, str):
+        return bool(re.fullmatch(r"[+-]?\d+(?:[.,]\d+)?", cell.strip()))
+    return isinstance(cell, (int, float)) and not isinstance(cell, bool)
 
 
 def text_of(cell) -> str | None:
@@ -149,15 +164,18 @@ def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
     blank = "The cell counts as not kept."
     count = "Write the number of eggs, or leave the cell empty if it was not counted."
     if state == "unknown":
+        counts = what != "a word"
         rows = ("row " if len(hits) == 1 else "rows ") + ", ".join(str(row) for row, _ in hits[:20])
         signs = ", ".join(dict.fromkeys(shown(cell) for _, cell in hits))
         column.tell("note", row=hits[0][0], found=f"{signs} in {rows}{' ...' if len(hits) > 20 else ''}",
-                    done="Taken as not kept, which is not the same as 0.", mend="Write 0 where none was meant.")
+                    done="Taken as not kept, which is not the same as 0." if counts else "Taken as not looked at.",
+                    mend="Write 0 where none was meant." if counts else "")
         return
     found, done, mend, severity = {
         "sum": ("{cell} is a sum", "The sum is used.", "", "note"),
         "remark": ("{cell} holds a remark", "The number in front is used.", "Move it to the notes.", "note"),
         "unsure": ("{cell} is marked as unsure", "The number is used.", "", "doubtful"),
+        "about": ("{cell} is a rough figure", "The number is used as if it were counted.", "", "note"),
         "percent": ("{cell} is a percentage where a count is meant", blank, count, "doubtful"),
         "share": ("{cell} is not a whole number; it looks like a share", blank, count, "doubtful"),
         "fraction": ("{cell} is not a whole number of eggs", blank, count, "doubtful"),
@@ -168,6 +186,11 @@ def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
                  "Write the number; a program may have turned something like 3-4 into a date.", "doubtful"),
     }.get(state, ("{cell} is not " + what, blank, "Write a plain number, or leave the cell empty.", "doubtful"))
     column.tell_cells(severity, hits, found=found, done=done, mend=mend)
+
+
+def _how_sure(text: str, match: re.Match) -> str:
+    """"unsure" for "2?", "about" for "ca. 5"."""
+    return "unsure" if match[3] else "about" if match.start(1) else ""
 
 
 def _count(cell):
@@ -200,7 +223,7 @@ def _count(cell):
         number = int(float(match[1].replace(",", ".")))
         if number < 0:
             return None, "negative"
-        return (number, "unsure" if match[3] else "") if number < 1e9 else (None, "bad")
+        return (number, _how_sure(text, match)) if number < 1e9 else (None, "bad")
     if match := re.fullmatch(r"([+-]?\d*[.,]\d+)", text):
         number = float(match[1].replace(",", "."))
         return None, "negative" if number < 0 else "share" if number < 1 else "fraction"
@@ -231,7 +254,7 @@ def _measure(cell, unit: str):
         if scale is None:
             return None, "bad"
         number = float(match[1].replace(",", ".")) * scale
-        return number, "unit" if scale != 1.0 else "unsure" if match[3] else ""
+        return number, "unit" if scale != 1.0 else _how_sure(text, match)
     if unit == "number" and re.fullmatch(r"[a-z]", text):
         return float(ord(text) - 96), ""  # rows of a tray are often lettered
     if unit == "days" and (match := re.fullmatch(r"(?:d|day|tag|jour|dia|giorno|dag)\.? ?(\d+(?:[.,]\d+)?)", text)):
@@ -243,17 +266,27 @@ def _measure(cell, unit: str):
 
 
 def meanings(column: Column, kind: str) -> pd.Series:
-    """Words of one kind (look, outcome) as hatchkit's own word; unknown words are missing and told."""
+    """Words of one kind (look, outcome) as hatchkit's own word; unknown words are missing, and all doubt is told."""
     words, unknown = value_words(kind), value_words("unknown")
 
     def read(cell):
-        """(meaning or None, whether the cell says something that is not understood)."""
+        """(meaning or None, what was odd)."""
         text = plain(text_of(cell) or "")
         meaning = words.get(text) or words.get(text.rstrip(".?! "))
-        return meaning, bool(text) and meaning is None and text not in unknown
+        if meaning is not None:
+            return meaning, "unsure" if text not in words and "?" in text else ""
+        return None, "unknown" if text in unknown else "bad" if text else ""
 
     parsed = _look_up(column.cells, read)
-    odd = [(row, cell) for row, cell, (_, wrong) in zip(column.rows, column.cells, parsed, strict=True) if wrong]
+    hits = {}
+    for row, cell, (_, state) in zip(column.rows, column.cells, parsed, strict=True):
+        if state:
+            hits.setdefault(state, []).append((row, cell))
+    if unsaid := hits.get("unknown"):
+        _tell_odd(column, "unknown", unsaid, "a word")
+    column.tell_cells("doubtful", hits.get("unsure", []), found="{cell} is marked as unsure", done="The word is used.",
+                      mend="Leave the cell empty if it was not seen.")
+    odd = hits.get("bad", [])
     meant = ", ".join(dict.fromkeys(words.values()))
     column.tell_cells("doubtful", odd, found="{cell} is none of: " + meant, mend="Write one of these words.",
                       done="The cell counts as not looked at.")

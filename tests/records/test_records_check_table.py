@@ -40,7 +40,8 @@ ROWS = [
 def season_of(rows):
     empty = pd.DataFrame()
     return SimpleNamespace(
-        title="Spring", batches=empty, eggs=empty, weights=empty, readings=empty, problems=problems.table(rows)
+        title="Spring", timezone="Europe/Rome", problems=problems.table(rows),
+        batches=empty, eggs=empty, weights=empty, readings=empty,
     )
 
 
@@ -49,7 +50,7 @@ def test_problems_are_grouped_by_what_to_mend_first():
     assert groups["severity"].tolist() == ["lost", "doubtful", "note"] and groups["times"].tolist() == [1, 2, 2]
     assert groups["where"].tolist() == [
         "x.xlsx, sheet batches, row 7",
-        "x.xlsx, sheet batches, row 4, 9, column Hatched",
+        "x.xlsx, sheet batches, rows 4 and 9, column Hatched",
         "a.csv and 1 more file",
     ]
 

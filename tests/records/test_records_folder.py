@@ -46,7 +46,7 @@ def test_a_folder_with_only_sensors_loads_with_no_batch_and_says_so(tmp_path):
     read = read_folder(tmp_path)
     assert read["batches"].empty and len(read["readings"]) == 96
     assert "eggs_set" in read["batches"] and read["looks"].empty
-    assert said(read, "no batch could be read")["severity"].tolist() == ["doubtful"]
+    assert said(read, "there is no table of batches", "Only the logs")["severity"].tolist() == ["lost"]
 
 
 def test_an_xlsx_without_a_known_sheet_says_what_it_saw_and_how_to_name_it(tmp_path):

@@ -73,7 +73,7 @@ def test_one_gap_and_several_are_told_in_a_sentence(tmp_path):
     path = tmp_path / "a.csv"
     path.write_text("\n".join(["time,temp_c,rh_pct", *ROWS[:20], *ROWS[50:]]), encoding="utf-8")
     found = " ".join(read_readings(path)[1]["found"])
-    assert ("one gap of 31 hours in the readings of temp_c: nothing between 2026-03-01 19:00 "
+    assert ("one gap of 31 hours in the readings of temp_c: nothing between 2026-03-01 19:00 UTC "
             "and 2026-03-03 02:00 UTC") in found
     path.write_text("\n".join(["time,temp_c,rh_pct", *ROWS[:20], *ROWS[50:60], *ROWS[80:]]), encoding="utf-8")
     assert "2 gaps in the readings of temp_c, the longest of 31 hours" in " ".join(read_readings(path)[1]["found"])

@@ -107,7 +107,7 @@ def test_season_toml_is_valid_as_written_and_with_every_line_taken_in(tmp_path):
     settings = tomllib.loads("\n".join(lines))
     assert settings["incubators"]["A"]["air"] == "fan" and settings["headers"] == {"Eggs in": "eggs_set"}
     (tmp_path / "season.toml").write_text("\n".join(lines), encoding="utf-8")
-    assert set(read_folder(tmp_path)["problems"]["file"]) <= {""}
+    assert set(read_folder(tmp_path)["problems"]["file"]) <= {"batches.xlsx"}
 
 
 def test_the_candling_sheet_is_one_plain_page_with_a_caution(tmp_path):
