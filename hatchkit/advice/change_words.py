@@ -25,8 +25,10 @@ def probe_off(row) -> dict:
     return _change(
         f"Check the probe of incubator {row['incubator']} (ice water, or a clinical thermometer near 37.5 °C)",
         f"reads about {abs(bias):.1f} °C {side}",
-        f"if the check agrees, probe_offset_c = {-bias:+.1f} in season.toml and the setting moved to match",
-        f"The hatching hours of {row['clock_batches']} batches point to it after storage and logged "
+        f"if the check agrees, {-bias:+.1f} °C as probe_offset_c in the settings (season.toml), and the setting of the "
+        "machine moved to match",
+        f"The hatching hours of {row['clock_batches']} batch{'es' if row['clock_batches'] != 1 else ''} point to it "
+        "after storage and logged "
         "temperature are allowed for.",
         "fairly sure of the side, not of the size; check before you change",
     )
@@ -37,7 +39,8 @@ def probe_unchecked(row) -> dict:
     return _change(
         f"Check the probe of incubator {row['incubator']}",
         "no check on record",
-        "read it in ice water or beside a clinical thermometer; write probe_offset_c into season.toml",
+        "read it in ice water or beside a clinical thermometer; write what it is off into the settings (season.toml, "
+        "line probe_offset_c)",
         "Every word on temperature holds only as far as the probe reads true.",
         "certain: no check is kept",
     )
@@ -108,7 +111,7 @@ def record(need, lacking, asked) -> dict:
     """A record that was missing."""
     return _change(
         f"Write down: {need}",
-        f"missing in {lacking} of the last {asked} batches",
+        "not kept for your one batch" if asked == 1 else f"missing in {lacking} of the last {asked} batches",
         "keep it for every batch",
         "It would weigh much in naming a cause.",
         "certain: it was not there",

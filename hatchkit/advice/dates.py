@@ -35,6 +35,13 @@ def hatch_middle_days(species: pd.Series, stored_days: float) -> float:
     return float(species["incubation_days"] + delay * max(stored_days - FRESH_DAYS, 0.0))
 
 
+def clock_earlier_hours(species: pd.Series, stored_days: float) -> float:
+    """Hours by which the hatch clock (`climate.clock`) puts the middle of the hatch before `hatch_middle_days`."""
+    from hatchkit.climate.clock import due_hours
+
+    return 24 * hatch_middle_days(species, stored_days) - due_hours(species, max(stored_days, FRESH_DAYS))[0]
+
+
 def calendar(
     species: pd.Series, set_at: pd.Timestamp, *, stored_days: float = 4.0, candle_days=None
 ) -> pd.DataFrame:
@@ -58,6 +65,7 @@ def calendar(
     """
     days = [species["candle1_day"], species["candle2_day"]] if candle_days is None else candle_days
     middle = hatch_middle_days(species, stored_days)
+    earlier = clock_earlier_hours(species, stored_days)
     reach = (WINDOW_HOURS / 2 + CLOCK_HOURS) / 24
     rows = _before(species) + [
         (
@@ -95,7 +103,9 @@ def calendar(
             "First chicks may come from now on",
             middle - reach,
             1,
-            f"Half a hatch window of {WINDOW_HOURS:.0f} h and {CLOCK_HOURS:.0f} h of doubt before the middle.",
+            f"Half a hatch window of {WINDOW_HOURS:.0f} h and {CLOCK_HOURS:.0f} h of doubt before the middle, which is "
+            f"put at the trade's days here. The hatch clock of the review puts it {earlier:.0f} h earlier, as most "
+            "chicks come before the trade's day; the doubt covers both.",
             "Meijerhof 2006; storage delay of the species table",
             "derived",
         ),

@@ -8,7 +8,12 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import dates, predictive, words
+from hatchkit.advice.set_time import set_time
 from hatchkit.problems import HatchkitError
+
+#: A batch that hatched less than this part of what the others did, and without which the number of eggs falls to this
+#: part or less, is named as driving it.
+DRIVER_BELOW, DRIVER_CHANGES = 0.6, 0.85
 
 
 @dataclass(frozen=True)
@@ -20,8 +25,9 @@ class Plan:
     eggs : DataFrame
         One row per wanted sureness: sure, chicks, eggs, chance, chicks_low, chicks_middle, chicks_high.
     basis : dict
-        species, batches, eggs_set, hatched, level, level_source, share_mean, share_low, share_high, rho,
-        set_at, stored_days, title.
+        species, name, batches, eggs_set, hatched, left_out (own batches whose records cannot be used), driver (the
+        one poor batch that most of the number rests on: batch, eggs_set, hatched, eggs without it; or None), level,
+        level_source, share_mean, share_low, share_high, rho, set_at, set_at_note, stored_days, sure, chicks, title.
     calendar : DataFrame
         See `hatchkit.advice.dates.calendar`.
     changes : DataFrame
@@ -62,7 +68,7 @@ class Plan:
         return paths
 
 
-def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0) -> Plan:
+def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0, today=None) -> Plan:
     """Plan the next set from the season's own batches and published levels.
 
     Parameters
@@ -75,9 +81,12 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
     sure : float
         Wanted probability of at least that many, between 0 and 1.
     set_at : str or Timestamp, optional
-        Hour of setting on the person's clock; a week after the season's last take-off, 18:00, if left out.
+        Hour of setting on the person's clock; if left out, 18:00 of the first day for which eggs can be collected
+        from today and on which no batch is in the machine.
     stored_days : float
         How long the eggs will have been kept on average.
+    today : str or Timestamp, optional
+        The day of planning; the clock's if left out.
 
     Returns
     -------
@@ -86,7 +95,8 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
     Raises
     ------
     HatchkitError
-        For an unknown species, a wish that is no whole number of chicks, or a sureness outside 0-1.
+        For an unknown species, a wish that is no whole number of chicks, a sureness outside 0-1, or a time of setting
+        that is none.
 
     Notes
     -----
@@ -102,7 +112,8 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
     level = published_level(species)
     weight = predictive.learn(own["hatched"], own["eggs_set"], level["share_of_set"], level["sd"])
     figures = season.species_table.loc[species]
-    when = _set_at(season, set_at)
+    when, note = set_time(season, set_at, species=figures, today=today)
+    eggs = _eggs(weight, chicks, sure)
     mean, low, high, rho = predictive.summary(weight)
     basis = dict(
         species=species,
@@ -110,6 +121,8 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
         batches=len(own),
         eggs_set=int(own["eggs_set"].sum()),
         hatched=int(own["hatched"].sum()),
+        left_out=unusable(season, species),
+        driver=_driver(own, level, eggs, chicks, sure),
         level=level["share_of_set"],
         level_source=level["source"],
         share_mean=mean,
@@ -117,13 +130,14 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
         share_high=high,
         rho=rho,
         set_at=when,
+        set_at_note=note,
         stored_days=float(stored_days),
         sure=float(sure),
         chicks=chicks,
         title=f"hatchkit plan: {figures['name']} eggs set {when:%Y-%m-%d %H:%M}",
     )
     return Plan(
-        eggs=_eggs(weight, chicks, sure),
+        eggs=eggs,
         basis=basis,
         calendar=dates.calendar(figures, when, stored_days=stored_days),
         changes=changes(season, species),
@@ -131,12 +145,45 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
 
 
 def own_hatch(season, species) -> pd.DataFrame:
-    """Eggs set and good chicks of each finished batch of one species: batch, eggs_set, hatched."""
+    """Eggs set and good chicks of each finished batch of one species: batch, eggs_set, hatched.
+
+    Batches that are left out of rates (`losses.windows.left_out`) are left out here too.
+    """
     rows = season.batches[season.batches["species"] == species]
+    rows = rows[~rows["batch"].astype(str).isin(_left_out(season))]
     good = rows["hatched"].astype("Float64") - rows["culled"].astype("Float64").fillna(0)
     table = pd.DataFrame({"batch": rows["batch"], "eggs_set": rows["eggs_set"].astype("Float64"), "hatched": good})
     table = table.dropna().query("eggs_set > 0 and hatched >= 0 and hatched <= eggs_set")
     return table.astype({"eggs_set": int, "hatched": int}).reset_index(drop=True)
+
+
+def unusable(season, species) -> list[str]:
+    """Batches of one species that hatched but are left out of rates, because their records contradict themselves."""
+    rows = season.batches[(season.batches["species"] == species) & season.batches["hatched"].notna()]
+    return [str(batch) for batch in rows["batch"] if str(batch) in _left_out(season)]
+
+
+def _left_out(season) -> set:
+    from hatchkit.losses.windows import left_out
+
+    return season.once(("left out",), lambda: set(left_out(season)["batch"].astype(str)))
+
+
+def _driver(own, level, eggs, chicks, sure):
+    """The poorest own batch, if the number of eggs rests mostly on it; None otherwise."""
+    wanted = eggs.loc[eggs["sure"] == round(float(sure), 4), "eggs"].iloc[0]
+    if len(own) < 3 or pd.isna(wanted):
+        return None
+    shares = own["hatched"] / own["eggs_set"]
+    worst, rest = own.loc[shares.idxmin()], own.drop(index=shares.idxmin())
+    if shares.min() > DRIVER_BELOW * rest["hatched"].sum() / rest["eggs_set"].sum():
+        return None
+    weight = predictive.learn(rest["hatched"], rest["eggs_set"], level["share_of_set"], level["sd"])
+    without = predictive.eggs_learned(weight, chicks, sure=sure)
+    if without is None or without > DRIVER_CHANGES * wanted:
+        return None
+    return dict(batch=str(worst["batch"]), eggs_set=int(worst["eggs_set"]), hatched=int(worst["hatched"]),
+                without=int(without))
 
 
 def published_level(species) -> dict:
@@ -188,16 +235,6 @@ def _wish(chicks, own, sure) -> int:
         raise HatchkitError(f"sure is a probability between 0 and 1 (for example 0.9), not {sure!r}.")
     if chicks is None:
         return max(int(own["hatched"].median()), 1) if len(own) else 12
-    if int(chicks) != chicks or chicks < 1:
+    if isinstance(chicks, bool) or chicks < 1 or int(chicks) != chicks:
         raise HatchkitError(f"chicks is a whole number of at least 1, not {chicks!r}.")
     return int(chicks)
-
-
-def _set_at(season, set_at) -> pd.Timestamp:
-    if set_at is not None:
-        when = pd.Timestamp(set_at)
-        return when.tz_localize(season.timezone) if when.tzinfo is None else when.tz_convert(season.timezone)
-    ends = pd.concat([season.batches["taken_off_at"], season.batches["set_at"]]).dropna()
-    last = ends.max() if len(ends) else pd.Timestamp("2030-01-01", tz="UTC")
-    day = (last.tz_convert(season.timezone) + pd.Timedelta(days=7)).normalize()
-    return day + pd.Timedelta(hours=18)

@@ -62,14 +62,14 @@ def _fewest(chance, chicks, sure):
     """Smallest whole number of eggs with ``chance(eggs) >= sure``; `chance` rises with eggs."""
     low, high = max(int(chicks), 1) - 1, max(int(chicks), 1)
     sure -= 1e-12  # rounding must not cost an egg
-    while chance(high) < sure:
-        low, high = high, high * 2
-        if low >= MOST_EGGS:
-            return None
+    while high <= MOST_EGGS and chance(high) < sure:
+        low, high = high, min(high * 2, MOST_EGGS) if high < MOST_EGGS else MOST_EGGS + 1
+    if high > MOST_EGGS:
+        return None
     while high - low > 1:
         middle = (low + high) // 2
         low, high = (low, middle) if chance(middle) >= sure else (middle, high)
-    return high if high <= MOST_EGGS else None
+    return high
 
 
 def learn(counts, totals, level, level_sd, weights=None):

@@ -118,18 +118,22 @@ def _look_between(windows, start, end):
 
 
 def _records(season, species, mine):
-    """Records that were missing most and would have weighed most in naming a cause."""
+    """Records that were missing most and would have weighed most in naming a cause, as things to write down."""
     from hatchkit.advice.evidence import evidence, gather
 
     last = mine.sort_values("set_at").tail(ASKED)
     asked = last["batch"]
     gathered = gather(season.with_batches(last))
-    missing = pd.concat([evidence(gathered, batch) for batch in asked])
-    missing = missing[missing["level"].isna()].groupby("item").size() / len(asked)
-    worth = (missing * _most_told().reindex(missing.index)).dropna()
     items = reference.load("evidence_items").set_index("item")
-    for need in items.loc[worth.sort_values(ascending=False, kind="stable").index, "needs"].unique()[:RECORDS]:
-        share = missing[items.loc[missing.index, "needs"] == need].max()
+    told_already = (["temperature", "humidity"] if season.readings.empty else []) + (
+        ["weights"] if season.weights.empty else [])
+    wanted = items["write_down"][[not str(text).startswith(tuple(told_already)) for text in items["write_down"]]]
+    missing = pd.concat([evidence(gathered, batch) for batch in asked])
+    missing = missing[missing["level"].isna() & missing["item"].isin(wanted.dropna().index)]
+    missing = missing.groupby("item").size() / len(asked)
+    worth = (missing * _most_told().reindex(missing.index)).dropna()
+    for need in wanted[worth.sort_values(ascending=False, kind="stable").index].unique()[:RECORDS]:
+        share = missing[wanted[missing.index] == need].max()
         yield words.record(need, round(share * len(asked)), len(asked))
 
 

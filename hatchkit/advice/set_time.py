@@ -1,0 +1,126 @@
+"""When do the eggs go in? The hour as a person writes it, or the next day that makes sense."""
+
+from __future__ import annotations
+
+import datetime as dt
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import HatchkitError
+
+#: Hour of setting where none is asked for (hour of the wall clock).
+EVENING = 18
+
+LIKE = "write it like 2026-04-03 18:00, in your own wall clock"
+
+
+def set_time(season, set_at=None, *, species=None, today=None) -> tuple[pd.Timestamp, str]:
+    """Hour of setting on the person's clock, and what was assumed about it in words (blank: nothing).
+
+    Parameters
+    ----------
+    season : Season
+    set_at : str, date or Timestamp, optional
+        Read as a cell of a sheet is: the season's order of day and month, noon where no hour is written.
+    species : Series, optional
+        Row of the species table; its best days of storage are the days that collecting takes.
+    today : str or Timestamp, optional
+        The day of planning; the clock's if left out.
+
+    Raises
+    ------
+    HatchkitError
+        If `set_at` is no date, can be read two ways, or is an hour that never came or came twice.
+    """
+    now = _now(today, season.timezone)
+    if set_at is None:
+        return _next_day(season, species, now)
+    when, hour_kept = _read(set_at, season)
+    told = [] if hour_kept else ["no hour was given, so noon is taken, as in the sheets"]
+    told += ["a time that has passed"] if when < now else []
+    return when, "; ".join(told)
+
+
+def _now(today, zone) -> pd.Timestamp:
+    now = pd.Timestamp.now(tz="UTC") if today is None else pd.Timestamp(today)
+    return now.tz_localize(zone) if now.tzinfo is None else now.tz_convert(zone)
+
+
+def _next_day(season, species, now) -> tuple[pd.Timestamp, str]:
+    """The first evening for which fresh eggs can be collected from now on, and on which no batch is in the machine."""
+    collecting = 7.0 if species is None else float(species["storage_best_days"])
+    first = now.normalize() + pd.Timedelta(days=int(np.ceil(collecting)))
+    busy = _last_end(season)
+    day = first if busy is None else max(first, busy.tz_convert(season.timezone).normalize() + pd.Timedelta(days=1))
+    why = (f"the first evening with {collecting:.0f} days to collect the eggs" if day == first else
+           "the day after the last batch is out")
+    wall = day.tz_localize(None) + pd.Timedelta(hours=EVENING)
+    return wall.tz_localize(season.timezone, nonexistent="shift_forward", ambiguous=True), why
+
+
+def _last_end(season):
+    """When the last batch is taken off, by its record or else by its species' days; None without a batch."""
+    batches, table = season.batches, season.species_table
+    days = batches["species"].map(table["incubation_days"]).astype(float)
+    due = batches["set_at"] + pd.to_timedelta(days.fillna(0) + 1, unit="D")
+    ends = batches["taken_off_at"].fillna(due).dropna()
+    return ends.max() if len(ends) else None
+
+
+def _read(set_at, season) -> tuple[pd.Timestamp, bool]:
+    if isinstance(set_at, str):
+        when, hour_kept = _read_text(set_at.strip(), _day_first(season))
+    else:
+        try:
+            when = pd.Timestamp(set_at)
+        except (TypeError, ValueError):
+            raise HatchkitError(f"{set_at!r} is no time to set eggs; {LIKE}.") from None
+        hour_kept = isinstance(set_at, dt.datetime) or not isinstance(set_at, dt.date)
+    if pd.isna(when) or not 1990 <= when.year <= 2100:
+        raise HatchkitError(f"{set_at!r} is no time to set eggs; {LIKE}.")
+    when = when if hour_kept else when + pd.Timedelta(hours=12)
+    return (when.tz_convert(season.timezone) if when.tzinfo else on_the_clock(when, season.timezone)), hour_kept
+
+
+def _day_first(season):
+    told = (season.settings.get("sheets") or {}).get("day_first")
+    return told if isinstance(told, bool) else None
+
+
+def _read_text(text, day_first) -> tuple[pd.Timestamp, bool]:
+    from hatchkit.records.dates import date_of, has_open_order
+
+    if day_first is None and has_open_order([text]):
+        if "." not in text:
+            raise HatchkitError(_two_ways(text, date_of))
+        day_first = True  # days and months parted by points are written day first
+    when, hour_kept, odd = date_of(text, day_first is not False)
+    if odd == "zone":
+        try:
+            return pd.Timestamp(text), True
+        except ValueError:
+            when = None
+    if when is None or odd == "serial":
+        why = {"year": "has a year that cannot be right", "no year": "has no year"}.get(odd, "is not a date")
+        raise HatchkitError(f"{text!r} {why}; {LIKE}.")
+    return pd.Timestamp(when), hour_kept
+
+
+def _two_ways(text, date_of) -> str:
+    one, other = (pd.Timestamp(date_of(text, order)[0]) for order in (True, False))
+    return (f"{text!r} can be {one.day} {one:%B} or {other.day} {other:%B}: write {one:%Y-%m-%d} or "
+            f"{other:%Y-%m-%d}, or say [sheets] day_first = true (or false) in season.toml.")
+
+
+def on_the_clock(wall: pd.Timestamp, zone: str) -> pd.Timestamp:
+    """A wall-clock time in its zone; HatchkitError for an hour that never comes or comes twice."""
+    first = wall.tz_localize(zone, ambiguous=True, nonexistent="NaT")
+    shown = f"{wall:%H:%M} on {wall.day} {wall:%B %Y}"
+    if pd.isna(first):
+        raise HatchkitError(f"{shown} never comes in {zone}: the clocks go forward then. Give an hour that the clock "
+                            "shows.")
+    if first != wall.tz_localize(zone, ambiguous=False, nonexistent="NaT"):
+        raise HatchkitError(f"{shown} comes twice in {zone}: the clocks go back that night. Give an hour that comes "
+                            "once.")
+    return first
