@@ -9,11 +9,11 @@ from zoneinfo import ZoneInfo
 
 from hatchkit import reference
 from hatchkit.problems import problem
+from hatchkit.records.settings_check import FILE, check_settings
 from hatchkit.records.workbook import decode
 
-FILE = "season.toml"
-_KNOWN = {"title", "timezone", "incubators", "headers", "species", "sensors", "sheets", "default_species",
-          "default_incubator"}
+#: A figure of one's own may lie this many times below or above those of all birds that the kit knows.
+_FAR = 2.0
 
 
 def read_settings(folder):
@@ -35,18 +35,7 @@ def read_settings(folder):
     problems : list of dict
     """
     folder, found = Path(folder), []
-    settings = _load(folder / FILE, found)
-    for key in settings:
-        if key not in _KNOWN:
-            near = difflib.get_close_matches(key, _KNOWN, 1)
-            found.append(problem("note", file=FILE, column=key, found=f"{key} is not a setting that hatchkit knows",
-                                 done="It is not used.", mend=f"Did you mean {near[0]}?" if near else ""))
-    for key in ("incubators", "headers", "species", "sensors", "sheets"):
-        if key in settings and not isinstance(settings[key], dict):
-            found.append(problem("doubtful", file=FILE, column=key, done="It is not used.",
-                                 found=f"{key} = {settings[key]!r} is no section",
-                                 mend=f"Write it as a section: [{key}]"))
-            del settings[key]
+    settings = check_settings(_load(folder / FILE, found), found)
     title = str(settings.get("title") or folder.resolve().name)
     return settings, title, _zone(settings, found), _species(settings, found), found
 
@@ -65,6 +54,9 @@ def _load(path: Path, found: list) -> dict:
                              found=f"the file can't be read: {where}",
                              done="The season is read without its settings.",
                              mend='Correct that line; text needs quotes, as in timezone = "Europe/Rome".'))
+    except RecursionError:
+        found.append(problem("lost", file=FILE, found="the file holds brackets within brackets without end",
+                             done="The season is read without its settings.", mend="Write it anew."))
     except OSError as error:
         found.append(problem("lost", file=FILE, found=f"the file can't be opened ({error.strerror})",
                              done="The season is read without its settings.", mend="Close it in other programs."))
@@ -94,6 +86,11 @@ def _zone(settings: dict, found: list) -> str:
 def _species(settings: dict, found: list):
     table = reference.species_table()
     figures = [name for name in table.columns if name != "name"]
+    span = table[figures].agg(["min", "max"])
+    if not isinstance(settings.get("species", {}), dict):
+        found.append(problem("doubtful", file=FILE, column="species", found="species is no section",
+                             done="It is not used.", mend="Write [species.my_bird], its figures below."))
+        settings["species"] = {}
     for name, given in (settings.get("species") or {}).items():
         where = f"species.{name}"
 
@@ -105,7 +102,7 @@ def _species(settings: dict, found: list):
             continue
         given = dict(given)
         based_on = given.pop("based_on", None)
-        origin = reference.species_key(based_on) if based_on else name if name in table.index else None
+        origin = reference.species_key(str(based_on)) if based_on else name if name in table.index else None
         if origin is None:
             why = f"is based on {based_on!r}, which is not known" if based_on else "does not say based_on what"
             known = ", ".join(reference.species_table().index)
@@ -122,7 +119,14 @@ def _species(settings: dict, found: list):
                      f"Did you mean {near[0]}?" if near else f"Known are: {', '.join(figures)}.")
             elif isinstance(value, bool) or not isinstance(value, (int, float)):
                 tell(f"{figure} = {value!r} is no number", "The kit's own figure is used.", "Write a plain number.")
+            elif not span[figure]["min"] / _FAR <= value <= span[figure]["max"] * _FAR:  # also what is no number at all
+                tell(f"{figure} = {value!r} is far from that of any bird that hatchkit knows",
+                     "The kit's own figure is used.", "Correct the figure.")
             else:
                 row[figure] = float(value)
+        if not row["candle1_day"] < row["candle2_day"] < row["transfer_day"] < row["incubation_days"]:
+            tell(f"[species.{name}]: candlings, transfer and hatch do not follow each other",
+                 "The kit's own figures are used.", "Correct the days; each must come after the one before.")
+            row = table.loc[origin].copy()
         table.loc[name] = row
     return table
