@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pandas as pd
 
 from hatchkit import reference
@@ -30,8 +31,11 @@ def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
     hen = reference.species("chicken")
     figures = hen if species is None else species
     scale = figures["incubation_days"] / hen["incubation_days"]
-    guide["day_low"] = (guide["chicken_day_low"] * scale).round()
-    guide["day_high"] = (guide["chicken_day_high"] * scale).round()
+    # A look of hen's day d stands for d - 0.5 to d + 0.5, so that rows that follow each other leave no day out.
+    last = np.floor(figures["incubation_days"])
+    guide["day_low"] = np.clip(np.floor((guide["chicken_day_low"] - 0.5) * scale) + 1, 0, last)
+    guide["day_high"] = np.minimum(np.floor((guide["chicken_day_high"] + 0.5) * scale), last)
+    guide["day_high"] = guide[["day_low", "day_high"]].max(axis=1)
     guide["care"] = guide["day_high"] >= figures["embryo_care_day"]
     guide = guide if part is None else guide[guide["part"].isin([part] if isinstance(part, str) else part)]
     guide[["write_down", "points_to"]] = guide[["write_down", "points_to"]].fillna("")

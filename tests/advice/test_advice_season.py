@@ -60,8 +60,8 @@ def test_nothing_to_note_is_said():
 def test_the_guide_scales_days_and_marks_care():
     hen, duck = breakout_guide(), breakout_guide(reference.species("duck"))
     eye = hen["look"] == "Black eye"
-    assert hen.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [4, 6]
-    assert duck.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [5, 8]
+    assert hen.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [4, 7]
+    assert duck.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [5, 10]
     assert hen.loc[hen["part"] == "position", "care"].all()
     assert not hen.loc[eye, "care"].iloc[0]
     assert list(guide_in_words(part="sign").columns) == [
@@ -71,6 +71,34 @@ def test_the_guide_scales_days_and_marks_care():
         "What it means",
         "Points to",
     ]
+
+
+@pytest.mark.parametrize("species", ["chicken", "duck", "turkey", "quail", "goose", "pigeon", "emu"])
+def test_every_day_has_its_look(species):
+    guide = breakout_guide(reference.species(species), part="age")
+    seen = {day for low, high in guide[["day_low", "day_high"]].to_numpy(int) for day in range(low, high + 1)}
+    assert seen == set(range(int(reference.species(species)["incubation_days"]) + 1))
+    assert (guide["day_low"] <= guide["day_high"]).all()
+
+
+def test_day_seven_of_a_hen_is_early_with_a_black_eye():
+    from hatchkit.losses.stages import limits_for, stage_of
+
+    eye = breakout_guide().set_index("look").loc["Black eye"]
+    assert eye["write_down"] == "broken_early"
+    assert stage_of(6.5, eye["day_high"], limits_for("chicken", 21.0)) == "early"
+
+
+def test_looks_that_warmth_makes_alike_are_said_to_be_alike():
+    means = breakout_guide().set_index("look")["means"]
+    assert all("After weeks of warmth" in means[look] or "after weeks of warmth" in means[look]
+               for look in ("Nothing grew", "Ring without blood"))
+    assert "do not open it" in means["Foul smell"]
+
+
+def test_meanings_name_no_days_of_a_hen():
+    # The days are scaled to the bird; a day within the text would not be.
+    assert not breakout_guide()["means"].str.contains(r"day \d").any()
 
 
 def test_every_drawing_that_the_guide_names_exists():
