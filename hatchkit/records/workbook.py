@@ -96,14 +96,12 @@ def _read_workbook(path: Path, file: str) -> list[Grid]:
             guard.ods_cells(guard.read_part(parts, "content.xml"))
             facts = None
         else:
-            sheets = [name for name in names if re.fullmatch(r"xl/worksheets/[^/]+\.xml", name)]
-            if not sheets:
+            if "xl/workbook.xml" not in names:
                 raise Refused("the file is damaged or is not a workbook")
             if "xl/sharedStrings.xml" in names:
                 guard.read_part(parts, "xl/sharedStrings.xml")
-            facts = {name: guard.sheet_facts(guard.read_part(parts, name)) for name in sheets}
-            places = _sheet_parts(parts)
-            facts = {title: facts[part] for title, part in places.items() if part in facts}
+            facts = {title: guard.sheet_facts(guard.read_part(parts, name))
+                     for title, name in guard.sheet_parts(parts).items()}
     if facts is not None:
         _refuse_dense(facts)
         if any(fact.far for fact in facts.values()):
@@ -115,30 +113,6 @@ def _refuse_dense(facts: dict) -> None:
     for title, fact in facts.items():
         if fact.rows * fact.columns > guard.MOST_CELLS:
             raise Refused(f"sheet {title} spans {fact.rows:,} rows and {fact.columns:,} columns")
-
-
-def _sheet_parts(parts) -> dict[str, str]:
-    """Title of each sheet -> name of its part, in the order of the tabs."""
-    book = guard.read_part(parts, "xl/workbook.xml").decode("utf-8", "replace")
-    links = guard.read_part(parts, "xl/_rels/workbook.xml.rels").decode("utf-8", "replace")
-    targets = {}
-    for tag in re.findall(r"<(?:\w+:)?Relationship\b[^>]*>", links):
-        name, target = re.search(r'\bId="([^"]*)"', tag), re.search(r'\bTarget="([^"]*)"', tag)
-        if name and target:
-            target = target[1].lstrip("/")
-            targets[name[1]] = target if target.startswith("xl/") else "xl/" + target
-    found = {}
-    for tag in re.findall(r"<(?:\w+:)?sheet\b[^>]*>", book):
-        title, link = re.search(r'\bname="([^"]*)"', tag), re.search(r'\b\w+:id="([^"]*)"', tag)
-        if title and link and link[1] in targets:
-            found[_unescape(title[1])] = targets[link[1]]
-    return found
-
-
-def _unescape(text: str) -> str:
-    from html import unescape
-
-    return unescape(text)
 
 
 def _fast_grids(path: Path, file: str, facts) -> list[Grid]:

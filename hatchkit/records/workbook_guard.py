@@ -7,6 +7,7 @@ refused in a sentence; a lone far cell costs only that cell.
 
 from __future__ import annotations
 
+import posixpath
 import re
 import zipfile
 from dataclasses import dataclass, field
@@ -18,9 +19,9 @@ MOST_COLUMNS = 200
 MOST_CELLS = 4_000_000
 
 #: A cell whose address is not one letter and at most five digits; without any, there are 26 x 99,999 at most.
-_LARGE = re.compile(rb"<c[ />](?!r=\"[A-Z]\d{1,5}\")")
+_LARGE = re.compile(rb"<c[\s/>](?!r=\"[A-Z]\d{1,5}\")")
 _ADDRESS = re.compile(rb"\sr=[\"']([A-Za-z]*)(\d+)[\"']")
-_CELL_START = re.compile(rb"<(?:\w+:)?c[ />]")
+_CELL_START = re.compile(rb"<(?:\w+:)?c[\s/>]")
 _ROW_START = re.compile(rb"<(?:\w+:)?row\b")
 _CELL = rb"<c\b[^>]*?\br=\"([A-Z]+)(\d+)\""
 _ERROR_CELL = re.compile(_CELL + rb"[^>]*?\bt=\"e\"[^>]*>.*?<v>([^<]*)</v>", re.S)
@@ -84,7 +85,7 @@ def sheet_facts(xml: bytes) -> SheetFacts:
     """
     start, end = xml.find(b"<sheetData"), xml.rfind(b"</sheetData>")
     facts = SheetFacts(rows=MOST_ROWS, columns=26, merged=b"<mergeCell " in xml[end:])
-    if start < 0 or _LARGE.search(xml, start):
+    if start < 0 or b":c" in xml or _LARGE.search(xml, start):  # ":c": cells may be written with a prefix
         _measure(facts, xml)
     if b't="e"' in xml:
         facts.errors = [(int(row), column_number(letters.decode()), text.decode("utf-8", "replace"))
@@ -93,6 +94,42 @@ def sheet_facts(xml: bytes) -> SheetFacts:
         facts.unsaved = [(int(row), column_number(letters.decode()))
                          for letters, row, value in _FORMULA_CELL.findall(xml) if not value]
     return facts
+
+
+def sheet_parts(parts: zipfile.ZipFile) -> dict[str, str]:
+    """Title of each sheet -> name of its part as the file spells it, in the order of the tabs.
+
+    A sheet whose part cannot be found is refused: a reader may find it all the same, and unchecked.
+    """
+    spelt = {name.lower(): name for name in parts.namelist()}
+    targets = {link.get("Id"): link.get("Target", "")
+               for link in _tags(read_part(parts, "xl/_rels/workbook.xml.rels"), "Relationship")}
+    found = {}
+    for sheet in _tags(read_part(parts, "xl/workbook.xml"), "sheet"):
+        link = next((value for key, value in sheet.items() if key.endswith(":id")), None)
+        target = posixpath.normpath(posixpath.join("/xl", targets.get(link, "")))[1:]
+        name = spelt.get(target.lower()) or spelt.get(f"xl/{target}".lower())
+        if name is None:
+            raise Refused("the file is damaged: one of its sheets can't be found in it")
+        found[sheet.get("name", "")] = name
+    return found
+
+
+def _tags(xml: bytes, wanted: str) -> list[dict]:
+    """Attributes of every element of that name, whatever its prefix."""
+    seen = []
+
+    def start(name, attributes):
+        if name.rpartition(":")[2] == wanted:
+            seen.append(attributes)
+
+    parser = expat.ParserCreate()
+    parser.StartElementHandler, parser.EntityDeclHandler = start, _no_entities
+    try:
+        parser.Parse(xml, True)
+    except expat.ExpatError as error:
+        raise Refused("the file is damaged: the list of its sheets can't be read") from error
+    return seen
 
 
 def _measure(facts: SheetFacts, xml: bytes) -> None:

@@ -75,3 +75,21 @@ def tidy_season(folder, **cells):
     """A season of one tidy batch in which some cells are written differently; gives the folder back."""
     row = dict(zip(TIDY, ROW, strict=True)) | cells
     return write_csv(folder, [",".join(row), ",".join(f'"{value}"' for value in row.values())])
+
+
+def far_cell(path, address):
+    """A good table, and one cell at an address far away."""
+    write_xlsx(path.parent, [TIDY, ROW], name=path.name)
+    with zipfile.ZipFile(path) as parts:
+        content = {name: parts.read(name) for name in parts.namelist()}
+    row = int("".join(filter(str.isdigit, address)))
+    sheet = content["xl/worksheets/sheet1.xml"]
+    extra = f'<row r="{row}"><c r="{address}"><v>1</v></c></row></sheetData>'.encode()
+    if row == 2:
+        sheet = sheet.replace(b"</row></sheetData>", f'<c r="{address}"><v>1</v></c></row></sheetData>'.encode())
+    else:
+        sheet = sheet.replace(b"</sheetData>", extra)
+    content["xl/worksheets/sheet1.xml"] = sheet
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as parts:
+        for name, data in content.items():
+            parts.writestr(name, data)

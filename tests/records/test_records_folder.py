@@ -9,7 +9,7 @@ import zipfile
 import openpyxl
 import pandas as pd
 import pytest
-from sheet_files import ROW, TIDY, said, tidy_season, write_csv, write_ods, write_xlsx
+from sheet_files import ROW, TIDY, far_cell, said, tidy_season, write_csv, write_ods, write_xlsx
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import workbook_guard
@@ -181,24 +181,6 @@ def test_no_time_zone_is_a_note_and_the_wall_clock_stands(tmp_path):
 
 
 # ---- dangerous files: refused or bounded, never a killed process -------------------------------------------
-
-
-def far_cell(path, address):
-    """A good table, and one cell at an address far away."""
-    write_xlsx(path.parent, [TIDY, ROW], name=path.name)
-    with zipfile.ZipFile(path) as parts:
-        content = {name: parts.read(name) for name in parts.namelist()}
-    row = int("".join(filter(str.isdigit, address)))
-    sheet = content["xl/worksheets/sheet1.xml"]
-    extra = f'<row r="{row}"><c r="{address}"><v>1</v></c></row></sheetData>'.encode()
-    if row == 2:
-        sheet = sheet.replace(b"</row></sheetData>", f'<c r="{address}"><v>1</v></c></row></sheetData>'.encode())
-    else:
-        sheet = sheet.replace(b"</sheetData>", extra)
-    content["xl/worksheets/sheet1.xml"] = sheet
-    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as parts:
-        for name, data in content.items():
-            parts.writestr(name, data)
 
 
 @pytest.mark.parametrize("address", ["XFD1048576", "A1048576", "XFD2", "ZZ99999"])
