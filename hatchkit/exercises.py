@@ -97,7 +97,7 @@ def _others_touched(sealed) -> str:
     if not others:
         return ""
     named = " and ".join([", ".join(others[:-1]), others[-1]]) if others[1:] else others[0]
-    return f" It touched batch{'es' if others[1:] else ''} {named} as well."
+    return f" The fault touched batch{'es' if others[1:] else ''} {named} as well."
 
 
 def check(name: str, answer, *data) -> None:

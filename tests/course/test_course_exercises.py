@@ -214,8 +214,8 @@ def test_the_hidden_cause_of_a_case_is_told_only_to_those_who_found_it():
 
 
 @pytest.mark.parametrize(("others", "said"), [
-    ((), "ajar."), (("4",), "ajar. It touched batch 4 as well."),
-    (("4", "6", "8"), "ajar. It touched batches 4, 6 and 8 as well.")])
+    ((), "ajar."), (("4",), "ajar. The fault touched batch 4 as well."),
+    (("4", "6", "8"), "ajar. The fault touched batches 4, 6 and 8 as well.")])
 def test_the_right_cause_comes_with_the_other_batches_that_it_touched(others, said):
     assert judge("case", "lid_ajar", Sealed(*others)).words.endswith(said)
 

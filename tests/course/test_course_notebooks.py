@@ -195,7 +195,7 @@ def test_what_is_said_of_a_case_holds_for_every_number(cases):
     for sealed in cases:
         touched = set(sealed.causes["batch"]) - {sealed.batch}
         verdict = judge("case", sealed.cause, sealed)
-        named = re.search(r"It touched batch(?:es)? (.*) as well", verdict.words)
+        named = re.search(r"The fault touched batch(?:es)? (.*) as well", verdict.words)
         assert verdict.state == RIGHT
         assert set(re.findall(r"\d+", named[1]) if named else []) == touched
         assert sealed.causes.empty == (sealed.cause == "none")
