@@ -70,6 +70,10 @@ def to_utc(local, timezone) -> tuple[np.ndarray, list]:
     good = ~np.isnat(local)
     if not good.any():
         return local, []
+    if (np.diff(local[good]) < np.timedelta64(0)).mean() > 0.5 and good.sum() > 1:
+        # Newest first: what follows is about a clock that goes on, so the file is read from its end.
+        utc, notes = to_utc(local[::-1], timezone)
+        return utc[::-1], notes
     day = np.timedelta64(1, "D")
     steps = changes(zone, local[good].min() - day, local[good].max() + day)
     first = offset_at(zone, local[good].min() - day)

@@ -162,3 +162,15 @@ def test_many_ways_to_write_one_minute(text):
 def test_an_offset_in_the_stamp_is_read(text):
     stamps = read_stamps(np.array([text], dtype=object))
     assert stamps.local[0] - np.timedelta64(int(stamps.offset[0]), "s") == np.datetime64("2026-04-13T15:05")
+
+
+@pytest.mark.parametrize("day", ["2026-10-25", "2026-03-29"])
+def test_a_log_written_newest_first_passes_the_change_of_the_hour(tmp_path, day):
+    utc = pd.date_range(f"{day} 00:00", periods=180, freq="5min", tz="UTC") - pd.Timedelta(hours=6)
+    stamps = shown(utc.tz_convert(ROME), "%Y-%m-%d %H:%M")
+    either = [read_readings(log(tmp_path, order, name=name), timezone=ROME)
+              for order, name in ((stamps, "oldest.csv"), (stamps[::-1], "newest.csv"))]
+    for readings, problems in either:
+        assert list(readings["time"]) == list(utc)
+        assert not readings["doubt"].astype(bool).any()
+        assert not problems["severity"].isin(["lost", "doubtful"]).any()
