@@ -46,20 +46,21 @@ def reader_table(table: pd.DataFrame, columns: dict, *, unit: str = "C", timezon
     table : DataFrame
     columns : dict
         {column: heading}. A key may be a triple of columns (share, low, high): shown as
-        ``12 % (5 to 24 %)``. A heading that ends in ``(°)`` gets the unit of display.
+        ``12 % (5 to 24 %)``. ``(°)`` and ``(°·h)`` in a heading get the unit of display.
     unit : {"C", "F"}
-        Columns that end in ``_c`` are shown in it.
+        Columns that end in ``_c`` and degree-hours are shown in it.
     timezone : str
         Zone in which times are shown.
 
     Notes
     -----
-    The wording follows the column's name and type: ``share_*`` as percent, ``*_c`` as temperature,
-    times in local time, numbers with one decimal unless they are whole, what is missing as "not known".
+    The wording follows the column's name and type: ``share_*`` as percent, ``*_c`` as temperature, ``*_step_c`` and
+    ``*degree_hours*`` as differences, times in local time, numbers with one decimal unless they are whole, what is
+    missing as "not known".
     """
     texts, left = {}, set()
     for key, heading in columns.items():
-        heading = heading.replace("(°)", f"(°{unit})")
+        heading = heading.replace("(°)", f"(°{unit})").replace("(°·h)", f"(°{unit}·h)")
         if isinstance(key, tuple):
             texts[heading] = [share_interval(*row) for row in table[list(key)].itertuples(index=False)]
         else:
@@ -92,7 +93,7 @@ def _worded(column: pd.Series, name: str, unit: str, timezone: str) -> list[str]
         return [NOT_KNOWN if pd.isna(value) or value == "" else word(value) for value in column]
     if name.startswith("share_") or name.endswith("_share"):
         return [percent(value) for value in column]
-    if name.endswith("_step_c"):
+    if name.endswith("_step_c") or "degree_hours" in name:
         column = shown_step(column, unit)
     elif name.endswith("_c"):
         column = shown(column, unit)

@@ -48,3 +48,10 @@ def test_keys_of_the_kit_are_shown_in_the_readers_words():
     texts = reader_table(table, {"stage": "Stage", "note": "Note"}).texts
     assert texts["Stage"].tolist() == ["pipped, died", "early dead"]
     assert texts["Note"].tolist() == ["pipped_dead", "early"]
+
+
+def test_degree_hours_follow_the_unit_of_the_picture():
+    table = pd.DataFrame({"egg_degree_hours_cold": [10.0]})
+    in_f, in_c = (reader_table(table, {"egg_degree_hours_cold": "Egg too cold (°·h)"}, unit=unit) for unit in "FC")
+    assert in_f.texts.iloc[0].to_dict() == {"Egg too cold (°F·h)": "18"}
+    assert in_c.texts.iloc[0].to_dict() == {"Egg too cold (°C·h)": "10"}

@@ -53,6 +53,11 @@ def find_excursions(season) -> pd.DataFrame:
     return season.once(("excursions",), lambda: _all_excursions(season)).copy(deep=False)
 
 
+def was_logged(season) -> bool:
+    """Whether any reading speaks for time in which eggs were in: without one, no excursions means nothing."""
+    return any(batch_track(season, batch)["hours"].sum() > 0 for batch in season.batches["batch"])
+
+
 def _all_excursions(season) -> pd.DataFrame:
     found = []
     for incubator, batches in by_incubator(season):

@@ -138,9 +138,10 @@ def _cold(curve):
         return "opening", f"{fall}, most of it within {_time(curve['to_80_h'])}{stayed}{back}{dry}"
     if hours >= 0.5 and depth >= DRIFT_K and not (coarse and fast):
         shut = f"; humidity rose {curve['rh_change_pct']:.0f} %RH, as in a closed box" if damp == "rose" else ""
-        deepest = curve["base_c"] - curve["extreme_c"]
-        return "outage", (f"fell {deepest:.1f} K over {_time(curve['to_extreme_h'])}, at most {60 * curve['rate_k_min']:.0f} K "
-                          f"per hour, down to {curve['extreme_c']:.1f} °C: as a box cools without heat{shut}")
+        fell = curve["base_c"] - curve["extreme_c"]
+        most = 60 * curve["rate_k_min"]
+        return "outage", (f"fell {fell:.1f} K over {_time(curve['to_extreme_h'])}, at most {most:.0f} K per hour, down "
+                          f"to {curve['extreme_c']:.1f} °C: as a box cools without heat{shut}")
     why = "; the log's steps are too long to see the curve" if coarse else ""
     return "unclear", f"{fall} within {_time(curve['to_extreme_h'])}{why}"
 

@@ -12,12 +12,12 @@ import pandas as pd
 
 from hatchkit.climate import air, egg_heat, machine_air
 from hatchkit.climate.track import batch_track, egg_grams
-from hatchkit.climate.weighings import HEAVY_TIMES, egg_lines, left_out, weighings
+from hatchkit.climate.weighings import HEAVY_TIMES, STRAIGHT, egg_lines, left_out, weighings
 
 #: No conductance from a smaller difference in vapour pressure, torr, or weighings closer than this, days.
 LEAST_TORR, LEAST_DAYS = 5.0, 3.0
-#: Loss is straight in time within this share of itself.
-STRAIGHT = 0.10
+#: From this many weighed single eggs on they say more than the whole tray that was weighed as well.
+ENOUGH_SINGLE = 5
 
 COLUMNS = ["batch", "species", "weighed", "series", "left_out", "why_left_out", "first_day", "last_day",
            "set_g", "loss_share", "loss_day", "day_share", "torr", "rh_pct", "conductance", "projected_share",
@@ -95,7 +95,8 @@ def fit_conductance(days, grams, torr) -> dict:
         two missing, with `reason`, when there are fewer than two weighings 3 days apart or the
         difference is under 5 torr.
     """
-    series = pd.DataFrame({"egg": "", "day": np.asarray(days, float), "grams": np.asarray(grams, float)})
+    series = pd.DataFrame({"egg": "", "name": "", "whole": True, "namesakes": False, "eggs_weighed": 1.0,
+                           "day": np.asarray(days, float), "grams": np.asarray(grams, float)})
     lines = egg_lines(series)
     out = {"slope_g_day": np.nan, "set_g": np.nan, "conductance": np.nan, "specific": np.nan, "reason": ""}
     if lines.empty or lines["last_day"].iloc[0] - lines["first_day"].iloc[0] < LEAST_DAYS:
@@ -147,7 +148,8 @@ def batch_water_loss(season) -> pd.DataFrame:
         One row per batch; columns in ``reference/columns_climate.csv`` under `water_loss`.
         `verdict` is on target, too little, too much, cannot tell; without weighings "no weighings"
         and `projected_*` holds the indication from egg size, good to a factor of two. "Too little"
-        and "too much" only when the whole interval lies outside the target.
+        and "too much" only when the whole interval lies outside the target, and for these alone a new
+        humidity is told (`rh_now_pct`, `rh_next_pct`). One egg alone never gives a verdict.
     """
     rows = (_batch_row(season, row) for _, row in season.batches.iterrows())
     return season.once(("water loss",), lambda: pd.DataFrame(list(rows), columns=COLUMNS)).copy(deep=False)
@@ -165,22 +167,20 @@ def _batch_row(season, row) -> dict:
     series = weighings(season, row, figures)
     lines = egg_lines(series)
     lines = lines[lines["last_day"] - lines["first_day"] >= LEAST_DAYS]
-    if len(lines) > 1:
-        lines = lines.drop(index="", errors="ignore")  # single eggs say more than the tray they lie on
     if lines.empty:
         return out | _indication(season, row, figures, track, out["transfer_day"])
-    reason = left_out(lines, season.fates, batch=row["batch"], alive_until=out["transfer_day"])
-    used = lines[reason == ""]
-    told = reason[reason != ""]
-    out |= {"weighed": "tray" if set(lines.index) == {""} else "eggs", "series": len(used), "left_out": len(told),
+    single, trays = lines[~lines["whole"].astype(bool)], lines[lines["whole"].astype(bool)]
+    reason = left_out(single, season.fates, batch=row["batch"], alive_until=out["transfer_day"])
+    used, told = single[reason == ""], reason[reason != ""]
+    if len(trays) and len(used) < ENOUGH_SINGLE:
+        used = trays
+    out |= {"weighed": "tray" if len(used) and used is trays else "eggs", "series": len(used), "left_out": len(told),
             "why_left_out": ", ".join(f"{count} {why}" for why, count in told.value_counts().items())}
     if used.empty:
-        return out | {"verdict": "cannot tell", "reason": "no weighed egg was alive and whole"}
+        why = "which egg was weighed is not told" if single["namesakes"].all() else "no weighed egg was alive and whole"
+        return out | {"verdict": "cannot tell", "reason": why}
     out |= _loss(used, out)
-    out |= _humidity(used, out, track)
-    changed = series.loc[series["egg"] == "", "eggs_weighed"].nunique() > 1
-    if out["weighed"] == "tray" and changed:
-        out["reason"] = "eggs were taken off between weighings; the mean per egg is used"
+    out |= _humidity(out, track)
     usual = float(figures["egg_grams"])
     if out["set_g"] > HEAVY_TIMES * usual:
         out["reason"] = (f"{out['set_g']:.0f} g an egg is far above the usual {usual:.0f} g: "
@@ -189,47 +189,68 @@ def _batch_row(season, row) -> dict:
 
 
 def _loss(used, out) -> dict:
-    """Loss so far and at transfer, with a 95 % interval for the mean egg."""
+    """Loss so far and at transfer, with a 95 % interval for the mean egg of the flock.
+
+    Weighed one by one, the eggs show how much they differ (Student's t). A tray, or one egg, does not: then their
+    spread is taken from others' eggs (`conductance_cv`), and a tray from which eggs were taken off adds the
+    doubt of that (``weighings.egg_lines``).
+    """
     from scipy.special import stdtrit
 
     day = float(used["last_day"].max())
-    day_share = (used["slope_g_day"] / used["set_g"]).to_numpy()
-    mean = float(day_share.mean())
     left = out["transfer_day"]
-    projected = mean * left
-    if len(used) > 1:
+    day_share = (used["slope_g_day"] / used["set_g"]).to_numpy(float)
+    eggs = used["eggs"].to_numpy(float)
+    mean = float(np.average(day_share, weights=eggs))
+    projected, taken_off = mean * left, 0.0
+    apart = len(used) > 1 and not used["whole"].any()
+    if apart:
         sampling = float(stdtrit(len(used) - 1, 0.975) * day_share.std(ddof=1) / np.sqrt(len(used))) * left
     else:
-        sampling = 0.0
+        sampling = 1.96 * egg_heat.constant("conductance_cv") * projected / np.sqrt(eggs.sum())
+        doubt = (used["taken_off_g_day"] / used["set_g"]).to_numpy(float)
+        taken_off = 1.96 * float(np.sqrt(np.sum((eggs * doubt) ** 2)) / eggs.sum()) * left
     # Weighings until `day` pin the loss until then; beyond, the line may bend by a tenth.
-    bend = STRAIGHT * mean * max(left - day, 0.0) + (STRAIGHT / 2 * projected if len(used) == 1 else 0.0)
-    half = float(np.hypot(sampling, bend))
+    bend = STRAIGHT * mean * max(left - day, 0.0) + (0.0 if apart else STRAIGHT / 2 * projected)
+    half = float(np.sqrt(sampling**2 + taken_off**2 + bend**2))
     low, high = projected - half, projected + half
-    verdict = "on target"
-    if high < out["target_low"]:
+    verdict, reasons = "on target", []
+    if eggs.sum() < 2:
+        verdict = "cannot tell"
+        reasons.append("one egg only, and eggs of one flock differ more than the target is wide")
+    elif high < out["target_low"]:
         verdict = "too little"
     elif low > out["target_high"]:
         verdict = "too much"
     elif not (out["target_low"] <= projected <= out["target_high"]):
         verdict = "cannot tell"
+        reasons.append("outside the target, but the interval reaches into it")
+    elif high - low > 2 * (out["target_high"] - out["target_low"]):
+        verdict = "cannot tell"
+        reasons.append("inside the target, but the interval is over twice as wide as the target")
+    if taken_off > 0:
+        reasons.append("eggs were taken off between weighings, so not the same eggs were compared; the interval "
+                       "allows for that")
     return {"first_day": float(used["first_day"].min()), "last_day": day, "loss_day": day,
-            "set_g": float(used["set_g"].mean()), "day_share": mean, "loss_share": mean * day,
-            "projected_share": projected, "projected_low": low, "projected_high": high, "verdict": verdict,
-            "reason": "" if verdict != "cannot tell" else "outside the target, but the interval reaches into it"}
+            "set_g": float(np.average(used["set_g"].to_numpy(float), weights=eggs)), "day_share": mean,
+            "loss_share": mean * day, "projected_share": projected, "projected_low": low, "projected_high": high,
+            "verdict": verdict, "reason": "; ".join(reasons)}
 
 
-def _humidity(used, out, track) -> dict:
-    """Conductance from the logged air, and the humidity for the rest and for the next batch."""
+def _humidity(out, track) -> dict:
+    """Conductance from the logged air; off target also the humidity for the rest and for the next batch."""
     met = _met(track, out["first_day"], out["last_day"])
     if met is None or not met["torr"] >= LEAST_TORR:
         return {"rh_pct": np.nan if met is None else met["rh_pct"]}
     specific = out["day_share"] * 1000 / met["torr"]
+    found = {"torr": met["torr"], "rh_pct": met["rh_pct"], "conductance": specific * out["set_g"]}
+    if out["verdict"] not in ("too little", "too much"):
+        return found
     target = (out["target_low"] + out["target_high"]) / 2
     same = {"specific_g": specific, "egg_c": met["egg_c"], "air_c": met["air_c"]}
     rest = out["transfer_day"] - out["last_day"]
     now = rh_needed(target - out["loss_share"], days=rest, **same) if rest >= 1 else np.nan
-    return {"torr": met["torr"], "rh_pct": met["rh_pct"], "conductance": specific * out["set_g"],
-            "rh_now_pct": now, "rh_next_pct": rh_needed(target, days=out["transfer_day"], **same)}
+    return found | {"rh_now_pct": now, "rh_next_pct": rh_needed(target, days=out["transfer_day"], **same)}
 
 
 def _met(track, first_day, last_day):

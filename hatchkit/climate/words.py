@@ -5,15 +5,20 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
-from hatchkit.climate.dose import half_dose
+from hatchkit.climate.egg_heat import constant
+from hatchkit.climate.harm_words import cold_words, heat_words, length
 from hatchkit.tables import percent
-from hatchkit.units import shown_step, temperature
+from hatchkit.units import shown_step, temperature, worded
 
 LOOKS = {"opening": "a lid or door opened", "drift": "a slow drift", "outage": "heating lost (power or heater)",
          "overheating": "overheating", "sensor": "a faulty reading rather than real air",
-         "loading": "the eggs going in", "steady": "a machine that runs beside its range", "unclear": "nothing that the curve tells"}
-NOT_A_MORTALITY = "This orders disturbances by heat; it does not predict how many die."
+         "loading": "the eggs going in", "steady": "a machine that runs beside its range for days",
+         "unclear": "nothing that the curve tells"}
+#: How far out of the range, by level (`climate.ranges`).
+FAR = {"watch": "a little ", "alarm": "clearly ", "serious": "far "}
+NOT_LOGGED = "No temperature was logged while eggs were in, so nothing is known of heat or cold."
+#: From this doubt on, hours, an expected hatch is told by the day.
+DAY_ONLY_H = 24.0
 
 
 def when(stamp, timezone="UTC") -> str:
@@ -22,140 +27,103 @@ def when(stamp, timezone="UTC") -> str:
     return f"{local.day} {local:%b %H:%M}"
 
 
-def length(hours: float) -> str:
-    """Hours in words: 20 min, 5.5 h, 3.2 days."""
-    if hours < 1.5:
-        return f"{60 * hours:.0f} min"
-    return f"{hours:.1f} h" if hours < 48 else f"{hours / 24:.1f} days"
+def about(stamp, half_h, timezone="UTC") -> str:
+    """A time no finer than its doubt, with it: ``13 May 21:00 (± 14 h``, or ``13 May (± 2 days`` from a day on."""
+    local = pd.Timestamp(stamp).tz_convert(timezone or "UTC").round("h", ambiguous=True, nonexistent="shift_forward")
+    if half_h > DAY_ONLY_H:
+        return f"{local.day} {local:%b} (± {length(max(half_h, 48))}"
+    return f"{local.day} {local:%b %H:%M} (± {half_h:.0f} h"
 
 
 def step(step_c, unit="C", digits=1) -> str:
     """A difference of temperatures with its sign: ``+0.4 °C``; no sign where it rounds to nothing."""
-    text = f"{shown_step(step_c, unit):+.{digits}f}"
-    return f"{text if float(text) else text[1:]} °{unit}"
+    return f"{_signed(shown_step(step_c, unit), digits)} °{unit}"
+
+
+def _signed(value, digits=0) -> str:
+    text = f"{value:+.{digits}f}"
+    return text if float(text) else text[1:]
+
+
+def many(count, one, more) -> str:
+    """A number with its word: 1 batch, 2 batches."""
+    return f"{count} {one if count == 1 else more}"
 
 
 def excursion_words(row, *, timezone="UTC", unit="C") -> str:
     """One excursion: when, how far, what it looks like and why, what the egg felt."""
-    beyond = "warm" if row["kind"] == "warm" else "cold"
-    what = "the air" if row["on"] == "air" else "the estimated egg (not the air)"
-    text = (f"{row['event']}. Incubator {row['incubator']}, from {when(row['start'], timezone)}, "
-            f"{length(row['hours'])}: {what} too {beyond} (level: {row['level']}), "
-            f"at worst {temperature(row['extreme_c'], unit)}. "
-            f"Looks like {LOOKS[row['looks_like']]}: {row['evidence']}. "
-            f"Batch {row['batch']} was {row['day_start']:.1f} days old; its eggs reached about "
-            f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
-            f"{temperature(row['egg_extreme_high_c'], unit)}, 8 chances in 10).")
+    began = (f"{row['event']}. Incubator {row['incubator']}, from {when(row['start'], timezone)}, "
+             f"{length(row['hours'])}: ")
+    egg = (f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
+           f"{temperature(row['egg_extreme_high_c'], unit)}, 8 chances in 10).")
+    age = f"Batch {row['batch']} was {row['day_start']:.1f} days old"
+    evidence = worded(row["evidence"], unit)
+    if row["looks_like"] == "steady":
+        text = f"{began}it {evidence}. {age} when that began; its eggs were at about {egg}"
+    else:
+        text = (f"{began}{_how_far(row, unit)}. Looks like {LOOKS[row['looks_like']]}: {evidence}. "
+                f"{age}; its eggs reached about {egg}")
     if row["gap_share"] > 0.05:
         text += f" For {percent(row['gap_share'])} of that time nothing was logged: what happened then is not known."
-    return text + " " + (heat_words(row) if row["kind"] == "warm" else cold_words(row))
+    harm = heat_words if row["kind"] == "warm" else cold_words
+    return f"{text} {harm(row, unit=unit)}"
 
 
-def heat_words(row) -> str:
-    """How the heat of an excursion compares with published exposures, and where those disagree."""
-    if row["heat_band"] in (None, "none") or not np.isfinite(row["heat_dose_h"]):
-        return ("Too little for the heat harm seen in experiments; days on end above the range may still "
-                "slow or tire embryos.")
-    age = row["hen_day"]
-    share = row["heat_dose_h"] / float(half_dose(age))
-    facts = reference.load("heat_doses")
-    half = facts[facts["kind"] == "half"]
-    near = half.iloc[(half["age_days"] - age).abs().argmin()]
-    text = (f"Heat: {row['heat_band']}. Its worst 24 h equal {row['heat_dose_h']:.1f} h of the egg at 43 °C, "
-            f"{percent(share)} of the dose that cost half the hatch at about this age ({near['hours']:.0f} h in air of "
-            f"{near['air_c']:.1f} °C on day {near['age_days']:.0f}; {near['source']}). {NOT_A_MORTALITY}")
-    if row["extreme_c"] >= 40.6:
-        text += (" Common advice warns of 40.6 °C (105 °F) for 15 minutes; in an experiment 24 h at 40.6 °C on "
-                 "day 16 did no major harm (Thompson, Wilson & Brown 1976), so take that advice as caution, "
-                 "not as a verdict.")
-    return text
+def _how_far(row, unit) -> str:
+    """What was too warm or too cold, how far, and at worst."""
+    worst = temperature(row["extreme_c"], unit)
+    if row["on"] == "egg":
+        most = "most" if row["kind"] == "warm" else "least"
+        return f"the estimated egg too {row['kind']} in air of at {most} {worst}"
+    return f"the air {FAR.get(row['level'], '')}too {row['kind']}, at worst {worst}"
 
 
-def chronic_words(result, *, batch="") -> str:
-    """Days on end with warm eggs, from ``dose.chronic_heat``."""
-    name = f"Batch {batch}: " if batch else ""
-    if not result["days_logged"]:
-        return f"{name}nothing was logged, so warm days cannot be told."
-    if not result["days_over_watch"]:
-        return f"{name}on no logged day was the estimated egg warm throughout."
-    text = (f"{name}the estimated egg was warm (over 38.9 °C in hens) for {result['days_over_watch']} days on end "
-            f"from day {result['first_day']:.0f}")
-    if result["days_over_high"]:
-        text += f", for {result['days_over_high']} of them over 39.4 °C"
-    return text + ("; the estimate is no better than half a degree. Losses from lasting warmth come later than the "
-                   "warmth itself.")
+def excursions_words(table, *, logged=True, unit="C") -> str:
+    """All excursions of a season in a few sentences.
 
-
-def cold_words(row) -> str:
-    """What the cold of an excursion cost in development, and the little that is known of harm."""
-    if not np.isfinite(row["lost_hours"]):
-        return "What it cost is not known: nothing usable was logged."
-    text = f"It cost about {max(row['lost_hours'], 0):.1f} h of development."
-    if row["looks_like"] == "opening" and row["hen_day"] < 5:
-        text += (" In the first days the embryo lies right under the shell and cools faster than the egg as a "
-                 "whole (by 8 K in 10 minutes on a bench, Am. J. Physiol. 234:R183, 1978): keep openings short.")
-    if row["hours_egg_below_10"] > 0:
-        text += (f" The eggs were below 10 °C for {length(row['hours_egg_below_10'])}; 17-day embryos begin "
-                 "to suffer after about 4 h of that.")
-    elif row["hours_egg_below_20"] > 0:
-        text += (f" The eggs were below 20 °C for {length(row['hours_egg_below_20'])}; 17-day embryos came "
-                 "through 24 h at 21 °C unharmed, at 11 °C they did not (Can. J. Anim. Sci. about 1970).")
-    return text
-
-
-def excursions_words(table) -> str:
-    """All excursions of a season in one sentence."""
+    Parameters
+    ----------
+    table : DataFrame
+        From ``find_excursions``.
+    logged : bool
+        Whether anything was logged while eggs were in (``excursions.was_logged``).
+    unit : {"C", "F"}
+    """
+    if not logged:
+        return NOT_LOGGED
     if table.empty:
         return "While eggs were in and readings were taken, no temperature left its range for long enough to count."
     events = table.drop_duplicates("event")
-    counts = events["looks_like"].value_counts()
-    parts = ", ".join(f"{count} like {LOOKS[name]}" for name, count in counts.items())
-    told = ", ".join(str(number) for number in events.loc[events["notable"], "event"])
-    rest = f" Worth reading by themselves, with these numbers in the pictures: {told}." if told else ""
-    return f"{len(events)} disturbances: {parts}.{rest}"
+    steady = events["looks_like"] == "steady"
+    short = events[~steady]
+    lines = [_counted(short["looks_like"])] if len(short) else ["No disturbance counts."]
+    told = ", ".join(str(number) for number in short.loc[short["notable"], "event"])
+    if "," in told:
+        lines.append(f"Worth reading by themselves, with these numbers in the pictures: {told}.")
+    elif told:
+        lines.append(f"Worth reading by itself, with this number in the pictures: {told}.")
+    lines += _steady_lines(events[steady], unit)
+    return " ".join(lines)
 
 
-def steadiness_words(row, *, unit="C") -> str:
-    """How steady one incubator was."""
-    if not row["hours"] > 0:
-        return f"Incubator {row['incubator']}: nothing was logged while eggs were in."
-    text = (f"Incubator {row['incubator']}: {percent(row['share_logged'])} of the time with eggs was logged; on "
-            f"ordinary days {temperature(row['mean_c'], unit, 2)} on average, 8 readings in 10 within "
-            f"{shown_step(row['swing_c'], unit):.1f} °{unit}")
-    if np.isfinite(row["off_set_point_c"]):
-        text += f", {step(row['off_set_point_c'], unit, 2)} from its set point"
-    if np.isfinite(row["day_night_c"]):
-        text += f"; days less nights {step(row['day_night_c'], unit, 2)}"
-    text += f". In range {percent(row['share_in_band'], 1)} of the logged time, at alarm level or beyond "
-    text += f"{percent(row['share_alarm'], 1)}; opened about {7 * row['openings_per_day']:.1f} times a week"
-    text += " as far as the log shows."
-    if row["step_minutes"] > 10:
-        text += (f" With {row['step_minutes']:.0f} min between readings a short spike may be missed, and up to "
-                 f"{percent(row['unseen_share'])} of it would reach a hen's egg.")
-    return text
+def _counted(looks) -> str:
+    if len(looks) == 1:
+        return f"1 disturbance, like {LOOKS[looks.iloc[0]]}."
+    parts = ", ".join(f"{count} like {LOOKS[name]}" for name, count in looks.value_counts().items())
+    return f"{len(looks)} disturbances: {parts}."
 
 
-def probe_words(row, *, unit="C") -> str:
-    """What is known of one probe's error."""
-    name = f"Incubator {row['incubator']}, probe {row['probe']}"
-    parts = []
-    if row["checked"]:
-        parts.append(f"a check gave an offset of {step(row['offset_c'], unit)}, which is applied")
-    if row["compared"]:
-        parts.append(f"it reads {step(row['differs_c'], unit)} against probe {row['other_probe']}")
-    if row["clock_batches"] and np.isfinite(row["clock_bias_c"]):
-        span = ""
-        if np.isfinite(row["clock_low_c"]):
-            span = f" ({step(row['clock_low_c'], unit)} to {step(row['clock_high_c'], unit)})"
-        off = step(row["clock_bias_c"], unit)
-        reads = f"is {off} off" if off[0] in "+-" else "reads true"
-        parts.append(f"the hatch times of {row['clock_batches']} batches would fit a probe that {reads}{span}")
-    told = "; ".join(parts) if parts else "it was never checked, and nothing else bears witness"
-    advice = {"probes disagree": " Check both in melting ice or against a fever thermometer near "
-                                 f"{temperature(37.5, unit)}.",
-              "eggs say it reads high": " Check it: if it reads high, the eggs were cooler than the log says.",
-              "eggs say it reads low": " Check it: if it reads low, the eggs were warmer than the log says."}
-    return f"{name}: {told}.{advice.get(row['verdict'], '')}"
+def _steady_lines(events, unit) -> list[str]:
+    """One sentence for each machine and side that ran beside its range, and what to do first."""
+    lines = []
+    for (incubator, _), own in events.groupby(["incubator", "kind"], sort=True):
+        days = " and ".join(length(hours) for hours in own["hours"])
+        numbers = ", ".join(str(number) for number in own["event"])
+        lines.append(f"Incubator {incubator} {worded(own['evidence'].iloc[0], unit)}, for {days} "
+                     f"({'number' if len(own) == 1 else 'numbers'} {numbers}).")
+    if lines:
+        lines.append("Check the thermometer, and where it hangs, before you change the setting.")
+    return lines
 
 
 def clock_words(row, *, timezone="UTC", unit="C") -> str:
@@ -164,11 +132,11 @@ def clock_words(row, *, timezone="UTC", unit="C") -> str:
     if pd.isna(row["expected_at"]):
         return f"{name}: no expected hatch, because the species or the time of setting is not known."
     half = (row["expected_high_at"] - row["expected_at"]) / pd.Timedelta(hours=1)
-    text = (f"{name}: the middle of the hatch was due about {when(row['expected_at'], timezone)} (± {half:.0f} h; "
-            f"storage {row['storage_h']:+.0f} h, temperature {row['temperature_h']:+.0f} h)")
+    text = f"{name}: the middle of the hatch was due about {about(row['expected_at'], half, timezone)}; {_moved(row)})"
     if row["verdict"] == "not seen":
         return text + "; no hatch times are written down."
-    text += f" and came {abs(row['difference_h']):.0f} h {'later' if row['difference_h'] > 0 else 'earlier'}"
+    hours = round(row["difference_h"])
+    text += " and came then" if hours == 0 else f" and came {abs(hours)} h {'later' if hours > 0 else 'earlier'}"
     if row["verdict"] == "cannot tell":
         return text + f", but only {percent(row['share_logged'])} of the time was logged: early or late cannot be told."
     if row["verdict"] == "on time":
@@ -179,28 +147,52 @@ def clock_words(row, *, timezone="UTC", unit="C") -> str:
                    "itself; so could a wrong time of setting or the flock.")
 
 
+def _moved(row) -> str:
+    """The species' day of the middle of the hatch, and what moved it."""
+    usual = f"usually day {(row['usual_at'] - row['set_at']) / pd.Timedelta(days=1):.1f}"
+    storage = f"storage {_signed(row['storage_h'])} h" if pd.notna(row["stored_days"]) else "storage not known"
+    if not row["share_logged"] > 0:
+        return f"{usual}, {storage}, temperature not known"
+    return f"{usual}, {storage}, temperature {_signed(row['temperature_h'])} h"
+
+
 def clock_season_words(table, *, timezone="UTC", unit="C") -> str:
     """The season's hatch times: the ordinary ones counted, the others one by one."""
-    counts = [("on time", "hatched within what such a forecast can tell"), ("not seen", "have no hatch times"),
-              ("cannot tell", "cannot be judged, for want of a log")]
+    counts = [("on time", *2 * ["hatched within what such a forecast can tell"]),
+              ("not seen", "has no hatch times", "have no hatch times"),
+              ("cannot tell", *2 * ["cannot be judged, for want of a log"])]
     lines = []
-    for verdict, told in counts:
+    for verdict, one, more in counts:
         names = table.loc[table["verdict"] == verdict, "batch"].astype(str)
         if len(names):
-            lines.append(f"{len(names)} of {len(table)} batches {told}: {', '.join(names)}.")
+            these = "The one batch" if len(table) == 1 else f"{len(names)} of {len(table)} batches"
+            lines.append(f"{these} {one if len(names) == 1 else more}: {', '.join(names)}.")
     off = table[table["verdict"].isin(["early", "late"])]
     lines += [f"- {clock_words(row, timezone=timezone, unit=unit)}" for _, row in off.iterrows()]
-    return "\n".join(lines) or "No batch has a hatch that could be timed."
+    if not lines:
+        return "No batch has a hatch that could be timed."
+    timed = table["middle_at"].notna().any()
+    return "\n".join([*lines, _EARLIER] if timed else lines)
+
+
+#: Why the clock and the planner name different hours.
+_EARLIER = (f"The middle of a hatch is put {constant('clock_middle_before_h'):.0f} h before the trade's day for hens, "
+            "in proportion for others: most of a good hatch is out by that day. The planner names the day itself, "
+            "which is the one to be ready for.")
 
 
 def water_season_words(table) -> str:
     """The season's water losses: weighed batches one by one, the others named."""
     weighed = table[table["verdict"] != "no weighings"]
     lines = [f"- {water_words(row)}" for _, row in weighed.iterrows()]
-    rest = table.loc[table["verdict"] == "no weighings", "batch"].astype(str)
+    rest = table[table["verdict"] == "no weighings"]
+    guessed = np.isfinite(rest["projected_share"].astype(float))
+    for part, known in ((rest[guessed], "not known better than by a factor of two"), (rest[~guessed], "not known")):
+        if len(part):
+            lines.append(f"Not weighed, so {known}: {', '.join(part['batch'].astype(str))}.")
     if len(rest):
-        lines.append(f"Not weighed, so not known better than by a factor of two: {', '.join(rest)}. Weigh one tray "
-                     "at setting and at each candling: it takes minutes and says which humidity your eggs need.")
+        lines[-1] += (" Weigh one tray at setting and at each candling: it takes minutes and says which humidity your "
+                      "eggs need.")
     return "\n".join(lines) or "No batches, no weighings."
 
 
@@ -237,14 +229,13 @@ def timeline_alt(timeline, *, unit="C") -> str:
     """What the picture of an incubator's season shows."""
     events = timeline.excursions.drop_duplicates("event")
     told = events[events["notable"]]
-    kinds = ", ".join(f"{row.event} ({row.looks_like}, {temperature(row.extreme_c, unit)})"
+    kinds = "; ".join(f"{row.event}: {LOOKS[row.looks_like]}, {temperature(row.extreme_c, unit)}"
                       for row in told.itertuples())
-    gaps = len(timeline.gaps)
+    everyday = many(len(events) - len(told), "everyday opening or setting", "everyday openings or settings")
     return (f"Air and estimated egg temperature of incubator {timeline.incubator} over the season with "
-            f"{len(timeline.batches)} batches, their ranges and candlings; marked: "
-            f"{kinds or 'no large excursion'}; "
-            f"{len(events) - len(told)} openings or settings; {gaps} {'gap' if gaps == 1 else 'gaps'} "
-            "without readings.")
+            f"{many(len(timeline.batches), 'batch', 'batches')}, ranges and candlings. Marked: "
+            f"{kinds or 'no large excursion'}. Besides, {everyday} and "
+            f"{many(len(timeline.gaps), 'gap', 'gaps')} without readings.")
 
 
 def close_up_alt(row, *, timezone="UTC", unit="C") -> str:
@@ -264,4 +255,5 @@ def clock_alt(table) -> str:
     """What the picture of the hatch clock shows."""
     counts = table["verdict"].value_counts()
     parts = ", ".join(f"{count} {name}" for name, count in counts.items())
-    return f"Expected band and written-down hatch of {len(table)} batches, in hours from the usual day: {parts}."
+    batches = many(len(table), "batch", "batches")
+    return f"Expected band and written-down hatch of {batches}, in hours from the usual day: {parts}."

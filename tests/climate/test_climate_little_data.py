@@ -7,7 +7,7 @@ import pytest
 from climate_seasons import hour, readings, season
 
 import hatchkit as hk
-from hatchkit.climate import clock, probes, timeline, track, water_loss, words
+from hatchkit.climate import clock, excursions, probes, thermometer_words, timeline, track, water_loss, words
 
 
 def nothing_logged():
@@ -40,7 +40,9 @@ CASES = [nothing_logged, no_batches, one_reading, set_time_missing, all_doubted]
 def test_every_call_answers(case):
     made = case()
     found = hk.find_excursions(made)
-    assert found.empty and "no temperature left its range" in words.excursions_words(found)
+    assert found.empty and not excursions.was_logged(made)
+    assert words.excursions_words(found, logged=False).startswith("No temperature was logged while eggs were in")
+    assert "no temperature left its range" in words.excursions_words(found)
     assert len(clock.hatch_clock(made)) == len(made.batches)
     assert len(water_loss.batch_water_loss(made)) == len(made.batches)
     for row in [*clock.hatch_clock(made).iloc]:
@@ -48,9 +50,9 @@ def test_every_call_answers(case):
     for row in [*water_loss.batch_water_loss(made).iloc]:
         assert words.water_words(row)
     for row in [*probes.probe_truth(made).iloc]:
-        assert words.probe_words(row)
+        assert thermometer_words.probe_words(row)
     for row in [*probes.steadiness(made).iloc]:
-        assert words.steadiness_words(row)
+        assert thermometer_words.steadiness_words(row)
 
 
 @pytest.mark.parametrize("case", CASES)
@@ -74,3 +76,11 @@ def test_repeated_and_disordered_times_do_no_harm():
     assert met["time"].is_monotonic_increasing and met["egg_c"].notna().all()
     assert met["hours"].sum() == pytest.approx(23 * 24, abs=0.2)
     assert met["time"].iloc[0] >= hour(0)
+
+
+def test_no_thermometer_is_said_in_one_sentence():
+    made = nothing_logged()
+    said = thermometer_words.thermometers_words(probes.steadiness(made), probes.probe_truth(made))
+    assert said == "No temperature was logged, so there is no thermometer to judge."
+    lines = thermometer_words.thermometers_words(probes.steadiness(season()), probes.probe_truth(season()))
+    assert len(lines.splitlines()) == 2 and excursions.was_logged(season())

@@ -7,7 +7,19 @@ from climate_seasons import bump, hour, opening, outage, readings, season, with_
 
 import hatchkit as hk
 from hatchkit import reference
-from hatchkit.climate import clock, dose, excursions, probes, ranges, timeline, track, water_loss, words
+from hatchkit.climate import (
+    clock,
+    dose,
+    excursions,
+    harm_words,
+    probes,
+    ranges,
+    thermometer_words,
+    timeline,
+    track,
+    water_loss,
+    words,
+)
 
 EVENTS = with_events(opening(100, 10), outage(200, 8, room=8), bump(290, 6, 5.0, rise=1))
 HATCH = {"first_hatch_at": hour(490), "last_hatch_at": hour(512)}
@@ -47,8 +59,82 @@ def test_a_cold_sentence_gives_development_and_the_little_that_is_known(found):
     assert "h of development" in text and "below 10 °C" in text and "17-day embryos" in text
 
 
-def test_degrees_fahrenheit_on_request(found):
-    assert "°F" in words.excursion_words(row_like(found, "outage"), unit="F").split("Looks like")[0]
+@pytest.mark.parametrize("word", ["outage", "overheating"])
+def test_degrees_fahrenheit_on_request_and_kelvin_never(found, word):
+    row = row_like(found, word)
+    for unit, other in (("F", "°C"), ("C", " K ")):
+        text = words.excursion_words(row, unit=unit)
+        assert other not in text and " K " not in text and f"°{unit}" in text
+    fell = words.excursion_words(row_like(found, "outage"), unit="F")
+    deepest = 37.5 - row_like(found, "outage")["extreme_c"]
+    assert float(fell.split("fell ")[1].split()[0]) == pytest.approx(1.8 * deepest, abs=0.3)
+
+
+def test_the_young_embryos_warning_in_fahrenheit():
+    early = hk.find_excursions(season(readings(with_events(opening(60, 12))))).iloc[0]
+    assert "by 14 °F in 10 minutes" in words.excursion_words(early, unit="F")
+    assert "by 8 °C in 10 minutes" in words.excursion_words(early)
+
+
+def test_how_far_out_is_said_and_no_code_is_shown(found):
+    text = words.excursion_words(row_like(found, "outage"))
+    assert "the air far too cold, at worst" in text and "level" not in text
+    little = hk.find_excursions(season(readings(with_events(bump(200, 5, 0.8))))).iloc[0]
+    assert "the air a little too warm" in words.excursion_words(little)
+    hot = hk.find_excursions(season(readings(lambda hours: 39.0 + 0 * hours),
+                                    settings={"incubators": {"A": {"air": "still"}}})).iloc[0]
+    assert "the estimated egg too warm in air of at most 39." in words.excursion_words(hot)
+
+
+def test_a_machine_beside_its_range_is_told_with_what_is_wanted():
+    made = season(readings(with_events(outage(259, 2.5, room=18), base=38.0)),
+                  settings={"incubators": {"A": {"air": "still"}}})
+    table = hk.find_excursions(made)
+    text = words.excursions_words(table, unit="F")
+    assert text.startswith("1 disturbance, like heating lost") and "with this number in the pictures: 2." in text
+    assert "Incubator A ran at about 100.4 °F, steadily 0.5 °F below the range for still air (100.9 °F to" in text
+    assert "about 101.7 °F is wanted), for 18.0 days (number 1). Check the thermometer" in text
+    row = words.excursion_words(table.iloc[0])
+    assert "18.0 days: it ran at about 38.0 °C, steadily 0.3 °C below" in row and "Looks like" not in row
+    assert "No disturbance counts. Incubator A ran" in words.excursions_words(table.iloc[:1])
+
+
+def test_nothing_rounds_to_minus_nought_or_to_nought_times():
+    row = clock.hatch_clock(season(batches=[HATCH])).iloc[0]
+    text = words.clock_words(row.to_dict() | {"temperature_h": -0.2, "storage_h": 0.3, "difference_h": 0.2})
+    assert "(± 11 h; usually day 20.8, storage 0 h, temperature 0 h) and came then: within" in text
+    steady = probes.steadiness(season()).iloc[0].to_dict()
+    assert "the log shows no opening." in thermometer_words.steadiness_words(steady)
+    assert "opened less than once a month" in thermometer_words.steadiness_words(steady | {"openings_per_day": 0.02})
+    assert "opened about 0.7 times a week" in thermometer_words.steadiness_words(steady | {"openings_per_day": 0.1})
+
+
+def test_a_time_is_no_finer_than_its_doubt():
+    stamp = pd.Timestamp("2026-04-19 06:17", tz="UTC")
+    assert words.about(stamp, 14) == "19 Apr 06:00 (± 14 h"
+    assert words.about(stamp, 53) == "19 Apr (± 2.2 days"
+    assert words.about(pd.Timestamp("2026-03-29 00:50", tz="UTC"), 14, "Europe/Rome") == "29 Mar 03:00 (± 14 h"
+
+
+def test_what_the_clock_does_not_know_is_not_nought():
+    row = clock.hatch_clock(season(batches=[{"incubator": "Z", "stored_days": np.nan}])).iloc[0]
+    assert "storage not known, temperature not known" in words.clock_words(row)
+
+
+def test_the_clock_says_why_the_planner_names_another_hour():
+    one = words.clock_season_words(clock.hatch_clock(season()))
+    assert one.startswith("The one batch has no hatch times: 1.")
+    assert "planner" not in one
+    mixed = words.clock_season_words(clock.hatch_clock(season(batches=[HATCH, {"batch": "2"}])))
+    assert "1 of 2 batches has no hatch times: 2." in mixed
+    assert "4 h before the trade's day for hens" in mixed and "planner" in mixed
+
+
+def test_the_two_kinds_of_unweighed_batches_are_told_apart():
+    table = water_loss.batch_water_loss(season(batches=[{}, {"batch": "2", "incubator": "Z"}]))
+    text = words.water_season_words(table)
+    assert "Not weighed, so not known better than by a factor of two: 1." in text
+    assert "Not weighed, so not known: 2. Weigh one tray" in text
 
 
 def test_early_openings_carry_the_young_embryos_warning():
@@ -59,24 +145,25 @@ def test_early_openings_carry_the_young_embryos_warning():
 
 def test_long_steps_are_said_to_miss_spikes():
     coarse, fine = (probes.steadiness(season(readings(step_min=step))).iloc[0] for step in (30.0, 5.0))
-    assert "short spike may be missed" in words.steadiness_words(coarse)
-    assert "spike" not in words.steadiness_words(fine)
+    assert "short spike may be missed" in thermometer_words.steadiness_words(coarse)
+    assert "spike" not in thermometer_words.steadiness_words(fine)
     assert 0.5 < coarse["unseen_share"] < 0.7
 
 
 def test_warm_days_in_words():
     met = track.batch_track(season(readings(with_events(bump(144, 72, 2.6)))), "1")
-    text = words.chronic_words(dose.chronic_heat(met), batch="1")
-    assert "3 days on end from day 6" in text and "no better than half a degree" in text
+    text = harm_words.chronic_words(dose.chronic_heat(met), batch="1")
+    assert "3 days on end from day 6" in text and "no better than 0.5 °C" in text
+    assert "no better than 0.9 °F" in harm_words.chronic_words(dose.chronic_heat(met), unit="F")
     quiet = dose.chronic_heat(track.batch_track(season(), "1"))
-    assert "on no logged day" in words.chronic_words(quiet)
+    assert "on no logged day" in harm_words.chronic_words(quiet)
     none = dose.chronic_heat(track.batch_track(season(batches=[{"incubator": "Z"}]), "1"))
-    assert "nothing was logged" in words.chronic_words(none)
+    assert "nothing was logged" in harm_words.chronic_words(none)
 
 
 def test_little_warmth_is_not_called_harm():
     row = hk.find_excursions(season(readings(with_events(bump(200, 5, 0.8))))).iloc[0]
-    assert "Too little for the heat harm" in words.heat_words(row)
+    assert "Too little for the heat harm" in harm_words.heat_words(row)
 
 
 def test_a_hole_within_an_excursion_is_said():
@@ -103,9 +190,10 @@ def test_every_verdict_has_its_sentence(made):
     late = clock.hatch_clock(season(batches=[{"first_hatch_at": hour(530), "last_hatch_at": hour(545)}])).iloc[0]
     assert "too high would explain it" in words.clock_words(late)
     for row in probes.probe_truth(made).iloc:
-        assert "hatch times of 2 batches" in words.probe_words(row)
+        assert "hatch times of 2 batches" in thermometer_words.probe_words(row)
     for row in probes.steadiness(made).iloc:
-        assert "%" in words.steadiness_words(row, unit="F") and "°F" in words.steadiness_words(row, unit="F")
+        text = thermometer_words.steadiness_words(row, unit="F")
+        assert "%" in text and "°F" in text
 
 
 def test_water_words_for_all_verdicts():
@@ -132,7 +220,7 @@ def test_the_timeline_holds_what_the_picture_shows(made, found):
     assert all(part["egg_c"].notna().any() and part["egg_c"].isna().iloc[-1] for _, part in lines.egg.groupby("batch"))
     assert lines.air["high_c"].max() > 42 and lines.air["low_c"].min() < 12
     text = words.timeline_alt(lines)
-    assert "1 gap without" in text and "outage" in text
+    assert "1 gap without" in text and "heating lost" in text and "outage" not in text
 
 
 def test_the_timeline_of_an_incubator_without_batches(made):

@@ -107,7 +107,7 @@ def test_close_up_does_not_draw_across_a_gap():
     ax.figure.canvas.draw()
     air = next(line for line in ax.lines if line.get_label() == "air")
     assert np.isnan(air.get_ydata()[60]) and np.isnan(air.get_ydata()[81]) and np.isfinite(air.get_ydata()[59])
-    assert "outage" in ax.get_title(loc="left")
+    assert ax.get_title(loc="left") == "1: heating lost (power or heater), batch 1, day 4.2"
 
 
 def summary(**more):
