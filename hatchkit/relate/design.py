@@ -198,7 +198,8 @@ def _usable(table, dose, least):
     why[~(rows["at_risk"] >= 1)] = "no eggs at risk"
     why[rows[["at_risk", "died"]].isna().any(axis=1)] = "not counted"
     out = why != ""
-    left_out = rows.loc[out, ["batch", "window"]].assign(why=why[out]).reset_index(drop=True)
+    left_out = rows.loc[out, ["batch", "window"]].assign(why=why[out], exposed=rows["dose"][out] > 0)
+    left_out = left_out.reset_index(drop=True)
     return rows[~out].reset_index(drop=True), left_out
 
 

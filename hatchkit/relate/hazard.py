@@ -41,7 +41,7 @@ class CountsRelation:
     rows : DataFrame
         The rows used, with expected deaths without any effect and standardised residuals.
     left_out : DataFrame
-        batch, window, why.
+        batch, window, why, exposed (it met an excursion).
     step : float
         Mean dose of the exposed windows, in the unit of the dose.
     dose : str
@@ -164,13 +164,24 @@ def nothing_to_compute(design) -> str:
     if (design.at_risk - design.died)[design.known].sum() == 0:
         return "every embryo died, exposed or not"
     if not design.exposed.any():
-        return "no excursion that counts reached a batch"
+        return _unseen(design.left_out) or "no excursion that counts reached a batch"
     if all(
         np.ptp(design.dose[design.known & (design.cell == cell)]) < 1e-12
         for cell in np.unique(design.cell[design.known])
     ):
         return "all batches met the same dose"
     return ""
+
+
+def _unseen(left_out) -> str:
+    """That every window with an excursion was left out; "" if none was."""
+    hit = left_out[left_out["exposed"].astype(bool)]
+    if hit.empty:
+        return ""
+    where = ", ".join(dict.fromkeys(hit["batch"].astype(str)))
+    told = "living or dead were not counted" if (hit["why"] == "not counted").all() else "counts cannot be used"
+    windows = "the only window with an excursion" if len(hit) == 1 else f"all {len(hit)} windows with an excursion"
+    return f"{windows} cannot be used, because {'its' if len(hit) == 1 else 'their'} {told} (batch {where})"
 
 
 def enough_to_test(design) -> bool:

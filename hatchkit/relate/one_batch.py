@@ -16,12 +16,11 @@ from hatchkit.relate.excess import unexposed_hazard
 from hatchkit.relate.measures import PRIMARY, known_dose, measures
 from hatchkit.relate.verdict import rules
 
-#: With fewer other batches the comparison rests on the prior, not on this person's own losses.
-FEW_OTHERS = 5
 UNUSUAL = "more deaths than usual: consistent with harm from the excursion"
 USUAL = "not more deaths than other batches lose by luck"
 NOT_HIT = "no excursion reached this batch"
 NOT_KNOWN = "cannot tell: {why}"
+NOT_COUNTED = "the living or the dead of the window with the excursion were not counted"
 
 
 @dataclass(frozen=True)
@@ -55,7 +54,7 @@ class OneBatch:
 
     def words(self) -> str:
         """A short verdict with its sureness."""
-        from hatchkit.relate.words import one_batch_in_words
+        from hatchkit.relate.one_batch_words import one_batch_in_words
 
         return one_batch_in_words(self)
 
@@ -128,6 +127,8 @@ def compare(exposure, batch, *, measure=PRIMARY, seed=1) -> dict:
     hit = np.isin(parts, ["with excursion"])
     if not hit.any():
         why = "the log does not cover it" if "not known" in parts else ""
+        unseen = design.left_out["exposed"] & (design.left_out["batch"].astype(str) == batch)
+        why = NOT_COUNTED if unseen.any() else why
         return {**blank, "windows": windows, "verdict": NOT_KNOWN.format(why=why) if why else NOT_HIT}
     chance = float((would[:, hit].sum(axis=1) >= died[hit].sum()).mean())
     return {

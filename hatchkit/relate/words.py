@@ -6,11 +6,6 @@ import numpy as np
 
 from hatchkit.relate.verdict import CLEAR, NONE, SOME, rules
 
-#: What the figure without statistics says under it.
-SHOWS_NOT_PROVES = (
-    "This picture lays losses beside temperatures. It shows, and proves nothing: whether the two go "
-    "together more than chance would have it is asked below."
-)
 #: What no verdict here can tell.
 NOT_THE_CAUSE = (
     "Losses that go with an excursion are consistent with harm from it. That it was the cause, and not "
@@ -60,6 +55,8 @@ def relation_in_words(found) -> str:
     """The same for a season, with the question first and the limits last."""
     from hatchkit.relate.measures import measures
 
+    if not (found.exposure["share_logged"] > 0).any():
+        return counts_in_words(found.counts)
     name = measures().loc[found.measure, "name"]
     asked = (
         f"Asked before looking: did windows with more {name} lose more embryos in that same window?"
@@ -79,7 +76,7 @@ def _size(found) -> str:
     effect = found.effect
     exposed, batches = int(effect["exposed"]), int(effect["batches"])
     return (
-        f"In the {_many(exposed, 'exposed batch', 'exposed batches')} of {batches}, embryos died at "
+        f"In the {many(exposed, 'exposed batch', 'exposed batches')} of {batches}, embryos died at "
         f"{times(effect['hazard_ratio'])} times the rate of the others "
         f"(95 % interval {times(effect['low'])} to {times(effect['high'])}), at the usual dose of the exposed "
         "windows."
@@ -172,14 +169,24 @@ def _adjusted(found) -> str:
     return said
 
 
+#: Why a window is left out (`design.design`), as it reads after "left out".
+_WHY = {
+    "not counted": "because the living or the dead were not counted there",
+    "the window is there twice": "because the same window is there twice",
+    "length of the window not known": "because its length is not known",
+    "more dead than at risk": "because more died than were alive at its start",
+    "no eggs at risk": "because no egg was alive at its start",
+}
+
+
 def _left_out(found) -> str:
-    if not len(found.left_out):
-        return ""
     why = found.left_out["why"].value_counts()
-    return (
-        f"{_many(len(found.left_out), 'window was', 'windows were')} left out "
-        f"({'; '.join(f'{count}: {text}' for text, count in why.items())})."
-    )
+    if not len(why):
+        return ""
+    said = f"{many(len(found.left_out), 'window was', 'windows were')} left out"
+    if len(why) == 1:
+        return f"{said} {_WHY[why.index[0]]}."
+    return f"{said}: {'; '.join(f'{count} {_WHY[text]}' for text, count in why.items())}."
 
 
 def _too_few(found) -> str:
@@ -192,9 +199,9 @@ def _too_few(found) -> str:
             "compare it with the others."
         )
     if effect["batches"] < limit["least_batches"]:
-        return f"With {effect['batches']} batches this is a description, not a test."
+        return f"With {many(int(effect['batches']), 'batch', 'batches')} this is a description, not a test."
     if effect["deaths"] < limit["least_deaths"]:
-        return f"With {effect['deaths']:.0f} deaths this is a description, not a test."
+        return f"With {many(round(effect['deaths']), 'death', 'deaths')} this is a description, not a test."
     return ""
 
 
@@ -203,8 +210,8 @@ def _unlogged(exposure) -> str:
     if not unknown:
         return ""
     return (
-        f"For {unknown} of {len(exposure)} windows too little was logged to know the dose: "
-        f"they were neither counted as exposed nor as spared."
+        f"For {unknown} of {many(len(exposure), 'window', 'windows')} too little was logged to know the dose: "
+        f"{'it was' if unknown == 1 else 'they were'} neither counted as exposed nor as spared."
     )
 
 
@@ -223,7 +230,7 @@ def _right_after(found) -> str:
     rows = table.iloc[:-1]
     rows = rows[rows["died"] > rows["expected"]].sort_values("chance", kind="stable")
     where = ", ".join(f"{row.died:.0f} of {row.at_risk:.0f} in batch {row.batch}" for row in rows.head(3).itertuples())
-    more = f" and in {_many(len(rows) - 3, 'other batch', 'other batches')}" if len(rows) > 3 else ""
+    more = f" and in {many(len(rows) - 3, 'other batch', 'other batches')}" if len(rows) > 3 else ""
     return (
         f"Looked at beside the question: {total['died']:.0f} embryos died in the window right after one with an "
         f"excursion ({where}{more}), where batches without one would lose {total['expected']:.1f}; so many or more "
@@ -241,12 +248,13 @@ def _to_the_end(found) -> str:
     if not late:
         return ""
     return (
-        f"Looked at beside the question: batches hit in the window before {' and '.join(map(_look, late))} "
+        f"Looked at beside the question: batches hit in the window before {' and '.join(map(look_words, late))} "
         "lost more from then to the end, though not in that window alone; deaths can follow an excursion late."
     )
 
 
-def _look(name) -> str:
+def look_words(name) -> str:
+    """A look as it reads in a sentence."""
     known = {
         "candle1": "the first candling",
         "candle2": "the second candling",
@@ -256,81 +264,6 @@ def _look(name) -> str:
     return known.get(str(name), str(name))
 
 
-def _many(count, one, more) -> str:
+def many(count, one, more) -> str:
+    """A number with its word: 1 batch, 2 batches."""
     return f"{count} {one if count == 1 else more}"
-
-
-def one_batch_in_words(found) -> str:
-    """Short verdict on one batch, its sureness, and what else was different.
-
-    Parameters
-    ----------
-    found : OneBatch
-    """
-    parts = [f"Batch {found.batch}: {found.verdict}."]
-    hit = found.windows[found.windows["part"] == "with excursion"]
-    if len(hit):
-        parts.append(
-            f"In the {_many(len(hit), 'window', 'windows')} with the excursion {hit['died'].sum():.0f} of "
-            f"{hit['at_risk'].iloc[0]:.0f} embryos died; {_many(found.others, 'other batch', 'other batches')} "
-            f"would lead one to expect {hit['expected'].sum():.1f}. So many or more come by luck in "
-            f"{in_ten(found.chance)} such batches."
-        )
-        after = found.windows[found.windows["part"] == "after"]
-        high = after[after["chance"] <= rules()["clear_chance"]]
-        if len(high):
-            parts.append(
-                f"A later window also held more than usual (before {' and '.join(_look(n) for n in high['name'])})."
-            )
-        from hatchkit.relate.one_batch import FEW_OTHERS
-
-        if found.others < FEW_OTHERS:
-            parts.append(
-                f"With only {found.others} to compare with, this leans on the losses of other people's flocks."
-            )
-    counts = dict(zip(found.ages["when"], found.ages["dead"], strict=True))
-    if sum(counts.values()):
-        parts.append(
-            f"Of its dead, {counts['on or after']:.0f} died on or after the day of the excursion, "
-            f"{counts['before']:.0f} before it, and for {counts['may be either']:.0f} the records leave it open."
-        )
-    parts += found.besides
-    return " ".join(parts)
-
-
-def hazard_alt(found) -> str:
-    """Alt text of the figure of hazard ratios by window."""
-    rows = found.windows[found.windows["hazard_ratio"].notna()]
-    if rows.empty:
-        return "Rate of death in exposed windows compared with the others: no window can be compared."
-    said = [
-        f"{_look(row.name_)}: {times(row.hazard_ratio)} ({times(row.low)} to {times(row.high)})"
-        for row in rows.rename(columns={"name": "name_"}).itertuples()
-    ]
-    return (
-        "Rate of death in exposed windows as a multiple of the rate in others, with 95 % intervals, by the look "
-        "that "
-        f"closes the window. {'; '.join(said)}."
-    )
-
-
-def dose_alt(found) -> str:
-    """Alt text of the figure of each batch's losses against its dose."""
-    table = found.batches
-    hit = table[table["exposed"].astype(bool)] if len(table) else table
-    above = int((hit["share_died"] > hit["share_expected_high"]).sum()) if len(hit) else 0
-    return (
-        f"Share of embryos lost in each of {_many(len(table), 'batch', 'batches')} against its dose of heat "
-        "and cold: "
-        f"{len(hit)} exposed, of which {above} lost more than unexposed batches plausibly would."
-    )
-
-
-def exposure_alt(exposure) -> str:
-    """Alt text of the plain figure of losses beside exposure."""
-    known = exposure[exposure["share_logged"] > 0]
-    return (
-        f"Deaths in each of {len(exposure)} windows of "
-        f"{_many(exposure['batch'].nunique(), 'batch', 'batches')} beside the "
-        f"degree-hours that the eggs were too warm or too cold; {len(exposure) - len(known)} windows have no log."
-    )

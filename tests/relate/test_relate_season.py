@@ -9,7 +9,7 @@ import pytest
 import hatchkit as hk
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
-from hatchkit.relate import words
+from hatchkit.relate import alt_words, words
 from hatchkit.relate.design import design, with_dose
 from hatchkit.relate.exposure import add_doses, batch_tracks, exposure
 from hatchkit.relate.late import next_windows
@@ -287,9 +287,9 @@ def test_words_never_show_a_bare_p_value_and_always_the_question(found):
 
 
 def test_alt_texts_say_what_the_pictures_show(found):
-    assert "the second candling" in words.hazard_alt(found)
-    assert "4 exposed" in words.dose_alt(found)
-    assert "48 windows of 16 batches" in words.exposure_alt(found.exposure)
+    assert "the second candling" in alt_words.hazard_alt(found)
+    assert "4 exposed" in alt_words.dose_alt(found)
+    assert "48 windows of 16 batches" in alt_words.exposure_alt(found.exposure)
 
 
 def test_one_batch_alone_in_its_season_can_only_be_described():
@@ -337,5 +337,39 @@ def test_poor_seasons_give_a_verdict_in_words_and_no_exception(name):
     assert relation.words().endswith((".", "?")) and "nan" not in relation.words()
     if name not in ("no incubator named", "all in one machine at once"):
         assert relation.verdict.startswith(UNTOLD), relation.verdict
-    for said in (words.hazard_alt(relation), words.dose_alt(relation), words.exposure_alt(relation.exposure)):
-        assert said.endswith(".")
+    alts = alt_words.hazard_alt(relation), alt_words.dose_alt(relation), alt_words.exposure_alt(relation.exposure)
+    assert all(said.endswith(".") for said in alts)
+
+
+def unseen_hit(**more):
+    """The dead of the one window that met heat were not counted; so it is with two windows that met nothing."""
+    table = made_exposure(exposed=1, **more)
+    hit = table["egg_degree_hours_warm"] > 0
+    return table.assign(died=table["died"].mask(hit | ((table["window"] == 1) & table["batch"].isin(["b0", "b2"]))))
+
+
+def test_an_excursion_whose_dead_were_not_counted_is_not_called_none():
+    found = relate_exposure(unseen_hit())
+    assert "living or dead were not counted (batch b1)" in found.verdict
+    said = found.words()
+    assert "no excursion" not in said
+    assert "3 windows were left out because the living or the dead were not counted there." in said
+    alone = compare(unseen_hit(), "b1")
+    assert alone["verdict"].startswith("cannot tell") and "were not counted" in alone["verdict"]
+
+
+def test_different_reasons_for_leaving_windows_out_are_told_apart():
+    table = made_exposure()
+    table.loc[0, "died"], table.loc[4, "at_risk"] = 99.0, np.nan
+    said = relate_exposure(table).words()
+    assert "2 windows were left out: 1 because " in said and "; 1 because " in said
+    assert "because more died than were alive" in said and "because the living or the dead were not counted" in said
+
+
+def test_without_any_log_the_verdict_is_all_that_is_said():
+    table = made_exposure().assign(share_logged=0.0, egg_degree_hours_warm=np.nan, egg_degree_hours_cold=np.nan)
+    assert relate_exposure(table).words() == "Cannot tell: no window of any batch was logged."
+
+
+def test_the_picture_points_to_the_verdict_wherever_that_stands():
+    assert "below" not in alt_words.SHOWS_NOT_PROVES and "above" not in alt_words.SHOWS_NOT_PROVES
