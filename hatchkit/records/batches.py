@@ -43,12 +43,13 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
     short["eggs_set"] |= frame["eggs_set"].eq(0).fillna(False).astype(bool)
     lost = pd.concat(short, axis=1).any(axis=1)
     absent = [name for name in NEEDED if short[name].all()]
+    likely = {name: _likely(name, frame) for name in absent if name != "species"} if lost.any() else {}
     for index in frame.index[lost]:
         row = frame.loc[index]
         lacks = [name for name in NEEDED if short[name][index]]
         name = "a batch without a name" if _missing(row["batch"]) else f"batch '{row['batch']}'"
         words = " and no usable ".join(NEEDED[each] for each in lacks)
-        found.append(of_row("lost", row, done="The batch is left out.", mend=_mend(lacks, absent, row, frame),
+        found.append(of_row("lost", row, done="The batch is left out.", mend=_mend(lacks, absent, row, likely),
                             found=f"{name} has no usable {words}: {_all_of(row, zone)}"))
     frame = frame[~lost].drop(columns="species_written").reset_index(drop=True)
     frame["incubator"] = _incubators(frame, settings, found)
@@ -56,8 +57,8 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
     return frame, found
 
 
-def _mend(lacks: list[str], absent: list[str], row, frame: pd.DataFrame) -> str:
-    """What to write where, for what one batch lacks; `absent` names what no batch of the season has."""
+def _mend(lacks: list[str], absent: list[str], row, likely: dict) -> str:
+    """What to write where, for what one batch lacks; `absent` is what no batch has, `likely` the headings for it."""
     texts = []
     if "species" in lacks and not _missing(row["species_written"]):
         texts.append("Write a species that hatchkit knows, or describe yours in season.toml (more on it below).")
@@ -65,8 +66,7 @@ def _mend(lacks: list[str], absent: list[str], row, frame: pd.DataFrame) -> str:
         texts.append('Add a column species, or write in season.toml what they are: default_species = "chicken".')
     rest = [name for name in lacks if name in absent and name != "species"]
     for name in rest:
-        likely = _likely(name, frame)
-        heading, sure = (likely, "such as") if likely else ("Your heading", "in this way:")
+        heading, sure = (likely[name], "such as") if likely[name] else ("Your heading", "in this way:")
         texts.append(f"No column was recognised as {name}; add one, or say in season.toml which it is, {sure} "
                      f'[headers] "{heading}" = "{name}".')
     blank = [NEEDED[name] for name in lacks if name not in absent and (name != "species" or not texts)]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
 import pandas as pd
 
@@ -61,20 +62,24 @@ def with_headings(problems: pd.DataFrame, headings: dict) -> pd.DataFrame:
         "taken_off_at" of a sheet that calls it "Out" is "Out (taken_off_at)", as column and in the words.
     """
     rows = problems.to_dict("records")
-    patterns = {}
+    writers = {place: _writer(names) for place, names in headings.items() if names}
     for row in rows:
-        place = (row["file"], row["sheet"])
-        names = headings.get(place)
-        if not names:
+        put = writers.get((row["file"], row["sheet"]))
+        if put is None:
             continue
-        if place not in patterns:
-            # Names such as "hatched" are plain words too; only those with a bar or a number are column names for sure.
-            sure = [re.escape(name) for name in names if re.search(r"[_\d]", name)]
-            patterns[place] = re.compile(rf"(?<![\w.\"(])(?:{'|'.join(sure)})(?!\w|\.\w|[\")])") if sure else None
+        names = headings[row["file"], row["sheet"]]
         if row["column"] in names:
             row["column"] = f"{names[row['column']]} ({row['column']})"
-        if patterns[place]:
-            for part in ("found", "done", "mend"):
-                row[part] = patterns[place].sub(lambda name, names=names: f"{names[name[0]]} ({name[0]})", row[part])
+        row.update({part: put(row[part]) for part in ("found", "done", "mend")})
     told = pd.DataFrame(rows, columns=problems.columns, index=problems.index)
     return told.astype(problems.dtypes.to_dict())
+
+
+def _writer(names: dict):
+    """A function that puts the person's headings beside the kit's names in a text."""
+    # Names such as "hatched" are plain words too; only those with a bar or a number are column names for sure.
+    sure = [re.escape(name) for name in names if re.search(r"[_\d]", name)]
+    if not sure:
+        return lambda text: text
+    pattern = re.compile(rf"(?<![\w.\"(])(?:{'|'.join(sure)})(?!\w|\.\w|[\")])")
+    return cache(lambda text: pattern.sub(lambda name: f"{names[name[0]]} ({name[0]})", text))
