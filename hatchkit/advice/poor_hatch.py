@@ -12,7 +12,7 @@ from hatchkit.advice.tally import STAGES, tally
 from hatchkit.problems import HatchkitError
 
 STANDING = ["batch", "species", "developing", "unaccounted", "hatched", "share_hatched", "share_low", "share_high",
-            "usual", "others", "away", "away_low", "away_high"]
+            "clears_counted", "usual", "others", "away", "away_low", "away_high"]
 
 
 def standing(season) -> pd.DataFrame:
@@ -23,10 +23,10 @@ def standing(season) -> pd.DataFrame:
     DataFrame
         batch, species, developing (eggs known to be neither clear, infertile nor removed), unaccounted (eggs without
         a known end), hatched, share_hatched (of developing; missing where eggs are unaccounted), share_low and
-        share_high (if all of these were embryos, or none), usual (share of this person's other batches, drawn to the
-        published ledger), others (how many batches that is), away (standard deviations of a batch, spread between
-        batches included; below 0 is poorer than usual; with half of the unaccounted eggs as embryos), away_low,
-        away_high. Poorest first.
+        share_high (if all of these were embryos, or none), clears_counted (where not, an unopened egg among the dead
+        may have been clear), usual (share of this person's other batches, drawn to the published ledger), others
+        (how many batches that is), away (standard deviations of a batch, spread between batches included; below 0 is
+        poorer than usual; with half of the unaccounted eggs as embryos), away_low, away_high. Poorest first.
     """
     eggs = tally(season)
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
@@ -43,7 +43,7 @@ def standing(season) -> pd.DataFrame:
         away = [(one - share) / np.sqrt(share * (1 - share) / of * (1 + (of - 1) * usual.rho))
                 for one, of in zip(found, (grown + gone, grown + gone / 2, grown), strict=True)]
         rows.append([batch, kinds[batch], grown, gone, row["hatched"], np.nan if gone else found[1], found[0],
-                     found[2], share, usual.batches, away[1], away[0], away[2]])
+                     found[2], bool(eggs.clears_counted[batch]), share, usual.batches, away[1], away[0], away[2]])
     table = pd.DataFrame(rows, columns=STANDING)
     return table.sort_values("away", kind="stable").reset_index(drop=True)
 

@@ -114,8 +114,15 @@ def standing(table, batch) -> str:
     else:
         told = (f"Batch {batch}: {chicks:.0f} good chicks of {least:.0f} developing eggs (clears and eggs taken out "
                 f"left aside), {percent(row['share_hatched'])}, {lowest}")
-    return f"{told} {_usual(row)}{_place(table, row)}." + (NOT_POOR if row["away_low"] > -1 else "")
+    if row["away_low"] > -1:
+        after = NOT_POOR
+    else:
+        after = "" if row["clears_counted"] else NO_CLEARS
+    return f"{told} {_usual(row)}{_place(table, row)}.{after}"
 
+
+NO_CLEARS = (" Its clears were never counted, so an unopened egg that is put down as dead, or has no known end, may "
+             "have been clear.")
 
 NOT_POOR = " By this measure it was not a poor hatch."
 

@@ -49,7 +49,7 @@ class Tally:
     unaccounted : Series
         Eggs without a known end, per batch.
     clears_counted : Series
-        Whether clears were counted at some look, or every egg is accounted for without them.
+        Whether the clears were counted (`losses.counted`).
     """
 
     counts: pd.DataFrame
@@ -104,13 +104,14 @@ def tally(season) -> Tally:
     A death whose interval crosses a stage limit is shared by the published two-phase shape (Kuurman et al.
     2001), not by this season's own ages at death: those already hold the trouble that is looked for.
     """
+    from hatchkit.losses.counted import counted
     from hatchkit.losses.windows import left_out
 
     skip = set(left_out(season)["batch"].astype(str))
     lengths = season.species_table["incubation_days"]
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
     counts, sure, between, gone, told = {}, {}, {}, {}, {}
-    looked = _looked_for_clears(season)
+    known = counted(season)
     for name, part in season.fates.groupby("batch", sort=False):
         batch = str(name)
         if batch in skip or kinds.get(batch) not in lengths.index:
@@ -119,17 +120,12 @@ def tally(season) -> Tally:
         sure[batch], between[batch] = _batch_tally(rows, kinds[batch], float(lengths[kinds[batch]]))
         counts[batch] = shared(sure[batch], between[batch])
         gone[batch] = sum(row["eggs"] for row in rows if row["fate"] == "unaccounted")
-        told[batch] = batch in looked or sure[batch][STAGES.index("clear")] > 0 or gone[batch] == 0
+        told[batch] = "clear" in known[batch].kinds
     return Tally(_table(counts), _table(sure), between, pd.Series(gone, dtype=float), pd.Series(told, dtype=bool))
 
 
 def _table(rows) -> pd.DataFrame:
     return pd.DataFrame.from_dict(rows, orient="index", columns=list(STAGES)).astype(float)
-
-
-def _looked_for_clears(season) -> set:
-    looks = season.looks
-    return set(looks.loc[looks["clear"].notna(), "batch"].astype(str)) if len(looks) else set()
 
 
 def _batch_tally(fates, species, days) -> tuple[np.ndarray, list[Between]]:

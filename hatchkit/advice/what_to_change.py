@@ -99,15 +99,16 @@ def _candling(season, species, mine):
     if season.readings.empty:
         return
     found = find_excursions(season.with_batches(mine))
-    found = found[found["level"].isin(["alarm", "serious"])]
+    # Openings and the eggs going in are no accidents: nobody can look just before them.
+    found = found[found["notable"] & found["level"].isin(["alarm", "serious"])]
     windows = candling_windows(season)
-    days = [
-        _look_between(windows[windows["batch"] == row["batch"]], row["day_start"], row["day_end"])
-        for row in found.to_dict("records")
-    ]
-    days = [day for day in days if day is not None]
+    days = {}
+    for row in found.to_dict("records"):
+        day = _look_between(windows[windows["batch"] == row["batch"]], row["day_start"], row["day_end"])
+        if day is not None:
+            days.setdefault(row["event"], day)
     if days:
-        yield words.candling(float(np.round(np.median(days))), len(days))
+        yield words.candling(float(np.round(np.median(list(days.values())))), len(days))
 
 
 def _look_between(windows, start, end):

@@ -9,6 +9,7 @@ import pytest
 from hatchkit import reference
 from hatchkit.advice import dates, predictive, words
 from hatchkit.advice.plan import next_set, own_hatch, published_level
+from hatchkit.advice.what_to_change import changes
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate.seasons import draw_season
 
@@ -132,3 +133,9 @@ def test_an_empty_season_can_still_plan(season):
     assert int(plan.eggs["eggs"].iloc[0]) > 12
     with pytest.raises(HatchkitError, match="say which species"):
         next_set(bare)
+
+
+def test_opening_the_lid_and_setting_are_no_accidents_to_candle_after(season):
+    """The demo's deep readings of quail and hens before a look are all openings, or eggs going in."""
+    for species in ("chicken", "quail"):
+        assert not changes(season, species)["what"].str.startswith("Candle about").any()

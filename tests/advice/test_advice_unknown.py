@@ -185,3 +185,11 @@ def test_clears_never_counted_say_nothing_of_a_flock(tmp_path):
     # The only other batch of the flock was never candled: its clears are not known, not none.
     assert np.isnan(evidence(gather(season), "Q1").set_index("item").at["flock_clears", "value"])
     assert np.isfinite(evidence(gather(season), "Q5").set_index("item").at["flock_clears", "value"])
+
+
+def test_unopened_dead_of_a_batch_that_nobody_candled_may_have_been_clear(tmp_path):
+    rows = QUAIL.replace("Q5;24.05.2026;30;;;;21;;not candled", "Q5;24.05.2026;30;;;;12;18;not candled")
+    table = poor_hatch.standing(written(tmp_path, rows))
+    assert not table.set_index("batch").at["Q5", "clears_counted"]
+    assert "may have been clear" in season_words.standing(table, "Q5")
+    assert "may have been clear" not in season_words.standing(table, "Q3")
