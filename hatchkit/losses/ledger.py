@@ -137,7 +137,9 @@ def _by_stage(season, records, figures, fates, limits) -> dict:
             for stage, share in parts.items():
                 sums = eggs.setdefault(stage, [0.0, 0.0, 0.0])
                 sums[0 if seen else 1] += row["eggs"] * share
-                sums[2] += row["eggs"] * share if row["found_at"] == "hatch" else 0.0
+                # Nobody knows whether an egg without a known end was still in at the hatch.
+                at_hatch = math.nan if row["fate"] == "unaccounted" else float(row["found_at"] == "hatch")
+                sums[2] += row["eggs"] * share * at_hatch
         split[batch] = {stage: tuple(sums) for stage, sums in eggs.items()}
     return split
 

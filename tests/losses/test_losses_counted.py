@@ -169,6 +169,15 @@ def test_eggs_nobody_can_account_for_get_a_sentence_when_they_are_a_large_loss()
     assert "nobody can say" not in words.breakdown_words(breakdown(tiny_season([GOOD])))
 
 
+def test_whether_eggs_nobody_can_account_for_were_moved_to_hatch_is_not_known():
+    moved = dict(GOOD, day3=18, hatched=27)
+    table = breakdown(tiny_season([moved])).set_index("stage")
+    assert table.loc["unaccounted", "eggs"] == 3 and math.isnan(table.loc["unaccounted", "share_of_transferred"])
+    assert table.loc["hatched", "share_of_transferred"] == pytest.approx(27 / 35)
+    closed = breakdown(tiny_season([dict(GOOD, day3=18)])).set_index("stage")
+    assert closed.loc["unaccounted", "share_of_transferred"] == 0
+
+
 def test_a_take_off_before_the_setting_puts_the_end_at_the_usual_length():
     season = tiny_season([dict(GOOD, taken_off_day=-19)])
     assert candling_windows(season)["day_end"].tolist() == [7, 21]
