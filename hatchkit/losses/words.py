@@ -6,6 +6,7 @@ import math
 
 import pandas as pd
 
+from hatchkit.losses.counted_words import not_compared_words, not_counted_words
 from hatchkit.losses.season_chart import FEWEST
 from hatchkit.losses.spelling import (
     DENOMINATORS,
@@ -37,7 +38,8 @@ def breakdown_words(table: pd.DataFrame) -> str:
         chicks, eggs_set = part.loc["hatched"], part["set"].iloc[0]
         losses = part.drop(index=["hatched"]).query("eggs > 0").sort_values("eggs", ascending=False)
         lines.append(
-            f"{head}: {eggs_words(chicks['eggs'])} good chicks from {eggs_words(eggs_set)} eggs set, "
+            f"{head}: {_stage_of(chicks['eggs'], 'hatched')} from {eggs_words(eggs_set)} "
+            f"egg{'' if eggs_set == 1 else 's'} set, "
             f"{percent(chicks['share_of_set'])} (95 % interval "
             f"{range_words(chicks['share_of_set_low'], chicks['share_of_set_high'])})"
             + (
@@ -55,29 +57,10 @@ def breakdown_words(table: pd.DataFrame) -> str:
     return "\n".join(lines) or "No batch has its eggs on record."
 
 
-def not_counted_words(left: dict, number: int) -> list[str]:
-    """What the batches of a breakdown hold no count of (`number`: batches in all): clears first, then the rest."""
-    lines, others = [], {}
-    for stage, batches in left.items():
-        if stage == "clear":
-            lines.append(
-                f"Clears were not counted in {_with_eggs(batches)}: how many of these eggs held an embryo is not "
-                "known, and shares of eggs not clear or infertile leave them out."
-            )
-        elif stage != "infertile":
-            others.setdefault(tuple(batches), []).append("eggs removed" if stage == "removed" else in_words(stage))
-    if others:
-        said = "; ".join(
-            f"{listed(stages)} in {f'all {number} batches' if len(batches) == number > 1 else named_batches(batches)}"
-            for batches, stages in others.items()
-        )
-        lines.append(f"Not counted to the end: {said}. Of these at least so many were lost, and no interval is given.")
-    return lines
-
-
-def _with_eggs(batches: dict) -> str:
-    """Batches with their eggs set: "batches G2 and G3 (24 eggs)"."""
-    return f"{named_batches(list(batches))} ({eggs_words(sum(batches.values()))} eggs)"
+def _stage_of(eggs, stage) -> str:
+    """So many eggs of a stage: "12 late dead", "1 good chick"."""
+    name = in_words(stage)
+    return f"{eggs_words(eggs)} {name.removesuffix('s') if eggs == 1 and name.endswith('chicks') else name}"
 
 
 def _largest(losses: pd.DataFrame) -> str:
@@ -108,7 +91,8 @@ def shared_words(table: pd.DataFrame) -> str:
     if total == 0:
         return "No dead embryo was placed in a stage."
     if shared < 0.05:
-        return f"All {eggs_words(total)} dead embryos were seen to belong to one stage."
+        all_of_them = "The 1 dead embryo was" if total == 1 else f"All {eggs_words(total)} dead embryos were"
+        return f"{all_of_them} seen to belong to one stage."
     return (
         f"Of {eggs_words(total)} dead embryos, {eggs_words(total - shared)} were seen to belong to one stage; "
         f"{eggs_words(shared)} died between two looks on either side of a limit and were shared out by the ages "
@@ -135,7 +119,7 @@ def bad_luck_words(table: pd.DataFrame) -> str:
                 f"For {batch_count(kinds)} there are fewer than 5 others of the species: the expected range "
                 "is wide, and little can be called unusual."
             )
-    lines += _not_compared(table.attrs.get("not_counted", {}), set(own["stage"]))
+    lines += not_compared_words(table.attrs.get("not_counted", {}), set(own["stage"]))
     against = table[table["norm_chance"].notna()]
     if len(against):
         lines += _findings(
@@ -151,26 +135,13 @@ def _comparisons(table) -> str:
     return "1 comparison was made" if len(table) == 1 else f"{len(table)} comparisons (batches x stages) were made"
 
 
-def _not_compared(left: dict, compared: set) -> list[str]:
-    """Which stages of which batches were not compared for want of a count."""
-    said: dict[tuple, list] = {}
-    for stage, batches in left.items():
-        # A sheet without a column of culls, say, is no news; one that has it only here and there is.
-        if stage not in ("infertile", "unaccounted", "culled", "pipped_dead", "removed") or stage in compared:
-            said.setdefault(tuple(batches), []).append(in_words(stage))
-    if not said:
-        return []
-    told = "; ".join(f"{listed(stages)} of {named_batches(batches)}" for batches, stages in said.items())
-    return [f"Not compared, nor expected from, because these (or the clears) were not counted: {told}."]
-
-
 def _findings(table, before, opening) -> list[str]:
     found = table[table[before + "unusual"]]
     rare = int((table[before + "chance"] <= 0.05).sum())
     if found.empty:
         said = "none is unusual once it is allowed for how many were looked at"
         by_luck = (
-            f"; {rare} would look rare alone (1 in 20), and about {len(table) / 20:.0f} would by luck"
+            f"; {rare} would look rare alone (1 in 20), and {_by_luck(len(table) / 20)} would by luck"
             if rare
             else ""
         )
@@ -179,6 +150,10 @@ def _findings(table, before, opening) -> list[str]:
     for row in found.sort_values(before + "chance").to_dict("records"):
         lines.append("- " + _finding(row, before))
     return lines
+
+
+def _by_luck(number: float) -> str:
+    return f"about {number:.0f}" if number >= 0.95 else "fewer than 1"
 
 
 def _finding(row: dict, before: str) -> str:
@@ -197,7 +172,7 @@ def _finding(row: dict, before: str) -> str:
 def _counted(row: dict, with_total: bool = True) -> str:
     only = "only " if row["stage"] == "hatched" else ""
     total = f" of {eggs_words(row['out_of'])}" if with_total else ""
-    return f"batch {row['batch']}: {only}{eggs_words(row['eggs'])} {in_words(row['stage'])}{total}"
+    return f"batch {row['batch']}: {only}{_stage_of(row['eggs'], row['stage'])}{total}"
 
 
 def _near_misses(table) -> list[str]:

@@ -67,6 +67,8 @@ def test_one_batch_is_one_batch():
     none = tiny_season([dict(batch=1, eggs_set=12, hatched=12)])
     assert "living embryos in 1 batch died" in hk.age_at_death(none, draws=5).words()
     one = tiny_season([dict(batch=1, eggs_set=24, day1=7, clear1=3, dead1=2, hatched=19)])
+    few = tiny_season([dict(batch=1, eggs_set=24, day1=7, clear1=3, dead1=20, hatched=1)])
+    assert "Batch 1: 1 good chick from 24 eggs set" in words.breakdown_words(hk.breakdown(few))
     assert "over 1 batch." in words.season_chart_words(season_chart(one, "early"))
 
 
