@@ -82,7 +82,12 @@ def _files(answers, teacher, problems):
         yield answers
         return
     seasons = 0
-    for home, folders, names in os.walk(answers):
+
+    def closed(error):
+        problems.append(problem("lost", file=Path(error.filename).relative_to(answers).as_posix(), done=_NOT_USED,
+                                found="the folder cannot be opened", mend="Ask for the right to read it"))
+
+    for home, folders, names in os.walk(answers, onerror=closed):
         home = Path(home)
         if teacher is not None and home.resolve() == Path(teacher).resolve():
             folders.clear()

@@ -158,7 +158,10 @@ def test_a_folder_that_is_no_lesson_and_a_book_of_old_are_named(lesson, tmp_path
     with pytest.raises(HatchkitError, match="not a lesson folder"):
         mark_answers(tmp_path, tmp_path)
     pd.read_csv(lesson / BOOK).drop(columns="stages").to_csv(lesson / BOOK, index=False)
-    with pytest.raises(HatchkitError, match="older hatchkit"):
+    with pytest.raises(HatchkitError, match="no column stages: .*older hatchkit"):
+        _marking(lesson, RIGHT)
+    (lesson / BOOK).write_bytes("case,said\n01,wärmer\n".encode("cp1252"))
+    with pytest.raises(HatchkitError, match="cannot be read"):
         _marking(lesson, RIGHT)
 
 

@@ -72,3 +72,20 @@ def test_the_stages_say_where_these_eggs_were_lost(cause, stage):
     assert row["stages"].split()[0] == stage
     counts = [int(part.split()[1]) for part in row["stages"].split(", ")]
     assert sum(counts) >= row["lost"] and f"{row['lost']} more of the {row['eggs_set']}" in answer.words()
+
+
+def test_who_takes_the_other_batches_for_the_usual_comes_near_the_eggs_lost():
+    """Question, guide and truth are one quantity: chicks that were to be expected, less those that came.
+
+    Of 320 such cases 95 % were within a tenth of the eggs; of fourteen, three outside would be rare.
+    """
+    off = []
+    for place, cause in enumerate(PASSING):
+        season, answer = draw_season(seed=300 + place, cause=cause, severity="moderate", batches=6, step_minutes=60)
+        rows = season.batches.set_index("batch")
+        usual = rows.drop(index=list(answer.causes["batch"]))
+        share = usual["hatched"].sum() / usual["eggs_set"].sum()
+        row = rows.loc[answer.batch]
+        off.append((share * row["eggs_set"] - row["hatched"] - answer.lost()) / row["eggs_set"])
+    assert np.sum(np.abs(off) > 0.1) <= 2
+    assert abs(np.mean(off)) < 0.04
