@@ -50,7 +50,7 @@ def usable_batches(frame: pd.DataFrame, settings: dict, species_table: pd.DataFr
         name = "a batch without a name" if _missing(row["batch"]) else f"batch '{row['batch']}'"
         words = " and no usable ".join(NEEDED[each] for each in lacks)
         found.append(of_row("lost", row, done="The batch is left out.", mend=_mend(lacks, absent, row, likely),
-                            found=f"{name} has no usable {words}: {_all_of(row, zone)}"))
+                            found=f"{name} has no usable {words} ({_all_of(row, zone)})"))
     frame = frame[~lost].drop(columns="species_written").reset_index(drop=True)
     frame["incubator"] = _incubators(frame, settings, found)
     frame["batch"] = _names(frame, found)
@@ -83,7 +83,7 @@ def _likely(name: str, frame: pd.DataFrame) -> str | None:
 
 
 def _all_of(row, zone: str) -> str:
-    parts = [f"{name} {_short(value, zone)}" for name, value in row.items()
+    parts = [f"{name}: {_short(value, zone)}" for name, value in row.items()
              if name not in ("batch", "file", "sheet", "row", "species_written") and not _missing(value)]
     return ", ".join(parts) or "nothing else is in the row"
 

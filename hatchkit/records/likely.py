@@ -14,6 +14,7 @@ from hatchkit.records.words import tokens
 
 #: Words that say nothing about which column is meant.
 _VAGUE = {"egg", "day", "all", "total", "our", "what", "which", "candle", "date", "time", "percent"}
+_OFTEN = {"hatched": "the chicks", "dead_in_shell": "the unhatched", "clear1": "the clears"}
 _FITS = {"time": {"time"}, "count": {"count", "number"}, "number": {"number"}, "text": {"text"}}
 #: Share of its words that a heading must have in common with a known phrase to be likened to it.
 _LEAST_ALIKE = 1 / 3
@@ -94,7 +95,7 @@ def tell_unknown(table, unknown: list[tuple[int, str]]) -> list[dict]:
         if content == "count" and (column or table.kind == "batches") and _within_eggs(table, cells) or (
                 content == "time" and column):
             kind = "dates" if content == "time" else "counts"
-            found.append(problem("doubtful", **where, column=name, mend=_mend(name, column, table.kind),
+            found.append(problem("doubtful", **where, column=name, mend=_mend(name, column, table),
                                  found=f"{kind} under a heading that hatchkit does not know: {name}",
                                  done=f"Kept under that name; none of these {kind} is used."))
             continue
@@ -117,14 +118,15 @@ def _within_eggs(table, cells) -> bool:
         return True
     pairs = [(cell, most) for cell, most in zip(cells, eggs, strict=True)
              if values.is_count(cell) and values.is_count(most)]
-    return sum(float(cell) <= float(most) for cell, most in pairs) >= 0.8 * len(pairs)
+    return sum(float(cell) <= float(most) for cell, most in pairs) >= 0.5 * len(pairs)
 
 
-def _mend(name: str, column: str | None, kind: str) -> str:
+def _mend(name: str, column: str | None, table) -> str:
     if column is None:
-        return (f'Say in season.toml which column it is, or rename it: [headers] "{name}" = "dead_in_shell" if these '
-                "are the unhatched.")
+        open_ones = [f'"{other}" if these are {what}' for other, what in _OFTEN.items() if other not in table.names]
+        which = " or ".join(open_ones[:2]) or "the name of its column"
+        return f'If it belongs to the eggs, say in season.toml what it is: [headers] "{name}" = {which}.'
     facts = reference.load("columns_records")
-    meaning = facts.loc[(facts["table"] == kind) & (facts["column"] == column), "meaning"].iloc[0]
+    meaning = facts.loc[(facts["table"] == table.kind) & (facts["column"] == column), "meaning"].iloc[0]
     return (f'If it is {column} ({meaning[:1].lower()}{meaning[1:]}), say so in season.toml: '
             f'[headers] "{name}" = "{column}".')

@@ -59,7 +59,8 @@ def with_headings(problems: pd.DataFrame, headings: dict) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        "taken_off_at" of a sheet that calls it "Out" is "Out (taken_off_at)", as column and in the words.
+        "taken_off_at" of a sheet that calls it "Out" is "Out (taken_off_at)" as column and where it is to be
+        mended, and "Out" in what was found.
     """
     rows = problems.to_dict("records")
     writers = {place: _writer(names) for place, names in headings.items() if names}
@@ -70,7 +71,8 @@ def with_headings(problems: pd.DataFrame, headings: dict) -> pd.DataFrame:
         names = headings[row["file"], row["sheet"]]
         if row["column"] in names:
             row["column"] = f"{names[row['column']]} ({row['column']})"
-        row.update({part: put(row[part]) for part in ("found", "done", "mend")})
+        row["found"] = put(row["found"], "{0}")
+        row["mend"] = put(row["mend"], "{0} ({1})")
     told = pd.DataFrame(rows, columns=problems.columns, index=problems.index)
     return told.astype(problems.dtypes.to_dict())
 
@@ -80,6 +82,6 @@ def _writer(names: dict):
     # Names such as "hatched" are plain words too; only those with a bar or a number are column names for sure.
     sure = [re.escape(name) for name in names if re.search(r"[_\d]", name)]
     if not sure:
-        return lambda text: text
+        return lambda text, form: text
     pattern = re.compile(rf"(?<![\w.\"(])(?:{'|'.join(sure)})(?!\w|\.\w|[\")])")
-    return cache(lambda text: pattern.sub(lambda name: f"{names[name[0]]} ({name[0]})", text))
+    return cache(lambda text, form: pattern.sub(lambda name: form.format(names[name[0]], name[0]), text))

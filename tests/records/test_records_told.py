@@ -36,7 +36,7 @@ def test_headings_are_put_in_once_and_not_into_lines_for_season_toml():
     rows = problems.table([problem("note", file="a.csv", column="set_at", found="set_at is late", done="d",
                                    mend='Correct set_at, or write [headers] "In" = "set_at".')])  # fmt: skip
     once = with_headings(rows, {("a.csv", ""): {"set_at": "Eggs in on"}})
-    assert once["column"].tolist() == ["Eggs in on (set_at)"] and once["found"][0] == "Eggs in on (set_at) is late"
+    assert once["column"].tolist() == ["Eggs in on (set_at)"] and once["found"][0] == "Eggs in on is late"
     assert once["mend"][0] == 'Correct Eggs in on (set_at), or write [headers] "In" = "set_at".'
     assert with_headings(once, {("a.csv", ""): {"set_at": "Eggs in on"}}).equals(once)
     assert with_headings(rows, {}).equals(rows) and with_headings(rows.iloc[:0], {}).empty
