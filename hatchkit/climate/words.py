@@ -13,7 +13,7 @@ from hatchkit.units import shown_step, temperature, worded
 LOOKS = {"opening": "a lid or door opened", "drift": "a slow drift", "outage": "heating lost (power or heater)",
          "overheating": "overheating", "sensor": "a faulty reading rather than real air",
          "loading": "the eggs going in", "steady": "a machine that runs beside its range for days",
-         "unclear": "nothing that the curve tells"}
+         "unclear": "not clear from the curve"}
 #: How far out of the range, by level (`climate.ranges`).
 FAR = {"watch": "a little ", "alarm": "clearly ", "serious": "far "}
 NOT_LOGGED = "No temperature was logged while eggs were in, so nothing is known of heat or cold."
@@ -57,16 +57,20 @@ def excursion_words(row, *, timezone="UTC", unit="C") -> str:
     egg = (f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
            f"{temperature(row['egg_extreme_high_c'], unit)}, 8 chances in 10).")
     age = f"Batch {row['batch']} was {row['day_start']:.1f} days old"
-    evidence = worded(row["evidence"], unit)
+    evidence, looks = worded(row["evidence"], unit), _looks(row["looks_like"])
     if row["looks_like"] == "steady":
         text = f"{began}it {evidence}. {age} when that began; its eggs were at about {egg}"
     else:
-        text = (f"{began}{_how_far(row, unit)}. Looks like {LOOKS[row['looks_like']]}: {evidence}. "
+        text = (f"{began}{_how_far(row, unit)}. {looks[:1].upper()}{looks[1:]}: {evidence}. "
                 f"{age}; its eggs reached about {egg}")
     if row["gap_share"] > 0.05:
         text += f" For {percent(row['gap_share'])} of that time nothing was logged: what happened then is not known."
     harm = heat_words if row["kind"] == "warm" else cold_words
     return f"{text} {harm(row, unit=unit)}"
+
+
+def _looks(word) -> str:
+    return LOOKS[word] if word == "unclear" else f"looks like {LOOKS[word]}"
 
 
 def _how_far(row, unit) -> str:
@@ -108,8 +112,9 @@ def excursions_words(table, *, logged=True, unit="C") -> str:
 
 def _counted(looks) -> str:
     if len(looks) == 1:
-        return f"1 disturbance, like {LOOKS[looks.iloc[0]]}."
-    parts = ", ".join(f"{count} like {LOOKS[name]}" for name, count in looks.value_counts().items())
+        return f"1 disturbance, {_looks(looks.iloc[0]).removeprefix('looks ')}."
+    counts = looks.value_counts()
+    parts = ", ".join(f"{count} {_looks(name).removeprefix('looks ')}" for name, count in counts.items())
     return f"{len(looks)} disturbances: {parts}."
 
 

@@ -112,11 +112,10 @@ def _amount_row(batches, column, word):
             f"separated from the temperature."
         )
     elif explained >= 0.5:
-        says = (
-            f"Exposure and {word} go together ({explained:.0%} shared): part of a difference may be due to {word}."
-        )
+        shared = f"{100 * explained:.0f} % shared"
+        says = f"Exposure and {word} go together ({shared}): part of a difference may be due to {word}."
     else:
-        says = f"Exposure and {word} do not go together ({explained:.0%} shared)."
+        says = f"Exposure and {word} do not go together ({100 * explained:.0f} % shared)."
     return [word, len(known), explained, np.nan, np.nan, np.nan, apart, says]
 
 

@@ -31,9 +31,8 @@ def one_batch_in_words(found) -> str:
             before = " and ".join(map(look_words, high["name"]))
             parts.append(f"A later window also held more than usual (before {before}).")
         if found.others < FEW_OTHERS:
-            parts.append(
-                f"With only {found.others} to compare with, this leans on the losses of other people's flocks."
-            )
+            others = many(found.others, "batch", "batches")
+            parts.append(f"With only {others} to compare with, this leans on the losses of other people's flocks.")
     counts = dict(zip(found.ages["when"], found.ages["dead"], strict=True))
     if sum(counts.values()):
         parts.append(

@@ -99,6 +99,13 @@ def test_a_machine_beside_its_range_is_told_with_what_is_wanted():
     assert "No disturbance counts. Incubator A ran" in words.excursions_words(table.iloc[:1])
 
 
+def test_what_the_curve_does_not_tell_is_not_likened_to_anything():
+    made = season(readings(with_events(opening(100, 25, back_h=0.5), bump(300, 5, 0.8)), step_min=30.0))
+    table = hk.find_excursions(made)
+    assert "Not clear from the curve: fell" in words.excursion_words(table.iloc[0])
+    assert words.excursions_words(table).startswith("2 disturbances: 1 not clear from the curve, 1 like")
+
+
 def test_nothing_rounds_to_minus_nought_or_to_nought_times():
     row = clock.hatch_clock(season(batches=[HATCH])).iloc[0]
     text = words.clock_words(row.to_dict() | {"temperature_h": -0.2, "storage_h": 0.3, "difference_h": 0.2})
