@@ -157,8 +157,9 @@ def _cut_line(row):
     """A row whose only cell holds a whole line: programs quote it where it should not be."""
     if not row or not isinstance(row[0], str) or any(cell not in ("", None) for cell in row[1:]):
         return row
-    separator = max(",;\t|", key=row[0].count)
-    return next(csv.reader([row[0]], delimiter=separator)) if row[0].count(separator) >= 3 else row
+    line = re.sub(r"[\r\n]+", " ", row[0])
+    separator = max(",;\t|", key=line.count)
+    return next(csv.reader([line], delimiter=separator)) if line.count(separator) >= 3 else row
 
 
 def _rows(cells, top, name, sheet, problems):

@@ -58,6 +58,12 @@ def test_whatever_the_program_wrote_is_read(tmp_path, name, lines, encoding):
         "late", "probe_high", "35", "wärmer als sonst"]
 
 
+def test_a_line_end_within_a_line_that_was_quoted_whole_stops_nothing(tmp_path):
+    row = '"01,6,late,probe_high,35,30,41,so\nit was"'
+    table, _ = _read(_write(tmp_path, "a.csv", HEAD, row, "02,1,mid,none,1,0,4,x"))
+    assert list(table.index) == ["01", "02"] and table.loc["01", "why"] == "so it was"
+
+
 def test_a_workbook_is_read(tmp_path):
     row = dict(zip(SHEET_COLUMNS, [1, 6, "late", "probe_high", 35, 30, 41, "x"], strict=True))
     pd.DataFrame([row]).to_excel(tmp_path / "a.xlsx", index=False)
