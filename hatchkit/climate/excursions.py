@@ -62,7 +62,7 @@ def _all_excursions(season) -> pd.DataFrame:
     found = []
     for incubator, batches in by_incubator(season):
         step = machine_air.machine_air(season, incubator).attrs["step_h"]
-        air = machine_air.settings_of(season, incubator).get("air", "fan")
+        air = machine_air.settings_of(season, incubator).get("air")
         for batch in batches["batch"]:
             track = batch_track(season, batch)
             if not track.empty:
@@ -76,7 +76,7 @@ def _all_excursions(season) -> pd.DataFrame:
     return _number(table)[COLUMNS]
 
 
-def batch_excursions(track: pd.DataFrame, step_h: float, air: str = "fan") -> pd.DataFrame:
+def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None) -> pd.DataFrame:
     """Excursions of one ``batch_track``; columns as in ``find_excursions`` without incubator, batch, event."""
     used = track[track["air_c"].notna()].reset_index(drop=True)
     columns = {name: used[name].to_numpy() for name in (*DOSE_COLUMNS, "hours", "gap", "level", "rh_pct", "stage",

@@ -133,8 +133,8 @@ def describe(columns, stretch, inside, air) -> dict:
     stretch : Stretch
     inside : array of bool
         Readings of the stretch that belong to events of their own.
-    air : str
-        Kind of air as in season.toml.
+    air : str or None
+        Kind of air as in season.toml; None where that does not say, which stands for a fan.
     """
     part = stretch.part
     calm = {name: columns[name][part][~inside] for name in ("air_c", "egg_c", "egg_low_c", "egg_high_c", "level",
@@ -152,10 +152,12 @@ def describe(columns, stretch, inside, air) -> dict:
 
 
 def _evidence(at, low, high, *, hatching, air) -> str:
-    still = air_kind(air) == "still"
+    still = air is not None and air_kind(air) == "still"
     kind = "still air" if still else "air moved by a fan"
     off = low - at if at < low else at - high
+    far = f"steadily {off:.1f} K" if off >= 0.05 else "steadily just"
     where = f"{'below' if at < low else 'above'} the range for {'hatching in ' if hatching else ''}{kind}"
     top = " at the top of the eggs" if still else ""
-    return (f"ran at about {at:.1f} °C, steadily {off:.1f} K {where} "
-            f"({low:.1f} °C to {high:.1f} °C{top}; about {(low + high) / 2:.1f} °C is wanted)")
+    assumed = "; season.toml does not say whether it has one" if air is None else ""
+    return (f"ran at about {at:.1f} °C, {far} {where} "
+            f"({low:.1f} °C to {high:.1f} °C{top}; about {(low + high) / 2:.1f} °C is wanted{assumed})")

@@ -99,9 +99,21 @@ def test_time_counts_once():
 
 
 def test_a_fan_machine_that_runs_warm_says_so():
-    row = hk.find_excursions(season(readings(level(38.5)))).iloc[0]
+    fan = {"incubators": {"A": {"air": "fan"}}}
+    row = hk.find_excursions(season(readings(level(38.5)), settings=fan)).iloc[0]
     assert row["looks_like"] == "steady" and row["kind"] == "warm"
-    assert "0.4 K above the range for air moved by a fan" in row["evidence"]
+    assert "0.4 K above the range for air moved by a fan (37.2" in row["evidence"]
+    assert row["evidence"].endswith("is wanted)")
+
+
+def test_a_fan_that_is_only_assumed_is_named_as_such():
+    row = hk.find_excursions(season(readings(level(38.5)))).iloc[0]
+    assert row["evidence"].endswith("is wanted; season.toml does not say whether it has one)")
+
+
+def test_a_machine_at_the_edge_of_its_range_is_not_nought_below_it():
+    row = hk.find_excursions(made(base=38.28)).iloc[0]
+    assert row["looks_like"] == "steady" and "steadily just below the range for still air" in row["evidence"]
 
 
 def test_two_batches_share_the_days_beside_the_range_and_the_chill_each():
