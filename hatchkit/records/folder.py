@@ -89,7 +89,7 @@ def _no_batch(frame: pd.DataFrame, tables: list, readings: pd.DataFrame) -> dict
     where = dict(file=table.file, sheet=table.sheet)
     if len(frame):
         return problem("note", **where, found="none of the batches in the table can be used", done=done,
-                       mend="Mend what is said of its rows.")
+                       mend="See what is said of its rows.")
     return problem("note", **where, found="the table of batches has no row yet", done=done,
                    mend="Write a row for each batch below the headings.")
 
