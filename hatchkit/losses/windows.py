@@ -58,8 +58,8 @@ def candling_windows(season) -> pd.DataFrame:
     A death belongs to the window that holds its whole interval; one whose interval reaches over
     several windows counts in the window at whose end it was found. Windows after the last look of an
     unfinished batch, and batches of whose eggs nothing can be read, are not given. `died` is missing
-    where dead embryos were not counted at that look and the batch does not close without them, `clear` where
-    the clears of the batch were not counted.
+    where dead embryos were not counted at that look and the batch does not close without them, `clear` and `at_risk`
+    where the clears of the batch were not counted. Eggs that nobody can account for may have lived to the end.
     """
     looks, fates, kept = by_batch(season.looks), by_batch(season.fates), counted(season)
     skip = set(left_out(season)["batch"])
@@ -92,7 +92,9 @@ def _batch_windows(row, ordered, fates, kept, *, finished):
     ends = [look.day for look in ordered]
     names = [look.name for look in ordered]
     starts = [0.0, *ends[:-1]]
-    placed = [(fate, window_of(fate, starts, ends, names)) for fate in fates]
+    placed = [(fate, window_of(fate, starts, ends, names, finished=finished)) for fate in fates]
+    # Among eggs without a known end there may be clears, unless these were counted.
+    known = "clear" in kept.kinds or not any(fate["fate"] == "unaccounted" for fate in fates)
     rows = []
     for window, (look, start, end) in enumerate(zip(ordered, starts, ends, strict=True)):
         if look.name == "hatch" and not finished:
@@ -112,7 +114,7 @@ def _batch_windows(row, ordered, fates, kept, *, finished):
                 start,
                 end,
                 *clock,
-                at_risk,
+                at_risk if known else math.nan,
                 died if look.name in kept.looks else math.nan,
                 clear if clear or "clear" in kept.kinds else math.nan,
             ]
@@ -120,7 +122,7 @@ def _batch_windows(row, ordered, fates, kept, *, finished):
     return rows
 
 
-def window_of(fate: dict, starts, ends, names) -> float | None:
+def window_of(fate: dict, starts, ends, names, *, finished: bool) -> float | None:
     """Index of the window up to which the eggs of one fate were at risk; None if they never were.
 
     For the dead it is the window of their death, for chicks infinity. Clears and infertile eggs were
@@ -137,8 +139,8 @@ def window_of(fate: dict, starts, ends, names) -> float | None:
     if kind == "removed":
         return names.index(found) if found in names else None
     if kind == "unaccounted":
-        # Known to have been looked at alive only up to its after_day.
+        # In a batch that is not finished alive up to its after_day; in a finished one it may have lived to the end.
         day = number(fate["after_day"])
         passed = [index for index, end in enumerate(ends) if end <= day]
-        return passed[-1] if passed else None
+        return passed[-1] if passed else math.inf if finished else None
     return None

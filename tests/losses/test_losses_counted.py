@@ -103,9 +103,17 @@ def test_dead_that_nobody_counted_after_the_hatch_are_not_none():
     assert windows.loc[[("smudged", "hatch"), ("away", "hatch")], "died"].isna().all()
     assert windows.loc[("smudged", "candle1"), "died"] == 1
     assert math.isnan(windows.loc[("smudged", "candle1"), "clear"])
+    assert windows.loc[("good", "candle1"), "at_risk"] == 36
+    assert windows.loc[[("smudged", "candle1"), ("away", "hatch")], "at_risk"].isna().all()
     # Only the pipped were counted: the rest of the dead may be among the eggs nobody can account for.
     pipped = candling_windows(tiny_season([dict(AWAY, pipped_dead=2)]))
     assert pipped["died"].isna().all()
+
+
+def test_eggs_nobody_can_account_for_stay_among_the_living_of_each_window():
+    # 42 set, 6 clear and 2 dead at the candling: 34 went on, whatever became of them.
+    season = tiny_season([dict(batch=1, eggs_set=42, day1=7, clear1=6, dead1=2, hatched=17, dead_in_shell=4)])
+    assert candling_windows(season)[["at_risk", "died"]].to_numpy().tolist() == [[36, 2], [34, 4]]
 
 
 def test_what_to_expect_comes_only_from_batches_that_counted_the_stage():
