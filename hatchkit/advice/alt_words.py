@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hatchkit.stage_names import in_words
 from hatchkit.tables import percent
 
 
@@ -36,7 +37,7 @@ def ledger(table) -> str:
     """The ledger of one batch as a falling bar chart."""
     rows = table.set_index("stage")["eggs"]
     lost = ", ".join(
-        f"{eggs:.0f} {stage.replace('_', ' ')}" for stage, eggs in rows.items() if stage != "hatched" and eggs > 0
+        f"{eggs:.0f} {in_words(stage)}" for stage, eggs in rows.items() if stage != "hatched" and eggs > 0
     )
     return (
         f"From {table['set'].iloc[0]:.0f} eggs set to {rows['hatched']:.0f} good chicks: {lost or 'nothing lost'}."
@@ -46,7 +47,7 @@ def ledger(table) -> str:
 def ages(batch) -> str:
     """Loss by age of one batch against its species."""
     return (
-        f"Share of embryos dead by age as boxes between the looks at the eggs: batch {batch} hatched, all "
+        f"Share of embryos dead by age as boxes between the looks at the eggs: batch {batch} striped, all "
         "batches of its "
         "species outlined with their 95 % band in grey."
     )

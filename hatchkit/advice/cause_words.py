@@ -241,9 +241,9 @@ def summary(table) -> pd.DataFrame:
         {
             "Cause": table["name"],
             "Weight": [percent(share) for share in table["share"]],
-            "Fits because": table["fits"],
-            "Speaks against": table["against"],
-            "Not known": table["unknown"],
+            "Fits because": table["fits"].replace("", "nothing in particular"),
+            "Speaks against": table["against"].replace("", "nothing found"),
+            "Not known": table["unknown"].replace("", "nothing that it needs"),
             "Check next": table["check_next"],
         }
     )
@@ -256,12 +256,14 @@ def arithmetic_words(causes, cause) -> str:
     row = causes.table.set_index("cause").loc[cause]
     rows = causes.arithmetic(cause)
     rows = rows[rows["variant"] == row["variant"]]
-    names = causes.evidence.set_index("item")["name"]
+    names, kinds = (causes.evidence.set_index("item")[column] for column in ("name", "kind"))
     lines = [
         f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"
     ]
     for part in rows.to_dict("records"):
         found = part["found"].replace("_", " ")
+        if kinds.get(part["part"]) == "noted":
+            found = {"usual": "none", "very high": "there is one"}.get(found, found)
         what = (
             "the stages at which eggs were lost" if part["part"] == "pattern" else f"{names[part['part']]}: {found}"
         )

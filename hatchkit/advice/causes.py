@@ -32,8 +32,8 @@ class Causes:
     evidence : DataFrame
         The batch's evidence items with value and level.
     pattern : DataFrame
-        stage, eggs (deaths between two looks shared by the published course), usual (eggs of an ordinary batch of
-        this size).
+        stage, eggs, assumed (of these, eggs that died between two looks and are put to the stage by the published
+        course of deaths), usual (eggs of an ordinary batch of this size).
     unaccounted : float
         Eggs set that have no known end; `pattern` is without them.
     remark : str
@@ -153,7 +153,8 @@ def weighed(tally: Tally, batch, items, season=None) -> Causes:
         table=table,
         sums=sums,
         evidence=items,
-        pattern=pd.DataFrame({"stage": STAGES, "eggs": seen.counts, "usual": usual.shares * seen.eggs_set}),
+        pattern=pd.DataFrame({"stage": STAGES, "eggs": seen.counts, "assumed": seen.assumed(),
+                              "usual": usual.shares * seen.eggs_set}),
         unaccounted=gone,
         remark=cause_words.remark(row),
         ordinary=usual,

@@ -13,7 +13,7 @@ from hatchkit.problems import HatchkitError
 
 #: A batch that hatched less than this part of what the others did, and without which the number of eggs falls to this
 #: part or less, is named as driving it.
-DRIVER_BELOW, DRIVER_CHANGES = 0.6, 0.85
+DRIVER_BELOW, DRIVER_CHANGES = 0.6, 0.8
 
 
 @dataclass(frozen=True)

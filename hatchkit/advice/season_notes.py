@@ -6,6 +6,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import season_words
+from hatchkit.advice.cause_words import ASSUMED
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.tally import STAGES
 from hatchkit.advice.what_if import eggs_by_cause, published_eggs
@@ -96,7 +97,8 @@ def _from_stages(causes) -> list[dict]:
     if not causes:
         return []
     explained = pd.concat([c.losses for c in causes.values()]).groupby("stage")["eggs"].sum()
-    seen = pd.concat([c.pattern for c in causes.values()]).groupby("stage")["eggs"].sum()
+    found = pd.concat([c.pattern for c in causes.values()]).groupby("stage")[["eggs", "assumed"]].sum()
+    seen, rough = found["eggs"], found["assumed"] > ASSUMED * found["eggs"]
     rows = []
     for stage in STAGES[1:]:
         beyond = seen[stage] - published_eggs(stage, causes) - explained[stage]
@@ -107,7 +109,7 @@ def _from_stages(causes) -> list[dict]:
                 key=stage,
                 eggs_lost=float(beyond),
                 batches="",
-                how_sure=season_words.STAGE_SURE,
+                how_sure=season_words.STAGE_ASSUMED if rough[stage] else season_words.STAGE_SURE,
                 do_next=season_words.stage_next(stage),
             )
         )

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from hatchkit.advice.cause_words import ASSUMED
 from hatchkit.advice.score import CONFIDENT, MOST_UNACCOUNTED
 from hatchkit.stage_names import in_words
 from hatchkit.tables import percent
 
 STAGE_SURE = "sure of the count; the cause is not known, and the published level is itself rough"
+
+STAGE_ASSUMED = ("the stage is partly assumed, as many died between two looks; the cause is not known, and the "
+                 "published level is itself rough")
 
 STAGE_NEXT = {
     "clear": "Open the clears of the next candling: infertile and dead too early to see need different cures.",
@@ -79,7 +83,12 @@ def what_if(result) -> str:
     text = f"Of {facts['eggs_set']:.0f} eggs set {facts['hatched']:.0f} gave good chicks"
     if gone:
         text += f" and {gone:.0f} {'has' if round(gone) == 1 else 'have'} no known end"
-    text += f"; the largest known loss is {worst['name']} ({worst['eggs']:.0f})." if worst["eggs"] else "."
+    if worst["eggs"]:
+        part = "all" if round(facts["assumed"]) == round(worst["eggs"]) else f"{facts['assumed']:.0f}"
+        share = (f", {part} of them by the usual course of deaths, as they died between two looks"
+                 if facts["assumed"] > ASSUMED * worst["eggs"] else "")
+        text += f"; the largest known loss is {worst['name']} ({worst['eggs']:.0f}{share})"
+    text += "."
     if facts["left_out"]:
         text += (f" Not among them: {facts['left_out_eggs']:.0f} eggs of batch{'es' if facts['left_out'] > 1 else ''} "
                  f"{facts['left_out_names']}, whose hatch is not over or whose records cannot be read.")
@@ -107,10 +116,13 @@ def standing(table, batch) -> str:
     chicks, least = row["hatched"], row["developing"]
     lowest, highest = _far(row["away_low"]), _far(row["away_high"])
     if row["unaccounted"]:
-        told = (f"Batch {batch}: {row['unaccounted']:.0f} of its eggs have no known end. It gave {chicks:.0f} good "
-                f"chicks: {percent(row['share_high'])} of {least:.0f} developing eggs if none of those held an embryo, "
-                f"{percent(row['share_low'])} of {least + row['unaccounted']:.0f} if all did; that is "
-                f"{lowest if lowest == highest else f'anywhere from {lowest} to {highest}'}")
+        most, far = least + row["unaccounted"], lowest if lowest == highest else f"anywhere from {lowest} to {highest}"
+        shares = [percent(row[name]) for name in ("share_high", "share_low")]
+        of = (f"{shares[0]} of {least:.0f} developing eggs if none of those held an embryo, {shares[1]} of {most:.0f} "
+              "if all did" if shares[0] != shares[1] else f"{shares[0]} of {least:.0f} to {most:.0f} developing eggs")
+        have = "has" if round(row["unaccounted"]) == 1 else "have"
+        told = (f"Batch {batch}: {row['unaccounted']:.0f} of its eggs {have} no known end. It gave {chicks:.0f} good "
+                f"chick{'s' if chicks != 1 else ''}: {of}; that is {far}")
     else:
         told = (f"Batch {batch}: {chicks:.0f} good chicks of {least:.0f} developing eggs (clears and eggs taken out "
                 f"left aside), {percent(row['share_hatched'])}, {lowest}")

@@ -29,7 +29,8 @@ class WhatIf:
         are known, usual only for stages.
     facts : dict
         eggs_set, hatched, unaccounted (of the eggs set), left_out, left_out_eggs and left_out_names (batches that
-        are not among these), chicks_back, chicks_low, chicks_high, verdict (missing where no excursion can be judged).
+        are not among these), assumed (eggs of the largest stage that are there by the published course of deaths),
+        chicks_back, chicks_low, chicks_high, verdict (missing where no excursion can be judged).
     """
 
     table: pd.DataFrame
@@ -71,6 +72,7 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
         eggs_set=_eggs_set(causes),
         unaccounted=sum(c.unaccounted for c in causes.values()),
         **_left_out(season, causes),
+        assumed=_assumed(causes, max(rows, key=lambda row: (row["key"] in STAGES, row["eggs"]))["key"]),
         hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()),
         verdict=verdict,
         chicks_back=np.nan,
@@ -106,6 +108,10 @@ def _left_out(season, causes) -> dict:
     rest = season.batches[~names.isin(list(causes))]
     return dict(left_out=len(rest), left_out_eggs=float(rest["eggs_set"].fillna(0).sum()),
                 left_out_names=", ".join(rest["batch"].astype(str)))
+
+
+def _assumed(causes, stage) -> float:
+    return sum(c.pattern.set_index("stage").at[stage, "assumed"] for c in causes.values())
 
 
 def _stages(causes) -> list[dict]:

@@ -111,6 +111,7 @@ def test_unknown_eggs_repay_attention_and_the_closing_line_counts_all_eggs(quail
     assert notes.at["unaccounted", "eggs_lost"] == 11 and notes.at["unaccounted", "batches"] == "Q3, Q5"
     result = what_if(quail, causes=causes)
     assert "Of 268 eggs set 153 gave good chicks and 11 have no known end; the largest known loss is" in result.words()
+    assert "late dead (53, all of them by the usual course of deaths, as they died between two looks)" in result.words()
     assert result.table.loc[result.table["block"] == "stage", "eggs"].sum() == pytest.approx(268 - 153)
 
 
@@ -193,3 +194,13 @@ def test_unopened_dead_of_a_batch_that_nobody_candled_may_have_been_clear(tmp_pa
     assert not table.set_index("batch").at["Q5", "clears_counted"]
     assert "may have been clear" in season_words.standing(table, "Q5")
     assert "may have been clear" not in season_words.standing(table, "Q3")
+
+
+def test_what_is_not_there_is_not_called_not_known(quail):
+    from hatchkit.advice.cause_words import arithmetic_words
+
+    told = likely_causes(quail, "Q1")
+    shown = told.summary(most=20)
+    assert not (shown[["Fits because", "Speaks against", "Not known"]] == "").any(axis=None)
+    assert "it allows any pattern" in shown.set_index("Cause").at["A cause that is not on this list", "Speaks against"]
+    assert "remark that names heat: there is one" in arithmetic_words(likely_causes(quail, "Q3"), "heat_spell")
