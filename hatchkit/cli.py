@@ -79,7 +79,8 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--species", required=True)
     sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
-    sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00")
+    sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
+                     "noon; default: the first evening for which eggs can be collected from today)")
     sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")

@@ -191,6 +191,14 @@ def test_the_next_set_is_planned_and_saved_as_calendar_and_sheet(season_folder, 
     assert "2026" in (tmp_path / "plan" / "next_set.html").read_text(encoding="utf-8")
 
 
+@pytest.mark.parametrize("when", ["gestern", "2027-02-30", "5", "nat", "1066-01-01", "04/05/2027"])
+def test_a_time_of_setting_that_is_none_is_one_sentence(season_folder, capsys, when):
+    status, out, err = run(capsys, "next-set", season_folder(GOOD), "--species", "hen", "--chicks", 10,
+                           "--set-at", when)
+    assert status == 2 and out == ""
+    assert err.startswith("hatchkit: ") and len(err.strip().splitlines()) == 1
+
+
 def test_a_class_gets_its_cases_and_blank_sheets_are_marked(capsys, tmp_path):
     status, out, _ = run(capsys, "lesson", tmp_path / "class", "--students", 2, "--seed", 7)
     assert status == 0 and "2 cases" in out

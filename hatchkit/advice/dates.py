@@ -129,7 +129,7 @@ def calendar(
         ),
         (
             "open_unhatched",
-            "Candle, then open the unhatched eggs and write down what you find",
+            "Candle, then open the unhatched eggs that do not smell, froth or leak, and write down what you find",
             middle + reach + WAIT_DAYS,
             2,
             "Late chicks have had two more days. See the breakout guide and its cautions.",

@@ -38,10 +38,11 @@ def page(plan) -> str:
     care = "".join(f"<li>{escape(text)}</li>" for text in cautions("machine", "opening_eggs"))
     return (
         f'<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>{title}</title>'
-        f"<style>{_STYLE}</style></head><body><h1>{title}</h1><p>{escape(words.eggs_to_set(plan))}</p>"
+        f"<style>{_STYLE}</style></head><body><h1>{title}</h1>"
+        f"<p>{escape(words.eggs_to_set(plan))} {escape(words.when(plan))}</p>"
         '<table><thead><tr><th class="box">✓</th><th>When</th><th>Day</th><th>What</th>'
         f'<th class="blank">Write down</th></tr></thead><tbody>{rows}</tbody></table>'
-        f"<h2>Change this time</h2><ul>{changes or '<li>Nothing that the records call for.</li>'}</ul>"
+        f"<h2>Change this time</h2><ul>{changes or f'<li>{escape(words.what_changes(plan))}</li>'}</ul>"
         f'<h2>Take care</h2><ul class="small">{care}</ul></body></html>'
     )
 
