@@ -5,7 +5,7 @@ from __future__ import annotations
 import pandas as pd
 
 from hatchkit.records.batches_species import KNOWN, species_of_batches
-from hatchkit.records.likely import content_of
+from hatchkit.records.likely import content_of, toml_line
 from hatchkit.records.linking import name_key
 from hatchkit.records.told import local_minute, many, of_row
 from hatchkit.records.values import TEXT, text_of
@@ -66,9 +66,9 @@ def _mend(lacks: list[str], absent: list[str], row, likely: dict) -> str:
         texts.append('Add a column species, or write in season.toml what they are: default_species = "chicken".')
     rest = [name for name in lacks if name in absent and name != "species"]
     for name in rest:
-        heading, sure = (likely[name], "such as") if likely[name] else ("Your heading", "in this way:")
-        texts.append(f"No column was recognised as {name}; add one, or say in season.toml which it is, {sure} "
-                     f'[headers] "{heading}" = "{name}".')
+        line = f"such as {toml_line(likely[name], name)}" if likely[name] else "in this way: " + toml_line(
+            "Your heading", name)
+        texts.append(f"No column was recognised as {name}; add one, or say in season.toml which it is, {line}.")
     blank = [NEEDED[name] for name in lacks if name not in absent and (name != "species" or not texts)]
     return " ".join([*texts, f"Write the {' and the '.join(blank)}." if blank else ""]).strip()
 

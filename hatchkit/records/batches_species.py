@@ -10,6 +10,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records.headers import known_columns
+from hatchkit.records.likely import toml_line
 from hatchkit.records.told import many, of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import letters_apart, plain, value_words
@@ -114,7 +115,7 @@ def _written(frame: pd.DataFrame, table: pd.DataFrame, found: list) -> pd.Series
             first = frame.loc[open_cells.index[0]]
             found.append(of_row("note", first, column=name, done="Read as the species.",
                                 found=f"kinds of birds under another heading: {', '.join(list(kinds)[:6])}",
-                                mend=f'If that is wrong, say in season.toml what it is: [headers] "{name}" = "notes".'))
+                                mend=f"If that is wrong, say in season.toml what it is: {toml_line(name, 'notes')}."))
             written = written.where(written.notna() | ~written.index.isin(open_cells.index), cells)
     return written
 

@@ -181,9 +181,12 @@ def wall_times(column: Column, clocks: Column | None, *, day_first: bool):
 
 
 def _add_clocks(clocks: Column, times, hour_kept) -> None:
-    odd = []
+    odd, unsaid = [], []
     for place, cell in enumerate(clocks.cells):
-        if is_empty(cell) or plain(cell) in value_words("unknown"):
+        if is_empty(cell):
+            continue
+        if plain(cell) in value_words("unknown"):
+            unsaid.append((clocks.rows[place], cell))
             continue
         clock = clock_of(cell)
         if clock is None:
@@ -191,6 +194,8 @@ def _add_clocks(clocks: Column, times, hour_kept) -> None:
         elif not hour_kept[place]:
             times[place] += np.timedelta64(clock)
             hour_kept[place] = True
+    if unsaid:
+        clocks.tell_unsaid(unsaid, done="Noon is taken.", mend="Write the hour if it can still be found.")
     clocks.tell_cells("doubtful", odd, found="{cell} is no time of day", done="Noon is taken.",
                       mend="Write it like 07:30.")
 
@@ -206,8 +211,7 @@ def _tell_odd_dates(column: Column, parsed) -> None:
                     found=f"{many(len(hits), 'date')} written as a spreadsheet's number of the day, "
                     f"the first {hits[0][1]}", done="Turned into dates (day 1 = 1 January 1900).")
     if hits := odd.pop("unknown", None):
-        column.tell("note", row=hits[0][0], found=f"{many(len(hits), 'date')} marked as not known",
-                    done="Taken as not kept.")
+        column.tell_unsaid(hits, done="Taken as not kept.", mend="Write the date if it can still be found.")
     for state, hits in odd.items():
         found = {"year": "{cell} has a year that can't be right", "no year": "{cell} has no year",
                  "zone": "{cell} carries a time zone of its own"}.get(state, "{cell} is not a date")

@@ -7,7 +7,7 @@ from itertools import islice
 from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records import dates, values
-from hatchkit.records.headers import column_phrases, is_no_column, known_columns
+from hatchkit.records.headers import column_phrases, is_no_column, known_columns, recognise
 from hatchkit.records.negation import is_negated
 from hatchkit.records.told import many
 from hatchkit.records.words import tokens
@@ -89,26 +89,41 @@ def tell_unknown(table, unknown: list[tuple[int, str]]) -> list[dict]:
     where = dict(file=table.file, sheet=table.sheet, row=table.rows[0] - 1 if table.rows else None)
     found, rest, hint = [], [], None
     for place, name in unknown:
-        cells = table.columns[place] if table.columns else []
-        content = "" if is_no_column(table.headings[place], table.kind) else content_of(cells)
+        heading, cells = table.headings[place], table.columns[place] if table.columns else []
+        means = recognise(heading, table.kind)[0] if heading else None
+        if means in table.names and means:
+            continue  # that it means the same as another column is told where the columns are named
+        content = "" if is_no_column(heading, table.kind) else content_of(cells)
         column = likely_column(table, place, content)
-        if content == "count" and (column or table.kind == "batches") and _within_eggs(table, cells) or (
+        if means and content == "count":
+            found.append(problem("doubtful", **where, column=name, found=f"numbers where {means} wants dates: {name}",
+                                 done="Kept under that name; none of these numbers is used.",
+                                 mend=f'Write dates; if they are days of incubation, name the column "{name} day".'))
+        elif content == "count" and (column or table.kind == "batches") and _within_eggs(table, cells) or (
                 content == "time" and column):
             kind = "dates" if content == "time" else "counts"
-            found.append(problem("doubtful", **where, column=name, mend=_mend(name, column, table),
-                                 found=f"{kind} under a heading that hatchkit does not know: {name}",
-                                 done=f"Kept under that name; none of these {kind} is used."))
-            continue
-        rest.append(name)
-        hint = hint or (name, column) if column else hint
+            what = f"under a heading that hatchkit does not know: {name}" if heading else "without a heading"
+            found.append(problem("doubtful", **where, column=name, found=f"{kind} {what}",
+                                 done=f"Kept under the name '{name}'; none of these {kind} is used.",
+                                 mend="Give it a heading of its own: it stands there twice." if heading and
+                                 heading in table.headings[:place] else _mend(heading, column, table)))
+        else:
+            rest.append(name)
+            hint = hint or (heading, column) if column else hint
     if rest:
-        name, column = hint or (rest[0], "notes")
+        heading, column = hint or (rest[0], "notes")
         found.append(problem(
             "note", **where, column=", ".join(rest)[:200],
             found=f"{many(len(rest), 'heading')} that hatchkit does not know: {', '.join(rest)[:300]}",
             done=f"Kept under {'its own name' if len(rest) == 1 else 'their own names'}, not used in any count.",
-            mend=f'If one is a known column, say so in season.toml, such as [headers] "{name}" = "{column}".'))
+            mend=f"If one is a known column, say so in season.toml, such as {toml_line(heading, column)}."))
     return found
+
+
+def toml_line(heading: str, column: str) -> str:
+    """What season.toml wants to hear: [headers] "Fluffies" = "hatched"."""
+    quoted = heading.replace("\\", "\\\\").replace('"', '\\"')
+    return f'[headers] "{quoted}" = "{column}"'
 
 
 def _within_eggs(table, cells) -> bool:
@@ -121,12 +136,15 @@ def _within_eggs(table, cells) -> bool:
     return sum(float(cell) <= float(most) for cell, most in pairs) >= 0.5 * len(pairs)
 
 
-def _mend(name: str, column: str | None, table) -> str:
+def _mend(heading: str, column: str | None, table) -> str:
+    """How to say what an unknown column is."""
+    if not heading:
+        return f"Write a heading above it, such as {column}." if column else "Write a heading above it."
     if column is None:
-        open_ones = [f'"{other}" if these are {what}' for other, what in _OFTEN.items() if other not in table.names]
-        which = " or ".join(open_ones[:2]) or "the name of its column"
-        return f'If it belongs to the eggs, say in season.toml what it is: [headers] "{name}" = {which}.'
+        free = [(other, what) for other, what in _OFTEN.items() if other not in table.names]
+        which = " or ".join(f"{toml_line(heading, other)} if these are {what}" for other, what in free[:2])
+        return f"Say in season.toml what it is{': ' + which if which else ', under [headers]'}."
     facts = reference.load("columns_records")
     meaning = facts.loc[(facts["table"] == table.kind) & (facts["column"] == column), "meaning"].iloc[0]
-    return (f'If it is {column} ({meaning[:1].lower()}{meaning[1:]}), say so in season.toml: '
-            f'[headers] "{name}" = "{column}".')
+    return (f"If it is {column} ({meaning[:1].lower()}{meaning[1:]}), say so in season.toml: "
+            f"{toml_line(heading, column)}.")

@@ -25,10 +25,10 @@ def in_order(text: str) -> tuple[str, ...]:
     """
     means = token_means()
     words = split_words(_NUMBER.sub("number ", _SHORT_NOT.sub(r"\1 not", str(text))))
-    after = (*words[1:], "")
     # Between two words "no" denies ("dead, no pip"); in front and at the end it counts ("no hatched", "hatch no").
+    pairs = enumerate(zip(words, (*words[1:], ""), strict=False))
     read = ["not" if word == "no" and other and (_SPANISH_STATE.search(other) or place and not other.isdigit())
-            else means.get(word, word) for place, (word, other) in enumerate(zip(words, after, strict=True))]
+            else means.get(word, word) for place, (word, other) in pairs]
     return tuple(word for word in read if word and word not in _SMALL_WORDS)
 
 

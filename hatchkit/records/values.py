@@ -57,6 +57,13 @@ class Column:
             self.tell(severity, row=hits[each][0], done=done, mend=mend,
                       found=f"the same in {many(len(hits) - each, 'more row')}: {rows}")
 
+    def tell_unsaid(self, hits, *, done: str, mend: str = "") -> None:
+        """One row for all cells that say "not known" (`hits`: (row, cell) pairs)."""
+        rows = ("row " if len(hits) == 1 else "rows ") + ", ".join(str(row) for row, _ in hits[:20])
+        signs = ", ".join(dict.fromkeys(shown(cell) for _, cell in hits))
+        self.tell("note", row=hits[0][0], found=f"{signs} in {rows}{' ...' if len(hits) > 20 else ''}", done=done,
+                  mend=mend)
+
 
 def shown(cell) -> str:
     """A cell as a message shows it: short, on one line, in quotes where it is text."""
@@ -164,12 +171,8 @@ def _tell_odd(column: Column, state: str, hits: list, what: str) -> None:
     blank = "The cell counts as not kept."
     count = "Write the number of eggs, or leave the cell empty if it was not counted."
     if state == "unknown":
-        counts = what != "a word"
-        rows = ("row " if len(hits) == 1 else "rows ") + ", ".join(str(row) for row, _ in hits[:20])
-        signs = ", ".join(dict.fromkeys(shown(cell) for _, cell in hits))
-        column.tell("note", row=hits[0][0], found=f"{signs} in {rows}{' ...' if len(hits) > 20 else ''}",
-                    done="Taken as not kept, which is not the same as 0." if counts else "Taken as not looked at.",
-                    mend="Write 0 where none was meant." if counts else "")
+        column.tell_unsaid(hits, done="Taken as not kept, which is not the same as 0.",
+                           mend="Write 0 where none was meant.")
         return
     found, done, mend, severity = {
         "sum": ("{cell} is a sum", "The sum is used.", "", "note"),
@@ -283,7 +286,7 @@ def meanings(column: Column, kind: str) -> pd.Series:
         if state:
             hits.setdefault(state, []).append((row, cell))
     if unsaid := hits.get("unknown"):
-        _tell_odd(column, "unknown", unsaid, "a word")
+        column.tell_unsaid(unsaid, done="Taken as not looked at.")
     column.tell_cells("doubtful", hits.get("unsure", []), found="{cell} is marked as unsure", done="The word is used.",
                       mend="Leave the cell empty if it was not seen.")
     odd = hits.get("bad", [])

@@ -47,7 +47,25 @@ def test_a_denied_heading_is_likened_to_nothing(tmp_path):
     found = said(read(tmp_path, "batch,species,set_at,eggs_set,hatched not pipped", "B1,hen,2026-03-01,30,4"),
                  "hatched not pipped").iloc[0]  # fmt: skip
     assert found["severity"] == "doubtful" and "pipped_dead" not in found["mend"]
-    assert '"hatched" if these are the chicks or "dead_in_shell" if these are the unhatched' in found["mend"]
+    assert '"hatched" if these are the chicks or [headers]' in found["mend"]
+
+
+def test_the_same_heading_twice_none_at_all_and_one_with_quotes(tmp_path):
+    lines = ["batch,species,set_at,eggs_set,Dead,Dead,,My "'"best"'" lot", "B1,hen,2026-03-01,30,4,5,6,7"]
+    season = read(tmp_path, *lines)
+    assert season["batches"].iloc[0][["Dead", "Dead (2)", "column 7"]].tolist() == ["4", "5", "6"]
+    assert "heading of its own" in said(season, "does not know: Dead (2)")["mend"].iloc[0]
+    assert said(season, "without a heading")["mend"].tolist() == ["Write a heading above it."]
+    line = r'[headers] "My \"best\" lot" = "hatched"'
+    assert line in said(season, "best", "does not know")["mend"].iloc[0]
+    again = read(tmp_path, *lines, toml=line.replace("] ", "]\n"))
+    assert again["batches"]["hatched"].tolist() == [7]
+
+
+def test_a_heading_that_means_another_column_or_dates_is_not_called_unknown(tmp_path):
+    season = read(tmp_path, "batch,species,set_at,eggs_set,hatched,chicks,Candled", "B1,hen,2026-03-01,30,20,21,7")
+    assert said(season, "does not know").empty and len(said(season, "chicks", "means the same")) == 1
+    assert "Candled day" in said(season, "numbers where candle1_at wants dates")["mend"].iloc[0]
 
 
 def test_kinds_of_birds_under_another_heading_are_read_and_told(tmp_path):

@@ -136,6 +136,14 @@ def test_marks_in_the_egg_sheet_are_told(tmp_path):
     assert said(read, "alive?", "unsure")[["severity", "row"]].values.tolist() == [["doubtful", 3]]
 
 
+def test_dates_and_hours_marked_as_not_known_are_told_with_their_rows(tmp_path):
+    lines = ["batch,species,set_at,time in,eggs_set,candle1_at", "B1,hen,2026-03-01,?,30,-",
+             "B2,hen,2026-03-02,08:00,30,?"]  # fmt: skip
+    read = read_folder(write_csv(tmp_path, lines))
+    assert said(read, "candle1_at", "'-', '?' in rows 2, 3", "not kept")["severity"].tolist() == ["note"]
+    assert said(read, "time in", "'?' in row 2", "Noon")["row"].tolist() == [2]
+
+
 def test_lines_above_the_table_are_told(tmp_path):
     read = read_folder(write_csv(tmp_path, ["Our hatches (invented),,,", ",,,", "batch,species,set_at,eggs_set",
                                             "B1,hen,2026-03-01 18:00,30"]))  # fmt: skip
