@@ -213,7 +213,7 @@ def _loss(used, out) -> dict:
     # Weighings until `day` pin the loss until then; beyond, the line may bend by a tenth.
     bend = STRAIGHT * mean * max(left - day, 0.0) + (0.0 if apart else STRAIGHT / 2 * projected)
     half = float(np.sqrt(sampling**2 + taken_off**2 + bend**2))
-    low, high = projected - half, projected + half
+    low, high = max(projected - half, 0.0), projected + half
     verdict, reasons = "on target", []
     if eggs.sum() < 2:
         verdict = "cannot tell"
@@ -229,8 +229,7 @@ def _loss(used, out) -> dict:
         verdict = "cannot tell"
         reasons.append("inside the target, but the interval is over twice as wide as the target")
     if taken_off > 0:
-        reasons.append("eggs were taken off between weighings, so not the same eggs were compared; the interval "
-                       "allows for that")
+        reasons.append("eggs were taken off between weighings: the interval allows for it")
     return {"first_day": float(used["first_day"].min()), "last_day": day, "loss_day": day,
             "set_g": float(np.average(used["set_g"].to_numpy(float), weights=eggs)), "day_share": mean,
             "loss_share": mean * day, "projected_share": projected, "projected_low": low, "projected_high": high,

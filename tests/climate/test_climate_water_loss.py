@@ -8,6 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from hatchkit.climate.water_loss import (
+    _loss,
     batch_water_loss,
     fit_conductance,
     loss_points,
@@ -15,6 +16,7 @@ from hatchkit.climate.water_loss import (
     rh_needed,
     vapour_difference,
 )
+from hatchkit.climate.weighings import egg_lines
 
 
 def weighed(shares, days=(0, 7, 14), *, grams=60.0, batch="1"):
@@ -95,6 +97,120 @@ def test_a_tray_is_taken_per_egg_when_eggs_are_removed():
     got = row(tray)
     assert got["weighed"] == "tray" and got["projected_share"] == pytest.approx(0.0066 * 18, rel=1e-6)
     assert "taken off" in got["reason"]
+
+
+def tray_of(counts, days=(0, 7, 14), daily=0.0066, *, grams=60.0, egg=np.nan, **more):
+    """Weighings of a whole tray, every egg alike."""
+    return [{"batch": "1", "egg": egg, "weighed_at": hour(24 * day), "grams": count * grams * (1 - daily * day),
+             "eggs_weighed": count} | more for day, count in zip(days, counts, strict=True)]
+
+
+@pytest.mark.parametrize("daily", [0.0030, 0.0066, 0.0100])
+def test_one_egg_never_gives_a_verdict(daily):
+    """Eggs of one flock differ by 14 to 31 % (Meir & Ar 2008): one egg says little of their mean."""
+    got = row(weighed([daily]))
+    assert got["verdict"] == "cannot tell" and "one egg only" in got["reason"]
+    assert got["projected_high"] > 1.45 * got["projected_share"]
+    assert np.isnan(got["rh_next_pct"]) and np.isnan(got["rh_now_pct"])
+
+
+def test_the_interval_of_a_tray_narrows_with_the_number_of_eggs():
+    wide, narrow = row(tray_of([10] * 3)), row(tray_of([90] * 3))
+    half = [(got["projected_high"] - got["projected_low"]) / 2 for got in (wide, narrow)]
+    # 1.96 x 0.25 / sqrt(eggs), a bend of a tenth after day 14, and a twentieth for the line itself.
+    share = 0.0066 * 18
+    assert half[0] == pytest.approx(share * np.sqrt(0.49**2 / 10 + (0.1 * 4 / 18 + 0.05) ** 2), rel=0.01)
+    assert narrow["verdict"] == "on target" and half[1] < 0.6 * half[0]
+
+
+def drawn_tray(random, counts, cv, *, days=(0, 7, 18), weight_sd=4.0):
+    """Weighings of a tray whose eggs differ, and of which some are taken off before a weighing."""
+    grams, share = 60 + weight_sd * random.standard_normal(counts[0]), 0.12 / 18 * (
+        1 + cv * random.standard_normal(counts[0]))
+    order = random.permutation(counts[0])
+    weighed_g = [round((grams * (1 - share * day))[order[:left]].sum()) for day, left in zip(days, counts, strict=True)]
+    return pd.DataFrame({"egg": "", "name": "", "whole": True, "namesakes": False, "day": np.array(days, float),
+                         "grams": np.array(weighed_g) / counts, "eggs_weighed": np.array(counts, float)})
+
+
+@pytest.mark.parametrize("counts", [(10, 10, 10), (10, 10, 8), (10, 8, 8), (40, 40, 32), (48, 43, 28)])
+@pytest.mark.parametrize("cv", [0.15, 0.25])
+def test_the_interval_of_a_tray_holds_the_mean_of_its_flock(counts, cv):
+    """The mean is 12 %, on target; eggs lighter or heavier than the rest are taken off between weighings."""
+    random, held, wrong = np.random.default_rng(4), 0, 0
+    for _ in range(50):
+        got = _loss(egg_lines(drawn_tray(random, counts, cv)),
+                    {"transfer_day": 18.0, "target_low": 0.11, "target_high": 0.13})
+        held += got["projected_low"] <= 0.12 <= got["projected_high"]
+        wrong += got["verdict"] in ("too little", "too much")
+    assert held >= 45 and wrong <= 2
+
+
+def test_stretches_with_the_same_eggs_count_most_when_eggs_were_taken_off():
+    """The two lightest of ten are taken off on day 7: the mean per egg rises, the eggs go on drying."""
+    weights = tray_of([10, 10, 10, 8, 8, 8], days=(0, 3, 7, 7.01, 11, 18))
+    for late in weights[3:]:
+        late["grams"] += 8 * 2.0
+    got = row(weights)
+    assert got["projected_share"] == pytest.approx(0.0066 * 18, rel=0.02)
+
+
+def test_many_single_eggs_are_used_before_the_tray_and_few_are_not():
+    tray = tray_of([30] * 3, daily=0.0060)
+    assert row(weighed(EVEN) + tray)["weighed"] == "eggs"
+    got = row(weighed(EVEN[:1]) + tray)
+    assert got["weighed"] == "tray" and got["projected_share"] == pytest.approx(0.0060 * 18, rel=1e-6)
+
+
+def on_two_trays(weights, tray):
+    return [one | {"tray": tray} for one in weights]
+
+
+def test_eggs_of_one_number_on_two_trays_are_two_eggs():
+    rates = np.linspace(0.0060, 0.0072, 5)
+    weights = on_two_trays(weighed(rates), "1") + on_two_trays(weighed(rates, grams=50.0), "2")
+    made = season(weights=weights)
+    object.__setattr__(made, "weights", pd.DataFrame(weights))
+    got = batch_water_loss(made).iloc[0]
+    assert got["series"] == 10 and got["set_g"] == pytest.approx(55.0)
+    assert got["projected_share"] == pytest.approx(0.0066 * 18, rel=1e-6)
+
+
+def test_weights_at_setting_of_eggs_of_one_number_on_two_trays_are_not_mixed():
+    eggs = pd.DataFrame({"batch": "1", "egg": [*"12345"] * 2, "tray": ["1"] * 5 + ["2"] * 5,
+                         "weight_g": [60.0] * 5 + [50.0] * 5})
+    got = row(weighed(EVEN[:5], days=(7, 14)), eggs=eggs)
+    assert got["series"] == 0 and got["left_out"] == 5
+    assert got["verdict"] == "cannot tell" and "which egg" in got["reason"]
+
+
+def test_two_weights_of_one_egg_at_one_time_are_taken_for_two_eggs():
+    weights = weighed(EVEN) + [one | {"grams": one["grams"] * 0.9} for one in weighed(EVEN[:1])]
+    got = row(weights)
+    assert got["series"] == 9 and "which one was weighed" in got["why_left_out"]
+
+
+def test_a_tray_weighed_as_a_whole_keeps_apart_from_another_tray():
+    weights = tray_of([20] * 3, tray="1") + tray_of([20] * 3, daily=0.0070, grams=50.0, tray="2")
+    made = season(weights=weights)
+    object.__setattr__(made, "weights", pd.DataFrame(weights))
+    got = batch_water_loss(made).iloc[0]
+    assert got["series"] == 2 and got["projected_share"] == pytest.approx(0.0068 * 18, rel=1e-6)
+
+
+def test_no_new_humidity_unless_the_loss_is_off_target():
+    on, off = row(weighed(EVEN)), row(weighed(np.full(6, 0.0085)))
+    untold = row(weighed(np.linspace(0.0050, 0.0070, 5)))
+    assert untold["verdict"] == "cannot tell"
+    for got in (on, untold):
+        assert np.isnan(got["rh_next_pct"]) and np.isnan(got["rh_now_pct"]) and got["conductance"] > 0
+    assert off["verdict"] == "too much" and off["rh_next_pct"] > off["rh_pct"]
+
+
+def test_an_interval_twice_as_wide_as_the_target_is_no_verdict():
+    got = row(weighed(np.linspace(0.0045, 0.0087, 4)))
+    assert got["target_low"] < got["projected_share"] < got["target_high"] and got["verdict"] == "cannot tell"
+    assert "twice as wide" in got["reason"]
 
 
 def test_a_tray_left_on_the_scale_is_noticed():
