@@ -129,19 +129,21 @@ def _pattern_words(row, seen: Seen, usual) -> tuple[list, list]:
 def _between_words(seen: Seen, expected, doublings, rho) -> tuple[list, list]:
     """Deaths told by their days, where their stage is only assumed."""
     assumed, fits, against = seen.assumed(), [], []
-    for group in sorted(seen.between, key=lambda group: group.after_day):
-        columns = list(group.columns)
+    for columns in dict.fromkeys(group.columns for group in seen.between):
+        groups, columns = [group for group in seen.between if group.columns == columns], list(columns)
+        eggs = sum(group.eggs for group in groups)
+        first, last = min(group.after_day for group in groups), max(group.by_day for group in groups)
         if not any(assumed[place] > ASSUMED * max(seen.counts[place], 1.0) for place in columns):
             continue
         normal = expected[columns].sum()
         stages = " or ".join(in_words(STAGES[place]).removesuffix(" dead") for place in columns)
-        told = (f"{group.eggs:.0f} dead between day {_day(group.after_day)} and {_day(group.by_day)} ({stages}, not "
-                f"known which; {_eggs(normal)} is usual for these together)")
-        if group.eggs > normal + 2 * np.sqrt(max(normal, 1.0) * (1 + (seen.counts.sum() - 1) * rho)):
-            if doublings[columns].max() >= 1:
-                fits.append(told)
-            elif not doublings[columns].any():
-                against.append(f"it does not explain the {told}")
+        days = f"between day {_day(first)} and {_day(last)}" if np.isfinite(last) else f"after day {_day(first)}"
+        told = f"{eggs:.0f} dead {days} ({stages}, not known which; {_eggs(normal)} is usual for these together)"
+        spread = np.sqrt(max(normal, 1.0) * (1 + (seen.counts.sum() - 1) * rho))
+        if eggs > normal + spread and doublings[columns].max() >= 1:
+            fits.append(told)
+        elif eggs > normal + 2 * spread and not doublings[columns].any():
+            against.append(f"it does not explain the {told}")
     return fits, against
 
 

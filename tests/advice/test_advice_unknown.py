@@ -105,6 +105,17 @@ def test_deaths_between_stages_are_told_by_their_days(quail):
     assert "36" not in fits and "7.9" not in fits
 
 
+def test_deaths_known_egg_by_egg_to_a_few_days_are_told_together():
+    from hatchkit.advice.cause_words import _between_words
+
+    places = STAGES.index("mid"), STAGES.index("late")
+    between = tuple(Between(places, (0.5, 0.5), (0.1, 0.2), 1.0, 9.0 + day, np.inf) for day in range(8))
+    seen, none = Seen(np.array([20.0, 0, 2, 0, 2, 4, 0, 0]), between, 0.0), np.zeros(len(STAGES))
+    fits, against = _between_words(seen, 28 * published_shares(), none + 1, 0.05)
+    assert fits == ["8 dead after day 9 (mid or late, not known which; 2.4 is usual for these together)"]
+    assert not against and _between_words(seen, 28 * published_shares(), none, 0.05)[1][0].startswith("it does not")
+
+
 def test_unknown_eggs_repay_attention_and_the_closing_line_counts_all_eggs(quail):
     causes = season_causes(quail)
     notes = season_notes(quail, causes=causes).set_index("key")
