@@ -18,6 +18,16 @@ KINDS = ("batches", "eggs", "weights", "candlings")
 _FILLERS = {"egg", "embryo", "chick", "taken", "out", "found", "total", "all", "day", "our"}
 
 
+_BRACKETS = r"[\(\[].*?[\)\]]"
+
+
+@cache
+def _counts() -> frozenset[str]:
+    """Columns that hold numbers of eggs: "Dead in shell (pipped)" must not be taken for either of the two."""
+    facts = reference.load("columns_records")
+    return frozenset(facts.loc[(facts["kind"] == "count") & (facts["table"] == "batches"), "column"])
+
+
 @cache
 def known_columns(kind: str) -> tuple[str, ...]:
     """Canonical columns of a kind of sheet (``name.time`` is a clock time kept in its own column)."""
@@ -79,13 +89,13 @@ def recognise(text: str, kind: str) -> tuple[str | None, bool]:
     -------
     (str or None, bool)
     """
-    bare = re.sub(r"[\(\[].*?[\)\]]", " ", text)
-    # "Hatched (not pipped)" says something else than "Hatched", so what is in brackets counts there.
-    for form in (text, bare) if bare != text and bare.strip() and not is_negated(text) else (text,):
-        found = _recognise(form, kind)
-        if found[0]:
-            return found
-    return None, False
+    found = _recognise(text, kind)
+    bare = re.sub(_BRACKETS, " ", text)
+    if found[0] or bare == text or not bare.strip() or is_negated(text):
+        return found  # "Hatched (not pipped)" says something else than "Hatched", so what is in brackets counts there
+    found = _recognise(bare, kind)
+    inside = {_recognise(part.strip("()[]"), kind)[0] for part in re.findall(_BRACKETS, text)} - {None, found[0]}
+    return (None, False) if found[0] in _counts() and inside & _counts() else found
 
 
 def _recognise(text: str, kind: str) -> tuple[str | None, bool]:

@@ -11,7 +11,7 @@ from hatchkit.records.headers import recognise
 PIPPED = ["Pipped not out", "pipped (not out)", "Pipped, but didn't hatch", "pipped did not hatch",
           "angepickt nicht geschlüpft", "angepickt, nicht raus", "nicht geschlüpft, angepickt", "bêchés non éclos",
           "bêchés pas éclos", "picados no nacidos", "picados sin nacer", "beccati non nati",
-          "aangepikt niet uitgekomen", "pipped unhatched"]  # fmt: skip
+          "aangepikt niet uitgekomen", "pipped unhatched", "pipped but unhatched", "pipped dead (DIP)"]  # fmt: skip
 IN_SHELL = ["Dead, not pipped", "not pipped (dead)", "not hatched", "Eggs not hatched", "didn't hatch", "unpipped",
             "tot, nicht angepickt", "nicht geschlüpft", "ungeschlüpft", "morts non bêchés", "non éclos",
             "muertos no picados", "no nacidos", "morti non beccati", "non schiusi", "dood niet aangepikt",
@@ -20,7 +20,7 @@ NEITHER = ["hatched not pipped", "hatched (not pipped)", "geschlüpft nicht ange
            "nacidos no picados", "nati non beccati", "uitgekomen niet aangepikt", "pipped, not dead",
            "picados, nacidos", "pipped and hatched", "hatched (culls not counted)", "not clear", "not set",
            "dead, no pip", "hatched, no pip", "not all hatched", "clears not opened", "fertil", "befruchtet",
-           "fécondés", "dead egg"]  # fmt: skip
+           "fécondés", "dead egg", "Dead in shell (pipped)", "hatched (pipped)", "fail"]  # fmt: skip
 
 
 @pytest.mark.parametrize("heading, column", [*((text, "pipped_dead") for text in PIPPED),
