@@ -68,7 +68,7 @@ def run_and_wait(command, **more):
 def _lacking(needed):
     """What of the needed libraries is missing here, or older than pyproject.toml asks for."""
     lacking = [name for name in needed if not importlib.util.find_spec(name)]
-    if lacking:
+    if lacking or os.environ.get("HATCHKIT_SET_UP", "") == checkout():  # there pip has seen to the versions
         return lacking
     from importlib import metadata
 
