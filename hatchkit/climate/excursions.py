@@ -19,7 +19,7 @@ EGG_FOLLOWS_H = 3.0
 #: ... and its extreme is looked for this long, hours.
 EGG_EXTREME_H = 2.0
 #: Openings (candling, watering, turning) and the warming up of the eggs are everyday up to this length, hours.
-ORDINARY_H = {"opening": 3.0, "loading": shapes.LOADING_LASTS_H}
+ORDINARY_H = {"opening": shapes.AJAR_H, "loading": shapes.LOADING_LASTS_H}
 #: So is the watch zone up to this long, whatever it looks like.
 ORDINARY_WATCH_H = 6.0
 

@@ -3,8 +3,8 @@
 The words are hints for a person who was there: a log cannot know who opened a lid. Limits below are
 judgement; the curves behind them: a lid opening lets warm, damp air out within minutes and the heater
 brings it back on a bend; without power the closed box cools along an exponential towards the room
-and its relative humidity rises; a faulty probe jumps both ways between two readings, which air with
-eggs in it cannot do.
+and its relative humidity rises; a faulty probe jumps both ways between two readings, and up faster than
+a heater warms air.
 """
 
 from __future__ import annotations
@@ -22,6 +22,9 @@ FAST_H = 0.4
 OPENING_RATE = 0.25
 #: K in a single step, out and back again, without a bend.
 JUMP_K = 3.0
+#: ... and up faster than a heater brings the air of a small machine back, K per minute: with readings ten minutes
+#: apart a lid or a lost heater can look just as square.
+HEATER_K_MIN = 1.2
 #: Hours between readings from which a fast curve cannot be seen.
 COARSE_H = 0.2
 #: Change of humidity, %RH, that tells something: cooling shut in raises it (vapour stays, capacity falls),
@@ -33,6 +36,8 @@ PROBES_PART_K = 1.0
 DRIFT_K = 3.0
 #: ... and deeper, when it falls by fewer K per hour than a box without heat does (4 to 12).
 CREEP_K, CREEP_K_H = 8.0, 2.5
+#: An opening longer than this, hours, is more than candling: left ajar, perhaps.
+AJAR_H = 2.0
 #: Stretches from this many hours are judged by their upper quarter instead of their single extreme.
 LONG_H = 4.0
 #: For warm air: a rise of up to this many K, most of it over `SLOW_H` or longer, is a thermostat's drift.
@@ -86,6 +91,9 @@ def measure(columns, first, last, warm, step_h) -> dict:
     rate = float((np.diff(beyond[:top + 1]) / np.maximum(step, 1e-9)).max()) if top > 0 else 0.0
     jump_in = sign * (air[first] - air[first - 1]) if joined_before else 0.0
     jump_out = sign * (air[last] - air[last + 1]) if joined_after else 0.0
+    # The edge at which the air warms: the way in of heat, the way out of cold.
+    up, at = (jump_in, first) if warm else (jump_out, last + 1)
+    too_fast = bool(up > 0) and up >= HEATER_K_MIN * 60 * (clock[at] - clock[at - 1])
     deep = np.flatnonzero(inside >= 0.5 * inside.max()) + first
     rh = columns["rh_pct"]
     hours_before = slice(int(np.searchsorted(clock, clock[first] - 6.0)), first)
@@ -98,7 +106,7 @@ def measure(columns, first, last, warm, step_h) -> dict:
         "to_extreme_h": float(clock[begin + top] - clock[begin]),
         "to_80_h": float(clock[begin + quick] - clock[begin]),
         "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
-        "jumped": bool(flat and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
+        "jumped": bool(flat and too_fast and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
         "rh_change_pct": _median(rh[deep]) - _median(rh[hours_before]),
         "probes_part_k": apart if np.isfinite(apart) else 0.0,
         "step_h": step_h, "level": int(np.abs(columns["level"][first:last + 1]).max()),
@@ -131,7 +139,7 @@ def _cold(curve):
     rushed = curve["rate_k_min"] >= OPENING_RATE * (1 if fast else 2) and not coarse
     # Humidity that rises speaks against an opening only where the fall itself does not settle it.
     if (fast and rushed) or damp != "rose" and (rushed or damp == "fell" or (fast and depth <= DRIFT_K)):
-        stayed = f" and stayed low for {_time(hours)} (left ajar?)" if hours > 2 else ""
+        stayed = f" and stayed low for {_time(hours)} (left ajar?)" if hours > AJAR_H else ""
         back = f", back in range after {_time(hours)}" if curve["back"] and not stayed else ""
         lost = f"; humidity fell {-curve['rh_change_pct']:.0f} %RH, as when room air comes in"
         dry = lost if damp == "fell" else ""

@@ -32,7 +32,7 @@ def test_a_quiet_season_has_none_and_keeps_the_columns():
     (bump(290, 12, 1.7, rise=4), "warm", "drift"),
     (bump(290, 9, -1.0, rise=3), "cold", "drift"),
     (bump(290, 4, 4.0, rise=1), "warm", "overheating"),
-    (bump(290, 2, 6.0), "warm", "sensor"),
+    (bump(290, 2, 7.0), "warm", "sensor"),
     (bump(290, 2, -8.0), "cold", "sensor"),
     (bump(1, 4, -4.0, rise=1), "cold", "loading"),
 ])
@@ -47,6 +47,15 @@ def test_the_curve_gives_the_word(event, kind, word):
 def test_openings_and_outages_keep_their_names_at_other_steps(step_min):
     table = found(opening(100, 15), outage(200, 8), step_min=step_min)
     assert list(table["looks_like"]) == ["opening", "outage"]
+
+
+def test_a_square_chill_that_a_heater_can_end_is_not_called_a_faulty_probe():
+    """5 K up in 5 minutes, or 6.5 K in 10, is what a heater can do; 8 K in 5 minutes is not."""
+    for step_min, size in ((5.0, -5.0), (10.0, -6.5)):
+        table = found(bump(290, 2.5, size), step_min=step_min)
+        assert list(table["looks_like"]) == ["opening"] and "left ajar?" in table["evidence"].iloc[0]
+        assert table["notable"].all()
+    assert list(found(bump(290, 2.5, -8.0))["looks_like"]) == ["sensor"]
 
 
 def test_steps_of_half_an_hour_do_not_pretend_to_see_the_curve():
