@@ -11,13 +11,15 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
+from hatchkit.losses.predictive import count_for
 from hatchkit.relate.design import design as make_design
 from hatchkit.relate.excess import unexposed_hazard
 from hatchkit.relate.measures import PRIMARY, known_dose, measures
 from hatchkit.relate.verdict import rules
 
 UNUSUAL = "more deaths than usual: consistent with harm from the excursion"
-USUAL = "not more deaths than other batches lose by luck"
+UNTOLD = "cannot tell: so many can come by luck alone, and {needed} or more would have been needed to stand out"
+TOO_FEW_EGGS = "cannot tell: so few embryos were at risk that not even the loss of all would have stood out"
 NOT_HIT = "no excursion reached this batch"
 NOT_KNOWN = "cannot tell: {why}"
 NOT_COUNTED = "the living or the dead of the window with the excursion were not counted"
@@ -33,6 +35,8 @@ class OneBatch:
     verdict : str
     chance : float
         How often a batch like the others, unexposed, would lose as many in the windows that count.
+    needed : float
+        Deaths there from which on that would be seldom enough to call it unusual; missing if none is.
     others : int
         Batches it was compared with.
     windows : DataFrame
@@ -47,6 +51,7 @@ class OneBatch:
     batch: str
     verdict: str
     chance: float
+    needed: float
     others: int
     windows: pd.DataFrame
     ages: pd.DataFrame
@@ -95,7 +100,7 @@ def compare(exposure, batch, *, measure=PRIMARY, seed=1) -> dict:
     teach = design.known & ~design.exposed
     teach[own] = False
     others = len(np.unique(design.batch[teach]))
-    blank = dict(chance=np.nan, others=others, windows=pd.DataFrame(columns=WINDOW_COLUMNS))
+    blank = dict(chance=np.nan, needed=np.nan, others=others, windows=pd.DataFrame(columns=WINDOW_COLUMNS))
     if len(own) == 0:
         return {**blank, "verdict": NOT_KNOWN.format(why="its windows are not counted")}
     own = own[np.argsort(design.window[own])]
@@ -130,13 +135,27 @@ def compare(exposure, batch, *, measure=PRIMARY, seed=1) -> dict:
         unseen = design.left_out["exposed"] & (design.left_out["batch"].astype(str) == batch)
         why = NOT_COUNTED if unseen.any() else why
         return {**blank, "windows": windows, "verdict": NOT_KNOWN.format(why=why) if why else NOT_HIT}
-    chance = float((would[:, hit].sum(axis=1) >= died[hit].sum()).mean())
+    lost, most = would[:, hit].sum(axis=1), eggs[hit][0]
+    chance, rare = float((lost >= died[hit].sum()).mean()), rules()["clear_chance"]
+    needed = count_for(np.bincount(np.minimum(lost, most), minlength=most + 1) / len(lost), rare)
+    untold = UNTOLD.format(needed=f"{needed:.0f}") if np.isfinite(needed) else TOO_FEW_EGGS
     return {
         "chance": chance,
+        "needed": needed,
         "others": others,
         "windows": windows,
-        "verdict": UNUSUAL if chance <= rules()["clear_chance"] else USUAL,
+        "verdict": UNUSUAL if chance <= rare else untold,
     }
+
+
+def later_and_high(windows) -> list:
+    """Names of the windows after the excursion with more deaths than usual.
+
+    Each of k later windows is asked at the k-th part of the usual limit, so that the whole of them is called
+    unusual no more often than one would be (Bonferroni).
+    """
+    after = windows[windows["part"] == "after"]
+    return after.loc[after["chance"] <= rules()["clear_chance"] / max(len(after), 1), "name"].tolist()
 
 
 def _parts_of(design, own):

@@ -303,7 +303,7 @@ def test_one_batch_alone_in_its_season_can_only_be_described():
 def test_a_lucky_batch_is_not_called_unusual():
     table = made_exposure(ratio=1.0)
     table.loc[(table["batch"] == "b5") & (table["window"] == 2), "died"] = 1.0
-    assert compare(table, "b5")["verdict"].startswith("not more deaths")
+    assert compare(table, "b5")["verdict"].startswith("cannot tell: so many can come by luck")
 
 
 def test_the_public_face_reaches_the_room():
