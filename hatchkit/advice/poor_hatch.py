@@ -51,6 +51,8 @@ def standing(season) -> pd.DataFrame:
 def poorest_batch(season) -> str:
     """The batch whose hatch of developing eggs lies furthest below what is usual; HatchkitError if none ended."""
     table = standing(season)
+    if season.batches.empty:
+        raise HatchkitError("There is no batch in this season yet, so there is no hatch to look into.")
     if table.empty:
         raise HatchkitError("No batch of this season has embryos whose end is on record (all eggs clear, or the "
                             "hatch not over): name the batch to look at.")

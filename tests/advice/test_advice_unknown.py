@@ -14,6 +14,7 @@ from hatchkit.advice.ordinary import ORDER
 from hatchkit.advice.season_notes import season_notes
 from hatchkit.advice.tally import STAGES, Between, published_shares, tally
 from hatchkit.advice.what_if import what_if
+from hatchkit.problems import HatchkitError
 
 QUAIL = """Batch;Date set;Eggs;Candled;Clear;Dead;Hatched;Dead in shell;Comment
 Q1;01.03.2026;40;08.03.2026;5;1;29;5;
@@ -136,6 +137,11 @@ def test_no_batches_are_not_called_ordinary_luck(quail):
     bare = quail.with_batches(quail.batches.iloc[:0])
     said = season_words.notes(season_notes(bare, causes={}))
     assert "No batch has its end on record" in said and "luck" not in said
+
+
+def test_a_season_without_a_batch_is_not_asked_to_name_one(quail):
+    with pytest.raises(HatchkitError, match="no batch in this season yet"):
+        poor_hatch.poorest_batch(quail.with_batches(quail.batches.iloc[:0]))
 
 
 def test_luck_is_not_called_ordinary_where_a_batch_is_unusual():
