@@ -37,7 +37,7 @@ def species_of_batches(frame: pd.DataFrame, settings: dict, table: pd.DataFrame,
         Problem rows are added to it.
     """
     default = settings.get("default_species")
-    written = _written(frame, table, found)
+    written = _written(frame, table, found, exact=default is not None)
     meant, odd = {}, {}
     for text in written.dropna().unique():
         meant[text], odd[text] = _one_species(text, table)
@@ -101,16 +101,19 @@ def _one_species(text: str, table: pd.DataFrame) -> tuple[str | None, str]:
     return None, f"is not known; the nearest known is {near}" if best <= 3 and best * 3 <= len(text) else "is not known"
 
 
-def _written(frame: pd.DataFrame, table: pd.DataFrame, found: list) -> pd.Series:
-    """The column species; where it is blank, a column of kinds of birds under a heading that is not known."""
+def _written(frame: pd.DataFrame, table: pd.DataFrame, found: list, *, exact: bool) -> pd.Series:
+    """The column species; where it is blank, a column of kinds of birds under a heading that is not known.
+
+    With `exact` a cell must be the name alone: "Duck house" does not outweigh a default_species.
+    """
     written = frame["species"]
     own = [name for name in frame if name not in KNOWN]
     for name in own:
         cells = frame[name].map(lambda cell: cell if isinstance(cell, str) and cell.strip() else None)
         open_cells = cells[written.isna()].dropna()
-        if not _mostly_birds(list(open_cells.unique()[:20]), table):
+        if not _mostly_birds(list(open_cells.unique()[:20]), table, exact):
             continue
-        kinds = {text: _surely(text, table) for text in open_cells.unique()}
+        kinds = {text: _surely(text, table, exact) for text in open_cells.unique()}
         if open_cells.map(kinds).notna().mean() >= 0.8:
             first = frame.loc[open_cells.index[0]]
             found.append(of_row("note", first, column=name, done="Read as the species.",
@@ -120,14 +123,14 @@ def _written(frame: pd.DataFrame, table: pd.DataFrame, found: list) -> pd.Series
     return written
 
 
-def _surely(text: str, table: pd.DataFrame) -> str | None:
+def _surely(text: str, table: pd.DataFrame, exact: bool) -> str | None:
     """The species that a text names, without a guess at its spelling."""
     key, doubt = _one_species(text, table)
-    return None if doubt == "looks misspelt" else key
+    return None if doubt == "looks misspelt" or exact and doubt else key
 
 
-def _mostly_birds(texts: list[str], table: pd.DataFrame) -> bool:
-    return bool(texts) and sum(_surely(text, table) is not None for text in texts) >= 0.8 * len(texts)
+def _mostly_birds(texts: list[str], table: pd.DataFrame, exact: bool) -> bool:
+    return bool(texts) and sum(_surely(text, table, exact) is not None for text in texts) >= 0.8 * len(texts)
 
 
 def _from_file_names(keys, frame: pd.DataFrame, rest, table: pd.DataFrame, found: list) -> pd.Series:

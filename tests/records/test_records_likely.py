@@ -78,6 +78,13 @@ def test_kinds_of_birds_under_another_heading_are_read_and_told(tmp_path):
     assert (season["problems"]["severity"] != "lost").all()
 
 
+def test_a_default_species_gives_way_to_plain_names_only(tmp_path):
+    lines = ["batch,House,set_at,eggs_set", "B1,{},2026-03-01 10:00,9"]
+    for house, species in (("Duck house", "chicken"), ("duck", "duck")):
+        season = read(tmp_path, *(line.format(house) for line in lines), toml='default_species = "chicken"')
+        assert season["batches"]["species"].tolist() == [species]
+
+
 def test_free_text_is_not_taken_for_birds(tmp_path):
     lines = ["batch,Remarks of mine,set_at,eggs_set", "B1,the old hen sat,2026-03-01,9", "B2,lids open,2026-03-02,9",
              "B3,nothing,2026-03-03,9"]  # fmt: skip
