@@ -3,7 +3,9 @@
 import pytest
 
 from hatchkit import reference
+from hatchkit.climate.air import rh_from_wet_bulb
 
+TABLE = reference.load("species")
 #: Mississippi State University Extension, species page (days of incubation), and the same service's
 #: storage page. Read in stored copies.
 MSU_DAYS = {"chicken": 21, "turkey": 28, "quail": 17}
@@ -51,3 +53,32 @@ def test_care_for_embryos_starts_at_the_strictest_published_day():
     wide = reference.species_table()
     assert (wide["embryo_care_day"] <= 0.8 * wide["incubation_days"]).all()
     assert wide.loc["chicken", "embryo_care_day"] <= 14
+
+
+def test_days_of_care_are_what_their_source_says():
+    days = TABLE[TABLE["item"] == "incubation_days"].set_index("species")["value"].astype(float)
+    rows = TABLE[TABLE["item"] == "embryo_care_day"].set_index("species")
+    assert rows["source"].str.startswith("0.66 of the incubation").all()
+    # Printed to a tenth of a day, and never after the two thirds of the strictest rule.
+    assert rows["value"].astype(float).to_numpy() == pytest.approx(0.66 * days[rows.index].to_numpy(), abs=0.051)
+    assert (rows["value"].astype(float) <= days[rows.index] * 2 / 3).all()
+
+
+#: Wet bulbs of the chart, degF: setter low and high, hatcher low and high; one figure where one is printed.
+WET_BULBS_F = {
+    "chicken": (86, 86, 90, 94), "turkey": (84, 86, 90, 94), "duck": (86, 88, 90, 94), "muscovy": (86, 88, 90, 94),
+    "goose": (88, 88, 90, 94), "quail": (86, 88, 90, 94), "bobwhite": (84, 86, 90, 94), "pheasant": (86, 88, 92, 95),
+    "guinea": (84, 86, 90, 94), "chukar": (88, 88, 90, 94), "pigeon": (88, 88, 92, 95), "peafowl": (86, 88, 90, 94),
+    "ostrich": (70, 75, 90, 90), "emu": (70, 75, 90, 90),
+}
+
+
+@pytest.mark.parametrize("species", WET_BULBS_F)
+def test_humidities_are_those_of_the_printed_wet_bulbs_or_say_what_was_added(species):
+    own = TABLE[TABLE["species"] == species].set_index("item")
+    items = ("setter_rh_low_pct", "setter_rh_high_pct", "hatcher_rh_low_pct", "hatcher_rh_high_pct")
+    for place, item in enumerate(items):
+        dry_c = float(own.loc[item.split("_")[0] + "_c", "value"])
+        printed = rh_from_wet_bulb(dry_c, (WET_BULBS_F[species][place] - 32) / 1.8)
+        added = 2 if "2 points allowed above it" in own.loc[item, "source"] else 0
+        assert float(own.loc[item, "value"]) == pytest.approx(printed + added, abs=0.8)
