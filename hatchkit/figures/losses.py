@@ -259,7 +259,7 @@ def season_chart(table, ax=None):
             mew=2,
             label="outside the limits",
         )
-    days = table["set_at"].dt.strftime("%d %b")
+    days = table["set_at"].dt.tz_convert(table.attrs.get("timezone", "UTC")).dt.strftime("%d %b").fillna("")
     ax.set_xticks(
         at,
         [f"{batch}\n{day}" for batch, day in zip(table["batch"], days, strict=True)],

@@ -81,7 +81,10 @@ def _first_look(result, fit) -> str:
         "about " + percent(worst["daily_high"]) if exact else range_words(worst["daily_low"], worst["daily_high"])
     )
     stretch = f"between day {worst['after_day']:.0f} and day {worst['by_day']:.0f}"
-    return f" The daily risk is highest {stretch}: {risk} a day."
+    band = f"{risk} a day (95 % band {range_words(worst['band_low'], worst['band_high'])})"
+    if worst["band_low"] > hazard.drop(index=worst.name)["band_high"].max():
+        return f" The daily risk is highest {stretch}: {band}."
+    return f" The highest daily risk seen was {band}, {stretch}; other stretches may be as high."
 
 
 def _widest(result, fit) -> str:

@@ -13,7 +13,7 @@ from hatchkit.losses.counted import counted
 from hatchkit.losses.counts import choose, read_counts
 from hatchkit.losses.egg_rows import text
 from hatchkit.losses.ledger import usable
-from hatchkit.losses.proportions import interval
+from hatchkit.losses.proportions import dispersion, interval
 from hatchkit.losses.schedule import by_batch, count, schedule, species_figures
 from hatchkit.problems import HatchkitError
 
@@ -50,8 +50,8 @@ def true_infertile(
     -------
     TrueInfertile
         share = clears / set x (1 - early_dead / opened); its standard error by the delta method; the interval by
-        draws of both shares from their Beta distributions (prior 1/2, 1/2), so that it carries the sampling. With
-        every clear opened only the first share is uncertain.
+        draws of both shares from their Beta distributions (prior 1/2, 1/2), so that it carries the sampling; with
+        every clear opened it is Wilson's for infertile of set.
 
     Source: Tenenbein 1970 J. Am. Stat. Assoc. 65:1350-1361 (double sampling).
     """
@@ -61,9 +61,7 @@ def true_infertile(
             "dead among them at most the opened."
         )
     clear, barren = clears / eggs_set, 1 - early_dead / opened
-    variance = barren**2 * clear * (1 - clear) / eggs_set
-    if opened < clears:
-        variance += clear**2 * barren * (1 - barren) / opened
+    variance = barren**2 * clear * (1 - clear) / eggs_set + clear**2 * barren * (1 - barren) / opened
     random = np.random.default_rng(seed)
     if opened < clears:
         first = random.beta(clears + 0.5, eggs_set - clears + 0.5, draws)
@@ -86,8 +84,9 @@ def clears(season, by: str | None = None) -> pd.DataFrame:
         alike). Shares of eggs set: candled_fertile (not clear; not true fertility), fertile_least and fertile_most
         (what true fertility can be whatever the unopened clears were), and, where a sample of clears was opened,
         fertile with _low and _high (of eggs like these, so the interval may reach past the range for these very
-        eggs). uncounted: eggs set in batches whose clears were not counted, named in uncounted_in; of a group
-        that has no others nothing else is known. Batches that cannot enter rates are left out.
+        eggs; of several batches it carries the spread between them, see `_spread`). uncounted: eggs set in batches
+        whose clears were not counted, named in uncounted_in; of a group that has no others nothing else is known.
+        Batches that cannot enter rates are left out.
     """
     check_column(season, by)
     table = batch_clears(season)
@@ -119,10 +118,26 @@ def _group(table) -> dict:
     if not told.any():
         return dict.fromkeys((*EGGS, *SHARES), math.nan) | left
     sums = table.loc[told, EGGS].sum().to_dict()
-    return sums | left | _shares(sums)
+    return sums | left | _shares(sums, *_spread(table[told]))
 
 
-def _shares(row: dict) -> dict:
+def _spread(table) -> tuple[float, float]:
+    """Dispersion of infertile eggs (known or likely) between batches, and how much t is wider than the normal.
+
+    As in `proportions.widened`: counts are divided by the one, never below 1, and the interval stretched by the
+    other; one batch shows no spread.
+    """
+    from scipy.special import stdtrit
+
+    batches = len(table)
+    if batches < 2:
+        return 1.0, 1.0
+    phi = dispersion(table["clear"] - table["opened_dead"] + table["infertile_at_hatch"], table["set"])
+    quantile = stdtrit(max(batches - 1, 4), 0.975) / 1.959964
+    return (max(1.0, phi) if math.isfinite(phi) else 1.0), float(quantile)
+
+
+def _shares(row: dict, phi: float, wider: float) -> dict:
     eggs, barren = row["set"], row["infertile_at_hatch"]
     known = row["opened"] - row["opened_dead"] + barren
     unopened = row["clear"] - row["opened"]
@@ -135,17 +150,17 @@ def _shares(row: dict) -> dict:
         "fertile_high": math.nan,
     }
     if row["opened"] > 0:
-        found = true_infertile(eggs, row["clear"], row["opened"], row["opened_dead"])
-        late = barren / eggs
-        out.update(
-            fertile=1 - found.share - late,
-            fertile_low=max(0.0, 1 - found.high - late),
-            fertile_high=1 - found.low - late,
-        )
+        found = true_infertile(*(row[name] / phi for name in ("set", "clear", "opened", "opened_dead")))
+        out.update(_ends(1 - found.share - barren / eggs, found.high - found.share, found.share - found.low, wider))
     elif not row["clear"]:
-        low, high = interval(barren, eggs)
-        out.update(fertile=1 - barren / eggs, fertile_low=1 - high, fertile_high=1 - low)
+        low, high = interval(barren / phi, eggs / phi)
+        out.update(_ends(1 - barren / eggs, high - barren / eggs, barren / eggs - low, wider))
     return out
+
+
+def _ends(fertile: float, below: float, above: float, wider: float) -> dict:
+    low, high = max(0.0, fertile - wider * below), min(1.0, fertile + wider * above)
+    return {"fertile": fertile, "fertile_low": low, "fertile_high": high}
 
 
 def batch_clears(season) -> pd.DataFrame:

@@ -92,7 +92,8 @@ def season_chart(
         usual spread floored at chance), outside; attrs: stage, species, of, spread, provisional, slide (rank
         correlation of the losses with the order of setting, -1 to 1), slide_chance (of a slide at least as
         strong in either direction when the order of the batches means nothing), others (species -> batches that
-        are not in this chart), not_counted (batches of the species without a count of the stage).
+        are not in this chart), not_counted (batches of the species without a count of the stage), timezone (in
+        which the person reads set_at).
     """
     records = season.batches.assign(
         batch=season.batches["batch"].astype(str), species=list(species_by_batch(season.batches).values())
@@ -133,6 +134,7 @@ def season_chart(
         not_counted=left,
         slide=slide,
         slide_chance=chance,
+        timezone=season.timezone,
     )
     return table
 

@@ -28,12 +28,14 @@ def tray_map(season, batch=None) -> pd.DataFrame:
     columns = ["batch", "tray", "row", "col", "egg", "fate", "at_risk", "died"]
     if not len(eggs) or not {"row", "col"} <= set(eggs.columns):
         return pd.DataFrame(columns=columns)
+    eggs = _which_egg(eggs)
     eggs = eggs[eggs["row"].notna() & eggs["col"].notna()]
     if batch is not None:
-        eggs = eggs[eggs["batch"].astype(str) == str(batch)]
-    fates = season.fates[season.fates["egg"] != ""]
-    fate = dict(zip(zip(fates["batch"], fates["egg"].astype(str), strict=True), fates["fate"], strict=True))
-    keys = list(zip(eggs["batch"].astype(str), eggs["egg"].astype(str), strict=True))
+        eggs = eggs[eggs["batch"] == str(batch)]
+    fates = _which_egg(season.fates[season.fates["egg"] != ""])
+    of = ["batch", "name", "nth"]
+    fate = dict(zip(fates[of].itertuples(index=False, name=None), fates["fate"], strict=True))
+    keys = list(eggs[of].itertuples(index=False, name=None))
     out = pd.DataFrame(
         {
             "batch": [key[0] for key in keys],
@@ -47,6 +49,12 @@ def tray_map(season, batch=None) -> pd.DataFrame:
     out["at_risk"] = ~out["fate"].isin(NOT_AT_RISK)
     out["died"] = out["fate"].isin(("dead", "pipped_dead"))
     return out[columns]
+
+
+def _which_egg(table) -> pd.DataFrame:
+    """With batch and name as text, and nth: numbers may begin anew on each tray, so the second egg 1 is told apart."""
+    table = table.assign(batch=table["batch"].astype(str), name=table["egg"].astype(str))
+    return table.assign(nth=table.groupby(["batch", "name"]).cumcount())
 
 
 def neighbours(row, col) -> np.ndarray:

@@ -153,7 +153,8 @@ def _findings(table, before, opening) -> list[str]:
 
 
 def _by_luck(number: float) -> str:
-    return f"about {number:.0f}" if number >= 0.95 else "fewer than 1"
+    # Counts are whole eggs, so fewer than 1 in 20 comparisons reach so small a chance (2.6 to 4.3 % were simulated).
+    return f"up to about {number:.0f}" if number >= 0.95 else "fewer than 1"
 
 
 def _finding(row: dict, before: str) -> str:
@@ -279,7 +280,10 @@ def season_chart_words(table: pd.DataFrame) -> str:
     if ((table["low"] <= 0) & (table["high"] >= 1)).all():
         said += " These few batches differ so much that no limits can be drawn."
     else:
-        said += f" Outside the limits: {named_batches(outside)}." if outside else " No batch lies outside the limits."
+        said += (
+            f" Outside the limits: {named_batches(outside)}; worth a look, no proof: where batches differ much, 3 of "
+            "10 ordinary seasons may have such a batch." if outside else " No batch lies outside the limits."
+        )
     chance = facts["slide_chance"]
     if math.isnan(chance):
         said += " Too few batches to ask for a slide."

@@ -89,3 +89,14 @@ def test_a_larger_sample_of_opened_clears_is_surer():
 def test_impossible_samples_are_refused(counts):
     with pytest.raises(HatchkitError):
         true_infertile(*counts)
+
+
+def test_batches_that_differ_make_fertility_less_sure_than_batches_alike():
+    def fertile(*barren):
+        return clears(tiny_season([dict(batch=number, eggs_set=40, day1=7, clear1=0, dead1=0, hatched=40 - eggs,
+                                        broken_infertile=eggs) for number, eggs in enumerate(barren)])).iloc[0]
+
+    alike, unlike = fertile(8, 8, 8, 8), fertile(1, 15, 2, 14)
+    assert alike["fertile"] == pytest.approx(unlike["fertile"]) == pytest.approx(0.8)
+    width = [row["fertile_high"] - row["fertile_low"] for row in (alike, unlike)]
+    assert width[1] > 1.5 * width[0]

@@ -27,6 +27,13 @@ def test_the_map_holds_every_egg_with_its_fate():
     assert table.iloc[0][["tray", "row", "col", "fate"]].tolist() == ["left", 1, 1, "dead"]
 
 
+def test_numbers_that_begin_anew_on_each_tray_are_two_eggs():
+    eggs = [dict(batch="1", egg=str(n), tray=tray, row=1, col=n, candle1="alive", outcome=outcome)
+            for tray, outcome in (("top", "dead"), ("bottom", "hatched")) for n in range(1, 13)]
+    table = tray_map(tiny_season([dict(batch="1", eggs_set=24, day1=7)], eggs=eggs), "1")
+    assert table.groupby("tray")["died"].sum().to_dict() == {"top": 12, "bottom": 0}
+
+
 def test_a_block_of_dead_is_told_from_chance():
     table = clustering(season({0, 1, 2, 8, 9, 10, 16, 17}, rows=6, cols=8), "1").set_index("question")
     assert table.loc["neighbours", "chance"] < 0.01 and table.loc["together", "chance"] < 0.02
