@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import html
+from functools import cache
 
 import pandas as pd
 
+from hatchkit import reference
 from hatchkit.stage_names import label
 from hatchkit.units import shown, shown_step
 
@@ -70,6 +72,13 @@ def reader_table(table: pd.DataFrame, columns: dict, *, unit: str = "C", timezon
     return ReaderTable(pd.DataFrame(texts, columns=list(texts), dtype=object), left, caption)
 
 
+@cache
+def _differences() -> frozenset:
+    """Columns that hold a difference of temperatures: a step of 1 °C is 1.8 °F, and no 32 is added."""
+    facts = reference.load("columns_climate")
+    return frozenset(facts.loc[facts["unit"] == "K", "column"])
+
+
 def percent(share, digits: int = 0) -> str:
     """A share (0 to 1) as percent."""
     return NOT_KNOWN if pd.isna(share) else f"{100 * share:.{digits}f} %"
@@ -93,7 +102,7 @@ def _worded(column: pd.Series, name: str, unit: str, timezone: str) -> list[str]
         return [NOT_KNOWN if pd.isna(value) or value == "" else word(value) for value in column]
     if name.startswith("share_") or name.endswith("_share"):
         return [percent(value) for value in column]
-    if name.endswith("_step_c") or "degree_hours" in name:
+    if name.endswith("_step_c") or "degree_hours" in name or name in _differences():
         column = shown_step(column, unit)
     elif name.endswith("_c"):
         column = shown(column, unit)

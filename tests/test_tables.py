@@ -55,3 +55,9 @@ def test_degree_hours_follow_the_unit_of_the_picture():
     in_f, in_c = (reader_table(table, {"egg_degree_hours_cold": "Egg too cold (°·h)"}, unit=unit) for unit in "FC")
     assert in_f.texts.iloc[0].to_dict() == {"Egg too cold (°F·h)": "18"}
     assert in_c.texts.iloc[0].to_dict() == {"Egg too cold (°C·h)": "10"}
+
+
+def test_a_difference_of_temperatures_gets_no_32():
+    table = pd.DataFrame({"swing_c": [0.5], "differs_c": [-0.5], "mean_c": [37.5]})
+    texts = reader_table(table, {"swing_c": "Swing (°)", "differs_c": "Differs (°)", "mean_c": "Mean (°)"}, unit="F").texts
+    assert texts.iloc[0].to_dict() == {"Swing (°F)": "0.9", "Differs (°F)": "-0.9", "Mean (°F)": "99.5"}

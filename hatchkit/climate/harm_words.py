@@ -58,7 +58,7 @@ def chronic_words(result, *, batch="", unit="C") -> str:
     text = (f"{name}the estimated egg was warm (over 38.9 °C in hens) for {days(result['days_over_watch'])} on end "
             f"from day {result['first_day']:.0f}")
     if result["days_over_high"]:
-        text += f", for {result['days_over_high']} of them over 39.4 °C"
+        text += f"; over 39.4 °C it was for {days(result['days_over_high'])} on end, then or at another time"
     text += "; the estimate is no better than 0.5 K. Losses from lasting warmth come later than the warmth itself."
     return worded(text, unit)
 

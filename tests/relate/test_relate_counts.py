@@ -35,6 +35,15 @@ def test_a_sixfold_hazard_in_a_quarter_of_twenty_batches_is_a_clear_sign():
     assert "Clear sign" in found.words() and "p =" not in found.words()
 
 
+def test_a_clear_sign_in_small_records_says_that_the_true_difference_is_probably_smaller():
+    small = relate_counts(season(12, 3, ratio=8.0, base=0.05, spread=0.2))
+    large = relate_counts(season(60, 20, eggs=150, ratio=3.0, base=0.05, spread=0.1, seed=2))
+    assert small.verdict == large.verdict == "clear sign"
+    assert small.detectable["doubling"] < 0.5 < large.detectable["doubling"]
+    assert "trust the lower half of the interval" in small.words()
+    assert "trust the lower half" not in large.words()
+
+
 def test_no_effect_in_a_large_season_says_that_a_doubling_would_have_shown():
     found = relate_counts(season(60, 20, eggs=150, base=0.05, spread=0.1, seed=2))
     assert found.verdict == "no sign, and a doubling would have shown"
