@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import count
+
 import pandas as pd
 
 from hatchkit.records.batches_species import KNOWN, species_of_batches
@@ -152,10 +154,12 @@ def _names(frame: pd.DataFrame, found: list) -> pd.Series:
                             done="They are named by their row, such as 'row 7'."))
     if not names.duplicated().any():
         return names.astype(TEXT)
-    again = names.groupby(names).cumcount() + 1
-    for index in frame.index[again > 1]:
-        row = frame.loc[index]
-        found.append(of_row("doubtful", row, column="batch", mend="Give each batch a name of its own.",
+    taken = set(names)
+    for index in frame.index[names.duplicated()]:
+        free = next(name for number in count(2) if (name := f"{names[index]} ({number})") not in taken)
+        found.append(of_row("doubtful", frame.loc[index], column="batch", mend="Give each batch a name of its own.",
                             found=f"the name '{names[index]}' is used for another batch already",
-                            done=f"This one is called '{names[index]} ({again[index]})'."))
-    return names.where(again == 1, names + " (" + again.astype(str) + ")").astype(TEXT)
+                            done=f"This one is called '{free}'."))
+        taken.add(free)
+        names[index] = free
+    return names.astype(TEXT)

@@ -129,7 +129,7 @@ def add_log(looks: pd.DataFrame, batches: pd.DataFrame, log: pd.DataFrame, speci
         batch = batches.loc[where]
         figures = species_table.loc[batch["species"]]
         visits = _timed(visits, batch, figures, found, zone)
-        visits = _fill_counts(visits, batch, found)
+        visits = _fill_counts(visits, batch, _taken_elsewhere(by_batch[name], visits), found)
         mine = _merge(by_batch[name], visits, batch, figures, found)
         by_batch[name] = mine
         _write_back(batches, where, mine)
@@ -167,11 +167,23 @@ def _visit_text(visit) -> str:
     return ", ".join(f"{name} {visit[name]}" for name in kept) or "no counts either"
 
 
-def _fill_counts(visits, batch, found: list):
+def _taken_elsewhere(looks, visits) -> list[tuple]:
+    """(Time, eggs) of what the batch's own row took out at looks that the log does not hold, in order of time."""
+    taken = []
+    for look in looks.sort_values("looked_at").to_dict("records"):
+        eggs = sum(int(look[name]) for name in ("clear", "dead", "removed") if pd.notna(look[name]))
+        if eggs and look["name"] != "hatch" and ((visits["looked_at"] - look["looked_at"]).abs() > _SAME_LOOK).all():
+            taken.append((look["looked_at"], eggs))
+    return taken
+
+
+def _fill_counts(visits, batch, elsewhere, found: list):
     """Check the eggs left against what was taken out, and fill the one count that was not written."""
     inside = batch["eggs_set"]
     visits = visits.copy()
     for index, visit in visits.iterrows():
+        while elsewhere and elsewhere[0][0] < visit["looked_at"]:
+            inside = inside - elsewhere.pop(0)[1]
         out = [visit[name] for name in ("clear", "dead", "removed")]
         kept = sum(int(count) for count in out if pd.notna(count))
         if pd.notna(visit["left"]) and pd.notna(inside):

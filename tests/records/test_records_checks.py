@@ -149,6 +149,22 @@ def test_a_log_of_candlings_becomes_the_same_tables(tmp_path):
     assert (read.problems["severity"] == "note").all()
 
 
+@pytest.mark.parametrize("second", ["0,0,0,21", "0,,0,21"])
+def test_eggs_left_are_counted_after_what_the_batch_s_own_row_took_out(tmp_path, second):
+    write_csv(tmp_path, ["batch,species,set_at,eggs_set,candle1_at,clear1,dead1,hatched",
+                         "B1,hen,2026-03-01 12:00,24,2026-03-08 12:00,2,1,21"])
+    log = ["Batch,Date,Clear,Dead,Removed,Left", f"B1,2026-03-15,{second}"]
+    read = hk.load_season(write_csv(tmp_path, log, name="candling.csv"))
+    assert not read.problems["found"].str.contains("are said to be left|was not written").any()
+    assert read.fates.groupby("fate")["eggs"].sum().to_dict() == {"clear": 2, "dead": 1, "hatched": 21}
+
+
+def test_a_batch_named_like_the_second_of_two_keeps_its_name(tmp_path):
+    rows = [f"{name},hen,2026-03-0{day} 12:00,20,15" for day, name in enumerate(["A", "A (2)", "A"], start=1)]
+    read = hk.load_season(write_csv(tmp_path, ["batch,species,set_at,eggs_set,hatched", *rows]))
+    assert read.batches["batch"].tolist() == ["A", "A (2)", "A (3)"]
+
+
 def test_a_log_in_disorder_with_days_names_and_one_count_left_out(tmp_path):
     write_csv(tmp_path, ["batch,species,set_at,eggs_set,hatched", "B1,duck,2026-03-01 12:00,30,20"])
     lines = [
