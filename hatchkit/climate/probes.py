@@ -41,7 +41,7 @@ def probe_truth(season) -> pd.DataFrame:
         setting = machine_air.settings_of(season, incubator)
         pairs = _pairs(readings)
         for probe, own in readings.groupby("probe", sort=True):
-            offset = _offset(setting, probe)
+            offset = _offset(setting, probe, own)
             row = dict.fromkeys(TRUTH_COLUMNS, np.nan) | {
                 "incubator": incubator, "probe": str(probe), "readings": int(own["temp_c"].notna().sum()),
                 "doubted": int(own["doubt"].fillna("").ne("").sum()), "offset_c": offset,
@@ -140,11 +140,13 @@ def _share(track, mark) -> float:
     return float(track.loc[mark, "hours"].sum() / total) if total > 0 else float("nan")
 
 
-def _offset(setting, probe) -> float:
-    """The probe's offset in season.toml: a number for all probes, or a table by probe."""
+def _offset(setting, probe, readings) -> float:
+    """The probe's offset: what was added to its readings, or the 0 that season.toml gives for it."""
+    added = (readings["temp_c"] - readings["temp_logged_c"]).median() if "temp_logged_c" in readings else 0.0
+    if added:  # NaN too: without a temperature there is nothing to go by
+        return round(float(added), 6)
     offset = setting.get("probe_offset_c")
-    if isinstance(offset, dict):
-        offset = offset.get(str(probe))
+    offset = offset.get(str(probe)) if isinstance(offset, dict) else offset
     return float(offset) if offset is not None else float("nan")
 
 

@@ -32,6 +32,13 @@ def test_an_offset_from_a_check_is_told():
     assert probe_truth(season()).iloc[0]["verdict"] == "not checked"
 
 
+def test_an_offset_that_was_added_is_told_however_the_probe_is_spelt_in_the_settings():
+    rows = readings(probe="Temp A")
+    rows["temp_logged_c"] = rows["temp_c"] + 0.3
+    row = probe_truth(season(rows, settings={"incubators": {"A": {"probe_offset_c": {"temp a": -0.3}}}})).iloc[0]
+    assert row["offset_c"] == -0.3 and row["checked"]
+
+
 def test_doubted_readings_are_counted_and_not_compared():
     rows = readings()
     rows.loc[:99, "doubt"] = "stuck"
