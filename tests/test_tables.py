@@ -59,5 +59,6 @@ def test_degree_hours_follow_the_unit_of_the_picture():
 
 def test_a_difference_of_temperatures_gets_no_32():
     table = pd.DataFrame({"swing_c": [0.5], "differs_c": [-0.5], "mean_c": [37.5]})
-    texts = reader_table(table, {"swing_c": "Swing (°)", "differs_c": "Differs (°)", "mean_c": "Mean (°)"}, unit="F").texts
+    names = {"swing_c": "Swing (°)", "differs_c": "Differs (°)", "mean_c": "Mean (°)"}
+    texts = reader_table(table, names, unit="F").texts
     assert texts.iloc[0].to_dict() == {"Swing (°F)": "0.9", "Differs (°F)": "-0.9", "Mean (°F)": "99.5"}

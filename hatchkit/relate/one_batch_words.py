@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from hatchkit.relate.verdict import rules
 from hatchkit.relate.words import in_ten, look_words, many
 
 #: With fewer other batches the comparison rests on the prior, not on this person's own losses.
@@ -16,6 +15,8 @@ def one_batch_in_words(found) -> str:
     ----------
     found : OneBatch
     """
+    from hatchkit.relate.one_batch import later_and_high
+
     parts = [f"Batch {found.batch}: {found.verdict}."]
     hit = found.windows[found.windows["part"] == "with excursion"]
     if len(hit):
@@ -25,10 +26,9 @@ def one_batch_in_words(found) -> str:
             f"would lead one to expect {hit['expected'].sum():.1f}. So many or more come by luck in "
             f"{in_ten(found.chance)} such batches."
         )
-        after = found.windows[found.windows["part"] == "after"]
-        high = after[after["chance"] <= rules()["clear_chance"]]
-        if len(high):
-            before = " and ".join(map(look_words, high["name"]))
+        high = later_and_high(found.windows)
+        if high:
+            before = " and ".join(map(look_words, high))
             parts.append(f"A later window also held more than usual (before {before}).")
         if found.others < FEW_OTHERS:
             others = many(found.others, "batch", "batches")

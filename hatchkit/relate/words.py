@@ -163,7 +163,6 @@ def _together(found) -> str:
         | table["says"].str.contains("go together (", regex=False)
         | table["says"].str.contains("exactly", regex=False)
     ]
-    weak = weak[~weak["says"].str.contains("do not go together", regex=False)]
     return " ".join(weak["says"])
 
 
