@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import os
 from dataclasses import replace
+from numbers import Integral
 from pathlib import Path
 
 import numpy as np
@@ -143,6 +144,7 @@ def draw_season(*, seed, cause=None, severity="severe", times=1, batches=8, eggs
     """
     from hatchkit.losses.fates import build_fates
 
+    _whole_numbers(seed=seed, times=times, batches=batches, eggs=eggs, incubators=incubators)
     plan, tables, answer, _ = _drawn(
         seed, cause=cause, severity=severity, times=times, batches=batches, eggs=eggs, species=species,
         incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
@@ -176,6 +178,7 @@ def simulate_season(folder, *, seed, cause=None, severity="severe", times=1, bat
     -------
     Answer
     """
+    _whole_numbers(seed=seed, times=times, batches=batches, eggs=eggs, incubators=incubators)
     folder = empty_folder(folder)
     if answer is not None and folder.resolve() in Path(answer).resolve().parents:
         raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
@@ -199,6 +202,13 @@ def simulate_season(folder, *, seed, cause=None, severity="severe", times=1, bat
     if answer is not None:
         sealed.write(answer)
     return sealed
+
+
+def _whole_numbers(**given) -> None:
+    for name, value in given.items():
+        least = 0 if name == "seed" else 1
+        if not isinstance(value, Integral) or value < least:
+            raise HatchkitError(f"{name} must be a whole number from {least} up, not {value!r}.")
 
 
 def empty_folder(folder) -> Path:

@@ -36,7 +36,7 @@ class Lab:
                 stdout=log, stderr=log, cwd=ROOT,
                 env={**os.environ, **own, "JUPYTER_RUNTIME_DIR": str(runtime)})
         info = wait_for(lambda: next(iter(runtime.glob("jpserver-*.json")), None), 60, self.log.read_text)
-        facts = wait_for(lambda: json.loads(info.read_text() or "null"), 5)
+        facts = wait_for(lambda: json.loads(info.read_text(encoding="utf-8") or "null"), 5)
         self.token, self.server = facts["token"], facts["pid"]
 
     def address(self, page):

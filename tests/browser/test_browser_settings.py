@@ -9,7 +9,7 @@ SETTINGS = Path(surface.__file__).parent / "lab_settings"
 
 
 def test_the_question_about_news_is_answered_and_no_update_is_looked_for():
-    overrides = json.loads((SETTINGS / "overrides.json").read_text())
+    overrides = json.loads((SETTINGS / "overrides.json").read_text(encoding="utf-8"))
     notices = overrides["@jupyterlab/apputils-extension:notification"]
     assert notices == {"fetchNews": "false", "checkForUpdates": False}
 

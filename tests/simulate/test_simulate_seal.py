@@ -77,7 +77,7 @@ def test_no_word_of_the_answer_is_in_any_file(tmp_path):
         simulate_season(folder, seed=21, cause=cause, batches=2, step_minutes=60)
         cells = [str(cell.value).lower() for sheet in load_workbook(folder / "batches.xlsx")
                  for row in sheet.iter_rows() for cell in row if isinstance(cell.value, str)]
-        text = " ".join(cells) + (folder / "season.toml").read_text().lower()
+        text = " ".join(cells) + (folder / "season.toml").read_text(encoding="utf-8").lower()
         hidden = set(cause_names()) - {"none", "contaminated"} | {k for kills in KILLS.values() for k in kills}
         assert not [word for word in hidden - {"rotten", "late", "heat", "cold", "wet", "dry"} if word in text]
         assert "seed" not in text and "hatchkit" not in text

@@ -122,13 +122,22 @@ def test_columns_of_the_answer_are_listed():
 
 def test_a_folder_in_use_and_an_answer_inside_it_are_refused(tmp_path):
     (tmp_path / "mine").mkdir()
-    (tmp_path / "mine" / "batches.csv").write_text("mine")
+    (tmp_path / "mine" / "batches.csv").write_text("mine", encoding="utf-8")
     with pytest.raises(HatchkitError, match="not empty"):
         simulate_season(tmp_path / "mine", seed=1)
     with pytest.raises(HatchkitError, match="must not lie"):
         simulate_season(tmp_path / "new", seed=1, answer=tmp_path / "new" / "answer.json")
     with pytest.raises(HatchkitError, match="no export style"):
         simulate_season(tmp_path / "new2", seed=1, style="telegram")
+
+
+@pytest.mark.parametrize("wish", [dict(seed=-3), dict(seed="x"), dict(batches=0), dict(eggs=0), dict(incubators=2.5)])
+def test_a_number_of_no_use_is_refused_before_anything_is_made(tmp_path, wish):
+    with pytest.raises(HatchkitError, match=f"{next(iter(wish))} must be a whole number from"):
+        simulate_season(tmp_path / "sim", **{"seed": 3, **wish})
+    assert not (tmp_path / "sim").exists()
+    with pytest.raises(HatchkitError, match="must be a whole number"):
+        draw_season(**{"seed": 3, **wish})
 
 
 def test_the_command_writes_a_new_season_and_refuses_a_folder_in_use(tmp_path, capsys):
