@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import os
 import re
 import sys
 from pathlib import Path
@@ -23,11 +24,16 @@ def main(arguments=None) -> int:
         parser.print_help()
         return 2
     try:
-        return options.run(options) or 0
+        status = options.run(options) or 0
+        sys.stdout.flush()
+        return status
     except HatchkitError as error:
         print(f"hatchkit: {error}", file=sys.stderr)
     except KeyboardInterrupt:
         print("hatchkit: stopped.", file=sys.stderr)
+    except BrokenPipeError:  # whoever reads our words has seen enough of them, as in: hatchkit check demo | head
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
     except OSError as error:
         print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
     return 2

@@ -222,5 +222,13 @@ def test_options_of_the_test_command_go_to_pytest(monkeypatch):
     assert called[0][-3:] == ["tests/test_units.py", "-q", "--durations=3"]
 
 
+@pytest.mark.skipif(os.name == "nt", reason="a pipe closes the POSIX way")
+def test_a_reader_who_has_seen_enough_is_no_error():
+    head = subprocess.Popen([sys.executable, "-m", "hatchkit", "check", "demo"], stdout=subprocess.PIPE,
+                            stderr=subprocess.PIPE, cwd=ROOT)
+    head.stdout.close()
+    assert head.stderr.read() == b"" and head.wait(timeout=60) == 0
+
+
 def test_a_command_is_needed(capsys):
     assert run(capsys)[0] == 2
