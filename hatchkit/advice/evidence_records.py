@@ -65,7 +65,7 @@ def _flock_clears(gathered, row) -> float:
 
 def _clear_odds(counts, batches) -> float:
     part = counts.reindex(batches).fillna(0.0)
-    return (part["clear"].sum() + 0.5) / (part.sum(axis=None) - part["clear"].sum() + 0.5)
+    return (part["clear"].sum() + 0.5) / (part.to_numpy().sum() - part["clear"].sum() + 0.5)
 
 
 def _malpositions(gathered, row) -> float:

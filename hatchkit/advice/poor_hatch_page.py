@@ -44,12 +44,14 @@ class ClimatePage:
         lines = ["No temperature was logged for this batch, so nothing is known of heat or cold."]
         if self.timeline is not None:
             told = self.excursions[self.excursions["notable"].astype(bool)]
-            lines = [climate_words.excursions_words(self.excursions)]
+            lines = [climate_words.excursions_words(self.excursions, unit=unit)]
             lines += [
                 climate_words.excursion_words(row, timezone=self.timezone, unit=unit)
                 for row in told.head(2).to_dict("records")
             ]
-        lines += [climate_words.clock_words(row, timezone=self.timezone) for row in self.clock.to_dict("records")]
+        lines += [
+            climate_words.clock_words(row, timezone=self.timezone, unit=unit) for row in self.clock.to_dict("records")
+        ]
         lines += [climate_words.water_words(row) for row in self.water.to_dict("records")]
         lines.append(
             tray_words(self.tray)

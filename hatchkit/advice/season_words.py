@@ -7,10 +7,10 @@ from hatchkit.advice.score import CONFIDENT, MOST_UNACCOUNTED
 from hatchkit.stage_names import in_words
 from hatchkit.tables import percent
 
-STAGE_SURE = "sure of the count; the cause is not known, and the published level is itself rough"
+STAGE_SURE = "sure of the count; the cause is not known, and the published level is of hens and itself rough"
 
 STAGE_ASSUMED = ("the stage is partly assumed, as many died between two looks; the cause is not known, and the "
-                 "published level is itself rough")
+                 "published level is of hens and itself rough")
 
 STAGE_NEXT = {
     "clear": "Open the clears of the next candling: infertile and dead too early to see need different cures.",
@@ -92,18 +92,18 @@ def what_if(result) -> str:
     if facts["left_out"]:
         text += (f" Not among them: {facts['left_out_eggs']:.0f} eggs of batch{'es' if facts['left_out'] > 1 else ''} "
                  f"{facts['left_out_names']}, whose hatch is not over or whose records cannot be read.")
-    causes = table[table["block"] == "cause"]
-    if len(causes):
-        first = causes.iloc[0]
-        text += f" The cause with most eggs to it is: {first['name'].lower()}, about {first['eggs']:.0f}."
+    if facts["probable"]:
+        text += f" Of the causes that are probable in some batch, most eggs go to: {facts['probable']}."
+    else:
+        text += " No cause is probable in any batch."
     if facts["chicks_back"] != facts["chicks_back"]:
-        return text + " What a season without excursions would have given cannot be told from these records."
+        return (f"{text} Whether the season would have given more without its excursions cannot be told from these "
+                "records.")
     more = "more" if facts["chicks_back"] >= 0 else "fewer"
     return (
-        f"{text} Without the excursions the season would plausibly have given "
-        f"{abs(facts['chicks_back']):.0f} {more} "
-        f"chicks (95 % range {facts['chicks_low']:.0f} to {facts['chicks_high']:.0f}; on harm by excursions: "
-        f"{facts['verdict']})."
+        f"{text} If the surplus of deaths in the windows with excursions came from these, the season would have given "
+        f"about {abs(facts['chicks_back']):.0f} {more} chicks without them (95 % range {facts['chicks_low']:.0f} to "
+        f"{facts['chicks_high']:.0f}; on harm by excursions: {facts['verdict']})."
     )
 
 

@@ -13,9 +13,13 @@ from hatchkit.advice.causes import UNNAMED, season_causes
 from hatchkit.advice.score import CONFIDENT
 from hatchkit.advice.tally import STAGES
 from hatchkit.problems import HatchkitError
+from hatchkit.relate.verdict import CLEAR, SOME
 
 #: A cause that accounts for less than this many eggs is not shown.
 LEAST_EGGS = 0.5
+
+#: ... and one that weighs less than this in every batch is not named as the season's largest.
+PROBABLE = 0.5
 
 
 @dataclass(frozen=True)
@@ -61,7 +65,8 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     -----
     A cause's eggs are those that it would account for in each batch times its weight there, so that
     doubtful causes count by as much as they are believed. The last block is the predictive draw of
-    `relate.excess`: chicks lost in batches whose windows held an excursion.
+    `relate.excess`: chicks lost in batches whose windows held an excursion. It is given only where the relation shows
+    some sign at least: otherwise the number would suggest what the verdict denies.
     """
     causes = season_causes(season) if causes is None else causes
     if not causes:
@@ -75,11 +80,12 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
         assumed=_assumed(causes, max(rows, key=lambda row: (row["key"] in STAGES, row["eggs"]))["key"]),
         hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()),
         verdict=verdict,
+        probable=_probable(causes),
         chicks_back=np.nan,
         chicks_low=np.nan,
         chicks_high=np.nan,
     )
-    if excess is not None:
+    if excess is not None and verdict in (CLEAR, SOME):
         facts |= dict(
             chicks_back=excess["chicks_lost"], chicks_low=excess["chicks_low"], chicks_high=excess["chicks_high"]
         )
@@ -87,7 +93,7 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
             dict(
                 block="excursions",
                 key="excursions",
-                name="chicks more (or fewer) than hatched",
+                name="chicks more (or fewer) than hatched, if the surplus of deaths came from them",
                 eggs=excess["chicks_lost"],
                 low=excess["chicks_low"],
                 high=excess["chicks_high"],
@@ -96,6 +102,13 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
         )
     columns = ["block", "key", "name", "eggs", "low", "high", "usual"]
     return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
+
+
+def _probable(causes) -> str:
+    """The cause with most eggs to it of those that are probable in some batch, with its eggs; empty if none is."""
+    table = eggs_by_cause(causes)
+    table = table[(table["firmest"] >= PROBABLE) & (table["eggs"] >= LEAST_EGGS)]
+    return "" if table.empty else f"{table['name'].iloc[0].lower()}, about {table['eggs'].iloc[0]:.0f}"
 
 
 def _eggs_set(causes) -> float:
