@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pandas as pd
 
 from hatchkit import reference
@@ -103,10 +104,10 @@ def _above(stage, causes) -> bool:
     The level leaves 1 chance in 20 for all stages together (Bonferroni). Of ordinary simulated seasons 77 to 99 %
     had such a stage before, 1 to 7 % have it now, 15 % with 20 batches that differ much.
     """
-    patterns = [c.pattern.set_index("stage")["eggs"] for c in causes.values()]
-    eggs = [pattern.sum() for pattern in patterns]
-    found = pooled([pattern[stage] for pattern in patterns], eggs, level=1 - 2 * 0.05 / len(STAGES[1:]))
-    return found.low > published_eggs(stage, causes) / sum(eggs)
+    counts = np.array([c.pattern["eggs"] for c in causes.values()], dtype=float)  # columns in the order of STAGES
+    eggs = counts.sum(axis=1)
+    found = pooled(counts[:, STAGES.index(stage)], eggs, level=1 - 2 * 0.05 / len(STAGES[1:]))
+    return found.low > published_eggs(stage, causes) / eggs.sum()
 
 
 def _from_stages(causes) -> list[dict]:

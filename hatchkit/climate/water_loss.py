@@ -164,8 +164,10 @@ def _batch_row(season, row) -> dict:
     out |= {"target_low": float(figures["loss_low_share"]), "target_high": float(figures["loss_high_share"]),
             "transfer_day": float(figures["transfer_day"])}
     track = batch_track(season, row["batch"])
-    series = weighings(season, row, figures)
-    lines = egg_lines(series)
+    if not len(season.weights) or not season.weights["batch"].eq(row["batch"]).any():
+        # The weights at setting alone tell of no loss; most batches have no more, and need no search.
+        return out | _indication(season, row, figures, track, out["transfer_day"])
+    lines = egg_lines(weighings(season, row, figures))
     lines = lines[lines["last_day"] - lines["first_day"] >= LEAST_DAYS]
     if lines.empty:
         return out | _indication(season, row, figures, track, out["transfer_day"])
