@@ -123,16 +123,19 @@ def _output_options(sub) -> None:
 
 def _check(options) -> None:
     import hatchkit as hk
+    from hatchkit.outputs import safe_output
     from hatchkit.records import check
 
+    table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
+    page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
     season = hk.load_season(options.folder)
     print(check.check_table(season))
-    if options.csv:
-        check.write_problems_csv(season.problems, options.csv)
-        print(f"The list is in {Path(options.csv).resolve()}")
-    if options.html:
-        Path(options.html).write_text(check.problems_html(season.problems), encoding="utf-8")
-        print(f"The page is in {Path(options.html).resolve()}")
+    if table:
+        check.write_problems_csv(season.problems, table)
+        print(f"The list is in {table}")
+    if page:
+        page.write_text(check.problems_html(season.problems), encoding="utf-8")
+        print(f"The page is in {page}")
 
 
 def _review(options) -> None:

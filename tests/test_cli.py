@@ -131,6 +131,9 @@ def test_input_files_are_never_written_to(season_folder, capsys):
 
 
 @pytest.mark.parametrize("command", [
+    ["check", ".", "--csv", "batches.csv"],
+    ["check", ".", "--csv", "sensors/A.csv"],
+    ["check", ".", "--html", "season.toml"],
     ["review", ".", "-o", "batches.csv"],
     ["review", ".", "-o", "season.toml"],
     ["review", ".", "-o", "sensors/A.csv"],
