@@ -42,7 +42,7 @@ def test_a_good_folder_is_checked_with_status_0(season_folder, capsys):
 
 def test_the_list_of_problems_can_be_written_as_csv_and_html(season_folder, capsys, tmp_path):
     rows = [GOOD, ["=1+1<b>", "dodo", "A", "2026-03-01", 24, None, None, None, 20]]
-    status, _, _ = run(capsys, "check", season_folder(*rows), "--csv", tmp_path / "p.csv",
+    status, _, _ = run(capsys, "check", season_folder(*rows), "--csv", tmp_path / "problems.csv",
                        "--html", tmp_path / "p.html")
     assert status == 0
     csv_text, html_text = ((tmp_path / name).read_text(encoding="utf-8") for name in ("p.csv", "p.html"))
