@@ -45,7 +45,7 @@ def test_the_list_of_problems_can_be_written_as_csv_and_html(season_folder, caps
     status, _, _ = run(capsys, "check", season_folder(*rows), "--csv", tmp_path / "problems.csv",
                        "--html", tmp_path / "p.html")
     assert status == 0
-    csv_text, html_text = ((tmp_path / name).read_text(encoding="utf-8") for name in ("p.csv", "p.html"))
+    csv_text, html_text = ((tmp_path / name).read_text(encoding="utf-8") for name in ("problems.csv", "p.html"))
     assert "dodo" in csv_text and "dodo" in html_text
     assert not any(cell.startswith(("=", "+", "@")) for line in csv_text.splitlines() for cell in line.split(","))
     assert "<b>" not in html_text.replace("<b>Lost</b>", "")
