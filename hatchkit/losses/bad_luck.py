@@ -14,6 +14,9 @@ from hatchkit.problems import HatchkitError
 #: A comparison is called unusual when its chance, allowed for all comparisons made, is at most this.
 UNUSUAL = 0.10
 
+#: ... and it must lie outside the range that is told beside it, 95 % with one half of the rest on each side.
+OUTSIDE = 0.025
+
 #: Fewer other batches than this say little of the spread between batches.
 FEW = 5
 
@@ -71,7 +74,7 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
     table = pd.DataFrame(rows, columns=COLUMNS)
     for before in ("", "norm_"):
         table[before + "adjusted"] = adjusted(table[before + "chance"].to_numpy(dtype=float))
-        table[before + "unusual"] = table[before + "adjusted"] <= UNUSUAL
+        table[before + "unusual"] = (table[before + "adjusted"] <= UNUSUAL) & (table[before + "chance"] <= OUTSIDE)
     table["unusual_from"] = _unusual_from(table, expected)
     order = {batch: place for place, batch in enumerate(season.batches["batch"].astype(str))}
     table = table.sort_values("batch", key=lambda names: names.map(order), kind="stable").reset_index(drop=True)
@@ -106,7 +109,7 @@ def _unusual_from(table, expected) -> list[float]:
     made, flagged = table["chance"].notna().sum(), table["unusual"].sum()
     out = []
     for chance, found, stage in zip(expected, table["unusual"], table["stage"], strict=True):
-        rare = UNUSUAL * (flagged if found else flagged + 1) / max(made, 1)
+        rare = min(OUTSIDE, UNUSUAL * (flagged if found else flagged + 1) / max(made, 1))
         out.append(np.nan if chance is None else count_for(chance, rare, fewer=stage == "hatched"))
     return out
 

@@ -155,3 +155,15 @@ def test_a_count_that_is_rare_alone_is_named_with_what_it_would_have_taken():
     said = words.bad_luck_words(table)
     assert "Rare alone, but not called unusual" in said
     assert f"{row['unusual_from']:.0f} or more would have been called unusual" in said
+
+
+def test_nothing_is_unusual_within_the_range_that_is_told_beside_it():
+    """Six comparisons of one bad batch: the mildest of four passes the allowance for six, and lies in its range."""
+    season = tiny_season([dict(batch=1, eggs_set=24, day1=7, clear1=5, dead1=2, hatched=9, broken_late=5,
+                               pipped_dead=2, broken_mid=1)])
+    table = bad_luck(season)
+    for before in ("", "norm_"):
+        found = table[table[before + "unusual"].astype(bool)]
+        assert not found[before + "chance"].gt(0.025).any()
+    told = table[table["norm_chance"].between(0.025, 0.05)]
+    assert (told["norm_adjusted"] <= 0.10).any() and not told["norm_unusual"].any()
