@@ -9,7 +9,7 @@ import numpy as np
 
 from hatchkit.figures import style
 from hatchkit.figures.trays import tray_map
-from hatchkit.losses.spelling import eggs_words
+from hatchkit.spelling import eggs_words
 from hatchkit.stage_names import in_words
 
 __all__ = ["death_age", "egg_ledger", "losses_by_group", "season_chart", "stage_losses", "tray_map"]

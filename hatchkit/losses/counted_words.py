@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hatchkit.losses.spelling import eggs_words, listed, named_batches
+from hatchkit.spelling import eggs_words, listed, named_batches
 from hatchkit.stage_names import in_words
 
 

@@ -8,7 +8,7 @@ import pandas as pd
 
 from hatchkit.losses.counted_words import not_compared_words, not_counted_words
 from hatchkit.losses.season_chart import FEWEST
-from hatchkit.losses.spelling import (
+from hatchkit.spelling import (
     DENOMINATORS,
     batch_count,
     batches_words,
