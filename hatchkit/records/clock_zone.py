@@ -70,7 +70,8 @@ def to_utc(local, timezone) -> tuple[np.ndarray, list]:
     good = ~np.isnat(local)
     if not good.any():
         return local, []
-    if (np.diff(local[good]) < np.timedelta64(0)).mean() > 0.5 and good.sum() > 1:
+    ways = np.sign(np.diff(local[good]).astype(np.int64))
+    if ways.sum() < 0:
         # Newest first: what follows is about a clock that goes on, so the file is read from its end.
         utc, notes = to_utc(local[::-1], timezone)
         return utc[::-1], notes

@@ -174,3 +174,8 @@ def test_a_log_written_newest_first_passes_the_change_of_the_hour(tmp_path, day)
         assert list(readings["time"]) == list(utc)
         assert not readings["doubt"].astype(bool).any()
         assert not problems["severity"].isin(["lost", "doubtful"]).any()
+
+
+def test_a_log_of_one_reading_has_no_direction():
+    local = np.array(["2026-10-25T12:00"], dtype="datetime64[us]")
+    assert to_utc(local, ROME)[0].tolist() == np.array(["2026-10-25T11:00"], dtype="datetime64[us]").tolist()
