@@ -11,10 +11,10 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit.problems import HatchkitError, problem
-from hatchkit.records.told import many
 from hatchkit.records.values import shown, text_of
 from hatchkit.records.words import plain
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
+from hatchkit.spelling import many
 
 SHEET_COLUMNS = ("case", "batch", "stage", "cause", "eggs_lost", "eggs_lost_low", "eggs_lost_high", "why")
 ANSWER = ("stage", "cause", "eggs_lost", "eggs_lost_low", "eggs_lost_high")

@@ -29,6 +29,11 @@ def eggs_words(eggs: float) -> str:
     return f"{eggs:.0f}" if abs(eggs - round(eggs)) < 0.05 else f"{eggs:.1f}"
 
 
+def many(number, one: str, several: str = "") -> str:
+    """"1 reading", "2 readings", "3 batches" (the last with `several` = "batches")."""
+    return f"{number} {one if number == 1 or number == '1' else several or one + 's'}"
+
+
 def batch_count(number: int) -> str:
     """"1 batch", "3 batches"."""
     return "1 batch" if number == 1 else f"{number} batches"

@@ -10,6 +10,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice.tally import STAGES
+from hatchkit.spelling import day_words
 from hatchkit.stage_names import in_words
 from hatchkit.tables import percent
 
@@ -137,7 +138,8 @@ def _between_words(seen: Seen, expected, doublings, rho) -> tuple[list, list]:
             continue
         normal = expected[columns].sum()
         stages = " or ".join(in_words(STAGES[place]).removesuffix(" dead") for place in columns)
-        days = f"between day {_day(first)} and {_day(last)}" if np.isfinite(last) else f"after day {_day(first)}"
+        days = (f"between day {day_words(first)} and {day_words(last)}" if np.isfinite(last) else
+                f"after day {day_words(first)}")
         told = f"{eggs:.0f} dead {days} ({stages}, not known which; {_eggs(normal)} is usual for these together)"
         spread = np.sqrt(max(normal, 1.0) * (1 + (seen.counts.sum() - 1) * rho))
         if eggs > normal + spread and doublings[columns].max() >= 1:
@@ -145,10 +147,6 @@ def _between_words(seen: Seen, expected, doublings, rho) -> tuple[list, list]:
         elif eggs > normal + 2 * spread and not doublings[columns].any():
             against.append(f"it does not explain the {told}")
     return fits, against
-
-
-def _day(day) -> str:
-    return f"{day:.1f}".removesuffix(".0")
 
 
 def _eggs(number) -> str:

@@ -71,7 +71,9 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     causes = season_causes(season) if causes is None else causes
     if not causes:
         raise HatchkitError("No batch has its end on record, so it cannot be said what the season lost.")
-    rows = _stages(causes) + _by_cause(causes)
+    by_cause = eggs_by_cause(causes)
+    by_cause = by_cause[by_cause["eggs"] >= LEAST_EGGS]
+    rows = _stages(causes) + _by_cause(by_cause)
     excess, verdict = _excess(season, relation)
     facts = dict(
         eggs_set=_eggs_set(causes),
@@ -80,7 +82,7 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
         assumed=_assumed(causes, max(rows, key=lambda row: (row["key"] in STAGES, row["eggs"]))["key"]),
         hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()),
         verdict=verdict,
-        probable=_probable(causes),
+        probable=_probable(by_cause),
         chicks_back=np.nan,
         chicks_low=np.nan,
         chicks_high=np.nan,
@@ -104,10 +106,9 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
 
 
-def _probable(causes) -> str:
+def _probable(table) -> str:
     """The cause with most eggs to it of those that are probable in some batch, with its eggs; empty if none is."""
-    table = eggs_by_cause(causes)
-    table = table[(table["firmest"] >= PROBABLE) & (table["eggs"] >= LEAST_EGGS)]
+    table = table[table["firmest"] >= PROBABLE]
     return "" if table.empty else f"{table['name'].iloc[0].lower()}, about {table['eggs'].iloc[0]:.0f}"
 
 
@@ -175,8 +176,7 @@ def eggs_by_cause(causes) -> pd.DataFrame:
     return table.sort_values("eggs", ascending=False, kind="stable", ignore_index=True)
 
 
-def _by_cause(causes) -> list[dict]:
-    table = eggs_by_cause(causes)
+def _by_cause(table) -> list[dict]:
     return [
         dict(
             block="cause",
@@ -187,7 +187,7 @@ def _by_cause(causes) -> list[dict]:
             high=np.nan,
             usual=np.nan,
         )
-        for row in table[table["eggs"] >= LEAST_EGGS].to_dict("records")
+        for row in table.to_dict("records")
     ]
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.climate.words import many, step
+from hatchkit.climate.words import step
+from hatchkit.spelling import many
 from hatchkit.tables import percent
 from hatchkit.units import shown_step, temperature
 

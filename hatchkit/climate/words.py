@@ -7,6 +7,7 @@ import pandas as pd
 
 from hatchkit.climate.egg_heat import constant
 from hatchkit.climate.harm_words import cold_words, heat_words, length
+from hatchkit.spelling import many
 from hatchkit.tables import percent
 from hatchkit.units import shown_step, temperature, worded
 
@@ -43,11 +44,6 @@ def step(step_c, unit="C", digits=1) -> str:
 def _signed(value, digits=0) -> str:
     text = f"{value:+.{digits}f}"
     return text if float(text) else text[1:]
-
-
-def many(count, one, more) -> str:
-    """A number with its word: 1 batch, 2 batches."""
-    return f"{count} {one if count == 1 else more}"
 
 
 def excursion_words(row, *, timezone="UTC", unit="C") -> str:

@@ -13,7 +13,7 @@ from hatchkit.losses.counted import counted
 from hatchkit.losses.counts import choose, read_counts
 from hatchkit.losses.egg_rows import text
 from hatchkit.losses.ledger import usable
-from hatchkit.losses.proportions import dispersion, interval
+from hatchkit.losses.proportions import dispersion, interval, normal_quantile, t_quantile
 from hatchkit.losses.schedule import by_batch, count, schedule, species_figures
 from hatchkit.problems import HatchkitError
 
@@ -127,14 +127,11 @@ def _spread(table) -> tuple[float, float]:
     As in `proportions.widened`: counts are divided by the one, never below 1, and the interval stretched by the
     other; one batch shows no spread.
     """
-    from scipy.special import stdtrit
-
-    batches = len(table)
-    if batches < 2:
+    if len(table) < 2:
         return 1.0, 1.0
     phi = dispersion(table["clear"] - table["opened_dead"] + table["infertile_at_hatch"], table["set"])
-    quantile = stdtrit(max(batches - 1, 4), 0.975) / 1.959964
-    return (max(1.0, phi) if math.isfinite(phi) else 1.0), float(quantile)
+    wider = t_quantile(len(table)) / normal_quantile(0.95)
+    return (max(1.0, phi) if math.isfinite(phi) else 1.0), wider
 
 
 def _shares(row: dict, phi: float, wider: float) -> dict:

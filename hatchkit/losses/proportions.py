@@ -59,11 +59,12 @@ def interval(count, total, method: str = "wilson", *, level: float = 0.95):
     if np.any((k < 0) | (k > n + 1e-9)):
         raise HatchkitError("A count must lie between 0 and the total that it is taken from.")
     n = np.where(n > 0, n, np.nan)
-    low, high = _wilson(k, n, _normal_quantile(level)) if method == "wilson" else _beta(k, n, method, level)
+    low, high = _wilson(k, n, normal_quantile(level)) if method == "wilson" else _beta(k, n, method, level)
     return (float(low), float(high)) if low.ndim == 0 else (low, high)
 
 
-def _normal_quantile(level: float) -> float:
+def normal_quantile(level: float) -> float:
+    """Two-sided quantile of the normal distribution: 1.96 for 0.95."""
     from statistics import NormalDist
 
     return NormalDist().inv_cdf(0.5 + level / 2)
@@ -140,13 +141,17 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
     return Pooled(found / eggs, low, high, phi, len(n), float(eggs))
 
 
-def widened(found, eggs, phi, batches: int, *, level: float = 0.95):
-    """Wilson's interval with eggs / max(1, phi) eggs and a t quantile; numbers or arrays alike."""
+def t_quantile(batches: int, level: float = 0.95) -> float:
+    """Two-sided quantile of t with batches - 1 degrees of freedom, 4 lent to few batches (see `pooled`)."""
     from scipy.special import stdtrit
 
+    return float(stdtrit(max(batches - 1, 4), 0.5 + level / 2))
+
+
+def widened(found, eggs, phi, batches: int, *, level: float = 0.95):
+    """Wilson's interval with eggs / max(1, phi) eggs and a t quantile; numbers or arrays alike."""
     phi = np.fmax(1.0, np.asarray(phi, dtype=float))
-    quantile = stdtrit(max(batches - 1, 4), 0.5 + level / 2)
-    low, high = _wilson(np.asarray(found / phi), np.asarray(eggs / phi), quantile)
+    low, high = _wilson(np.asarray(found / phi), np.asarray(eggs / phi), t_quantile(batches, level))
     return (float(low), float(high)) if low.ndim == 0 else (low, high)
 
 
@@ -191,7 +196,7 @@ def beta_binomial(counts, totals, *, level: float = 0.95) -> BetaBinomial:
         return (chance, 0.0) if chance >= -fit.fun else (-fit.fun, _expit(fit.x))
 
     raw = k.sum() / n.sum()
-    cut = _normal_quantile(level) ** 2 / 2
+    cut = normal_quantile(level) ** 2 / 2
     if raw in (0.0, 1.0):
         # No spread can be seen when no egg or every egg is lost: the binomial profile.
         edge = 1 - math.exp(-cut / n.sum())

@@ -9,8 +9,9 @@ import pandas as pd
 from hatchkit.records.batches_species import KNOWN, species_of_batches
 from hatchkit.records.likely import content_of, toml_line
 from hatchkit.records.linking import name_key
-from hatchkit.records.told import local_minute, many, of_row
+from hatchkit.records.told import local_minute, of_row
 from hatchkit.records.values import TEXT, text_of
+from hatchkit.spelling import many
 
 NEEDED = {"eggs_set": "number of eggs set", "set_at": "date of setting", "species": "species"}
 

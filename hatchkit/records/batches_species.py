@@ -11,9 +11,10 @@ from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records.headers import known_columns
 from hatchkit.records.likely import toml_line
-from hatchkit.records.told import many, of_row
+from hatchkit.records.told import of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import letters_apart, plain, value_words
+from hatchkit.spelling import many
 
 #: Columns of a table of batches that are none of the person's own.
 KNOWN = frozenset(known_columns("batches")) | {"file", "sheet", "row"}

@@ -6,9 +6,10 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.dates import TIME
-from hatchkit.records.told import local_minute, many, of_row
+from hatchkit.records.told import local_minute, of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import plain, value_words
+from hatchkit.spelling import many
 
 COLUMNS = ["batch", "look", "name", "looked_at", "day", "clear", "dead", "removed"]
 

@@ -8,7 +8,7 @@ from html import escape
 import pandas as pd
 
 from hatchkit.problems import COLUMNS
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 _TITLES = {"lost": "Mend first: not used at all", "doubtful": "Then: used, but may be wrong",
            "note": "To know: what was assumed"}

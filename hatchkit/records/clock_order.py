@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.records.marks import limit
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 _DAY = 86_400_000_000
 _HOUR = 3_600_000_000

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 import numpy as np
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 _HOUR = 3_600_000_000
 

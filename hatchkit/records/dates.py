@@ -8,9 +8,9 @@ import re
 import numpy as np
 import pandas as pd
 
-from hatchkit.records.told import many
 from hatchkit.records.values import Column, is_empty
 from hatchkit.records.words import plain, value_words
+from hatchkit.spelling import many
 
 TIME = "datetime64[us, UTC]"
 

@@ -9,8 +9,8 @@ from hatchkit.problems import problem
 from hatchkit.records import dates, values
 from hatchkit.records.headers import column_phrases, is_no_column, known_columns, recognise
 from hatchkit.records.negation import is_negated
-from hatchkit.records.told import many
 from hatchkit.records.words import tokens
+from hatchkit.spelling import many
 
 #: Words that say nothing about which column is meant.
 _VAGUE = {"egg", "day", "all", "total", "our", "what", "which", "candle", "date", "time", "percent"}

@@ -6,9 +6,10 @@ import re
 
 import pandas as pd
 
-from hatchkit.records.told import many, of_row
+from hatchkit.records.told import of_row
 from hatchkit.records.values import TEXT
 from hatchkit.records.words import plain
+from hatchkit.spelling import many
 
 
 def name_key(name) -> str:

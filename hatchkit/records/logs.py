@@ -11,7 +11,7 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import log_owner
 from hatchkit.records.sensors import COLUMNS, Wishes, empty_readings, is_log, read_accounted
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 _ENDINGS = (".csv", ".txt", ".tsv", ".log", ".dat")
 _WORKBOOKS = (".xlsx", ".xls", ".ods")

@@ -5,11 +5,10 @@ from __future__ import annotations
 import difflib
 import tomllib
 from pathlib import Path
-from zoneinfo import ZoneInfo
 
 from hatchkit import reference
 from hatchkit.problems import problem
-from hatchkit.records.settings_check import FILE, check_settings
+from hatchkit.records.settings_check import FILE, check_settings, is_zone
 from hatchkit.records.workbook import decode
 
 #: A figure of one's own may lie this many times below or above those of all birds that the kit knows.
@@ -70,17 +69,15 @@ def _zone(settings: dict, found: list) -> str:
                              done="Your wall clock is taken as it stands, without summer time.",
                              mend='Write timezone = "Europe/Rome" (your own zone) in season.toml.'))
         return "UTC"
-    try:
-        ZoneInfo(given)
+    if is_zone(given):
         return given
-    except Exception:  # a wrong name, a path, a number: several kinds of error, one meaning
-        from zoneinfo import available_timezones
+    from zoneinfo import available_timezones
 
-        near = difflib.get_close_matches(str(given), sorted(available_timezones()), 1, 0.6)
-        found.append(problem("doubtful", file=FILE, column="timezone", found=f"{given!r} is not a known time zone",
-                             done="Your wall clock is taken as it stands, without summer time.",
-                             mend=f'Did you mean "{near[0]}"?' if near else 'Write it like "Europe/Rome".'))
-        return "UTC"
+    near = difflib.get_close_matches(str(given), sorted(available_timezones()), 1, 0.6)
+    found.append(problem("doubtful", file=FILE, column="timezone", found=f"{given!r} is not a known time zone",
+                         done="Your wall clock is taken as it stands, without summer time.",
+                         mend=f'Did you mean "{near[0]}"?' if near else 'Write it like "Europe/Rome".'))
+    return "UTC"
 
 
 def _species(settings: dict, found: list):

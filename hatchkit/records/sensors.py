@@ -26,7 +26,7 @@ from hatchkit.records import (
     sensors_lines,
 )
 from hatchkit.records.marks import limit
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 COLUMNS = ["incubator", "probe", "time", "temp_c", "rh_pct", "file", "doubt", "temp_logged_c"]
 

@@ -8,7 +8,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records import clock_zone, sensors_humidity, sensors_probe, sensors_values
 from hatchkit.records.sensors_columns import zone_offset
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10

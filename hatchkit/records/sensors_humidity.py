@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.records import marks, sensors_values
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 
 def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:

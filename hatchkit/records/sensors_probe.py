@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records import clock_order, marks
-from hatchkit.records.told import many
+from hatchkit.spelling import many
 
 _WHY = {"stuck": "without any change for hours", "spike": "with a jump faster than the air of an egg box can make",
         "out of range": "with a value no incubator has", "repeated": "with the time of another of other value",

@@ -117,7 +117,7 @@ def _wrong(value, row: dict) -> str:
         return "is neither true nor false"
     if kind == "choice" and str(value).replace(" ", "_") not in row["choices"].split():
         return f"is none of {', '.join(row['choices'].split())}"
-    if kind == "zone" and not _is_zone(value):
+    if kind == "zone" and not is_zone(value):
         return "is not a known time zone"
     if kind == "names" and not (isinstance(value, str) or _all(value, list, str)):
         return "is no list of names"
@@ -141,7 +141,8 @@ def _wrong_number(value, row: dict) -> str:
     return ""
 
 
-def _is_zone(name) -> bool:
+def is_zone(name) -> bool:
+    """Whether it is a name of the time zone database."""
     try:
         ZoneInfo(name)
     except Exception:  # a wrong name, a path, a number: several kinds of error, one meaning

@@ -9,10 +9,10 @@ from pathlib import Path
 
 from hatchkit.problems import problem
 from hatchkit.records.headers import KINDS, name_columns, recognise
-from hatchkit.records.told import many
 from hatchkit.records.values import is_empty, shown, text_of
 from hatchkit.records.words import plain, split_words, value_words
 from hatchkit.records.workbook import Grid
+from hatchkit.spelling import many
 
 #: Headings are looked for in this many rows from the top.
 HEAD_ROWS = 30

@@ -25,11 +25,6 @@ def of_row(severity: str, row, *, found: str, done: str, mend: str = "", column:
                    found=found, done=done, mend=mend)
 
 
-def many(number, one: str, several: str = "") -> str:
-    """"1 reading", "2 readings", "3 batches" (the last with `several` = "batches")."""
-    return f"{number} {one}" if str(number) == "1" else f"{number} {several or one + 's'}"
-
-
 def local_minute(time, zone: str | None, *, day_only: bool = False) -> str:
     """A UTC time as the person's wall clock shows it: "2026-05-20 03:10"; with "UTC" where no zone is known.
 

@@ -10,8 +10,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
-from hatchkit.records.told import many
 from hatchkit.records.words import plain, value_words
+from hatchkit.spelling import many
 
 #: The dtype that pandas itself gives to text ("str" in pandas 3, object before).
 TEXT = pd.Series(["a"]).dtype

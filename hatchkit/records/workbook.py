@@ -10,8 +10,8 @@ from pathlib import Path
 
 from hatchkit.problems import problem
 from hatchkit.records import workbook_guard as guard
-from hatchkit.records.told import many
 from hatchkit.records.workbook_guard import Refused
+from hatchkit.spelling import many
 
 WORKBOOKS = (".xlsx", ".xlsm", ".ods", ".xls")
 TEXTS = (".csv", ".tsv")

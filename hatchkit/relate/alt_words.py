@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from hatchkit.relate.words import look_words, many, times
+from hatchkit.relate.words import look_words, times
+from hatchkit.spelling import many
 
 #: What the figure without statistics says under it.
 SHOWS_NOT_PROVES = (

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.relate.verdict import CLEAR, NONE, SOME, rules
+from hatchkit.spelling import many
 
 #: What no verdict here can tell.
 NOT_THE_CAUSE = (
@@ -269,8 +270,3 @@ def look_words(name) -> str:
         "hatch": "the take-off",
     }
     return known.get(str(name), str(name))
-
-
-def many(count, one, more) -> str:
-    """A number with its word: 1 batch, 2 batches."""
-    return f"{count} {one if count == 1 else more}"

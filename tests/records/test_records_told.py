@@ -9,7 +9,8 @@ from hatchkit import problems
 from hatchkit.problems import problem
 from hatchkit.records.check import check_table, group_problems
 from hatchkit.records.folder import read_folder
-from hatchkit.records.told import local_minute, many, with_headings
+from hatchkit.records.told import local_minute, with_headings
+from hatchkit.spelling import many
 
 ROME = 'timezone = "Europe/Rome"\n'
 
