@@ -1,4 +1,4 @@
-"""What a stage or a look is called: on an axis or in a table (`label`), and within a sentence (`in_words`)."""
+"""What a stage, look or disturbance is called: on an axis or in a table (`label`), and in a sentence (`in_words`)."""
 
 from __future__ import annotations
 
@@ -18,11 +18,16 @@ _NAMES = {
     "candle2": ("second candling", "second candling"),
     "transfer": ("transfer", "transfer"),
     "hatch": ("after hatch", "the hatch"),
+    **{key: (name, name) for key, name in (
+        ("opening", "a lid or door opened"), ("drift", "a slow drift"), ("outage", "heating lost (power or heater)"),
+        ("overheating", "overheating"), ("sensor", "a faulty reading rather than real air"),
+        ("loading", "the eggs going in"), ("steady", "a machine that runs beside its range for days"),
+        ("unclear", "not clear from the curve"))},
 }
 
 
 def label(key: str) -> str:
-    """Short name of a stage, fate or look; unknown keys with blanks for underscores."""
+    """Short name of a stage, fate, look or disturbance; unknown keys with blanks for underscores."""
     return _name(key, 0)
 
 

@@ -14,7 +14,7 @@ from hatchkit.units import shown, shown_step
 NOT_KNOWN = "not known"
 
 #: Columns whose values are keys of the kit, to be shown in the reader's words.
-KEYS = {"stage", "name", "found_at", "fate"}
+KEYS = {"stage", "name", "found_at", "fate", "looks_like"}
 
 
 class ReaderTable:

@@ -1,6 +1,7 @@
 """Each stage has one short name and one name within a sentence."""
 
 from hatchkit.advice.ordinary import STAGES
+from hatchkit.climate import shapes
 from hatchkit.figures import style
 from hatchkit.stage_names import in_words, label
 
@@ -18,3 +19,8 @@ def test_a_later_candling_and_an_unknown_key_still_read_as_words():
 def test_no_stage_or_fill_is_shown_by_its_key():
     for key in (*STAGES, *style.FILLS):
         assert "_" not in label(key) + in_words(key)
+
+
+def test_every_word_for_a_disturbance_has_a_name():
+    """The words of the climate room are no names themselves: "opening" is a lid or door opened."""
+    assert {word for word in (*shapes.WORDS, "steady") if label(word) == word} == {"overheating"}

@@ -8,13 +8,10 @@ import pandas as pd
 from hatchkit.climate.egg_heat import constant
 from hatchkit.climate.harm_words import cold_words, heat_words, length
 from hatchkit.spelling import many
+from hatchkit.stage_names import label
 from hatchkit.tables import percent
 from hatchkit.units import shown_step, temperature, worded
 
-LOOKS = {"opening": "a lid or door opened", "drift": "a slow drift", "outage": "heating lost (power or heater)",
-         "overheating": "overheating", "sensor": "a faulty reading rather than real air",
-         "loading": "the eggs going in", "steady": "a machine that runs beside its range for days",
-         "unclear": "not clear from the curve"}
 #: How far out of the range, by level (`climate.ranges`).
 FAR = {"watch": "a little ", "alarm": "clearly ", "serious": "far "}
 NOT_LOGGED = "No temperature was logged while eggs were in, so nothing is known of heat or cold."
@@ -66,7 +63,7 @@ def excursion_words(row, *, timezone="UTC", unit="C") -> str:
 
 
 def _looks(word) -> str:
-    return LOOKS[word] if word == "unclear" else f"looks like {LOOKS[word]}"
+    return label(word) if word == "unclear" else f"looks like {label(word)}"
 
 
 def _how_far(row, unit) -> str:
@@ -230,7 +227,7 @@ def timeline_alt(timeline, *, unit="C") -> str:
     """What the picture of an incubator's season shows."""
     events = timeline.excursions.drop_duplicates("event")
     told = events[events["notable"]]
-    kinds = "; ".join(f"{row.event}: {LOOKS[row.looks_like]}, {temperature(row.extreme_c, unit)}"
+    kinds = "; ".join(f"{row.event}: {label(row.looks_like)}, {temperature(row.extreme_c, unit)}"
                       for row in told.itertuples())
     everyday = many(len(events) - len(told), "everyday opening or setting", "everyday openings or settings")
     return (f"Air and estimated egg temperature of incubator {timeline.incubator} over the season with "

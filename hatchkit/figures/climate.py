@@ -7,7 +7,6 @@ from zoneinfo import ZoneInfo
 import numpy as np
 import pandas as pd
 
-from hatchkit.climate.words import LOOKS
 from hatchkit.figures import style
 from hatchkit.units import shown
 
@@ -147,7 +146,7 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC"):
     for edge in (excursion["start"], excursion["end"]):
         ax.axvline(edge, color=style.INK, lw=0.8, ls=":")
     ax.set_ylabel(style.temperature_label(unit))
-    ax.set_title(f"{excursion['event']}: {LOOKS[excursion['looks_like']]}, batch {excursion['batch']}, "
+    ax.set_title(f"{excursion['event']}: {style.label(excursion['looks_like'])}, batch {excursion['batch']}, "
                  f"day {excursion['day_start']:.1f}", loc="left")
     _dates(ax, ZoneInfo(timezone or "UTC"))
     ax.legend(frameon=False, fontsize=8, loc="best")
