@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
+from hatchkit.advice.signs import names
 from hatchkit.advice.tally import STAGES
 from hatchkit.spelling import day_words
 from hatchkit.stage_names import in_words
@@ -70,7 +70,7 @@ def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -
     if row["cause"] == "unlisted":
         return dict(fits="", against="it allows any pattern, so it never fits well", unknown="")
     fits, against = _pattern_words(row, counted, pattern["usual"].to_numpy(), usual.rho)
-    unknown, signs = [], reference.load("signs").set_index("sign")["name"]
+    unknown, signs = [], names()
     for part, found, factor in lines:
         if found == "not known":
             unknown.append(known[part]["needs"])
@@ -311,8 +311,7 @@ def arithmetic_words(causes, cause) -> str:
     row = causes.table.set_index("cause").loc[cause]
     rows = causes.arithmetic(cause)
     rows = rows[rows["variant"] == row["variant"]]
-    names = causes.evidence.set_index("item")["name"].to_dict() | dict(
-        reference.load("signs").set_index("sign")["name"])
+    known = causes.evidence.set_index("item")["name"].to_dict() | names()
     items = {item["item"]: item for item in causes.evidence.to_dict("records")}
     lines = [
         f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"
@@ -323,8 +322,8 @@ def arithmetic_words(causes, cause) -> str:
         what = {"pattern": "the days and stages at which eggs were lost",
                 "with a second cause": "its part of the weight of two causes together"}.get(part["part"])
         if what is None:
-            what = (f"{names[part['part']]}: not known" if part["found"] == "not known" else
-                    item_words(items[part["part"]]) if part["part"] in items else f"you noted: {names[part['part']]}")
+            what = (f"{known[part['part']]}: not known" if part["found"] == "not known" else
+                    item_words(items[part["part"]]) if part["part"] in items else f"you noted: {known[part['part']]}")
         lines.append(f"  {_times(part['factor'])}  {what}")
     variants = causes.arithmetic(cause)["variant"].nunique()
     tail = (

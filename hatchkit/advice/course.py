@@ -45,6 +45,9 @@ FAIL_AT_TERM = 0.4
 SHOWS_AT_CANDLING = np.concatenate([[0.05, 0.25, 0.6, 0.9], np.ones(DAYS - 4)])
 SHOWS_ON_OPENING = np.concatenate([[0.2, 0.6, 0.9], np.ones(DAYS - 3)])
 
+#: How loosely a cause's shape is known: sd of the log of its harm in each band of days (set in the family of worlds).
+SHAPE_SD = 0.7
+
 #: Largest part of the usual clears that are embryos dead too early to be seen (stated by hatchkit).
 HIDDEN = 0.4
 
@@ -93,14 +96,35 @@ def ordinary_hazards(logits) -> np.ndarray:
     return out
 
 
-def precision(spread) -> np.ndarray:
-    """Inverse covariance of the bands' random factors, shape (BANDS, BANDS), from the spread of each stage."""
+def precision(spread, added=None) -> np.ndarray:
+    """Inverse covariance of the bands' random factors from the spread of each stage.
+
+    Parameters
+    ----------
+    spread : array, shape (stages,)
+        In the order of `ORDER`.
+    added : array, shape (hypotheses, BANDS), optional
+        Part of each band's hazard that a cause adds: as far as a band is the cause's it is looser by `SHAPE_SD`, for
+        nobody knows a cause's shape so well.
+
+    Returns
+    -------
+    array, shape (BANDS, BANDS), or with `added` (hypotheses, BANDS, BANDS)
+    """
     sd = np.asarray(spread, float)[STAGE_OF_BAND]
     same = STAGE_OF_BAND[:, None] == STAGE_OF_BAND[None, :]
     cover = np.outer(sd, sd) * np.where(same, WITHIN_STAGE, 0.0)
     cover[2:-1, 2:-1] += SHARED_VARIANCE
     np.fill_diagonal(cover, sd**2)
+    if added is not None:
+        cover = cover + np.eye(BANDS) * (SHAPE_SD * added[:, None, :]) ** 2
     return np.linalg.inv(cover)
+
+
+def added_part(base, added) -> np.ndarray:
+    """Part of each band's hazard that a cause adds, shape (hypotheses, BANDS), for `precision`."""
+    onehot = np.eye(BANDS)[BAND_OF]
+    return added @ onehot / ((base + added) @ onehot + 1e-12)
 
 
 def chances(hazards) -> np.ndarray:
@@ -120,7 +144,7 @@ def log_marginal(ways, eggs, hazards, inverse):
     eggs : array, shape (groups,)
     hazards : array, shape (hypotheses, HAZARDS)
         Ordinary hazards with those of a cause added.
-    inverse : array, shape (BANDS, BANDS)
+    inverse : array, shape (BANDS, BANDS) or (hypotheses, BANDS, BANDS)
 
     Returns
     -------
@@ -130,13 +154,14 @@ def log_marginal(ways, eggs, hazards, inverse):
         Eggs of each group in each cell, as likely as the best random factors make them.
     """
     hazards = np.asarray(hazards, float)
+    inverse = np.broadcast_to(inverse, (len(hazards), BANDS, BANDS))
     factor, onehot = np.zeros((len(hazards), BANDS)), np.eye(BANDS)[BAND_OF]
     for _ in range(TURNS):
         told, slope, bend = _slopes(ways, eggs, hazards, factor, onehot)
-        step = np.linalg.solve(bend + inverse, (slope - factor @ inverse)[..., None])[..., 0]
+        step = np.linalg.solve(bend + inverse, (slope - np.einsum("hij,hj->hi", inverse, factor))[..., None])[..., 0]
         factor = factor + np.clip(step, -LONGEST, LONGEST)
     told, _, bend = _slopes(ways, eggs, hazards, factor, onehot)
-    logs = (told - 0.5 * np.einsum("hi,ij,hj->h", factor, inverse, factor)
+    logs = (told - 0.5 * np.einsum("hi,hij,hj->h", factor, inverse, factor)
             + 0.5 * np.linalg.slogdet(inverse)[1] - 0.5 * np.linalg.slogdet(bend + inverse)[1])
     cell = chances(hazards * np.exp(factor)[:, BAND_OF])
     each = ways[None] * cell[:, None, :]

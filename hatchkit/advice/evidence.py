@@ -178,6 +178,11 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
 
 
 @cache
+def _causes() -> tuple:
+    return tuple(reference.load("causes")["cause"])
+
+
+@cache
 def links() -> dict:
     """Which items bear on each cause: {cause: [(item, fact, values, log factors, why)]}."""
     out = {}
@@ -197,11 +202,11 @@ def told(gathered: Gathered, batch, items) -> dict:
         {cause: list of (part, found, factor)}. Within one fact (the log and a remark of one power cut) the strongest
         word for and the strongest word against the cause count, the rest stand at 1. An unknown item counts 1.
     """
-    by_item = items.set_index("item")[["value", "usual", "kind"]].to_dict("index")
+    by_item = {row["item"]: row for row in items.to_dict("records")}
     named = signs.found(gathered.rows[batch])
     logged = gathered.doses[batch].logged if batch in gathered.doses else 0.0
     weights, out = signs.factors(), {}
-    for cause in reference.load("causes")["cause"]:
+    for cause in _causes():
         lines = []
         for item, fact, at, logs, _ in links().get(cause, []):
             row = by_item[item]

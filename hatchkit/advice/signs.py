@@ -47,6 +47,12 @@ def _table() -> dict:
 
 
 @cache
+def names() -> dict:
+    """{sign: its name in words}."""
+    return {sign: row["name"] for sign, row in _table().items()}
+
+
+@cache
 def _patterns() -> tuple:
     """(sign, pattern) for every phrase; the longest phrases first, so that they are the ones shown."""
     found = []
@@ -58,8 +64,12 @@ def _patterns() -> tuple:
     return tuple(found)
 
 
+#: Between two words of a phrase another one or two may stand ("the turner had stopped"), but no "no" and no comma.
+_BETWEEN = rf"(?: (?!(?:{'|'.join(sorted(NOT))})\b)\w+){{0,2}} "
+
+
 def _expression(phrase: str) -> str:
-    stems = [rf"\b{re.escape(stem.strip())}" for stem in phrase.split("+")]
+    stems = [r"\b" + _BETWEEN.join(map(re.escape, stem.split())) for stem in phrase.split("+")]
     if len(stems) == 1:  # "no current" is not the beginning of a longer word with a no before it
         return stems[0] + (r"\b" if phrase.split()[0] in NOT else "")
     first, second = stems

@@ -26,7 +26,7 @@ from hatchkit.usual.stages import Usual
 UNNAMED = ("bad_luck", "unlisted")
 
 #: Prior shares before anything is looked at; the rest goes to the named causes by commonness.
-PRIOR_BAD_LUCK, PRIOR_UNLISTED = 0.3, 0.03
+PRIOR_BAD_LUCK, PRIOR_UNLISTED = 0.3, 0.015
 
 #: "Unlisted" allows any pattern: the usual shares, but stages that stray by this (log odds).
 UNLISTED_SD = 1.5
@@ -100,10 +100,11 @@ def weigh(what: Seen, usual: Usual, doses, evidence: dict) -> Weighed:
     evidence : dict
         {cause: log of the product of its evidence factors}.
     """
-    base, inverse = course.ordinary_hazards(usual.logits), course.precision(usual.spread)
+    base = course.ordinary_hazards(usual.logits)
     ways = harm.ways(doses)
-    hazards = base + np.concatenate([way.sizes[:, None] * way.kernel for way in ways])
-    logs, cells = course.log_marginal(what.ways, what.eggs, np.vstack([base, hazards]), inverse)
+    added = np.vstack([0 * base, *(way.sizes[:, None] * way.kernel for way in ways)])
+    logs, cells = course.log_marginal(what.ways, what.eggs, base + added,
+                                      course.precision(usual.spread, course.added_part(base, added)))
     luck, logs, cells = logs[0], logs[1:], cells[1:]
     wide = course.precision(np.maximum(usual.spread, UNLISTED_SD))
     unlisted = course.log_marginal(what.ways, what.eggs, base[None], wide)[0][0]
@@ -124,7 +125,8 @@ def weigh(what: Seen, usual: Usual, doses, evidence: dict) -> Weighed:
     logs_of = {**single, "bad_luck": np.log(prior["bad_luck"]),
                "unlisted": float(trusted(unlisted - luck)) + np.log(prior["unlisted"])}
     tried = sorted(single, key=single.get, reverse=True)[:PAIRED]
-    paired = _pairs({cause: best[cause][1] for cause in tried}, what, base, inverse, luck, evidence)
+    paired = _pairs({cause: best[cause][1] for cause in tried}, what, base, usual.spread, luck,
+                    evidence)
     parts["unlisted"] = {"always": (1.0, float(trusted(unlisted - luck)))}
     return _shared(parts, logs_of, paired, {cause: _mean(rows) for cause, rows in lost.items()},
                    {cause: way.kernel for cause, (_, way) in best.items()})
@@ -145,7 +147,7 @@ def _sizes(way) -> np.ndarray:
     return way.sizes[[1, 2, 3]] if not way.measured else way.sizes[[1, 3, 5]]
 
 
-def _pairs(best, what, base, inverse, luck, evidence) -> list[tuple]:
+def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
     """(first, second, log weight, eggs of the first, of the second) of every pair of the causes tried."""
     names = [(a, b) for at, a in enumerate(best) for b in list(best)[at + 1:] if {a, b} not in NEVER_TOGETHER]
     if not names:
@@ -155,7 +157,8 @@ def _pairs(best, what, base, inverse, luck, evidence) -> list[tuple]:
         one, two = (_sizes(best[name])[:, None] * best[name].kernel for name in (a, b))
         added += [(one[i], two[j]) for i in range(len(one)) for j in range(len(two))]
     one, two = map(np.array, zip(*added, strict=True))
-    logs, cells = course.log_marginal(what.ways, what.eggs, base + one + two, inverse)
+    logs, cells = course.log_marginal(what.ways, what.eggs, base + one + two,
+                                      course.precision(spread, course.added_part(base, one + two)))
     prior, out, each = priors(), [], 9
     for place, (a, b) in enumerate(names):
         part = slice(place * each, (place + 1) * each)
