@@ -25,6 +25,9 @@ DOSE_SD = {"heat_spell": 1.0, "cold_spell": 1.2}
 #: 40 to 50 % (Penn State), 24 h at 21 degC on day 17 by all (Can. J. Anim. Sci.): they disagree, so the doubt is wide.
 COLD_HALF_H = 24.0
 
+#: What speaks for a measured dose does not speak for another one that the log did not see; least part left to that.
+UNSEEN = 0.02
+
 #: No dose counts for more than this many halvings: embryos adapt, and a log holds one place of the machine only.
 MOST_HALVINGS = 4.0
 
@@ -84,7 +87,7 @@ def ways(doses: Doses) -> list[Way]:
         own = [(variant, kernel) for (name, variant), (kernel, _) in patterns().items() if name == cause]
         by_day = halvings(cause, doses)
         measured = by_day.sum() >= LEAST_DOSE.get(cause, np.inf)
-        unseen = 1.0 if not measured else max(1 - doses.logged, 0.02)
+        unseen = UNSEEN * max(1 - doses.logged, UNSEEN) if measured else 1.0
         if measured:
             spread = DOSE_SD[cause]
             nodes = np.exp(-0.5 * DOSE_NODES**2)

@@ -35,8 +35,9 @@ UNLISTED_SD = 1.5
 #: beyond it, so that no pattern alone outvotes a measured dose.
 PATTERN_WHOLE, PATTERN_BEYOND = 6.0, 0.6
 
-#: So many causes are tried in pairs, those with most weight; sizes tried of each (parts of the sizes of its best way).
-PAIRED = 6
+#: So many causes, those with most weight, are each tried together with every other one: what the first leaves open is
+#: often explained by one that alone has little weight.
+PAIRED = 3
 NEVER_TOGETHER = ({"too_dry", "too_humid"}, {"warm_throughout", "cool_throughout"})
 
 
@@ -124,8 +125,8 @@ def weigh(what: Seen, usual: Usual, doses, evidence: dict) -> Weighed:
               + evidence.get(cause, 0.0) + np.log(prior[cause]) for cause, variants in parts.items()}
     logs_of = {**single, "bad_luck": np.log(prior["bad_luck"]),
                "unlisted": float(trusted(unlisted - luck)) + np.log(prior["unlisted"])}
-    tried = sorted(single, key=single.get, reverse=True)[:PAIRED]
-    paired = _pairs({cause: best[cause][1] for cause in tried}, what, base, usual.spread, luck,
+    order = sorted(single, key=single.get, reverse=True)
+    paired = _pairs({cause: best[cause][1] for cause in order}, what, base, usual.spread, luck,
                     evidence)
     parts["unlisted"] = {"always": (1.0, float(trusted(unlisted - luck)))}
     return _shared(parts, logs_of, paired, {cause: _mean(rows) for cause, rows in lost.items()},
@@ -144,14 +145,14 @@ def _mean(rows) -> np.ndarray:
 
 
 def _sizes(way) -> np.ndarray:
-    return way.sizes[[1, 2, 3]] if not way.measured else way.sizes[[1, 3, 5]]
+    """A small and a large size of a cause, for trying it in pairs."""
+    return way.sizes[[2, 4]] if way.measured else way.sizes[[1, 3]]
 
 
 def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
-    """(first, second, log weight, eggs of the first, of the second) of every pair of the causes tried."""
-    names = [(a, b) for at, a in enumerate(best) for b in list(best)[at + 1:] if {a, b} not in NEVER_TOGETHER]
-    if not names:
-        return []
+    """(first, second, log weight, eggs of the first, of the second); `best` is in the order of weight."""
+    order = list(best)
+    names = [(a, b) for at, a in enumerate(order[:PAIRED]) for b in order[at + 1:] if {a, b} not in NEVER_TOGETHER]
     added = []
     for a, b in names:
         one, two = (_sizes(best[name])[:, None] * best[name].kernel for name in (a, b))
@@ -159,7 +160,7 @@ def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
     one, two = map(np.array, zip(*added, strict=True))
     logs, cells = course.log_marginal(what.ways, what.eggs, base + one + two,
                                       course.precision(spread, course.added_part(base, one + two)))
-    prior, out, each = priors(), [], 9
+    prior, out, each = priors(), [], 4
     for place, (a, b) in enumerate(names):
         part = slice(place * each, (place + 1) * each)
         log = float(trusted(log_sum(logs[part]) - np.log(each) - luck))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 #: A keeper's own good batches are drawn towards the published value as if that stood for so many batches.
-PUBLISHED_BATCHES = 1.0
+PUBLISHED_BATCHES = 0.25
 
 
 @dataclass(frozen=True)
