@@ -23,6 +23,12 @@ from hatchkit.usual.stages import Usual, usual
 #: Order in which eggs are lost, and the published shares in that order.
 ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 
+#: The factors of the tables are round figures of what one would dare to say; in the family of worlds they were too
+#: timid (of first causes told at 42 % four in five were right), so each counts to this power. A measured dose is told
+#: strongly enough as it stands.
+TRUST = 1.35
+MEASURED = ("heat", "cold")
+
 COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
 
 
@@ -214,14 +220,15 @@ def told(gathered: Gathered, batch, items) -> dict:
                 lines.append([item, fact, "not known", 1.0])
                 continue
             shown = row["value"] if row["kind"] == "dose" else row["value"] - row["usual"]
-            factor = float(np.exp(np.interp(shown, at, logs)))
-            if item in ("heat", "cold") and factor < 1:
+            log = float(np.interp(shown, at, logs))
+            factor = float(np.exp(log if item in MEASURED and log > 0 else TRUST * log))
+            if item in MEASURED and factor < 1:
                 factor = logged * factor + 1 - logged  # what was not logged may have held it
             lines.append([item, fact, "known", factor])
         for sign in named.to_dict("records"):
             factor = weights[sign["sign"]].get(cause)
             if factor is not None:
-                lines.append([sign["sign"], sign["fact"], sign["said"], factor])
+                lines.append([sign["sign"], sign["fact"], sign["said"], factor**TRUST])
         out[cause] = _each_fact_once(lines)
     return out
 
