@@ -21,7 +21,7 @@ class HatchkitError(Exception):
     """Work cannot go on; the message is one plain sentence for the person at the keyboard."""
 
 
-def problem(severity, *, found, done, mend="", file="", sheet="", row=None, column="") -> dict:
+def problem(severity, *, code=None, facts=None, found=None, done=None, mend="", file="", sheet="", row=None, column="") -> dict:
     """One row of the problems table.
 
     Parameters
@@ -36,6 +36,8 @@ def problem(severity, *, found, done, mend="", file="", sheet="", row=None, colu
     """
     if severity not in SEVERITIES:
         raise ValueError(f"severity must be one of {SEVERITIES}, not {severity!r}")
+    if code is not None:
+        found, done, mend = f"[{code}] {facts}", "", ""
     return dict(severity=severity, file=file, sheet=sheet, row=row, column=column,
                 found=found, done=done, mend=mend)
 
