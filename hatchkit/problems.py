@@ -57,4 +57,4 @@ def combine(*tables) -> pd.DataFrame:
 
     rows = [row for part in tables for row in part.to_dict("records")]
     rows = [{**row, "row": None if pd.isna(row["row"]) else int(row["row"])} for row in rows]
-    return table(sorted(rows, key=lambda row: SEVERITIES.index(row["severity"])))
+    return table(sorted(rows, key=lambda row: (SEVERITIES.index(row["severity"]), row["row"] is None)))

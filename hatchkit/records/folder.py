@@ -242,7 +242,7 @@ def _sheets_without_table(grids, sheets: Sheets, readings, log_problems) -> list
             continue
         mine = any(file == grid.file for file, _ in used)
         found.append(problem("note" if mine else "lost", code="sheet_not_used", facts=dict(seen=_seen_on(grid)), file=grid.file,
-                             sheet=grid.sheet))
+                             sheet=grid.sheet, row=1))
     return found
 
 

@@ -141,7 +141,6 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
     if table.empty:
         return Sheets(table, pd.DataFrame(), pd.DataFrame(), pd.DataFrame(), understood, found)
     table, opened = _with_species(table, settings, species_table, found)
-    table = rolled_years(table)
     return _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened)
 
 
@@ -179,28 +178,6 @@ def _with_species(table: pd.DataFrame, settings, species_table, found):
                                names=[str(rows[i].get("name") or "") for i in mine],
                                written=str(rows[mine[0]].get("species_text") or rows[mine[0]].get("breed") or "")))
     return table, opened
-
-
-def rolled_years(table: pd.DataFrame) -> pd.DataFrame:
-    """Dates without a year that run from December to January go on in the next year; ends come after beginnings."""
-    if "yearless" not in table or not table["yearless"].any():
-        return table
-    table = table.copy()
-    year = pd.DateOffset(years=1)
-    for _, part in table[table["yearless"].fillna(False).astype(bool)].groupby(["file", "sheet"], sort=False):
-        last, add = None, 0
-        for index in part.index:
-            when = table.at[index, "set_at"]
-            if pd.isna(when):
-                continue
-            if last is not None and (last - (when + add * year)).days > 180:
-                add += 1
-            table.at[index, "set_at"] = last = when + add * year if add else when
-    for name in ("taken_off_at", "due_at", "first_hatch_at", "last_hatch_at"):
-        if name in table:
-            early = table[name].notna() & table["set_at"].notna() & (table["set_at"] - table[name] > pd.Timedelta(days=200))
-            table.loc[early, name] = table.loc[early, name] + year
-    return table
 
 
 def _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened) -> Sheets:

@@ -145,7 +145,7 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             weight -= 3.0 if name in ("breed", "species", "what", "notes", "signs") else 0.8
         if name in ("breed", "species"):
             weight += 1.0 if column.birds > 0.5 else -0.5
-        if name == "what" and column.events > 0.5:
+        if name == "what" and tells_steps(column):
             weight += 4.0
         if name == "result" and column.share_fate > 0.6:
             weight += 1.0
@@ -154,6 +154,11 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
                 "stored_days", "flock_age_weeks"):
             return None
     return replace(meaning, weight=weight)
+
+
+def tells_steps(column) -> bool:
+    """Whether a column names steps of the work rather than what became of single eggs."""
+    return column.events > 0.5 and column.share_fate < 0.6 or column.sets > 0.05 and column.events + column.share_fate > 0.6
 
 
 def _all_texts(column) -> bool:
@@ -169,7 +174,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
                   Meaning("look_at", weight=-2.0 + step)]
     elif column.birds >= 0.6:
         found += [Meaning("breed", weight=POSSIBLE + 0.5 + step)]
-    elif column.events > 0.6:
+    elif tells_steps(column):
         found += [Meaning("what", weight=USUAL)]
     elif column.share_fate >= 0.7 and column.share_text > 0.7 and column.mean_length < 25:
         found += [Meaning("fate", weight=POSSIBLE)]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit.records.sheets.lexicon import cut
+from hatchkit.records.sheets.lexicon import cut, phrases
 from hatchkit.records.words import csv_rows, nearest_words
 
 #: A plain word for a bird ("duck", "Enten") outweighs the name of a breed.
@@ -48,9 +48,9 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
                 return names[word[:-len(ending)],]
             if len(word) >= 4 and (word + ending,) in names:
                 return names[word + ending,]
-        if len(word) >= 6:
+        if len(word) >= 7 and word not in phrases():
             near = nearest_words(word, _single())
-            if len(near) == 1 and abs(len(near[0]) - len(word)) <= 1:
+            if len(near) == 1 and near[0][0] == word[0] and abs(len(near[0]) - len(word)) <= 1:
                 return names[near[0],]
     elif words[-1].endswith("s") and (*words[:-1], words[-1][:-1]) in names:
         return names[*words[:-1], words[-1][:-1]]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets.birds import species_in
@@ -12,7 +13,7 @@ from hatchkit.records.sheets.cells import CLASSES, is_empty, mentions, text_of
 from hatchkit.records.sheets.lexicon import cut, tokens
 from hatchkit.records.sheets.logsheet import Entry, _mention
 from hatchkit.records.sheets.meanings import look_of
-from hatchkit.records.sheets.when import is_dateish, leading_date, read_date
+from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 
 _STOPS = re.compile(r"(?<=[^\d\s])[.!;]\s+|(?<=\d)[.!;]\s+(?=[A-ZÄÖÜÉ])|\n")
 
@@ -50,9 +51,9 @@ def _dated(cells: list, context):
     parts, day = [], None
     for cell in cells:
         if day is None and not isinstance(cell, (int, float)) and (not isinstance(cell, str) or is_dateish(cell)):
-            when, _, _ = read_date(cell, context.day_first, context.year)
-            if when is not None:
-                day = pd.Timestamp(when)
+            found = read_dates([cell], context.day_first, context.year)
+            if not np.isnat(found.moments[0]):
+                day = pd.Timestamp(found.moments[0])
                 continue
         parts.append(text_of(cell) or "")
     text = " ".join(filter(None, parts))

@@ -62,7 +62,7 @@ def read_eggs(block, chosen, context: Context) -> Part:
             frame[TEXT_FIELDS[name]] = typed.texts(cells)
         elif name in TIME_FIELDS:
             target = TIME_FIELDS[name]
-            frame[target], frame[f"{target}_hour"], _ = typed.times(cells, block.rows, context.day_first, context.year, mark)
+            frame[target], frame[f"{target}_hour"] = typed.times(cells, block.rows, context.day_first, context.year, mark)
         elif name in ("egg", "tray", "hen", "cock"):
             frame[name] = typed.texts(cells)
         elif name == "weight":

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hatchkit.records.sheets.assign import tells_steps
 from hatchkit.records.sheets.cells import is_empty, text_of
 
 _LOSSES = ("clear", "dead", "left", "hatched", "dis", "unhatched", "pipped", "fertile")
@@ -53,7 +54,7 @@ def _own_table(headings: set) -> str:
 
 
 def _has_events(columns, first) -> bool:
-    return any(name == "what" and column.events > 0.5 for column, name in zip(columns, first, strict=True))
+    return any(name == "what" and tells_steps(column) for column, name in zip(columns, first, strict=True))
 
 
 def _is_log(block, columns, first, possible, counted) -> bool:

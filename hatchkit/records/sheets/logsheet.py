@@ -69,7 +69,7 @@ def read_log(block, chosen, context: Context) -> Part:
         mark = typed.Odd(block.headings[place], name)
         odd.append(mark)
         if name in ("date", "set_at", "look_at", "hatch_at"):
-            stamps, _, _ = typed.times(cells, block.rows, context.day_first, context.year, mark)
+            stamps, _ = typed.times(cells, block.rows, context.day_first, context.year, mark)
             for i in range(n):
                 if not np.isnat(stamps[i]):
                     entries[i].at = pd.Timestamp(stamps[i])

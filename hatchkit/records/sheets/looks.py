@@ -37,8 +37,6 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
         table = looks.copy()
         place = table["place"].to_numpy(int)
         at = pd.to_datetime(table["at"])
-        yearless = at.notna() & (noon.to_numpy()[place] - at.to_numpy() > np.timedelta64(200, "D"))
-        at = at.where(~yearless, at + pd.DateOffset(years=1))
         at = _noon(at, table["hour"])
         by_day = pd.Series(noon.to_numpy()[place]) + pd.to_timedelta(table["day"].astype(float), unit="D")
         usual = pd.Series(noon.to_numpy()[place]) + pd.to_timedelta(_usual_day(table, figures.iloc[place]), unit="D")
@@ -90,8 +88,6 @@ def _take_off(batches: pd.DataFrame, noon: pd.Series, figures: pd.DataFrame, fou
     if "taken_off_at" not in batches:
         batches["taken_off_at"] = pd.NaT
     written = pd.to_datetime(batches["taken_off_at"])
-    late = written.notna() & (noon - written > pd.Timedelta(days=200))
-    written = written.where(~late, written + pd.DateOffset(years=1))
     written = _noon(written, batches.get("taken_off_at_hour"))
     batches["taken_off_at"] = written
     usual = noon + pd.to_timedelta(figures["incubation_days"].to_numpy(float) + 1.0, unit="D")

@@ -40,8 +40,8 @@ class Column:
         1, 2, 3, ... in order.
     distinct : float
         Different values among the filled cells, as a share.
-    birds, events : float
-        Share of the filled cells that name a kind of bird; that name a step of the work (set, candled, moved, hatched).
+    birds, events, sets : float
+        Share of the filled cells that name a kind of bird; a step of the work (set, candled, moved, hatched); setting.
     mean_length : float
         Letters of a filled cell.
     """
@@ -62,6 +62,7 @@ class Column:
     distinct: float = 0.0
     birds: float = 0.0
     events: float = 0.0
+    sets: float = 0.0
     mean_length: float = 0.0
 
 
@@ -97,16 +98,21 @@ def _column(place, heading, group, cells, language) -> Column:
     if column.share_text > 0.4:
         column.birds = sum(bool(species_in(cell)) for cell in texts) / n
         column.events = sum(is_event(cell, language) for cell in texts) / n
+        column.sets = sum(bool(_roles(cell, language) & {"set"}) for cell in texts) / n
     column.mean_length = sum(len(text_of(cell)) for cell in kept) / n
     return column
 
 
 def is_event(cell, language) -> bool:
     """Whether a text names a step of the work: setting, a candling, the move, the hatch."""
-    found = tokens(cell, language)
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = _roles(cell, language)
     return bool(roles & {"set", "candle", "transfer", "hatch", "hatched"}) or "day" in roles and any(
-        token.number is not None for token in found)
+        token.number is not None for token in tokens(cell, language))
+
+
+def _roles(cell, language) -> frozenset:
+    found = tokens(cell, language)
+    return frozenset().union(*(token.roles for token in found)) if found else frozenset()
 
 
 def _is_time(cell) -> bool:

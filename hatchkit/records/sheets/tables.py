@@ -101,7 +101,7 @@ def read_batches(block, reading, context: Context) -> Part:
     _shared_hatch(part.batches, block, reading)
     result = account(layout, values, everything)
     _put_counts(part, block, layout, values, result)
-    looks = _looks(layout, columns, rows, context, result, values, odd)
+    looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
     _remarks(part, looks, layout, special, context, result)
     part.looks = _long(looks)
     return part
@@ -141,19 +141,19 @@ def _rows_with_eggs(block, reading, columns) -> list[int]:
 def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.DataFrame:
     """Names, times and measures; notes are joined."""
     n, frame, notes, extra = len(rows), {}, [[] for _ in rows], {}
-    for place, meaning in enumerate(reading.chosen):
+    # Setting first: the year of the other dates follows from it.
+    for place in sorted(range(len(columns)), key=lambda place: reading.chosen[place].field != "set_at"):
+        meaning = reading.chosen[place]
         name, cells = meaning.field, columns[place]
         if name in TEXT_FIELDS:
             target = TEXT_FIELDS[name]
             frame[target] = typed.texts(cells) if target not in frame else _joined(frame[target], typed.texts(cells))
         elif name in TIME_FIELDS and TIME_FIELDS[name] not in frame:
             mark = typed.Odd(block.headings[place], name)
-            stamps, hours, yearless = typed.times(cells, rows, context.day_first, context.year, mark)
-            odd.append(mark)
             target = TIME_FIELDS[name]
-            frame[target], frame[f"{target}_hour"] = stamps, hours
-            if target == "set_at":
-                frame["yearless"] = yearless
+            frame[target], frame[f"{target}_hour"] = typed.times(cells, rows, context.day_first, context.year, mark,
+                                                                 near=frame.get("set_at"))
+            odd.append(mark)
         elif name in MEASURE_FIELDS:
             mark = typed.Odd(block.headings[place], name)
             frame[name] = typed.measures(cells, rows, MEASURE_FIELDS[name], mark)
@@ -233,10 +233,11 @@ def _put_counts(part: Part, block, layout, values, result) -> None:
     frame["rest"], frame["broken"] = result.rest, result.broken
 
 
-def _looks(layout, columns, rows, context, result, values, odd) -> list[dict]:
+def _looks(layout, columns, rows, context, result, values, odd, set_at) -> list[dict]:
     """Each look with its date, day and counts, as arrays over the rows."""
     found = []
     n = len(rows)
+    start = None if set_at is None else set_at.to_numpy("datetime64[us]")
     for number, counts in enumerate(result.looks):
         look = layout.looks[number] if number < len(layout.looks) else None
         at = np.full(n, np.datetime64("NaT", "us"))
@@ -247,7 +248,7 @@ def _looks(layout, columns, rows, context, result, values, odd) -> list[dict]:
                 day[:] = look.look.day
             if "look_at" in look.fields:
                 mark = typed.Odd("", "look_at")
-                at, hours, _ = typed.times(columns[look.fields["look_at"]], rows, context.day_first, context.year, mark)
+                at, hours = typed.times(columns[look.fields["look_at"]], rows, context.day_first, context.year, mark, near=start)
                 odd.append(mark)
             if "look_day" in look.fields:
                 day = np.where(np.isnan(values[look.fields["look_day"]]), day, values[look.fields["look_day"]])
@@ -288,6 +289,11 @@ def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
     if target == "pipped_dead" and inside and np.isnan(known) and frame.at[i, "dead_in_shell"] >= mention.count:
         frame.at[i, "pipped_dead"] = mention.count
         frame.at[i, "dead_in_shell"] -= mention.count
+    elif target == "removed" and at_look is not None and at_look["derived"][i] and at_look["dead"][i] >= mention.count:
+        # The loss that was worked out from the eggs left is the one that the words tell of.
+        at_look["dead"][i] -= mention.count
+        at_look["removed"][i] = mention.count
+        frame.at[i, "removed"] = mention.count + (0.0 if np.isnan(known) else known)
     elif not np.isnan(rest) and rest >= mention.count and (np.isnan(known) or known == 0) and rest == mention.count or (
             at_look is not None and not np.isnan(rest) and rest >= mention.count and np.isnan(known)):
         frame.at[i, target] = mention.count

@@ -5,11 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import numpy as np
-import pandas as pd
 
 from hatchkit.records.sheets.cells import Count, count_of, is_empty, measure_of, text_of
 from hatchkit.records.sheets.lexicon import cell_words
-from hatchkit.records.sheets.when import read_date
+from hatchkit.records.sheets.when import read_dates
 from hatchkit.records.words import plain
 
 #: Units of measures and their factors.
@@ -95,38 +94,36 @@ def measures(cells, rows, units: dict, odd: Odd) -> np.ndarray:
     return values
 
 
-def times(cells, rows, day_first: bool, years, odd: Odd):
+def times(cells, rows, day_first: bool, year, odd: Odd, near=None):
     """A column of dates as wall-clock times.
 
     Parameters
     ----------
     cells, rows : list
     day_first : bool
-    years : int or None or list
+    year : int or None or list
         The year of dates that have none, one for all or one per row.
+    odd : Odd
+    near : ndarray of datetime64, optional
+        For each cell the moment that a date without a year lies nearest to.
 
     Returns
     -------
     times : ndarray of datetime64[us], shape (n,)
         NaT where there is none; midnight where no hour was written.
-    hour_kept, yearless : ndarray of bool, shape (n,)
+    hour_kept : ndarray of bool, shape (n,)
     """
-    n = len(cells)
-    known: dict = {}
-    found, kept, yearless = [None] * n, np.zeros(n, bool), np.zeros(n, bool)
-    for place, cell in enumerate(cells):
-        if is_empty(cell):
-            continue
-        year = years[place] if isinstance(years, list) else years
-        key = (type(cell), cell, year)
-        if key not in known:
-            known[key] = read_date(cell, day_first, year)
-        when, hour, code = known[key]
-        if when is not None:
-            found[place], kept[place], yearless[place] = when, hour, code == "no year"
-        elif isinstance(cell, str) and plain(cell) in cell_words("unknown"):
-            odd.add("unknown", rows[place], cell)
-        else:
-            odd.add(code or "no date", rows[place], cell)
-    stamps = pd.to_datetime(pd.Series(found, dtype="object"), errors="coerce").to_numpy().astype("datetime64[us]")
-    return stamps, kept, yearless
+    cells = ["" if isinstance(cell, str) and plain(cell) in cell_words("unknown") else cell for cell in cells]
+    if isinstance(year, list) and len(set(year)) > 1:
+        moments, hours = np.full(len(cells), np.datetime64("NaT", "us")), np.zeros(len(cells), bool)
+        for one in dict.fromkeys(year):
+            mine = [place for place, own in enumerate(year) if own == one]
+            part = times([cells[i] for i in mine], [rows[i] for i in mine], day_first, one, odd)
+            moments[mine], hours[mine] = part
+        return moments, hours
+    year = year[0] if isinstance(year, list) and year else None if isinstance(year, list) else year
+    found = read_dates(cells, day_first, year, near)
+    for place, code in found.reasons.items():
+        if not is_empty(cells[place]):
+            odd.add(f"date {code}", rows[place], cells[place])
+    return found.moments.astype("datetime64[us]"), np.asarray(found.hour_written)
