@@ -169,7 +169,7 @@ def _with_species(table: pd.DataFrame, settings, species_table, found):
     table["species"] = [species for species, _ in read]
     table["species_how"] = [how for _, how in read]
     opened = []
-    for how, code in (("hens", "species"), ("days_open", "species"), ("mixed", "mixed_birds"), ("unknown", "species")):
+    for how, code in (("hens", "species"), ("days_open", "species"), ("mixed", "mixed_birds")):
         mine = [i for i, (_, own) in enumerate(read) if own == how]
         if mine:
             first = rows[mine[0]]

@@ -21,6 +21,8 @@ MOST_TRIED = 240
 RIVAL, SURE, LIKELY = 6.0, 3.0, 1.5
 #: What a column costs that words or values name but the reading leaves out, and what an unknown one costs.
 LEFT_OUT, UNKNOWN_OUT = -1.0, 0.0
+#: What a reading costs in which no column says how many eggs were set, or when.
+LACKS = -2.5
 _SHARES = {"due", "ignore", "percent", "laid_at"}
 
 
@@ -110,6 +112,8 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
         if column.share_count < 0.5:
             return None
         weight += 0.5 * (column.share_count - 1.0)
+        if name == "hatched" and column.place == 0:
+            weight -= 1.0
         if column.running:
             weight -= 3.0
         if name == "eggs_set" and np.nanmax(np.append(column.values, 0)) <= 1 or name == "eggs_set" and _all_texts(column):
@@ -173,7 +177,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
         found += [Meaning("set_at", weight=-0.5 + step), Meaning("hatch_at", weight=-1.0 + step),
                   Meaning("look_at", weight=-2.0 + step)]
     elif column.birds >= 0.6:
-        found += [Meaning("breed", weight=POSSIBLE + 0.5 + step)]
+        found += [Meaning("breed", weight=USUAL + 0.5 * step)]
     elif tells_steps(column):
         found += [Meaning("what", weight=USUAL)]
     elif column.share_fate >= 0.7 and column.share_text > 0.7 and column.mean_length < 25:
@@ -193,7 +197,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
     return found
 
 
-def best_reading(columns, language, fixed: dict | None = None, length: float = 21.0, need=("eggs_set",)) -> Reading:
+def best_reading(columns, language, fixed: dict | None = None, length: float = 21.0, need=("eggs_set", "set_at")) -> Reading:
     """The joint reading of a table of batches.
 
     Parameters
@@ -258,12 +262,12 @@ def _score(chosen, columns, values, everything, length, need):
     if layout is None:
         return None
     weight = sum(meaning.weight for meaning in chosen)
-    weight += sum(-2.0 for name in need if name not in names)
+    weight += sum(LACKS for name in need if name not in names and not (name == "set_at" and "date" in names))
     weight += _context(chosen, columns)
     within = any(meaning.field == "pipped" and meaning.within for meaning in chosen)
     options = []
     for pipped_within in ({True, False} if "pipped" in names and ({"dis", "unhatched"} & set(names)) else {False}):
-        for culled_apart in ({True, False} if "culled" in names else {False}):
+        for culled_apart in ({True, False} if {"culled", "weak"} & set(names) else {False}):
             layout.pipped_within, layout.culled_apart = pipped_within, culled_apart
             result = account(layout, values, everything)
             prior = (1.0 if within else -1.0 if "dis" in names else 0.0) * (1 if pipped_within else -1)
@@ -278,8 +282,8 @@ def _context(chosen, columns) -> float:
     score, seen_hatched, seen_set = 0.0, False, False
     for meaning in chosen:
         name = meaning.field
-        if name == "dead" and not meaning.look and seen_hatched:
-            score -= 2.0
+        if name in ("dead", "left") and not meaning.look and seen_hatched:
+            score -= 2.5
         if name == "dis" and seen_hatched and meaning.weight < USUAL:
             score += 1.0
         if name in ("clear", "dead", "hatched") and not seen_set:

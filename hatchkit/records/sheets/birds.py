@@ -48,12 +48,29 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
                 return names[word[:-len(ending)],]
             if len(word) >= 4 and (word + ending,) in names:
                 return names[word + ending,]
+        part = _in_compound(word)
+        if part:
+            return part
         if len(word) >= 7 and word not in phrases():
             near = nearest_words(word, _single())
             if len(near) == 1 and near[0][0] == word[0] and abs(len(near[0]) - len(word)) <= 1:
                 return names[near[0],]
     elif words[-1].endswith("s") and (*words[:-1], words[-1][:-1]) in names:
         return names[*words[:-1], words[-1][:-1]]
+    return None
+
+
+@cache
+def _plain_birds() -> tuple[str, ...]:
+    """Plain words for birds, longest first, that compounds are made with ("Laufenten", "landgans", "pulykakeltetés")."""
+    return tuple(sorted((key[0] for key, hits in _names().items() if len(key) == 1 and len(key[0]) >= 4
+                         and max(weight for _, weight in hits) >= _KIND_WEIGHT["bird"]), key=len, reverse=True))
+
+
+def _in_compound(word: str) -> list[tuple[str, float]] | None:
+    for name in _plain_birds():
+        if len(word) >= len(name) + 3 and (word.endswith(name) or word.startswith(name) and len(name) >= 5):
+            return [(species, weight * 0.8) for species, weight in _names()[name,]]
     return None
 
 

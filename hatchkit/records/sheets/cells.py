@@ -146,6 +146,8 @@ def _with_words(text: str, about: bool, language) -> Count:
         return _in_bounds(int(match[1]), "unsure")
     if match := re.fullmatch(r"\?+\s*(\d{1,6})", text):
         return _in_bounds(int(match[1]), "unsure")
+    if match := re.search(r"=\s*(\d{1,5})\s*$", text):
+        return _in_bounds(int(match[1]), "remark")
     if re.match(r"\d{1,4}\s*[-./]\s*\d{1,2}\s*[-./]\s*\d{1,4}", text) or re.match(r"\d{1,2}:\d{2}", text):
         return Count(None, "date")
     if (match := _OF.fullmatch(text)) and int(match[1]) <= int(match[2]) and len(match[2]) < 6:

@@ -6,9 +6,10 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.fatewords import Fate, fate_of
-from hatchkit.records.sheets.meanings import Look
+from hatchkit.records.sheets.meanings import Look, Meaning
 from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, _filled_down
 
 _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
@@ -16,16 +17,19 @@ _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place
 
 def choose(columns, options, fixed: dict) -> list:
     """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
-    chosen, taken = [], set()
-    for column, found in zip(columns, options, strict=True):
-        best = None
-        for meaning in sorted(found, key=lambda m: -_fits(m, column)):
-            key = (meaning.field, meaning.look) if meaning.field in ("fate", "weight", "look_at") else meaning.field
-            if _fits(meaning, column) > -50 and (key not in taken or meaning.field in ("notes", "ignore")):
-                best = meaning
-                taken.add(key)
-                break
-        chosen.append(best)
+    ranked = sorted(((-_fits(meaning, column), column.place, number) for column, found in zip(columns, options, strict=True)
+                     for number, meaning in enumerate(found)), key=lambda item: item[:2])
+    chosen: list = [None] * len(columns)
+    taken = set()
+    for cost, place, number in ranked:
+        meaning = options[place][number]
+        key = (meaning.field, meaning.look) if meaning.field in ("fate", "weight", "look_at") else meaning.field
+        if chosen[place] is None and cost < 50 and (key not in taken or meaning.field in ("notes", "ignore")):
+            chosen[place] = meaning
+            taken.add(key)
+    fates = [place for place, meaning in enumerate(chosen) if meaning is not None and meaning.field == "fate"]
+    if len(fates) == 1 and not chosen[fates[0]].look and not any(m is not None and m.field == "result" for m in chosen):
+        chosen[fates[0]] = Meaning("result", weight=chosen[fates[0]].weight)
     return chosen
 
 
@@ -35,6 +39,8 @@ def _fits(meaning, column) -> float:
         return -100.0
     if name in ("result", "fate") and column.share_fate >= 0.5:
         return meaning.weight + 3.0
+    if name == "batch" and column.running and column.distinct == 1.0 or name == "egg" and column.distinct < 0.5 and not column.running:
+        return meaning.weight - 3.0
     if name == "result" and column.share_fate < 0.3:
         return meaning.weight - 3.0
     return meaning.weight
@@ -75,7 +81,7 @@ def read_eggs(block, chosen, context: Context) -> Part:
             frame["notes"] = typed.texts(cells)
     weights = frame.pop("weights", {})
     eggs = pd.DataFrame(frame, index=range(n))
-    eggs["section"] = block.sections
+    eggs["section"] = [section or (block.titles[-1] if block.titles else "") for section in block.sections]
     eggs["sheet_row"] = block.rows
     said = np.array([any(found[i] is not None for _, found in fates) or result is not None and result[i] is not None
                      for i in range(n)], dtype=bool)
@@ -131,7 +137,9 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
         elif last is not None and gone and last.fate in ("removed",) and outcome[i] is None and not any(
                 column[i] in ("clear", "dead", "removed") for column in at_look):
             outcome[i] = "removed"
-    return _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd)
+    part = _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd)
+    fill_from_around(part.batches, block, context)
+    return part
 
 
 def _batch_key(eggs: pd.DataFrame) -> list:
@@ -145,6 +153,9 @@ def _batch_key(eggs: pd.DataFrame) -> list:
         parts.append(eggs["section"])
     elif "set_at" in eggs and eggs["set_at"].notna().any():
         parts.append(eggs["set_at"].ffill().astype(str))
+        for name in ("breed", "species_text"):
+            if name in eggs and eggs[name].notna().any():
+                parts.append(eggs[name].ffill())
     elif "pen" in eggs or "breed" in eggs:
         parts.append(eggs["pen" if "pen" in eggs else "breed"].ffill().fillna(""))
     if not parts:

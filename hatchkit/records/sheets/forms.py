@@ -171,18 +171,26 @@ def _pairs(reader, cells, spans):
     """(label, value) of one row."""
     for column, right in spans:
         label = cells[column] if column < len(cells) else ""
-        if not isinstance(label, str) or not label.strip() or not reader._labels(label):
+        if not isinstance(label, str) or not label.strip():
             continue
         head, colon, tail = label.partition(":")
+        if not reader._labels(label) and (colon and tail.strip() or not any(
+                not is_empty(cell) for cell in cells[column + 1:right])):
+            continue
         if colon and tail.strip() and not tail.strip().startswith("/"):
             yield head.strip(), tail.strip()
             continue
-        values = [cell for cell in cells[column + 1:right] if not is_empty(cell)]
+        values = [cell for cell in cells[column + 1:right] if not is_empty(cell) and not _is_line(cell)]
         if not values:
             continue
         value = values[0] if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:]) \
             else " ".join(text_of(cell) for cell in values)
         yield head.strip() if colon else label.strip(), value
+
+
+def _is_line(cell) -> bool:
+    """A line to write on ("____") that nobody wrote on."""
+    return isinstance(cell, str) and not cell.strip("_.… ")
 
 
 def _as_block(reader, records: list[dict]) -> Block:

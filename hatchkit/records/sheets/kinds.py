@@ -29,6 +29,8 @@ def kind_of(block, columns, options) -> str:
              if column.share_fate >= 0.6 and column.filled and fields & {"fate", "result", "what", "notes", "species"}]
     counted = [column for column, name in zip(columns, first, strict=True)
                if name in _LOSSES and column.share_count > 0.5]
+    if _is_diary(block, columns, counted):
+        return "lines"
     if fates and len(block.rows) >= 4 and len(counted) <= 1 and not _has_events(columns, first):
         return "eggs"
     if "weight" in first and not counted and "eggs_set" not in first:
@@ -57,6 +59,14 @@ def _has_events(columns, first) -> bool:
     return any(name == "what" and tells_steps(column) for column, name in zip(columns, first, strict=True))
 
 
+def _is_diary(block, columns, counted) -> bool:
+    """A day and a text, and nothing else: a diary that has headings."""
+    filled = [column for column in columns if column.filled]
+    texts = [column for column in filled if column.share_text > 0.6 and column.mean_length > 18]
+    return block.shape == "table" and len(filled) <= 3 and len(texts) == 1 and not counted and all(
+        column.share_date > 0.6 or column is texts[0] or column.share_count > 0.6 or column.share_text > 0.6 for column in filled)
+
+
 def _is_log(block, columns, first, possible, counted) -> bool:
     """One row per look: batches come back on other days, and the eggs set stand in few rows only."""
     if block.shape in ("form", "sideways") or len(block.rows) < 3:
@@ -64,7 +74,7 @@ def _is_log(block, columns, first, possible, counted) -> bool:
     events = _has_events(columns, first)
     dated = any(name in ("date", "look_at", "look_day") or "date" in fields
                 for name, fields in zip(first, possible, strict=True))
-    if not dated and not events:
+    if not dated:
         return False
     set_at = any(name == "set_at" and column.filled >= 0.6 * len(block.rows)
                  for column, name in zip(columns, first, strict=True))

@@ -48,7 +48,7 @@ class Layout:
     fields : dict
         Field -> list of places.
     pipped_within, culled_apart : bool
-        Pipped are counted among the dead in shell; culled are not counted among the hatched.
+        Pipped are counted among the dead in shell; culled and weak chicks are not counted among the hatched.
     """
 
     looks: list
@@ -296,7 +296,7 @@ def _hatched(layout, of, inside, everything, removed):
     if np.isnan(hatched).all() and not np.isnan(healthy).all():
         hatched = healthy
     if layout.culled_apart:
-        hatched = hatched + np.nan_to_num(culled)
+        hatched = hatched + np.nan_to_num(culled) + np.nan_to_num(of("weak"))
     return hatched
 
 

@@ -138,6 +138,8 @@ def _mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
     counts = entry.counts
+    if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
+        return "set"
     if "set" in entry.roles and not entry.roles & {"candle", "hatched"} and not counts.keys() & {"clear", "dead", "hatched"}:
         return "set"
     if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:

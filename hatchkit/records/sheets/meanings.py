@@ -210,7 +210,7 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
     if has("culled"):
         return [Meaning("culled", weight=PLAIN, within=within)]
     if has("weak") and not has("date"):
-        return [Meaning("weak", weight=PLAIN, within=True)]
+        return [Meaning("weak", weight=PLAIN, within=within)]
     return _losses(roles, look, within)
 
 
@@ -244,7 +244,11 @@ def _losses(roles, look: Look, within: bool) -> list[Meaning]:
             found.append(Meaning("healthy", weight=WEAK))
         if "egg" in roles and not look:
             found.append(Meaning("eggs_set", weight=USUAL))
+        if not look:
+            found.append(Meaning("unhatched", weight=POSSIBLE))
         return found
+    if roles == {"out"}:
+        return [Meaning("hatched", weight=USUAL), Meaning("hatch_at", weight=POSSIBLE)]
     if roles & {"hatched", "chicks"} or has("hatch") and has("number") and not has("batch"):
         return _hatched(roles)
     return []

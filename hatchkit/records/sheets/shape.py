@@ -38,7 +38,7 @@ class Block:
     sections : list of str
         For each record the last section line above it ("" for none).
     skipped : list of (int, str, str)
-        Row, why it is no data (title, section, total, repeated, units, note), its text.
+        Row, why it is no data (title, section, total, repeated, units, percent, note), its text.
     heading_row : int
     """
 
@@ -269,6 +269,7 @@ class _Reader:
                 block.columns[place].append(cells[place] if place < len(cells) else "")
             block.rows.append(row + 1)
             block.sections.append(section)
+        _drop_sums(block)
 
     def _text(self, row: int) -> str:
         return ", ".join(text_of(self.cells[row][i]) for i in self.filled(row))[:200]
@@ -285,7 +286,11 @@ class _Reader:
             named = {(text.lower().strip(" :")) for _, text in texts if self._labels(text)}
             known = sum(bool(self._labels(text)) for _, text in texts)
             values = sum(self._has_value(row, column, text) for row, text in texts if self._labels(text))
-            if len(named) >= 3 and known >= 0.5 * len(texts) and values >= 0.5 * known:
+            filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in self.cells[:400])
+            numbers = sum(column < len(cells) and not is_empty(cells[column]) and (is_number(cells[column]) or _is_date(
+                cells[column])) for cells in self.cells[:400])
+            if len(named) >= 3 and known >= 0.5 * len(texts) and values >= 0.5 * known and numbers <= 0.2 * filled and (
+                    not found or known >= 0.7 * len(texts)):
                 found.append(column)
         return found
 
@@ -355,6 +360,32 @@ def starts_with_total(cell, language) -> bool:
     return len(found) <= 4
 
 
+def _drop_sums(block: Block) -> None:
+    """Take out rows that are the sum of the rows above them, whatever they are called."""
+    numbers = [[float(cell) if is_number(cell) and not isinstance(cell, str) else None for cell in column]
+               for column in block.columns]
+    start, drop = 0, []
+    for i in range(len(block.rows)):
+        if i - start < 2:
+            continue
+        same = other = 0
+        for column in numbers:
+            above = [value for value in column[start:i] if value is not None]
+            if column[i] is None or len(above) < 2:
+                continue
+            same += abs(sum(above) - column[i]) < 1e-6 and column[i] > 0
+            other += abs(sum(above) - column[i]) >= 1e-6 and float(column[i]).is_integer()
+        if same >= 3 and same > 2 * other:
+            drop.append(i)
+            start = i + 1
+    for i in reversed(drop):
+        block.skipped.append((block.rows[i], "total", ", ".join(text_of(column[i]) for column in block.columns
+                                                                if not is_empty(column[i]))[:200]))
+        del block.rows[i], block.sections[i]
+        for column in block.columns:
+            del column[i]
+
+
 def _not_data(cells, places, repeated, reader) -> str:
     """Why a row is no record: total, repeated, units, section, note; "" for a record."""
     first = cells[places[0]]
@@ -364,6 +395,8 @@ def _not_data(cells, places, repeated, reader) -> str:
         return "total"
     if len(places) > 1 and sum((text_of(cells[i]) or "").lower() == repeated[i] for i in places) >= 0.7 * len(places):
         return "repeated"
+    if any(text.strip() in ("%", "in %", "%:") for text in texts):
+        return "percent"
     if len(texts) == len(places) and all(text.strip().strip("()[].").lower() in _UNITS for text in texts):
         return "units"
     if len(places) == 1 and len(cells) > 2 and texts:

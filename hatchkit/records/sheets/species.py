@@ -31,9 +31,9 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
     Returns
     -------
     species : str or None
-        None if several birds share the batch or the name written is not known.
+        None if several birds share the batch.
     how : str
-        written, breed, name, title, default, days, hens, mixed, unknown.
+        written, breed, name, title, default, days, days_open, hens, mixed.
     """
     own = {plain(name).replace("_", " "): name for name in table.index}
     written = _text(row.get("species_text"))
@@ -70,18 +70,11 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
         best, share = likeliest(found)
         if best and share > 0.75:
             return best, "title"
-    if written and not _same_thing(written):
-        return None, "unknown"
     return _by_days(row, table)
 
 
 def _text(value) -> str:
     return "" if value is None or value is pd.NaT or isinstance(value, float) else str(value)
-
-
-def _same_thing(written: str) -> bool:
-    """Words such as "mixed" or "own eggs" that name no bird at all."""
-    return len(plain(written)) < 3 or not any(c.isalpha() for c in written)
 
 
 def _known(found: dict, table: pd.DataFrame) -> dict:

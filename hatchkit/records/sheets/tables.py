@@ -8,6 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, mentions, text_of
 from hatchkit.records.sheets.ledger import account
 
@@ -98,6 +99,7 @@ def read_batches(block, reading, context: Context) -> Part:
     part.batches["section"] = sections
     part.batches["row"] = rows
     part.batches["file"], part.batches["sheet"] = block.file, block.sheet
+    fill_from_around(part.batches, block, context)
     _shared_hatch(part.batches, block, reading)
     result = account(layout, values, everything)
     _put_counts(part, block, layout, values, result)

@@ -6,7 +6,9 @@ import re
 from dataclasses import dataclass, field
 
 from hatchkit.records.sheets import eggsheet
+from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.sheets.assign import Reading, best_reading, candidates
+from hatchkit.records.sheets.expand import expanded
 from hatchkit.records.sheets.kinds import kind_of
 from hatchkit.records.sheets.lexicon import language_of
 from hatchkit.records.sheets.meanings import PLAIN, Meaning
@@ -57,11 +59,14 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
                                          if isinstance(cell, str) and 1 < len(cell) < 60))
     found = []
     for block in find_blocks(grid, language):
+        block = expanded(block, language)
         columns = profile(block, language)
         options = [candidates(column, language, fixed.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
         item.year = year_in([*reversed(block.titles), grid.sheet, stem])
+        if kind == "lines" and block.shape != "lines":
+            _to_lines(block)
         if kind == "batches":
             item.reading = best_reading(columns, language, fixed)
             item.chosen = item.reading.chosen
@@ -71,6 +76,12 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
             item.chosen = _of_log(columns, options, kind)
         found.append(item)
     return found
+
+
+def _to_lines(block) -> None:
+    """A diary with headings as lines of cells."""
+    cells = [[column[i] for column in block.columns if not is_empty(column[i])] for i in range(len(block.rows))]
+    block.headings, block.groups, block.columns, block.shape = ["line"], [""], [cells], "lines"
 
 
 def year_in(texts) -> int | None:
