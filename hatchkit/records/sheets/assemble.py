@@ -131,6 +131,8 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
         known = [place for place in range(len(frame)) if place not in set(new)]
         if known:
             _complete(batches, frame, known, target, found)
+            if item.kind == "eggs":
+                _opened_eggs(batches, frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
             if len(table) and "place" in table:
                 table = table.assign(place=where[table["place"].to_numpy(int)].astype(int))
@@ -156,6 +158,18 @@ def _complete(batches: list, frame, known, target, found) -> None:
             if _none(whole.at[target[place], column]):
                 whole.at[target[place], column] = value
     batches[:] = [whole]
+
+
+def _opened_eggs(batches: list, frame, known, target) -> None:
+    """Eggs listed one by one that are the unhatched of a batch: the list says what each was, in place of their number."""
+    whole = batches[0]
+    for place in known:
+        row, at = frame.iloc[place], target[place]
+        if not _none(whole.at[at, "dead_in_shell"]) and whole.at[at, "dead_in_shell"] == row["eggs_set"] < whole.at[at, "eggs_set"]:
+            for name in ("dead_in_shell", "pipped_dead", "removed", "broken_infertile"):
+                if name in row and not _none(row[name]) and (row[name] or name == "dead_in_shell"):
+                    before = whole.at[at, name] if name in whole and name != "dead_in_shell" else 0.0
+                    whole.loc[at, name] = row[name] + (0.0 if _none(before) else before)
 
 
 def _none(value) -> bool:

@@ -151,6 +151,8 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             weight += 1.0 if column.birds > 0.5 else -0.5
         if name == "what" and tells_steps(column):
             weight += 4.0
+        elif name in ("what", "notes", "pen", "place") and column.birds > 0.5:
+            weight -= 2.0
         if name == "result" and column.share_fate > 0.6:
             weight += 1.0
     elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity"):

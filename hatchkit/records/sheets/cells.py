@@ -152,7 +152,7 @@ def _with_words(text: str, about: bool, language) -> Count:
         return Count(None, "date")
     if (match := _OF.fullmatch(text)) and int(match[1]) <= int(match[2]) and len(match[2]) < 6:
         return Count(int(match[1]), "of", whole=int(match[2]))
-    if match := re.match(r"(\d{1,3}(?:[.,']\d{3})|\d{1,6})(?:\s*\+\s*(\d{1,5}))?(?![\d.,/])", text):
+    if match := re.match(r"(\d{1,3}(?:[.,']\d{3})|\d{1,6})(?:\s*\+\s*(\d{1,5}))?(?![\d./]|,\d)", text):
         rest = text[match.end():].strip()
         if re.match(r"[-–]\s*\d+$", rest):
             return Count(None, "range")

@@ -84,8 +84,10 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
     entry.look = replace(look, order=None) if look.day is None and not roles & {"candle", "transfer"} else look
     for mention in mentions(sentence, context.language):
         _mention(entry, mention, remark=False)
-    starts = "set" in roles or bool(roles & {"egg"} and roles & {"incubator", "in", "broody"})
-    if starts and not entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}:
+    lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
+    starts = "set" in roles and not lost or bool(found) and "set" in found[0].roles or not lost and bool(species_in(sentence)) and (
+        bool(roles & {"batch"}) or bool(roles & {"incubator", "in", "broody", "set"}) and not roles & {"candle", "transfer"})
+    if starts:
         eggs = _eggs_set(found)
         if eggs is not None:
             entry.counts = {"eggs_set": eggs}
@@ -112,12 +114,27 @@ def _words(sentence: str) -> frozenset:
     return frozenset(word for word in cut(sentence) if len(word) > 3 and not word.isdigit())
 
 
+def _name_in(sentence: str, opened: list) -> str | None:
+    """The short name that a sentence gives a batch: "batch A", "B d7: ...", "2: ..."."""
+    words = re.findall(r"[^\W_]+", sentence)
+    names = {batch["name"] for batch in opened}
+    for place, word in enumerate(words[:-1]):
+        token = tokens(word)
+        if token and token[0].roles & {"batch", "hatch"} and (len(words[place + 1]) <= 3 and (
+                words[place + 1].isdigit() or words[place + 1].isupper() or words[place + 1] in names)):
+            return words[place + 1]
+    if words and words[0] in names:
+        return words[0]
+    first = re.match(r"\s*(?:n[ro°º]?\.?\s*|#)?(\d+[a-z]?|[A-Z])\s*[:)]\s", sentence)
+    return first[1] if first else None
+
+
 def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None) -> None:
     """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird."""
-    named = re.match(r"\s*((?:[^\W\d_]+\s*)?(?:n[ro°º]?\.?\s*|#)?\d+[a-z]?)\s*[:\-–]\s", sentence)
+    named = _name_in(sentence, opened)
     birds = frozenset(species_in(sentence))
     if entry.counts.keys() == {"eggs_set"}:
-        name = label or (named[1] if named else None) or f"{len(opened) + 1}"
+        name = label or named or f"{len(opened) + 1}"
         if label and any(name == other["name"] for other in opened):
             name = f"{name} {len(opened) + 1}"
         opened.append(dict(name=name, words=_words(sentence), birds=birds))
@@ -132,7 +149,7 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None) ->
         batch = opened[place]
         score = len(words & batch["words"]) + 2.0 * bool(birds & batch["birds"])
         score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
-        score += 3.0 * (named is not None and named[1] == batch["name"]) + 3.0 * (label == batch["name"])
+        score += 9.0 * (named == batch["name"]) + 3.0 * (label == batch["name"])
         return score, place
 
     entry.batch = opened[max(range(len(opened)), key=likeness)]["name"]

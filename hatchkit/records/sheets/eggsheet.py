@@ -28,8 +28,9 @@ def choose(columns, options, fixed: dict) -> list:
             chosen[place] = meaning
             taken.add(key)
     fates = [place for place, meaning in enumerate(chosen) if meaning is not None and meaning.field == "fate"]
-    if len(fates) == 1 and not chosen[fates[0]].look and not any(m is not None and m.field == "result" for m in chosen):
-        chosen[fates[0]] = Meaning("result", weight=chosen[fates[0]].weight)
+    ends = [place for place in fates if not chosen[place].look]
+    if ends and not any(m is not None and m.field == "result" for m in chosen):
+        chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
     return chosen
 
 
@@ -81,7 +82,8 @@ def read_eggs(block, chosen, context: Context) -> Part:
             frame["notes"] = typed.texts(cells)
     weights = frame.pop("weights", {})
     eggs = pd.DataFrame(frame, index=range(n))
-    eggs["section"] = [section or (block.titles[-1] if block.titles else "") for section in block.sections]
+    alone = "set_at" not in frame and "name" not in frame
+    eggs["section"] = [section or (block.titles[-1] if block.titles and alone else "") for section in block.sections]
     eggs["sheet_row"] = block.rows
     said = np.array([any(found[i] is not None for _, found in fates) or result is not None and result[i] is not None
                      for i in range(n)], dtype=bool)

@@ -55,7 +55,7 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
     texts = [cell for cell in cells[:60] if not is_empty(cell)]
     words = [cell for cell in texts if isinstance(cell, str) and not cell.strip().isdigit()]
     roles = _roles(f"{group} {heading}", language)
-    if not words or len(words) < 0.5 * len(texts) or roles & {"notes", "breed", "species", "incubator", "pen", "batch", "set"}:
+    if not words or len(words) < 0.4 * len(texts) or roles & {"notes", "breed", "species", "incubator", "pen", "batch", "set"}:
         return []
     if not roles & (_ENDS | {"candle", "day", "transfer", "first", "second", "third"}) and roles:
         return []
@@ -68,7 +68,10 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
         for kind in kinds:
             found[kind] = found.get(kind, 0) + 1
     told = sum(bool(mentions(cell, language)) or _zero(cell) or _counted(cell, language) for cell in words)
-    if not found or told < 0.6 * len(words) or not several and len(found) < 2 or not several and roles & {"hatched", "chicks"}:
+    if not found or told < 0.6 * len(words):
+        return []
+    if not several and (roles & {"hatched", "chicks"} or len(found) < 2 and (
+            roles & set(_HEADING) or not roles & {"candle", "day", "transfer", "left"})):
         return []
     return sorted(found, key=list(_HEADING).index)
 

@@ -154,6 +154,10 @@ def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
         if wanted is not None and mine:
             roles = mine
             break
+    else:
+        # A short word of another language is mostly a word of this one that is not known.
+        if language is not None and len(text) <= 4:
+            return Token(text)
     return Token(text, frozenset(roles), frozenset().union(*roles.values()) if roles else frozenset(), guessed=guessed)
 
 

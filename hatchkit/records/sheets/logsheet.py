@@ -12,6 +12,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, Mention, is_empty, mentions, text_of
 from hatchkit.records.sheets.lexicon import tokens
 from hatchkit.records.sheets.meanings import Look, look_of
@@ -171,6 +172,8 @@ class _Open:
         counts = dict(entry.counts)
         if step == "set":
             self.set_at = self.set_at or entry.at
+            if entry.text and species_in(entry.text):
+                self.fields.setdefault("species_text", entry.text[:200])
             eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
             self.eggs = eggs if self.eggs is None else self.eggs
         elif step == "hatch":

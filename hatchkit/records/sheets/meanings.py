@@ -289,7 +289,7 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
     several = []
     if roles & {"batch", "hatch", "set", "egg", "number"}:
         several = _ambiguous(roles)
-    if has("hatcher"):
+    if has("hatcher") and not look and not has("candle"):
         return [Meaning("hatcher", weight=PLAIN)]
     if look.transfer:
         if has("date"):

@@ -286,6 +286,9 @@ class _Reader:
             named = {(text.lower().strip(" :")) for _, text in texts if self._labels(text)}
             known = sum(bool(self._labels(text)) for _, text in texts)
             values = sum(self._has_value(row, column, text) for row, text in texts if self._labels(text))
+            if not found and sum(not is_empty(cell) for row, text in texts if self._labels(text)
+                                 for cell in self.cells[row][:column]) > 0.3 * known:
+                continue
             filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in self.cells[:400])
             numbers = sum(column < len(cells) and not is_empty(cells[column]) and (is_number(cells[column]) or _is_date(
                 cells[column])) for cells in self.cells[:400])

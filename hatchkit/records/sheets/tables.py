@@ -111,7 +111,7 @@ def read_batches(block, reading, context: Context) -> Part:
 
 _COUNTED = frozenset({"eggs_set", "clear", "dead", "left", "fertile", "removed", "rotten", "cracked", "pipped", "dis", "unhatched",
                       "hatched", "culled", "malpos", "broken_infertile", "broken_early", "broken_mid", "broken_late", "healthy",
-                      "look_day", "total_dead", "contaminated", "cracked_of", "opened1_infertile", "opened1_dead"})
+                      "look_day", "total_dead", "weak", "contaminated", "cracked_of", "opened1_infertile", "opened1_dead"})
 
 
 def _filled_down(cells: list) -> list:

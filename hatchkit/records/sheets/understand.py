@@ -64,7 +64,8 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
         options = [candidates(column, language, fixed.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
-        item.year = year_in([*reversed(block.titles), grid.sheet, stem])
+        item.year = year_in([*reversed(block.titles), *(text for other in reversed(found) for text in other.block.titles),
+                             grid.sheet, stem])
         if kind == "lines" and block.shape != "lines":
             _to_lines(block)
         if kind == "batches":
