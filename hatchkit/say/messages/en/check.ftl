@@ -78,7 +78,10 @@ question_meaning = What is the column “{ $heading }”? Taken for now: { $choi
 question_species = Which birds are these? Nothing on the sheet says it; taken for now: { $choice }.
 question_year = Which year is it? Nothing on the sheet says it; taken for now: { $choice }.
 question_day_first = Which comes first in your dates? Both orders are possible; taken for now: { $choice }.
-question_mixed_birds = “{ $heading }” names several kinds of birds in one batch. Taken for now: { $choice }.
+question_mixed_birds = { $written ->
+        [none] A batch holds several kinds of birds. Which one counts?
+       *[some] “{ $written }” names several kinds of birds in one batch. Which one counts?
+    } Taken for now: { $choice }.
 question_machine = In which machine were the eggs? Taken for now: { $choice }.
 question_other = { $heading ->
         [none] This could be read in more than one way.
@@ -115,6 +118,7 @@ value_yes = yes
 value_no = no
 value_True = day before month
 value_False = month before day
+value_nothing = nothing; left out of the rates until it is told
 value_left_out = left out of the rates
 value_separate = each kind a batch of its own
 

@@ -64,7 +64,7 @@ field_cock = cock
 field_notes = notes
 field_what = what was seen or done
 field_number = number of eggs
-field_fate = what became of the egg
+field_fate = fate of the egg
 field_egg = number of the egg
 field_place = place
 field_signs = signs
@@ -84,13 +84,31 @@ field_humidity = humidity
 field_percent = a share, not used
 field_year = year
 field_ignore = not used
+field_dead_in_shell = dead in shell
+field_pipped_dead = pipped, died
+
+species_chicken = hens
+species_duck = ducks
+species_goose = geese
+species_turkey = turkeys
+species_quail = quails
+species_muscovy = Muscovy ducks
+species_guinea = guinea fowl
+species_pheasant = pheasants
+species_bobwhite = bobwhite quails
+species_chukar = chukars
+species_emu = emus
+species_ostrich = ostriches
+species_peafowl = peafowl
+species_pigeon = pigeons
+species_mixed = several kinds
 
 sure_sure = sure
 sure_likely = likely
 sure_open = open
 
-why_words = its words
-why_adds_up = eggs add up in { $rows } of { $of ->
+why_words = words
+why_adds_up = adds up in { $rows } of { $of ->
         [one] { $of } row
        *[other] { $of } rows
     }
