@@ -83,8 +83,8 @@ def _context(item: Understood, day_first: bool, hint_year) -> Context:
         from hatchkit.records.sheets.understand import year_in
 
         own = [year_in([text]) or years for text in block.sections]
-        if len(set(own)) > 1:
-            years = own
+        if any(own):
+            years = own if len(set(own)) > 1 else own[0]
     return Context(block.file, block.sheet, item.language, day_first, years, tuple(item.titles))
 
 

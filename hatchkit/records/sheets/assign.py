@@ -299,7 +299,9 @@ def _context(chosen, columns) -> float:
 
 
 def _same(one: Meaning, other: Meaning) -> bool:
-    unused = {"ignore", "percent", "due", "laid_at"}
+    unused = {"ignore", "percent", "due", "laid_at", "notes"}
+    if {one.field, other.field} == {"date", "set_at"}:
+        return True
     return one.field == other.field and one.look == other.look or one.field in unused and other.field in unused
 
 

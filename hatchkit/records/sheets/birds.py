@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 from hatchkit.records.sheets.lexicon import cut, phrases
-from hatchkit.records.words import csv_rows, nearest_words
+from hatchkit.records.words import csv_rows, letters_apart, nearest_words
 
 #: A plain word for a bird ("duck", "Enten") outweighs the name of a breed.
 _KIND_WEIGHT = {"bird": 3.0, "breed": 1.0, "variety": 0.7, "abbreviation": 0.7}
@@ -53,7 +53,7 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
             return part
         if len(word) >= 7 and word not in phrases():
             near = nearest_words(word, _single())
-            if len(near) == 1 and near[0][0] == word[0] and abs(len(near[0]) - len(word)) <= 1:
+            if len(near) == 1 and near[0][0] == word[0] and letters_apart(near[0], word, 2) == 1:
                 return names[near[0],]
     elif words[-1].endswith("s") and (*words[:-1], words[-1][:-1]) in names:
         return names[*words[:-1], words[-1][:-1]]

@@ -15,7 +15,7 @@ MOST_EGGS = 100_000
 
 #: Roles that say what became of an egg.
 CLASSES = frozenset({"clear", "dead", "shell", "unhatched", "pipped", "hatched", "chicks", "culled", "weak", "rotten",
-                     "cracked", "removed", "left", "alive", "fertile", "set", "malpos", "fresh"})
+                     "cracked", "removed", "left", "alive", "fertile", "set", "malpos", "fresh", "out"})
 
 _ABOUT = re.compile(r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
                     r"ok\.?|omkring|kb\.?)\s*(?=\d)")

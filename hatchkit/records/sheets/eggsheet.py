@@ -176,6 +176,10 @@ def _look_list(fates, result) -> list:
         "clear", "dead", "removed", "infertile")})
     if days and len(days) <= 5:
         return [(Look(day=day), None) for day in days]
+    orders = sorted({fate.look.order for fate in result if fate is not None and fate.look.order and fate.fate in (
+        "clear", "dead", "removed", "infertile")})
+    if orders and orders[-1] <= 4:
+        return [(Look(order=number), None) for number in range(1, orders[-1] + 1)]
     if any(fate is not None and (fate.fate == "clear" or fate.fate == "dead" and fate.early) for fate in result):
         return [(Look(order=1), None)]
     return []

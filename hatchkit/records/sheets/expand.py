@@ -68,7 +68,7 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
         for kind in kinds:
             found[kind] = found.get(kind, 0) + 1
     told = sum(bool(mentions(cell, language)) or _zero(cell) or _counted(cell, language) for cell in words)
-    if not found or told < 0.6 * len(words):
+    if not found or told < 0.5 * len(words):
         return []
     if not several and (roles & {"hatched", "chicks"} or len(found) < 2 and (
             roles & set(_HEADING) or not roles & {"candle", "day", "transfer", "left"})):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.when import looks_like_date
 from hatchkit.records.sheets.shape import Block, starts_with_total
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
@@ -152,6 +153,9 @@ def _mini_heading(reader, cells, places) -> bool:
         return False
     kinds = [reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]]
     classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date"}
+    texts = [text_of(cells[place]) for place in places]
+    if len(set(texts)) < len(texts) or any(looks_like_date(text) for text in texts):
+        return False
     return len(kinds) == len(places) and sum(bool(roles & classes) for roles in kinds) >= 2
 
 

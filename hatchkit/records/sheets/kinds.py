@@ -63,7 +63,8 @@ def _is_diary(block, columns, counted) -> bool:
     """A day and a text, and nothing else: a diary that has headings."""
     filled = [column for column in columns if column.filled]
     texts = [column for column in filled if column.share_text > 0.6 and column.mean_length > 18]
-    return block.shape == "table" and len(filled) <= 3 and len(texts) == 1 and not counted and all(
+    return block.shape == "table" and len(filled) <= 3 and len(texts) == 1 and not counted and any(
+        column.share_date > 0.6 for column in filled) and all(
         column.share_date > 0.6 or column is texts[0] or column.share_count > 0.6 or column.share_text > 0.6 for column in filled)
 
 

@@ -21,7 +21,7 @@ from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, Context, P
 #: Class of eggs in words -> what it is in the ledger of a batch.
 _CLASS = (("pipped", "pipped"), ("shell", "dis"), ("unhatched", "dis"), ("culled", "culled"), ("clear", "clear"),
           ("dead", "dead"), ("rotten", "removed"), ("cracked", "removed"), ("removed", "removed"), ("hatched", "hatched"),
-          ("chicks", "hatched"), ("left", "left"), ("alive", "left"), ("fertile", "left"), ("set", "eggs_set"))
+          ("chicks", "hatched"), ("left", "left"), ("alive", "left"), ("fertile", "left"), ("set", "eggs_set"), ("out", "hatched"))
 
 
 @dataclass
@@ -139,6 +139,8 @@ def _mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
     counts = entry.counts
+    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"}:
+        return "note"
     if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
         return "set"
     if "set" in entry.roles and not entry.roles & {"candle", "hatched"} and not counts.keys() & {"clear", "dead", "hatched"}:

@@ -125,5 +125,5 @@ def is_fate(cell, language) -> bool:
         return False
     found = tokens(cell, language)
     roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
-    return bool(roles & (CLASSES - {"set", "left"})) and not any(
+    return bool(roles & (CLASSES - {"set", "left", "out"})) and not any(
         token.number is not None and not any("day" in t.roles for t in found) for token in found)

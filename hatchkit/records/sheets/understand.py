@@ -107,6 +107,10 @@ def _of_log(columns, options, kind: str) -> list:
         best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore", "weight")), None)
         if best is not None and kind == "looks" and best.field == "set_at":
             best = Meaning("date", best.look, best.weight)
+        if best is not None and kind == "looks" and best.field == "eggs_set" and best.weight <= 1.5 and column.share_count > 0.7 \
+                and any(c.sets > 0 and c.share_fate > 0.4 for c in columns):
+            # Numbers whose class stands in the column of what was done.
+            best = Meaning("number", weight=PLAIN)
         if best is not None and kind == "looks" and best.field == "ignore" and column.share_count > 0.7 and not column.running \
                 and not {"batch", "number"} & taken and any(m.field in ("eggs_set", "batch") for m in found):
             best = Meaning("number", weight=PLAIN)
