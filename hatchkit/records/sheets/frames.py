@@ -54,6 +54,8 @@ def tidy(table: pd.DataFrame, kind: str, zone: str, found: list, *, extra: bool 
         Keep further columns of text (the person's own) behind the documented ones.
     """
     n = len(table)
+    if kind == "batches" and "flock" not in table and "pen" in table:
+        table = table.assign(flock=table["pen"])
     columns = {}
     for name, _, form in facts_of(kind):
         columns[name] = _typed(table[name], form, zone, found, table) if name in table else _blank(form, n)

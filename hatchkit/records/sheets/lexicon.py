@@ -120,6 +120,8 @@ def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
 
 
 def _token_at(words: list[str], place: int, language):
+    if words[place].isdigit():
+        return Token(words[place], number=int(words[place]) if len(words[place]) < 6 else None), 1
     for length in range(min(_longest(), len(words) - place), 0, -1):
         phrase = " ".join(words[place:place + length])
         if phrase in phrases():
@@ -127,8 +129,6 @@ def _token_at(words: list[str], place: int, language):
                 return None, 1
             return _known(phrase, phrases()[phrase], language), length
     word = words[place]
-    if word.isdigit():
-        return Token(word, number=int(word) if len(word) < 6 else None), 1
     ordinal = re.fullmatch(r"(\d+)[a-z]+", word)
     if ordinal:
         names = {1: "first", 2: "second", 3: "third", 4: "fourth"}

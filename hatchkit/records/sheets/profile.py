@@ -111,7 +111,7 @@ def is_event(cell, language) -> bool:
 
 
 def _roles(cell, language) -> frozenset:
-    found = tokens(cell, language)
+    found = [token for token in tokens(cell, language) if not token.guessed]
     return frozenset().union(*(token.roles for token in found)) if found else frozenset()
 
 

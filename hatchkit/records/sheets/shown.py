@@ -78,22 +78,35 @@ def ledger_table(sheets) -> pd.DataFrame:
 
 def question_table(sheets, answers: dict) -> pd.DataFrame:
     """What the person is to be asked, the most consequential first; empty when no number depends on it."""
-    rows = []
+    rows, support = [], _support(sheets)
     for item in sheets.understood:
         if item.reading is not None:
-            rows += _column_questions(item)
+            rows += _column_questions(item, support)
+    rows = list({(row["file"], row["heading"], row["taken"]): row for row in reversed(rows)}.values())[::-1]
     rows += [_season_question(asked) for asked in _merged(sheets.open)]
     rows = [row for row in rows if (row["file"], row["sheet"], row["heading"]) not in answers]
     rows.sort(key=lambda row: -row["rows_changed"])
     return pd.DataFrame(rows, columns=QUESTIONS)
 
 
-def _column_questions(item) -> list[dict]:
+def _support(sheets) -> dict:
+    """(file, group, heading, reading) -> sum of margins: forms and yearly sheets of one person back each other."""
+    total: dict = {}
+    for item in sheets.understood:
+        if item.reading is not None:
+            for column, meaning, margin in zip(item.columns, item.reading.chosen, item.reading.margins, strict=True):
+                key = (item.block.file, column.group, column.heading, key_of(meaning))
+                total[key] = total.get(key, 0.0) + margin
+    return total
+
+
+def _column_questions(item, support: dict) -> list[dict]:
     reading, found = item.reading, []
     for place, (column, meaning) in enumerate(zip(item.columns, reading.chosen, strict=True)):
         rivals = [rival for rival in reading.rivals[place] if rival.behind < LIKELY and NUMBERS & {meaning.field,
                                                                                                  rival.meaning.field}]
-        if not rivals or reading.margins[place] >= LIKELY or not column.filled:
+        backed = support[item.block.file, column.group, column.heading, key_of(meaning)]
+        if not rivals or backed >= LIKELY or not column.filled:
             continue
         choices = [dict(taken=key_of(meaning), adds_up=reading.adds_up, of=reading.rows)]
         choices += [dict(taken=key_of(rival.meaning), adds_up=rival.adds_up, of=rival.rows) for rival in rivals]
