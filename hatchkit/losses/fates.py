@@ -161,8 +161,8 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
 
 
 def _trimmed(rows: list[dict], excess: float) -> list[dict]:
-    """The groups less `excess` eggs that were never set: taken from the largest, where a slip in counting is likeliest."""
-    rows = sorted(rows, key=lambda group: -group["eggs"])
+    """The groups less `excess` eggs that were never set: from the largest loss, where a slip is likeliest, chicks last."""
+    rows = sorted(rows, key=lambda group: (group["fate"] in ("hatched", "culled"), -group["eggs"]))
     for row in rows:
         taken = min(excess, max(row["eggs"] - 1.0, 0.0))
         row["eggs"] -= taken

@@ -195,7 +195,7 @@ def account(layout: Layout, values, everything=None) -> Account:
         total = np.zeros(n)
         known = np.zeros(n, dtype=bool)
         for place in places:
-            total += np.nan_to_num(values[place])
+            total += _zero(values[place])
             known |= ~np.isnan(values[place])
         return np.where(known, total, np.nan)
 
@@ -216,7 +216,7 @@ def account(layout: Layout, values, everything=None) -> Account:
     if not layout.looks and not np.isnan(fertile).all():
         part = dict(clear=eggs - fertile, dead=nothing.copy(), removed=nothing.copy(), left=nothing.copy(),
                     derived=np.zeros(n, bool), inside=np.where(np.isnan(fertile), eggs, fertile))
-        broken |= np.nan_to_num(part["clear"]) < 0
+        broken |= _zero(part["clear"]) < 0
         inside = part["inside"]
         looks.append(part)
     return _end(layout, of, eggs, inside, broken, looks, everything)
@@ -233,11 +233,11 @@ def _one_look(look, values, inside, broken, everything) -> dict:
     removed = np.full(n, np.nan)
     for name in ("removed", "rotten", "cracked"):
         if name in look.fields:
-            removed = np.where(np.isnan(of(name)), removed, np.nan_to_num(removed) + of(name))
+            removed = np.where(np.isnan(of(name)), removed, _zero(removed) + of(name))
     if everything is not None and "left" in look.fields:
         left = np.where(everything[look.fields["left"]],
-                        inside - np.nan_to_num(clear) - np.nan_to_num(dead) - np.nan_to_num(removed), left)
-    out = np.nan_to_num(clear) + np.nan_to_num(dead) + np.nan_to_num(removed)
+                        inside - _zero(clear) - _zero(dead) - _zero(removed), left)
+    out = _zero(clear) + _zero(dead) + _zero(removed)
     derived = ~np.isnan(left) & ~np.isnan(inside) & np.isnan(dead)
     gap = inside - out - left
     if "dead" not in look.fields or derived.any():
@@ -258,11 +258,11 @@ def _from_fertile(part: dict, eggs, fertile, broken) -> None:
     part["dead"] = np.where(taken, part["dead"] - clears, part["dead"])
     part["inside"] = np.where(known & ~taken & np.isnan(part["left"]), part["inside"] - clears, part["inside"])
     part["clear"] = np.where(known, clears, part["clear"])
-    broken |= known & (clears < 0) | taken & (np.nan_to_num(part["dead"]) < 0)
+    broken |= known & (clears < 0) | taken & (_zero(part["dead"]) < 0)
 
 
 def _end(layout, of, eggs, inside, broken, looks, everything) -> Account:
-    zero = np.nan_to_num
+    zero = _zero
     pipped, unhatched, dis = of("pipped"), of("unhatched"), of("dis")
     removed = _sum_known(of("removed"), of("rotten"), of("cracked"))
     hatched = _hatched(layout, of, inside, everything, zero(removed))
@@ -296,12 +296,17 @@ def _hatched(layout, of, inside, everything, removed):
     if np.isnan(hatched).all() and not np.isnan(healthy).all():
         hatched = healthy
     if layout.culled_apart:
-        hatched = hatched + np.nan_to_num(culled) + np.nan_to_num(of("weak"))
+        hatched = hatched + _zero(culled) + _zero(of("weak"))
     return hatched
 
 
+def _zero(values):
+    """Not written counts as none (np.nan_to_num takes eight times as long on short arrays)."""
+    return np.where(np.isnan(values), 0.0, values)
+
+
 def _sum_known(*parts):
-    total = sum(np.nan_to_num(part) for part in parts)
+    total = sum(_zero(part) for part in parts)
     return np.where(np.logical_and.reduce([np.isnan(part) for part in parts]), np.nan, total)
 
 

@@ -52,8 +52,9 @@ def phrases() -> dict[str, dict[str, frozenset]]:
     """Phrase -> role -> languages that use it so."""
     found: dict[str, dict[str, set]] = {}
     for row in csv_rows("sheet_words"):
-        for words in row["words"].split(" / "):
-            key = " ".join(cut(words)) or plain(words)
+        # The whole row is made plain at once, and a single word needs no cutting: six thousand phrases are read at start.
+        for words in _bare(row["words"]).split(" / "):
+            key = words if words.isalpha() else " ".join(cut(words)) or plain(words)
             found.setdefault(key, {}).setdefault(row["role"], set()).add(row["language"])
     return {key: {role: frozenset(names) for role, names in roles.items()} for key, roles in found.items()}
 
