@@ -125,10 +125,12 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
         added = frame.iloc[new].reset_index(drop=True)
         if len(added):
             batches.append(added)
-            naming.remember(added, by_key, offset, item)
+            if len(main) > 1:
+                naming.remember(added, by_key, offset, item)
             offset += len(added)
         where = np.array(target, dtype=float)
-        known = [place for place in range(len(frame)) if place not in set(new)]
+        fresh = set(new)
+        known = [place for place in range(len(frame)) if place not in fresh]
         if known:
             _complete(batches, frame, known, target, found)
             if item.kind == "eggs":
@@ -178,20 +180,39 @@ def _none(value) -> bool:
 
 def _with_species(table: pd.DataFrame, settings, species_table, found):
     """Species of each batch; what is not known is asked, and several birds in one batch are kept out by name."""
-    rows = table.to_dict("records")
-    read = [species_of(row, [t for t in row["titles"] if t][::-1], settings, species_table) for row in rows]
+    read = _each_once(table, lambda row: species_of(row, [t for t in row["titles"] if t][::-1], settings, species_table))
     table["species"] = [species for species, _ in read]
     table["species_how"] = [how for _, how in read]
     opened = []
     for how, code in (("hens", "species"), ("days_open", "species"), ("mixed", "mixed_birds")):
         mine = [i for i, (_, own) in enumerate(read) if own == how]
         if mine:
+            rows = {i: table.iloc[i].to_dict() for i in mine}
             first = rows[mine[0]]
             opened.append(dict(code=code, how=how, file=first["file"], sheet=first["sheet"], heading="",
                                taken=read[mine[0]][0] or "", rows=[rows[i]["row"] for i in mine],
                                names=[str(rows[i].get("name") or "") for i in mine],
                                written=str(rows[mine[0]].get("species_text") or rows[mine[0]].get("breed") or "")))
     return table, opened
+
+
+def _each_once(table: pd.DataFrame, read) -> list:
+    """`read` of each row, worked out once for rows that tell the same of their bird."""
+    told = [table[name].astype(str).tolist() for name in ("species_text", "breed", "section", "pen", "notes", "sheet", "titles")
+            if name in table]
+    if "name" in table:
+        told.append([name if isinstance(name, str) and not name.isalnum() else "" for name in table["name"]])
+    for name in ("due_at", "taken_off_at"):
+        if name in table and "set_at" in table:
+            told.append((pd.to_datetime(table[name]) - pd.to_datetime(table["set_at"])).dt.days.tolist())
+    known: dict = {}
+    found = []
+    for place, key in enumerate(zip(*told, strict=True)):
+        key = tuple(None if part != part else part for part in key)
+        if key not in known:
+            known[key] = read(table.iloc[place].to_dict())
+        found.append(known[key])
+    return found
 
 
 def _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened) -> Sheets:

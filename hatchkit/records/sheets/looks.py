@@ -114,20 +114,20 @@ def _one_per_day(table: pd.DataFrame) -> pd.DataFrame:
     return kept.reset_index(drop=True)
 
 
-def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> list[str]:
-    names, number, place, moved = [], 0, -1, False
-    has_transfer = table.groupby("place")["transfer"].any()
-    for row in table.itertuples():
-        if row.place != place:
-            place, number, moved = row.place, 0, bool(has_transfer[row.place])
-        if row.hatch:
-            names.append("hatch")
-        elif row.transfer or not moved and row.day >= transfer_day[row.place] - 0.5:
-            names.append("transfer")
-            moved = True
-        else:
-            number += 1
-            names.append(f"candle{number}")
+def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> np.ndarray:
+    """candle1, candle2, ... in order; the move named so, else the first look late enough, is transfer; hatch is last."""
+    place = table["place"].to_numpy(int)
+    hatch, said = table["hatch"].to_numpy(bool), table["transfer"].to_numpy(bool)
+    told = np.zeros(place.max() + 1, bool)
+    told[place[said]] = True
+    late = ~hatch & ~told[place] & (table["day"].to_numpy(float) >= transfer_day[place] - 0.5)
+    first = np.zeros(len(table), bool)
+    first[pd.Series(place)[late].drop_duplicates().index.to_numpy()] = True
+    moved = said | first
+    number = pd.Series(~hatch & ~moved).groupby(place).cumsum().to_numpy(int)
+    names = np.array([f"candle{count}" for count in range(number.max() + 1)], dtype=object)[number]
+    names[moved] = "transfer"
+    names[hatch] = "hatch"
     return names
 
 

@@ -15,6 +15,8 @@ from hatchkit.records.words import plain
 def name_key(name) -> str:
     """Names that a person takes for the same: case, spaces, points, leading zeros and the word "batch" aside."""
     text = plain(name)
+    if text.isalnum() and len(text) < 6:
+        return re.sub(r"(?<!\d)0+(?=\d)", "", text)
     found = tokens(text)
     if len(found) > 1 and found[0].roles & {"batch", "hatch", "set"} and re.search(r"\d|\b[a-z]\b", text):
         text = re.sub(r"^[^\W\d_]+\.?\s*", "", text) if not text[0].isdigit() else text
@@ -71,6 +73,8 @@ def unusable(table: pd.DataFrame) -> list:
 
 def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
     """A readable unique key for each batch."""
+    if "name" in table and table["name"].notna().all() and not table["name"].duplicated().any() and "part" not in table:
+        return table["name"].astype(str).str.strip().astype("object")
     rows = table.to_dict("records")
     base = [_base(row) for row in rows]
     for tell in (_with_part, _with_breed, _with_machine, _with_day, _with_year, _with_sheet):

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import cache
 
 from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
-from hatchkit.records.sheets.lexicon import cut, tokens
+from hatchkit.records.sheets.lexicon import cut, phrases, tokens
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
@@ -254,8 +255,16 @@ class _Reader:
     def _fill(self, block: Block, start: int, end: int, left: int = 0, right: int | None = None) -> None:
         section = block.sections[-1] if block.sections else ""
         repeated = [text.lower() for text in block.headings]
-        for row in range(start, min(end, len(self.cells))):
+        kept: list[int] = []
+        sections: list[str] = []
+        end = min(end, len(self.cells))
+        plain = self._plain_rows(start, end, left, right) if end - start > 400 else frozenset()
+        for row in range(start, end):
             cells = self.cells[row][left:right]
+            if row in plain:
+                kept.append(row)
+                sections.append(section)
+                continue
             places = [place for place, cell in enumerate(cells) if not is_empty(cell)]
             if not places:
                 continue
@@ -265,11 +274,26 @@ class _Reader:
             if reason:
                 block.skipped.append((row + 1, reason, ", ".join(text_of(cells[i]) for i in places)[:200]))
                 continue
-            for place in range(len(block.columns)):
-                block.columns[place].append(cells[place] if place < len(cells) else "")
-            block.rows.append(row + 1)
-            block.sections.append(section)
+            kept.append(row)
+            sections.append(section)
+        for place, column in enumerate(block.columns):
+            column += [cells[left + place] if left + place < len(cells) else "" for cells in map(self.cells.__getitem__, kept)]
+        block.rows += [row + 1 for row in kept]
+        block.sections += sections
         _drop_sums(block)
+
+    def _plain_rows(self, start: int, end: int, left: int, right) -> frozenset:
+        """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""
+        found = set()
+        for row in range(start, end):
+            cells = self.cells[row][left:right]
+            lead = cells[0] if cells else ""
+            if lead == "" or lead is None or isinstance(lead, str) and (_may_be_total(lead) or len(lead) > 40):
+                continue
+            if sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2 or sum(
+                    cell[:1].isdigit() for cell in cells[1:6] if type(cell) is str) >= 3 and "%" not in cells:
+                found.add(row)
+        return frozenset(found)
 
     def _text(self, row: int) -> str:
         return ", ".join(text_of(self.cells[row][i]) for i in self.filled(row))[:200]
@@ -355,7 +379,7 @@ def _lists(text, language) -> bool:
 
 def starts_with_total(cell, language) -> bool:
     """Whether a text begins with a word of totals or averages."""
-    if not isinstance(cell, str):
+    if not isinstance(cell, str) or not _may_be_total(cell):
         return False
     found = tokens(cell, language)
     if not found or not found[0].roles & {"total", "mean"} or cut(cell)[0].isdigit():
@@ -365,22 +389,24 @@ def starts_with_total(cell, language) -> bool:
 
 def _drop_sums(block: Block) -> None:
     """Take out rows that are the sum of the rows above them, whatever they are called."""
-    numbers = [[float(cell) if is_number(cell) and not isinstance(cell, str) else None for cell in column]
-               for column in block.columns]
-    start, drop = 0, []
+    numbers = [[float(cell) if type(cell) in (int, float) else None for cell in column] for column in block.columns]
+    sums, counts, drop, since = [0.0] * len(numbers), [0] * len(numbers), [], 0
     for i in range(len(block.rows)):
-        if i - start < 2:
-            continue
         same = other = 0
-        for column in numbers:
-            above = [value for value in column[start:i] if value is not None]
-            if column[i] is None or len(above) < 2:
-                continue
-            same += abs(sum(above) - column[i]) < 1e-6 and column[i] > 0
-            other += abs(sum(above) - column[i]) >= 1e-6 and float(column[i]).is_integer()
+        if since >= 2:
+            for column, above, count in zip(numbers, sums, counts, strict=True):
+                if column[i] is not None and count >= 2:
+                    same += abs(above - column[i]) < 1e-6 and column[i] > 0
+                    other += abs(above - column[i]) >= 1e-6 and column[i].is_integer()
         if same >= 3 and same > 2 * other:
             drop.append(i)
-            start = i + 1
+            sums, counts, since = [0.0] * len(numbers), [0] * len(numbers), 0
+            continue
+        since += 1
+        for place, column in enumerate(numbers):
+            if column[i] is not None:
+                sums[place] += column[i]
+                counts[place] += 1
     for i in reversed(drop):
         block.skipped.append((block.rows[i], "total", ", ".join(text_of(column[i]) for column in block.columns
                                                                 if not is_empty(column[i]))[:200]))
@@ -389,9 +415,29 @@ def _drop_sums(block: Block) -> None:
             del column[i]
 
 
+def _plainly_data(cells, places, repeated) -> bool:
+    """The common case, told fast: several numbers or dates, no percent sign, not the headings again."""
+    numbers = sum(type(cells[i]) is not str or cells[i][:1].isdigit() for i in places)
+    return numbers >= 2 and "%" not in cells and (text_of(cells[places[0]]) or "").lower() != repeated[places[0]]
+
+
+def _may_be_total(cell: str) -> bool:
+    """A quick look at the first letters, since every name of a long table passes here."""
+    return cell.strip()[:3].lower() in _total_starts()
+
+
+@cache
+def _total_starts() -> frozenset:
+    return frozenset(start for key, roles in phrases().items() if {"total", "mean"} & roles.keys()
+                     for start in (key[:3], key[:2])) | {"\u00f6ss", "össz"[:3], "pr\u016f", "\u015bre", "\u015br."}
+
+
 def _not_data(cells, places, repeated, reader) -> str:
     """Why a row is no record: total, repeated, units, section, note; "" for a record."""
     first = cells[places[0]]
+    if len(places) > 3 and not (isinstance(first, str) and _may_be_total(first)) and not (
+            isinstance(cells[places[1]], str) and _may_be_total(cells[places[1]])) and _plainly_data(cells, places, repeated):
+        return ""
     texts = [cells[i] for i in places if isinstance(cells[i], str) and not is_number(cells[i])]
     if starts_with_total(first, reader.language) or any(
             starts_with_total(cells[i], reader.language) for i in places[:2]):

@@ -12,6 +12,8 @@ from hatchkit.records.sheets.meanings import COUNTS
 READING = ["file", "sheet", "column", "heading", "taken", "example", "how_sure", "margin", "why", "runner_up", "changes_numbers"]
 QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
 LEDGER = ["file", "sheet", "row", "name", "eggs_set", "terms", "rest"]
+#: Rows of each sheet that the ledger shows.
+LEDGER_ROWS = 8
 #: Fields on which a number of the analysis depends.
 NUMBERS = frozenset(COUNTS) | {"set_at", "look_at", "hatch_at", "fate", "result"}
 
@@ -50,14 +52,18 @@ def _reading_row(item, place: int, column, meaning) -> dict:
 
 
 def ledger_table(sheets) -> pd.DataFrame:
-    """One row per batch: eggs set and what the records say became of them, in the keeper's own headings."""
+    """The first batches of each sheet: eggs set and what the records say became of them, in the keeper's own headings."""
     if not len(sheets.batches):
         return pd.DataFrame(columns=LEDGER)
-    by_batch = {name: part for name, part in sheets.looks.groupby("batch")} if len(sheets.looks) else {}
+    first = sheets.batches.groupby(["file", "sheet"], sort=False).head(LEDGER_ROWS)
+    looks = sheets.looks[sheets.looks["batch"].isin(first["batch"])] if len(sheets.looks) else sheets.looks
+    by_batch: dict = {}
+    for look in looks.to_dict("records"):
+        by_batch.setdefault(look["batch"], []).append(look)
     rows = []
-    for row in sheets.batches.to_dict("records"):
+    for row in first.to_dict("records"):
         terms = []
-        for look in by_batch.get(row["batch"], pd.DataFrame()).to_dict("records"):
+        for look in by_batch.get(row["batch"], []):
             for name in ("clear", "dead", "removed"):
                 if look[name] == look[name] and look[name] is not None:
                     terms.append((f"{name}@{look['name']}", int(look[name]), name))
