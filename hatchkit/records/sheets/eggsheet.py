@@ -102,10 +102,10 @@ def _words(cells, rows, context: Context, mark) -> list:
     known: dict = {}
     found = []
     for row, cell in zip(rows, cells, strict=True):
-        if is_empty(cell):
+        if cell == "" or is_empty(cell):
             found.append(None)
             continue
-        text = text_of(cell)
+        text = cell if type(cell) is str else text_of(cell)
         if text not in known:
             known[text] = fate_of(text, context.language)
         found.append(known[text])

@@ -15,6 +15,8 @@ from hatchkit.records.sheets.lexicon import cut, phrases, tokens
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
+#: Rows that are sums without saying so are looked for in tables up to this long.
+MOST_SUMMED = 500
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
 
@@ -280,7 +282,8 @@ class _Reader:
             column += [cells[left + place] if left + place < len(cells) else "" for cells in map(self.cells.__getitem__, kept)]
         block.rows += [row + 1 for row in kept]
         block.sections += sections
-        _drop_sums(block)
+        if len(block.rows) <= MOST_SUMMED:
+            _drop_sums(block)
 
     def _plain_rows(self, start: int, end: int, left: int, right) -> frozenset:
         """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""

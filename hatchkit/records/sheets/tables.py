@@ -131,8 +131,9 @@ def _rows_with_eggs(block, reading, columns) -> list[int]:
     """Rows that say something of a batch; the others are remarks beside the table."""
     key = [place for place, meaning in enumerate(reading.chosen) if meaning.field in _COUNTED | {"set_at", "fate"}]
     kept = []
+    full = [columns[place] for place in key]
     for i in range(len(block.rows)):
-        if any(not is_empty(columns[place][i]) for place in key):
+        if any(cells[i] != "" and not is_empty(cells[i]) for cells in full):
             kept.append(i)
         else:
             text = ", ".join(text_of(cells[i]) for cells in columns if not is_empty(cells[i]))

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from dataclasses import dataclass, field
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.records.sheets.cells import Count, count_of, is_empty, measure_of, text_of
 from hatchkit.records.sheets.lexicon import cell_words
@@ -113,6 +115,9 @@ def times(cells, rows, day_first: bool, year, odd: Odd, near=None):
         NaT where there is none; midnight where no hour was written.
     hour_kept : ndarray of bool, shape (n,)
     """
+    if set(map(type, cells)) == {dt.datetime} and all(1950 <= cell.year <= 2100 and cell.tzinfo is None for cell in cells):
+        moments = pd.to_datetime(cells).to_numpy().astype("datetime64[us]")
+        return moments, moments != moments.astype("datetime64[D]")
     cells = ["" if isinstance(cell, str) and plain(cell) in cell_words("unknown") else cell for cell in cells]
     if isinstance(year, list) and len(set(year)) > 1:
         moments, hours = np.full(len(cells), np.datetime64("NaT", "us")), np.zeros(len(cells), bool)
