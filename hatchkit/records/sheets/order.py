@@ -26,7 +26,10 @@ def decide_order(understood, hint: bool | None):
     problems : list of dict
     questions : list of dict
     """
-    evidence = [times.gather(column, serials=True) for item in understood for column in _date_columns(item) if len(column)]
+    texts = [[cell for cell in column if isinstance(cell, str)] for item in understood for column in _date_columns(item)]
+    evidence = [times.gather(column, serials=True) for column in texts if column]
+    if not evidence:
+        return True if hint is None else hint, [], []
     order = times.decide(evidence, hint=hint)
     if order.sure >= SURE or not any(column.open for column in evidence):
         return order.day_first, [], []

@@ -115,7 +115,7 @@ def times(cells, rows, day_first: bool, year, odd: Odd, near=None):
         NaT where there is none; midnight where no hour was written.
     hour_kept : ndarray of bool, shape (n,)
     """
-    if set(map(type, cells)) == {dt.datetime} and all(1950 <= cell.year <= 2100 and cell.tzinfo is None for cell in cells):
+    if {dt.datetime} <= set(map(type, cells)) <= {dt.datetime, dt.date} and all(1950 <= cell.year <= 2100 for cell in cells):
         moments = pd.to_datetime(cells).to_numpy().astype("datetime64[us]")
         return moments, moments != moments.astype("datetime64[D]")
     cells = ["" if isinstance(cell, str) and plain(cell) in cell_words("unknown") else cell for cell in cells]
