@@ -43,9 +43,28 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
         return names[words]
     if len(words) == 1:
         word = words[0]
-        for ending in ("s", "es", "e", "n", "en", "er", "r", "i", "a", "y", "ar", "or", "ow", "k", "kat", "ek", "et", "erne"):
-            if word.endswith(ending) and len(word) - len(ending) >= 3 and (word[:-len(ending)],) in names:
-                return names[word[:-len(ending)],]
+        for ending in (
+            "s",
+            "es",
+            "e",
+            "n",
+            "en",
+            "er",
+            "r",
+            "i",
+            "a",
+            "y",
+            "ar",
+            "or",
+            "ow",
+            "k",
+            "kat",
+            "ek",
+            "et",
+            "erne",
+        ):
+            if word.endswith(ending) and len(word) - len(ending) >= 3 and (word[: -len(ending)],) in names:
+                return names[word[: -len(ending)],]
             if len(word) >= 4 and (word + ending,) in names:
                 return names[word + ending,]
         part = _in_compound(word)
@@ -63,8 +82,17 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
 @cache
 def _plain_birds() -> tuple[str, ...]:
     """Plain words for birds, longest first, that compounds are made with ("Laufenten", "landgans", "pulykakeltetés")."""
-    return tuple(sorted((key[0] for key, hits in _names().items() if len(key) == 1 and len(key[0]) >= 4
-                         and max(weight for _, weight in hits) >= _KIND_WEIGHT["bird"]), key=len, reverse=True))
+    return tuple(
+        sorted(
+            (
+                key[0]
+                for key, hits in _names().items()
+                if len(key) == 1 and len(key[0]) >= 4 and max(weight for _, weight in hits) >= _KIND_WEIGHT["bird"]
+            ),
+            key=len,
+            reverse=True,
+        )
+    )
 
 
 def _in_compound(word: str) -> list[tuple[str, float]] | None:
@@ -86,7 +114,7 @@ def species_in(text) -> dict[str, float]:
     words, found, place = tuple(cut(text))[:40], {}, 0
     while place < len(words):
         for length in range(min(_longest(), len(words) - place), 0, -1):
-            hits = _find(words[place:place + length])
+            hits = _find(words[place : place + length])
             if hits:
                 for species, weight in hits:
                     found[species] = found.get(species, 0.0) + weight

@@ -81,16 +81,22 @@ def _heading(text: str, day, context) -> str | None:
         return None
     found = tokens(text, context.language)
     roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
-    return text if roles & {"batch", "hatch"} and not roles & (CLASSES - {"hatched", "set"}) and any(
-        c.isdigit() for c in text) else None
+    return (
+        text
+        if roles & {"batch", "hatch"} and not roles & (CLASSES - {"hatched", "set"}) and any(c.isdigit() for c in text)
+        else None
+    )
 
 
 def _entry(row: int, at, sentence: str, context) -> Entry | None:
     if not sentence.strip():
         return None
     named = re.search(r"\b[^\W\d_]{3,}\s+([A-Z])\b(?!\d)", sentence)
-    bare = sentence.replace(named[0], named[0][:-1]) if named and tokens(named[0][:-1].strip()) and tokens(
-        named[0][:-1].strip())[0].roles & {"batch", "hatch"} else sentence
+    bare = (
+        sentence.replace(named[0], named[0][:-1])
+        if named and tokens(named[0][:-1].strip()) and tokens(named[0][:-1].strip())[0].roles & {"batch", "hatch"}
+        else sentence
+    )
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
@@ -101,8 +107,19 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
         if not (mention.roles & {"chicks"} and roles & {"dead", "culled", "sold"} and "hatched" not in roles):
             _mention(entry, mention, remark=False)
     lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
-    starts = "set" in roles and not lost or bool(found) and "set" in found[0].roles or not lost and bool(species_in(sentence)) and (
-        bool(roles & {"batch"}) or bool(roles & {"incubator", "in", "broody", "set"}) and not roles & {"candle", "transfer"})
+    starts = (
+        "set" in roles
+        and not lost
+        or bool(found)
+        and "set" in found[0].roles
+        or not lost
+        and bool(species_in(sentence))
+        and (
+            bool(roles & {"batch"})
+            or bool(roles & {"incubator", "in", "broody", "set"})
+            and not roles & {"candle", "transfer"}
+        )
+    )
     if starts:
         eggs = _eggs_set(found)
         if eggs is not None:
@@ -120,13 +137,17 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
 
 def _eggs_set(found) -> int | None:
     """The number of eggs in a sentence of setting: the one before the eggs, else the first that is no day."""
-    numbers = [(place, token.number) for place, token in enumerate(found)
-               if token.number is not None and not token.roles - {"word number"}
-               and not any("day" in other.roles for other in found[max(place - 1, 0):place + 2])]
+    numbers = [
+        (place, token.number)
+        for place, token in enumerate(found)
+        if token.number is not None
+        and not token.roles - {"word number"}
+        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
+    ]
     if not numbers:
         return None
     for place, number in numbers:
-        if any("egg" in token.roles for token in found[place:place + 5]):
+        if any("egg" in token.roles for token in found[place : place + 5]):
             return number
     return numbers[0][1]
 
@@ -141,8 +162,14 @@ def _name_in(sentence: str, opened: list) -> str | None:
     names = {batch["name"] for batch in opened}
     for place, word in enumerate(words[:-1]):
         token = tokens(word)
-        if token and token[0].roles & {"batch", "hatch"} and (len(words[place + 1]) <= 3 and (
-                words[place + 1].isdigit() or words[place + 1].isupper() or words[place + 1] in names)):
+        if (
+            token
+            and token[0].roles & {"batch", "hatch"}
+            and (
+                len(words[place + 1]) <= 3
+                and (words[place + 1].isdigit() or words[place + 1].isupper() or words[place + 1] in names)
+            )
+        ):
             return words[place + 1]
     if words and words[0] in names:
         return words[0]

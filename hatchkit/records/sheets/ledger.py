@@ -93,8 +93,12 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
         if name in ("clear", "dead", "left"):
             mine = current
             if mine is None or name in mine.fields or name != "left" and _closed(mine, name, fields):
-                free = [look for look in looks if name not in look.fields and look is not current] if mine is None else []
-                mine = free[0] if free and name == "clear" else _look(looks, Look(order=_next_order(looks, name)), length)
+                free = (
+                    [look for look in looks if name not in look.fields and look is not current] if mine is None else []
+                )
+                mine = (
+                    free[0] if free and name == "clear" else _look(looks, Look(order=_next_order(looks, name)), length)
+                )
             if name in mine.fields:
                 return None
             mine.fields[name] = column.place
@@ -117,13 +121,24 @@ def _look(looks: list[LookColumns], wanted: Look, length: float) -> LookColumns:
     """The look of this day, order or name; a new one if there is none."""
     for known in looks:
         have = known.look
-        same = (wanted.day is not None and have.day == wanted.day
-                or wanted.day is None and wanted.order is not None and have.order == wanted.order
-                or wanted.transfer and have.transfer
-                or wanted.order is not None and have.order == wanted.order and (have.day is None or wanted.day is None))
+        same = (
+            wanted.day is not None
+            and have.day == wanted.day
+            or wanted.day is None
+            and wanted.order is not None
+            and have.order == wanted.order
+            or wanted.transfer
+            and have.transfer
+            or wanted.order is not None
+            and have.order == wanted.order
+            and (have.day is None or wanted.day is None)
+        )
         if same:
-            known.look = Look(have.day if have.day is not None else wanted.day,
-                              have.order if have.order is not None else wanted.order, have.transfer or wanted.transfer)
+            known.look = Look(
+                have.day if have.day is not None else wanted.day,
+                have.order if have.order is not None else wanted.order,
+                have.transfer or wanted.transfer,
+            )
             return known
     looks.append(LookColumns(wanted))
     return looks[-1]
@@ -214,8 +229,14 @@ def account(layout: Layout, values, everything=None) -> Account:
         inside = part["inside"]
         looks.append(part)
     if not layout.looks and not np.isnan(fertile).all():
-        part = dict(clear=eggs - fertile, dead=nothing.copy(), removed=nothing.copy(), left=nothing.copy(),
-                    derived=np.zeros(n, bool), inside=np.where(np.isnan(fertile), eggs, fertile))
+        part = dict(
+            clear=eggs - fertile,
+            dead=nothing.copy(),
+            removed=nothing.copy(),
+            left=nothing.copy(),
+            derived=np.zeros(n, bool),
+            inside=np.where(np.isnan(fertile), eggs, fertile),
+        )
         broken |= _zero(part["clear"]) < 0
         inside = part["inside"]
         looks.append(part)
@@ -235,8 +256,7 @@ def _one_look(look, values, inside, broken, everything) -> dict:
         if name in look.fields:
             removed = np.where(np.isnan(of(name)), removed, _zero(removed) + of(name))
     if everything is not None and "left" in look.fields:
-        left = np.where(everything[look.fields["left"]],
-                        inside - _zero(clear) - _zero(dead) - _zero(removed), left)
+        left = np.where(everything[look.fields["left"]], inside - _zero(clear) - _zero(dead) - _zero(removed), left)
     out = _zero(clear) + _zero(dead) + _zero(removed)
     derived = ~np.isnan(left) & ~np.isnan(inside) & np.isnan(dead)
     gap = inside - out - left
@@ -317,7 +337,14 @@ def evidence(result: Account, layout: Layout) -> float:
         return 0.0
     ended = any(name in layout.fields for name in ("dis", "unhatched"))
     over = result.broken | (result.rest < 0)
-    score = np.where(over, ROW_OVER, np.where(result.rest == 0, np.where(result.tested, ROW_ADDS_UP, ROW_DERIVED),
-                                              ROW_SHORT_OF_END if ended else ROW_SHORT))
+    score = np.where(
+        over,
+        ROW_OVER,
+        np.where(
+            result.rest == 0,
+            np.where(result.tested, ROW_ADDS_UP, ROW_DERIVED),
+            ROW_SHORT_OF_END if ended else ROW_SHORT,
+        ),
+    )
     score = np.where(np.isnan(result.hatched) & ~over, 0.0, score)[usable]
     return float(score.mean() * min(len(score), MOST_ROWS))

@@ -56,9 +56,15 @@ def remember(frame: pd.DataFrame, by_key: dict, offset: int, item) -> None:
     """Keep the names of new batches for later tables."""
     for place, row in enumerate(frame.to_dict("records")):
         if not _none(row.get("name")):
-            by_key.setdefault(name_key(row["name"]), []).append(dict(
-                place=offset + place, set_at=row.get("set_at"), eggs_set=row.get("eggs_set"), kind=item.kind,
-                where=(row["file"], row["sheet"], row.get("heading_row"))))
+            by_key.setdefault(name_key(row["name"]), []).append(
+                dict(
+                    place=offset + place,
+                    set_at=row.get("set_at"),
+                    eggs_set=row.get("eggs_set"),
+                    kind=item.kind,
+                    where=(row["file"], row["sheet"], row.get("heading_row")),
+                )
+            )
 
 
 def unusable(table: pd.DataFrame) -> list:
@@ -91,8 +97,17 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
             unique, number = f"{name}, {number}", number + 1
         if kept and unique != name:
             row = rows[len(result)]
-            found.append(problem("note", code="name_twice", facts=dict(name=name, taken=unique), file=row["file"],
-                                 sheet=row["sheet"], row=row["row"], column="batch"))
+            found.append(
+                problem(
+                    "note",
+                    code="name_twice",
+                    facts=dict(name=name, taken=unique),
+                    file=row["file"],
+                    sheet=row["sheet"],
+                    row=row["row"],
+                    column="batch",
+                )
+            )
         used.add(unique if kept else "")
         result.append(unique)
     return pd.Series(result, index=table.index, dtype="object")
@@ -102,8 +117,14 @@ def _base(row) -> str:
     name = row.get("name")
     if not _none(name) and str(name).strip():
         return str(name).strip()
-    kind = next((str(row[c]).strip() for c in ("breed", "species_text", "pen") if not _none(row.get(c)) and str(row[c]).strip()),
-                "")
+    kind = next(
+        (
+            str(row[c]).strip()
+            for c in ("breed", "species_text", "pen")
+            if not _none(row.get(c)) and str(row[c]).strip()
+        ),
+        "",
+    )
     day = _day(row)
     return " ".join(filter(None, (kind[:40], day))) or f"row {row['row']}"
 
@@ -118,7 +139,9 @@ def _with_part(name, row) -> str:
 
 
 def _with_breed(name, row) -> str:
-    kind = next((str(row[c]) for c in ("breed", "species_text", "pen") if not _none(row.get(c)) and str(row[c]).strip()), "")
+    kind = next(
+        (str(row[c]) for c in ("breed", "species_text", "pen") if not _none(row.get(c)) and str(row[c]).strip()), ""
+    )
     return f"{name}, {kind[:40]}" if kind and kind not in name else name
 
 
@@ -156,6 +179,15 @@ def linked(frame: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFr
         meant.append(next(iter(fits)) if len(fits) == 1 else only if _none(name) else None)
     frame = frame.assign(batch=meant)
     for _, row in frame[frame["batch"].isna()].iterrows():
-        found.append(problem("lost", code="no_such_batch", facts=dict(name="" if _none(row.get("name")) else row["name"]),
-                             file=row["file"], sheet=row["sheet"], row=row["row"], column="batch"))
+        found.append(
+            problem(
+                "lost",
+                code="no_such_batch",
+                facts=dict(name="" if _none(row.get("name")) else row["name"]),
+                file=row["file"],
+                sheet=row["sheet"],
+                row=row["row"],
+                column="batch",
+            )
+        )
     return frame[frame["batch"].notna()].reset_index(drop=True)

@@ -9,7 +9,19 @@ from hatchkit.records.sheets.assign import LIKELY, SURE, key_of
 from hatchkit.records.sheets.cells import is_empty, shown
 from hatchkit.records.sheets.meanings import COUNTS
 
-READING = ["file", "sheet", "column", "heading", "taken", "example", "how_sure", "margin", "why", "runner_up", "changes_numbers"]
+READING = [
+    "file",
+    "sheet",
+    "column",
+    "heading",
+    "taken",
+    "example",
+    "how_sure",
+    "margin",
+    "why",
+    "runner_up",
+    "changes_numbers",
+]
 QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
 LEDGER = ["file", "sheet", "row", "name", "eggs_set", "terms", "rest"]
 #: Rows of each sheet that the ledger shows.
@@ -46,9 +58,19 @@ def _reading_row(item, place: int, column, meaning) -> dict:
         why.append(("values", {}))
     changes = bool(rival and (NUMBERS & {meaning.field, rival.meaning.field}))
     sure = "sure" if margin >= SURE or not changes else "likely" if margin >= LIKELY else "open"
-    return dict(file=item.block.file, sheet=item.block.sheet, column=place, heading=column.heading, taken=taken, example=example,
-                how_sure=sure, margin=round(float(margin), 2), why=why, runner_up=key_of(rival.meaning) if rival else "",
-                changes_numbers=changes)
+    return dict(
+        file=item.block.file,
+        sheet=item.block.sheet,
+        column=place,
+        heading=column.heading,
+        taken=taken,
+        example=example,
+        how_sure=sure,
+        margin=round(float(margin), 2),
+        why=why,
+        runner_up=key_of(rival.meaning) if rival else "",
+        changes_numbers=changes,
+    )
 
 
 def ledger_table(sheets) -> pd.DataFrame:
@@ -77,8 +99,17 @@ def ledger_table(sheets) -> pd.DataFrame:
                 terms.append((name, value, name))
         eggs = int(row["eggs_set"])
         rest = eggs - sum(count for _, count, _ in terms)
-        rows.append(dict(file=row["file"], sheet=row["sheet"], row=int(row["row"]), name=row["batch"], eggs_set=eggs, terms=terms,
-                         rest=rest))
+        rows.append(
+            dict(
+                file=row["file"],
+                sheet=row["sheet"],
+                row=int(row["row"]),
+                name=row["batch"],
+                eggs_set=eggs,
+                terms=terms,
+                rest=rest,
+            )
+        )
     return pd.DataFrame(rows, columns=LEDGER)
 
 
@@ -109,8 +140,11 @@ def _support(sheets) -> dict:
 def _column_questions(item, support: dict) -> list[dict]:
     reading, found = item.reading, []
     for place, (column, meaning) in enumerate(zip(item.columns, reading.chosen, strict=True)):
-        rivals = [rival for rival in reading.rivals[place] if rival.behind < LIKELY and NUMBERS & {meaning.field,
-                                                                                                 rival.meaning.field}]
+        rivals = [
+            rival
+            for rival in reading.rivals[place]
+            if rival.behind < LIKELY and NUMBERS & {meaning.field, rival.meaning.field}
+        ]
         backed = support[item.block.file, column.group, column.heading, key_of(meaning)]
         if not rivals or backed >= LIKELY or not column.filled:
             continue
@@ -118,9 +152,18 @@ def _column_questions(item, support: dict) -> list[dict]:
         choices += [dict(taken=key_of(rival.meaning), adds_up=rival.adds_up, of=rival.rows) for rival in rivals]
         if not any(choice["taken"] == "ignore" for choice in choices):
             choices.append(dict(taken="ignore", adds_up=None, of=None))
-        found.append(dict(code="meaning", file=item.block.file, sheet=item.block.sheet, heading=column.heading,
-                          taken=key_of(meaning), choices=choices, rows_changed=int(np.sum(~np.isnan(column.values))),
-                          facts=dict(margin=round(float(reading.margins[place]), 2))))
+        found.append(
+            dict(
+                code="meaning",
+                file=item.block.file,
+                sheet=item.block.sheet,
+                heading=column.heading,
+                taken=key_of(meaning),
+                choices=choices,
+                rows_changed=int(np.sum(~np.isnan(column.values))),
+                facts=dict(margin=round(float(reading.margins[place]), 2)),
+            )
+        )
     # One wrong column drags others along: ask about the one with most at stake, the others follow.
     return sorted(found, key=lambda row: row["facts"]["margin"])[:1]
 
@@ -138,9 +181,23 @@ def _merged(asked: list[dict]) -> list[dict]:
 
 
 def _season_question(asked: dict) -> dict:
-    options = {"species": ("chicken", "duck", "goose", "turkey", "quail", "muscovy", "guinea", "pheasant"),
-               "mixed_birds": (), "day_first": ("True", "False")}.get(asked["code"], ())
-    options = [asked["taken"], *[option for option in options if option != asked["taken"]]] if asked["taken"] else list(options)
-    return dict(code=asked["code"], file=asked["file"], sheet=asked["sheet"], heading=f"?{asked['code']}", taken=asked["taken"],
-                choices=[dict(taken=option, adds_up=None, of=None) for option in options], rows_changed=len(asked["rows"]),
-                facts={key: asked[key] for key in ("how", "names", "written") if key in asked})
+    options = {
+        "species": ("chicken", "duck", "goose", "turkey", "quail", "muscovy", "guinea", "pheasant"),
+        "mixed_birds": (),
+        "day_first": ("True", "False"),
+    }.get(asked["code"], ())
+    options = (
+        [asked["taken"], *[option for option in options if option != asked["taken"]]]
+        if asked["taken"]
+        else list(options)
+    )
+    return dict(
+        code=asked["code"],
+        file=asked["file"],
+        sheet=asked["sheet"],
+        heading=f"?{asked['code']}",
+        taken=asked["taken"],
+        choices=[dict(taken=option, adds_up=None, of=None) for option in options],
+        rows_changed=len(asked["rows"]),
+        facts={key: asked[key] for key in ("how", "names", "written") if key in asked},
+    )
