@@ -273,6 +273,9 @@ def _finish(table, looks, eggs, weights, parts, understood, settings, species_ta
     number[keep] = np.arange(keep.sum())
     looked = pd.concat(looks, ignore_index=True) if looks else pd.DataFrame()
     batches = table[keep].reset_index(drop=True)
+    if batches.empty:
+        none = pd.DataFrame()
+        return Sheets(batches, none, none, none, understood, found, opened)
     all_looks = look_table.build(batches, _moved(looked, number), species_table, found)
     rows = _moved(pd.concat(eggs, ignore_index=True), number) if eggs else pd.DataFrame()
     if len(rows):

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit.records.sheets.lexicon import cut, phrases
+from hatchkit.records.sheets.lexicon import _bare, cut, phrases
 from hatchkit.records.words import csv_rows, letters_apart, nearest_words
 
 #: A plain word for a bird ("duck", "Enten") outweighs the name of a breed.
 _KIND_WEIGHT = {"bird": 3.0, "breed": 1.0, "variety": 0.7, "abbreviation": 0.7}
+
+
+#: Names that are also plain words of other languages: they count only where nothing else is written.
+_ALONE = frozenset("and due house tom nun king kur paw peas pav do bo br ba oe ee rp ib sa wh kc pr her in la le mi no".split())
 
 
 @cache
@@ -17,7 +21,8 @@ def _names() -> dict[tuple[str, ...], list[tuple[str, float]]]:
     names: dict[tuple[str, ...], list[tuple[str, float]]] = {}
     for row in csv_rows("breeds"):
         share = float(row.get("share") or 1.0)
-        key = tuple(cut(row["name"]))
+        bare = _bare(row["name"])
+        key = (bare,) if bare.isalpha() else tuple(cut(row["name"]))
         if key:
             names.setdefault(key, []).append((row["species"], share * _KIND_WEIGHT.get(row["kind"], 1.0)))
     for row in csv_rows("species_names"):
@@ -114,7 +119,7 @@ def species_in(text) -> dict[str, float]:
     words, found, place = tuple(cut(text))[:40], {}, 0
     while place < len(words):
         for length in range(min(_longest(), len(words) - place), 0, -1):
-            hits = _find(words[place : place + length])
+            hits = None if length == 1 < len(words) and words[place] in _ALONE else _find(words[place : place + length])
             if hits:
                 for species, weight in hits:
                     found[species] = found.get(species, 0.0) + weight

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 import pandas as pd
@@ -130,6 +130,8 @@ def read_batches(block, reading, context: Context) -> Part:
     rows = [block.rows[i] for i in kept]
     columns = [[cells[i] for i in kept] for cells in columns]
     sections = [block.sections[i] for i in kept] if block.sections else [""] * len(kept)
+    if isinstance(context.year, list):
+        context = replace(context, year=[context.year[i] for i in kept])
     n = len(rows)
     layout = reading.layout
     values, everything, special = [], [], {}
