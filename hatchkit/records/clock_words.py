@@ -14,7 +14,8 @@ _SEPARATOR = r"[-/. ]"
 def words() -> dict:
     """Lower-case word -> "am", "pm" or the number of a month."""
     table = reference.load("clock_words")
-    return {str(word).lower(): means for word, means in zip(table["word"], table["means"], strict=True)}
+    return {str(word).lower(): means for word, means in zip(table["word"], table["means"], strict=True)
+            if means in ("am", "pm") or means.isdigit()}
 
 
 @cache

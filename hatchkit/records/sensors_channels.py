@@ -6,8 +6,9 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import clock_zone, sensors_humidity, sensors_probe, sensors_values
+from hatchkit.records import sensors_humidity, sensors_probe, sensors_values
 from hatchkit.records.sensors_columns import zone_offset
+from hatchkit.records.times import zones
 from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
@@ -152,7 +153,7 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
         account.say("note", "the file and season.toml name no time zone",
                     "times are taken as the clock showed them",
                     "write timezone = \"Europe/Rome\" (or yours) in season.toml")
-    utc, notes = clock_zone.to_utc(stamps.local, wishes.timezone)
+    utc, notes = zones.to_utc(stamps.local, wishes.timezone)
     for severity, found, done, mend in notes:
         account.say(severity, found, done, mend)
     if stamps.offset is not None:

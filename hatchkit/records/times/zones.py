@@ -1,10 +1,11 @@
-"""From what the logger's clock showed to UTC: zones, the hour that comes twice, the hour that is left out."""
+"""From what a clock showed to UTC: zones, the hour that comes twice, the hour that is left out."""
 
 from __future__ import annotations
 
 from zoneinfo import ZoneInfo
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.spelling import many
@@ -139,3 +140,31 @@ def _kept_old_time(local, good, moment, before, after) -> bool:
     return bool(len(steps) >= 4 and (steps >= 0).all() and steps.max() <= _HOUR // 2
                 and part[0] < start + _HOUR // 2 and part[-1] >= stop - _HOUR // 2
                 and times[low] < start and times[high] >= stop)
+
+
+def cells_to_utc(local, timezone) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """UTC of clock times that stand each for itself, as the cells of a sheet do.
+
+    Parameters
+    ----------
+    local : ndarray of datetime64[us], shape (n,)
+    timezone : str or None
+
+    Returns
+    -------
+    utc : ndarray of datetime64[us], shape (n,)
+        An hour that came twice is taken as the first, one that never came as the next real hour.
+    twice, never : ndarray of bool, shape (n,)
+        Which those are.
+    """
+    zone = zone_of(timezone)
+    nothing = np.zeros(len(local), dtype=bool)
+    wall = pd.Series(np.asarray(local, dtype="datetime64[us]"))
+    if zone is None or wall.isna().all():
+        return wall.to_numpy(), nothing, nothing.copy()
+    first = wall.dt.tz_localize(zone, ambiguous=np.ones(len(wall), bool), nonexistent="shift_forward")
+    second = wall.dt.tz_localize(zone, ambiguous=np.zeros(len(wall), bool), nonexistent="NaT")
+    twice = (first != second) & first.notna() & second.notna()
+    never = second.isna() & wall.notna()
+    utc = first.dt.tz_convert("UTC").dt.tz_localize(None).to_numpy().astype("datetime64[us]")
+    return utc, twice.to_numpy(), never.to_numpy()
