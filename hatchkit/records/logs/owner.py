@@ -6,7 +6,7 @@ import fnmatch
 from pathlib import Path
 
 from hatchkit.problems import problem
-from hatchkit.records.sensors_names import plain, role_of
+from hatchkit.records.logs.names import plain, role_of
 
 _ELSEWHERE = {"room", "store", "storage", "cellar", "fridge", "brooder", "outside", "outdoor", "keller", "raum",
               "lager"}

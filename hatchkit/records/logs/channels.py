@@ -6,13 +6,24 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import sensors_humidity, sensors_probe, sensors_values
-from hatchkit.records.sensors_columns import zone_offset
+from hatchkit.records.logs.columns import CHOICES, zone_offset
+from hatchkit.records.logs.humidity import humidity
+from hatchkit.records.logs.probe import probe_readings
+from hatchkit.records.logs.values import (
+    as_numbers,
+    missing_codes,
+    row_owners,
+    row_quantities,
+    row_units,
+    to_celsius,
+    unit_from_range,
+)
 from hatchkit.records.times import zones
 from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
+UNIT_CHOICES = CHOICES[:3]
 
 
 def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
@@ -30,26 +41,28 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     if not keep.all():
         rows = np.flatnonzero(keep)
         raw, utc, lines = raw.iloc[rows], utc[rows], head.first + rows + 1
-    quantities = sensors_values.row_quantities(raw, plan)
+    quantities = row_quantities(raw, plan)
     parts = [_values(raw, plan, channel, quantities, wishes, account, lines) for channel in plan.channels]
     filled = _any([part["has"] for part in parts])
     event = ~filled
     event &= _has_text(raw, plan, parts)
+    other = np.zeros(len(raw), dtype=bool) if quantities is None else ~filled & ~event & (quantities != "temp")
     account.count("lines of text with a time (events)", "note", event.sum(), "left out of the readings",
                   first=_first(lines, event))
     if not filled.all() or len(parts) > 1:
-        _keep_missing(parts, filled, event)
-    owners = sensors_values.row_owners(raw, plan, quantities)
+        _keep_missing(parts, filled, event | other)
+    account.count("lines of other quantities", "note", other.sum(), "not read", first=_first(lines, other))
+    owners = row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
     frames, used = [], np.zeros(len(raw), dtype=bool)
     for name, part, mine in sorted(probes, key=lambda probe: probe[0]):
-        frame, rows = sensors_probe.probe_readings(utc, part, mine, name, lines, wishes, account)
+        frame, rows = probe_readings(utc, part, mine, name, lines, wishes, account)
         frames.append(frame)
         used[slice(None) if rows is None else rows] = True
-    _count_used(account, used, probes, event, lines)
+    _count_used(account, used, probes, event | other, lines)
     return pd.concat(frames, ignore_index=True) if len(frames) > 1 else frames[0]
 
 
@@ -167,7 +180,7 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     """Temperature and humidity of one channel, line by line."""
     numbers, text = {}, None
     for quantity, n in channel.columns.items():
-        numbers[quantity], odd = sensors_values.as_numbers(raw[n])
+        numbers[quantity], odd = as_numbers(raw[n])
         if odd is not None:
             text = odd if text is None else text | odd
             _say_odd_cells(account, odd, raw[n], lines, channel.name)
@@ -175,9 +188,10 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
         values = numbers["temp"]
         numbers = {quantity: np.where(quantities == quantity, values, np.nan)
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
+        numbers = numbers or {"temp": np.full(len(values), np.nan)}
     part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh"}
     part["temp_c"], part["temp_logged_c"] = _temperature(raw, plan, channel, numbers, wishes, account)
-    part["rh_pct"] = sensors_humidity.humidity(channel, numbers, part["temp_c"], wishes, account)
+    part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
 
@@ -200,13 +214,13 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
     unit = _unit(values, raw, plan, channel, wishes, account)
     codes = np.array([], dtype=int)
     if isinstance(unit, str):
-        codes = sensors_values.missing_codes(values, "temp", unit)
-        celsius = sensors_values.to_celsius(values, unit)
+        codes = missing_codes(values, "temp", unit)
+        celsius = to_celsius(values, unit)
     else:
         celsius = values.copy()
         for letter in ("F", "K"):
             mine = unit == letter
-            celsius[mine] = sensors_values.to_celsius(values[mine], letter)
+            celsius[mine] = to_celsius(values[mine], letter)
     logged = celsius
     if len(codes):
         celsius = celsius.copy()
@@ -226,16 +240,18 @@ def _unit(values, raw, plan, channel, wishes, account):
             raise HatchkitError(f"temp_unit is {wishes.temp_unit!r}; write \"C\", \"F\" or \"K\".")
         return unit
     if plan.unit is not None:
-        letters = sensors_values.row_units(raw[plan.unit])
+        letters = row_units(raw[plan.unit])
         known = set(letters) - {"", "%"}
         if known:
             return letters if len(known) > 1 else known.pop()
-    said = channel.units.get("temp", "")
-    guess, sure = sensors_values.unit_from_range(values)
+    said = channel.units.get("temp", "") or plan.unit_above
+    guess, sure = unit_from_range(values)
     if said and (said == guess or not sure):
         return said
     mend = "write temp_unit = \"C\" or \"F\" under [sensors] in season.toml"
     if said:
+        account.ask(channel.name, "temperature K" if guess == "K" else f"temperature °{guess}", list(UNIT_CHOICES),
+                    np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} is headed °{said} but its values can only be "
                     f"{'K' if guess == 'K' else '°' + guess}", f"read as {guess}", mend, column=channel.name)
     elif sure:
@@ -243,6 +259,7 @@ def _unit(values, raw, plan, channel, wishes, account):
                     if np.isfinite(values).any() else f"{channel.name} has no unit",
                     f"read as {'K' if guess == 'K' else '°' + guess}", column=channel.name)
     else:
+        account.ask(channel.name, f"temperature °{guess}", list(UNIT_CHOICES), np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
                     f"read as °{guess}", mend, column=channel.name)
     return guess

@@ -1,0 +1,376 @@
+"""Read one logger's file: any separator, decimal mark, encoding, order of dates, unit, layout and set of channels.
+
+The head of each text is looked at, everything is decided, and the whole is parsed once.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+import warnings
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import problems as _problems
+from hatchkit.problems import HatchkitError
+from hatchkit.records.logs import stamps as _stamps
+from hatchkit.records.logs import told
+from hatchkit.records.logs.bulk import refuse_odd_bulk
+from hatchkit.records.logs.channels import channel_readings
+from hatchkit.records.logs.columns import plan_columns
+from hatchkit.records.logs.head import HEAD_BYTES, read_head, split_line
+from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
+from hatchkit.records.logs.lines import Account, as_text, sort_lines
+from hatchkit.records.logs.names import role_of
+from hatchkit.records.logs.texts import texts_of
+
+__all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
+_MOST_SECTIONS = 200
+
+
+@dataclass(frozen=True)
+class Wishes:
+    """What the person said about a file beforehand.
+
+    `answers` holds the answers to earlier questions: heading -> choice; `others` the orders of dates of other files.
+    """
+
+    timezone: str | None = None
+    temp_unit: str | None = None
+    day_first: bool | None = None
+    channel: str | None = None
+    pressure_kpa: float = 101.325
+    still_air: bool = False
+    spans: tuple = ()
+    mark: bool = True
+    shown_in: str | None = None
+    answers: dict = field(default_factory=dict)
+    others: tuple = ()
+
+
+def read_readings(path, *, timezone=None, temp_unit=None, day_first=None, channel=None):
+    """Read the readings of one logger file.
+
+    Parameters
+    ----------
+    path : path
+        Text (comma, semicolon, tab, bar or blanks between the columns, labelled lines, JSON), workbook, or archive of
+        those.
+    timezone : str, optional
+        Zone of the logger's clock, for example "Europe/Rome". Without it (and without one in the
+        file) the clock is taken as it stands.
+    temp_unit : {"C", "F", "K"}, optional
+        Unit of the temperatures; overrides what the file says.
+    day_first : bool, optional
+        Order of day and month where the file leaves it open.
+    channel : str, optional
+        Read this probe only.
+
+    Returns
+    -------
+    readings : DataFrame
+        Columns of the table `readings` (reference/columns_records.csv), sorted by probe and time;
+        `incubator` is "".
+    problems : DataFrame
+        What was assumed, doubted or left out, with line numbers. Lines in the file = lines with
+        readings + lines counted here + the header, if it is the one line above the readings.
+
+    Raises
+    ------
+    HatchkitError
+        If the file cannot be opened or is no sensor log; the sentence says why.
+    """
+    readings, account = read_accounted(path, Wishes(timezone, temp_unit, day_first, channel, shown_in=timezone))
+    return readings, _problems.table(account.rows)
+
+
+def read_accounted(path, wishes: Wishes, *, name=None):
+    """As `read_readings`, but returns the Account with the count of every kind of line, and the questions.
+
+    `name` is what the file is called in the tables; the file name by default.
+    """
+    parts, account = read_parts(path, wishes, name=name)
+    if len(parts) == 1:
+        return parts[0], account
+    readings, rows = join_files(parts)
+    account.rows.extend(rows)
+    return readings, account
+
+
+def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
+    """The readings of each log that one file holds (sheets, members of an archive, sections), and their Account."""
+    path = Path(path)
+    name = name or path.name
+    account, parts, refused = Account(name, zone=wishes.shown_in), [], []
+    try:
+        texts = texts_of(path)
+    except HatchkitError as error:
+        raise HatchkitError(told.refused(name, error)) from error
+    for text in texts:
+        label = f"{name}/{text.part}" if text.part else name
+        own = Account(label, zone=wishes.shown_in, shift=text.shift)
+        for said in text.said:
+            own.tell(said)
+        try:
+            if text.data or not text.said:
+                parts.extend(_read_text(text.data, own, wishes))
+        except HatchkitError as error:
+            refused.append(told.refused(label, error))
+            own.tell(told.part_refused(text.part, error))
+        account.add(own)
+    if refused and not any(len(part) for part in parts):
+        raise HatchkitError(refused[0])
+    return parts or [empty_readings()], account
+
+
+def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
+    """Readings of one text, a table for each of its sections."""
+    head = read_head(data)
+    if not head.sample:
+        return [_without_readings(data, head, account)]
+    plan = plan_columns(head, wishes.answers)
+    refuse_odd_bulk(data, head)
+    whole, raw = _parse_whole(data, head, plan, account)
+    when = _times_of(raw, head, plan, wishes, account.file)
+    if cuts := _sections(whole, head, raw, when):
+        return _read_sections(data, cuts, account, wishes)
+    data = whole
+    total = account.lines["lines"] = count_lines(data, head, len(raw)) + account.shift
+    _count_head(account, head)
+    for said in plan.said:
+        account.tell(said)
+    for heading, taken, choices in plan.asked:
+        account.ask(heading, taken, choices, len(raw), "log_column")
+    if plan.unused:
+        names = [head.header[n] if head.header and n < len(head.header) and head.header[n] else f"column {n + 1}"
+                 for n in plan.unused]
+        account.tell(told.unused(names))
+    _say_order(account, when, plan, head, raw)
+    keep = sort_lines(account, data, head, plan, raw, when)
+    readings = channel_readings(raw, head, plan, when, keep, wishes, account)
+    _count_rest(account, total - account.shift, len(raw), head)
+    return [readings]
+
+
+def _sections(data, head, raw, when) -> list:
+    """Numbers of the lines at which the file begins anew with other headings: several exports put together."""
+    bad = np.flatnonzero(np.isnat(when.local))
+    if not len(bad) or len(bad) > 5000 or head.header is None:
+        return []
+    own = [name for name in head.header if name]
+    ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    cuts = []
+    for row in bad:
+        number = head.first + int(row)
+        if number - 1 >= len(ends):
+            break
+        start = int(ends[number - 1]) + 1 if number else 0
+        stop = int(ends[number]) if number < len(ends) else len(data)
+        if stop - start > 2000:
+            continue
+        cells = [cell for cell in split_line(data[start:stop].decode("utf-8", "replace"), head.separator) if cell]
+        roles = {role_of(cell) for cell in cells}
+        if len(cells) > 1 and roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} and cells != own:
+            cuts.append(number)
+    return cuts[:_MOST_SECTIONS]
+
+
+def _read_sections(data, cuts, account, wishes) -> list:
+    ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    edges = [0, *(int(ends[number - 1]) + 1 for number in cuts), len(data)]
+    account.tell(told.sections(len(cuts) + 1, cuts[0] + 1 + account.shift))
+    parts = []
+    for place, (start, stop) in enumerate(zip(edges, edges[1:], strict=False)):
+        before = cuts[place - 1] if place else 0
+        own = Account(account.file, zone=account.zone, shift=account.shift, first_line=before + account.first_line)
+        if place:
+            own.shift = 0
+        try:
+            parts.extend(_read_text(data[start:stop], own, wishes))
+        except HatchkitError as error:
+            own.lines["lines"] = data[start:stop].count(b"\n") + (not data[start:stop].endswith(b"\n"))
+            own.count("lines of a section that cannot be read", "lost", own.lines["lines"], str(error),
+                      first=before + 1)
+        account.add(own)
+    return parts
+
+
+def is_log(path) -> bool:
+    """Whether the first lines of a file are plainly those of a log.
+
+    They are where a header names a temperature or humidity, or where ten lines at least have a date
+    with a time of day.
+    """
+    if not Path(path).is_file():
+        return False
+    try:
+        with open(path, "rb") as handle:
+            start = handle.read(HEAD_BYTES + 1)
+        if start[:2] in (b"PK", b"\xd0\xcf"):
+            return False
+        head = read_head(_start_as_utf8(start))
+        if not head.sample:
+            return False
+        plan = plan_columns(head)
+    except (HatchkitError, OSError):
+        return False
+    named = {quantity for channel in plan.channels for quantity in channel.columns} - {"value"}
+    return bool(named) and (not plan.by_behaviour or len(head.sample) >= 10 and not plan.epoch)
+
+
+def _start_as_utf8(start: bytes) -> bytes:
+    from hatchkit.records.logs.texts import of_bytes
+
+    cut = start[: start.rfind(b"\n") + 1] if len(start) > HEAD_BYTES and b"\n" in start else start
+    return of_bytes(cut).data
+
+
+def count_lines(data: bytes, head, rows: int) -> int:
+    """Lines of the text, the last one also without a line end.
+
+    Where neither quotes nor stray marks can join or part lines, each row that was read is one line.
+    """
+    if not head.quoted and head.sample and b"\r" not in data and b"\x00" not in data[-65_536:]:
+        return head.first + rows
+    return data.count(b"\n") + (not data.endswith(b"\n") and len(data) > 0)
+
+
+def _parse_whole(data: bytes, head, plan, account) -> tuple[bytes, pd.DataFrame]:
+    """The file parsed, and its text; quote marks without a partner are taken out where they join lines."""
+    try:
+        raw = parse(data, head, plan)
+        if not head.quoted or head.first + len(raw) == count_lines(data, head, len(raw)):
+            return data, raw
+    except pd.errors.ParserError as error:
+        if not head.quoted:
+            raise HatchkitError(f"its lines cannot be told apart ({error})") from error
+    lines = data.split(b"\n")
+    odd = [number for number, line in enumerate(lines) if line.count(b'"') % 2]
+    for number in odd:
+        lines[number] = lines[number].replace(b'"', b"")
+    if odd:
+        account.tell(told.lone_quotes(len(odd), odd[0] + 1))
+    data = b"\n".join(lines)
+    try:
+        return data, parse(data, head, plan)
+    except pd.errors.ParserError as error:
+        raise HatchkitError(f"its lines cannot be told apart ({error})") from error
+
+
+def parse(data: bytes, head, plan) -> pd.DataFrame:
+    """All lines from the first reading on, in one call of the C parser; row i is line `head.first` + i.
+
+    Columns are named by their number. Dates in ISO order are parsed with it, others stay text.
+    """
+    words = [n for n in [*plan.stamp, plan.unit, plan.probe, plan.quantity, *plan.text] if n is not None]
+    used = sorted({*words, *plan.parts.values(), *(n for channel in plan.channels for n in channel.columns.values())})
+    start = 0
+    for _ in range(head.first):
+        start = data.index(b"\n", start) + 1
+    text = io.BytesIO(data)
+    text.seek(start)
+    # Names are texts: pandas takes a number in parse_dates for a place among the columns used.
+    names = [str(n) for n in range(max(head.width, max(used) + 1))]
+    as_words = {str(n): str for n in words}
+    options: dict = {}
+    if _iso(head, plan):
+        as_words.pop(str(plan.stamp[0]))
+        options = dict(parse_dates=[str(plan.stamp[0])], date_format="ISO8601")
+    elif plan.epoch:
+        as_words.pop(str(plan.stamp[0]))
+    with warnings.catch_warnings():
+        # A column of numbers with a text in some part of it is expected here and settled afterwards.
+        warnings.simplefilter("ignore", pd.errors.DtypeWarning)
+        raw = pd.read_csv(text, sep=r"\s+" if head.separator == " " else head.separator, header=None,
+                          names=names, usecols=[str(n) for n in used], dtype=as_words,
+                          decimal=head.decimal, skip_blank_lines=False, skipinitialspace=head.spaced,
+                          quoting=csv.QUOTE_MINIMAL if head.quoted else csv.QUOTE_NONE, engine="c",
+                          encoding="utf-8", encoding_errors="replace", **options)
+    raw.columns = [int(name) for name in raw.columns]
+    return raw
+
+
+def _iso(head, plan) -> bool:
+    if len(plan.stamp) != 1 or plan.epoch or plan.clock_only:
+        return False
+    cells = [row[plan.stamp[0]] for row in head.sample if plan.stamp[0] < len(row)]
+    return all(_stamps.is_plain_iso(cell) for cell in cells[:50])
+
+
+def _times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
+    if plan.parts:
+        return _stamps.read_parts(raw, plan.parts)
+    first = raw[plan.stamp[0]]
+    if first.dtype.kind == "M":
+        return _in_years(first.to_numpy().astype("datetime64[us]", copy=False))
+    if plan.epoch:
+        return _stamps.read_epoch(pd.to_numeric(first, errors="coerce").to_numpy())
+    texts = as_text(first)
+    if plan.clock_only:
+        day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
+        if day is None:
+            raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the name of "
+                                "the file name one day; write the day into the name of the file")
+        return _stamps.read_clocks(texts, day)
+    clocks = None
+    if len(plan.stamp) > 1:
+        clocks = as_text(raw[plan.stamp[1]])
+        if len(plan.stamp) > 2:
+            half = as_text(raw[plan.stamp[2]])
+            clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
+                               for a, b in zip(clocks, half, strict=True)], dtype=object)
+    return _stamps.read_stamps(texts, clocks, day_first=wishes.day_first, spans=wishes.spans, others=wishes.others,
+                               year=_stamps.year_above(head.preamble, name))
+
+
+def _in_years(local: np.ndarray) -> _stamps.Stamps:
+    """Times that the parser read; a year that no log has is no time."""
+    low, high = np.datetime64("1900-01-01", "us"), np.datetime64("2101-01-01", "us")
+    if len(local) and (np.fmin.reduce(local) < low or np.fmax.reduce(local) >= high):
+        odd = (local < low) | (local >= high)
+        local = local.copy()
+        local[odd] = np.datetime64("NaT", "us")
+        return _stamps.Stamps(local, reasons={int(row): "year" for row in np.flatnonzero(odd)})
+    return _stamps.Stamps(local)
+
+
+def _say_order(account, when, plan, head, raw) -> None:
+    if not plan.stamp or not when.order.how:
+        return
+    column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
+    example = head.sample[0][plan.stamp[0]]
+    account.facts["order"] = when.order
+    if when.order.sure < 0.9:
+        account.ask(column or f"column {plan.stamp[0] + 1}", told.ORDER_WORDS[when.order.order],
+                    [told.ORDER_WORDS["dmy"], told.ORDER_WORDS["mdy"]], len(raw), "log_date_order")
+    account.tell(told.order_of_dates(when.order, example), row=head.first + 1 if when.order.sure < 0.9 else None,
+                 column=column)
+
+
+def _count_head(account, head) -> None:
+    if account.shift:
+        return
+    if head.first == 1 and len(head.header_lines) == 1:
+        # Nothing to tell: nearly every log begins so. The line is counted all the same.
+        account.lines["header line"] = 1
+    elif head.first:
+        above = "title and header" if head.header_lines and head.header_lines[0] else "header" if head.header else "title"
+        account.count(f"lines at the top ({above})", "note", head.first, "not readings")
+
+
+def _count_rest(account, total, read, head) -> None:
+    """Lines that the parser did not give back as rows (a quoted line break, an end mark)."""
+    missing = total - head.first - read
+    account.count("lines that run on inside quotes or after the end mark", "doubtful", max(missing, 0), "left out",
+                  "open the file in a text editor and look for a stray quote mark")
+
+
+def _without_readings(data, head, account):
+    account.lines["lines"] = count_lines(data, head, 0)
+    account.count("lines and no readings", "lost", account.lines["lines"],
+                  "the file has the header of a log and nothing below it", "export the log again")
+    return empty_readings()
+
