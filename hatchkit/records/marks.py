@@ -226,6 +226,6 @@ def marks_of(time, temp_c, rh_pct, *, step=None) -> dict[str, np.ndarray]:
     nothing = np.zeros(len(time), dtype=bool)
     found = {"repeated": repeats(time, temp_c, rh_pct)[1] if len(step) and (step == 0).any() else nothing,
              "out of range": out_of_range(temp_c), "spike": spikes(time, temp_c),
-             "stuck": stuck(time, temp_c, None if np.isnan(np.fmax.reduce(rh_pct)) else rh_pct)}
+             "stuck": stuck(time, temp_c, None if not len(rh_pct) or np.isnan(np.fmax.reduce(rh_pct)) else rh_pct)}
     found["gap"] = np.concatenate([[False], step > _hole(time)]) if len(time) > 2 else nothing
     return found

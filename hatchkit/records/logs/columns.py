@@ -30,6 +30,10 @@ from hatchkit.records.times.forms import zone_seconds
 #: What a person can answer to "what is this column?".
 CHOICES = ("temperature °C", "temperature °F", "temperature K", "humidity %", "not used")
 
+#: Names that only number the columns: field 1, channel 2, sensor 3.
+_NUMBERED = re.compile(r"(?:[a-z]{1,8} )?(?:field|column|col|ch|channel|kanal|canal|canale|value|val|wert|data|input|sensor|"
+                       r"probe|fuhler|sonde|sonda|capteur|var|in|ai?|s|x|v) ?\d{1,2}")
+
 
 @dataclass
 class Channel:
@@ -119,6 +123,9 @@ def plan_columns(head: Head, answers=None) -> Plan:
     for column in free:
         column.role = _settled(column)
     _take_answers(free, answers or {})
+    if any(c.role in ("temp", "rh") for c in free):
+        for column in free:
+            column.role = "other" if column.role == "value" else column.role
     for role in ("unit", "probe", "quantity"):
         setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
     if not any(c.role in ("temp", "rh", "wet_bulb", "value") for c in free):
@@ -146,6 +153,8 @@ def _column(head: Head, n: int) -> _Column:
     cells = [row[n].strip('"') if n < len(row) else "" for row in head.sample]
     unit_cell = head.units[n] if n < len(head.units) else ""
     role, unit = role_of(name) if name else "", unit_of(unit_cell) or unit_of(name)
+    role = "" if role in ("quantity", "probe", "value", "record") and _NUMBERED.fullmatch(plain(name)) else role
+    role = "" if not any(cells) else role
     if is_share(unit_cell) and role in ("", "probe", "machine", "value"):
         role, unit = "rh", ""
     elif unit_of(unit_cell) and role in ("", "probe", "machine", "record", "mean", "minimum", "maximum"):

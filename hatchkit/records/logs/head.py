@@ -119,7 +119,7 @@ class _Cut:
 
 def _best_cut(lines: list) -> _Cut | None:
     """The separator that gives the most lines of readings of one width; None where no separator gives any."""
-    for dated_by, is_data in (("stamp", _has_stamp), ("stamp", _has_stamp_only), ("parts", None), ("clock", _has_clock)):
+    for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("stamp", _has_stamp_only)):
         best = None
         for separator in SEPARATORS:
             # Blanks part the columns only where nothing else does in most lines.
@@ -207,6 +207,8 @@ def _heading_lines(cells: list, first: int, width: int) -> list:
         wide = len(cells[number]) >= max(2, width - 2) or len(filled) >= max(2, width - 2)
         if not (wide and worded >= len(filled) / 2 and len(filled) >= 1) or len(block) == 5:
             break
+        if cells[number][0][:1] == "#" and len(cells[number][0]) > 1 and block:
+            break
         if any(kind_of(cell) in ("both", "date") for cell in filled) and not _known(cells[number]):
             break
         block.insert(0, number)
@@ -225,7 +227,9 @@ def _headings(cells, block, lines, separator, sample) -> tuple[list, list]:
     named = [number for number in block if not _is_units(cells[number])]
     if not named:
         named = block[:1]
-    main = max(named, key=lambda number: (_known(cells[number]) - 0.1 * (number < named[-1]), number))
+    filled = {number: sum(map(bool, cells[number])) for number in named}
+    main = max((number for number in named if filled[number] >= 0.6 * max(filled.values())),
+               key=lambda number: (_known(cells[number]), -number))
     if not _known(cells[main]) or len([cell for cell in cells[main] if cell]) < 2:
         return [], []
     names = _aligned(lines[main], separator, sample[0])
@@ -272,6 +276,7 @@ def _aligned(line: str, separator: str, data: list) -> list:
     if separator == " ":
         wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]
         names = wide if len(data) - 2 <= len(wide) <= len(data) else names
+    data = data[: max((n + 1 for n, cell in enumerate(data) if cell), default=0)]
     kinds = [kind_of(cell) for cell in data]
     for place in range(1, len(kinds)):
         if (kinds[place - 1: place + 1] == ["date", "time"] and len(names) < len(data)
@@ -304,7 +309,7 @@ def _is_units(row: list) -> bool:
     return any(_UNIT.fullmatch(cell) or (unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew"))
                or is_share(cell) for cell in filled) and all(
         _UNIT.fullmatch(cell) or _SHORT.fullmatch(cell) or other_unit(cell) or unit_of(cell) for cell in filled) and not any(
-        role_of(cell) in ("stamp", "date") and not re.search(r"[\[(]|[dmyh]{2}", cell) for cell in filled)
+        role_of(cell) in ("stamp", "date") and len(cell) > 3 and not re.search(r"[\[(]|[dmyh]{2}", cell) for cell in filled)
 
 
 _COMMA, _DOT = re.compile(r"[+-]?\d*,\d+"), re.compile(r"[+-]?\d*\.\d+")

@@ -81,7 +81,8 @@ def statistic_of(heading: str) -> str:
 
 def part_of_time(heading: str) -> str:
     """"year", "month", "day", "hour", "minute" or "second" where a heading says so by itself, else ""."""
-    means = _words().get(plain(heading), "")
+    word = plain(heading)
+    means = {"hr": "hour", "h": "hour", "min": "minute"}.get(word) or _words().get(word, "")
     return means if means in _PARTS else ""
 
 
