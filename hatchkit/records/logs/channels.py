@@ -43,6 +43,8 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
         raw, utc, lines = raw.iloc[rows], utc[rows], head.first + rows + 1
     quantities = row_quantities(raw, plan)
     parts = [_values(raw, plan, channel, quantities, wishes, account, lines) for channel in plan.channels]
+    account.facts["channels"] = [fact for channel, part in zip(plan.channels, parts, strict=True)
+                                 for fact in _known_by(channel, part, plan, wishes)]
     filled = _any([part["has"] for part in parts])
     event = ~filled
     event &= _has_text(raw, plan, parts)
@@ -64,6 +66,23 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
         used[slice(None) if rows is None else rows] = True
     _count_used(account, used, probes, event | other, lines)
     return pd.concat(frames, ignore_index=True) if len(frames) > 1 else frames[0]
+
+
+def _known_by(channel, part, plan, wishes) -> list:
+    """(probe, quantity, unit, how it is known) of a channel, for the overview."""
+    out = []
+    if part["wanted"] == "temp":
+        how = ("season.toml" if wishes.temp_unit else "unit column" if plan.unit is not None else
+               "values" if plan.by_behaviour else "heading" if channel.units.get("temp") else
+               "above the readings" if plan.unit_above else "values")
+        unit = part["unit"] if isinstance(part["unit"], str) else "C and F"
+        out.append((channel.name, "temperature", "K" if unit == "K" else f"°{unit}", how))
+    other = next((name for name in ("rh", "wet_bulb", "dew_point") if name in part["quantities"]), None)
+    if other is not None:
+        out.append((channel.name, {"rh": "humidity", "wet_bulb": "humidity from the wet bulb",
+                                   "dew_point": "humidity from the dew point"}[other], "%",
+                    "values" if plan.by_behaviour else "heading"))
+    return out
 
 
 def _keep_missing(parts, filled, event) -> None:
@@ -189,8 +208,8 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
         numbers = {quantity: np.where(quantities == quantity, values, np.nan)
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
         numbers = numbers or {"temp": np.full(len(values), np.nan)}
-    part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh"}
-    part["temp_c"], part["temp_logged_c"] = _temperature(raw, plan, channel, numbers, wishes, account)
+    part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh", "quantities": list(numbers)}
+    part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
@@ -209,7 +228,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
     count = len(raw)
     if "temp" not in numbers:
         nothing = np.full(count, np.nan)
-        return nothing, nothing
+        return nothing, nothing, ""
     values = numbers["temp"]
     unit = _unit(values, raw, plan, channel, wishes, account)
     codes = np.array([], dtype=int)
@@ -229,7 +248,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         account.say("doubtful",
                     f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
                     "marked missing code; temp_c is left empty")
-    return celsius, logged
+    return celsius, logged, unit
 
 
 def _unit(values, raw, plan, channel, wishes, account):

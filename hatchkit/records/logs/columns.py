@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records import times
 from hatchkit.records.logs import behaviour, told
 from hatchkit.records.logs.head import Head, is_number, parts_of
 from hatchkit.records.logs.names import (
@@ -120,8 +121,10 @@ def plan_columns(head: Head, answers=None) -> Plan:
     plan = _stamp_columns(columns, head)
     taken = {*plan.stamp, *plan.parts.values()}
     free = [column for column in columns if column.n not in taken]
+    hours = _hours(columns, plan)
     for column in free:
-        column.role = _settled(column)
+        column.role = _settled(column, hours)
+    _name_turns(free)
     _take_answers(free, answers or {})
     if any(c.role in ("temp", "rh") for c in free):
         for column in free:
@@ -225,13 +228,33 @@ def _stamp_columns(columns: list, head: Head) -> Plan:
     raise HatchkitError("no column of it holds dates with times")
 
 
-def _settled(column: _Column) -> str:
+def _hours(columns: list, plan: Plan) -> list:
+    """The hour that each of the first lines' stamps shows; None where it shows none."""
+    if not plan.stamp or plan.epoch:
+        return []
+    found = [times.stamp_of(cell) or times.clock_of(cell) for cell in columns[plan.stamp[-1]].cells]
+    return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]
+
+
+def _name_turns(free: list) -> None:
+    """An unnamed column of few words that change from line to line: sensors that take turns."""
+    if any(column.role == "probe" for column in free):
+        return
+    for column in free:
+        cells = [cell for cell in column.cells if cell]
+        if column.role == "text" and 2 <= len(set(cells)) <= 12 and len(cells) > 10 and role_of(column.name) == "" and (
+                sum(a != b for a, b in zip(cells, cells[1:], strict=False)) > 0.3 * len(cells)):
+            column.role = "probe"
+            return
+
+
+def _settled(column: _Column, hours: list) -> str:
     """The role of a column once its cells have been looked at."""
     role, filled = column.role, [cell for cell in column.cells if cell]
     decimal = any(re.search(r"\d[.,]\d", cell) for cell in filled)
     distinct = len(set(filled))
-    if role in ("rh", "temp") and column.numeric and behaviour.is_hour(column.values) and not column.unit and (
-            len(plain(column.name)) <= 2):
+    if role in ("rh", "temp") and column.numeric and not column.unit and len(plain(column.name)) <= 2 and (
+            behaviour.is_hour(column.values) or _same_hours(column, hours)):
         return "hour"  # "hr" is an hour or, in French, humidity
     if role in ("probe", "machine", "text", "quantity", "unit", "record") and column.numeric:
         if decimal and role in ("probe", "machine", "quantity"):
@@ -249,6 +272,11 @@ def _settled(column: _Column) -> str:
     if role == "" and filled and not column.numeric:
         return "text"
     return role
+
+
+def _same_hours(column: _Column, hours: list) -> bool:
+    pairs = [(cell, hour) for cell, hour in zip(column.cells, hours, strict=False) if cell and hour is not None]
+    return len(pairs) > 2 and sum(cell.lstrip("0") == str(hour or "") for cell, hour in pairs) > 0.9 * len(pairs)
 
 
 def _take_answers(free: list, answers: dict) -> None:

@@ -35,7 +35,8 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
     table = {key: part[key][take] for key in ("temp_c", "rh_pct", "temp_logged_c")}
     table["time"] = utc[take]
     step = np.diff(table["time"].view(np.int64))
-    order, stepped = file_order(table["time"], step, name, rows, lines, account)
+    order, stepped = file_order(table["time"], step, name, rows, lines, account,
+                                (table["temp_logged_c"], table["rh_pct"]))
     if order is not None:
         table, rows = _take(table, rows, order)
         stepped = None if stepped is None else stepped[order]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
@@ -9,16 +11,44 @@ import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
-from hatchkit.records.logs import owner
-from hatchkit.records.logs.join import empty_readings, join_files
-from hatchkit.records.logs.read import Wishes, is_log, read_accounted
-from hatchkit.spelling import many
+from hatchkit.records.logs import owner, told
+from hatchkit.records.logs.join import join_files
+from hatchkit.records.logs.overview import files_table
+from hatchkit.records.logs.read import Wishes, is_log, read_parts
 
-_ENDINGS = (".csv", ".txt", ".tsv", ".log", ".dat")
-_WORKBOOKS = (".xlsx", ".xls", ".ods")
+#: Endings of files that are no logs and no mistake either.
+_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe", ".db"}
+QUESTIONS = ["file", "sheet", "heading", "taken", "choices", "rows_changed", "code"]
+
+
+@dataclass(frozen=True)
+class Logs:
+    """All logs of a season.
+
+    Attributes
+    ----------
+    readings, problems : DataFrame
+        As the tables of these names.
+    questions : DataFrame
+        file, sheet ("" or the part of a file), heading, taken, choices (list), rows_changed, code ("log_machine",
+        "log_column", "log_unit", "log_date_order"); the most consequential first.
+    files : DataFrame
+        One row a file; see `overview.files_table`.
+    """
+
+    readings: pd.DataFrame
+    problems: pd.DataFrame
+    questions: pd.DataFrame
+    files: pd.DataFrame
 
 
 def read_logs(folder, settings, batches, timezone, *, loose=()):
+    """Readings and problems of `read_all`."""
+    logs = read_all(folder, settings, batches, timezone, loose=loose)
+    return logs.readings, logs.problems
+
+
+def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> Logs:
     """Read every sensor file of a season folder.
 
     Parameters
@@ -30,55 +60,69 @@ def read_logs(folder, settings, batches, timezone, *, loose=()):
         the probe shows; a number, or one per probe), temp_unit, timezone, altitude_m; ``[sensors]``
         temp_unit, day_first, timezone.
     batches : DataFrame
-        incubator, set_at and taken_off_at are used: names to match, and times in which readings are expected.
+        incubator, hatcher, set_at and taken_off_at are used: names to match, and times in which readings are expected.
     timezone : str or None
         Zone of the season.
     loose : sequence of str
         Names of texts at the top of the season folder; those that are plainly logs are read too.
-
-    Returns
-    -------
-    readings : DataFrame
-        Table `readings`, sorted by incubator, probe and time.
-    problems : DataFrame
+    answers : dict, optional
+        (file, sheet, heading) -> choice, answers to earlier questions.
     """
-    folder, rows, parts = Path(folder), [], []
-    spans = batch_spans(batches)
-    owners = owner.Owners(settings, batches)
-    for path in log_files(folder) + [folder / name for name in loose if _is_log(folder / name, settings)]:
+    folder, rows, parts, asked, facts = Path(folder), [], [], [], {}
+    owners = owner.Owners(settings, batches, answers)
+    base = dict(spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone, answers=answers or {})
+    paths = log_files(folder) + [folder / name for name in loose if _is_log(folder / name, settings)]
+    orders: dict = {}
+    for path in paths:
         name = path.relative_to(folder).as_posix()
         if path.parent == folder:
             rows.append(problem("note", file=name, found=f"{name} is a log and lies beside the table of batches",
                                 done="read like the logs in the folder sensors",
                                 mend="put it into a folder named sensors"))
-        if path.suffix.lower() in _WORKBOOKS:
-            rows.append(problem("lost", file=name, found="a workbook among the sensor files", done="left out",
-                                mend="save the sheet with the readings as CSV"))
+        if path.suffix.lower() in _NO_LOGS:
+            rows.append(problem("note", file=name, **told.not_a_log(name)))
             continue
+        wishes = _wishes(name, others=tuple(orders.get(_kind(name), [])), **base)
         try:
-            readings, account = read_accounted(path, _wishes(settings, owners, name, timezone, spans), name=name)
+            found, account = read_parts(path, wishes, name=name)
         except HatchkitError as error:
             rows.append(problem("lost", file=name, found=str(error), done="left out",
                                 mend="export the log again as CSV, or take the file out of the folder sensors"))
+            facts[name] = {}
             continue
+        if "order" in account.facts:
+            orders.setdefault(_kind(name), []).append(account.facts["order"])
         rows.extend(account.rows)
-        parts.append(readings)
-    parts, found = owners.name_all(parts)
+        asked.extend(account.questions)
+        facts[name] = account.facts
+        parts.extend(found)
+    parts, found, questions = owners.name_all(parts)
     rows.extend(found)
+    asked.extend(questions)
     readings, found = join_files(parts)
     rows.extend(found)
     readings = _with_offset(readings, settings)
-    return readings, _problems.table(rows)
+    table = pd.DataFrame(asked, columns=QUESTIONS)
+    table = table.drop_duplicates(["file", "sheet", "heading", "code"]).sort_values("rows_changed", ascending=False,
+                                                                                    kind="stable", ignore_index=True)
+    return Logs(readings, _problems.table(rows), table, files_table(parts, facts, table))
+
+
+def _kind(name: str) -> str:
+    """Files of one logger: the same folder and the same name but for figures, copies and dates."""
+    return re.sub(r"[\d\W_]+", "", f"{Path(name).parent} {owner.family(name)}".lower())
 
 
 def log_files(folder: Path) -> list[Path]:
-    """Files in the folder ``sensors`` (and folders in it) that may be logs, by name."""
+    """All files in the folder ``sensors`` (and folders in it), by name; none is passed over."""
     base = next((entry for entry in sorted(folder.iterdir()) if entry.is_dir() and entry.name.lower() == "sensors"),
                 None)
     if base is None:
         return []
-    return sorted(path for path in base.rglob("*") if path.suffix.lower() in _ENDINGS + _WORKBOOKS
-                  and not path.name.startswith((".", "~")))
+    return sorted(path for path in base.rglob("*")
+                  if (not path.is_dir() or path.suffix.lower() in (".csv", ".txt", ".log"))
+                  and not any(part.startswith((".", "~", "__MACOSX")) for part in path.relative_to(base).parts)
+                  and path.name.lower() not in ("thumbs.db", "desktop.ini"))
 
 
 def _is_log(path: Path, settings) -> bool:
@@ -104,17 +148,20 @@ def batch_spans(batches) -> list[tuple[np.datetime64, np.datetime64]]:
     return spans
 
 
-def _wishes(settings, owners, name, timezone, spans) -> Wishes:
+def _wishes(name, *, settings, owners, timezone, spans, answers, others) -> Wishes:
     sensors = settings.get("sensors", {})
     incubator = settings.get("incubators", {}).get(owners.of_file(name)[0] or "", {})
     said = {**sensors, **incubator}
     pressure = 101.325
     if incubator.get("altitude_m"):
-        from hatchkit.climate import air  # formulas only; see channels
+        from hatchkit.climate import air  # formulas only; see humidity
 
         pressure = float(air.standard_pressure(incubator["altitude_m"]))
-    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), said.get("day_first"),
-                  pressure_kpa=pressure, still_air=said.get("air") == "still", spans=tuple(spans), shown_in=timezone)
+    mine = {heading: choice for (file, _, heading), choice in answers.items() if file.split("/#")[0] == name or file == name}
+    day_first = {told.ORDER_WORDS["dmy"]: True, told.ORDER_WORDS["mdy"]: False}
+    order = next((day_first[choice] for choice in mine.values() if choice in day_first), said.get("day_first"))
+    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), order, pressure_kpa=pressure,
+                  still_air=said.get("air") == "still", spans=spans, shown_in=timezone, answers=mine, others=others)
 
 
 def _with_offset(readings, settings) -> pd.DataFrame:

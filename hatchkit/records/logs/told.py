@@ -96,3 +96,26 @@ _BAD_DATE = {"no such day": "there is no such day in the calendar", "year": "its
 def mend_date(why: str) -> str:
     """How a line without a readable time is mended."""
     return "correct the date in the file" + (f": {_BAD_DATE[why]}" if why in _BAD_DATE else "")
+
+
+_GUESSED = {"only one": "the only one of the season", "likeness": "which its name resembles",
+            "dates": "the only machine without a log that had eggs at that time"}
+
+
+def machine_guessed(file: str, name: str, how: str, key: str) -> dict:
+    """A log of which no name says the machine, and for which it was taken."""
+    return dict(found=f"{file} names no incubator", done=f"taken for {name}, {_GUESSED[how]}",
+                mend=f"[incubators.{key}] files = [\"{file}\"]")
+
+
+def machine_unknown(file: str, probes: list, stem: str, line: str) -> dict:
+    """A log that belongs to no machine that is known."""
+    shown = ", ".join(probes[:6]) + (f" and {len(probes) - 6} more" if len(probes) > 6 else "")
+    return dict(found=f"{file} (probe {shown}) names no incubator of the season", done=f"kept as incubator \"{stem}\"",
+                mend=f"write in season.toml, with the right name: {line}")
+
+
+def not_a_log(name: str) -> dict:
+    """A file among the logs that is of no kind that is read."""
+    return dict(found=f"{name} is no text, workbook or archive", done="left out",
+                mend="take it out of the folder sensors, or export it as CSV")
