@@ -208,7 +208,7 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
         numbers = {quantity: np.where(quantities == quantity, values, np.nan)
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
         numbers = numbers or {"temp": np.full(len(values), np.nan)}
-    part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh", "quantities": list(numbers)}
+    part = {"text": text, "in_turn": quantities is not None, "wanted": "temp" if "temp" in numbers else "rh", "quantities": list(numbers)}
     part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])

@@ -261,6 +261,8 @@ def _settled(column: _Column, hours: list) -> str:
             return "temp" if column.unit else ""
         if behaviour.counts_up(column.values) or distinct > max(12, len(filled) // 3):
             return "record" if not decimal else ""
+    if role in ("probe", "machine", "quantity") and len(filled) < len(column.cells) // 2:
+        return "record"  # a serial number beside the first reading only
     if role in ("probe", "machine") and distinct > max(12, len(filled) // 2):
         return "text"
     if role == "machine":

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import codecs
 import re
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs.names import role_of, unit_of
+from hatchkit.records.logs.names import role_of, spelt_words, unit_of
 
 #: Code pages of the languages of the headings, the likeliest first.
 _PAGES = ("cp1252", "cp1250", "cp1257", "cp1254", "cp1253", "cp1251", "cp1255", "cp1256", "iso8859_2", "cp850", "cp852",
@@ -42,16 +43,26 @@ def as_utf8(data: bytes) -> tuple[bytes, str, list]:
     if data.isascii():
         return data, "ascii", []
     try:
-        data.decode("utf-8")
+        _check_utf8(data)
         return data, "utf-8", []
-    except UnicodeDecodeError as error:
+    except UnicodeDecodeError:
         good = len(re.findall(rb"[\xc2-\xf4][\x80-\xbf]+", data[:_LOOK]))
         bad = data[:_LOOK].decode("utf-8", "replace").count("\ufffd")
-        if good > 3 * bad or (error.start > len(data) - 4 and good >= bad):
+        if good > 3 * bad or data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8", "replace") and bad <= 1 <= good:
             # A few broken characters in a text that is UTF-8 otherwise.
             return data.decode("utf-8", "replace").encode(), "utf-8", []
     page, doubts = _code_page(data)
     return data.decode(page, "replace").encode(), page, doubts
+
+
+def _check_utf8(data: bytes) -> None:
+    """UnicodeDecodeError where the bytes are not UTF-8; pieces in plain ASCII, which most are, cost next to nothing."""
+    decoder = codecs.getincrementaldecoder("utf-8")()
+    for start in range(0, len(data), 1_000_000):
+        piece = data[start: start + 1_000_000]
+        if not piece.isascii() or decoder.getstate()[0]:
+            decoder.decode(piece)
+    decoder.decode(b"", True)
 
 
 def _wide(start: bytes) -> str | None:
@@ -123,6 +134,8 @@ def _sense(text: str) -> int:
     points = 3 * len(re.findall(r"°\s?[CFK](?![a-z])", text)) - 2 * len(re.findall(r"[^\W\d_]°|[¦¨©«®±»¿×¡¢¤¥¬¯¸ˇ˘˛˝]", text))
     points -= 2 * len(re.findall(r"[\u2500-\u259f\x80-\x9f]|[a-z][A-ZÀ-Þ]|[^\x00-\x7f][A-Z][a-z]", text))
     for cell in _cells(text):
+        bare = re.sub(r"\s*[\[(].*", "", cell).lower()
+        points += not cell.isascii() and any(word in spelt_words() for word in (bare, *bare.split()) if not word.isascii())
         if not cell.isascii() and role_of(cell):
             points += 2 + 2 * bool(re.fullmatch(r"[\w.\s]+(?:[\[(].*)?", cell)) * (role_of(re.sub(r"[\[(].*", "", cell)) != "")
     return points

@@ -18,7 +18,7 @@ _MOST_PREAMBLE = 200
 _PLAIN_HEAD = 120
 SEPARATORS = (";", "\t", "|", ",", " ")
 NAMES = {";": "semicolon", "\t": "tab", "|": "bar", ",": "comma", " ": "spaces"}
-_NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*(?:°?\s*[CFK]|%(?:\s*r\.?h\.?)?)?",
+_NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*(?:°?\s*[CFK]|°?\s*%(?:\s*r\.?h\.?)?)?",
                      re.IGNORECASE)
 
 
@@ -200,7 +200,7 @@ def _heading_lines(cells: list, first: int, width: int) -> list:
     """Numbers of the lines above the first reading that can be headings: at most five, words in most of their cells."""
     block: list = []
     for number in range(first - 1, max(first - 12, -1), -1):
-        filled = [cell for cell in cells[number] if cell]
+        filled = [cell for cell in cells[number] if cell.strip("-=:+ ")]
         if not filled:
             continue
         worded = sum(bool(re.search(r"[^\W\d_]|[°%#]", cell)) for cell in filled)
@@ -233,6 +233,10 @@ def _headings(cells, block, lines, separator, sample) -> tuple[list, list]:
     if not _known(cells[main]) or len([cell for cell in cells[main] if cell]) < 2:
         return [], []
     names = _aligned(lines[main], separator, sample[0])
+    if len(names) < len(sample[0]) and all(row[0].isdigit() for row in sample):
+        # Line numbers without a heading, and one heading over a date and a time.
+        moved = _aligned(lines[main], separator, sample[0][1:])
+        names = ["", *moved] if len(moved) == len(sample[0]) - 1 > len(names) else names
     units: list = []
     for number in block:
         row = cells[number]

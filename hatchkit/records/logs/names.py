@@ -46,6 +46,12 @@ def _found(text: str) -> dict:
     return found
 
 
+@cache
+def spelt_words() -> frozenset:
+    """The words as they are spelt, in small letters with their accents."""
+    return frozenset(str(word).lower() for word in reference.load("sensor_words")["word"])
+
+
 @lru_cache(maxsize=4096)
 def role_of(heading: str) -> str:
     """What the words of a heading say the column is; "" if no word is known.
@@ -148,4 +154,4 @@ def name_rest(heading) -> tuple:
     """The words of a name that do not say the quantity: "Temp low" and "Hum low" share ("low",)."""
     known = _words()
     return tuple(t for t in plain(probe_name(heading)).split()
-                 if known.get(t) not in (*MEASURES, *_STATISTICS) and t not in ("relative", "point", "bulb"))
+                 if known.get(t) not in (*MEASURES, *_STATISTICS) and t not in ("relative", "point", "bulb", "t", "h"))

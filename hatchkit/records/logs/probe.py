@@ -47,6 +47,9 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
         stepped = None if stepped is None else stepped[keep]
         step = np.diff(table["time"].view(np.int64))
     doubts = {"missing code": np.isnan(table["temp_c" if part["wanted"] == "temp" else "rh_pct"])}
+    if part["in_turn"]:
+        # One value a line: a line with humidity alone lacks no temperature.
+        doubts["missing code"] &= np.isnan(table["rh_pct"])
     if stepped is not None:
         doubts["clock step"] = stepped
     if wishes.mark:

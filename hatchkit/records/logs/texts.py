@@ -14,6 +14,7 @@ from pathlib import Path
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import encoding, told
 from hatchkit.records.logs.names import role_of
+from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.marks import limit
 
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
@@ -158,7 +159,7 @@ def of_bytes(data: bytes) -> Text:
         data = data.replace(b"\r", b"\n")
     said = [told.encoding_open(name, *doubts[0])] if doubts else []
     start = data[:4096].lstrip()
-    if start[:1] in (b"{", b"["):
+    if start[:1] in (b"{", b"[") or b'{"' in start[:300]:
         lines = _json_lines(data)
         if lines is not None:
             return Text(lines, said=said, shift=-1)
@@ -188,12 +189,16 @@ def _json_lines(data: bytes) -> bytes | None:
 
 
 def _one(line: str):
-    line = line.strip().rstrip(",")
+    before, brace, rest = line.strip().rstrip(",").partition("{")
     try:
-        found = json.loads(line) if line[:1] == "{" else None
+        found = json.loads(brace + rest) if brace else None
     except (ValueError, RecursionError):
         return None
-    return found if isinstance(found, dict) else None
+    if not isinstance(found, dict):
+        return None
+    words = before.split()
+    stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")), "")
+    return {"received at": stamp, **found} if stamp else found
 
 
 def _records(whole) -> list:
