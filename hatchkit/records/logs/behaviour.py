@@ -73,5 +73,5 @@ def dampness(values, warm=None) -> float:
         return 0.1 * (15 <= middle <= 95)
     score = 0.7 if 20 <= middle <= 90 else 0.4
     if warm is not None and len(warm) == len(values) and np.std(warm) > 0 and np.std(values) > 0:
-        score -= 0.3 * float(np.corrcoef(warm, values)[0, 1])
+        score -= 0.15 * float(np.corrcoef(warm, values)[0, 1])
     return float(np.clip(score, 0.0, 1.0))

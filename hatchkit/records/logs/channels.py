@@ -200,6 +200,8 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     numbers, text = {}, None
     for quantity, n in channel.columns.items():
         numbers[quantity], odd = as_numbers(raw[n])
+        if channel.scales.get(quantity, 1.0) != 1.0:
+            numbers[quantity] = np.round(numbers[quantity] * channel.scales[quantity], 6)
         if odd is not None:
             text = odd if text is None else text | odd
             _say_odd_cells(account, odd, raw[n], lines, channel.name)

@@ -19,6 +19,7 @@ from hatchkit.records.logs.names import (
     is_share,
     name_rest,
     other_unit,
+    part_of_time,
     plain,
     probe_name,
     role_of,
@@ -43,6 +44,7 @@ class Channel:
     name: str
     columns: dict = field(default_factory=dict)
     units: dict = field(default_factory=dict)
+    scales: dict = field(default_factory=dict)
 
 
 @dataclass
@@ -93,6 +95,7 @@ class _Column:
     statistic: str
     cells: list
     values: np.ndarray
+    scale: float = 1.0
 
     @property
     def numeric(self) -> bool:
@@ -117,7 +120,8 @@ def plan_columns(head: Head, answers=None) -> Plan:
     if head.separator == "," and head.header and _split_decimals(head):
         raise HatchkitError("a comma parts both its columns and its decimals, without quotes, so they cannot be "
                             "told apart; export it with semicolons or with decimal points")
-    columns = [_column(head, n) for n in range(head.width)]
+    legend = _legend(head.preamble)
+    columns = [_column(head, n, legend) for n in range(head.width)]
     plan = _stamp_columns(columns, head)
     taken = {*plan.stamp, *plan.parts.values()}
     free = [column for column in columns if column.n not in taken]
@@ -151,8 +155,25 @@ def _headings_seen(head: Head) -> str:
     return f"; its headings are {', '.join(name for name in head.header if name)[:150]}" if head.header else ""
 
 
-def _column(head: Head, n: int) -> _Column:
+def _legend(preamble) -> dict:
+    """Short name of a column -> what the lines above the readings say it is: "T = temperature in 0.1 degrees C"."""
+    found = {}
+    for line in preamble:
+        if match := re.match(r"[\W_]*(\w{1,12})\s*[=:]\s*(\D.{3,})$", line):
+            found[match[1]] = match[2].strip()
+    return found
+
+
+_TENTHS = re.compile(r"\b0[.,]1\s*(?:°|deg|grad|graus|stop|st\b|%|c\b|f\b|k\b)|tenths?|zehntel|dixi[eè]mes?|decimi|d[eé]cimas|"
+                     r"tiende|dziesi|desetin|tiond|tiend|tized", re.IGNORECASE)
+
+
+def _column(head: Head, n: int, legend: dict) -> _Column:
     name = head.header[n] if head.header and n < len(head.header) else ""
+    said = legend.get(name, "")
+    name = f"{name} {said}" if said and role_of(said) in (*MEASURES, "other") and not (
+        role_of(name) in MEASURES and unit_of(name)) else name
+    scale = 0.1 if _TENTHS.search(name) else 1.0
     cells = [row[n].strip('"') if n < len(row) else "" for row in head.sample]
     unit_cell = head.units[n] if n < len(head.units) else ""
     role, unit = role_of(name) if name else "", unit_of(unit_cell) or unit_of(name)
@@ -166,7 +187,7 @@ def _column(head: Head, n: int) -> _Column:
             unit_of(name) or unit_of(unit_cell)):
         role = "other"
     values = np.array([_value(cell) for cell in cells if cell and is_number(cell)], dtype=float)
-    return _Column(n, name, role, unit, statistic_of(name), cells, values)
+    return _Column(n, name, role, unit, statistic_of(name), cells, values * scale, scale)
 
 
 def _value(cell: str) -> float:
@@ -213,7 +234,9 @@ def _stamp_columns(columns: list, head: Head) -> Plan:
     time = first("time", ("time", "stamp"))
     if time is None and date is not None:
         # 18.30 or 1830 is a clock time only where its heading says so.
-        time = next((c.n for c in columns if c.role in ("time", "hour") and c.n != date and any(c.cells)), None)
+        time = next((c.n for c in columns if c.n != date and any(c.cells) and (
+            c.role in ("time", "hour") or part_of_time(c.name) == "hour" and len(c.values)
+            and ((c.values == np.round(c.values)) & (c.values >= 0) & (c.values <= 24)).all())), None)
     if date is not None and time is not None:
         half = [c.n for c in columns if c.n not in (date, time) and any(c.cells) and all(
             plain(cell).replace(" ", "") in ("am", "pm", "a", "p") for cell in c.cells if cell)]
@@ -222,6 +245,9 @@ def _stamp_columns(columns: list, head: Head) -> Plan:
     if epoch is not None:
         return Plan([epoch], epoch=True)
     if date is not None:
+        days = [cell for cell in columns[date].cells if cell]
+        if len(days) > 3 and len(set(days)) < 0.7 * len(days):
+            raise HatchkitError("it has dates without a time of day, and several lines a day")
         return Plan([date])
     if head.dated_by == "clock" and time is not None:
         return Plan([time], clock_only=True)
@@ -294,11 +320,12 @@ def _by_behaviour(plan: Plan, head: Head, columns: list, free: list) -> None:
     kinds = {kind_of(cell) for n in plan.stamp for cell in columns[n].cells if cell}
     if kinds <= {"date", ""} and not plan.parts:
         raise HatchkitError("it has dates without a time of day, and no column named temperature or humidity")
-    open_ = [c for c in free if c.role in ("", "probe", "machine", "record", "mean") and c.numeric and len(c.values)]
+    open_ = [c for c in free if c.role in ("", "probe", "machine", "record", "mean")
+             and len(c.values) > 0.8 * sum(map(bool, c.cells)) and len(c.values) > 1]
     warm = {c.n: behaviour.warmth(c.values) for c in open_}
-    marked = [c for c in open_ if any(unit_of(cell) for cell in c.cells)]
+    marked = [c for c in open_ if sum(bool(unit_of(cell)) for cell in c.cells) > 0.9 * len(c.values)]
     best = max([score for score, _ in warm.values()], default=0.0)
-    damp_by_unit = [c for c in open_ if any("%" in cell for cell in c.cells)]
+    damp_by_unit = [c for c in open_ if sum("%" in cell for cell in c.cells) > 0.9 * len(c.values)]
     temps = marked or [c for c in open_ if warm[c.n][0] >= max(0.3, 0.75 * best) and c not in damp_by_unit]
     temps = [c for c in temps if abs(np.median(c.values) - np.median(temps[0].values)) < 5] if not marked else temps
     for column in temps:
@@ -353,8 +380,8 @@ def _channels(measures: list) -> list:
             column.unit = unit_of(column.name, bare=True)
             names[column.n] = re.sub(r"\s[CFK]$", "", column.name.strip()) if column.unit else column.name
     labels = [probe_name(names[t.n]) for t in temps]
-    channels = [Channel(_once(labels, i) or f"channel {i + 1}", {"temp": t.n}, {"temp": t.unit})
-                for i, t in enumerate(temps)]
+    channels = [Channel(_once(labels, i) or f"channel {i + 1}", {"temp": t.n}, {"temp": t.unit},
+                        {"temp": t.scale}) for i, t in enumerate(temps)]
     turns = _turns(measures)
     for column in (c for c in measures if c not in temps):
         role = column.role
@@ -371,6 +398,7 @@ def _channels(measures: list) -> list:
                 channels.append(partner)
         if partner is not None:
             partner.columns[role], partner.units[role] = column.n, column.unit
+            partner.scales[role] = column.scale
     return channels
 
 

@@ -200,7 +200,7 @@ def _heading_lines(cells: list, first: int, width: int) -> list:
     """Numbers of the lines above the first reading that can be headings: at most five, words in most of their cells."""
     block: list = []
     for number in range(first - 1, max(first - 12, -1), -1):
-        filled = [cell for cell in cells[number] if cell.strip("-=:+ ")]
+        filled = [cell for cell in cells[number] if cell.strip("-=:+# ")]
         if not filled:
             continue
         worded = sum(bool(re.search(r"[^\W\d_]|[°%#]", cell)) for cell in filled)
@@ -276,6 +276,7 @@ def _aligned(line: str, separator: str, data: list) -> list:
 
     Between blanks a name may itself hold a blank, and one name may stand over a date and a time.
     """
+    line = line.lstrip("# ") if line.startswith("#") and len(line) > 3 and line[1] in " \t" else line
     names = split_line(line, separator)
     if separator == " ":
         wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]

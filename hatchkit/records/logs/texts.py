@@ -2,25 +2,20 @@
 
 from __future__ import annotations
 
-import datetime as dt
 import io
-import json
 import os
-import re
 import zipfile
 from dataclasses import dataclass, field
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import encoding, told
-from hatchkit.records.logs.names import role_of
-from hatchkit.records.logs.stamps import kind_of
+from hatchkit.records.logs.rows import cell_text, rows_of
 from hatchkit.records.marks import limit
 
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
-_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|err\w*)(?![\d:])"
-                   r"\s*(?P<unit>°?\s?[CFK](?![\w])|%(?:\s*r\.?h\.?)?|\*C|deg\.? ?[CF])?", re.IGNORECASE)
+
 
 
 @dataclass
@@ -134,22 +129,9 @@ def _of_workbook(path: Path) -> list[Text]:
         raise HatchkitError("the file is empty")
     out = []
     for grid in grids:
-        lines = ["\t".join(_cell_text(cell) for cell in row).rstrip("\t") for row in grid.cells]
+        lines = ["\t".join(cell_text(cell) for cell in row).rstrip("\t") for row in grid.cells]
         out.append(Text(("\n".join(lines) + "\n").encode(), grid.sheet if len(grids) > 1 else ""))
     return out
-
-
-def _cell_text(cell) -> str:
-    if cell is None:
-        return ""
-    if isinstance(cell, dt.datetime):
-        return f"{cell:%Y-%m-%d %H:%M:%S}" + (f".{cell.microsecond:06d}" if cell.microsecond else "")
-    if isinstance(cell, dt.timedelta):
-        seconds = round(cell.total_seconds())
-        return f"{seconds // 3600:02d}:{seconds // 60 % 60:02d}:{seconds % 60:02d}"
-    if isinstance(cell, float):
-        return format(cell, ".10g")
-    return " ".join(str(cell).split())
 
 
 def of_bytes(data: bytes) -> Text:
@@ -158,116 +140,7 @@ def of_bytes(data: bytes) -> Text:
     if b"\r" in data[:65_536] and b"\n" not in data[:65_536]:
         data = data.replace(b"\r", b"\n")
     said = [told.encoding_open(name, *doubts[0])] if doubts else []
-    start = data[:4096].lstrip()
-    if start[:1] in (b"{", b"[") or b'{"' in start[:300]:
-        lines = _json_lines(data)
-        if lines is not None:
-            return Text(lines, said=said, shift=-1)
-    if _is_labelled(data):
-        return Text(_labelled_lines(data), said=said, shift=-1)
+    table = rows_of(data)
+    if table is not None:
+        return Text(table, said=said, shift=-1)
     return Text(data, said=said)
-
-
-def _json_lines(data: bytes) -> bytes | None:
-    """A JSON document, or one object a line, as a table parted by tabs; None where it is neither."""
-    text = data.decode("utf-8", "replace")
-    try:
-        whole = json.loads(text)
-        records = _records(whole)
-    except (ValueError, RecursionError):
-        records = [_one(line) for line in text.removesuffix("\n").split("\n")]
-        if sum(record is not None for record in records) < 0.5 * sum(bool(line.strip()) for line in text.split("\n")):
-            return None
-    if not records:
-        return None
-    flat = [None if record is None else _flat(record) for record in records]
-    keys = list(dict.fromkeys(key for record in flat if record for key in record))
-    if not keys or len(keys) > 200:
-        return None
-    rows = ["\t".join(_cell_text(record.get(key, "")) for key in keys) if record else "" for record in flat]
-    return ("\t".join(keys) + "\n" + "\n".join(rows) + "\n").encode()
-
-
-def _one(line: str):
-    before, brace, rest = line.strip().rstrip(",").partition("{")
-    try:
-        found = json.loads(brace + rest) if brace else None
-    except (ValueError, RecursionError):
-        return None
-    if not isinstance(found, dict):
-        return None
-    words = before.split()
-    stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")), "")
-    return {"received at": stamp, **found} if stamp else found
-
-
-def _records(whole) -> list:
-    """The longest list of objects (or of rows) in a document."""
-    if isinstance(whole, dict):
-        tables = [value for value in whole.values() if isinstance(value, list) and value]
-        if tables and all(len(table) == len(tables[0]) for table in tables) and len(tables) > 1 and not any(
-                isinstance(cell, (dict, list)) for table in tables for cell in table[:3]):
-            names = [name for name, value in whole.items() if isinstance(value, list)]
-            return [dict(zip(names, row, strict=True)) for row in zip(*tables, strict=True)]
-        inner = [_records(value) for value in whole.values() if isinstance(value, (dict, list))]
-        return max(inner, key=len, default=[])
-    if isinstance(whole, list):
-        if whole and all(isinstance(one, dict) for one in whole):
-            return whole
-        if whole and all(isinstance(one, list) and not any(isinstance(c, (dict, list)) for c in one) for one in whole):
-            return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
-        inner = [_records(value) for value in whole if isinstance(value, (dict, list))]
-        return [record for part in inner for record in part]
-    return []
-
-
-def _flat(record: dict, before: str = "", depth: int = 0) -> dict:
-    out: dict = {}
-    for key, value in record.items():
-        name = f"{before} {key}".strip()
-        if isinstance(value, dict) and depth < 4:
-            out.update(_flat(value, name, depth + 1))
-        elif isinstance(value, list) and depth < 4 and len(value) <= 8 and not any(isinstance(v, list) for v in value):
-            out.update(_flat({str(n + 1): v for n, v in enumerate(value)}, name, depth + 1))
-        else:
-            out[name] = "" if value is None or isinstance(value, list) else value
-    return out
-
-
-def _is_labelled(data: bytes) -> bool:
-    """Whether most lines name their values: "12:00 Temperature: 37.6 Humidity: 54"."""
-    lines = [line for line in data[:20_000].decode("utf-8", "replace").splitlines()[:-1] if line.strip()][-60:]
-    if len(lines) < 3:
-        lines = [line for line in data[:20_000].decode("utf-8", "replace").splitlines() if line.strip()]
-    return len(lines) > 1 and sum(bool(_labels(line)) for line in lines) > 0.6 * len(lines)
-
-
-def _labels(line: str) -> list:
-    return [match for match in _PAIR.finditer(line)
-            if role_of(re.sub(r"^.*[\d:)\]>]\s+", "", match["name"])) in ("temp", "rh", "dew_point", "wet_bulb")]
-
-
-def _labelled_lines(data: bytes) -> bytes:
-    """Lines that name their values as a table parted by tabs; what stands before the first name is the stamp."""
-    rows, keys = [], {}
-    for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
-        found = list(_PAIR.finditer(line)) if _labels(line) else []
-        first = _labels(line)[0] if found else None
-        if first is None:
-            rows.append({None: " ".join(line.split())})
-            continue
-        name = re.sub(r"^.*[\d:)\]>]\s+", "", first["name"])
-        stamp = line[: first.start() + len(first["name"]) - len(name)]
-        stamp = re.sub(r"^\W*(?:time|date|datum|zeit|timestamp)\s*[:=]\s*", "", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
-        row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
-        for match in found:
-            if match.start() < first.start():
-                continue
-            label = name if match.start() == first.start() else match["name"].strip()
-            unit = f" ({match['unit'].strip().replace('*', '°')})" if match["unit"] else ""
-            row[label + unit] = match["value"]
-        keys.update(dict.fromkeys(row))
-        rows.append(row)
-    names = list(keys)
-    lines = ["\t".join(row.get(name, "") for name in names) if None not in row else row[None] for row in rows]
-    return ("\t".join(names) + "\n" + "\n".join(lines) + "\n").encode()
