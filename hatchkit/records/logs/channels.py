@@ -6,6 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records.logs import told
 from hatchkit.records.logs.columns import CHOICES, zone_offset
 from hatchkit.records.logs.humidity import humidity
 from hatchkit.records.logs.probe import probe_readings
@@ -211,10 +212,30 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
         numbers = numbers or {"temp": np.full(len(values), np.nan)}
     part = {"text": text, "in_turn": quantities is not None, "wanted": "temp" if "temp" in numbers else "rh", "quantities": list(numbers)}
+    for quantity in ("temp", "rh"):
+        if quantity in numbers:
+            numbers[quantity] = _in_range(numbers[quantity], quantity, channel, account)
     part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
+
+
+def _in_range(values, quantity, channel, account) -> np.ndarray:
+    """Values without their decimal mark (3756 for 37.56), put right with a doubt and a question."""
+    good = values[np.isfinite(values)]
+    middle = float(np.median(good[:20_000])) if len(good) else 0.0
+    kelvin = 250 <= middle <= 345 and quantity == "temp" and channel.units.get("temp") in ("K", "")
+    if middle <= (150 if quantity == "temp" else 105) or kelvin:
+        return values
+    for factor in (10.0, 100.0, 1000.0):
+        if quantity == "rh" and 15 <= middle / factor <= 100 or quantity == "temp" and (
+                30 <= middle / factor <= 42 or 86 <= middle / factor <= 108):
+            account.ask(channel.name, f"divided by {factor:.0f}", [f"divided by {factor:.0f}", "as it stands"], len(values),
+                        "log_scale")
+            account.tell(told.without_decimals(channel.name, middle, factor))
+            return np.round(values / factor, 6)
+    return values
 
 
 def _say_odd_cells(account, odd, column, lines, name) -> None:

@@ -26,6 +26,7 @@ from hatchkit.records.logs.names import (
     statistic_of,
     unit_of,
 )
+from hatchkit.records.logs.since import counts, start_above, step_above
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.times.forms import zone_seconds
 
@@ -72,6 +73,8 @@ class Plan:
     parts: dict = field(default_factory=dict)
     epoch: bool = False
     clock_only: bool = False
+    serial: bool = False
+    since: bool = False
     channels: list = field(default_factory=list)
     unit: int | None = None
     probe: int | None = None
@@ -103,7 +106,34 @@ class _Column:
         return bool(filled) and len(self.values) >= 0.5 * len(filled)
 
 
-def plan_columns(head: Head, answers=None) -> Plan:
+def blocks(head: Head) -> list:
+    """Where several logs stand side by side, each with its own stamps: the columns of each; else an empty list.
+
+    Stamps that differ by the same time in every line are one clock told twice.
+    """
+    columns = [_column(head, n, {}) for n in range(head.width)]
+    starts = [c for c in columns if _usual_kind(c) in ("both", "date")]
+    if len(starts) < 2 or len({_usual_kind(c) for c in starts}) > 1:
+        return []
+    moments = [times.read([cell or None for cell in c.cells], True).moments for c in starts]
+    if _usual_kind(starts[0]) == "both" and all(
+            len(np.unique((other - moments[0])[~np.isnat(other - moments[0])])) < 2 for other in moments[1:]):
+        return []
+    edges = [0, *(c.n for c in starts[1:]), head.width]
+    groups = [set(range(a, b)) for a, b in zip(edges, edges[1:], strict=False)]
+    named = [any(c.n in group and c.role in ("temp", "rh", "value") for c in columns) for group in groups]
+    clocks = [_usual_kind(starts[0]) == "both" or any(_usual_kind(columns[n]) == "time" for n in group) for group in groups]
+    groups = [group for group, measured, timed in zip(groups, named, clocks, strict=True) if measured and timed]
+    differ = _usual_kind(starts[0]) == "both" or _clocks_differ(columns)
+    return groups if groups and differ else []
+
+
+def _clocks_differ(columns: list) -> bool:
+    clocks = [c.cells for c in columns if _usual_kind(c) == "time"]
+    return len(clocks) > 1 and any(clock != clocks[0] for clock in clocks[1:])
+
+
+def plan_columns(head: Head, answers=None, only=None) -> Plan:
     """Decide what each column of the file is.
 
     Parameters
@@ -111,6 +141,8 @@ def plan_columns(head: Head, answers=None) -> Plan:
     head : Head
     answers : dict, optional
         Heading -> one of `CHOICES`.
+    only : set of int, optional
+        Columns of one block, see `blocks`.
 
     Raises
     ------
@@ -122,6 +154,9 @@ def plan_columns(head: Head, answers=None) -> Plan:
                             "told apart; export it with semicolons or with decimal points")
     legend = _legend(head.preamble)
     columns = [_column(head, n, legend) for n in range(head.width)]
+    for column in columns if only is not None else ():
+        if column.n not in only:
+            column.name, column.role, column.unit, column.cells, column.values = "", "", "", [], column.values[:0]
     plan = _stamp_columns(columns, head)
     taken = {*plan.stamp, *plan.parts.values()}
     free = [column for column in columns if column.n not in taken]
@@ -135,7 +170,7 @@ def plan_columns(head: Head, answers=None) -> Plan:
             column.role = "other" if column.role == "value" else column.role
     for role in ("unit", "probe", "quantity"):
         setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
-    if not any(c.role in ("temp", "rh", "wet_bulb", "value") for c in free):
+    if not any(c.role in ("temp", "wet_bulb", "value") for c in free):
         _by_behaviour(plan, head, columns, free)
     plan.text = [c.n for c in free if c.role == "text"]
     measures = _one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
@@ -183,7 +218,7 @@ def _column(head: Head, n: int, legend: dict) -> _Column:
         role, unit = "rh", ""
     elif unit_of(unit_cell) and role in ("", "probe", "machine", "record", "mean", "minimum", "maximum"):
         role = "temp"
-    if role in ("", "probe", "record", "machine", "temp", "rh", "value") and (other_unit(unit_cell) or other_unit(name)) and not (
+    if role in ("", "probe", "record", "machine", "temp", "rh", "value") and (other_unit(unit_cell) or other_unit(name, heading=True)) and not (
             unit_of(name) or unit_of(unit_cell)):
         role = "other"
     values = np.array([_value(cell) for cell in cells if cell and is_number(cell)], dtype=float)
@@ -227,6 +262,14 @@ def _stamp_columns(columns: list, head: Head) -> Plan:
         if "hour" not in apart:
             raise HatchkitError("it has dates without a time of day")
         return Plan([], parts=apart)
+    if head.dated_by == "serial":
+        return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
+    if head.dated_by == "since":
+        counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
+        if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
+            raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it began and how "
+                                "long a step is")
+        return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
     if both is not None:
         return Plan([both])
@@ -256,7 +299,7 @@ def _stamp_columns(columns: list, head: Head) -> Plan:
 
 def _hours(columns: list, plan: Plan) -> list:
     """The hour that each of the first lines' stamps shows; None where it shows none."""
-    if not plan.stamp or plan.epoch:
+    if not plan.stamp or plan.epoch or plan.serial or plan.since:
         return []
     found = [times.stamp_of(cell) or times.clock_of(cell) for cell in columns[plan.stamp[-1]].cells]
     return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]
@@ -326,14 +369,17 @@ def _by_behaviour(plan: Plan, head: Head, columns: list, free: list) -> None:
     marked = [c for c in open_ if sum(bool(unit_of(cell)) for cell in c.cells) > 0.9 * len(c.values)]
     best = max([score for score, _ in warm.values()], default=0.0)
     damp_by_unit = [c for c in open_ if sum("%" in cell for cell in c.cells) > 0.9 * len(c.values)]
-    temps = marked or [c for c in open_ if warm[c.n][0] >= max(0.3, 0.75 * best) and c not in damp_by_unit]
+    damp_by_name = [c for c in free if c.role == "rh"]
+    # Beside a column that is called humidity only what is as warm as an incubator is taken for its temperature.
+    least = 0.6 if damp_by_name else 0.3
+    temps = marked or [c for c in open_ if warm[c.n][0] >= max(least, 0.75 * best) and c not in damp_by_unit]
     temps = [c for c in temps if abs(np.median(c.values) - np.median(temps[0].values)) < 5] if not marked else temps
     for column in temps:
         column.role, column.unit = "temp", column.unit
     rest = [c for c in open_ if c not in temps]
     guide = temps[0].values if temps else None
     damp = sorted(((behaviour.dampness(c.values, guide), -c.n, c) for c in rest), reverse=True)
-    chosen = damp_by_unit or [c for score, _, c in damp[:1] if score >= 0.5]
+    chosen = [] if damp_by_name else damp_by_unit or [c for score, _, c in damp[:1] if score >= 0.5]
     for column in chosen[:1]:
         column.role = "rh"
     if not temps and not chosen:

@@ -10,7 +10,7 @@ from hatchkit.records.logs.names import role_of, spelt_words, unit_of
 
 #: Code pages of the languages of the headings, the likeliest first.
 _PAGES = ("cp1252", "cp1250", "cp1257", "cp1254", "cp1253", "cp1251", "cp1255", "cp1256", "iso8859_2", "cp850", "cp852",
-          "cp437", "mac_roman")
+          "cp437", "mac_roman", "gb18030", "big5", "shift_jis", "euc_kr")
 _LOOK = 65_536
 
 

@@ -33,7 +33,8 @@ class Head:
     units : list of str
         Cells of the line of units below the headings; empty where there is none.
     dated_by : str
-        "stamp" (a date in each line), "parts" (year, month, day in columns) or "clock" (only the time of day).
+        "stamp" (a date in each line), "parts" (year, month, day in columns), "clock" (only the time of day), "serial"
+        (a spreadsheet's number of the day) or "since" (counted from the start).
     shifted : bool
         One name fewer than cells: the line numbers at the left have none.
     """
@@ -119,16 +120,18 @@ class _Cut:
 
 def _best_cut(lines: list) -> _Cut | None:
     """The separator that gives the most lines of readings of one width; None where no separator gives any."""
-    for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("stamp", _has_stamp_only)):
+    for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("serial", None),
+                              ("since", None), ("stamp", _has_stamp_only)):
         best = None
         for separator in SEPARATORS:
             # Blanks part the columns only where nothing else does in most lines.
             if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
                 continue
             cells = [split_line(line, separator) for line in lines]
-            good = _below_parts(cells) if is_data is None else [
+            below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
+            good = below(cells) if below else [
                 number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
-            if not good:
+            if not good or dated_by == "clock" and len(good) < 3:
                 continue
             widths = [len(cells[number]) for number in good]
             usual = max(set(widths), key=widths.count)
@@ -178,6 +181,25 @@ def _below_parts(cells: list) -> list:
     return []
 
 
+def _below_serials(cells: list) -> list:
+    """Lines below a heading of stamps that hold a spreadsheet's numbers of the day (45719.5)."""
+    for number, row in enumerate(cells[:60]):
+        at = next((n for n, cell in enumerate(row) if role_of(cell) in ("stamp", "date", "time")), None)
+        if at is not None and any(role_of(cell) in ("temp", "rh") for cell in row):
+            return [n for n, line in enumerate(cells) if n > number and at < len(line)
+                    and re.fullmatch(r"[2-6]\d{4}(?:[.,]\d+)?", line[at])]
+    return []
+
+
+def _below_numbers(cells: list) -> list:
+    """Lines of numbers below a heading that names a temperature or humidity and no date."""
+    for number, row in enumerate(cells[:60]):
+        if any(role_of(cell) in ("temp", "rh") for cell in row if not re.search(r"\d{3}", cell)):
+            return [n for n, line in enumerate(cells) if n > number and any(line)
+                    and all(is_number(cell) or cell == "" for cell in line)]
+    return []
+
+
 def _first_stamped(cells: list, first: int) -> int:
     """The first of the lines above `first` that are readings too, though their values are missing.
 
@@ -209,7 +231,8 @@ def _heading_lines(cells: list, first: int, width: int) -> list:
             break
         if cells[number][0][:1] == "#" and len(cells[number][0]) > 1 and block:
             break
-        if any(kind_of(cell) in ("both", "date") for cell in filled) and not _known(cells[number]):
+        kinds = {kind_of(cell) for cell in filled}
+        if "both" in kinds or "date" in kinds and not _known(cells[number]):
             break
         block.insert(0, number)
     return block

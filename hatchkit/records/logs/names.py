@@ -99,7 +99,7 @@ def _role_of_letters(heading: str, tokens: list) -> str:
         return "rh"
     if re.fullmatch(r"\W*%\W*", heading):
         return "rh"
-    return "temp" if re.fullmatch(r"t(\s?\d+)?(\s[cf])?", " ".join(tokens)) else ""
+    return "temp" if re.fullmatch(r"t(\s?\d+|\s(?:in|air|box))?(\s[cf])?", " ".join(tokens)) else ""
 
 
 def unit_of(heading, *, bare=False) -> str:
@@ -129,11 +129,12 @@ _OTHER_UNIT = re.compile(r"(?:hpa|mbar|kpa|mmhg|inhg|m/s|km/h|mph|mm|ppm|ppb|lux
                          r"ft|feet|m|g/m.?3?|wh|kwh|w|deg(?:rees)? from north|s|ms|min|h|hz)", re.IGNORECASE)
 
 
-def other_unit(text) -> bool:
-    """Whether a unit cell, or the brackets of a heading, name a unit of neither temperature nor humidity."""
+def other_unit(text, *, heading=False) -> bool:
+    """Whether a unit cell, or the end of a heading, names a unit of neither temperature nor humidity."""
     text = str(text).strip()
-    inner = re.search(r"[\[(]\s*([^\])]+?)\s*[\])]\s*$", text)
-    return bool(_OTHER_UNIT.fullmatch(inner[1] if inner else text.strip("[]() ")))
+    inner = re.search(r"[\[(]\s*([^\])]+?)\s*[\])]\s*$|,\s*([^\s,]+)$", text)
+    inside = (inner[1] or inner[2]) if inner else "" if heading else text.strip("[]() ")
+    return bool(_OTHER_UNIT.fullmatch(inside))
 
 
 def is_share(text) -> bool:

@@ -16,15 +16,17 @@ import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
+from hatchkit.records import times
 from hatchkit.records.logs import stamps as _stamps
 from hatchkit.records.logs import told
 from hatchkit.records.logs.bulk import refuse_odd_bulk
 from hatchkit.records.logs.channels import channel_readings
-from hatchkit.records.logs.columns import plan_columns
+from hatchkit.records.logs.columns import blocks, plan_columns
 from hatchkit.records.logs.head import HEAD_BYTES, read_head, split_line
 from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
 from hatchkit.records.logs.lines import Account, as_text, sort_lines
 from hatchkit.records.logs.names import role_of
+from hatchkit.records.logs.since import moments
 from hatchkit.records.logs.texts import texts_of
 
 __all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
@@ -131,8 +133,20 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
     head = read_head(data)
     if not head.sample:
         return [_without_readings(data, head, account)]
-    plan = plan_columns(head, wishes.answers)
     refuse_odd_bulk(data, head)
+    parts = []
+    for place, only in enumerate(blocks(head) or [None]):
+        # Of logs side by side each line is counted once.
+        own = account if place == 0 else Account(account.file, zone=account.zone, shift=account.shift,
+                                                 first_line=account.first_line)
+        parts.extend(_read_block(data, head, plan_columns(head, wishes.answers, only), own, wishes))
+        if place:
+            account.questions.extend(own.questions)
+            account.rows.extend(row for row in own.rows if row["severity"] != "lost")
+    return parts
+
+
+def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> list:
     whole, raw = _parse_whole(data, head, plan, account)
     when = _times_of(raw, head, plan, wishes, account.file)
     if cuts := _sections(whole, head, raw, when):
@@ -294,7 +308,7 @@ def parse(data: bytes, head, plan) -> pd.DataFrame:
 
 
 def _iso(head, plan) -> bool:
-    if len(plan.stamp) != 1 or plan.epoch or plan.clock_only:
+    if len(plan.stamp) != 1 or head.dated_by != "stamp" or plan.epoch:
         return False
     cells = [row[plan.stamp[0]] for row in head.sample if plan.stamp[0] < len(row)]
     return all(_stamps.is_plain_iso(cell) for cell in cells[:50])
@@ -303,6 +317,10 @@ def _iso(head, plan) -> bool:
 def _times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.parts:
         return _stamps.read_parts(raw, plan.parts)
+    if plan.since:
+        column = plan.stamp[0] if plan.stamp else None
+        name = head.header[column] if head.header and column is not None and column < len(head.header) else ""
+        return _in_years(moments(raw, column, name, head.preamble))
     first = raw[plan.stamp[0]]
     if first.dtype.kind == "M":
         return _in_years(first.to_numpy().astype("datetime64[us]", copy=False))
@@ -315,15 +333,29 @@ def _times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
             raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the name of "
                                 "the file name one day; write the day into the name of the file")
         return _stamps.read_clocks(texts, day)
+    if plan.serial:
+        found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
+        return _stamps.Stamps(found.moments)
     clocks = None
     if len(plan.stamp) > 1:
         clocks = as_text(raw[plan.stamp[1]])
+        texts = _days_below(texts, clocks)
         if len(plan.stamp) > 2:
             half = as_text(raw[plan.stamp[2]])
             clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
                                for a, b in zip(clocks, half, strict=True)], dtype=object)
     return _stamps.read_stamps(texts, clocks, day_first=wishes.day_first, spans=wishes.spans, others=wishes.others,
                                year=_stamps.year_above(head.preamble, name))
+
+
+def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:
+    """Days that are written only beside the first of their readings, as people do in spreadsheets."""
+    blank = np.array([not isinstance(text, str) or not text.strip() for text in texts])
+    timed = np.array([isinstance(clock, str) and _stamps.kind_of(clock) == "time" for clock in clocks])
+    if (blank & timed).sum() < 0.3 * len(texts) or blank[:1].any():
+        return texts
+    last = np.maximum.accumulate(np.where(blank, 0, np.arange(len(texts))))
+    return np.where(blank & timed, texts[last], texts)
 
 
 def _in_years(local: np.ndarray) -> _stamps.Stamps:

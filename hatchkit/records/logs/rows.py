@@ -239,7 +239,10 @@ def _labelled_lines(data: bytes) -> bytes:
             continue
         name = re.sub(r"^.*[\d:)\]>]\s+", "", first["name"])
         stamp = line[: first.start() + len(first["name"]) - len(name)]
-        stamp = re.sub(r"^\W*(?:time|date|datum|zeit|timestamp)\s*[:=]\s*", "", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
+        if not re.search(r"\d", stamp):
+            stamp = line[found[-1].end():].strip(" @%\t,;|-[]()>")
+        stamp = re.sub(r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|fecha)\s*[:=]"
+                       r"\s*", " ", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
         for match in found:
             if match.start() < first.start():

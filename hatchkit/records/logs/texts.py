@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import os
+import re
 import zipfile
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -134,12 +135,21 @@ def _of_workbook(path: Path) -> list[Text]:
     return out
 
 
+def _without_outer_quotes(data: bytes) -> bytes:
+    """The text without the quotes in which some spreadsheets wrap each whole line."""
+    lines = [line.rstrip(b"\r") for line in data[:8192].split(b"\n")[:50] if line.strip()]
+    if len(lines) < 3 or sum(bool(re.fullmatch(rb'"[^"]*[;,\t][^"]*"', line)) for line in lines[:-1]) < 0.8 * (len(lines) - 1):
+        return data
+    return re.sub(rb'(?m)^"(.*)"(\r?)$', rb"\1\2", data).replace(b'""', b'"')
+
+
 def of_bytes(data: bytes) -> Text:
     """One log from the bytes of a text of any encoding and layout."""
     data, name, doubts = encoding.as_utf8(data)
     if b"\r" in data[:65_536] and b"\n" not in data[:65_536]:
         data = data.replace(b"\r", b"\n")
     said = [told.encoding_open(name, *doubts[0])] if doubts else []
+    data = _without_outer_quotes(data)
     table = rows_of(data)
     if table is not None:
         return Text(table, said=said, shift=-1)

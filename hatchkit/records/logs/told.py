@@ -119,3 +119,9 @@ def not_a_log(name: str) -> dict:
     """A file among the logs that is of no kind that is read."""
     return dict(found=f"{name} is no text, workbook or archive", done="left out",
                 mend="take it out of the folder sensors, or export it as CSV")
+
+
+def without_decimals(name: str, middle: float, factor: float) -> tuple:
+    """Values that lack their decimal mark."""
+    return ("doubtful", f"the middle value of {name} is {middle:g}", f"divided by {factor:.0f}",
+            "export with decimals, or answer the question")
