@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs.head import Head, split_line
+from hatchkit.records.logs.cells import split_line
+from hatchkit.records.logs.head import Head
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.marks import limit
 

@@ -7,8 +7,8 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import told
-from hatchkit.records.logs.columns import CHOICES, zone_offset
 from hatchkit.records.logs.humidity import humidity
+from hatchkit.records.logs.plan import CHOICES
 from hatchkit.records.logs.probe import probe_readings
 from hatchkit.records.logs.values import (
     as_numbers,
@@ -19,6 +19,7 @@ from hatchkit.records.logs.values import (
     to_celsius,
     unit_from_range,
 )
+from hatchkit.records.logs.when import zone_offset
 from hatchkit.records.times import zones
 from hatchkit.spelling import many
 

@@ -13,7 +13,7 @@ import pandas as pd
 
 from hatchkit.problems import problem
 from hatchkit.records.logs import told
-from hatchkit.records.logs.head import is_number
+from hatchkit.records.logs.cells import is_number
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.told import local_minute
 

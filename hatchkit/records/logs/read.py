@@ -5,29 +5,26 @@ The head of each text is looked at, everything is decided, and the whole is pars
 
 from __future__ import annotations
 
-import csv
-import io
-import warnings
 from dataclasses import dataclass, field
 from pathlib import Path
 
 import numpy as np
-import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
-from hatchkit.records import times
-from hatchkit.records.logs import stamps as _stamps
 from hatchkit.records.logs import told
 from hatchkit.records.logs.bulk import refuse_odd_bulk
+from hatchkit.records.logs.cells import split_line
 from hatchkit.records.logs.channels import channel_readings
-from hatchkit.records.logs.columns import blocks, plan_columns
-from hatchkit.records.logs.head import HEAD_BYTES, read_head, split_line
+from hatchkit.records.logs.columns import plan_columns
+from hatchkit.records.logs.head import HEAD_BYTES, read_head
 from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
-from hatchkit.records.logs.lines import Account, as_text, sort_lines
+from hatchkit.records.logs.lines import Account, sort_lines
+from hatchkit.records.logs.moments import times_of
 from hatchkit.records.logs.names import role_of
-from hatchkit.records.logs.since import moments
+from hatchkit.records.logs.parse import count_lines, parse_whole
 from hatchkit.records.logs.texts import texts_of
+from hatchkit.records.logs.when import blocks
 
 __all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
 _MOST_SECTIONS = 200
@@ -147,8 +144,8 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
 
 
 def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> list:
-    whole, raw = _parse_whole(data, head, plan, account)
-    when = _times_of(raw, head, plan, wishes, account.file)
+    whole, raw = parse_whole(data, head, plan, account)
+    when = times_of(raw, head, plan, wishes, account.file)
     if cuts := _sections(whole, head, raw, when):
         return _read_sections(data, cuts, account, wishes)
     data = whole
@@ -240,133 +237,6 @@ def _start_as_utf8(start: bytes) -> bytes:
 
     cut = start[: start.rfind(b"\n") + 1] if len(start) > HEAD_BYTES and b"\n" in start else start
     return of_bytes(cut).data
-
-
-def count_lines(data: bytes, head, rows: int) -> int:
-    """Lines of the text, the last one also without a line end.
-
-    Where neither quotes nor stray marks can join or part lines, each row that was read is one line.
-    """
-    if not head.quoted and head.sample and b"\r" not in data and b"\x00" not in data[-65_536:]:
-        return head.first + rows
-    return data.count(b"\n") + (not data.endswith(b"\n") and len(data) > 0)
-
-
-def _parse_whole(data: bytes, head, plan, account) -> tuple[bytes, pd.DataFrame]:
-    """The file parsed, and its text; quote marks without a partner are taken out where they join lines."""
-    try:
-        raw = parse(data, head, plan)
-        if not head.quoted or head.first + len(raw) == count_lines(data, head, len(raw)):
-            return data, raw
-    except pd.errors.ParserError as error:
-        if not head.quoted:
-            raise HatchkitError(f"its lines cannot be told apart ({error})") from error
-    lines = data.split(b"\n")
-    odd = [number for number, line in enumerate(lines) if line.count(b'"') % 2]
-    for number in odd:
-        lines[number] = lines[number].replace(b'"', b"")
-    if odd:
-        account.tell(told.lone_quotes(len(odd), odd[0] + 1))
-    data = b"\n".join(lines)
-    try:
-        return data, parse(data, head, plan)
-    except pd.errors.ParserError as error:
-        raise HatchkitError(f"its lines cannot be told apart ({error})") from error
-
-
-def parse(data: bytes, head, plan) -> pd.DataFrame:
-    """All lines from the first reading on, in one call of the C parser; row i is line `head.first` + i.
-
-    Columns are named by their number. Dates in ISO order are parsed with it, others stay text.
-    """
-    words = [n for n in [*plan.stamp, plan.unit, plan.probe, plan.quantity, *plan.text] if n is not None]
-    used = sorted({*words, *plan.parts.values(), *(n for channel in plan.channels for n in channel.columns.values())})
-    start = 0
-    for _ in range(head.first):
-        start = data.index(b"\n", start) + 1
-    text = io.BytesIO(data)
-    text.seek(start)
-    # Names are texts: pandas takes a number in parse_dates for a place among the columns used.
-    names = [str(n) for n in range(max(head.width, max(used) + 1))]
-    as_words = {str(n): str for n in words}
-    options: dict = {}
-    if _iso(head, plan):
-        as_words.pop(str(plan.stamp[0]))
-        options = dict(parse_dates=[str(plan.stamp[0])], date_format="ISO8601")
-    elif plan.epoch:
-        as_words.pop(str(plan.stamp[0]))
-    with warnings.catch_warnings():
-        # A column of numbers with a text in some part of it is expected here and settled afterwards.
-        warnings.simplefilter("ignore", pd.errors.DtypeWarning)
-        raw = pd.read_csv(text, sep=r"\s+" if head.separator == " " else head.separator, header=None,
-                          names=names, usecols=[str(n) for n in used], dtype=as_words,
-                          decimal=head.decimal, skip_blank_lines=False, skipinitialspace=head.spaced,
-                          quoting=csv.QUOTE_MINIMAL if head.quoted else csv.QUOTE_NONE, engine="c",
-                          encoding="utf-8", encoding_errors="replace", **options)
-    raw.columns = [int(name) for name in raw.columns]
-    return raw
-
-
-def _iso(head, plan) -> bool:
-    if len(plan.stamp) != 1 or head.dated_by != "stamp" or plan.epoch:
-        return False
-    cells = [row[plan.stamp[0]] for row in head.sample if plan.stamp[0] < len(row)]
-    return all(_stamps.is_plain_iso(cell) for cell in cells[:50])
-
-
-def _times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
-    if plan.parts:
-        return _stamps.read_parts(raw, plan.parts)
-    if plan.since:
-        column = plan.stamp[0] if plan.stamp else None
-        name = head.header[column] if head.header and column is not None and column < len(head.header) else ""
-        return _in_years(moments(raw, column, name, head.preamble))
-    first = raw[plan.stamp[0]]
-    if first.dtype.kind == "M":
-        return _in_years(first.to_numpy().astype("datetime64[us]", copy=False))
-    if plan.epoch:
-        return _stamps.read_epoch(pd.to_numeric(first, errors="coerce").to_numpy())
-    texts = as_text(first)
-    if plan.clock_only:
-        day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
-        if day is None:
-            raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the name of "
-                                "the file name one day; write the day into the name of the file")
-        return _stamps.read_clocks(texts, day)
-    if plan.serial:
-        found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
-        return _stamps.Stamps(found.moments)
-    clocks = None
-    if len(plan.stamp) > 1:
-        clocks = as_text(raw[plan.stamp[1]])
-        texts = _days_below(texts, clocks)
-        if len(plan.stamp) > 2:
-            half = as_text(raw[plan.stamp[2]])
-            clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
-                               for a, b in zip(clocks, half, strict=True)], dtype=object)
-    return _stamps.read_stamps(texts, clocks, day_first=wishes.day_first, spans=wishes.spans, others=wishes.others,
-                               year=_stamps.year_above(head.preamble, name))
-
-
-def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:
-    """Days that are written only beside the first of their readings, as people do in spreadsheets."""
-    blank = np.array([not isinstance(text, str) or not text.strip() for text in texts])
-    timed = np.array([isinstance(clock, str) and _stamps.kind_of(clock) == "time" for clock in clocks])
-    if (blank & timed).sum() < 0.3 * len(texts) or blank[:1].any():
-        return texts
-    last = np.maximum.accumulate(np.where(blank, 0, np.arange(len(texts))))
-    return np.where(blank & timed, texts[last], texts)
-
-
-def _in_years(local: np.ndarray) -> _stamps.Stamps:
-    """Times that the parser read; a year that no log has is no time."""
-    low, high = np.datetime64("1900-01-01", "us"), np.datetime64("2101-01-01", "us")
-    if len(local) and (np.fmin.reduce(local) < low or np.fmax.reduce(local) >= high):
-        odd = (local < low) | (local >= high)
-        local = local.copy()
-        local[odd] = np.datetime64("NaT", "us")
-        return _stamps.Stamps(local, reasons={int(row): "year" for row in np.flatnonzero(odd)})
-    return _stamps.Stamps(local)
 
 
 def _say_order(account, when, plan, head, raw) -> None:

@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.records.logs.head import is_number
+from hatchkit.records.logs.cells import is_number
 from hatchkit.records.logs.names import MEASURES, is_share, name_rest, other_unit, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
