@@ -212,7 +212,8 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
         numbers = {quantity: np.where(quantities == quantity, values, np.nan)
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
         numbers = numbers or {"temp": np.full(len(values), np.nan)}
-    part = {"text": text, "in_turn": quantities is not None, "wanted": "temp" if "temp" in numbers else "rh", "quantities": list(numbers)}
+    part = {"text": text, "in_turn": quantities is not None, "wanted": "temp" if "temp" in numbers else "rh",
+            "quantities": list(numbers)}
     for quantity in ("temp", "rh"):
         if quantity in numbers:
             numbers[quantity] = _in_range(numbers[quantity], quantity, channel, account)
@@ -232,7 +233,8 @@ def _in_range(values, quantity, channel, account) -> np.ndarray:
     for factor in (10.0, 100.0, 1000.0):
         if quantity == "rh" and 15 <= middle / factor <= 100 or quantity == "temp" and (
                 30 <= middle / factor <= 42 or 86 <= middle / factor <= 108):
-            account.ask(channel.name, f"divided by {factor:.0f}", [f"divided by {factor:.0f}", "as it stands"], len(values),
+            account.ask(channel.name, f"divided by {factor:.0f}", [f"divided by {factor:.0f}", "as it stands"],
+                        len(values),
                         "log_scale")
             account.tell(told.without_decimals(channel.name, middle, factor))
             return np.round(values / factor, 6)

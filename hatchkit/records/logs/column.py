@@ -12,7 +12,8 @@ from hatchkit.records.logs.names import MEASURES, is_share, other_unit, plain, r
 from hatchkit.records.logs.plan import Column
 
 #: Names that only number the columns: field 1, channel 2, sensor 3.
-_NUMBERED = re.compile(r"(?:[a-z]{1,8} )?(?:field|column|col|ch|channel|kanal|canal|canale|value|val|wert|data|input|sensor|"
+_NUMBERED = re.compile(r"(?:[a-z]{1,8} )?(?:field|column|col|ch|channel|kanal|canal|canale|value|val|wert|data|input|"
+                       r"sensor|"
                        r"probe|fuhler|sonde|sonda|capteur|var|in|ai?|s|x|v) ?\d{1,2}")
 
 
@@ -23,7 +24,8 @@ def legend_of(preamble) -> dict:
         if match := re.match(r"[\W_]*(\w{1,12})\s*[=:]\s*(\D.{3,})$", line):
             found[match[1]] = match[2].strip()
     return found
-_TENTHS = re.compile(r"\b0[.,]1\s*(?:°|deg|grad|graus|stop|st\b|%|c\b|f\b|k\b)|tenths?|zehntel|dixi[eè]mes?|decimi|d[eé]cimas|"
+_TENTHS = re.compile(r"\b0[.,]1\s*(?:°|deg|grad|graus|stop|st\b|%|c\b|f\b|k\b)|tenths?|zehntel|dixi[eè]mes?|decimi|"
+                     r"d[eé]cimas|"
                      r"tiende|dziesi|desetin|tiond|tiend|tized", re.IGNORECASE)
 
 
@@ -42,7 +44,8 @@ def column_of(head: Head, n: int, legend: dict) -> Column:
         role, unit = "rh", ""
     elif unit_of(unit_cell) and role in ("", "probe", "machine", "record", "mean", "minimum", "maximum"):
         role = "temp"
-    if role in ("", "probe", "record", "machine", "temp", "rh", "value") and (other_unit(unit_cell) or other_unit(name, heading=True)) and not (
+    if role in ("", "probe", "record", "machine", "temp", "rh",
+                "value") and (other_unit(unit_cell) or other_unit(name, heading=True)) and not (
             unit_of(name) or unit_of(unit_cell)):
         role = "other"
     values = np.array([_value(cell) for cell in cells if cell and is_number(cell)], dtype=float)

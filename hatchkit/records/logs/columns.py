@@ -74,7 +74,8 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     if head.shifted:
         plan.said.append(told.shifted_heading())
     read = {n for channel in plan.channels for n in channel.columns.values()}
-    plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text", "record")
+    plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text",
+                                                                           "record")
                    and any(c.cells)]
     return plan
 

@@ -48,7 +48,8 @@ def as_utf8(data: bytes) -> tuple[bytes, str, list]:
     except UnicodeDecodeError:
         good = len(re.findall(rb"[\xc2-\xf4][\x80-\xbf]+", data[:_LOOK]))
         bad = data[:_LOOK].decode("utf-8", "replace").count("\ufffd")
-        if good > 3 * bad or data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8", "replace") and bad <= 1 <= good:
+        if good > 3 * bad or data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8",
+                                                                                     "replace") and bad <= 1 <= good:
             # A few broken characters in a text that is UTF-8 otherwise.
             return data.decode("utf-8", "replace").encode(), "utf-8", []
     page, doubts = _code_page(data)
@@ -90,7 +91,8 @@ def _wide(start: bytes) -> str | None:
 def _code_page(data: bytes) -> tuple[str, list]:
     """The code page whose headings and units make the most sense, and those that are as good but read otherwise."""
     lines = [(number, line) for number, line in enumerate(data.split(b"\n", 400)[:400], 1) if not line.isascii()]
-    lines = lines[:60] or [(number, line) for number, line in enumerate(data.split(b"\n"), 1) if not line.isascii()][:60]
+    lines = lines[:60] or [(number, line) for number, line in enumerate(data.split(b"\n"),
+                                                                        1) if not line.isascii()][:60]
     texts = {}
     for page in _PAGES:
         try:
@@ -131,11 +133,14 @@ def _meaning(text: str) -> list:
 
 def _sense(text: str) -> int:
     """Points for degree signs before a unit and words that are known; none for marks that no heading holds."""
-    points = 3 * len(re.findall(r"°\s?[CFK](?![a-z])", text)) - 2 * len(re.findall(r"[^\W\d_]°|[¦¨©«®±»¿×¡¢¤¥¬¯¸ˇ˘˛˝]", text))
+    points = 3 * len(re.findall(r"°\s?[CFK](?![a-z])",
+                                text)) - 2 * len(re.findall(r"[^\W\d_]°|[¦¨©«®±»¿×¡¢¤¥¬¯¸ˇ˘˛˝]", text))
     points -= 2 * len(re.findall(r"[\u2500-\u259f\x80-\x9f]|[a-z][A-ZÀ-Þ]|[^\x00-\x7f][A-Z][a-z]", text))
     for cell in _cells(text):
         bare = re.sub(r"\s*[\[(].*", "", cell).lower()
-        points += not cell.isascii() and any(word in spelt_words() for word in (bare, *bare.split()) if not word.isascii())
+        points += not cell.isascii() and any(word in spelt_words() for word in (bare,
+                                                                                *bare.split()) if not word.isascii())
         if not cell.isascii() and role_of(cell):
-            points += 2 + 2 * bool(re.fullmatch(r"[\w.\s]+(?:[\[(].*)?", cell)) * (role_of(re.sub(r"[\[(].*", "", cell)) != "")
+            points += 2 + 2 * bool(re.fullmatch(r"[\w.\s]+(?:[\[(].*)?", cell)) * (role_of(re.sub(r"[\[(].*", "",
+                                                                                                  cell)) != "")
     return points

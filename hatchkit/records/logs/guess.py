@@ -19,7 +19,8 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
     if kinds <= {"date", ""} and not plan.parts:
         raise HatchkitError("it has dates without a time of day, and no column named temperature or humidity")
     open_ = [c for c in free if c.role in ("", "probe", "machine", "record", "mean")
-             and len(c.values) > 0.8 * sum(cell.lower() not in missing_words() for cell in c.cells) and len(c.values) > 1]
+             and len(c.values) > 0.8 * sum(cell.lower() not in missing_words() for cell in c.cells)
+             and len(c.values) > 1]
     warm = {c.n: behaviour.warmth(c.values) for c in open_}
     marked = [c for c in open_ if sum(bool(unit_of(cell)) for cell in c.cells) > 0.9 * len(c.values)]
     best = max([score for score, _ in warm.values()], default=0.0)

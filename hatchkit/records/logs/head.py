@@ -86,7 +86,8 @@ def read_head(data: bytes) -> Head:
     return Head(separator=best.separator, decimal=_decimal(sample, best.separator), width=max(width, len(sample[0])),
                 first=first, header_lines=block if names else [], units=["", *units] if shifted and units else units,
                 header=names or None, preamble=lines[: block[0] if names and block else first], sample=sample,
-                quoted='"' in "".join(lines[first:]), spaced=any(best.separator + " " in line for line in lines[first:]),
+                quoted='"' in "".join(lines[first:]),
+                spaced=any(best.separator + " " in line for line in lines[first:]),
                 dated_by=best.dated_by, shifted=shifted)
 
 
@@ -142,7 +143,8 @@ def _has_stamp_only(cells: list) -> bool:
 
 def _has_clock(cells: list) -> bool:
     kinds = [kind_of(cell) for cell in cells]
-    return kinds.count("time") == 1 and any(is_number(cell) for cell, kind in zip(cells, kinds, strict=True) if not kind)
+    return kinds.count("time") == 1 and any(is_number(cell) for cell, kind in zip(cells, kinds,
+                                                                                  strict=True) if not kind)
 
 
 def parts_of(row: list) -> dict:
@@ -221,7 +223,8 @@ def _head_without_readings(lines: list) -> Head:
                 below = [n for n in range(number + 1, len(lines)) if re.search(r"\d", lines[n])]
                 if not below:
                     return Head(separator, ".", len(cells), number + 1, cells, [number], [], lines[:number], [], False)
-                raise HatchkitError(f"line {number + 1} has the headings of a log, but no line below it holds a date with a "
+                raise HatchkitError(f"line {number + 1} has the headings of a log, but no line below it holds a date "
+                                    f"with a "
                                     f"number; the first is line {below[0] + 1}: \"{lines[below[0]].strip()[:60]}\"")
     if not any(line.strip() for line in lines):
         raise HatchkitError("the file is empty")

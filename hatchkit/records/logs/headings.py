@@ -69,7 +69,8 @@ def _is_group(row: list, names: list) -> bool:
     filled = [cell for cell in row if cell]
     twice = len({name for name in names if name}) < len([name for name in names if name])
     measures = any(role_of(cell) in ("temp", "rh", "dew_point") for cell in filled)
-    return len(filled) >= 2 and (twice or measures and any(statistic_of(name) for name in names)) and len(row) <= len(names) + 1
+    grouped = twice or measures and any(statistic_of(name) for name in names)
+    return len(filled) >= 2 and grouped and len(row) <= len(names) + 1
 
 
 def _spread_right(row: list, width: int) -> list:
@@ -117,6 +118,8 @@ def is_shifted(names: list, sample: list) -> bool:
     stamped = next((n for n, name in enumerate(names) if role_of(name) in ("stamp", "date", "time")), None)
     at = next((n for n, cell in enumerate(sample[0]) if kind_of(cell) in ("both", "date", "epoch")), None)
     return stamped is None or at is None or at == stamped + 1
+
+
 _UNIT = re.compile(r"[\[(]?\s*(?:°\s*[CFK]|[CFK]|deg\.?\s*[CFK]|%(?:\s*r\.?[hf]\.?)?)\s*[\])]?", re.IGNORECASE)
 _SHORT = re.compile(r"[\[(]?\s*(?:[-a-z:./ _#]{1,19}|.{0,3})\s*[\])]?", re.IGNORECASE)
 
@@ -124,7 +127,10 @@ _SHORT = re.compile(r"[\[(]?\s*(?:[-a-z:./ _#]{1,19}|.{0,3})\s*[\])]?", re.IGNOR
 def _is_units(row: list) -> bool:
     """Whether a line below the header holds units: one at least, and else only short words."""
     filled = [cell for cell in row if cell]
-    return any(_UNIT.fullmatch(cell) or (unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew"))
-               or is_share(cell) for cell in filled) and all(
-        _UNIT.fullmatch(cell) or _SHORT.fullmatch(cell) or other_unit(cell) or unit_of(cell) for cell in filled) and not any(
-        role_of(cell) in ("stamp", "date") and len(cell) > 3 and not re.search(r"[\[(]|[dmyh]{2}", cell) for cell in filled)
+    if not any(_UNIT.fullmatch(cell) or is_share(cell) or (
+            unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew")) for cell in filled):
+        return False
+    short = all(_UNIT.fullmatch(cell) or _SHORT.fullmatch(cell) or other_unit(cell) or unit_of(cell) for cell in filled)
+    stamped = any(role_of(cell) in ("stamp", "date") and len(cell) > 3
+                  and not re.search(r"[\[(]|[dmyh]{2}", cell) for cell in filled)
+    return short and not stamped

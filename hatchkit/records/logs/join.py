@@ -1,4 +1,4 @@
-"""Readings of several files or sheets in one table; the same readings exported twice are merged, two loggers kept apart."""
+"""Readings of several files in one table; readings exported twice are merged, two loggers kept apart."""
 
 from __future__ import annotations
 

@@ -30,7 +30,8 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.clock_only:
         day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
         if day is None:
-            raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the name of "
+            raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the "
+                                "name of "
                                 "the file name one day; write the day into the name of the file")
         return _stamps.read_clocks(texts, day)
     if plan.serial:

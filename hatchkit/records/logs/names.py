@@ -10,15 +10,18 @@ from hatchkit import reference
 
 #: Where a heading holds words of two kinds, the first of these wins ("set temp" is no reading).
 _ORDER = ("other", "outdoor", "wet_bulb", "dew_point", "rh", "temp", "stamp", "date", "time", "half_day", "unit",
-          "value", "quantity", "probe", "machine", "record", "text", "summary", "year", "month", "day", "hour", "minute",
+          "value", "quantity", "probe", "machine", "record", "text", "summary", "year", "month", "day", "hour",
+          "minute",
           "second")
 MEASURES = ("temp", "rh", "wet_bulb", "dew_point")
 _PARTS = ("year", "month", "day", "hour", "minute", "second")
 _STATISTICS = ("mean", "minimum", "maximum", "spread")
 #: Words that are part of a name more often than a quantity of their own: "Temp zone 2", "Temp error corrected".
-_ONLY_ALONE = {"zone", "error", "err", "errors", "power", "speed", "current", "range", "press", "water", "leaf", "pa", "ma",
+_ONLY_ALONE = {"zone", "error", "err", "errors", "power", "speed", "current", "range", "press", "water", "leaf", "pa",
+               "ma",
                "mv", "db", "turn", "turns", "quality", "flag", "flags", "version", "cost", "price", "heating", "heap",
-               "fan", "output", "signal", "volt", "elem", "offset", "calibration", "counter", "druck", "tlak", "elapsed",
+               "fan", "output", "signal", "volt", "elem", "offset", "calibration", "counter", "druck", "tlak",
+               "elapsed",
                "station", "gas", "motor", "door", "feel", "light"}
 
 
@@ -95,7 +98,8 @@ def part_of_time(heading: str) -> str:
 def _role_of_letters(heading: str, tokens: list) -> str:
     if re.fullmatch(r"[\[(]?\W{0,2}[CFK][\])]?", heading) and re.search(r"\W", heading):
         return "temp"
-    if re.fullmatch(r"h(\s?\d+)?", " ".join(tokens)) or re.search(r"%\s*r\.?\s?[hf]|r\.?[hf]\.?\W{0,2}%", heading, re.IGNORECASE):
+    if re.fullmatch(r"h(\s?\d+)?", " ".join(tokens)) or re.search(r"%\s*r\.?\s?[hf]|r\.?[hf]\.?\W{0,2}%", heading,
+                                                                  re.IGNORECASE):
         return "rh"
     if re.fullmatch(r"\W*%\W*", heading):
         return "rh"
@@ -108,7 +112,8 @@ def unit_of(heading, *, bare=False) -> str:
     `bare` also takes a letter that follows a blank only ("Temp C"), which may be a probe's name.
     """
     text = str(heading).strip()
-    if re.search(r"celsius|celcius|centigrade|(?<![a-z])(?:deg|degrees|grad|gradi|graus|°)[\s._]*c(?![a-z])|degc\b|℃", text,
+    if re.search(r"celsius|celcius|centigrade|(?<![a-z])(?:deg|degrees|grad|gradi|graus|°)[\s._]*c(?![a-z])|degc\b|℃",
+                 text,
                  re.IGNORECASE):
         return "C"
     if re.search(r"fahrenheit|(?<![a-z])(?:deg|degrees|grad|°)[\s._]*f(?![a-z])|degf\b|℉", text, re.IGNORECASE):
@@ -139,7 +144,8 @@ def other_unit(text, *, heading=False) -> bool:
 
 def is_share(text) -> bool:
     """Whether a unit cell, or the brackets of a heading, say per cent."""
-    return "%" in str(text) or bool(re.fullmatch(r"[\[(]?\s*(?:percent|prozent|pct|rh|r\.?f\.?)\s*[\])]?", str(text).strip(),
+    return "%" in str(text) or bool(re.fullmatch(r"[\[(]?\s*(?:percent|prozent|pct|rh|r\.?f\.?)\s*[\])]?",
+                                                 str(text).strip(),
                                                  re.IGNORECASE))
 
 

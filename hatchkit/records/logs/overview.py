@@ -9,7 +9,8 @@ from hatchkit.records.marks import gaps, usual_step
 from hatchkit.records.told import local_minute
 from hatchkit.spelling import many
 
-COLUMNS = ["file", "incubator", "probes", "start", "end", "step_minutes", "readings", "doubtful", "gaps", "longest_gap_h",
+COLUMNS = ["file", "incubator", "probes", "start", "end", "step_minutes", "readings", "doubtful", "gaps",
+           "longest_gap_h",
            "channels", "asked"]
 _MOST_PROBES = 4
 
@@ -43,7 +44,8 @@ def files_table(parts, facts: dict, questions: pd.DataFrame) -> pd.DataFrame:
                 end=mine["time"].max(), step_minutes=usual_step(first) / 6e7, readings=len(mine),
                 doubtful=int((mine["doubt"] != "").sum()), gaps=sum(len(found) for found in holes),
                 longest_gap_h=max((float(found.max()) for found in holes if len(found)), default=0.0),
-                channels=_channels(mine, known), asked=", ".join(questions.loc[questions["file"] == file, "code"].unique())))
+                channels=_channels(mine, known), asked=", ".join(questions.loc[questions["file"] == file,
+                                                                               "code"].unique())))
     seen = {str(row["file"]) for row in rows}
     for file in facts:
         if not any(name == file or name.startswith(f"{file}/") for name in seen):
@@ -59,7 +61,8 @@ def _gaps(time) -> np.ndarray:
 
 
 def _channels(mine, known) -> str:
-    said = [f"{name} {quantity} {unit} ({how})".replace("  ", " ") for name, quantity, unit, how in known.get("channels", [])]
+    said = [f"{name} {quantity} {unit} ({how})".replace("  ", " ") for name, quantity, unit,
+            how in known.get("channels", [])]
     if not said:
         said = [str(name) for name in mine["probe"].unique()]
     more = f" and {len(said) - _MOST_PROBES} more" if len(said) > _MOST_PROBES else ""

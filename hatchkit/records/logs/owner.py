@@ -21,10 +21,13 @@ SURE = {"answer": 1.0, "season.toml": 1.0, "file name": 0.95, "probe name": 0.95
         "dates": 0.6, "": 0.0}
 NONE = "none of these"
 _COPY = re.compile(r"\s*(?:\(\d{1,3}\)|\[\d{1,3}\])$|[\s_-]+(?:copy|kopie|kopia|kopi|copie|copia|cópia|másolat|kopija)"
-                   r"(?:[\s_-]*\(?\d{1,3}\)?)?$|^(?:copy of|kopie von|copie de|copia di|copia de|kopia|kopi av|kopi af)\s+",
+                   r"(?:[\s_-]*\(?\d{1,3}\)?)?$|^(?:copy of|kopie von|copie de|copia di|copia de|kopia|kopi av|"
+                   r"kopi af)\s+",
                    re.IGNORECASE)
-_EXPORT = re.compile(r"[\s_-]*(?:export(?:ed)?|download|daten|data)?[\s_-]*(?:(?:19|20)\d\d[-_.]?[01]\d(?:[-_.]?[0-3]\d)?)"
-                     r"(?:[T\s_-]?[0-2]\d[-_:]?[0-5]\d(?:[-_:]?[0-5]\d)?)?$|[\s_-]+(?:export(?:ed)?|download)$", re.IGNORECASE)
+_EXPORT = re.compile(r"[\s_-]*(?:export(?:ed)?|download|daten|data)?[\s_-]*(?:(?:19|"
+                     r"20)\d\d[-_.]?[01]\d(?:[-_.]?[0-3]\d)?)"
+                     r"(?:[T\s_-]?[0-2]\d[-_:]?[0-5]\d(?:[-_:]?[0-5]\d)?)?$|[\s_-]+(?:export(?:ed)?|download)$",
+                     re.IGNORECASE)
 
 
 class Owners:
@@ -127,7 +130,7 @@ class Owners:
         return named, rows + found, asked
 
     def _settle_orphans(self, named, orphans) -> tuple[list, list]:
-        """Logs that no name claims: by likeness, as the only one, or by dates, and asked; others keep their file name."""
+        """Logs that no name claims: by likeness, as the only one, or by dates, and asked; the rest stay apart."""
         rows, asked = [], []
         served = {name for part in named for name in part["incubator"].unique()} & set(self.names)
         for place, file, probes in orphans:
@@ -142,7 +145,8 @@ class Owners:
                                     **told.machine_guessed(file, name, how, _key(name))))
                 continue
             key = _key(self.names[0] if self.names else "A")
-            line = f"[incubators.{key}] files = [\"{file}\"]" + (f" probes = [\"{probes[0]}\"]" if len(probes) > 1 else "")
+            line = f"[incubators.{key}] files = [\"{file}\"]" + (f" probes = [\"{probes[0]}\"]"
+                                                                 if len(probes) > 1 else "")
             rows.append(problem("doubtful", file=file, **told.machine_unknown(file, probes, Path(file).stem, line)))
         return rows, asked
 
@@ -194,7 +198,8 @@ def family(file: str) -> str:
 def _short_of(tokens: list, wanted: list) -> bool:
     """Whether each word of the name is there, perhaps cut short: ink 1 for inkubator 1."""
     return len(tokens) >= len(wanted) > 1 and all(
-        token == word or (len(token) > 2 and word.startswith(token)) for token, word in zip(tokens, wanted, strict=False))
+        token == word or (len(token) > 2 and word.startswith(token)) for token, word in zip(tokens, wanted,
+                                                                                            strict=False))
 
 
 def same_name(one, two) -> bool:
@@ -204,7 +209,7 @@ def same_name(one, two) -> bool:
 
 
 def matches_glob(name: str, pattern: str) -> bool:
-    """Whether a file (as seen from the season folder), or what it is a copy of, is meant by a pattern of season.toml."""
+    """Whether a file (as seen from the season folder), or its original, is meant by a pattern of season.toml."""
     pattern = str(pattern).lower().replace("\\", "/").removeprefix("./")
     path = Path(name)
     whole = {name.lower(), path.name.lower()}

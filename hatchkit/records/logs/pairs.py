@@ -45,7 +45,8 @@ def channels_of(measures: list) -> list:
     for column in (c for c in measures if c not in temps):
         role = column.role
         free = [c for c in channels if role not in c.columns]
-        same = [c for c in free if "temp" in c.columns and name_rest(column.name) == name_rest(names[c.columns["temp"]])]
+        same = [c for c in free if "temp" in c.columns
+                and name_rest(column.name) == name_rest(names[c.columns["temp"]])]
         before = [c for c in free if c.columns.get("temp", 10**6) < column.n]
         # The partner has the same words apart from the quantity; else it is the temperature just left of it; else the
         # first that lacks this quantity.

@@ -259,7 +259,8 @@ def _count_head(account, head) -> None:
         # Nothing to tell: nearly every log begins so. The line is counted all the same.
         account.lines["header line"] = 1
     elif head.first:
-        above = "title and header" if head.header_lines and head.header_lines[0] else "header" if head.header else "title"
+        titled = head.header_lines and head.header_lines[0]
+        above = "title and header" if titled else "header" if head.header else "title"
         account.count(f"lines at the top ({above})", "note", head.first, "not readings")
 
 

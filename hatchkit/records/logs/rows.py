@@ -1,4 +1,4 @@
-"""Readings that are no lines of cells: JSON, labelled lines, web pages, dumps of a database, XML -> lines parted by tabs.
+"""Readings that are no lines of cells: JSON, labelled lines, web pages, dumps of a database, XML -> lines of cells.
 
 Each line of the file stays a line, so that line numbers hold; a line of headings is put above.
 """
@@ -13,11 +13,13 @@ from html.parser import HTMLParser
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.stamps import kind_of
 
-_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|err\w*)(?![\d:])"
+_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
+                   r"err\w*)(?![\d:])"
                    r"\s*(?P<unit>°?\s?[CFK](?![\w])|%(?:\s*r\.?h\.?)?|\*C|deg\.? ?[CF])?", re.IGNORECASE)
-_INSERT = re.compile(r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*"
-                     r"(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)$", re.IGNORECASE)
-_CREATE = re.compile(r"create\s+table\s+(?:if\s+not\s+exists\s+)?[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*\((?P<names>.*?)\)\s*(?:\w+[^;()]*)?;",
+_INSERT = re.compile(r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?"
+                     r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)$", re.IGNORECASE)
+_CREATE = re.compile(r"create\s+table\s+(?:if\s+not\s+exists\s+)?[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*\("
+                     r"(?P<names>.*?)\)\s*(?:\w+[^;()]*)?;",
                      re.IGNORECASE | re.DOTALL)
 
 
@@ -89,7 +91,8 @@ def _sql_lines(text: str) -> bytes | None:
 def _sql_values(text: str) -> list:
     cells = re.findall(r"\s*('(?:[^']|'')*'|[^,]*)\s*(?:,|$)", text)[: text.count(",") + 1]
     cells = [cell.strip() for cell in cells]
-    return ["" if cell.upper() == "NULL" else cell[1:-1].replace("''", "'") if cell[:1] == "'" else cell for cell in cells]
+    return ["" if cell.upper() == "NULL" else cell[1:-1].replace("''",
+                                                                 "'") if cell[:1] == "'" else cell for cell in cells]
 
 
 class _Page(HTMLParser):
@@ -178,7 +181,8 @@ def _one(line: str):
     if not isinstance(found, dict):
         return None
     words = before.split()
-    stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")), "")
+    stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")),
+                 "")
     return {"received at": stamp, **found} if stamp else found
 
 
@@ -241,7 +245,8 @@ def _labelled_lines(data: bytes) -> bytes:
         stamp = line[: first.start() + len(first["name"]) - len(name)]
         if not re.search(r"\d", stamp):
             stamp = line[found[-1].end():].strip(" @%\t,;|-[]()>")
-        stamp = re.sub(r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|fecha)\s*[:=]"
+        stamp = re.sub(r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
+                       r"fecha)\s*[:=]"
                        r"\s*", " ", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
         for match in found:

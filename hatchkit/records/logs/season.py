@@ -17,7 +17,8 @@ from hatchkit.records.logs.overview import files_table
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
 
 #: Endings of files that are no logs and no mistake either.
-_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe", ".db"}
+_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe",
+            ".db"}
 QUESTIONS = ["file", "sheet", "heading", "taken", "choices", "rows_changed", "code"]
 
 
@@ -70,7 +71,8 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     """
     folder, rows, parts, asked, facts = Path(folder), [], [], [], {}
     owners = owner.Owners(settings, batches, answers)
-    base = dict(spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone, answers=answers or {})
+    base = dict(spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone,
+                answers=answers or {})
     paths = log_files(folder) + [folder / name for name in loose if _is_log(folder / name, settings)]
     orders: dict = {}
     for path in paths:
@@ -157,7 +159,8 @@ def _wishes(name, *, settings, owners, timezone, spans, answers, others) -> Wish
         from hatchkit.climate import air  # formulas only; see humidity
 
         pressure = float(air.standard_pressure(incubator["altitude_m"]))
-    mine = {heading: choice for (file, _, heading), choice in answers.items() if file.split("/#")[0] == name or file == name}
+    mine = {heading: choice for (file, _, heading),
+            choice in answers.items() if file.split("/#")[0] == name or file == name}
     day_first = {told.ORDER_WORDS["dmy"]: True, told.ORDER_WORDS["mdy"]: False}
     order = next((day_first[choice] for choice in mine.values() if choice in day_first), said.get("day_first"))
     return Wishes(said.get("timezone", timezone), said.get("temp_unit"), order, pressure_kpa=pressure,

@@ -1,4 +1,4 @@
-"""When was a reading, where the log only counts from its start? The start stands above the readings, or it is refused."""
+"""When was a reading, where the log counts from its start? The start stands above, or the log is refused."""
 
 from __future__ import annotations
 
@@ -12,7 +12,8 @@ from hatchkit.records import times
 _COUNTS = re.compile(r"elapsed|millis|\bms\b|since|uptime|verstrichen|[ée]coul[ée]|trascors|transcurrid|laufzeit|"
                      r"^(?:time|zeit|t|sec|secs|seconds|minutes?|hours?|sekunden|minuten)\W*(?:\(?(?:s|sec|ms|min|h)\)?)?$",
                      re.IGNORECASE)
-_STEP = re.compile(r"(?:interval\w*|step|rate|period\w*|every|sampl\w+|logging|messrate|takt|intervall\w*|pas|passo|paso)"
+_STEP = re.compile(r"(?:interval\w*|step|rate|period\w*|every|sampl\w+|logging|messrate|takt|intervall\w*|pas|passo|"
+                   r"paso)"
                    r"[^\d\n]{0,30}?(\d+(?:[.,]\d+)?)\s*(ms|milli\w*|s\b|sec\w*|sek\w*|min\w*|m\b|h\b|hours?|std\w*|stunden?)|"
                    r"(?:interval\w*|intervall\w*)[^\d\n]{0,30}?(\d\d):(\d\d):(\d\d)", re.IGNORECASE)
 _START = re.compile(r"start|begin|first|d[ée]but|inizio|inicio|erste|anfang|pocz|za[čc][áa]t|kezd", re.IGNORECASE)
@@ -62,8 +63,10 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     """
     start = start_above(preamble)
     if start is None:
-        raise HatchkitError(f"its times count from the start of the log ({name or 'one reading after the other'}), and the "
-                            "lines above the readings do not say when that was; write a line such as Start: 2026-03-05 18:30 "
+        raise HatchkitError(f"its times count from the start of the log ({name or 'one reading after the other'}), "
+                            f"and the "
+                            "lines above the readings do not say when that was; write a line such as Start: "
+                            "2026-03-05 18:30 "
                             "at the top")
     if column is None:
         step = step_above(preamble)

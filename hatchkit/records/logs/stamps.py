@@ -122,7 +122,8 @@ def read_parts(raw, places: dict) -> Stamps:
     hour = numbers.get("hour")
     if hour is not None and np.nanmax(hour, initial=0) >= 100 and "minute" not in numbers:
         numbers["minute"], numbers["hour"] = hour % 100, hour // 100
-    return Stamps(times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute", "second"))))
+    return Stamps(times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute",
+                                                                      "second"))))
 
 
 def day_above(preamble) -> np.datetime64 | None:

@@ -1,4 +1,4 @@
-"""Which logs does a file hold? A text is one; a workbook has one a sheet, an archive one a member; JSON becomes lines."""
+"""Which logs does a file hold? A text is one; a workbook has one a sheet, an archive one a member."""
 
 from __future__ import annotations
 
@@ -138,7 +138,8 @@ def _of_workbook(path: Path) -> list[Text]:
 def _without_outer_quotes(data: bytes) -> bytes:
     """The text without the quotes in which some spreadsheets wrap each whole line."""
     lines = [line.rstrip(b"\r") for line in data[:8192].split(b"\n")[:50] if line.strip()]
-    if len(lines) < 3 or sum(bool(re.fullmatch(rb'"[^"]*[;,\t][^"]*"', line)) for line in lines[:-1]) < 0.8 * (len(lines) - 1):
+    if len(lines) < 3 or sum(bool(re.fullmatch(rb'"[^"]*[;,\t][^"]*"',
+                                               line)) for line in lines[:-1]) < 0.8 * (len(lines) - 1):
         return data
     return re.sub(rb'(?m)^"(.*)"(\r?)$', rb"\1\2", data).replace(b'""', b'"')
 

@@ -50,7 +50,8 @@ def part_refused(part: str, why) -> tuple:
 
 def sections(count: int, line: int) -> tuple:
     """Several exports in one file."""
-    return ("note", f"{count} exports with headings of their own stand in one file", "each is read by its own headings", "",
+    return ("note", f"{count} exports with headings of their own stand in one file",
+            "each is read by its own headings", "",
             line)
 
 
@@ -68,7 +69,8 @@ def lone_quotes(count: int, line: int) -> tuple:
 
 ORDER_WORDS = {"dmy": "day, month, year", "mdy": "month, day, year", "ymd": "year, month, day"}
 _ORDER_WHY = {"said": "as day_first says", "continuity": "only so do the days follow each other",
-              "a day above 12": "other orders give days that do not exist", "in order": "only so are the lines in order",
+              "a day above 12": "other orders give days that do not exist",
+              "in order": "only so are the lines in order",
               "weekday": "only so do the days of the week fit", "other files": "as in the other files",
               "dots": "dates with dots are written day first", "half day": "with am and pm the month is written first",
               "batches": "which falls into the season's batches"}
@@ -83,7 +85,8 @@ def order_of_dates(order, example: str) -> tuple:
     why = _ORDER_WHY.get(order.how, "")
     if order.sure >= 0.9:
         return ("note", f"dates such as {example}", f"read as {words}: {why}{against}", "")
-    return ("doubtful" if order.how != "dots" else "note", f"dates such as {example} can be read in more than one order",
+    return ("doubtful" if order.how != "dots" else "note",
+            f"dates such as {example} can be read in more than one order",
             f"read as {words}" + (f", {why}" if why else "") + against,
             "write day_first = true or false under [sensors] in season.toml")
 

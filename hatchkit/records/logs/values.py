@@ -125,7 +125,8 @@ def row_owners(raw, plan, quantities) -> np.ndarray | None:
 def row_quantities(raw, plan) -> np.ndarray | None:
     """Quantity of each line ("temp", "rh", "wet_bulb", "dew_point", "" for any other), else None.
 
-    A file with one value a line says in a column of its own, by its unit, or by the name of the probe what the value is.
+    A file with one value a line says in a column of its own, by its unit,
+    or by the name of the probe what the value is.
     Where some lines are told so, the lines of which nothing is known are no temperatures.
     """
     places = [place for place in (plan.quantity, plan.unit, plan.probe) if place is not None]
@@ -153,7 +154,8 @@ def _said_by(cell, is_unit: bool) -> str:
         return ""
     if is_unit:
         letter = _unit_letter(cell)
-        return "" if cell.strip() == "" else {"%": "%", "": "other"}.get(letter, "temp") if letter or other_unit(cell) else ""
+        return "" if cell.strip() == "" else {"%": "%", "": "other"}.get(letter,
+                                                                         "temp") if letter or other_unit(cell) else ""
     role = role_of(cell)
     return role if role in (*MEASURES, "other") else "other" if role == "outdoor" else ""
 

@@ -33,7 +33,8 @@ def blocks(head: Head) -> list:
     edges = [0, *(c.n for c in starts[1:]), head.width]
     groups = [set(range(a, b)) for a, b in zip(edges, edges[1:], strict=False)]
     named = [any(c.n in group and c.role in ("temp", "rh", "value") for c in columns) for group in groups]
-    clocks = [usual_kind(starts[0]) == "both" or any(usual_kind(columns[n]) == "time" for n in group) for group in groups]
+    clocks = [usual_kind(starts[0]) == "both" or any(usual_kind(columns[n]) == "time" for n in group)
+              for group in groups]
     groups = [group for group, measured, timed in zip(groups, named, clocks, strict=True) if measured and timed]
     differ = usual_kind(starts[0]) == "both" or _clocks_differ(columns)
     return groups if groups and differ else []
@@ -72,7 +73,8 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     if head.dated_by == "since":
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
-            raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it began and how "
+            raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it "
+                                "began and how "
                                 "long a step is")
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
@@ -120,7 +122,8 @@ def zone_offset(head: Head, plan: Plan) -> tuple[float | None, str]:
         if match:
             return zone_seconds(match[0]), match[0].strip()
     return None, ""
-_UNIT_ABOVE = re.compile(r"(?:unit|units|scale|einheit|unité|unità|unidad|eenheid|jednost\w+|jednotk\w+|enhet|enhed|egység)"
+_UNIT_ABOVE = re.compile(r"(?:unit|units|scale|einheit|unité|unità|unidad|eenheid|jednost\w+|jednotk\w+|enhet|enhed|"
+                         r"egység)"
                          r"[^\n]{0,25}?[\s:;=,\t(]\W{0,3}(celsius|fahrenheit|kelvin|[CFK])(?![A-Za-z])", re.IGNORECASE)
 
 

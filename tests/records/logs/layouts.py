@@ -32,7 +32,8 @@ def rows(readings, form, head=""):
     """Head and one formatted line a reading; {t} time, {c} °C, {f} °F, {h} humidity, {n} number, {s} Unix seconds."""
     out = [head] if head else []
     for n, (t, c, h) in enumerate(readings, 1):
-        out.append(form.format(t=t, c=c, f=c * 1.8 + 32, h=h, n=n, s=int(t.replace(tzinfo=dt.UTC).timestamp()), k=c + 273.15))
+        out.append(form.format(t=t, c=c, f=c * 1.8 + 32, h=h, n=n, s=int(t.replace(tzinfo=dt.UTC).timestamp()),
+                               k=c + 273.15))
     return "\n".join(out) + "\n"
 
 
@@ -75,18 +76,21 @@ def depth_and_temperature(r):
 
 @layout()
 def derived_columns(r):
-    return rows(r, "{t:%Y-%m-%d %H:%M:%S},{c:.1f},{h},20.1,41.0,1.2", "Timestamp,Temperature(℃),Humidity(%),DPT(℃),Feels Like,VPD")
+    return rows(r, "{t:%Y-%m-%d %H:%M:%S},{c:.1f},{h},20.1,41.0,1.2",
+                "Timestamp,Temperature(℃),Humidity(%),DPT(℃),Feels Like,VPD")
 
 
 @layout()
 def mean_lowest_highest(r):
     return rows(r, "{t:%d/%m/%Y %H:%M};{c:.1f};35.0;40.0;{h};20;90".replace(".1f}", ".1f}"),
-                "Data e ora;Temp. media (°C);Temp. mínima (°C);Temp. máxima (°C);Umid. media (%);Umid. min (%);Umid. max (%)")
+                "Data e ora;Temp. media (°C);Temp. mínima (°C);Temp. máxima (°C);Umid. media (%);Umid. min (%);Umid. "
+                "max (%)")
 
 
 @layout()
 def lowest_mean_highest_in_two_lines(r):
-    return rows(r, "{t:%Y-%m-%d %H:%M},35.0,{c:.1f},40.0,20,{h},90", ",Temperature,,,Humidity,,\nTime,Min,Avg,Max,Min,Avg,Max")
+    return rows(r, "{t:%Y-%m-%d %H:%M},35.0,{c:.1f},40.0,20,{h},90",
+                ",Temperature,,,Humidity,,\nTime,Min,Avg,Max,Min,Avg,Max")
 
 
 @layout(".dat")
@@ -105,12 +109,14 @@ def json_lines(r):
 @layout(".json")
 def json_document(r):
     return json.dumps({"device": "box 3", "unit": "C", "data": [
-        {"time": int(t.replace(tzinfo=dt.UTC).timestamp()), "values": {"temp": c, "hum": h}} for t, c, h in r]}, indent=1)
+        {"time": int(t.replace(tzinfo=dt.UTC).timestamp()), "values": {"temp": c, "hum": h}} for t, c, h in r]},
+        indent=1)
 
 
 @layout(".json")
 def json_columns(r):
-    return json.dumps({"hourly": {"time": [f"{t:%Y-%m-%dT%H:%M}" for t, _, _ in r], "temperature_c": [c for _, c, _ in r],
+    return json.dumps({"hourly": {"time": [f"{t:%Y-%m-%dT%H:%M}" for t, _, _ in r], "temperature_c": [c for _, c,
+                                                                                                      _ in r],
                                   "relative_humidity": [h for _, _, h in r]}})
 
 
@@ -142,7 +148,8 @@ def _book(sheets):
 def zipped(r):
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w") as archive:
-        archive.writestr("export/readings.csv", rows(r, "{t:%Y-%m-%d %H:%M},{c:.1f},{h}", "time,temperature (°C),humidity (%)"))
+        archive.writestr("export/readings.csv", rows(r, "{t:%Y-%m-%d %H:%M},{c:.1f},{h}",
+                                                     "time,temperature (°C),humidity (%)"))
     return out.getvalue()
 
 
@@ -165,7 +172,8 @@ def labelled_with_equals(r):
 def home_automation_entities(r):
     out = ["entity_id,state,last_changed"]
     for t, c, h in r:
-        out += [f"sensor.box_temperature,{c},{t:%Y-%m-%dT%H:%M:%S}.000Z", f"sensor.box_humidity,{h},{t:%Y-%m-%dT%H:%M:%S}.000Z",
+        out += [f"sensor.box_temperature,{c},{t:%Y-%m-%dT%H:%M:%S}.000Z",
+                f"sensor.box_humidity,{h},{t:%Y-%m-%dT%H:%M:%S}.000Z",
                 f"sensor.box_battery,{90},{t:%Y-%m-%dT%H:%M:%S}.000Z"]
     return "\n".join(out) + "\n"
 
@@ -201,7 +209,8 @@ def unix_milliseconds(r):
 
 @layout()
 def time_with_dots(r):
-    return rows(r, "{t:%d.%m.%Y};{t:%H.%M.%S};{c:.1f};{h}".replace(".1f", ".1f"), "Datum;Uhrzeit;Temperatur °C;Feuchte %")
+    return rows(r, "{t:%d.%m.%Y};{t:%H.%M.%S};{c:.1f};{h}".replace(".1f", ".1f"),
+                "Datum;Uhrzeit;Temperatur °C;Feuchte %")
 
 
 @layout()
@@ -226,7 +235,8 @@ def dots_and_month_name(r):
 
 @layout(".txt")
 def six_columns(r):
-    return rows(r, "{t.year} {t.month:2} {t.day:2} {t.hour:2} {t.minute:2}  0 {c:.1f} {h}", "year mo dy hr mi se temp rh")
+    return rows(r, "{t.year} {t.month:2} {t.day:2} {t.hour:2} {t.minute:2}  0 {c:.1f} {h}",
+                "year mo dy hr mi se temp rh")
 
 
 @layout(".txt")
@@ -246,7 +256,8 @@ def quarters_of_months_in_french(r):
 
 @layout()
 def czech(r):
-    return rows(r, "{t.day}.{t.month}.{t.year} {t:%H:%M};{c:.1f};{h}", "Datum a čas;Teplota °C;Vlhkost %").encode("cp1250")
+    return rows(r, "{t.day}.{t.month}.{t.year} {t:%H:%M};{c:.1f};{h}",
+                "Datum a čas;Teplota °C;Vlhkost %").encode("cp1250")
 
 
 @layout()
@@ -336,7 +347,8 @@ def two_digit_years_of_old(r):
 
 @layout()
 def indoor_and_outdoor(r):
-    return rows(r, "{t:%Y-%m-%d %H:%M},{c:.1f},{h},12.5,80", "Time,Indoor Temperature(°C),Indoor Humidity(%),Outdoor Temperature(°C),Outdoor Humidity(%)")
+    return rows(r, "{t:%Y-%m-%d %H:%M},{c:.1f},{h},12.5,80",
+                "Time,Indoor Temperature(°C),Indoor Humidity(%),Outdoor Temperature(°C),Outdoor Humidity(%)")
 
 
 @layout()

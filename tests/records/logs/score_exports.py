@@ -3,8 +3,10 @@
 The folder holds exports and a ``truth.json``: file -> expect ("read", "ask" or "refuse") and the channels that the file
 holds, each with quantity, n, first_time, last_time (UTC or wall clock as the file says), first and last value, min, max
 and mean. A file is RIGHT where every channel is read with the same n and times and, to the precision in which the truth
-is written, the same values, and no other channel is read; or where it should be refused or asked about, and is. ASKED: a
-question is put, and what is read meanwhile differs. REFUSED: said to be no log, with the reason. WRONG: a number differs
+is written, the same values, and no other channel is read; or where it should be refused or asked about,
+and is. ASKED: a
+question is put, and what is read meanwhile differs. REFUSED: said to be no log,
+with the reason. WRONG: a number differs
 without a question, or a file is read that should be refused. CRASH: a traceback.
 """
 

@@ -1,4 +1,4 @@
-"""Thirty exports that another person made after public descriptions, with their truth: read exactly, asked or refused."""
+"""Thirty exports that another person made after public descriptions, with the truth: exact, asked or refused."""
 
 import json
 import zipfile

@@ -1,4 +1,4 @@
-"""What went wrong with real exports, one test each: crashes, swapped columns, false reasons, wrong hours, lost files."""
+"""What went wrong with real exports, one test each: crashes, swapped columns, false reasons, lost files."""
 
 import datetime as dt
 import gzip
@@ -71,7 +71,8 @@ def test_humidity_that_stands_before_temperature_is_not_swapped_by_its_values(tm
 
 @pytest.mark.parametrize("text, why", [
     ("Time;Temp;RH\n" + "x;37.5;55\n" * 40, "no line below it holds a date with a number; the first is line 2"),
-    ("2026-05-01\nnothing\n" * 20, "there are dates without a number"), ("a;b\n1.5;2.5\n" * 9, "numbers without a date"),
+    ("2026-05-01\nnothing\n" * 20, "there are dates without a number"), ("a;b\n1.5;2.5\n" * 9,
+                                                                         "numbers without a date"),
     ("Time;Temp\n" + "".join(f"{h:02}:00;37.5\n" for h in range(24)), "times of day and no date"),
     ("millis,temp\n" + "".join(f"{n * 60000},37.{n % 9}\n" for n in range(50)), "count from the start of the log"),
     ("date,temp\n" + "2026-05-01,37.5\n" * 30, "dates without a time of day, and several lines a day")])
@@ -89,16 +90,18 @@ def test_one_bad_line_is_one_problem_row_with_its_line(tmp_path, bad):
     assert problems.loc[problems["severity"] == "lost", "row"].tolist() == [21]
 
 
-@pytest.mark.parametrize("encoding", ["utf-16-le", "utf-16-be", "utf-32-le", "utf-32-be", "cp1250", "cp852", "utf-8-sig"])
+@pytest.mark.parametrize("encoding", ["utf-16-le", "utf-16-be", "utf-32-le", "utf-32-be", "cp1250", "cp852",
+                                      "utf-8-sig"])
 def test_encodings_with_and_without_a_mark(tmp_path, encoding):
     text = lines("{t:%d.%m.%Y %H:%M};{c:.1f};{h:.0f}", head="Datum a čas;Teplota °C;Vlhkost vzduchu %")
     readings, _ = read_readings(put(tmp_path / "a.csv", text, encoding))
-    assert readings["probe"].unique().tolist() == ["Teplota"] and readings["rh_pct"].notna().all() and len(readings) == 60
+    assert readings["probe"].unique().tolist() == ["Teplota"] and readings["rh_pct"].notna().all()
+    assert len(readings) == 60
 
 
 def test_a_head_cut_within_a_degree_sign_does_not_turn_the_encoding(tmp_path):
     for pad in range(4):
-        head = "#" + "x" * (65_536 - 40 + pad) + "\n" + "".join(f"note {n} °°°°°°°°°\n" for n in range(5)) + "time,temp °C,rh %"
+        head = "#" + "x" * (65_536 - 40 + pad) + "\n" + "note °°°°°°°°°\n" * 5 + "time,temp °C,rh %"
         with pytest.raises(HatchkitError, match="too far down|no line|date"):
             # 64 KiB of title are no log; what is looked at is that no mark is misread on the way.
             read_readings(put(tmp_path / "a.csv", head + "\n"))
@@ -108,18 +111,21 @@ def test_a_head_cut_within_a_degree_sign_does_not_turn_the_encoding(tmp_path):
 
 
 def test_nothing_in_sensors_is_passed_over(tmp_path):
-    put(tmp_path / "sensors" / "a.jsonl", "".join(f'{{"time": "{START + dt.timedelta(minutes=n)}", "temp": 37.{n % 9}}}\n'
+    put(tmp_path / "sensors" / "a.jsonl",
+        "".join(f'{{"time": "{START + dt.timedelta(minutes=n)}", "temp": 37.{n % 9}}}\n'
                                                   for n in range(50)))
     put(tmp_path / "sensors" / "photo.heic", "xx")
     put(tmp_path / "sensors" / "noending", lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp"))
-    (tmp_path / "sensors" / "b.csv.gz").write_bytes(gzip.compress(lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp").encode()))
+    (tmp_path / "sensors" / "b.csv.gz").write_bytes(gzip.compress(lines("{t:%Y-%m-%d %H:%M},{c:.1f}",
+                                                                        head="time,temp").encode()))
     logs = read_all(tmp_path, {}, batches("A", "B"), "UTC")
     told = set(logs.readings["file"]) | set(logs.problems["file"])
     assert {path.relative_to(tmp_path).as_posix() for path in log_files(tmp_path)} <= told and len(told) == 4
     assert len(logs.readings) == 170
 
 
-@pytest.mark.parametrize("name", ["log (1).csv", "log - Kopie.csv", "log - Copy (2).csv", "log_export_2025-05.csv", "Copy of log.csv",
+@pytest.mark.parametrize("name", ["log (1).csv", "log - Kopie.csv", "log - Copy (2).csv", "log_export_2025-05.csv",
+                                  "Copy of log.csv",
                                   "log 2025-05-03.csv"])
 def test_a_copy_stays_with_its_machine(tmp_path, name):
     put(tmp_path / "sensors" / name, lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp"))
@@ -150,9 +156,11 @@ def test_a_setter_and_a_hatcher_each_have_their_log(tmp_path):
 
 
 def test_answers_settle_columns_and_the_order_of_dates(tmp_path):
-    put(tmp_path / "sensors" / "a.csv", lines("{t:04/05/2026 %H:%M},{c:.1f},{h:.0f}", 40, 30, head="when,field1,field2"))
+    put(tmp_path / "sensors" / "a.csv", lines("{t:04/05/2026 %H:%M},{c:.1f},{h:.0f}", 40, 30,
+                                              head="when,field1,field2"))
     asked = read_all(tmp_path, {}, None, "UTC").questions
-    assert {"log_column", "log_date_order"} <= set(asked["code"]) and list(asked.columns)[:3] == ["file", "sheet", "heading"]
+    assert {"log_column", "log_date_order"} <= set(asked["code"]) and list(asked.columns)[:3] == ["file", "sheet",
+                                                                                                  "heading"]
     answers = {("sensors/a.csv", "", "field1"): "humidity %", ("sensors/a.csv", "", "field2"): "not used",
                ("sensors/a.csv", "", "when"): "month, day, year"}
     logs = read_all(tmp_path, {}, None, "UTC", answers=answers)
@@ -181,29 +189,34 @@ def test_an_export_put_below_an_overlapping_one_is_no_clock_step(tmp_path):
 
 
 def test_sensors_that_take_turns_are_two_probes_without_a_clock_that_goes_back(tmp_path):
-    text = lines("{t:%Y-%m-%d %H:%M:%S};top;{c:.1f}\n{t:%Y-%m-%d %H:%M}:01;bottom;36.{n:02d}", head="time;where;temp °C")
+    text = lines("{t:%Y-%m-%d %H:%M:%S};top;{c:.1f}\n{t:%Y-%m-%d %H:%M}:01;bottom;36.{n:02d}",
+                 head="time;where;temp °C")
     readings, problems = read_readings(put(tmp_path / "a.csv", text))
     assert sorted(readings["probe"].unique()) == ["bottom", "top"] and not problems["found"].str.contains("back").any()
 
 
 def test_two_logs_side_by_side_keep_their_own_times(tmp_path):
-    text = lines("{t:%Y-%m-%d %H:%M};{c:.1f};2026-06-01 {t:%H:%M};30.{n:02d}", 40, 30, head="Time 1;Temp 1;Time 2;Temp 2")
+    text = lines("{t:%Y-%m-%d %H:%M};{c:.1f};2026-06-01 {t:%H:%M};30.{n:02d}", 40, 30,
+                 head="Time 1;Temp 1;Time 2;Temp 2")
     readings, _ = read_accounted(put(tmp_path / "a.csv", text), Wishes())
     assert set(readings.loc[readings["probe"] == "Temp 1", "time"].dt.month) == {4}
     assert set(readings.loc[readings["probe"] == "Temp 2", "time"].dt.month) == {6}
 
 
 def test_values_without_their_decimal_mark_are_asked(tmp_path):
-    readings, account = read_accounted(put(tmp_path / "a.csv", lines("{t:%Y-%m-%d %H:%M},{c:.2f}", head="time,temp").replace(
+    readings, account = read_accounted(put(tmp_path / "a.csv", lines("{t:%Y-%m-%d %H:%M},{c:.2f}",
+                                                                     head="time,temp").replace(
         "37.", "37").replace("38.", "38")), Wishes())
     assert readings["temp_c"].between(36, 39).all() and [q["code"] for q in account.questions] == ["log_scale"]
 
 
 def test_the_overview_is_a_line_a_file(tmp_path):
     for name in ("A", "B"):
-        put(tmp_path / "sensors" / f"{name}.csv", lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f}", head="time,temp (°C),rh (%)"))
+        put(tmp_path / "sensors" / f"{name}.csv", lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f}",
+                                                        head="time,temp (°C),rh (%)"))
     put(tmp_path / "sensors" / "letter.txt", "Dear all")
     logs = read_all(tmp_path, {}, batches("A", "B"), "UTC")
     text = overview(logs.files, "UTC")
-    assert len(text) == 3 and text[0].startswith("sensors/A.csv: A, 2026-04-13 22:30 to 2026-04-15 04:00, every 30 min, 60 readings")
+    assert len(text) == 3 and text[0].startswith("sensors/A.csv: A, 2026-04-13 22:30 to 2026-04-15 04:00, every 30 "
+                                                 "min, 60 readings")
     assert "temp temperature °C (heading)" in text[0] and text[2] == "sensors/letter.txt: not read"

@@ -18,7 +18,8 @@ def readings(start, seed, count=30, step=30):
     noise = np.random.default_rng(seed)
     temps = np.round(37.6 + np.cumsum(noise.normal(0, 0.08, count)).clip(-1.5, 1.5), 1)
     rh = np.round(52 + np.cumsum(noise.normal(0, 0.9, count)).clip(-20, 25)).astype(int)
-    return [(start + n * dt.timedelta(minutes=step), float(c), int(h)) for n, (c, h) in enumerate(zip(temps, rh, strict=True))]
+    return [(start + n * dt.timedelta(minutes=step), float(c), int(h)) for n, (c, h) in enumerate(zip(temps, rh,
+                                                                                                      strict=True))]
 
 
 def read(tmp_path, name, truth):
