@@ -322,7 +322,7 @@ def _logs(folder: Path, settings: dict, batches, zone: str, names, loose):
     """All logs; `loose` names the texts at the top of the folder that hold no table of batches."""
     if not loose and not any((folder / name).is_dir() for name in names):
         return empty_frame("readings"), _problems.table([])
-    from hatchkit.records.logs import read_logs
+    from hatchkit.records.logs.season import read_logs
 
     return read_logs(folder, settings, batches, zone, loose=loose)
 
