@@ -24,8 +24,19 @@ MOST_FILES = 500
 #: Endings of texts that are no table of batches, but may be a log or a diary.
 _LOG_TEXTS = (".txt", ".log", ".dat")
 #: What holds records for people and none for a program, with how to get them out.
-_NOT_READ = {".numbers": "numbers", ".pdf": "pdf", ".jpg": "photo", ".jpeg": "photo", ".png": "photo", ".heic": "photo",
-             ".docx": "document", ".doc": "document", ".pages": "document", ".gsheet": "link", ".odt": "document"}
+_NOT_READ = {
+    ".numbers": "numbers",
+    ".pdf": "pdf",
+    ".jpg": "photo",
+    ".jpeg": "photo",
+    ".png": "photo",
+    ".heic": "photo",
+    ".docx": "document",
+    ".doc": "document",
+    ".pages": "document",
+    ".gsheet": "link",
+    ".odt": "document",
+}
 
 
 def read_folder(folder, answers: dict | None = None) -> dict:
@@ -59,19 +70,32 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     fixed = _fixed(settings, answers)
     with _without_collecting():
         grids, unread = _grids(folder, names, found)
-        sheets = read_sheets(grids, settings=settings, fixed=_Fixed(fixed), species_table=species_table,
-                             hint_year=None, hint_day_first=_told_order(settings, answers))
+        sheets = read_sheets(
+            grids,
+            settings=settings,
+            fixed=_Fixed(fixed),
+            species_table=species_table,
+            hint_year=None,
+            hint_day_first=_told_order(settings, answers),
+        )
     found += sheets.problems
-    batches = tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else empty_frame("batches")
+    batches = (
+        tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else empty_frame("batches")
+    )
     batches["incubator"], notes = machines_of(batches, settings)
     found += notes
     loose = [name for name, suffix, _ in unread if suffix in TEXTS] + [
-        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()]
-    loose += [name for name in _without_table(grids, sheets) if name not in loose and Path(name).suffix.lower() in TEXTS]
+        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()
+    ]
+    loose += [
+        name for name in _without_table(grids, sheets) if name not in loose and Path(name).suffix.lower() in TEXTS
+    ]
     readings, log_problems = _logs(folder, settings, batches, zone, names, loose)
     batches, notes = _one_machine(batches, readings)
     found += notes
-    found += _unread_files(unread, log_problems, readings) + _sheets_without_table(grids, sheets, readings, log_problems)
+    found += _unread_files(unread, log_problems, readings) + _sheets_without_table(
+        grids, sheets, readings, log_problems
+    )
     if readings.empty and batches.empty and not any(item.kind for item in sheets.understood):
         raise HatchkitError(_nothing(folder, names, found))
     eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
@@ -82,10 +106,22 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     found += checks.check_logs(batches, readings)
     if batches.empty:
         found.append(_no_batch(sheets, readings))
-    return dict(title=title, timezone=zone, batches=batches, eggs=eggs, weights=weights, looks=looks, readings=readings,
-                species_table=species_table, settings=settings, questions=question_table(sheets, answers),
-                reading=reading_table(sheets), ledger=ledger_table(sheets),
-                problems=_problems.combine(_problems.table(found), log_problems), headings=_headings(sheets))
+    return dict(
+        title=title,
+        timezone=zone,
+        batches=batches,
+        eggs=eggs,
+        weights=weights,
+        looks=looks,
+        readings=readings,
+        species_table=species_table,
+        settings=settings,
+        questions=question_table(sheets, answers),
+        reading=reading_table(sheets),
+        ledger=ledger_table(sheets),
+        problems=_problems.combine(_problems.table(found), log_problems),
+        headings=_headings(sheets),
+    )
 
 
 class _Fixed(dict):
@@ -172,8 +208,10 @@ def _list(folder: Path) -> list[str]:
     try:
         names = sorted(entry.name for entry in os.scandir(folder))
     except OSError as error:
-        raise HatchkitError(f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
-                            "or copy it to where you may.") from error
+        raise HatchkitError(
+            f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
+            "or copy it to where you may."
+        ) from error
     return [name for name in names if not name.startswith((".", "~"))]
 
 
@@ -205,7 +243,9 @@ def _without_copies(folder: Path, names: list[str]):
     """Files less a browser's copies of one of them ("batches (1).xlsx"): the newer one counts."""
     plain: dict = {}
     for name in names:
-        bare = re.sub(r"( ?\(\d+\)| - (?:copy|kopie|copie|copia|kopia)(?: ?\(\d+\))?|_copy)(?=\.[^.]+$)", "", name, flags=re.I)
+        bare = re.sub(
+            r"( ?\(\d+\)| - (?:copy|kopie|copie|copia|kopia)(?: ?\(\d+\))?|_copy)(?=\.[^.]+$)", "", name, flags=re.I
+        )
         plain.setdefault(bare.lower(), []).append(name)
     kept, copies = [], []
     for group in plain.values():
@@ -241,8 +281,16 @@ def _sheets_without_table(grids, sheets: Sheets, readings, log_problems) -> list
         if (grid.file, grid.sheet) in used or grid.file in logs or not any(map(any, grid.cells)):
             continue
         mine = any(file == grid.file for file, _ in used)
-        found.append(problem("note" if mine else "lost", code="sheet_not_used", facts=dict(seen=_seen_on(grid)), file=grid.file,
-                             sheet=grid.sheet, row=1))
+        found.append(
+            problem(
+                "note" if mine else "lost",
+                code="sheet_not_used",
+                facts=dict(seen=_seen_on(grid)),
+                file=grid.file,
+                sheet=grid.sheet,
+                row=1,
+            )
+        )
     return found
 
 
@@ -260,15 +308,21 @@ def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
         return batches, []
     batches = batches.assign(incubator=machines[0])
     batches["incubator"] = batches["incubator"].astype("str")
-    return batches, [problem("note", code="one_log", facts=dict(machine=str(machines[0]), count=len(batches)),
-                             file=str(readings["file"].iloc[0]))]
+    return batches, [
+        problem(
+            "note",
+            code="one_log",
+            facts=dict(machine=str(machines[0]), count=len(batches)),
+            file=str(readings["file"].iloc[0]),
+        )
+    ]
 
 
 def _logs(folder: Path, settings: dict, batches, zone: str, names, loose):
     """All logs; `loose` names the texts at the top of the folder that hold no table of batches."""
     if not loose and not any((folder / name).is_dir() for name in names):
         return empty_frame("readings"), _problems.table([])
-    from hatchkit.records.logs import read_logs
+    from hatchkit.records.logs.season import read_logs
 
     return read_logs(folder, settings, batches, zone, loose=loose)
 
@@ -285,7 +339,11 @@ def _nothing(folder: Path, names: list[str], found: list) -> str:
         row = lost[0]
         return f"{row['file']}: {row['found']}. {row['mend']}"
     if not names:
-        return (f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "
-                "or write a blank one with: hatchkit start FOLDER.")
-    return (f"There is no table of batches and no log in {folder}; it holds: {', '.join(names[:8])}. "
-            "Put your batches.xlsx or .csv in it, or write a blank one with: hatchkit start FOLDER.")
+        return (
+            f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "
+            "or write a blank one with: hatchkit start FOLDER."
+        )
+    return (
+        f"There is no table of batches and no log in {folder}; it holds: {', '.join(names[:8])}. "
+        "Put your batches.xlsx or .csv in it, or write a blank one with: hatchkit start FOLDER."
+    )

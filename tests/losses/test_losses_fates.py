@@ -244,9 +244,9 @@ def test_an_egg_called_clear_at_the_end_was_not_opened():
 
 @pytest.mark.parametrize("word", ["clear", "c", "clr", "klar", "no development"])
 def test_words_for_clear_in_the_egg_sheet_are_not_read_as_opened(word):
-    from hatchkit.records.words import value_words
+    from hatchkit.records.sheets.fatewords import fate_of
 
-    assert value_words("outcome")[word] == "clear" and value_words("outcome")["infertile"] == "infertile"
+    assert fate_of(word, "en").fate == "clear" and fate_of("infertile", "en").fate == "infertile"
 
 
 def test_contradicting_marks_of_one_egg_are_doubts():

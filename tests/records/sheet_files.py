@@ -1,5 +1,6 @@
 """Files as people keep them, written for the tests of sheets; everything in them is invented."""
 
+import ast
 import zipfile
 from xml.sax.saxutils import escape
 
@@ -69,6 +70,32 @@ def said(read, *words):
     for word in words:
         keep &= text.str.contains(word, regex=False)
     return problems[keep]
+
+
+def told(read, code, **facts):
+    """The problem rows of a code whose facts hold all of `facts`."""
+    problems = read["problems"] if isinstance(read, dict) else read.problems
+    keep = []
+    for row in problems.to_dict("records"):
+        own, held = row.get("code"), row.get("facts")
+        if not own and str(row["found"]).startswith("["):
+            own, _, rest = row["found"][1:].partition("] ")
+            held = ast.literal_eval(rest)
+        keep.append(own == code and all((held or {}).get(name) == value for name, value in facts.items()))
+    return problems[pd.Series(keep, index=problems.index, dtype=bool)]
+
+
+def taken(read, heading):
+    """What a column was taken for, by its heading."""
+    table = read["reading"] if isinstance(read, dict) else read.reading
+    return dict(zip(table["heading"], table["taken"], strict=True)).get(heading)
+
+
+def asked(read, heading):
+    """The choices of the questions about one heading, the one that was taken first."""
+    table = read["questions"] if isinstance(read, dict) else read.questions
+    return [[choice["taken"] for choice in row["choices"]] for row in table.to_dict("records")
+            if row["heading"] == heading]
 
 
 def tidy_season(folder, **cells):

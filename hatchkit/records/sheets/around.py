@@ -30,8 +30,10 @@ def fill_from_around(batches: pd.DataFrame, block, context) -> None:
     for name in ("incubator", "name"):
         if name in batches and batches[name].notna().any():
             continue
-        found = [read[text][name] if section or name == "incubator" else None
-                 for text, section in zip(texts, batches["section"], strict=True)]
+        found = [
+            read[text][name] if section or name == "incubator" else None
+            for text, section in zip(texts, batches["section"], strict=True)
+        ]
         if any(found):
             batches[name] = found
     if "name" in batches and "pen" in batches and any(read[text]["name"] for text in texts):
@@ -41,8 +43,10 @@ def fill_from_around(batches: pd.DataFrame, block, context) -> None:
 def _names_of_hatch(batches: pd.DataFrame, texts, read) -> None:
     """Rows of pens below a hatch's own line: hatch and pen together are the name, where the pen alone comes twice."""
     if batches["name"].duplicated().any():
-        batches["name"] = [f"{read[text]['name']}, {name}" if read[text]["name"] and name else name
-                           for text, name in zip(texts, batches["name"], strict=True)]
+        batches["name"] = [
+            f"{read[text]['name']}, {name}" if read[text]["name"] and name else name
+            for text, name in zip(texts, batches["name"], strict=True)
+        ]
 
 
 def _said(text: str, context) -> dict:
@@ -57,13 +61,23 @@ def _said(text: str, context) -> dict:
             break
     words = tokens(text, context.language)
     for part in re.split(r"[,;:(]| - | – ", text):
-        roles = frozenset().union(*(token.roles for token in tokens(part, context.language))) if part.strip() else frozenset()
+        roles = (
+            frozenset().union(*(token.roles for token in tokens(part, context.language)))
+            if part.strip()
+            else frozenset()
+        )
         if roles & {"incubator", "hatcher"} and not roles & {"hatched"} and found["incubator"] is None:
             label, colon, rest = text.partition(":")
-            found["incubator"] = rest.strip() if colon and part.strip() == label.strip() and rest.strip() else part.strip()
+            found["incubator"] = (
+                rest.strip() if colon and part.strip() == label.strip() and rest.strip() else part.strip()
+            )
     for place, token in enumerate(words[:4]):
         if token.roles & {"batch", "hatch", "set"}:
-            near = [other for other in words[max(place - 1, 0):place + 3] if other.number is not None and other.number < 400]
+            near = [
+                other
+                for other in words[max(place - 1, 0) : place + 3]
+                if other.number is not None and other.number < 400
+            ]
             if near:
                 match = re.match(r"\W*((?:[^\W\d_]+\.?\s+)?(?:n[r.o°º]*\s*)?\d+\.?(?:\s+[^\W\d_]+)?)", text)
                 found["name"] = match[1].strip() if match else str(near[0].number)

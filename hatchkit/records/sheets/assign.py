@@ -13,7 +13,17 @@ from dataclasses import dataclass, field, replace
 import numpy as np
 
 from hatchkit.records.sheets.ledger import Account, Layout, account, evidence, layout_of
-from hatchkit.records.sheets.meanings import (COUNTS, DATES, ONCE, PLAIN, POSSIBLE, TEXTS, USUAL, WEAK, Look, Meaning, meanings)
+from hatchkit.records.sheets.meanings import (
+    COUNTS,
+    DATES,
+    ONCE,
+    PLAIN,
+    POSSIBLE,
+    USUAL,
+    Look,
+    Meaning,
+    meanings,
+)
 
 #: Readings tried for one table at most; sheets are small, and the likeliest come first.
 MOST_TRIED = 240
@@ -70,8 +80,11 @@ def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
         return [_fixed(fixed)]
     named = meanings(column.heading, column.group, language)
     if not column.filled:
-        return [*named[:1], Meaning("ignore", weight=0.0)] if named and named[0].weight >= PLAIN else [
-            Meaning("ignore", weight=0.0)]
+        return (
+            [*named[:1], Meaning("ignore", weight=0.0)]
+            if named and named[0].weight >= PLAIN
+            else [Meaning("ignore", weight=0.0)]
+        )
     kept = [meaning for meaning in (_with_values(meaning, column) for meaning in named) if meaning is not None]
     found = {(m.field, m.look, m.within): m for m in reversed(kept)}
     for extra in _by_values(column, bool(named)):
@@ -99,9 +112,16 @@ def _fixed(name: str) -> Meaning:
 
 def key_of(meaning: Meaning) -> str:
     """A reading as one word that answers.toml can keep: "dead@day7", "left@transfer", "pipped~within"."""
-    look = "+".join(filter(None, (f"day{meaning.look.day}" if meaning.look.day is not None else "",
-                                  f"look{meaning.look.order}" if meaning.look.order is not None else "",
-                                  "transfer" if meaning.look.transfer else "")))
+    look = "+".join(
+        filter(
+            None,
+            (
+                f"day{meaning.look.day}" if meaning.look.day is not None else "",
+                f"look{meaning.look.order}" if meaning.look.order is not None else "",
+                "transfer" if meaning.look.transfer else "",
+            ),
+        )
+    )
     return meaning.field + ("~within" if meaning.within else "") + (f"@{look}" if look else "")
 
 
@@ -116,7 +136,12 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             weight -= 1.0
         if column.running:
             weight -= 3.0
-        if name == "eggs_set" and np.nanmax(np.append(column.values, 0)) <= 1 or name == "eggs_set" and _all_texts(column):
+        if (
+            name == "eggs_set"
+            and np.nanmax(np.append(column.values, 0)) <= 1
+            or name == "eggs_set"
+            and _all_texts(column)
+        ):
             weight -= 3.0
     elif name in DATES:
         if column.share_date < 0.5:
@@ -142,7 +167,19 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
         if column.share_date > 0.5 or column.share_fraction > 0.5:
             return None
         weight += 0.5 if column.running else 0.0
-    elif name in ("breed", "species", "pen", "keeper", "notes", "what", "incubator", "hatcher", "result", "signs", "place"):
+    elif name in (
+        "breed",
+        "species",
+        "pen",
+        "keeper",
+        "notes",
+        "what",
+        "incubator",
+        "hatcher",
+        "result",
+        "signs",
+        "place",
+    ):
         if column.share_date > 0.5:
             return None
         if column.share_text < 0.5:
@@ -156,15 +193,24 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
         if name == "result" and column.share_fate > 0.6:
             weight += 1.0
     elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity"):
-        if column.share_date > 0.5 or column.share_text > 0.5 and column.share_count < 0.5 and name not in (
-                "stored_days", "flock_age_weeks"):
+        if (
+            column.share_date > 0.5
+            or column.share_text > 0.5
+            and column.share_count < 0.5
+            and name not in ("stored_days", "flock_age_weeks")
+        ):
             return None
     return replace(meaning, weight=weight)
 
 
 def tells_steps(column) -> bool:
     """Whether a column names steps of the work rather than what became of single eggs."""
-    return column.events > 0.5 and column.share_fate < 0.6 or column.sets > 0.05 and column.events + column.share_fate > 0.6
+    return (
+        column.events > 0.5
+        and column.share_fate < 0.6
+        or column.sets > 0.05
+        and column.events + column.share_fate > 0.6
+    )
 
 
 def _all_texts(column) -> bool:
@@ -176,8 +222,11 @@ def _by_values(column, named: bool) -> list[Meaning]:
     step = -2.0 if named else 0.0
     found = []
     if column.share_date >= 0.7:
-        found += [Meaning("set_at", weight=-0.5 + step), Meaning("hatch_at", weight=-1.0 + step),
-                  Meaning("look_at", weight=-2.0 + step)]
+        found += [
+            Meaning("set_at", weight=-0.5 + step),
+            Meaning("hatch_at", weight=-1.0 + step),
+            Meaning("look_at", weight=-2.0 + step),
+        ]
     elif column.birds >= 0.6:
         found += [Meaning("breed", weight=USUAL + 0.5 * step)]
     elif tells_steps(column):
@@ -194,12 +243,16 @@ def _by_values(column, named: bool) -> list[Meaning]:
             found += [Meaning("batch", weight=-1.0)]
     elif column.share_text >= 0.6:
         first = column.place == 0
-        found += [Meaning("batch", weight=(0.5 if first else -2.0) + step),
-                  Meaning("notes", weight=(0.4 if column.mean_length > 12 else -0.5) + step)]
+        found += [
+            Meaning("batch", weight=(0.5 if first else -2.0) + step),
+            Meaning("notes", weight=(0.4 if column.mean_length > 12 else -0.5) + step),
+        ]
     return found
 
 
-def best_reading(columns, language, fixed: dict | None = None, length: float = 21.0, need=("eggs_set", "set_at")) -> Reading:
+def best_reading(
+    columns, language, fixed: dict | None = None, length: float = 21.0, need=("eggs_set", "set_at")
+) -> Reading:
     """The joint reading of a table of batches.
 
     Parameters
@@ -249,7 +302,7 @@ def _in_order(choices):
                 step = options[pick].weight - options[pick + 1].weight
                 if deficit + step > 22.0:
                     continue
-                further = picks[:place] + (pick + 1,) + picks[place + 1:]
+                further = picks[:place] + (pick + 1,) + picks[place + 1 :]
                 if further not in seen:
                     seen.add(further)
                     heapq.heappush(heap, (deficit + step, further))
@@ -268,8 +321,8 @@ def _score(chosen, columns, values, everything, length, need):
     weight += _context(chosen, columns)
     within = any(meaning.field == "pipped" and meaning.within for meaning in chosen)
     options = []
-    for pipped_within in ({True, False} if "pipped" in names and ({"dis", "unhatched"} & set(names)) else {False}):
-        for culled_apart in ({True, False} if {"culled", "weak"} & set(names) else {False}):
+    for pipped_within in {True, False} if "pipped" in names and ({"dis", "unhatched"} & set(names)) else {False}:
+        for culled_apart in {True, False} if {"culled", "weak"} & set(names) else {False}:
             layout.pipped_within, layout.culled_apart = pipped_within, culled_apart
             result = account(layout, values, everything)
             prior = (1.0 if within else -1.0 if "dis" in names else 0.0) * (1 if pipped_within else -1)
@@ -299,7 +352,9 @@ def _context(chosen, columns) -> float:
 
 
 def _same(one: Meaning, other: Meaning) -> bool:
-    unused = {"ignore", "percent", "due", "laid_at"}
+    unused = {"ignore", "percent", "due", "laid_at", "notes"}
+    if {one.field, other.field} == {"date", "set_at"}:
+        return True
     return one.field == other.field and one.look == other.look or one.field in unused and other.field in unused
 
 

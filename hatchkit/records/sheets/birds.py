@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit.records.sheets.lexicon import cut, phrases
-from hatchkit.records.words import csv_rows, nearest_words
+from hatchkit.records.sheets.lexicon import _bare, cut, phrases
+from hatchkit.records.words import csv_rows, letters_apart, nearest_words
 
 #: A plain word for a bird ("duck", "Enten") outweighs the name of a breed.
 _KIND_WEIGHT = {"bird": 3.0, "breed": 1.0, "variety": 0.7, "abbreviation": 0.7}
+
+
+#: Names that are also plain words of other languages: they count only where nothing else is written.
+_ALONE = frozenset("and due house tom nun king kur paw peas pav do bo br ba oe ee rp ib sa wh kc pr her in la le mi no".split())
 
 
 @cache
@@ -17,7 +21,8 @@ def _names() -> dict[tuple[str, ...], list[tuple[str, float]]]:
     names: dict[tuple[str, ...], list[tuple[str, float]]] = {}
     for row in csv_rows("breeds"):
         share = float(row.get("share") or 1.0)
-        key = tuple(cut(row["name"]))
+        bare = _bare(row["name"])
+        key = (bare,) if bare.isalpha() else tuple(cut(row["name"]))
         if key:
             names.setdefault(key, []).append((row["species"], share * _KIND_WEIGHT.get(row["kind"], 1.0)))
     for row in csv_rows("species_names"):
@@ -43,9 +48,28 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
         return names[words]
     if len(words) == 1:
         word = words[0]
-        for ending in ("s", "es", "e", "n", "en", "er", "r", "i", "a", "y", "ar", "or", "ow", "k", "kat", "ek", "et", "erne"):
-            if word.endswith(ending) and len(word) - len(ending) >= 3 and (word[:-len(ending)],) in names:
-                return names[word[:-len(ending)],]
+        for ending in (
+            "s",
+            "es",
+            "e",
+            "n",
+            "en",
+            "er",
+            "r",
+            "i",
+            "a",
+            "y",
+            "ar",
+            "or",
+            "ow",
+            "k",
+            "kat",
+            "ek",
+            "et",
+            "erne",
+        ):
+            if word.endswith(ending) and len(word) - len(ending) >= 3 and (word[: -len(ending)],) in names:
+                return names[word[: -len(ending)],]
             if len(word) >= 4 and (word + ending,) in names:
                 return names[word + ending,]
         part = _in_compound(word)
@@ -53,7 +77,7 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
             return part
         if len(word) >= 7 and word not in phrases():
             near = nearest_words(word, _single())
-            if len(near) == 1 and near[0][0] == word[0] and abs(len(near[0]) - len(word)) <= 1:
+            if len(near) == 1 and near[0][0] == word[0] and letters_apart(near[0], word, 2) == 1:
                 return names[near[0],]
     elif words[-1].endswith("s") and (*words[:-1], words[-1][:-1]) in names:
         return names[*words[:-1], words[-1][:-1]]
@@ -63,8 +87,17 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
 @cache
 def _plain_birds() -> tuple[str, ...]:
     """Plain words for birds, longest first, that compounds are made with ("Laufenten", "landgans", "pulykakeltetés")."""
-    return tuple(sorted((key[0] for key, hits in _names().items() if len(key) == 1 and len(key[0]) >= 4
-                         and max(weight for _, weight in hits) >= _KIND_WEIGHT["bird"]), key=len, reverse=True))
+    return tuple(
+        sorted(
+            (
+                key[0]
+                for key, hits in _names().items()
+                if len(key) == 1 and len(key[0]) >= 4 and max(weight for _, weight in hits) >= _KIND_WEIGHT["bird"]
+            ),
+            key=len,
+            reverse=True,
+        )
+    )
 
 
 def _in_compound(word: str) -> list[tuple[str, float]] | None:
@@ -86,7 +119,7 @@ def species_in(text) -> dict[str, float]:
     words, found, place = tuple(cut(text))[:40], {}, 0
     while place < len(words):
         for length in range(min(_longest(), len(words) - place), 0, -1):
-            hits = _find(words[place:place + length])
+            hits = None if length == 1 < len(words) and words[place] in _ALONE else _find(words[place : place + length])
             if hits:
                 for species, weight in hits:
                     found[species] = found.get(species, 0.0) + weight

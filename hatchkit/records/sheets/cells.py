@@ -14,11 +14,34 @@ from hatchkit.records.words import plain
 MOST_EGGS = 100_000
 
 #: Roles that say what became of an egg.
-CLASSES = frozenset({"clear", "dead", "shell", "unhatched", "pipped", "hatched", "chicks", "culled", "weak", "rotten",
-                     "cracked", "removed", "left", "alive", "fertile", "set", "malpos", "fresh"})
+CLASSES = frozenset(
+    {
+        "clear",
+        "dead",
+        "shell",
+        "unhatched",
+        "pipped",
+        "hatched",
+        "chicks",
+        "culled",
+        "weak",
+        "rotten",
+        "cracked",
+        "removed",
+        "left",
+        "alive",
+        "fertile",
+        "set",
+        "malpos",
+        "fresh",
+        "out",
+    }
+)
 
-_ABOUT = re.compile(r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
-                    r"ok\.?|omkring|kb\.?)\s*(?=\d)")
+_ABOUT = re.compile(
+    r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
+    r"ok\.?|omkring|kb\.?)\s*(?=\d)"
+)
 _SUM = re.compile(r"\d+(?:\s*\+\s*\d+)+")
 _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
@@ -153,13 +176,16 @@ def _with_words(text: str, about: bool, language) -> Count:
     if (match := _OF.fullmatch(text)) and int(match[1]) <= int(match[2]) and len(match[2]) < 6:
         return Count(int(match[1]), "of", whole=int(match[2]))
     if match := re.match(r"(\d{1,3}(?:[.,']\d{3})|\d{1,6})(?:\s*\+\s*(\d{1,5}))?(?![\d./]|,\d)", text):
-        rest = text[match.end():].strip()
+        rest = text[match.end() :].strip()
         if re.match(r"[-–]\s*\d+$", rest):
             return Count(None, "range")
         number = int(re.sub(r"\D", "", match[1])) + int(match[2] or 0)
         found = mentions(rest, language)
-        return Count(_in_bounds(number, "").value, "unsure" if rest.startswith("?") else "about" if about else
-                     "remark" if re.search(r"[a-z]", rest) else "", tuple(found))
+        return Count(
+            _in_bounds(number, "").value,
+            "unsure" if rest.startswith("?") else "about" if about else "remark" if re.search(r"[a-z]", rest) else "",
+            tuple(found),
+        )
     first = text.split()[0].strip("(),.;:-")
     if first in cell_words("zero") and len(text.split()) <= 4:
         return Count(0, "remark", tuple(mentions(text, language)))
@@ -189,10 +215,14 @@ def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
     spelt = plain(str(text))[:600]
     spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: str(int(sums[1][:6]) + int(sums[2][:6])), spelt)
     within = False
-    for clause in re.split(r"[;,]|\.(?=\s|$)|\(|\)|\band\b|\bund\b|\bet\b|\ben\b|\be\b|\by\b|\bi\b|\ba\b|\boch\b|\bog\b|\bes\b",
-                           spelt):
-        parts = [token for token in tokens(clause, language)
-                 if token.number is not None or token.roles & (CLASSES | {"ofwhich", "day", "egg", "not", "zero"})]
+    for clause in re.split(
+        r"[;,]|\.(?=\s|$)|\(|\)|\band\b|\bund\b|\bet\b|\ben\b|\be\b|\by\b|\bi\b|\ba\b|\boch\b|\bog\b|\bes\b", spelt
+    ):
+        parts = [
+            token
+            for token in tokens(clause, language)
+            if token.number is not None or token.roles & (CLASSES | {"ofwhich", "day", "egg", "not", "zero"})
+        ]
         within = within or any("ofwhich" in token.roles for token in parts)
         found += _pairs(parts, within)
     return tuple(found)
@@ -246,7 +276,9 @@ def measure_of(cell, units: dict) -> tuple[float | None, str]:
             return None, "bad"
         number = float(match[1].replace(",", ".")) * factor
         return number, "unit" if factor != 1.0 else "unsure" if match[3] else ""
-    if match := re.fullmatch(r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis|a|do|til|tot)\s*(\d+(?:[.,]\d+)?)\s*([a-z]{0,10})\.?", text):
+    if match := re.fullmatch(
+        r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis|a|do|til|tot)\s*(\d+(?:[.,]\d+)?)\s*([a-z]{0,10})\.?", text
+    ):
         factor = units.get(match[3])
         if factor is not None and len(match[1]) < 7 and len(match[2]) < 7:
             return (float(match[1].replace(",", ".")) + float(match[2].replace(",", "."))) / 2 * factor, "range"

@@ -15,7 +15,7 @@ from hatchkit.records.sheets.logsheet import Entry, _mention
 from hatchkit.records.sheets.meanings import look_of
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 
-_STOPS = re.compile(r"(?<=[^\d\s])[.!;]\s+|(?<=\d)[.!;]\s+(?=[A-ZÄÖÜÉ])|\n")
+_STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
 
 
 def entries_of(block, context) -> list[Entry]:
@@ -37,13 +37,24 @@ def entries_of(block, context) -> list[Entry]:
         if heading:
             label = heading
             continue
-        for sentence in _STOPS.split(text):
+        for sentence in _parts(text, opened):
             entry = _entry(row, at, sentence, context)
             if entry is None:
                 continue
             _give_batch(entry, sentence, opened, label)
             found.append(entry)
     return found
+
+
+def _parts(text: str, opened: list) -> list[str]:
+    """The line, cut only where another batch is named or other birds are spoken of."""
+    parts: list[str] = []
+    for sentence in _STOPS.split(text):
+        if parts and not _name_in(sentence, opened) and not (species_in(sentence) and species_in(parts[-1])):
+            parts[-1] += "; " + sentence
+        else:
+            parts.append(sentence)
+    return parts
 
 
 def _dated(cells: list, context):
@@ -70,28 +81,55 @@ def _heading(text: str, day, context) -> str | None:
         return None
     found = tokens(text, context.language)
     roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
-    return text if roles & {"batch", "hatch"} and not roles & (CLASSES - {"hatched", "set"}) and any(
-        c.isdigit() for c in text) else None
+    return (
+        text
+        if roles & {"batch", "hatch"} and not roles & (CLASSES - {"hatched", "set"}) and any(c.isdigit() for c in text)
+        else None
+    )
 
 
 def _entry(row: int, at, sentence: str, context) -> Entry | None:
     if not sentence.strip():
         return None
-    found = list(tokens(sentence, context.language))
+    named = re.search(r"\b[^\W\d_]{3,}\s+([A-Z])\b(?!\d)", sentence)
+    bare = (
+        sentence.replace(named[0], named[0][:-1])
+        if named and tokens(named[0][:-1].strip()) and tokens(named[0][:-1].strip())[0].roles & {"batch", "hatch"}
+        else sentence
+    )
+    # In running text a word that only looks like a known one is another word.
+    found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
     entry = Entry(row, at, roles=roles, text=sentence.strip()[:300])
     look = look_of(found)
     entry.look = replace(look, order=None) if look.day is None and not roles & {"candle", "transfer"} else look
-    for mention in mentions(sentence, context.language):
-        _mention(entry, mention, remark=False)
+    for mention in mentions(bare, context.language):
+        if not (mention.roles & {"chicks"} and roles & {"dead", "culled", "sold"} and "hatched" not in roles):
+            _mention(entry, mention, remark=False)
     lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
-    starts = "set" in roles and not lost or bool(found) and "set" in found[0].roles or not lost and bool(species_in(sentence)) and (
-        bool(roles & {"batch"}) or bool(roles & {"incubator", "in", "broody", "set"}) and not roles & {"candle", "transfer"})
+    starts = (
+        "set" in roles
+        and not lost
+        or bool(found)
+        and "set" in found[0].roles
+        or not lost
+        and bool(species_in(sentence))
+        and (
+            bool(roles & {"batch"})
+            or bool(roles & {"incubator", "in", "broody", "set"})
+            and not roles & {"candle", "transfer"}
+        )
+    )
     if starts:
         eggs = _eggs_set(found)
         if eggs is not None:
             entry.counts = {"eggs_set": eggs}
             entry.roles |= {"set"}
+    hatching = roles & {"hatch", "hatched"} and not roles & {"candle", "transfer", "expected"}
+    if hatching and not entry.counts:
+        first = next((token.number for token in found if token.number is not None and token.number < 500), None)
+        if first is not None and look.day != first:
+            entry.counts["hatched"] = first
     if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"}:
         return None
     return entry
@@ -99,13 +137,17 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
 
 def _eggs_set(found) -> int | None:
     """The number of eggs in a sentence of setting: the one before the eggs, else the first that is no day."""
-    numbers = [(place, token.number) for place, token in enumerate(found)
-               if token.number is not None and not token.roles - {"word number"}
-               and not any("day" in other.roles for other in found[max(place - 1, 0):place + 2])]
+    numbers = [
+        (place, token.number)
+        for place, token in enumerate(found)
+        if token.number is not None
+        and not token.roles - {"word number"}
+        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
+    ]
     if not numbers:
         return None
     for place, number in numbers:
-        if any("egg" in token.roles for token in found[place:place + 5]):
+        if any("egg" in token.roles for token in found[place : place + 5]):
             return number
     return numbers[0][1]
 
@@ -120,8 +162,14 @@ def _name_in(sentence: str, opened: list) -> str | None:
     names = {batch["name"] for batch in opened}
     for place, word in enumerate(words[:-1]):
         token = tokens(word)
-        if token and token[0].roles & {"batch", "hatch"} and (len(words[place + 1]) <= 3 and (
-                words[place + 1].isdigit() or words[place + 1].isupper() or words[place + 1] in names)):
+        if (
+            token
+            and token[0].roles & {"batch", "hatch"}
+            and (
+                len(words[place + 1]) <= 3
+                and (words[place + 1].isdigit() or words[place + 1].isupper() or words[place + 1] in names)
+            )
+        ):
             return words[place + 1]
     if words and words[0] in names:
         return words[0]

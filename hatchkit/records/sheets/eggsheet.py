@@ -17,8 +17,14 @@ _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place
 
 def choose(columns, options, fixed: dict) -> list:
     """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
-    ranked = sorted(((-_fits(meaning, column), column.place, number) for column, found in zip(columns, options, strict=True)
-                     for number, meaning in enumerate(found)), key=lambda item: item[:2])
+    ranked = sorted(
+        (
+            (-_fits(meaning, column), column.place, number)
+            for column, found in zip(columns, options, strict=True)
+            for number, meaning in enumerate(found)
+        ),
+        key=lambda item: item[:2],
+    )
     chosen: list = [None] * len(columns)
     taken = set()
     for cost, place, number in ranked:
@@ -36,11 +42,30 @@ def choose(columns, options, fixed: dict) -> list:
 
 def _fits(meaning, column) -> float:
     name = meaning.field
-    if name in ("eggs_set", "clear", "dead", "left", "hatched", "dis", "fertile", "removed", "rotten", "cracked", "pipped"):
+    if name in (
+        "eggs_set",
+        "clear",
+        "dead",
+        "left",
+        "hatched",
+        "dis",
+        "fertile",
+        "removed",
+        "rotten",
+        "cracked",
+        "pipped",
+    ):
         return -100.0
     if name in ("result", "fate") and column.share_fate >= 0.5:
         return meaning.weight + 3.0
-    if name == "batch" and column.running and column.distinct == 1.0 or name == "egg" and column.distinct < 0.5 and not column.running:
+    if (
+        name == "batch"
+        and column.running
+        and column.distinct == 1.0
+        or name == "egg"
+        and column.distinct < 0.5
+        and not column.running
+    ):
         return meaning.weight - 3.0
     if name == "result" and column.share_fate < 0.3:
         return meaning.weight - 3.0
@@ -69,11 +94,15 @@ def read_eggs(block, chosen, context: Context) -> Part:
             frame[TEXT_FIELDS[name]] = typed.texts(cells)
         elif name in TIME_FIELDS:
             target = TIME_FIELDS[name]
-            frame[target], frame[f"{target}_hour"] = typed.times(cells, block.rows, context.day_first, context.year, mark)
+            frame[target], frame[f"{target}_hour"] = typed.times(
+                cells, block.rows, context.day_first, context.year, mark
+            )
         elif name in ("egg", "tray", "hen", "cock"):
             frame[name] = typed.texts(cells)
         elif name == "weight":
-            frame.setdefault("weights", {})[meaning.look.day or 0] = typed.measures(cells, block.rows, typed.GRAMS, mark)
+            frame.setdefault("weights", {})[meaning.look.day or 0] = typed.measures(
+                cells, block.rows, typed.GRAMS, mark
+            )
         elif name == "fate":
             fates.append((meaning.look, _words(cells, block.rows, context, mark)))
         elif name == "result":
@@ -85,8 +114,13 @@ def read_eggs(block, chosen, context: Context) -> Part:
     alone = "set_at" not in frame and "name" not in frame
     eggs["section"] = [section or (block.titles[-1] if block.titles and alone else "") for section in block.sections]
     eggs["sheet_row"] = block.rows
-    said = np.array([any(found[i] is not None for _, found in fates) or result is not None and result[i] is not None
-                     for i in range(n)], dtype=bool)
+    said = np.array(
+        [
+            any(found[i] is not None for _, found in fates) or result is not None and result[i] is not None
+            for i in range(n)
+        ],
+        dtype=bool,
+    )
     named = eggs["egg"].notna().to_numpy() if "egg" in eggs else np.zeros(n, bool)
     weighed = np.any([~np.isnan(grams) for grams in weights.values()], axis=0) if weights else np.zeros(n, bool)
     keep = said | named | weighed
@@ -102,10 +136,10 @@ def _words(cells, rows, context: Context, mark) -> list:
     known: dict = {}
     found = []
     for row, cell in zip(rows, cells, strict=True):
-        if is_empty(cell):
+        if cell == "" or is_empty(cell):
             found.append(None)
             continue
-        text = text_of(cell)
+        text = cell if type(cell) is str else text_of(cell)
         if text not in known:
             known[text] = fate_of(text, context.language)
         found.append(known[text])
@@ -136,8 +170,13 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
         last = result[i]
         if last is not None and not gone:
             _end_of_egg(i, last, looks, at_look, outcome)
-        elif last is not None and gone and last.fate in ("removed",) and outcome[i] is None and not any(
-                column[i] in ("clear", "dead", "removed") for column in at_look):
+        elif (
+            last is not None
+            and gone
+            and last.fate in ("removed",)
+            and outcome[i] is None
+            and not any(column[i] in ("clear", "dead", "removed") for column in at_look)
+        ):
             outcome[i] = "removed"
     part = _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd)
     fill_from_around(part.batches, block, context)
@@ -169,13 +208,35 @@ def _look_list(fates, result) -> list:
     """The looks of a sheet: its columns, and the days that the results name ("dead d7") where there are none."""
     looks = [(look, words) for look, words in fates]
     if looks:
-        order = sorted(range(len(looks)), key=lambda i: (looks[i][0].day if looks[i][0].day is not None else
-                                                         99 if looks[i][0].transfer else 7 * (looks[i][0].order or i + 1)))
+        order = sorted(
+            range(len(looks)),
+            key=lambda i: (
+                looks[i][0].day
+                if looks[i][0].day is not None
+                else 99
+                if looks[i][0].transfer
+                else 7 * (looks[i][0].order or i + 1)
+            ),
+        )
         return [looks[i] for i in order]
-    days = sorted({fate.look.day for fate in result if fate is not None and fate.look.day and fate.fate in (
-        "clear", "dead", "removed", "infertile")})
+    days = sorted(
+        {
+            fate.look.day
+            for fate in result
+            if fate is not None and fate.look.day and fate.fate in ("clear", "dead", "removed", "infertile")
+        }
+    )
     if days and len(days) <= 5:
         return [(Look(day=day), None) for day in days]
+    orders = sorted(
+        {
+            fate.look.order
+            for fate in result
+            if fate is not None and fate.look.order and fate.fate in ("clear", "dead", "removed", "infertile")
+        }
+    )
+    if orders and orders[-1] <= 4:
+        return [(Look(order=number), None) for number in range(1, orders[-1] + 1)]
     if any(fate is not None and (fate.fate == "clear" or fate.fate == "dead" and fate.early) for fate in result):
         return [(Look(order=1), None)]
     return []
@@ -203,13 +264,27 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
     m = len(groups)
     first = [int(np.flatnonzero(batch_of == place)[0]) for place in range(m)]
     batches = pd.DataFrame({"eggs_set": np.bincount(batch_of, minlength=m).astype(float)})
-    for name in ("name", *_ONE_PER_BATCH, "set_at", "set_at_hour", "taken_off_at", "taken_off_at_hour", "section", "due_at"):
+    for name in (
+        "name",
+        *_ONE_PER_BATCH,
+        "set_at",
+        "set_at_hour",
+        "taken_off_at",
+        "taken_off_at_hour",
+        "section",
+        "due_at",
+    ):
         if name in eggs:
             filled = eggs[name].groupby(batch_of).first()
             batches[name] = filled.reindex(range(m)).to_numpy()
     end = np.array(outcome, dtype=object)
-    for target, state in (("hatched", ("hatched", "culled")), ("culled", ("culled",)), ("pipped_dead", ("pipped_dead",)),
-                          ("dead_in_shell", ("dead",)), ("broken_infertile", ("infertile",))):
+    for target, state in (
+        ("hatched", ("hatched", "culled")),
+        ("culled", ("culled",)),
+        ("pipped_dead", ("pipped_dead",)),
+        ("dead_in_shell", ("dead",)),
+        ("broken_infertile", ("infertile",)),
+    ):
         batches[target] = np.bincount(batch_of, weights=np.isin(end, state), minlength=m)
     if not np.isin(end, ("infertile",)).any():
         batches = batches.drop(columns="broken_infertile")
@@ -218,12 +293,23 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
     for number, (look, _) in enumerate(looks):
         state = np.array(at_look[number], dtype=object)
         removed += np.isin(state, ("removed",))
-        counts = {name: np.bincount(batch_of, weights=np.isin(state, (name,)), minlength=m)
-                  for name in ("clear", "dead", "removed")}
+        counts = {
+            name: np.bincount(batch_of, weights=np.isin(state, (name,)), minlength=m)
+            for name in ("clear", "dead", "removed")
+        }
         for place in range(m):
-            rows.append(dict(place=place, day=np.nan if look.day is None else look.day, order=look.order or number + 1,
-                             transfer=look.transfer, at=np.datetime64("NaT", "us"), hour=False,
-                             **{name: counts[name][place] for name in counts}, derived=False))
+            rows.append(
+                dict(
+                    place=place,
+                    day=np.nan if look.day is None else look.day,
+                    order=look.order or number + 1,
+                    transfer=look.transfer,
+                    at=np.datetime64("NaT", "us"),
+                    hour=False,
+                    **{name: counts[name][place] for name in counts},
+                    derived=False,
+                )
+            )
     batches["removed"] = np.bincount(batch_of, weights=removed, minlength=m)
     batches["rest"], batches["broken"], batches["dis_derived"] = 0.0, False, False
     batches["row"] = [block.rows[0] if i >= len(block.rows) else eggs["sheet_row"].iloc[i] for i in first]
@@ -231,9 +317,19 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
     if not any(value is not None for value in outcome):
         batches[["hatched", "dead_in_shell", "pipped_dead"]] = np.nan
     names = ["candle1", "candle2", "transfer"]
-    table = pd.DataFrame({"place": batch_of, "egg": eggs.get("egg"), "hen": eggs.get("hen"), "cock": eggs.get("cock"),
-                          "tray": eggs.get("tray"), "weight_g": weights.get(min(weights)) if weights else np.nan,
-                          "outcome": outcome, "notes": eggs.get("notes"), "sheet_row": eggs["sheet_row"]})
+    table = pd.DataFrame(
+        {
+            "place": batch_of,
+            "egg": eggs.get("egg"),
+            "hen": eggs.get("hen"),
+            "cock": eggs.get("cock"),
+            "tray": eggs.get("tray"),
+            "weight_g": weights.get(min(weights)) if weights else np.nan,
+            "outcome": outcome,
+            "notes": eggs.get("notes"),
+            "sheet_row": eggs["sheet_row"],
+        }
+    )
     for number, name in enumerate(_names(looks)):
         if name in names:
             table[name] = at_look[number]
@@ -259,6 +355,17 @@ def _weights(table: pd.DataFrame, weights: dict) -> pd.DataFrame:
     """Weighings by day since setting, of single eggs."""
     if len(weights) < 1:
         return pd.DataFrame()
-    parts = [pd.DataFrame({"place": table["place"], "egg": table["egg"], "day": float(day), "grams": grams, "eggs_weighed": 1.0,
-                           "row": table["sheet_row"]})[~np.isnan(grams)] for day, grams in sorted(weights.items())]
+    parts = [
+        pd.DataFrame(
+            {
+                "place": table["place"],
+                "egg": table["egg"],
+                "day": float(day),
+                "grams": grams,
+                "eggs_weighed": 1.0,
+                "row": table["sheet_row"],
+            }
+        )[~np.isnan(grams)]
+        for day, grams in sorted(weights.items())
+    ]
     return pd.concat(parts, ignore_index=True)

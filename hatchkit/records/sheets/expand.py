@@ -12,8 +12,16 @@ from hatchkit.records.sheets.logsheet import class_of
 from hatchkit.records.sheets.shape import Block
 
 #: Class -> the English word that heads its column.
-_HEADING = {"clear": "clear", "dead": "dead", "removed": "removed", "pipped": "pipped", "dis": "dead in shell",
-            "hatched": "hatched", "left": "left", "culled": "culled"}
+_HEADING = {
+    "clear": "clear",
+    "dead": "dead",
+    "removed": "removed",
+    "pipped": "pipped",
+    "dis": "dead in shell",
+    "hatched": "hatched",
+    "left": "left",
+    "culled": "culled",
+}
 _ENDS = frozenset({"left", "unhatched", "result", "hatch", "hatched", "opened", "chicks", "shell"})
 
 
@@ -55,7 +63,11 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
     texts = [cell for cell in cells[:60] if not is_empty(cell)]
     words = [cell for cell in texts if isinstance(cell, str) and not cell.strip().isdigit()]
     roles = _roles(f"{group} {heading}", language)
-    if not words or len(words) < 0.4 * len(texts) or roles & {"notes", "breed", "species", "incubator", "pen", "batch", "set"}:
+    if (
+        not words
+        or len(words) < 0.4 * len(texts)
+        or roles & {"notes", "breed", "species", "incubator", "pen", "batch", "set"}
+    ):
         return []
     if not roles & (_ENDS | {"candle", "day", "transfer", "first", "second", "third"}) and roles:
         return []
@@ -68,10 +80,13 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
         for kind in kinds:
             found[kind] = found.get(kind, 0) + 1
     told = sum(bool(mentions(cell, language)) or _zero(cell) or _counted(cell, language) for cell in words)
-    if not found or told < 0.6 * len(words):
+    if not found or told < 0.5 * len(words):
         return []
-    if not several and (roles & {"hatched", "chicks"} or len(found) < 2 and (
-            roles & set(_HEADING) or not roles & {"candle", "day", "transfer", "left"})):
+    if not several and (
+        roles & {"hatched", "chicks"}
+        or len(found) < 2
+        and (roles & set(_HEADING) or not roles & {"candle", "day", "transfer", "left"})
+    ):
         return []
     return sorted(found, key=list(_HEADING).index)
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
 from hatchkit.records.sheets.shape import Block, starts_with_total
+from hatchkit.records.sheets.when import looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
 _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
@@ -25,8 +26,10 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     if len(spans) == 1 and _lies(reader, *spans[0]):
         yield _sideways(reader, *spans[0])
         return
-    labels = [{_key(row[column]) for row in reader.cells if column < len(row) and reader._labels(str(row[column]))}
-              for column, _ in spans]
+    labels = [
+        {_key(row[column]) for row in reader.cells if column < len(row) and reader._labels(str(row[column]))}
+        for column, _ in spans
+    ]
     apart = len(spans) > 1 and all(len(names & labels[0]) >= 0.6 * len(names) for names in labels[1:])
     records: list[dict] = []
     if apart:
@@ -47,7 +50,7 @@ def _lies(reader, column: int, right: int) -> bool:
     several = single = 0
     for row in reader.cells:
         if column < len(row) and isinstance(row[column], str) and reader._labels(row[column]):
-            values = sum(not is_empty(cell) for cell in row[column + 1:right])
+            values = sum(not is_empty(cell) for cell in row[column + 1 : right])
             several += values >= 2
             single += values == 1
     return several > single and several >= 3
@@ -79,9 +82,12 @@ def _sideways(reader, column: int, right: int) -> Block:
             block.titles.append(text_of(filled[0]))
             continue
         lines.append((row, text, group, values))
-    kept = [place for place in range(right - column - 1)
-            if sum(not is_empty(values[place]) for _, _, _, values in lines) >= 2
-            and not any(starts_with_total(values[place], reader.language) for _, _, _, values in lines)]
+    kept = [
+        place
+        for place in range(right - column - 1)
+        if sum(not is_empty(values[place]) for _, _, _, values in lines) >= 2
+        and not any(starts_with_total(values[place], reader.language) for _, _, _, values in lines)
+    ]
     for row, text, own, values in lines:
         block.headings.append(text.rstrip(" :"))
         block.groups.append(own)
@@ -126,14 +132,16 @@ def _forms(reader, spans) -> list[dict]:
             else:
                 state["record"]["title"] += " " + text
             continue
-        if state.pop("blank", False) and all(not (reader.roles(label) <= {"dead", "clear", "left", "alive", "removed"})
-                                             for label, _ in pairs):
+        if state.pop("blank", False) and all(
+            not (reader.roles(label) <= {"dead", "clear", "left", "alive", "removed"}) for label, _ in pairs
+        ):
             state["group"] = ""
         for label, value in pairs:
             key = (label, state["group"])
             if state["record"] is None or key in state["record"]["items"]:
-                if state["record"] is not None and (key != next(iter(state["record"]["items"]))
-                                                    and len(state["record"]["items"]) < 3):
+                if state["record"] is not None and (
+                    key != next(iter(state["record"]["items"])) and len(state["record"]["items"]) < 3
+                ):
                     continue
                 fresh(state["record"]["title"] if state["record"] and not state["record"]["items"] else "", row + 1)
                 key = (label, "")
@@ -143,15 +151,22 @@ def _forms(reader, spans) -> list[dict]:
 
 def _starts(reader, text: str) -> bool:
     """Whether a line names a batch ("Hatch 3"), so that a new form starts."""
-    return bool(reader.roles(text) & {"batch"}) or bool(reader.roles(text) & {"hatch"}) and any(c.isdigit() for c in text)
+    return (
+        bool(reader.roles(text) & {"batch"}) or bool(reader.roles(text) & {"hatch"}) and any(c.isdigit() for c in text)
+    )
 
 
 def _mini_heading(reader, cells, places) -> bool:
     """A row of headings within a form ("Candling | clear | dead | left")."""
     if len(places) < 3:
         return False
-    kinds = [reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]]
+    kinds = [
+        reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]
+    ]
     classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date"}
+    texts = [text_of(cells[place]) for place in places]
+    if len(set(texts)) < len(texts) or any(looks_like_date(text) for text in texts):
+        return False
     return len(kinds) == len(places) and sum(bool(roles & classes) for roles in kinds) >= 2
 
 
@@ -174,17 +189,21 @@ def _pairs(reader, cells, spans):
         if not isinstance(label, str) or not label.strip():
             continue
         head, colon, tail = label.partition(":")
-        if not reader._labels(label) and (colon and tail.strip() or not any(
-                not is_empty(cell) for cell in cells[column + 1:right])):
+        if not reader._labels(label) and (
+            colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
+        ):
             continue
         if colon and tail.strip() and not tail.strip().startswith("/"):
             yield head.strip(), tail.strip()
             continue
-        values = [cell for cell in cells[column + 1:right] if not is_empty(cell) and not _is_line(cell)]
+        values = [cell for cell in cells[column + 1 : right] if not is_empty(cell) and not _is_line(cell)]
         if not values:
             continue
-        value = values[0] if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:]) \
+        value = (
+            values[0]
+            if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
             else " ".join(text_of(cell) for cell in values)
+        )
         yield head.strip() if colon else label.strip(), value
 
 
@@ -200,8 +219,27 @@ def _as_block(reader, records: list[dict]) -> Block:
             keys.setdefault((label.strip().lower(), group.strip().lower()), (label, group))
     columns = []
     for key in keys:
-        columns.append([next((value for (label, group), value in record["items"].items()
-                              if (label.strip().lower(), group.strip().lower()) == key), "") for record in records])
-    return Block("form", reader.grid.file, reader.grid.sheet, [label for label, _ in keys.values()],
-                 [group for _, group in keys.values()], columns, [record["row"] for record in records],
-                 sections=[record["title"] for record in records], heading_row=records[0]["row"])
+        columns.append(
+            [
+                next(
+                    (
+                        value
+                        for (label, group), value in record["items"].items()
+                        if (label.strip().lower(), group.strip().lower()) == key
+                    ),
+                    "",
+                )
+                for record in records
+            ]
+        )
+    return Block(
+        "form",
+        reader.grid.file,
+        reader.grid.sheet,
+        [label for label, _ in keys.values()],
+        [group for _, group in keys.values()],
+        columns,
+        [record["row"] for record in records],
+        sections=[record["title"] for record in records],
+        heading_row=records[0]["row"],
+    )

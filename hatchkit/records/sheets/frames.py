@@ -54,6 +54,8 @@ def tidy(table: pd.DataFrame, kind: str, zone: str, found: list, *, extra: bool 
         Keep further columns of text (the person's own) behind the documented ones.
     """
     n = len(table)
+    if kind == "batches" and "flock" not in table and "pen" in table:
+        table = table.assign(flock=table["pen"])
     columns = {}
     for name, _, form in facts_of(kind):
         columns[name] = _typed(table[name], form, zone, found, table) if name in table else _blank(form, n)
@@ -67,8 +69,25 @@ def tidy(table: pd.DataFrame, kind: str, zone: str, found: list, *, extra: bool 
 
 
 #: Columns of the assembly that are no business of the person's.
-_INNER = frozenset({"titles", "kind", "section", "rest", "broken", "dis_derived", "yearless", "set_at_blank", "part", "hatch_name",
-                    "species_how", "due_at", "place", "derived", "species_text"})
+_INNER = frozenset(
+    {
+        "titles",
+        "kind",
+        "section",
+        "rest",
+        "broken",
+        "dis_derived",
+        "yearless",
+        "set_at_blank",
+        "part",
+        "hatch_name",
+        "species_how",
+        "due_at",
+        "place",
+        "derived",
+        "species_text",
+    }
+)
 
 
 def _typed(values: pd.Series, form: str, zone: str, found: list, table: pd.DataFrame) -> pd.Series:
@@ -107,6 +126,15 @@ def to_utc(wall: pd.Series, zone: str, found: list, table: pd.DataFrame, column:
         for place in np.flatnonzero(mask)[:12]:
             row = table.iloc[place]
             line = row.get("sheet_row", row.get("row"))
-            found.append(problem("doubtful", code=code, facts=dict(time=str(wall.iloc[place])), file=row.get("file", ""),
-                                 sheet=row.get("sheet", ""), row=None if line is None else int(line), column=column))
+            found.append(
+                problem(
+                    "doubtful",
+                    code=code,
+                    facts=dict(time=str(wall.iloc[place])),
+                    file=row.get("file", ""),
+                    sheet=row.get("sheet", ""),
+                    row=None if line is None else int(line),
+                    column=column,
+                )
+            )
     return first.dt.tz_convert("UTC").astype(TIME)

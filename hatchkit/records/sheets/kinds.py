@@ -25,10 +25,14 @@ def kind_of(block, columns, options) -> str:
         return own
     first = [found[0].field if found else "ignore" for found in options]
     possible = [{meaning.field for meaning in found if meaning.weight > -2.5} for found in options]
-    fates = [column for column, fields in zip(columns, possible, strict=True)
-             if column.share_fate >= 0.6 and column.filled and fields & {"fate", "result", "what", "notes", "species"}]
-    counted = [column for column, name in zip(columns, first, strict=True)
-               if name in _LOSSES and column.share_count > 0.5]
+    fates = [
+        column
+        for column, fields in zip(columns, possible, strict=True)
+        if column.share_fate >= 0.6 and column.filled and fields & {"fate", "result", "what", "notes", "species"}
+    ]
+    counted = [
+        column for column, name in zip(columns, first, strict=True) if name in _LOSSES and column.share_count > 0.5
+    ]
     if _is_diary(block, columns, counted):
         return "lines"
     if fates and len(block.rows) >= 4 and len(counted) <= 1 and not _has_events(columns, first):
@@ -63,8 +67,17 @@ def _is_diary(block, columns, counted) -> bool:
     """A day and a text, and nothing else: a diary that has headings."""
     filled = [column for column in columns if column.filled]
     texts = [column for column in filled if column.share_text > 0.6 and column.mean_length > 18]
-    return block.shape == "table" and len(filled) <= 3 and len(texts) == 1 and not counted and all(
-        column.share_date > 0.6 or column is texts[0] or column.share_count > 0.6 or column.share_text > 0.6 for column in filled)
+    return (
+        block.shape == "table"
+        and len(filled) <= 3
+        and len(texts) == 1
+        and not counted
+        and any(column.share_date > 0.6 for column in filled)
+        and all(
+            column.share_date > 0.6 or column is texts[0] or column.share_count > 0.6 or column.share_text > 0.6
+            for column in filled
+        )
+    )
 
 
 def _is_log(block, columns, first, possible, counted) -> bool:
@@ -72,12 +85,15 @@ def _is_log(block, columns, first, possible, counted) -> bool:
     if block.shape in ("form", "sideways") or len(block.rows) < 3:
         return False
     events = _has_events(columns, first)
-    dated = any(name in ("date", "look_at", "look_day") or "date" in fields
-                for name, fields in zip(first, possible, strict=True))
+    dated = any(
+        name in ("date", "look_at", "look_day") or "date" in fields
+        for name, fields in zip(first, possible, strict=True)
+    )
     if not dated:
         return False
-    set_at = any(name == "set_at" and column.filled >= 0.6 * len(block.rows)
-                 for column, name in zip(columns, first, strict=True))
+    set_at = any(
+        name == "set_at" and column.filled >= 0.6 * len(block.rows) for column, name in zip(columns, first, strict=True)
+    )
     if events and (counted or any("notes" in fields for fields in possible)):
         return not set_at or _repeats(columns, first)
     return bool(counted) and not set_at and _repeats(columns, first)

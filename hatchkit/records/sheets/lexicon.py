@@ -15,12 +15,43 @@ from hatchkit.records.words import csv_rows, nearest_words, plain
 LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
 
 #: Endings that the same word may carry (plural, case, gender), longest first.
-_ENDINGS = ("ych", "ami", "ene", "ede", "nes", "en", "er", "es", "em", "et", "an", "ow", "ek", "ok", "ak", "ot", "ja",
-            "at", "s", "e", "n", "y", "i", "a", "o", "t", "k", "r", "u")
-_NOTHING = frozenset("the of at a and or for with from by von der die das dem den des und im bei am zu le la les de du des "
-                     "a au aux et en van het een bij na el los las del y con por il lo gli di e al alla dello o os as do "
-                     "da dos das w z na do u i v ve s se och med vid pa efter til og ved az es utan after before nach "
-                     "apres despues dopo depois po til only just my our".split())
+_ENDINGS = (
+    "ych",
+    "ami",
+    "ene",
+    "ede",
+    "nes",
+    "en",
+    "er",
+    "es",
+    "em",
+    "et",
+    "an",
+    "ow",
+    "ek",
+    "ok",
+    "ak",
+    "ot",
+    "ja",
+    "at",
+    "s",
+    "e",
+    "n",
+    "y",
+    "i",
+    "a",
+    "o",
+    "t",
+    "k",
+    "r",
+    "u",
+)
+_NOTHING = frozenset(
+    "the of at a and or for with from by von der die das dem den des und im bei am zu le la les de du des "
+    "a au aux et en van het een bij na el los las del y con por il lo gli di e al alla dello o os as do "
+    "da dos das w z na do u i v ve s se och med vid pa efter til og ved az es utan after before nach "
+    "apres despues dopo depois po til only just my our".split()
+)
 
 
 @dataclass(frozen=True)
@@ -52,8 +83,9 @@ def phrases() -> dict[str, dict[str, frozenset]]:
     """Phrase -> role -> languages that use it so."""
     found: dict[str, dict[str, set]] = {}
     for row in csv_rows("sheet_words"):
-        for words in row["words"].split(" / "):
-            key = " ".join(cut(words)) or plain(words)
+        # The whole row is made plain at once, and a single word needs no cutting: six thousand phrases are read at start.
+        for words in _bare(row["words"]).split(" / "):
+            key = words if words.isalpha() else " ".join(cut(words)) or plain(words)
             found.setdefault(key, {}).setdefault(row["role"], set()).add(row["language"])
     return {key: {role: frozenset(names) for role, names in roles.items()} for key, roles in found.items()}
 
@@ -61,8 +93,9 @@ def phrases() -> dict[str, dict[str, frozenset]]:
 @cache
 def cell_words(role: str) -> frozenset:
     """The whole contents of cells that mean `role` (unknown, zero, all, yes), as `plain` gives them."""
-    return frozenset(plain(words) for row in csv_rows("sheet_words") if row["role"] == role
-                     for words in row["words"].split(" / "))
+    return frozenset(
+        plain(words) for row in csv_rows("sheet_words") if row["role"] == role for words in row["words"].split(" / ")
+    )
 
 
 @cache
@@ -120,15 +153,15 @@ def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
 
 
 def _token_at(words: list[str], place: int, language):
+    if words[place].isdigit():
+        return Token(words[place], number=int(words[place]) if len(words[place]) < 6 else None), 1
     for length in range(min(_longest(), len(words) - place), 0, -1):
-        phrase = " ".join(words[place:place + length])
+        phrase = " ".join(words[place : place + length])
         if phrase in phrases():
             if length == 1 and phrase in _NOTHING and not _says(phrase, language):
                 return None, 1
             return _known(phrase, phrases()[phrase], language), length
     word = words[place]
-    if word.isdigit():
-        return Token(word, number=int(word) if len(word) < 6 else None), 1
     ordinal = re.fullmatch(r"(\d+)[a-z]+", word)
     if ordinal:
         names = {1: "first", 2: "second", 3: "third", 4: "fourth"}
@@ -173,8 +206,12 @@ def _unknown(word: str, language) -> Token:
     parts = _compound(word)
     if parts:
         roles = [_known(part, phrases()[part], language) for part in parts]
-        return Token(word, frozenset().union(*(t.roles for t in roles)),
-                     frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages, guessed=False)
+        return Token(
+            word,
+            frozenset().union(*(t.roles for t in roles)),
+            frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
+            guessed=False,
+        )
     if len(word) >= 5:
         near = nearest_words(word, [key for keys in _by_length().values() for key in keys if len(key) >= 5])
         merged = _roles_in(_merge(near), language)
@@ -200,7 +237,7 @@ def _merge(keys) -> dict:
 def _stems(word: str):
     known = phrases()
     for ending in _ENDINGS:
-        stem = word[:-len(ending)] if word.endswith(ending) else None
+        stem = word[: -len(ending)] if word.endswith(ending) else None
         if stem and len(stem) >= 4 and stem in known:
             yield stem
     for ending in ("s", "e", "en", "er", "n", "a", "t"):
@@ -224,7 +261,7 @@ def _compound(word: str) -> tuple[str, ...]:
                 continue
             for link in ("", "s", "n", "e", "en"):
                 if text[size:].startswith(link):
-                    tail = rest(text[size + len(link):], depth - 1)
+                    tail = rest(text[size + len(link) :], depth - 1)
                     if tail:
                         return (head, *tail)
         return None

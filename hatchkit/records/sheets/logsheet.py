@@ -19,9 +19,24 @@ from hatchkit.records.sheets.meanings import Look, look_of
 from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, _filled_down
 
 #: Class of eggs in words -> what it is in the ledger of a batch.
-_CLASS = (("pipped", "pipped"), ("shell", "dis"), ("unhatched", "dis"), ("culled", "culled"), ("clear", "clear"),
-          ("dead", "dead"), ("rotten", "removed"), ("cracked", "removed"), ("removed", "removed"), ("hatched", "hatched"),
-          ("chicks", "hatched"), ("left", "left"), ("alive", "left"), ("fertile", "left"), ("set", "eggs_set"))
+_CLASS = (
+    ("pipped", "pipped"),
+    ("shell", "dis"),
+    ("unhatched", "dis"),
+    ("culled", "culled"),
+    ("clear", "clear"),
+    ("dead", "dead"),
+    ("rotten", "removed"),
+    ("cracked", "removed"),
+    ("removed", "removed"),
+    ("hatched", "hatched"),
+    ("chicks", "hatched"),
+    ("left", "left"),
+    ("alive", "left"),
+    ("fertile", "left"),
+    ("set", "eggs_set"),
+    ("out", "hatched"),
+)
 
 
 @dataclass
@@ -108,9 +123,21 @@ def read_log(block, chosen, context: Context) -> Part:
     return _batches(block, entries, context, odd)
 
 
-_LEDGER = {"eggs_set": "eggs_set", "clear": "clear", "dead": "dead", "left": "left", "fertile": "left", "removed": "removed",
-           "rotten": "removed", "cracked": "removed", "pipped": "pipped", "dis": "dis", "unhatched": "dis", "hatched": "hatched",
-           "culled": "culled"}
+_LEDGER = {
+    "eggs_set": "eggs_set",
+    "clear": "clear",
+    "dead": "dead",
+    "left": "left",
+    "fertile": "left",
+    "removed": "removed",
+    "rotten": "removed",
+    "cracked": "removed",
+    "pipped": "pipped",
+    "dis": "dis",
+    "unhatched": "dis",
+    "hatched": "hatched",
+    "culled": "culled",
+}
 
 
 def _words(entry: Entry, text, name: str, context: Context) -> None:
@@ -139,9 +166,15 @@ def _mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
     counts = entry.counts
+    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"}:
+        return "note"
     if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
         return "set"
-    if "set" in entry.roles and not entry.roles & {"candle", "hatched"} and not counts.keys() & {"clear", "dead", "hatched"}:
+    if (
+        "set" in entry.roles
+        and not entry.roles & {"candle", "hatched"}
+        and not counts.keys() & {"clear", "dead", "hatched"}
+    ):
         return "set"
     if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
         return "hatch"
@@ -201,8 +234,13 @@ def _batches(block, entries: list[Entry], context: Context, odd) -> Part:
     for entry in entries:
         step = step_of(entry)
         name = entry.batch
-        if step == "set" and (name is None or name not in by_name or by_name[name].set_at is not None and
-                              by_name[name].eggs is not None and entry.counts.keys() & {"eggs_set", "left"}):
+        if step == "set" and (
+            name is None
+            or name not in by_name
+            or by_name[name].set_at is not None
+            and by_name[name].eggs is not None
+            and entry.counts.keys() & {"eggs_set", "left"}
+        ):
             current = _Open(entry, name)
             batches.append(current)
             if name is not None:
@@ -216,7 +254,9 @@ def _batches(block, entries: list[Entry], context: Context, odd) -> Part:
             block.skipped.append((entry.row, "note", entry.text[:200]))
             continue
         current.take(entry, step)
-    return _as_part(block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd)
+    return _as_part(
+        block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
+    )
 
 
 def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
@@ -232,16 +272,36 @@ def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
         derived = False
         if inside is not None and "hatched" in end and "dis" not in end and ordered and "left" in ordered[-1][2]:
             end["dis"], derived = max(int(inside) - sum(end.values()) + end.get("culled", 0), 0), True
-        told = inside - end.get("hatched", 0) - end.get("dis", 0) - end.get("pipped", 0) - end.get("removed", 0) \
-            if inside is not None else np.nan
-        removed = end.get("removed", 0) + sum(row["removed"] or 0 for row in looks if row["place"] == place
-                                              and not np.isnan(row["removed"]))
-        rows.append({**batch.fields, "name": batch.name, "set_at": batch.set_at, "set_at_hour": _hour(batch.set_at),
-                     "taken_off_at": batch.hatch_at, "taken_off_at_hour": _hour(batch.hatch_at), "eggs_set": batch.eggs,
-                     "hatched": end.get("hatched"), "dead_in_shell": end.get("dis"), "pipped_dead": end.get("pipped"),
-                     "culled": end.get("culled"), "removed": removed or None, "dis_derived": derived,
-                     "clear_end": end.get("clear"), "rest": told, "broken": False, "notes": "; ".join(batch.notes) or None,
-                     "row": batch.row})
+        told = (
+            inside - end.get("hatched", 0) - end.get("dis", 0) - end.get("pipped", 0) - end.get("removed", 0)
+            if inside is not None
+            else np.nan
+        )
+        removed = end.get("removed", 0) + sum(
+            row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
+        )
+        rows.append(
+            {
+                **batch.fields,
+                "name": batch.name,
+                "set_at": batch.set_at,
+                "set_at_hour": _hour(batch.set_at),
+                "taken_off_at": batch.hatch_at,
+                "taken_off_at_hour": _hour(batch.hatch_at),
+                "eggs_set": batch.eggs,
+                "hatched": end.get("hatched"),
+                "dead_in_shell": end.get("dis"),
+                "pipped_dead": end.get("pipped"),
+                "culled": end.get("culled"),
+                "removed": removed or None,
+                "dis_derived": derived,
+                "clear_end": end.get("clear"),
+                "rest": told,
+                "broken": False,
+                "notes": "; ".join(batch.notes) or None,
+                "row": batch.row,
+            }
+        )
     frame = pd.DataFrame(rows)
     if frame.empty:
         return Part(frame, pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
@@ -281,10 +341,20 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     elif inside is not None:
         inside -= out
     nan = float("nan")
-    looks.append(dict(place=place, day=nan if entry.look.day is None or entry.at is not None else entry.look.day,
-                      order=number + 1, transfer=transfer, at=np.datetime64("NaT", "us") if entry.at is None else
-                      np.datetime64(entry.at, "us"), hour=_hour(entry.at), clear=nan if clear is None else clear,
-                      dead=nan if dead is None else dead, removed=nan if removed is None else removed, derived=derived))
+    looks.append(
+        dict(
+            place=place,
+            day=nan if entry.look.day is None or entry.at is not None else entry.look.day,
+            order=number + 1,
+            transfer=transfer,
+            at=np.datetime64("NaT", "us") if entry.at is None else np.datetime64(entry.at, "us"),
+            hour=_hour(entry.at),
+            clear=nan if clear is None else clear,
+            dead=nan if dead is None else dead,
+            removed=nan if removed is None else removed,
+            derived=derived,
+        )
+    )
     return inside
 
 

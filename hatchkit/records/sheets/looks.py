@@ -9,8 +9,11 @@ from hatchkit.problems import problem
 
 COLUMNS = ["batch", "look", "name", "looked_at", "day", "clear", "dead", "removed"]
 #: Look -> (its date, its clears, its dead) among the columns of batches.
-WIDE = {"candle1": ("candle1_at", "clear1", "dead1"), "candle2": ("candle2_at", "clear2", "dead2"),
-        "transfer": ("transfer_at", "clear3", "dead3")}
+WIDE = {
+    "candle1": ("candle1_at", "clear1", "dead1"),
+    "candle2": ("candle2_at", "clear2", "dead2"),
+    "transfer": ("transfer_at", "clear3", "dead3"),
+}
 #: Looks closer than this are one look.
 SAME_HOURS = 36
 
@@ -48,16 +51,37 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
         if len(blank):
             names = list(dict.fromkeys(batches["batch"].to_numpy()[blank["place"].to_numpy(int)]))
             first = batches.iloc[int(blank["place"].iloc[0])]
-            found.append(problem("note", code="look_without_date", facts=dict(batches=names), file=first["file"],
-                                 sheet=first["sheet"], row=int(first["row"])))
+            found.append(
+                problem(
+                    "note",
+                    code="look_without_date",
+                    facts=dict(batches=names),
+                    file=first["file"],
+                    sheet=first["sheet"],
+                    row=int(first["row"]),
+                )
+            )
     end, kept = _take_off(batches, noon, figures, found)
-    hatch = pd.DataFrame({"place": np.arange(len(batches)), "looked_at": end, "transfer": False, "sort": 2, "order": 99,
-                          "clear": np.nan, "dead": np.nan, "removed": np.nan, "assumed": ~kept})
+    hatch = pd.DataFrame(
+        {
+            "place": np.arange(len(batches)),
+            "looked_at": end,
+            "transfer": False,
+            "sort": 2,
+            "order": 99,
+            "clear": np.nan,
+            "dead": np.nan,
+            "removed": np.nan,
+            "assumed": ~kept,
+        }
+    )
     parts.append(hatch)
     table = pd.concat(parts, ignore_index=True).sort_values(["place", "sort", "looked_at", "order"], kind="stable")
     table["hatch"] = table["sort"] == 2
     table = _one_per_day(table)
-    table["day"] = (table["looked_at"].to_numpy() - noon.to_numpy()[table["place"].to_numpy(int)]) / np.timedelta64(1, "D")
+    table["day"] = (table["looked_at"].to_numpy() - noon.to_numpy()[table["place"].to_numpy(int)]) / np.timedelta64(
+        1, "D"
+    )
     table["name"] = _named(table, figures["transfer_day"].to_numpy(float))
     table = table.sort_values(["place", "looked_at", "sort"], kind="stable").reset_index(drop=True)
     table["look"] = table.groupby("place").cumcount() + 1
@@ -69,7 +93,11 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
 def _noon(times: pd.Series, hours) -> pd.Series:
     """Noon where no hour was written."""
     times = pd.to_datetime(times)
-    kept = pd.Series(False, times.index) if hours is None else pd.Series(hours).fillna(False).astype(bool).set_axis(times.index)
+    kept = (
+        pd.Series(False, times.index)
+        if hours is None
+        else pd.Series(hours).fillna(False).astype(bool).set_axis(times.index)
+    )
     return times.where(kept | times.isna(), times + pd.Timedelta(hours=12))
 
 
@@ -79,7 +107,9 @@ def _usual_day(table: pd.DataFrame, figures: pd.DataFrame) -> np.ndarray:
     first, second = figures["candle1_day"].to_numpy(float), figures["candle2_day"].to_numpy(float)
     last = figures["transfer_day"].to_numpy(float)
     many = order > 2
-    step = np.where(many, second + (last - second) * (order - 2) / np.maximum(order - 1, 2), np.where(order > 1, second, first))
+    step = np.where(
+        many, second + (last - second) * (order - 2) / np.maximum(order - 1, 2), np.where(order > 1, second, first)
+    )
     return np.where(table["transfer"].astype(bool), last, step)
 
 
@@ -94,16 +124,28 @@ def _take_off(batches: pd.DataFrame, noon: pd.Series, figures: pd.DataFrame, fou
     blank = written.isna()
     if blank.any():
         first = batches[blank].iloc[0]
-        found.append(problem("note", code="hatch_without_date", facts=dict(batches=list(batches.loc[blank, "batch"])),
-                             file=first["file"], sheet=first["sheet"], row=int(first["row"])))
+        found.append(
+            problem(
+                "note",
+                code="hatch_without_date",
+                facts=dict(batches=list(batches.loc[blank, "batch"])),
+                file=first["file"],
+                sheet=first["sheet"],
+                row=int(first["row"]),
+            )
+        )
     return written.fillna(usual).to_numpy(), written.notna().to_numpy()
 
 
 def _one_per_day(table: pd.DataFrame) -> pd.DataFrame:
     """Looks of one batch within a day and a half are one; their counts are added."""
     table = table.reset_index(drop=True)
-    near = (table["place"].eq(table["place"].shift()) & ~table["hatch"] & ~table["hatch"].shift(fill_value=True)
-            & ((table["looked_at"] - table["looked_at"].shift()).abs() <= pd.Timedelta(hours=SAME_HOURS)))
+    near = (
+        table["place"].eq(table["place"].shift())
+        & ~table["hatch"]
+        & ~table["hatch"].shift(fill_value=True)
+        & ((table["looked_at"] - table["looked_at"].shift()).abs() <= pd.Timedelta(hours=SAME_HOURS))
+    )
     if not near.any():
         return table
     group = (~near).cumsum()
@@ -114,20 +156,20 @@ def _one_per_day(table: pd.DataFrame) -> pd.DataFrame:
     return kept.reset_index(drop=True)
 
 
-def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> list[str]:
-    names, number, place, moved = [], 0, -1, False
-    has_transfer = table.groupby("place")["transfer"].any()
-    for row in table.itertuples():
-        if row.place != place:
-            place, number, moved = row.place, 0, bool(has_transfer[row.place])
-        if row.hatch:
-            names.append("hatch")
-        elif row.transfer or not moved and row.day >= transfer_day[row.place] - 0.5:
-            names.append("transfer")
-            moved = True
-        else:
-            number += 1
-            names.append(f"candle{number}")
+def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> np.ndarray:
+    """candle1, candle2, ... in order; the move named so, else the first look late enough, is transfer; hatch is last."""
+    place = table["place"].to_numpy(int)
+    hatch, said = table["hatch"].to_numpy(bool), table["transfer"].to_numpy(bool)
+    told = np.zeros(place.max() + 1, bool)
+    told[place[said]] = True
+    late = ~hatch & ~told[place] & (table["day"].to_numpy(float) >= transfer_day[place] - 0.5)
+    first = np.zeros(len(table), bool)
+    first[pd.Series(place)[late].drop_duplicates().index.to_numpy()] = True
+    moved = said | first
+    number = pd.Series(~hatch & ~moved).groupby(place).cumsum().to_numpy(int)
+    names = np.array([f"candle{count}" for count in range(number.max() + 1)], dtype=object)[number]
+    names[moved] = "transfer"
+    names[hatch] = "hatch"
     return names
 
 

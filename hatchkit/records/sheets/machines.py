@@ -38,7 +38,15 @@ def machines_of(batches: pd.DataFrame, settings: dict):
     if not blank.any():
         return names.astype(TEXT), []
     first = batches[blank].iloc[0]
-    found = [problem("note" if default or blank.all() else "doubtful", code="machine_taken" if default else "machine_missing",
-                     facts=dict(batches=list(batches.loc[blank, "batch"]), machine=str(default or "")), file=first["file"],
-                     sheet=first["sheet"], row=int(first["row"]), column="incubator")]
+    found = [
+        problem(
+            "note" if default or blank.all() else "doubtful",
+            code="machine_taken" if default else "machine_missing",
+            facts=dict(batches=list(batches.loc[blank, "batch"]), machine=str(default or "")),
+            file=first["file"],
+            sheet=first["sheet"],
+            row=int(first["row"]),
+            column="incubator",
+        )
+    ]
     return (names.fillna(str(default)) if default else names).astype(TEXT), found

@@ -13,35 +13,167 @@ from hatchkit.records.sheets.lexicon import Token, tokens
 PLAIN, USUAL, POSSIBLE, WEAK = 4.0, 2.5, 1.0, -1.5
 
 #: Fields that hold a number of eggs.
-COUNTS = ("eggs_set", "clear", "dead", "left", "fertile", "removed", "rotten", "cracked", "pipped", "dis", "unhatched",
-          "hatched", "culled", "weak", "malpos", "broken_infertile", "broken_early", "broken_mid", "broken_late", "healthy",
-          "total_dead", "contaminated", "cracked_of", "opened1_infertile", "opened1_dead")
+COUNTS = (
+    "eggs_set",
+    "clear",
+    "dead",
+    "left",
+    "fertile",
+    "removed",
+    "rotten",
+    "cracked",
+    "pipped",
+    "dis",
+    "unhatched",
+    "hatched",
+    "culled",
+    "weak",
+    "malpos",
+    "broken_infertile",
+    "broken_early",
+    "broken_mid",
+    "broken_late",
+    "healthy",
+    "total_dead",
+    "contaminated",
+    "cracked_of",
+    "opened1_infertile",
+    "opened1_dead",
+)
 DATES = ("set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "due", "date", "laid_at")
-TEXTS = ("batch", "breed", "species", "pen", "keeper", "incubator", "hatcher", "tray", "hen", "cock", "notes", "what", "fate",
-         "egg", "place", "signs", "posted", "broody", "result")
-MEASURES = ("tray_row", "tray_col", "stage_day", "eggs_weighed", "weight", "stored_days", "flock_age_weeks", "look_day", "temperature", "humidity", "percent", "year")
+TEXTS = (
+    "batch",
+    "breed",
+    "species",
+    "pen",
+    "keeper",
+    "incubator",
+    "hatcher",
+    "tray",
+    "hen",
+    "cock",
+    "notes",
+    "what",
+    "fate",
+    "egg",
+    "place",
+    "signs",
+    "posted",
+    "broody",
+    "result",
+)
+MEASURES = (
+    "tray_row",
+    "tray_col",
+    "stage_day",
+    "eggs_weighed",
+    "weight",
+    "stored_days",
+    "flock_age_weeks",
+    "look_day",
+    "temperature",
+    "humidity",
+    "percent",
+    "year",
+)
 
 #: Fields of which a table may hold only one.
-ONCE = frozenset({"set_at", "eggs_set", "hatched", "dis", "unhatched", "hatch_at", "batch", "species", "incubator", "hatcher",
-                  "egg", "due", "fertile", "date", "what", "breed", "result", "first_hatch_at", "last_hatch_at", "healthy"})
+ONCE = frozenset(
+    {
+        "set_at",
+        "eggs_set",
+        "hatched",
+        "dis",
+        "unhatched",
+        "hatch_at",
+        "batch",
+        "species",
+        "incubator",
+        "hatcher",
+        "egg",
+        "due",
+        "fertile",
+        "date",
+        "what",
+        "breed",
+        "result",
+        "first_hatch_at",
+        "last_hatch_at",
+        "healthy",
+    }
+)
 #: Fields of which a table may hold one per look.
 ONCE_A_LOOK = frozenset({"clear", "dead", "left", "look_at", "look_day", "weight", "fate", "removed"})
 
 #: The kit's own headings, as its blank workbook has them.
-_OWN = {"batch": "batch", "species": "species", "incubator": "incubator", "hatcher": "hatcher", "set_at": "set_at",
-        "eggs_set": "eggs_set", "stored_days": "stored_days", "flock": "pen", "flock_age_weeks": "flock_age_weeks",
-        "candle1_at": "look_at@1", "clear1": "clear@1", "dead1": "dead@1", "candle2_at": "look_at@2", "clear2": "clear@2",
-        "dead2": "dead@2", "transfer_at": "look_at@t", "clear3": "clear@t", "dead3": "dead@t", "removed": "removed",
-        "taken_off_at": "hatch_at", "first_hatch_at": "first_hatch_at", "last_hatch_at": "last_hatch_at", "hatched": "hatched",
-        "culled": "culled", "pipped_dead": "pipped", "dead_in_shell": "dis", "broken_infertile": "broken_infertile",
-        "broken_early": "broken_early", "broken_mid": "broken_mid", "broken_late": "broken_late", "contaminated": "contaminated",
-        "cracked": "cracked_of", "malpositioned": "malpos", "notes": "notes", "signs": "signs", "posted": "posted",
-        "broody": "broody", "breed": "breed", "pen": "pen", "keeper": "keeper", "place": "place", "shelf": "tray",
-        "season": "year", "opened1_infertile": "opened1_infertile", "opened1_dead": "opened1_dead", "egg": "egg", "hen": "hen",
-        "cock": "cock", "tray": "tray", "row": "tray_row", "col": "tray_col", "weight_g": "weight@0", "candle1": "fate@1",
-        "candle2": "fate@2", "transfer": "fate@t", "outcome": "result", "stage_day": "stage_day", "weighed_at": "date",
-        "grams": "weight", "eggs_weighed": "eggs_weighed", "looked_at": "date", "day": "look_day", "clear": "clear",
-        "dead": "dead", "left": "left", "name": "what"}
+_OWN = {
+    "batch": "batch",
+    "species": "species",
+    "incubator": "incubator",
+    "hatcher": "hatcher",
+    "set_at": "set_at",
+    "eggs_set": "eggs_set",
+    "stored_days": "stored_days",
+    "flock": "pen",
+    "flock_age_weeks": "flock_age_weeks",
+    "candle1_at": "look_at@1",
+    "clear1": "clear@1",
+    "dead1": "dead@1",
+    "candle2_at": "look_at@2",
+    "clear2": "clear@2",
+    "dead2": "dead@2",
+    "transfer_at": "look_at@t",
+    "clear3": "clear@t",
+    "dead3": "dead@t",
+    "removed": "removed",
+    "taken_off_at": "hatch_at",
+    "first_hatch_at": "first_hatch_at",
+    "last_hatch_at": "last_hatch_at",
+    "hatched": "hatched",
+    "culled": "culled",
+    "pipped_dead": "pipped",
+    "dead_in_shell": "dis",
+    "broken_infertile": "broken_infertile",
+    "broken_early": "broken_early",
+    "broken_mid": "broken_mid",
+    "broken_late": "broken_late",
+    "contaminated": "contaminated",
+    "cracked": "cracked_of",
+    "malpositioned": "malpos",
+    "notes": "notes",
+    "signs": "signs",
+    "posted": "posted",
+    "broody": "broody",
+    "breed": "breed",
+    "pen": "pen",
+    "keeper": "keeper",
+    "place": "place",
+    "shelf": "tray",
+    "season": "year",
+    "opened1_infertile": "opened1_infertile",
+    "opened1_dead": "opened1_dead",
+    "egg": "egg",
+    "hen": "hen",
+    "cock": "cock",
+    "tray": "tray",
+    "row": "tray_row",
+    "col": "tray_col",
+    "weight_g": "weight@0",
+    "candle1": "fate@1",
+    "candle2": "fate@2",
+    "transfer": "fate@t",
+    "outcome": "result",
+    "stage_day": "stage_day",
+    "weighed_at": "date",
+    "grams": "weight",
+    "eggs_weighed": "eggs_weighed",
+    "looked_at": "date",
+    "day": "look_day",
+    "clear": "clear",
+    "dead": "dead",
+    "left": "left",
+    "name": "what",
+}
 
 _ORDER = {"first": 1, "second": 2, "third": 3, "fourth": 4}
 
@@ -89,7 +221,11 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
         The heading and the heading that spans it ("" for none).
     language : str or None
     """
-    if not group and heading.strip() in _OWN and ("_" in heading or any(c.isdigit() for c in heading) or heading in _PLAIN_OWN):
+    if (
+        not group
+        and heading.strip() in _OWN
+        and ("_" in heading or any(c.isdigit() for c in heading) or heading in _PLAIN_OWN)
+    ):
         return _own_heading(heading.strip())
     own = _clean(tokens(heading, language))
     above = _clean(tokens(group, language)) if group and group != heading else []
@@ -101,7 +237,9 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
             found = [replace(meaning, weight=meaning.weight - 0.3) for meaning in inherited]
         else:
             from_both = {m.field for m in inherited}
-            found = [replace(m, look=m.look or look, weight=m.weight + (0.3 if m.field in from_both else 0.0)) for m in found]
+            found = [
+                replace(m, look=m.look or look, weight=m.weight + (0.3 if m.field in from_both else 0.0)) for m in found
+            ]
             found += [replace(m, weight=m.weight - 0.5) for m in inherited if m.field not in {f.field for f in found}]
     if any(token.guessed for token in own):
         found = [replace(meaning, weight=meaning.weight - 1.0) for meaning in found]
@@ -111,7 +249,9 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
 #: The kit's own columns, which season.toml may name under [headers].
 OWN_COLUMNS = frozenset(_OWN)
 
-_PLAIN_OWN = frozenset({"contaminated", "outcome", "grams", "malpositioned", "culled", "flock", "posted", "broody", "signs"})
+_PLAIN_OWN = frozenset(
+    {"contaminated", "outcome", "grams", "malpositioned", "culled", "flock", "posted", "broody", "signs"}
+)
 
 
 def own_key(column: str) -> str:
@@ -125,7 +265,9 @@ def own_key(column: str) -> str:
 def _own_heading(heading: str) -> list[Meaning]:
     """The reading of one of the kit's own headings."""
     name, _, look = _OWN[heading].partition("@")
-    place = {"": Look(), "t": Look(transfer=True), "0": Look(day=0)}.get(look) or Look(order=int(look)) if look else Look()
+    place = (
+        {"": Look(), "t": Look(transfer=True), "0": Look(day=0)}.get(look) or Look(order=int(look)) if look else Look()
+    )
     found = [Meaning(name, place, PLAIN + 2.0)]
     if heading == "transfer_at":
         found.append(Meaning("fate", place, WEAK))
@@ -134,8 +276,16 @@ def _own_heading(heading: str) -> list[Meaning]:
 
 def _clean(found: tuple[Token, ...]) -> list[Token]:
     silent = {"zero", "all", "unknown", "yes", "word number"}
-    return [Token(t.text, t.roles - silent, t.languages, int(t.text) if t.text.isdigit() and len(t.text) < 6 else t.number,
-                  t.guessed) for t in found]
+    return [
+        Token(
+            t.text,
+            t.roles - silent,
+            t.languages,
+            int(t.text) if t.text.isdigit() and len(t.text) < 6 else t.number,
+            t.guessed,
+        )
+        for t in found
+    ]
 
 
 def look_of(found: list[Token]) -> Look:
@@ -215,7 +365,12 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
 
 
 def _opened(roles) -> list[Meaning]:
-    for role, field in (("clear", "broken_infertile"), ("early", "broken_early"), ("mid", "broken_mid"), ("late", "broken_late")):
+    for role, field in (
+        ("clear", "broken_infertile"),
+        ("early", "broken_early"),
+        ("mid", "broken_mid"),
+        ("late", "broken_late"),
+    ):
         if role in roles:
             return [Meaning(field, weight=PLAIN)]
     return [Meaning("ignore", weight=POSSIBLE)]
@@ -300,14 +455,30 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
     if has("candle") or look.day is not None and not several:
         if has("date"):
             return [Meaning("look_at", look, PLAIN)]
-        return [Meaning("look_at", look, USUAL), Meaning("fate", look, USUAL), Meaning("look_day", look, POSSIBLE),
-                Meaning("left", look, 0.0), Meaning("dead", look, WEAK)]
-    for role, field, weight in (("incubator", "incubator", PLAIN), ("tray", "tray", PLAIN), ("notes", "notes", PLAIN),
-                                ("signs", "signs", PLAIN), ("breed", "breed", PLAIN), ("result", "result", USUAL),
-                                ("posted", "posted", USUAL), ("broody", "broody", USUAL), ("keeper", "keeper", USUAL)):
+        return [
+            Meaning("look_at", look, USUAL),
+            Meaning("fate", look, USUAL),
+            Meaning("look_day", look, POSSIBLE),
+            Meaning("left", look, 0.0),
+            Meaning("dead", look, WEAK),
+        ]
+    for role, field, weight in (
+        ("incubator", "incubator", PLAIN),
+        ("tray", "tray", PLAIN),
+        ("notes", "notes", PLAIN),
+        ("signs", "signs", PLAIN),
+        ("breed", "breed", PLAIN),
+        ("result", "result", USUAL),
+        ("posted", "posted", USUAL),
+        ("broody", "broody", USUAL),
+        ("keeper", "keeper", USUAL),
+    ):
         if has(role) and not (role == "keeper" and has("pen")):
-            second = {"breed": [Meaning("species", weight=POSSIBLE)], "result": [Meaning("notes", weight=POSSIBLE),
-                      Meaning("hatched", weight=WEAK)], "keeper": [Meaning("pen", weight=POSSIBLE)]}.get(role, [])
+            second = {
+                "breed": [Meaning("species", weight=POSSIBLE)],
+                "result": [Meaning("notes", weight=POSSIBLE), Meaning("hatched", weight=WEAK)],
+                "keeper": [Meaning("pen", weight=POSSIBLE)],
+            }.get(role, [])
             return [Meaning(field, look, weight), *second]
     if has("age"):
         return [Meaning("flock_age_weeks", weight=USUAL), Meaning("ignore", weight=POSSIBLE)]
@@ -343,7 +514,11 @@ def _ambiguous(roles: frozenset) -> list[Meaning]:
         if has("batch") and not has("egg"):
             return [Meaning("batch", weight=USUAL), Meaning("set_at", weight=WEAK), Meaning("eggs_set", weight=WEAK)]
         if roles & {"egg", "number"}:
-            return [Meaning("eggs_set", weight=PLAIN), Meaning("set_at", weight=POSSIBLE), Meaning("batch", weight=WEAK)]
+            return [
+                Meaning("eggs_set", weight=PLAIN),
+                Meaning("set_at", weight=POSSIBLE),
+                Meaning("batch", weight=WEAK),
+            ]
         return [Meaning("set_at", weight=USUAL), Meaning("eggs_set", weight=USUAL), Meaning("batch", weight=WEAK)]
     if has("hatch"):
         if has("date"):

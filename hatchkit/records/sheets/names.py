@@ -15,6 +15,8 @@ from hatchkit.records.words import plain
 def name_key(name) -> str:
     """Names that a person takes for the same: case, spaces, points, leading zeros and the word "batch" aside."""
     text = plain(name)
+    if text.isalnum() and len(text) < 6:
+        return re.sub(r"(?<!\d)0+(?=\d)", "", text)
     found = tokens(text)
     if len(found) > 1 and found[0].roles & {"batch", "hatch", "set"} and re.search(r"\d|\b[a-z]\b", text):
         text = re.sub(r"^[^\W\d_]+\.?\s*", "", text) if not text[0].isdigit() else text
@@ -54,9 +56,15 @@ def remember(frame: pd.DataFrame, by_key: dict, offset: int, item) -> None:
     """Keep the names of new batches for later tables."""
     for place, row in enumerate(frame.to_dict("records")):
         if not _none(row.get("name")):
-            by_key.setdefault(name_key(row["name"]), []).append(dict(
-                place=offset + place, set_at=row.get("set_at"), eggs_set=row.get("eggs_set"), kind=item.kind,
-                where=(row["file"], row["sheet"], row.get("heading_row"))))
+            by_key.setdefault(name_key(row["name"]), []).append(
+                dict(
+                    place=offset + place,
+                    set_at=row.get("set_at"),
+                    eggs_set=row.get("eggs_set"),
+                    kind=item.kind,
+                    where=(row["file"], row["sheet"], row.get("heading_row")),
+                )
+            )
 
 
 def unusable(table: pd.DataFrame) -> list:
@@ -71,6 +79,8 @@ def unusable(table: pd.DataFrame) -> list:
 
 def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
     """A readable unique key for each batch."""
+    if "name" in table and table["name"].notna().all() and not table["name"].duplicated().any() and "part" not in table:
+        return table["name"].astype(str).str.strip().astype("object")
     rows = table.to_dict("records")
     base = [_base(row) for row in rows]
     for tell in (_with_part, _with_breed, _with_machine, _with_day, _with_year, _with_sheet):
@@ -87,8 +97,17 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
             unique, number = f"{name}, {number}", number + 1
         if kept and unique != name:
             row = rows[len(result)]
-            found.append(problem("note", code="name_twice", facts=dict(name=name, taken=unique), file=row["file"],
-                                 sheet=row["sheet"], row=row["row"], column="batch"))
+            found.append(
+                problem(
+                    "note",
+                    code="name_twice",
+                    facts=dict(name=name, taken=unique),
+                    file=row["file"],
+                    sheet=row["sheet"],
+                    row=row["row"],
+                    column="batch",
+                )
+            )
         used.add(unique if kept else "")
         result.append(unique)
     return pd.Series(result, index=table.index, dtype="object")
@@ -98,8 +117,14 @@ def _base(row) -> str:
     name = row.get("name")
     if not _none(name) and str(name).strip():
         return str(name).strip()
-    kind = next((str(row[c]).strip() for c in ("breed", "species_text", "pen") if not _none(row.get(c)) and str(row[c]).strip()),
-                "")
+    kind = next(
+        (
+            str(row[c]).strip()
+            for c in ("breed", "species_text", "pen")
+            if not _none(row.get(c)) and str(row[c]).strip()
+        ),
+        "",
+    )
     day = _day(row)
     return " ".join(filter(None, (kind[:40], day))) or f"row {row['row']}"
 
@@ -114,7 +139,9 @@ def _with_part(name, row) -> str:
 
 
 def _with_breed(name, row) -> str:
-    kind = next((str(row[c]) for c in ("breed", "species_text", "pen") if not _none(row.get(c)) and str(row[c]).strip()), "")
+    kind = next(
+        (str(row[c]) for c in ("breed", "species_text", "pen") if not _none(row.get(c)) and str(row[c]).strip()), ""
+    )
     return f"{name}, {kind[:40]}" if kind and kind not in name else name
 
 
@@ -152,6 +179,15 @@ def linked(frame: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFr
         meant.append(next(iter(fits)) if len(fits) == 1 else only if _none(name) else None)
     frame = frame.assign(batch=meant)
     for _, row in frame[frame["batch"].isna()].iterrows():
-        found.append(problem("lost", code="no_such_batch", facts=dict(name="" if _none(row.get("name")) else row["name"]),
-                             file=row["file"], sheet=row["sheet"], row=row["row"], column="batch"))
+        found.append(
+            problem(
+                "lost",
+                code="no_such_batch",
+                facts=dict(name="" if _none(row.get("name")) else row["name"]),
+                file=row["file"],
+                sheet=row["sheet"],
+                row=row["row"],
+                column="batch",
+            )
+        )
     return frame[frame["batch"].notna()].reset_index(drop=True)

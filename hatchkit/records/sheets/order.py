@@ -26,7 +26,12 @@ def decide_order(understood, hint: bool | None):
     problems : list of dict
     questions : list of dict
     """
-    evidence = [times.gather(column, serials=True) for item in understood for column in _date_columns(item) if len(column)]
+    texts = [
+        [cell for cell in column if isinstance(cell, str)] for item in understood for column in _date_columns(item)
+    ]
+    evidence = [times.gather(column, serials=True) for column in texts if column]
+    if not evidence:
+        return True if hint is None else hint, [], []
     order = times.decide(evidence, hint=hint)
     if order.sure >= SURE or not any(column.open for column in evidence):
         return order.day_first, [], []
@@ -48,8 +53,11 @@ def _date_columns(item):
     if item.kind == "lines":
         return [[str(cells[0]) for cells in item.block.columns[0] if len(cells) > 1]]
     fields = {"set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "date", "due"}
-    return [item.block.columns[place] for place, meaning in enumerate(item.chosen)
-            if meaning is not None and meaning.field in fields]
+    return [
+        item.block.columns[place]
+        for place, meaning in enumerate(item.chosen)
+        if meaning is not None and meaning.field in fields
+    ]
 
 
 def _plausible(understood, day_first: bool) -> float:
@@ -58,8 +66,10 @@ def _plausible(understood, day_first: bool) -> float:
     for item in understood:
         if item.kind == "lines":
             continue
-        columns = [read_dates(column, day_first, item.year or 2024).moments.astype("datetime64[D]")
-                   for column in _date_columns(item)]
+        columns = [
+            read_dates(column, day_first, item.year or 2024).moments.astype("datetime64[D]")
+            for column in _date_columns(item)
+        ]
         for column in columns:
             step = np.diff(column[~np.isnat(column)]).astype(int)
             score += float(((step >= 0) & (step < 100)).sum()) - 0.5 * float((step < 0).sum())

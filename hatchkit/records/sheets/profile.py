@@ -6,9 +6,9 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, Count, count_of, is_empty, is_number, text_of
 from hatchkit.records.sheets.lexicon import tokens
-from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.when import is_dateish
 
 #: Rows from which a sheet is understood; the rest is read the same way.
@@ -68,8 +68,10 @@ class Column:
 
 def profile(block, language) -> list[Column]:
     """The columns of a block, each looked at on the first rows."""
-    return [_column(place, block.headings[place], block.groups[place], list(cells[:SAMPLE]), language)
-            for place, cells in enumerate(block.columns)]
+    return [
+        _column(place, block.headings[place], block.groups[place], list(cells[:SAMPLE]), language)
+        for place, cells in enumerate(block.columns)
+    ]
 
 
 def _column(place, heading, group, cells, language) -> Column:
@@ -83,17 +85,23 @@ def _column(place, heading, group, cells, language) -> Column:
     n = len(kept)
     dates = [is_dateish(cell) for cell in kept]
     column.share_date = sum(dates) / n
-    good = [count.code in _COUNT_CODES and not _is_time(cell) for cell, count in zip(cells, column.counts, strict=True)
-            if not is_empty(cell)]
+    good = [
+        count.code in _COUNT_CODES and not _is_time(cell)
+        for cell, count in zip(cells, column.counts, strict=True)
+        if not is_empty(cell)
+    ]
     column.share_count = sum(ok and not date for ok, date in zip(good, dates, strict=True)) / n
     column.share_fraction = sum(count.code in ("share", "fraction", "percent") for count in column.counts) / n
     texts = [cell for cell in kept if isinstance(cell, str) and not is_number(cell)]
-    column.share_text = sum(isinstance(cell, str) and not is_number(cell) and not date
-                            for cell, date in zip(kept, dates, strict=True)) / n
+    column.share_text = (
+        sum(isinstance(cell, str) and not is_number(cell) and not date for cell, date in zip(kept, dates, strict=True))
+        / n
+    )
     column.share_fate = sum(is_fate(cell, language) for cell in texts) / n
     numbers = [count.value for count in column.counts if count.value is not None]
-    column.running = len(numbers) >= 3 and len(numbers) == n and all(b - a == 1 for a, b in zip(numbers, numbers[1:],
-                                                                                             strict=False))
+    column.running = (
+        len(numbers) >= 3 and len(numbers) == n and all(b - a == 1 for a, b in zip(numbers, numbers[1:], strict=False))
+    )
     column.distinct = len({text_of(cell) for cell in kept}) / n
     if column.share_text > 0.4:
         column.birds = sum(bool(species_in(cell)) for cell in texts) / n
@@ -106,12 +114,15 @@ def _column(place, heading, group, cells, language) -> Column:
 def is_event(cell, language) -> bool:
     """Whether a text names a step of the work: setting, a candling, the move, the hatch."""
     roles = _roles(cell, language)
-    return bool(roles & {"set", "candle", "transfer", "hatch", "hatched"}) or "day" in roles and any(
-        token.number is not None for token in tokens(cell, language))
+    return (
+        bool(roles & {"set", "candle", "transfer", "hatch", "hatched"})
+        or "day" in roles
+        and any(token.number is not None for token in tokens(cell, language))
+    )
 
 
 def _roles(cell, language) -> frozenset:
-    found = tokens(cell, language)
+    found = [token for token in tokens(cell, language) if not token.guessed]
     return frozenset().union(*(token.roles for token in found)) if found else frozenset()
 
 
@@ -125,5 +136,6 @@ def is_fate(cell, language) -> bool:
         return False
     found = tokens(cell, language)
     roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
-    return bool(roles & (CLASSES - {"set", "left"})) and not any(
-        token.number is not None and not any("day" in t.roles for t in found) for token in found)
+    return bool(roles & (CLASSES - {"set", "left", "out"})) and not any(
+        token.number is not None and not any("day" in t.roles for t in found) for token in found
+    )

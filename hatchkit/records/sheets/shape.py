@@ -8,12 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import cache
 
 from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
-from hatchkit.records.sheets.lexicon import cut, tokens
+from hatchkit.records.sheets.lexicon import cut, phrases, tokens
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
+#: Rows that are sums without saying so are looked for in tables up to this long.
+MOST_SUMMED = 500
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
 
@@ -110,8 +113,13 @@ class _Reader:
 
     def is_heading(self, row: int) -> bool:
         places = self.filled(row)
-        texts = [place for place in places if isinstance(self.cells[row][place], str)
-                 and not is_number(self.cells[row][place]) and not _is_date(self.cells[row][place])]
+        texts = [
+            place
+            for place in places
+            if isinstance(self.cells[row][place], str)
+            and not is_number(self.cells[row][place])
+            and not _is_date(self.cells[row][place])
+        ]
         if len(places) < 2 or len(texts) < 0.8 * len(places):
             return False
         if any(_lists(self.cells[row][place], self.language) for place in texts):
@@ -120,13 +128,33 @@ class _Reader:
         if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):
             return False
         kinds = {role for place in places for role in self.roles(self.cells[row][place])}
-        return bool(kinds & {"batch", "hatch", "set", "egg", "date", "breed", "hatched", "chicks", "candle", "clear", "dead",
-                             "day", "what", "left", "species"})
+        return bool(
+            kinds
+            & {
+                "batch",
+                "hatch",
+                "set",
+                "egg",
+                "date",
+                "breed",
+                "hatched",
+                "chicks",
+                "candle",
+                "clear",
+                "dead",
+                "day",
+                "what",
+                "left",
+                "species",
+            }
+        )
 
     def _key_pair(self, row: int) -> bool:
         below = [self.filled(place) for place in range(row + 1, min(row + 4, len(self.cells)))]
         return sum(len(places) == 2 for places in below) >= 2 and not any(
-            self.roles(self.cells[place][self.filled(row)[0]]) for place in range(row + 1, min(row + 4, len(self.cells))))
+            self.roles(self.cells[place][self.filled(row)[0]])
+            for place in range(row + 1, min(row + 4, len(self.cells)))
+        )
 
     def heading_rows(self) -> list[int]:
         """Rows that head a table: the first, and later ones that stand apart or say the same again."""
@@ -151,8 +179,15 @@ class _Reader:
     def _typed_below(self, row: int) -> bool:
         """Whether the rows below hold numbers or dates, as data do."""
         below = [row + step for step in (1, 2, 3) if row + step < len(self.cells) and self.filled(row + step)]
-        return any(any(not isinstance(self.cells[place][i], str) or is_number(self.cells[place][i])
-                       or _is_date(self.cells[place][i]) for i in self.filled(place)) for place in below)
+        return any(
+            any(
+                not isinstance(self.cells[place][i], str)
+                or is_number(self.cells[place][i])
+                or _is_date(self.cells[place][i])
+                for i in self.filled(place)
+            )
+            for place in below
+        )
 
     def tables(self, heads: list[int]) -> Iterator[Block]:
         last_block = None
@@ -167,8 +202,17 @@ class _Reader:
                 continue
             spans = self._side_by_side(top, headings)
             for left, right in spans:
-                block = Block("table", self.grid.file, self.grid.sheet, headings[left:right], groups[left:right],
-                              [[] for _ in range(right - left)], [], titles=titles, heading_row=top + 1)
+                block = Block(
+                    "table",
+                    self.grid.file,
+                    self.grid.sheet,
+                    headings[left:right],
+                    groups[left:right],
+                    [[] for _ in range(right - left)],
+                    [],
+                    titles=titles,
+                    heading_row=top + 1,
+                )
                 block.skipped += [(row + 1, "title", self._text(row)) for row in start_titles]
                 self._fill(block, top + depth, end, left, right)
                 yield block
@@ -178,8 +222,11 @@ class _Reader:
         """Where tables stand side by side under one row of headings: parted by a blank column, each with its own."""
         parts, start = [], 0
         for place in range(len(headings) + 1):
-            if place == len(headings) or not headings[place] and not any(
-                    not is_empty(row[place]) for row in self.cells[top + 1:top + 30] if place < len(row)):
+            if (
+                place == len(headings)
+                or not headings[place]
+                and not any(not is_empty(row[place]) for row in self.cells[top + 1 : top + 30] if place < len(row))
+            ):
                 if place > start and any(headings[start:place]):
                     parts.append((start, place))
                 start = place + 1
@@ -194,7 +241,9 @@ class _Reader:
         none = [""] * len(head)
         below = self.cells[top + 1] if top + 1 < len(self.cells) else []
         places = self.filled(top + 1) if below else []
-        if places and all(isinstance(below[i], str) and not is_number(below[i]) and not _is_date(below[i]) for i in places):
+        if places and all(
+            isinstance(below[i], str) and not is_number(below[i]) and not _is_date(below[i]) for i in places
+        ):
             if all(below[i].strip().strip("()[].").lower() in _UNITS for i in places):
                 return 2, none, head
             known = sum(bool(self.roles(below[i])) for i in places)
@@ -212,18 +261,39 @@ class _Reader:
         third = top + 2
         if third >= len(self.cells):
             return False
-        same = [self.roles(self.cells[top + 1][i]) == self.roles(self.cells[third][i]) != frozenset()
-                for i in places if i < len(self.cells[third])]
+        same = [
+            self.roles(self.cells[top + 1][i]) == self.roles(self.cells[third][i]) != frozenset()
+            for i in places
+            if i < len(self.cells[third])
+        ]
         blanks_above = sum(is_empty(self.cells[top][i]) for i in places)
-        return sum(same) <= 0.3 * len(places) and (blanks_above > 0 or self._typed_below(top + 1)) and (
-            blanks_above >= 1 or len(places) < len(self.filled(top)))
+        return (
+            sum(same) <= 0.3 * len(places)
+            and (blanks_above > 0 or self._typed_below(top + 1))
+            and (blanks_above >= 1 or len(places) < len(self.filled(top)))
+        )
 
     def _groups_row(self, above: int, top: int) -> bool:
         places = self.filled(above)
         if any(not isinstance(self.cells[above][i], str) or _is_date(self.cells[above][i]) for i in places):
             return False
-        looks = {"candle", "day", "first", "second", "third", "transfer", "dead", "hatch", "hatched", "set", "clear", "week",
-                 "left", "what", "opened"}
+        looks = {
+            "candle",
+            "day",
+            "first",
+            "second",
+            "third",
+            "transfer",
+            "dead",
+            "hatch",
+            "hatched",
+            "set",
+            "clear",
+            "week",
+            "left",
+            "what",
+            "opened",
+        }
         named = sum(bool(self.roles(self.cells[above][i]) & looks) for i in places)
         return named >= 1 and (len(places) >= 2 or places[0] > self.filled(top)[0])
 
@@ -237,7 +307,11 @@ class _Reader:
                 if blanks > 2:
                     break
                 continue
-            if previous >= 0 and (len(places) > 2 or any(is_number(self.cells[row][i]) for i in places)) and len(places) > 1:
+            if (
+                previous >= 0
+                and (len(places) > 2 or any(is_number(self.cells[row][i]) for i in places))
+                and len(places) > 1
+            ):
                 break
             texts.insert(0, " ".join(text_of(self.cells[row][i]) for i in places)[:300])
             rows.insert(0, row)
@@ -246,16 +320,25 @@ class _Reader:
     def _without_titles(self, end: int, start: int) -> int:
         """The end of a block's rows, less the titles of the block that follows."""
         row = end - 1
-        while row > start and (not self.filled(row) or len(self.filled(row)) == 1 and isinstance(
-                self.cells[row][self.filled(row)[0]], str)):
+        while row > start and (
+            not self.filled(row) or len(self.filled(row)) == 1 and isinstance(self.cells[row][self.filled(row)[0]], str)
+        ):
             row -= 1
         return row + 1
 
     def _fill(self, block: Block, start: int, end: int, left: int = 0, right: int | None = None) -> None:
         section = block.sections[-1] if block.sections else ""
         repeated = [text.lower() for text in block.headings]
-        for row in range(start, min(end, len(self.cells))):
+        kept: list[int] = []
+        sections: list[str] = []
+        end = min(end, len(self.cells))
+        plain = self._plain_rows(start, end, left, right) if end - start > 400 else frozenset()
+        for row in range(start, end):
             cells = self.cells[row][left:right]
+            if row in plain:
+                kept.append(row)
+                sections.append(section)
+                continue
             places = [place for place, cell in enumerate(cells) if not is_empty(cell)]
             if not places:
                 continue
@@ -265,11 +348,32 @@ class _Reader:
             if reason:
                 block.skipped.append((row + 1, reason, ", ".join(text_of(cells[i]) for i in places)[:200]))
                 continue
-            for place in range(len(block.columns)):
-                block.columns[place].append(cells[place] if place < len(cells) else "")
-            block.rows.append(row + 1)
-            block.sections.append(section)
-        _drop_sums(block)
+            kept.append(row)
+            sections.append(section)
+        for place, column in enumerate(block.columns):
+            column += [
+                cells[left + place] if left + place < len(cells) else "" for cells in map(self.cells.__getitem__, kept)
+            ]
+        block.rows += [row + 1 for row in kept]
+        block.sections += sections
+        if len(block.rows) <= MOST_SUMMED:
+            _drop_sums(block)
+
+    def _plain_rows(self, start: int, end: int, left: int, right) -> frozenset:
+        """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""
+        found = set()
+        for row in range(start, end):
+            cells = self.cells[row][left:right]
+            lead = cells[0] if cells else ""
+            if lead == "" or lead is None or isinstance(lead, str) and (_may_be_total(lead) or len(lead) > 40):
+                continue
+            if (
+                sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2
+                or sum(cell[:1].isdigit() for cell in cells[1:6] if type(cell) is str) >= 3
+                and "%" not in cells
+            ):
+                found.add(row)
+        return frozenset(found)
 
     def _text(self, row: int) -> str:
         return ", ".join(text_of(self.cells[row][i]) for i in self.filled(row))[:200]
@@ -281,19 +385,36 @@ class _Reader:
         width = max((len(row) for row in self.cells), default=0)
         found = []
         for column in range(min(width, 12)):
-            texts = [(row, cells[column]) for row, cells in enumerate(self.cells[:400])
-                     if column < len(cells) and isinstance(cells[column], str) and cells[column].strip()]
+            texts = [
+                (row, cells[column])
+                for row, cells in enumerate(self.cells[:400])
+                if column < len(cells) and isinstance(cells[column], str) and cells[column].strip()
+            ]
             named = {(text.lower().strip(" :")) for _, text in texts if self._labels(text)}
             known = sum(bool(self._labels(text)) for _, text in texts)
             values = sum(self._has_value(row, column, text) for row, text in texts if self._labels(text))
-            if not found and sum(not is_empty(cell) for row, text in texts if self._labels(text)
-                                 for cell in self.cells[row][:column]) > 0.3 * known:
+            if (
+                not found
+                and sum(
+                    not is_empty(cell) for row, text in texts if self._labels(text) for cell in self.cells[row][:column]
+                )
+                > 0.3 * known
+            ):
                 continue
             filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in self.cells[:400])
-            numbers = sum(column < len(cells) and not is_empty(cells[column]) and (is_number(cells[column]) or _is_date(
-                cells[column])) for cells in self.cells[:400])
-            if len(named) >= 3 and known >= 0.5 * len(texts) and values >= 0.5 * known and numbers <= 0.2 * filled and (
-                    not found or known >= 0.7 * len(texts)):
+            numbers = sum(
+                column < len(cells)
+                and not is_empty(cells[column])
+                and (is_number(cells[column]) or _is_date(cells[column]))
+                for cells in self.cells[:400]
+            )
+            if (
+                len(named) >= 3
+                and known >= 0.5 * len(texts)
+                and values >= 0.5 * known
+                and numbers <= 0.2 * filled
+                and (not found or known >= 0.7 * len(texts))
+            ):
                 found.append(column)
         return found
 
@@ -303,13 +424,18 @@ class _Reader:
 
     def labels_in(self, column: int) -> int:
         """How many different fields a column of labels names."""
-        return len({self.roles(cells[column].partition(":")[0]) for cells in self.cells[:400]
-                    if column < len(cells) and isinstance(cells[column], str) and self._labels(cells[column])})
+        return len(
+            {
+                self.roles(cells[column].partition(":")[0])
+                for cells in self.cells[:400]
+                if column < len(cells) and isinstance(cells[column], str) and self._labels(cells[column])
+            }
+        )
 
     def _has_value(self, row: int, column: int, text: str) -> bool:
         if ":" in text and text.partition(":")[2].strip():
             return True
-        rest = self.cells[row][column + 1:]
+        rest = self.cells[row][column + 1 :]
         return any(not is_empty(cell) for cell in rest)
 
     def by_labels(self, columns: list[int]) -> Iterator[Block]:
@@ -320,17 +446,69 @@ class _Reader:
 
     def lines(self) -> list[Block]:
         """The sheet as lines of text, for a diary."""
-        kept = [(row + 1, [cell for cell in self.cells[row] if not is_empty(cell)]) for row in range(len(self.cells))
-                if self.filled(row)]
+        kept = [
+            (row + 1, [cell for cell in self.cells[row] if not is_empty(cell)])
+            for row in range(len(self.cells))
+            if self.filled(row)
+        ]
         if not kept:
             return []
-        return [Block("lines", self.grid.file, self.grid.sheet, ["line"], [""], [[cells for _, cells in kept]],
-                      [row for row, _ in kept], sections=[""] * len(kept))]
+        return [
+            Block(
+                "lines",
+                self.grid.file,
+                self.grid.sheet,
+                ["line"],
+                [""],
+                [[cells for _, cells in kept]],
+                [row for row, _ in kept],
+                sections=[""] * len(kept),
+            )
+        ]
 
 
-_UNITS = frozenset({"g", "kg", "gram", "grams", "date", "days", "day", "pcs", "n", "no", "eggs", "yes/no", "text", "dd/mm/yyyy",
-                    "weeks", "count", "time", "hh:mm", "stk", "%", "c", "°c", "oz", "stück", "st", "szt", "ks", "db", "datum",
-                    "mm/dd/yyyy", "yyyy-mm-dd", "dd.mm.yyyy", "tt.mm.jjjj", "jj/mm/aaaa", "dd/mm/aaaa", "°f", "f", "number"})
+_UNITS = frozenset(
+    {
+        "g",
+        "kg",
+        "gram",
+        "grams",
+        "date",
+        "days",
+        "day",
+        "pcs",
+        "n",
+        "no",
+        "eggs",
+        "yes/no",
+        "text",
+        "dd/mm/yyyy",
+        "weeks",
+        "count",
+        "time",
+        "hh:mm",
+        "stk",
+        "%",
+        "c",
+        "°c",
+        "oz",
+        "stück",
+        "st",
+        "szt",
+        "ks",
+        "db",
+        "datum",
+        "mm/dd/yyyy",
+        "yyyy-mm-dd",
+        "dd.mm.yyyy",
+        "tt.mm.jjjj",
+        "jj/mm/aaaa",
+        "dd/mm/aaaa",
+        "°f",
+        "f",
+        "number",
+    }
+)
 
 
 def _spread(upper: list[str], lower: list[str]) -> list[str]:
@@ -355,7 +533,7 @@ def _lists(text, language) -> bool:
 
 def starts_with_total(cell, language) -> bool:
     """Whether a text begins with a word of totals or averages."""
-    if not isinstance(cell, str):
+    if not isinstance(cell, str) or not _may_be_total(cell):
         return False
     found = tokens(cell, language)
     if not found or not found[0].roles & {"total", "mean"} or cut(cell)[0].isdigit():
@@ -365,36 +543,69 @@ def starts_with_total(cell, language) -> bool:
 
 def _drop_sums(block: Block) -> None:
     """Take out rows that are the sum of the rows above them, whatever they are called."""
-    numbers = [[float(cell) if is_number(cell) and not isinstance(cell, str) else None for cell in column]
-               for column in block.columns]
-    start, drop = 0, []
+    numbers = [[float(cell) if type(cell) in (int, float) else None for cell in column] for column in block.columns]
+    sums, counts, drop, since = [0.0] * len(numbers), [0] * len(numbers), [], 0
     for i in range(len(block.rows)):
-        if i - start < 2:
-            continue
         same = other = 0
-        for column in numbers:
-            above = [value for value in column[start:i] if value is not None]
-            if column[i] is None or len(above) < 2:
-                continue
-            same += abs(sum(above) - column[i]) < 1e-6 and column[i] > 0
-            other += abs(sum(above) - column[i]) >= 1e-6 and float(column[i]).is_integer()
+        if since >= 2:
+            for column, above, count in zip(numbers, sums, counts, strict=True):
+                if column[i] is not None and count >= 2:
+                    same += abs(above - column[i]) < 1e-6 and column[i] > 0
+                    other += abs(above - column[i]) >= 1e-6 and column[i].is_integer()
         if same >= 3 and same > 2 * other:
             drop.append(i)
-            start = i + 1
+            sums, counts, since = [0.0] * len(numbers), [0] * len(numbers), 0
+            continue
+        since += 1
+        for place, column in enumerate(numbers):
+            if column[i] is not None:
+                sums[place] += column[i]
+                counts[place] += 1
     for i in reversed(drop):
-        block.skipped.append((block.rows[i], "total", ", ".join(text_of(column[i]) for column in block.columns
-                                                                if not is_empty(column[i]))[:200]))
+        block.skipped.append(
+            (
+                block.rows[i],
+                "total",
+                ", ".join(text_of(column[i]) for column in block.columns if not is_empty(column[i]))[:200],
+            )
+        )
         del block.rows[i], block.sections[i]
         for column in block.columns:
             del column[i]
 
 
+def _plainly_data(cells, places, repeated) -> bool:
+    """The common case, told fast: several numbers or dates, no percent sign, not the headings again."""
+    numbers = sum(type(cells[i]) is not str or cells[i][:1].isdigit() for i in places)
+    return numbers >= 2 and "%" not in cells and (text_of(cells[places[0]]) or "").lower() != repeated[places[0]]
+
+
+def _may_be_total(cell: str) -> bool:
+    """A quick look at the first letters, since every name of a long table passes here."""
+    return cell.strip()[:3].lower() in _total_starts()
+
+
+@cache
+def _total_starts() -> frozenset:
+    return frozenset(
+        start for key, roles in phrases().items() if {"total", "mean"} & roles.keys() for start in (key[:3], key[:2])
+    ) | {"\u00f6ss", "össz"[:3], "pr\u016f", "\u015bre", "\u015br."}
+
+
 def _not_data(cells, places, repeated, reader) -> str:
     """Why a row is no record: total, repeated, units, section, note; "" for a record."""
     first = cells[places[0]]
+    if (
+        len(places) > 3
+        and not (isinstance(first, str) and _may_be_total(first))
+        and not (isinstance(cells[places[1]], str) and _may_be_total(cells[places[1]]))
+        and _plainly_data(cells, places, repeated)
+    ):
+        return ""
     texts = [cells[i] for i in places if isinstance(cells[i], str) and not is_number(cells[i])]
     if starts_with_total(first, reader.language) or any(
-            starts_with_total(cells[i], reader.language) for i in places[:2]):
+        starts_with_total(cells[i], reader.language) for i in places[:2]
+    ):
         return "total"
     if len(places) > 1 and sum((text_of(cells[i]) or "").lower() == repeated[i] for i in places) >= 0.7 * len(places):
         return "repeated"
@@ -404,7 +615,13 @@ def _not_data(cells, places, repeated, reader) -> str:
         return "units"
     if len(places) == 1 and len(cells) > 2 and texts:
         return "section"
-    if len(places) == 2 and len(cells) > 4 and len(texts) == 2 and places[1] == places[0] + 1 and not any(
-            _is_date(text) for text in texts) and len(texts[1]) > 25:
+    if (
+        len(places) == 2
+        and len(cells) > 4
+        and len(texts) == 2
+        and places[1] == places[0] + 1
+        and not any(_is_date(text) for text in texts)
+        and len(texts[1]) > 25
+    ):
         return "note"
     return ""

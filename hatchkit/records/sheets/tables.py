@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 import pandas as pd
@@ -13,16 +13,67 @@ from hatchkit.records.sheets.cells import is_empty, mentions, text_of
 from hatchkit.records.sheets.ledger import account
 
 #: Fields of a batch that are one text, and the column of the contract that each fills.
-TEXT_FIELDS = {"batch": "name", "breed": "breed", "species": "species_text", "pen": "pen", "keeper": "keeper",
-               "incubator": "incubator", "hatcher": "hatcher", "tray": "shelf", "posted": "posted", "broody": "broody",
-               "place": "place", "signs": "signs"}
-TIME_FIELDS = {"set_at": "set_at", "hatch_at": "taken_off_at", "first_hatch_at": "first_hatch_at",
-               "last_hatch_at": "last_hatch_at", "due": "due_at", "date": "set_at"}
+TEXT_FIELDS = {
+    "batch": "name",
+    "breed": "breed",
+    "species": "species_text",
+    "pen": "pen",
+    "keeper": "keeper",
+    "incubator": "incubator",
+    "hatcher": "hatcher",
+    "tray": "shelf",
+    "posted": "posted",
+    "broody": "broody",
+    "place": "place",
+    "signs": "signs",
+}
+TIME_FIELDS = {
+    "set_at": "set_at",
+    "hatch_at": "taken_off_at",
+    "first_hatch_at": "first_hatch_at",
+    "last_hatch_at": "last_hatch_at",
+    "due": "due_at",
+    "date": "set_at",
+}
 MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
-_PLAIN_COUNTS = ("culled", "malpos", "broken_infertile", "broken_early", "broken_mid", "broken_late", "cracked", "cracked_of",
-                 "contaminated", "opened1_infertile", "opened1_dead")
-_DITTO = frozenset({'"', "''", "〃", "ditto", "do", "do.", "idem", "id.", "dito", "same", "''", "”", "“", "-\"-", "-''-", "″",
-                    ",,", "„", "wie oben", "s.o.", "lo stesso", "=="})
+_PLAIN_COUNTS = (
+    "culled",
+    "malpos",
+    "broken_infertile",
+    "broken_early",
+    "broken_mid",
+    "broken_late",
+    "cracked",
+    "cracked_of",
+    "contaminated",
+    "opened1_infertile",
+    "opened1_dead",
+)
+_DITTO = frozenset(
+    {
+        '"',
+        "''",
+        "〃",
+        "ditto",
+        "do",
+        "do.",
+        "idem",
+        "id.",
+        "dito",
+        "same",
+        "”",
+        "“",
+        '-"-',
+        "-''-",
+        "″",
+        ",,",
+        "„",
+        "wie oben",
+        "s.o.",
+        "lo stesso",
+        "==",
+    }
+)
 
 
 @dataclass
@@ -79,11 +130,15 @@ def read_batches(block, reading, context: Context) -> Part:
     rows = [block.rows[i] for i in kept]
     columns = [[cells[i] for i in kept] for cells in columns]
     sections = [block.sections[i] for i in kept] if block.sections else [""] * len(kept)
+    if isinstance(context.year, list):
+        context = replace(context, year=[context.year[i] for i in kept])
     n = len(rows)
     layout = reading.layout
     values, everything, special = [], [], {}
     counted = {place for places in layout.fields.values() for place in places}
-    counted |= {place for look in layout.looks for name, place in look.fields.items() if name not in ("look_at", "fate")}
+    counted |= {
+        place for look in layout.looks for name, place in look.fields.items() if name not in ("look_at", "fate")
+    }
     for place, meaning in enumerate(reading.chosen):
         if place in counted and meaning.field in _COUNTED:
             mark = typed.Odd(block.headings[place], meaning.field)
@@ -95,7 +150,9 @@ def read_batches(block, reading, context: Context) -> Part:
         else:
             values.append(np.full(n, np.nan))
             everything.append(np.zeros(n, bool))
-    part = Part(_plain_fields(block, reading, columns, rows, context, odd, special), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
+    part = Part(
+        _plain_fields(block, reading, columns, rows, context, odd, special), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd
+    )
     part.batches["section"] = sections
     part.batches["row"] = rows
     part.batches["file"], part.batches["sheet"] = block.file, block.sheet
@@ -109,9 +166,36 @@ def read_batches(block, reading, context: Context) -> Part:
     return part
 
 
-_COUNTED = frozenset({"eggs_set", "clear", "dead", "left", "fertile", "removed", "rotten", "cracked", "pipped", "dis", "unhatched",
-                      "hatched", "culled", "malpos", "broken_infertile", "broken_early", "broken_mid", "broken_late", "healthy",
-                      "look_day", "total_dead", "weak", "contaminated", "cracked_of", "opened1_infertile", "opened1_dead"})
+_COUNTED = frozenset(
+    {
+        "eggs_set",
+        "clear",
+        "dead",
+        "left",
+        "fertile",
+        "removed",
+        "rotten",
+        "cracked",
+        "pipped",
+        "dis",
+        "unhatched",
+        "hatched",
+        "culled",
+        "malpos",
+        "broken_infertile",
+        "broken_early",
+        "broken_mid",
+        "broken_late",
+        "healthy",
+        "look_day",
+        "total_dead",
+        "weak",
+        "contaminated",
+        "cracked_of",
+        "opened1_infertile",
+        "opened1_dead",
+    }
+)
 
 
 def _filled_down(cells: list) -> list:
@@ -131,8 +215,9 @@ def _rows_with_eggs(block, reading, columns) -> list[int]:
     """Rows that say something of a batch; the others are remarks beside the table."""
     key = [place for place, meaning in enumerate(reading.chosen) if meaning.field in _COUNTED | {"set_at", "fate"}]
     kept = []
+    full = [columns[place] for place in key]
     for i in range(len(block.rows)):
-        if any(not is_empty(columns[place][i]) for place in key):
+        if any(cells[i] != "" and not is_empty(cells[i]) for cells in full):
             kept.append(i)
         else:
             text = ", ".join(text_of(cells[i]) for cells in columns if not is_empty(cells[i]))
@@ -153,8 +238,9 @@ def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.Da
         elif name in TIME_FIELDS and TIME_FIELDS[name] not in frame:
             mark = typed.Odd(block.headings[place], name)
             target = TIME_FIELDS[name]
-            frame[target], frame[f"{target}_hour"] = typed.times(cells, rows, context.day_first, context.year, mark,
-                                                                 near=frame.get("set_at"))
+            frame[target], frame[f"{target}_hour"] = typed.times(
+                cells, rows, context.day_first, context.year, mark, near=frame.get("set_at")
+            )
             odd.append(mark)
         elif name in MEASURE_FIELDS:
             mark = typed.Odd(block.headings[place], name)
@@ -179,8 +265,13 @@ def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.Da
 
 def _heading_factor(heading: str) -> float:
     words = heading.lower()
-    return 52.18 if any(w in words for w in ("year", "jahr", "ans", "año", "anni")) else \
-        4.348 if any(w in words for w in ("month", "monat", "mois", "mes")) else 1.0
+    return (
+        52.18
+        if any(w in words for w in ("year", "jahr", "ans", "año", "anni"))
+        else 4.348
+        if any(w in words for w in ("month", "monat", "mois", "mes"))
+        else 1.0
+    )
 
 
 def _joined(one: list, other: list) -> list:
@@ -250,20 +341,33 @@ def _looks(layout, columns, rows, context, result, values, odd, set_at) -> list[
                 day[:] = look.look.day
             if "look_at" in look.fields:
                 mark = typed.Odd("", "look_at")
-                at, hours = typed.times(columns[look.fields["look_at"]], rows, context.day_first, context.year, mark, near=start)
+                at, hours = typed.times(
+                    columns[look.fields["look_at"]], rows, context.day_first, context.year, mark, near=start
+                )
                 odd.append(mark)
             if "look_day" in look.fields:
                 day = np.where(np.isnan(values[look.fields["look_day"]]), day, values[look.fields["look_day"]])
-        found.append(dict(counts, day=day, at=at, hour=hours,
-                          order=(look.look.order if look is not None and look.look.order else number + 1),
-                          transfer=bool(look is not None and look.look.transfer)))
+        found.append(
+            dict(
+                counts,
+                day=day,
+                at=at,
+                hour=hours,
+                order=(look.look.order if look is not None and look.look.order else number + 1),
+                transfer=bool(look is not None and look.look.transfer),
+            )
+        )
     return found
 
 
 def _remarks(part: Part, looks, layout, special, context, result) -> None:
     """What the words beside a count or in the notes add, where the eggs then add up (or are a part of a count)."""
     frame = part.batches
-    ends = {"pipped_dead": {"pipped"}, "removed": {"removed", "rotten", "cracked"}, "dead_in_shell": {"shell", "unhatched"}}
+    ends = {
+        "pipped_dead": {"pipped"},
+        "removed": {"removed", "rotten", "cracked"},
+        "dead_in_shell": {"shell", "unhatched"},
+    }
     told: dict[int, list] = {}
     for place, cells in special.items():
         for i, count in cells.items():
@@ -282,12 +386,22 @@ def _remarks(part: Part, looks, layout, special, context, result) -> None:
 def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
     rest = frame.at[i, "rest"]
     target = next((name for name, roles in ends.items() if mention.roles & roles), None)
-    at_look = next((look for number, look in enumerate(looks) if number < len(layout.looks)
-                    and place is not None and place in layout.looks[number].fields.values()), None)
+    at_look = next(
+        (
+            look
+            for number, look in enumerate(looks)
+            if number < len(layout.looks) and place is not None and place in layout.looks[number].fields.values()
+        ),
+        None,
+    )
     if target is None or mention.roles & {"fresh", "weak", "set"}:
         return
     known = frame.at[i, target] if target in frame else np.nan
-    inside = mention.within or place is not None and any(place in layout.fields.get(name, ()) for name in ("dis", "unhatched"))
+    inside = (
+        mention.within
+        or place is not None
+        and any(place in layout.fields.get(name, ()) for name in ("dis", "unhatched"))
+    )
     if target == "pipped_dead" and inside and np.isnan(known) and frame.at[i, "dead_in_shell"] >= mention.count:
         frame.at[i, "pipped_dead"] = mention.count
         frame.at[i, "dead_in_shell"] -= mention.count
@@ -296,8 +410,13 @@ def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
         at_look["dead"][i] -= mention.count
         at_look["removed"][i] = mention.count
         frame.at[i, "removed"] = mention.count + (0.0 if np.isnan(known) else known)
-    elif not np.isnan(rest) and rest >= mention.count and (np.isnan(known) or known == 0) and rest == mention.count or (
-            at_look is not None and not np.isnan(rest) and rest >= mention.count and np.isnan(known)):
+    elif (
+        not np.isnan(rest)
+        and rest >= mention.count
+        and (np.isnan(known) or known == 0)
+        and rest == mention.count
+        or (at_look is not None and not np.isnan(rest) and rest >= mention.count and np.isnan(known))
+    ):
         frame.at[i, target] = mention.count
         frame.at[i, "rest"] = rest - mention.count
         if at_look is not None and target == "removed":
@@ -311,11 +430,24 @@ def _long(looks: list[dict]) -> pd.DataFrame:
     """The looks of all rows, one below the other; only where something was kept."""
     parts = []
     for look in looks:
-        kept = ~(np.isnan(look["clear"]) & np.isnan(look["dead"]) & np.isnan(look["removed"]) & np.isnat(look["at"])
-                 & np.isnan(look["left"]))
+        kept = ~(
+            np.isnan(look["clear"])
+            & np.isnan(look["dead"])
+            & np.isnan(look["removed"])
+            & np.isnat(look["at"])
+            & np.isnan(look["left"])
+        )
         place = np.flatnonzero(kept)
-        parts.append(pd.DataFrame({name: (look[name][kept] if isinstance(look[name], np.ndarray) else look[name])
-                                   for name in LOOK_COLUMNS if name != "place"} | {"place": place}))
+        parts.append(
+            pd.DataFrame(
+                {
+                    name: (look[name][kept] if isinstance(look[name], np.ndarray) else look[name])
+                    for name in LOOK_COLUMNS
+                    if name != "place"
+                }
+                | {"place": place}
+            )
+        )
     if not parts:
         return pd.DataFrame(columns=LOOK_COLUMNS)
     return pd.concat(parts, ignore_index=True)[LOOK_COLUMNS]

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import datetime as dt
 from dataclasses import dataclass, field
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.records.sheets.cells import Count, count_of, is_empty, measure_of, text_of
 from hatchkit.records.sheets.lexicon import cell_words
@@ -12,13 +14,64 @@ from hatchkit.records.sheets.when import read_dates
 from hatchkit.records.words import plain
 
 #: Units of measures and their factors.
-GRAMS = {"": 1.0, "g": 1.0, "gr": 1.0, "gm": 1.0, "gms": 1.0, "gram": 1.0, "grams": 1.0, "grammes": 1.0, "gramm": 1.0,
-         "kg": 1000.0, "oz": 28.349523125, "lb": 453.59237, "lbs": 453.59237}
-DAYS = {"": 1.0, "d": 1.0, "day": 1.0, "days": 1.0, "tag": 1.0, "tage": 1.0, "jours": 1.0, "jour": 1.0, "j": 1.0, "dias": 1.0,
-        "dia": 1.0, "dagen": 1.0, "giorni": 1.0, "dni": 1.0, "dnu": 1.0, "dagar": 1.0, "dage": 1.0, "nap": 1.0, "weeks": 7.0,
-        "week": 7.0, "wk": 7.0, "h": 1 / 24}
-WEEKS = {"": 1.0, "w": 1.0, "wk": 1.0, "wks": 1.0, "week": 1.0, "weeks": 1.0, "months": 4.348, "month": 4.348, "mo": 4.348,
-         "wochen": 1.0, "monate": 4.348, "years": 52.18, "year": 52.18, "yr": 52.18, "y": 52.18, "jahre": 52.18, "jahr": 52.18}
+GRAMS = {
+    "": 1.0,
+    "g": 1.0,
+    "gr": 1.0,
+    "gm": 1.0,
+    "gms": 1.0,
+    "gram": 1.0,
+    "grams": 1.0,
+    "grammes": 1.0,
+    "gramm": 1.0,
+    "kg": 1000.0,
+    "oz": 28.349523125,
+    "lb": 453.59237,
+    "lbs": 453.59237,
+}
+DAYS = {
+    "": 1.0,
+    "d": 1.0,
+    "day": 1.0,
+    "days": 1.0,
+    "tag": 1.0,
+    "tage": 1.0,
+    "jours": 1.0,
+    "jour": 1.0,
+    "j": 1.0,
+    "dias": 1.0,
+    "dia": 1.0,
+    "dagen": 1.0,
+    "giorni": 1.0,
+    "dni": 1.0,
+    "dnu": 1.0,
+    "dagar": 1.0,
+    "dage": 1.0,
+    "nap": 1.0,
+    "weeks": 7.0,
+    "week": 7.0,
+    "wk": 7.0,
+    "h": 1 / 24,
+}
+WEEKS = {
+    "": 1.0,
+    "w": 1.0,
+    "wk": 1.0,
+    "wks": 1.0,
+    "week": 1.0,
+    "weeks": 1.0,
+    "months": 4.348,
+    "month": 4.348,
+    "mo": 4.348,
+    "wochen": 1.0,
+    "monate": 4.348,
+    "years": 52.18,
+    "year": 52.18,
+    "yr": 52.18,
+    "y": 52.18,
+    "jahre": 52.18,
+    "jahr": 52.18,
+}
 
 
 @dataclass
@@ -113,6 +166,11 @@ def times(cells, rows, day_first: bool, year, odd: Odd, near=None):
         NaT where there is none; midnight where no hour was written.
     hour_kept : ndarray of bool, shape (n,)
     """
+    if {dt.datetime} <= set(map(type, cells)) <= {dt.datetime, dt.date} and all(
+        1950 <= cell.year <= 2100 for cell in cells
+    ):
+        moments = pd.to_datetime(cells).to_numpy().astype("datetime64[us]")
+        return moments, moments != moments.astype("datetime64[D]")
     cells = ["" if isinstance(cell, str) and plain(cell) in cell_words("unknown") else cell for cell in cells]
     if isinstance(year, list) and len(set(year)) > 1:
         moments, hours = np.full(len(cells), np.datetime64("NaT", "us")), np.zeros(len(cells), bool)

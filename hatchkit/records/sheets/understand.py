@@ -6,8 +6,8 @@ import re
 from dataclasses import dataclass, field
 
 from hatchkit.records.sheets import eggsheet
-from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.sheets.assign import Reading, best_reading, candidates
+from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.sheets.expand import expanded
 from hatchkit.records.sheets.kinds import kind_of
 from hatchkit.records.sheets.lexicon import language_of
@@ -55,8 +55,9 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     stem : str
         The file's name without its ending.
     """
-    language = language_of(dict.fromkeys(cell for row in grid.cells[:40] for cell in row
-                                         if isinstance(cell, str) and 1 < len(cell) < 60))
+    language = language_of(
+        dict.fromkeys(cell for row in grid.cells[:40] for cell in row if isinstance(cell, str) and 1 < len(cell) < 60)
+    )
     found = []
     for block in find_blocks(grid, language):
         block = expanded(block, language)
@@ -64,8 +65,14 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
         options = [candidates(column, language, fixed.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
-        item.year = year_in([*reversed(block.titles), *(text for other in reversed(found) for text in other.block.titles),
-                             grid.sheet, stem])
+        item.year = year_in(
+            [
+                *reversed(block.titles),
+                *(text for other in reversed(found) for text in other.block.titles),
+                grid.sheet,
+                stem,
+            ]
+        )
         if kind == "lines" and block.shape != "lines":
             _to_lines(block)
         if kind == "batches":
@@ -107,8 +114,25 @@ def _of_log(columns, options, kind: str) -> list:
         best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore", "weight")), None)
         if best is not None and kind == "looks" and best.field == "set_at":
             best = Meaning("date", best.look, best.weight)
-        if best is not None and kind == "looks" and best.field == "ignore" and column.share_count > 0.7 and not column.running \
-                and not {"batch", "number"} & taken and any(m.field in ("eggs_set", "batch") for m in found):
+        if (
+            best is not None
+            and kind == "looks"
+            and best.field == "eggs_set"
+            and best.weight <= 1.5
+            and column.share_count > 0.7
+            and any(c.sets > 0 and c.share_fate > 0.4 for c in columns)
+        ):
+            # Numbers whose class stands in the column of what was done.
+            best = Meaning("number", weight=PLAIN)
+        if (
+            best is not None
+            and kind == "looks"
+            and best.field == "ignore"
+            and column.share_count > 0.7
+            and not column.running
+            and not {"batch", "number"} & taken
+            and any(m.field in ("eggs_set", "batch") for m in found)
+        ):
             best = Meaning("number", weight=PLAIN)
         if best is not None and best.field not in ("notes", "ignore", "weight"):
             taken.add(best.field)

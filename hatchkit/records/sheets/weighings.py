@@ -38,8 +38,10 @@ def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
         elif meaning.field == "eggs_set" or meaning.field == "left":
             base["eggs_weighed"] = typed.measures(cells, block.rows, {"": 1.0}, mark)
         elif meaning.field == "weight":
-            days[place] = (meaning.look.day, typed.measures(cells, block.rows, typed.GRAMS, mark)
-                           * _factor(block.headings[place]))
+            days[place] = (
+                meaning.look.day,
+                typed.measures(cells, block.rows, typed.GRAMS, mark) * _factor(block.headings[place]),
+            )
     for day, grams in days.values():
         frame = pd.DataFrame(base, index=range(n))
         if day is not None:

@@ -19,11 +19,18 @@ def looks_like_date(text: str) -> bool:
         return False
     if re.fullmatch(r"[+-]?\d+[.,]\d+", text):
         return False
+    text = _end_of_range(text)
     stamp = times.stamp_of(text)
     if stamp is None or stamp.wrong or stamp.seconds is not None and not any(stamp.numbers):
         return False
     first, second = stamp.numbers[:2]
     return not stamp.layout.startswith("ab") or 1 <= min(first, second) <= 12 and max(first, second) <= 31
+
+
+def _end_of_range(text: str) -> str:
+    """ "14-15 Mar" is its last day, on which all was done."""
+    match = re.fullmatch(r"\s*\d{1,2}\.?\s*(?:-|–|/|to|bis|au|al|tot|do)\s*(\d{1,2}\.?\s*[^\W\d_]{3,}.*)", text)
+    return match[1] if match else text
 
 
 def is_dateish(cell) -> bool:
@@ -51,8 +58,16 @@ def read_dates(cells, day_first: bool, year=None, near=None):
     -------
     hatchkit.records.times.Times
     """
-    plain = [cell if isinstance(cell, (str, dt.date)) or cell is None else times.Serial(cell) if isinstance(cell, float)
-             and 25_000 < cell < 80_000 else cell for cell in cells]
+    plain = [
+        _end_of_range(cell)
+        if isinstance(cell, str)
+        else cell
+        if isinstance(cell, dt.date) or cell is None
+        else times.Serial(cell)
+        if isinstance(cell, float) and 25_000 < cell < 80_000
+        else cell
+        for cell in cells
+    ]
     return times.read(plain, day_first, year=year, near=near, serials=True)
 
 
@@ -60,8 +75,8 @@ def leading_date(text: str, day_first: bool, year: int | None):
     """(datetime64 or None, the rest) of a line that begins with a date: "Sun 12 Mar: set 24 Sussex"."""
     for found in times.find(text, day_first, year):
         if found.kind == "date" and found.moment is not None and not np.isnat(np.datetime64(found.moment)):
-            before = text[:found.start].strip(" .,:-–(").split()
+            before = text[: found.start].strip(" .,:-–(").split()
             if len(before) <= 1:
-                return np.datetime64(found.moment, "us"), text[found.end:].lstrip(" .,:;)-–")
+                return np.datetime64(found.moment, "us"), text[found.end :].lstrip(" .,:;)-–")
         break
     return None, text

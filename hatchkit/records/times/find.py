@@ -80,7 +80,7 @@ def find(text: str, order=None, year=None) -> list[Found]:
     for layout, pattern in _patterns():
         for match in pattern.finditer(folded):
             start, end = match.span()
-            if taken[start:end].any() or not _is_meant(match, layout):
+            if taken[start:end].any() or not _is_meant(match, layout, text):
                 continue
             one = _dated(match, layout, order, year)
             if one is not None:
@@ -97,9 +97,11 @@ def find(text: str, order=None, year=None) -> list[Found]:
     return sorted(found, key=lambda one: one.start)
 
 
-def _is_meant(match, layout: str) -> bool:
+def _is_meant(match, layout: str, text: str) -> bool:
     if layout == "md":
-        return match["name"] not in _ALSO_WORDS
+        # "3 may have died", but "11. Mai" and "3 May".
+        name, dotted = text[match.start("name"):match.end("name")], match["date"].lstrip("0123456789")[:1] == "."
+        return match["name"] not in _ALSO_WORDS or name[:1].isupper() or dotted
     # 3.4 in a sentence is a number; 3.4. and 3/4 followed by nothing of their kind are dates.
     return layout != "ab" or "/" in match["date"] or match["date"].rstrip().endswith(".") or "-" in match["date"]
 

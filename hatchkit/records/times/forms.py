@@ -86,7 +86,7 @@ def _clock_forms() -> tuple:
         (True, rf"(?P<h>\d{{1,2}})\s?h\s?(?P<m>\d{{2}})(?:\s?m(?:in)?\s?(?:(?P<s>\d{{2}})\s?s)?)?{after}"),
         (True, rf"(?P<h>\d{{1,2}})\s?(?:{hour})\.?\s?(?P<m>\d{{2}}){after}"),
         (True, rf"{before}(?P<h>\d{{1,2}})\s*(?:{hour})(?!\w)\.?(?:\s*(?P<after>{half})(?!\w)\.?)?"),
-        (True, rf"(?P<h>\d{{1,2}})\s*(?P<after>{half})(?!\w)\.?"),
+        (True, rf"(?P<h>\d{{1,2}})\s*(?P<after>(?![ap](?!\.?\s?\w))(?:{half}))(?!\w)\.?"),
         (True, rf"(?P<before>(?=[^a-z0-9])(?:{half}))\s*(?P<h>\d{{1,2}})"),
         (False, rf"{before}(?P<h>\d{{1,2}})[.,](?P<m>\d{{2}}){after}"),
         (False, r"(?P<h>\d{1,2})-(?P<m>\d{2})(?:-(?P<s>\d{2}))?"),

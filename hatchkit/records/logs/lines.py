@@ -12,8 +12,9 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
-from hatchkit.records.sensors_head import is_number
-from hatchkit.records.sensors_names import role_of
+from hatchkit.records.logs import told
+from hatchkit.records.logs.cells import is_number
+from hatchkit.records.logs.names import role_of
 from hatchkit.records.told import local_minute
 
 
@@ -21,18 +22,45 @@ from hatchkit.records.told import local_minute
 class Account:
     """Lines of one file by what became of them, and the problem rows that say so.
 
-    `zone` is that of the person's wall clock, in which messages give times.
+    `zone` is that of the person's wall clock, in which messages give times. `shift` is -1 where a line was put above
+    the file's own; `first_line` the number of lines above this section. `questions` are rows of the questions table,
+    `facts` what the overview of the logs shows.
     """
 
     file: str
     lines: dict = field(default_factory=dict)
     rows: list = field(default_factory=list)
     zone: str | None = None
+    shift: int = 0
+    first_line: int = 0
+    questions: list = field(default_factory=list)
+    facts: dict = field(default_factory=dict)
+
+    def _at(self, row):
+        return None if row is None else int(row) + self.shift + self.first_line
+
+    def tell(self, said, *, row=None, column="") -> None:
+        """Add a problem row that `told` made: severity, found, done, mend and perhaps a line."""
+        severity, found, done, mend, *line = said
+        self.say(severity, found, done, mend, row=line[0] if line else row, column=column)
+
+    def ask(self, heading, taken, choices, rows_changed, code) -> None:
+        """Add a question: what `heading` was taken for and what else it could be."""
+        self.questions.append(dict(file=self.file, sheet="", heading=heading, taken=taken, choices=choices,
+                                   rows_changed=int(rows_changed), code=code))
+
+    def add(self, other: Account) -> None:
+        """Take over what another account of the same file holds."""
+        for kind, number in other.lines.items():
+            self.lines[kind] = self.lines.get(kind, 0) + number
+        self.rows.extend(other.rows)
+        self.questions.extend(other.questions)
+        self.facts = {**self.facts, **other.facts}
 
     def say(self, severity, found, done, mend="", *, row=None, column="") -> None:
         """Add a problem row that stands for no line of its own."""
         self.rows.append(problem(severity, found=found, done=done, mend=mend, file=self.file,
-                                 row=row, column=column))
+                                 row=self._at(row), column=column))
 
     def clock(self, time) -> str:
         """A time (datetime64, UTC) as the person's wall clock shows it; "UTC" is added where no zone is known."""
@@ -46,10 +74,11 @@ class Account:
         self.lines[kind] = self.lines.get(kind, 0) + number
         words = f"{number} {kind if number != 1 else kind.replace('lines', 'line', 1)}"
         if first is not None and number > 1:
-            words += f", the first in line {first}"
+            words += f", the first in line {self._at(first)}"
         if example:
             words += f": \"{example[:60]}\""
-        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=first))
+        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file,
+                                 row=self._at(first)))
 
 
 
@@ -93,7 +122,7 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
     blank = bad[blank_rows(raw.iloc[bad])]
     lines = {int(row): "" for row in blank}
     account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
-    header = "" if head.header_line is None else line_text(data, head.header_line)
+    headers = [] if not head.header_lines or account.shift else [line_text(data, n) for n in head.header_lines]
     kinds: dict = {"repeated header lines": [], "lines of text without a time": [],
                    "lines with a value but no time that can be read": []}
     numbers = [n for channel in plan.channels for n in channel.columns.values()]
@@ -101,23 +130,23 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
         if int(row) in lines:
             continue
         text = line_text(data, head.first + int(row)) if len(bad) < 2000 else ""
-        kinds[_kind_of_line(text, header, raw, row, numbers)].append(int(row))
+        kinds[_kind_of_line(text, headers, raw, row, numbers)].append(int(row))
     for kind, rows in kinds.items():
         lost = kind.startswith("lines with a value")
         account.count(kind, "lost" if lost else "note", len(rows), "left out",
-                      "correct the date in the file" if lost else "", first=_line(head, rows),
+                      told.mend_date(stamps.reasons.get(rows[0], "")) if lost and rows else "", first=_line(head, rows),
                       example=line_text(data, head.first + rows[0]) if rows else "")
     return good
 
 
-def _kind_of_line(text, header, raw, row, numbers) -> str:
-    if header and text == header:
+def _kind_of_line(text, headers, raw, row, numbers) -> str:
+    if text and text in headers:
         return "repeated header lines"
     values = [raw[n].iloc[row] for n in numbers]
     has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v)
                      for v in values)
     first = text.split(" ")[0].split(";")[0].split(",")[0].split("\t")[0]
-    if has_number and role_of(first) != "summary":
+    if has_number and role_of(first) not in ("summary", "mean", "minimum", "maximum", "spread"):
         return "lines with a value but no time that can be read"
     return "lines of text without a time"
 

@@ -1,4 +1,4 @@
-"""Numbers of a sensor column: as written, which cells are missing codes, and in which unit."""
+"""What is the number in a cell? As written, which are missing codes, and in which unit."""
 
 from __future__ import annotations
 
@@ -8,8 +8,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.records.sensors_head import is_number
-from hatchkit.records.sensors_names import name_rest, role_of, unit_of
+from hatchkit.records.logs.cells import is_number
+from hatchkit.records.logs.names import MEASURES, is_share, name_rest, other_unit, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
 _EMPTY_WORDS = {"", "na", "n/a", "nan", "null", "none", "<na>", "#n/a", "#na", "#value!", "#div/0!", "#ref!"}
@@ -48,7 +48,7 @@ def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None]:
         return column.to_numpy(dtype=float), None
     codes, distinct = pd.factorize(column.to_numpy(dtype=object))
     values = np.array([_number(cell) for cell in distinct] + [np.nan])
-    text = np.array([isinstance(cell, str) and np.isnan(value) and cell.strip().lower() not in missing_words()
+    text = np.array([isinstance(cell, str) and np.isnan(value) and cell.strip(' "').lower() not in missing_words()
                      for cell, value in zip(distinct, values, strict=False)] + [False])
     return values[codes], text[codes]
 
@@ -99,9 +99,15 @@ def unit_from_range(values: np.ndarray) -> tuple[str, bool]:
 def row_units(column) -> np.ndarray:
     """Unit letter of each row from a unit column: "C", "F", "K", "%" or ""."""
     codes, distinct = pd.factorize(column.to_numpy(dtype=object))
-    letters = ["%" if isinstance(cell, str) and ("%" in cell or cell.strip().lower() in ("rh", "rf"))
-               else unit_of(cell) if isinstance(cell, str) else "" for cell in distinct]
-    return np.array(letters + [""], dtype=object)[codes]
+    return np.array([_unit_letter(cell) for cell in distinct] + [""], dtype=object)[codes]
+
+
+def _unit_letter(cell) -> str:
+    if not isinstance(cell, str):
+        return ""
+    if is_share(cell) or cell.strip().lower() in ("rh", "rf"):
+        return "%"
+    return unit_of(cell)
 
 
 def row_owners(raw, plan, quantities) -> np.ndarray | None:
@@ -109,30 +115,55 @@ def row_owners(raw, plan, quantities) -> np.ndarray | None:
     if plan.probe is None:
         return None
     codes, distinct = pd.factorize(raw[plan.probe].to_numpy(dtype=object))
-    names = list(distinct)
-    if quantities is not None and plan.quantity is None:
-        temps = {name_rest(name): name for name in names if role_of(name) in ("temp", "")}
-        names = [name if role_of(name) in ("temp", "") else temps.get(name_rest(name), name) for name in names]
+    names = [str(name) for name in distinct]
+    if quantities is not None:
+        temps = {name_rest(name): name for name in names if role_of(name) == "temp"}
+        names = [temps.get(name_rest(name), name) if role_of(name) in MEASURES else name for name in names]
     return np.array([*names, np.nan], dtype=object)[codes]
 
 
 def row_quantities(raw, plan) -> np.ndarray | None:
-    """Quantity of each line ("temp", "rh", "wet_bulb", "dew_point", "") where a column names it, else None.
+    """Quantity of each line ("temp", "rh", "wet_bulb", "dew_point", "" for any other), else None.
 
-    A file with one value a line says in a column of its own, or by its unit, what the value is.
+    A file with one value a line says in a column of its own, by its unit,
+    or by the name of the probe what the value is.
+    Where some lines are told so, the lines of which nothing is known are no temperatures.
     """
-    if len(plan.channels) != 1 or list(plan.channels[0].columns) != ["temp"]:
+    places = [place for place in (plan.quantity, plan.unit, plan.probe) if place is not None]
+    if not places or len(plan.channels) != 1 or list(plan.channels[0].columns) != ["temp"]:
         return None
-    for place in (plan.quantity, plan.probe):
-        if place is None:
-            continue
-        codes, distinct = pd.factorize(raw[place].to_numpy(dtype=object))
-        roles = [role_of(cell) for cell in distinct]
-        # A column of probes tells the quantity only where some of its names say humidity.
-        if place == plan.quantity or {"rh", "wet_bulb", "dew_point"} & set(roles):
-            return np.array(["temp" if role == "" else role for role in roles] + [""], dtype=object)[codes]
-    if plan.unit is not None:
-        letters = row_units(raw[plan.unit])
-        if (letters == "%").any():
-            return np.where(letters == "%", "rh", np.where(letters == "", "", "temp")).astype(object)
-    return None
+    codes, roles = [], []
+    for place in places:
+        code, distinct = pd.factorize(raw[place].to_numpy(dtype=object))
+        codes.append(code)
+        roles.append([_said_by(cell, place == plan.unit) for cell in distinct] + [""])
+    key = codes[0].astype(np.int64)
+    for code, role in zip(codes[1:], roles[1:], strict=True):
+        key = key * (len(role) + 1) + code + 1
+    _, first, inverse = np.unique(key, return_index=True, return_inverse=True)
+    found = [_quantity([role[code[row]] for code, role in zip(codes, roles, strict=True)]) for row in first]
+    if not set(found) & {"rh", "wet_bulb", "dew_point", "other"} and plan.quantity is None:
+        return None
+    known = any(role in MEASURES for role in found)
+    found = ["" if role == "other" else ("" if known else "temp") if role == "" else role for role in found]
+    return np.array(found, dtype=object)[inverse]
+
+
+def _said_by(cell, is_unit: bool) -> str:
+    if not isinstance(cell, str):
+        return ""
+    if is_unit:
+        letter = _unit_letter(cell)
+        return "" if cell.strip() == "" else {"%": "%", "": "other"}.get(letter,
+                                                                         "temp") if letter or other_unit(cell) else ""
+    role = role_of(cell)
+    return role if role in (*MEASURES, "other") else "other" if role == "outdoor" else ""
+
+
+def _quantity(said: list) -> str:
+    """The first word on it; per cent beside nothing else is humidity, a battery in per cent is not."""
+    if "other" in said:
+        return "other"
+    found = next((role for role in said if role in MEASURES and role != "temp"), "") or (
+        "temp" if "temp" in said else "")
+    return "rh" if "%" in said and found in ("", "temp") else found

@@ -6,13 +6,26 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import sensors_humidity, sensors_probe, sensors_values
-from hatchkit.records.sensors_columns import zone_offset
+from hatchkit.records.logs import told
+from hatchkit.records.logs.humidity import humidity
+from hatchkit.records.logs.plan import CHOICES
+from hatchkit.records.logs.probe import probe_readings
+from hatchkit.records.logs.values import (
+    as_numbers,
+    missing_codes,
+    row_owners,
+    row_quantities,
+    row_units,
+    to_celsius,
+    unit_from_range,
+)
+from hatchkit.records.logs.when import zone_offset
 from hatchkit.records.times import zones
 from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
+UNIT_CHOICES = CHOICES[:3]
 
 
 def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
@@ -30,27 +43,48 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     if not keep.all():
         rows = np.flatnonzero(keep)
         raw, utc, lines = raw.iloc[rows], utc[rows], head.first + rows + 1
-    quantities = sensors_values.row_quantities(raw, plan)
+    quantities = row_quantities(raw, plan)
     parts = [_values(raw, plan, channel, quantities, wishes, account, lines) for channel in plan.channels]
+    account.facts["channels"] = [fact for channel, part in zip(plan.channels, parts, strict=True)
+                                 for fact in _known_by(channel, part, plan, wishes)]
     filled = _any([part["has"] for part in parts])
     event = ~filled
     event &= _has_text(raw, plan, parts)
+    other = np.zeros(len(raw), dtype=bool) if quantities is None else ~filled & ~event & (quantities != "temp")
     account.count("lines of text with a time (events)", "note", event.sum(), "left out of the readings",
                   first=_first(lines, event))
     if not filled.all() or len(parts) > 1:
-        _keep_missing(parts, filled, event)
-    owners = sensors_values.row_owners(raw, plan, quantities)
+        _keep_missing(parts, filled, event | other)
+    account.count("lines of other quantities", "note", other.sum(), "not read", first=_first(lines, other))
+    owners = row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
     frames, used = [], np.zeros(len(raw), dtype=bool)
     for name, part, mine in sorted(probes, key=lambda probe: probe[0]):
-        frame, rows = sensors_probe.probe_readings(utc, part, mine, name, lines, wishes, account)
+        frame, rows = probe_readings(utc, part, mine, name, lines, wishes, account)
         frames.append(frame)
         used[slice(None) if rows is None else rows] = True
-    _count_used(account, used, probes, event, lines)
+    _count_used(account, used, probes, event | other, lines)
     return pd.concat(frames, ignore_index=True) if len(frames) > 1 else frames[0]
+
+
+def _known_by(channel, part, plan, wishes) -> list:
+    """(probe, quantity, unit, how it is known) of a channel, for the overview."""
+    out = []
+    if part["wanted"] == "temp":
+        how = ("season.toml" if wishes.temp_unit else "unit column" if plan.unit is not None else
+               "values" if plan.by_behaviour else "heading" if channel.units.get("temp") else
+               "above the readings" if plan.unit_above else "values")
+        unit = part["unit"] if isinstance(part["unit"], str) else "C and F"
+        out.append((channel.name, "temperature", "K" if unit == "K" else f"°{unit}", how))
+    other = next((name for name in ("rh", "wet_bulb", "dew_point") if name in part["quantities"]), None)
+    if other is not None:
+        out.append((channel.name, {"rh": "humidity", "wet_bulb": "humidity from the wet bulb",
+                                   "dew_point": "humidity from the dew point"}[other], "%",
+                    "values" if plan.by_behaviour else "heading"))
+    return out
 
 
 def _keep_missing(parts, filled, event) -> None:
@@ -167,7 +201,9 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     """Temperature and humidity of one channel, line by line."""
     numbers, text = {}, None
     for quantity, n in channel.columns.items():
-        numbers[quantity], odd = sensors_values.as_numbers(raw[n])
+        numbers[quantity], odd = as_numbers(raw[n])
+        if channel.scales.get(quantity, 1.0) != 1.0:
+            numbers[quantity] = np.round(numbers[quantity] * channel.scales[quantity], 6)
         if odd is not None:
             text = odd if text is None else text | odd
             _say_odd_cells(account, odd, raw[n], lines, channel.name)
@@ -175,11 +211,35 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
         values = numbers["temp"]
         numbers = {quantity: np.where(quantities == quantity, values, np.nan)
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
-    part = {"text": text, "wanted": "temp" if "temp" in numbers else "rh"}
-    part["temp_c"], part["temp_logged_c"] = _temperature(raw, plan, channel, numbers, wishes, account)
-    part["rh_pct"] = sensors_humidity.humidity(channel, numbers, part["temp_c"], wishes, account)
+        numbers = numbers or {"temp": np.full(len(values), np.nan)}
+    part = {"text": text, "in_turn": quantities is not None, "wanted": "temp" if "temp" in numbers else "rh",
+            "quantities": list(numbers)}
+    for quantity in ("temp", "rh"):
+        if quantity in numbers:
+            numbers[quantity] = _in_range(numbers[quantity], quantity, channel, account)
+    part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
+    part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
+
+
+def _in_range(values, quantity, channel, account) -> np.ndarray:
+    """Values without their decimal mark (3756 for 37.56), put right with a doubt and a question."""
+    some = values[:: max(1, len(values) // 20_000)]
+    some = some[np.isfinite(some)]
+    middle = float(np.median(some)) if len(some) else 0.0
+    kelvin = 250 <= middle <= 345 and quantity == "temp" and channel.units.get("temp") in ("K", "")
+    if middle <= (150 if quantity == "temp" else 105) or kelvin:
+        return values
+    for factor in (10.0, 100.0, 1000.0):
+        if quantity == "rh" and 15 <= middle / factor <= 100 or quantity == "temp" and (
+                30 <= middle / factor <= 42 or 86 <= middle / factor <= 108):
+            account.ask(channel.name, f"divided by {factor:.0f}", [f"divided by {factor:.0f}", "as it stands"],
+                        len(values),
+                        "log_scale")
+            account.tell(told.without_decimals(channel.name, middle, factor))
+            return np.round(values / factor, 6)
+    return values
 
 
 def _say_odd_cells(account, odd, column, lines, name) -> None:
@@ -195,18 +255,18 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
     count = len(raw)
     if "temp" not in numbers:
         nothing = np.full(count, np.nan)
-        return nothing, nothing
+        return nothing, nothing, ""
     values = numbers["temp"]
     unit = _unit(values, raw, plan, channel, wishes, account)
     codes = np.array([], dtype=int)
     if isinstance(unit, str):
-        codes = sensors_values.missing_codes(values, "temp", unit)
-        celsius = sensors_values.to_celsius(values, unit)
+        codes = missing_codes(values, "temp", unit)
+        celsius = to_celsius(values, unit)
     else:
         celsius = values.copy()
         for letter in ("F", "K"):
             mine = unit == letter
-            celsius[mine] = sensors_values.to_celsius(values[mine], letter)
+            celsius[mine] = to_celsius(values[mine], letter)
     logged = celsius
     if len(codes):
         celsius = celsius.copy()
@@ -215,7 +275,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         account.say("doubtful",
                     f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
                     "marked missing code; temp_c is left empty")
-    return celsius, logged
+    return celsius, logged, unit
 
 
 def _unit(values, raw, plan, channel, wishes, account):
@@ -226,16 +286,18 @@ def _unit(values, raw, plan, channel, wishes, account):
             raise HatchkitError(f"temp_unit is {wishes.temp_unit!r}; write \"C\", \"F\" or \"K\".")
         return unit
     if plan.unit is not None:
-        letters = sensors_values.row_units(raw[plan.unit])
+        letters = row_units(raw[plan.unit])
         known = set(letters) - {"", "%"}
         if known:
             return letters if len(known) > 1 else known.pop()
-    said = channel.units.get("temp", "")
-    guess, sure = sensors_values.unit_from_range(values)
+    said = channel.units.get("temp", "") or plan.unit_above
+    guess, sure = unit_from_range(values)
     if said and (said == guess or not sure):
         return said
     mend = "write temp_unit = \"C\" or \"F\" under [sensors] in season.toml"
     if said:
+        account.ask(channel.name, "temperature K" if guess == "K" else f"temperature °{guess}", list(UNIT_CHOICES),
+                    np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} is headed °{said} but its values can only be "
                     f"{'K' if guess == 'K' else '°' + guess}", f"read as {guess}", mend, column=channel.name)
     elif sure:
@@ -243,6 +305,7 @@ def _unit(values, raw, plan, channel, wishes, account):
                     if np.isfinite(values).any() else f"{channel.name} has no unit",
                     f"read as {'K' if guess == 'K' else '°' + guess}", column=channel.name)
     else:
+        account.ask(channel.name, f"temperature °{guess}", list(UNIT_CHOICES), np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
                     f"read as °{guess}", mend, column=channel.name)
     return guess

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.records import marks, sensors_values
+from hatchkit.records import marks
+from hatchkit.records.logs import values
 from hatchkit.spelling import many
 
 
@@ -23,7 +24,7 @@ def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
         return _from_other(channel, numbers, temp_c, wishes, account)
     odd = np.flatnonzero((rh < 0) | (rh > 100))
     wrong = odd[marks.humidity_out_of_range(rh[odd])]
-    wrong = np.union1d(wrong, odd[sensors_values.missing_codes(rh[odd], "rh", "%")])
+    wrong = np.union1d(wrong, odd[values.missing_codes(rh[odd], "rh", "%")])
     if len(wrong):
         rh = rh.copy()
         shown = ", ".join(format(v, "g") for v in np.unique(rh[wrong])[:5])
@@ -46,12 +47,12 @@ def _from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
     # The one place where records looks into climate: air.py holds formulas only and imports nothing of it.
     from hatchkit.climate import air
 
-    values = numbers[other]
-    said = channel.units.get(other) or channel.units.get("temp") or sensors_values.unit_from_range(values)[0]
-    values = sensors_values.to_celsius(values, wishes.temp_unit or said)
-    good = np.isfinite(values) & np.isfinite(temp_c) & (values > -20) & (values <= temp_c + 0.5)
+    logged = numbers[other]
+    said = channel.units.get(other) or channel.units.get("temp") or values.unit_from_range(logged)[0]
+    wet = values.to_celsius(logged, wishes.temp_unit or said)
+    good = np.isfinite(wet) & np.isfinite(temp_c) & (wet > -20) & (wet <= temp_c + 0.5)
     rh = nothing
-    dry, cold = temp_c[good], np.minimum(values[good], temp_c[good])
+    dry, cold = temp_c[good], np.minimum(wet[good], temp_c[good])
     if other == "wet_bulb":
         coefficient = air.STILL_WICK if wishes.still_air else air.VENTILATED_WICK
         rh[good] = air.rh_from_wet_bulb(dry, cold, wishes.pressure_kpa, coefficient)

@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.records import clock_order, marks
+from hatchkit.records import marks
+from hatchkit.records.logs.order import file_order
 from hatchkit.spelling import many
 
 _WHY = {"stuck": "without any change for hours", "spike": "with a jump faster than the air of an egg box can make",
@@ -34,7 +35,8 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
     table = {key: part[key][take] for key in ("temp_c", "rh_pct", "temp_logged_c")}
     table["time"] = utc[take]
     step = np.diff(table["time"].view(np.int64))
-    order, stepped = clock_order.file_order(table["time"], step, name, rows, lines, account)
+    order, stepped = file_order(table["time"], step, name, rows, lines, account,
+                                (table["temp_logged_c"], table["rh_pct"]))
     if order is not None:
         table, rows = _take(table, rows, order)
         stepped = None if stepped is None else stepped[order]
@@ -45,6 +47,9 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
         stepped = None if stepped is None else stepped[keep]
         step = np.diff(table["time"].view(np.int64))
     doubts = {"missing code": np.isnan(table["temp_c" if part["wanted"] == "temp" else "rh_pct"])}
+    if part["in_turn"]:
+        # One value a line: a line with humidity alone lacks no temperature.
+        doubts["missing code"] &= np.isnan(table["rh_pct"])
     if stepped is not None:
         doubts["clock step"] = stepped
     if wishes.mark:

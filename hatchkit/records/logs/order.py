@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.records.marks import limit
 from hatchkit.spelling import many
@@ -12,7 +13,7 @@ _HOUR = 3_600_000_000
 _MOST_PIECES = 300
 
 
-def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | None, np.ndarray | None]:
+def file_order(time, step, name, rows, lines, account, values=()) -> tuple[np.ndarray | None, np.ndarray | None]:
     """Order that sorts the readings of a probe, and which readings a clock step puts in doubt.
 
     Parameters
@@ -21,6 +22,8 @@ def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | Non
         In the order of the file.
     step : ndarray of int, shape (n - 1,)
         Microseconds from each to the next.
+    values : sequence of ndarray, shape (n,)
+        What was read at each time; a reading exported twice is no step of the clock.
     rows : ndarray of int or None
         Places of these readings in `lines` (None: all); `lines` are line numbers, for the words.
     account : Account
@@ -46,13 +49,13 @@ def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | Non
         back = np.flatnonzero(micros[1:] < micros[:-1]) + 1
         account.say("note", f"{name} is written newest first", "put in order of time")
     stepped = None
-    if len(back) > max(50, len(micros) // 20):
+    if len(back) > max(50, len(micros) // 20) and not _is_overlap(micros, values):
         first = len(micros) - 1 - back[0] if flipped else back[0]
         account.say("doubtful",
                     f"the times of {name} go back {many(len(back), 'time')}, the first in line {line(first)}",
                     "put in order of time", "check that the file holds one probe only")
     else:
-        stepped = _doubted(micros, back)
+        stepped = _without_repeats(micros, [v[::-1] if flipped else v for v in values])
         stepped = stepped[::-1] if flipped else stepped
         if stepped.any():
             where = line(int(np.argmax(stepped)))
@@ -61,6 +64,28 @@ def file_order(time, step, name, rows, lines, account) -> tuple[np.ndarray | Non
                         "kept and marked \"clock step\"", "correct the times in the file", row=where)
     order = np.argsort(time, kind="stable") if flipped or len(back) else None
     return order, stepped
+
+
+def _is_overlap(micros, values) -> bool:
+    """Whether most of what goes back was there already: exports put one below the other."""
+    twice = _twice(micros, values)
+    kept = micros[~twice]
+    return bool(twice.sum() and (np.diff(kept) < 0).sum() <= max(50, len(kept) // 20))
+
+
+def _twice(micros, values) -> np.ndarray:
+    table = pd.DataFrame({"time": micros, **{str(n): v for n, v in enumerate(values)}})
+    return table.duplicated().to_numpy() if len(values) else np.zeros(len(micros), dtype=bool)
+
+
+def _without_repeats(micros, values) -> np.ndarray:
+    """The readings that a clock step puts in doubt; those that stand there twice alike are none of them."""
+    kept = np.flatnonzero(~_twice(micros, values))
+    stepped = np.zeros(len(micros), dtype=bool)
+    back = np.flatnonzero(np.diff(micros[kept]) < 0) + 1
+    if len(back) or len(_far_jumps(micros[kept])):
+        stepped[kept] = _doubted(micros[kept], back)
+    return stepped
 
 
 def _far_jumps(micros: np.ndarray) -> np.ndarray:

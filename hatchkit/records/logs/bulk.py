@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import clock_words
+from hatchkit.records.logs.cells import split_line
+from hatchkit.records.logs.head import Head
+from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.marks import limit
-from hatchkit.records.sensors_head import Head, split_line
 
 _SMALL = 1_000_000
 _PLACES, _PIECE = 24, 4096
@@ -32,9 +33,11 @@ def _like_head(data: bytes, place: int, head: Head) -> bool:
     """Whether the lines at one of the places have a stamp where those at the head have one."""
     start = len(data) * place // (_PLACES + 1)
     lines = data[start: start + _PIECE].decode("utf-8", "replace").split("\n")[1:-1]
-    stamps = {n for n, cell in enumerate(head.sample[0]) if clock_words.kind_of(cell) in ("both", "date", "epoch")}
+    if head.dated_by in ("parts", "serial", "since"):
+        return any(len(split_line(line, head.separator)) >= head.width - 1 for line in lines[:20])
+    stamps = {n for n, cell in enumerate(head.sample[0]) if kind_of(cell)}
     for line in lines[:20]:
         cells = split_line(line, head.separator)
-        if any(n < len(cells) and clock_words.kind_of(cells[n]) for n in stamps):
+        if any(n < len(cells) and kind_of(cells[n]) for n in stamps):
             return True
     return False
