@@ -127,14 +127,32 @@ def columns_shown(sheet: SheetRead, most: int) -> tuple[list, list]:
 
 
 def ledger_of(season) -> Ledger:
-    """Whether the eggs of each row add up."""
+    """Whether the eggs of each row add up: the rows that are shown, and how many of all do."""
     rows = _rows(season, "ledger")
+    tried = {}
+    for row in _rows(season, "reading"):
+        for code, facts in row["why"]:
+            if code == "adds_up":
+                tried[row["file"], _text(row["sheet"])] = (facts["rows"], facts["of"])
+    if tried:
+        return Ledger(tuple(rows), sum(adds for adds, _ in tried.values()), sum(of for _, of in tried.values()))
     return Ledger(tuple(rows), sum(row["rest"] == 0 for row in rows), len(rows))
 
 
 def questions_of(season) -> list[dict]:
-    """What the person is asked, the most consequential first."""
-    return _rows(season, "questions")
+    """What the person is asked, the most consequential first.
+
+    Returns
+    -------
+    list of dict
+        The rows of season.questions; each choice has taken, adds_up and of, the last two None where nothing was tried.
+    """
+    questions = _rows(season, "questions")
+    for row in questions:
+        row["choices"] = [choice if isinstance(choice, dict) else dict(taken=choice, adds_up=None, of=None)
+                          for choice in row["choices"]]
+        row["sheet"], row["facts"] = _text(row["sheet"]), row["facts"] if isinstance(row.get("facts"), dict) else {}
+    return questions
 
 
 def assumed(season) -> Assumed:
@@ -144,7 +162,7 @@ def assumed(season) -> Assumed:
     if not reading and not questions:
         return Assumed("")
     asked = {(row["file"], row["sheet"], row["heading"]) for row in questions}
-    likely = [row for row in likely if (row["file"], row["sheet"], row["heading"]) not in asked]
+    likely = [row for row in likely if (row["file"], _text(row["sheet"]), row["heading"]) not in asked]
     fields = [choice["taken"] for row in questions if row["code"] == "meaning" for choice in row["choices"]
               if choice["taken"] != "ignore"]
     whole = any(row["code"] != "meaning" for row in questions)

@@ -78,7 +78,8 @@ def question_words(question: dict, language: str = "en") -> dict:
     code, choices = question["code"], question["choices"]
     asked = f"question_{code}" if has(f"question_{code}") else "question_other"
     heading = _heading(question)
-    facts = dict(heading=heading, choice=choice_words(code, question["taken"], language), **_written(question))
+    facts = dict(heading=heading, file=question["file"], choice=choice_words(code, question["taken"], language),
+                 **_written(question))
     return dict(ask=text(asked, facts, language),
                 where=text("question_where", dict(file=question["file"], sheet=question["sheet"] or None), language),
                 rows=text("question_rows", dict(rows=question["rows_changed"]), language),
@@ -130,8 +131,9 @@ def assumed_words(found, language: str = "en") -> str:
         code = "assumed_sure" if found.ledger.of else "assumed_sure_unsummed"
         return text(code, dict(files=found.files, columns=found.columns, rows=found.ledger.adds_up, of=found.ledger.of),
                     language)
-    likely = [text("assumed_pair", dict(heading=heading_words(row, language), taken=reading_words(row["taken"], language)),
-                   language) for row in found.likely[:4]]
+    likely = [text("assumed_pair", dict(heading=heading_words(row, language),
+                                        taken=reading_words(row["taken"], language)), language)
+              for row in found.likely[:4]]
     if found.how == "likely":
         return text("assumed_likely", dict(likely=likely), language)
     fields = list(dict.fromkeys(reading_words(field.partition("@")[0], language) for field in found.fields))

@@ -69,6 +69,7 @@ class _Speaker:
         locale = values.LOCALES.get(language, language).replace("_", "-")
         functions = values.functions(language)
         functions["WORD"] = lambda key, kind="word": word(str(kind), str(key), language)
+        functions["FIELDS"] = lambda keys: values.Several([word("field", str(key), language) for key in keys.items])
         functions["READING"] = lambda taken: reading_words(str(taken), language)
         self.bundle = FluentBundle([locale], functions=functions, use_isolating=False)
 

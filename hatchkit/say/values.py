@@ -34,13 +34,14 @@ class Several(FluentType):
 def value_of(value):
     """A fact as Fluent takes it: plain Python numbers (whole where they are whole), texts, times, lists.
 
-    Control characters become spaces, None and what is not a number "none", True and False "yes" and "no".
+    Control characters become spaces; None, "" and what is not a number become "none", True and False "yes" and "no".
     """
     if hasattr(value, "to_pydatetime"):
         value = value.to_pydatetime()
     elif hasattr(value, "item") and getattr(value, "shape", None) == ():
         value = value.item()
-    if value is None or type(value).__name__ in ("NaTType", "NAType") or isinstance(value, float) and math.isnan(value):
+    nothing = value is None or type(value).__name__ in ("NaTType", "NAType") or isinstance(value, str) and not value
+    if nothing or isinstance(value, float) and math.isnan(value):
         return "none"
     if isinstance(value, bool):
         return "yes" if value else "no"
@@ -51,6 +52,8 @@ def value_of(value):
         return text + "..." if len(value) > LONGEST else text
     if isinstance(value, (list, tuple, set, frozenset)):
         return Several([value_of(item) for item in value])
+    if isinstance(value, dict):
+        return Several([f"{name} {value_of(held)}" for name, held in value.items()])
     return value
 
 

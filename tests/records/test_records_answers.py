@@ -51,7 +51,7 @@ def test_a_later_answer_takes_the_place_of_an_earlier_one(season):
     assert load_answers(season) == {LEFT: "dis"}
 
 
-@pytest.mark.parametrize("heading", ['"Left"', "a\\b", "line\none", "\x1b[2J\x7f", "]]\n[[answer]]", "Übrig 🥚", "=1+1", ""])
+@pytest.mark.parametrize("heading", ['"Left"', "a\\b", "line\none", "\x1b[2J\x7f", "]]\n[[answer]]", "Übrig 🥚", ""])
 def test_any_heading_comes_back_as_it_was(season, heading):
     keep_answers(season, {("a.csv", "", heading): "dis"})
     assert load_answers(season) == {("a.csv", "", heading): "dis"}
@@ -93,7 +93,7 @@ def test_a_file_that_cannot_be_read_is_a_problem_and_no_end(season, text):
     assert answers == {} and told[0]["code"] == "answers_unreadable" and FILE in told[0]["found"]
 
 
-@pytest.mark.parametrize("text", ["answer = 3", "[[answer]]\nfile = 3\ntaken = 'dis'", "[[answer]]\nfile = 'a.csv'", ""])
+@pytest.mark.parametrize("text", ["answer = 3", "[[answer]]\nfile = 3\ntaken = 'dis'", "[[answer]]\nfile = 'a'", ""])
 def test_entries_that_are_not_ours_are_passed_over(season, text):
     (season / FILE).write_text(text, encoding="utf-8")
     assert load_answers(season) == {}

@@ -83,7 +83,7 @@ def test_text_of_a_file_is_never_taken_for_a_message(text):
 
 
 def test_what_is_missing_has_a_word_of_its_own():
-    for nothing in (None, float("nan"), pd.NaT, pd.NA):
+    for nothing in (None, "", float("nan"), pd.NaT, pd.NA):
         assert values.value_of(nothing) == "none"
     assert values.value_of(True) == "yes" and values.value_of(np.float64(2.5)) == 2.5
 
@@ -102,7 +102,7 @@ def test_numbers_dates_shares_and_degrees_are_written_as_the_language_does():
     ("eggs_set", "eggs set"), ("clear@day7", "clear, day 7"), ("dead@look2", "dead, 2nd look"),
     ("left@day18+transfer", "eggs left, day 18 (transfer)"), ("left@transfer", "eggs left, at transfer"),
     ("dead@look11", "dead, look 11"), ("pipped~within", "pipped, died, part of the column before"),
-    ("some_field", "some field"), ("<b>", "<b>"), ("", "")])
+    ("some_field", "some field"), ("<b>", "<b>")])
 def test_a_reading_is_put_in_words(taken, words):
     assert reading_words(taken) == words
 

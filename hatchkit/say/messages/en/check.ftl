@@ -83,6 +83,11 @@ question_mixed_birds = { $written ->
        *[some] “{ $written }” names several kinds of birds in one batch. Which one counts?
     } Taken for now: { $choice }.
 question_machine = In which machine were the eggs? Taken for now: { $choice }.
+question_log_machine = Which machine does the log { $file } belong to? Taken for now: { $choice }.
+question_log_date_order = Which comes first in the dates of “{ $heading }”? Taken for now: { $choice }.
+question_log_unit = Which unit has “{ $heading }”? Taken for now: { $choice }.
+question_log_scale = “{ $heading }” seems to lack its decimal mark. Taken for now: { $choice }.
+question_log_column = What is the column “{ $heading }” of the log? Taken for now: { $choice }.
 question_other = { $heading ->
         [none] This could be read in more than one way.
        *[named] “{ $heading }” could be read in more than one way.
