@@ -39,7 +39,8 @@ def check_page(season, *, language: str = "en") -> str:
         language=language, title=say("check_title", title=season.title), assumed=assumed_line(season, language),
         counts=say("check_counts", title=season.title, **counts),
         clock=say("check_clock", timezone=season.timezone) if season.timezone != "UTC" else "",
-        i_read=say("check_i_read"), head=[say(f"check_head_{name}") for name in ("heading", "taken", "example", "sure", "why")],
+        i_read=say("check_i_read"),
+        head=[say(f"check_head_{name}") for name in ("heading", "taken", "example", "sure", "why")],
         sheets=[_sheet(sheet, language) for sheet in check.sheets_read(season)],
         questions=[question_words(question, language) for question in questions],
         questions_head=say("questions_head", count=len(questions)), questions_how=say("questions_how"),
@@ -64,7 +65,8 @@ def _clean(value):
 def _sheet(sheet, language: str) -> dict:
     rows = [dict(sure=column["how_sure"], cells=[
         heading_words(column, language), reading_words(column["taken"], language), example_of(column),
-        text(f"sure_{column['how_sure']}", {}, language), why_words(column["why"], language)]) for column in sheet.columns]
+        text(f"sure_{column['how_sure']}", {}, language), why_words(column["why"], language)])
+        for column in sheet.columns]
     return dict(name=sheet_words(sheet.file, sheet.sheets, language), rows=rows)
 
 

@@ -17,8 +17,9 @@ from hatchkit.problems import HatchkitError, problem
 
 FILE = "answers.toml"
 _MOST_BYTES = 1_000_000
-_HEAD = """# What was confirmed when hatchkit asked how this season's sheets are to be read (hatchkit check FOLDER --ask,
-# or notebook 0). Written by hatchkit; delete the file, or one [[answer]], to be asked anew. What season.toml says wins.
+_HEAD = """# What was confirmed when hatchkit asked how this season's sheets are to be read
+# (hatchkit check FOLDER --ask, or notebook 0). Written by hatchkit; delete the file, or one [[answer]],
+# to be asked anew. What season.toml says wins.
 """
 
 
@@ -50,7 +51,8 @@ def read_answers(folder) -> tuple[dict, list[dict]]:
         except (OSError, ValueError, RecursionError):
             found.append(problem("doubtful", code="answers_unreadable", facts=dict(path=str(path)), file=path.name))
             continue
-        mine = {key: row["taken"] for row in rows if (key := _key_of(row)) is not None} if isinstance(rows, list) else {}
+        rows = rows if isinstance(rows, list) else []
+        mine = {key: row["taken"] for row in rows if (key := _key_of(row)) is not None}
         if mine and path.name != FILE:
             found.append(problem("note", code="answers_elsewhere", facts=dict(path=str(path), count=len(mine)),
                                  file=path.name))

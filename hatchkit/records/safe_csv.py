@@ -86,7 +86,8 @@ def write_tables(season, folder: Path) -> list[Path]:
         table = getattr(season, name)
         safe = pd.DataFrame({safe_cell(column): _safe_column(table[column]) for column in table.columns})
         written.append(folder / f"{name}.csv")
-        safe.to_csv(written[-1], index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ", lineterminator="\n")
+        safe.to_csv(written[-1], index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ",
+                    lineterminator="\n")
     return written
 
 

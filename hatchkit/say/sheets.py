@@ -114,7 +114,8 @@ def _each(code: str, heading, choices, language: str) -> str:
         return text("choices_add", dict(first=text("choice_adds", told[0], language), rest=rest or None), language)
     if not choices:
         return ""
-    return text("choices_are", dict(choices=[choice_words(code, choice["taken"], language) for choice in choices]), language)
+    return text("choices_are", dict(choices=[choice_words(code, choice["taken"], language) for choice in choices]),
+                language)
 
 
 def assumed_words(found, language: str = "en") -> str:

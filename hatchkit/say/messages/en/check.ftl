@@ -207,3 +207,18 @@ assumed_value = { $code ->
        *[other] { $taken }
     }
 assumed_everything = all of their numbers
+
+form_keep = Keep
+form_keep_why = Keep these choices beside your season, so that they are not asked again
+form_others = Was another column taken wrongly?
+form_nothing_chosen = Nothing was chosen yet.
+form_again = Run this notebook again from the top to see your season read so.
+form_whole = { $code ->
+        [species] Birds
+        [year] Year
+        [day_first] Dates
+        [mixed_birds] Birds in one batch
+        [machine] Machine
+        [log_machine] Machine of the log
+       *[other] Choice
+    }
