@@ -1,4 +1,4 @@
-"""What `hatchkit check` is about, as facts: how sheets were read, whether the eggs add up, what is asked, what is wrong.
+"""What `hatchkit check` is about, as facts: how sheets were read, whether eggs add up, what is asked, what is wrong.
 
 Selection and grouping only; the words are in `hatchkit.say`, the layout in `hatchkit.pages`.
 """

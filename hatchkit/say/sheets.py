@@ -105,7 +105,7 @@ def choice_line(code: str, choice: dict, taken, language: str = "en") -> str:
 
 
 def _each(code: str, heading, choices, language: str) -> str:
-    """What each choice does: "If “Left” is eggs left, the eggs add up in 9 of 9 rows; if it is dead in shell, in 2."."""
+    """What each choice does: "If “Left” is eggs left, the eggs add up in 9 of 9 rows; if it is clear, in 2."."""
     tried = [choice for choice in choices if choice.get("adds_up") is not None]
     if tried:
         told = [dict(choice=choice_words(code, choice["taken"], language), adds=choice["adds_up"], of=choice["of"],
