@@ -6,10 +6,12 @@ from sheet_files import said, taken, tidy_season, told, write_csv
 
 import hatchkit as hk
 from hatchkit import problems
+from hatchkit.pages.check_text import check_text
 from hatchkit.problems import problem
-from hatchkit.records.check import check_table, group_problems
+from hatchkit.records.check import group_problems
 from hatchkit.records.folder import read_folder
 from hatchkit.records.told import local_minute, with_headings
+from hatchkit.say.sheets import place_words
 from hatchkit.spelling import many
 
 ROME = 'timezone = "Europe/Rome"\n'
@@ -62,7 +64,7 @@ def test_times_are_told_as_on_the_person_s_clock(tmp_path):
     season = checked(tmp_path, "batch,species,incubator,set_at,eggs_set,taken_off_at", row, toml=ROME)
     assert len(said(season, "A.csv", "nothing between 2026-07-01 20:00 and 2026-07-03 02:00")) == 1
     assert len(said(season, "before set 2026-07-01")) == 1  # 23:00 of the day before in UTC
-    assert "Times are shown as in Europe/Rome." in check_table(season).splitlines()
+    assert "Times are shown as in Europe/Rome." in check_text(season).splitlines()
 
 
 @pytest.mark.parametrize("zone, shown", [(None, "2026-05-20 01:10 UTC"), ("UTC", "2026-05-20 01:10"),
@@ -91,13 +93,13 @@ def test_batches_that_lack_different_things_are_each_listed(tmp_path):
 def test_a_long_group_is_cut_and_counted():
     rows = [problem("lost", file="a.csv", row=n, found=f"batch {n} is odd", done="Left out.") for n in range(2, 42)]
     groups = group_problems(problems.table(rows))
-    assert len(groups) == 1 and len(groups["each"][0]) == 12 and groups["where"][0].startswith("a.csv, rows 2, 3, 4,")
+    assert len(groups) == 1 and len(groups["each"][0]) == 12 and place_words(groups["place"][0]).startswith("a.csv, rows 2, 3, 4,")
 
 
 def test_numbers_agree_with_their_nouns(tmp_path):
     lines = ["batch,species,set_at,eggs_set,hatched,sky", "B1,hen,2026-04-20 10:00,6,2,blue"]
     season = checked(tmp_path, *lines, toml=ROME)
-    assert "read 1 batch, 0 egg rows, 0 weighings, 0 readings." in check_table(season)
+    assert "read 1 batch, 0 egg rows, 0 weighings, 0 readings." in check_text(season)
     assert many("1", "batch", "batches") == "1 batch" and many("1,000", "reading") == "1,000 readings"
     assert taken(season, "sky") == "ignore" and season.batches["sky"].tolist() == ["blue"]
     assert "set on 20 April 2026" in season.words() and " to " not in season.words().split("set on")[1]
