@@ -1,6 +1,5 @@
 """Files as people keep them, written for the tests of sheets; everything in them is invented."""
 
-import ast
 import zipfile
 from xml.sax.saxutils import escape
 
@@ -75,13 +74,8 @@ def said(read, *words):
 def told(read, code, **facts):
     """The problem rows of a code whose facts hold all of `facts`."""
     problems = read["problems"] if isinstance(read, dict) else read.problems
-    keep = []
-    for row in problems.to_dict("records"):
-        own, held = row.get("code"), row.get("facts")
-        if not own and str(row["found"]).startswith("["):
-            own, _, rest = row["found"][1:].partition("] ")
-            held = ast.literal_eval(rest)
-        keep.append(own == code and all((held or {}).get(name) == value for name, value in facts.items()))
+    keep = [row["code"] == code and all(row["facts"].get(name) == value for name, value in facts.items())
+            for row in problems.to_dict("records")]
     return problems[pd.Series(keep, index=problems.index, dtype=bool)]
 
 

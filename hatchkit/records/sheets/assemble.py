@@ -166,7 +166,8 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
                 _opened_eggs(batches, frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
             if len(table) and "place" in table:
-                table = table.assign(place=where[table["place"].to_numpy(int)].astype(int))
+                source = {"batches": 0, "looks": 1, "lines": 1, "eggs": 2}[item.kind]
+                table = table.assign(place=where[table["place"].to_numpy(int)].astype(int), source=source)
                 if table is not part.looks and "file" not in table:
                     table["file"], table["sheet"] = item.block.file, item.block.sheet
                 store.append(table)

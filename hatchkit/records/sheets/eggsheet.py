@@ -190,7 +190,7 @@ def _batch_key(eggs: pd.DataFrame) -> list:
         parts.append(eggs["name"].ffill().bfill())
         if "set_at" in eggs and eggs.groupby(parts[0])["set_at"].nunique().gt(1).any():
             parts.append(eggs["set_at"].ffill().astype(str))
-    elif eggs["section"].str.len().gt(0).any():
+    elif any(eggs["section"]):
         parts.append(eggs["section"])
     elif "set_at" in eggs and eggs["set_at"].notna().any():
         parts.append(eggs["set_at"].ffill().astype(str))

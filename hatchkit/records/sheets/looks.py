@@ -15,7 +15,7 @@ WIDE = {
     "transfer": ("transfer_at", "clear3", "dead3"),
 }
 #: Looks closer than this are one look.
-SAME_HOURS = 36
+SAME_HOURS = 36  # between two sources; two looks of one table are two looks
 
 
 def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFrame, found: list) -> pd.DataFrame:
@@ -78,7 +78,7 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
     parts.append(hatch)
     table = pd.concat(parts, ignore_index=True).sort_values(["place", "sort", "looked_at", "order"], kind="stable")
     table["hatch"] = table["sort"] == 2
-    table = _one_per_day(table)
+    table = _one_per_day(table, batches, found)
     table["day"] = (table["looked_at"].to_numpy() - noon.to_numpy()[table["place"].to_numpy(int)]) / np.timedelta64(
         1, "D"
     )
@@ -137,23 +137,33 @@ def _take_off(batches: pd.DataFrame, noon: pd.Series, figures: pd.DataFrame, fou
     return written.fillna(usual).to_numpy(), written.notna().to_numpy()
 
 
-def _one_per_day(table: pd.DataFrame) -> pd.DataFrame:
-    """Looks of one batch within a day and a half are one; their counts are added."""
+def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFrame:
+    """One look told of twice, in a table and in a log or egg by egg, is one look; where they differ the later source wins."""
     table = table.reset_index(drop=True)
+    source = table["source"] if "source" in table else pd.Series(0, table.index)
     near = (
         table["place"].eq(table["place"].shift())
         & ~table["hatch"]
         & ~table["hatch"].shift(fill_value=True)
+        & source.ne(source.shift())
         & ((table["looked_at"] - table["looked_at"].shift()).abs() <= pd.Timedelta(hours=SAME_HOURS))
     )
-    if not near.any():
-        return table
-    group = (~near).cumsum()
-    summed = table.groupby(group)[["clear", "dead", "removed"]].sum(min_count=1)
-    kept = table[~near].copy()
-    kept[["clear", "dead", "removed"]] = summed.to_numpy()
-    kept["transfer"] = table.groupby(group)["transfer"].any().to_numpy()
-    return kept.reset_index(drop=True)
+    for i in np.flatnonzero(near):
+        for name in ("clear", "dead", "removed"):
+            one, other = table.at[i - 1, name], table.at[i, name]
+            newer = other if source[i] > source[i - 1] else one
+            older = one if source[i] > source[i - 1] else other
+            if not np.isnan(float(one)) and not np.isnan(float(other)) and one != other:
+                row = batches.iloc[int(table.at[i, "place"])]
+                found.append(problem("doubtful", code="look_told_twice", facts=dict(
+                    batch=row["batch"], field=name, one=int(older), other=int(newer)), file=row["file"],
+                    sheet=row["sheet"], row=int(row["row"])))
+            table.at[i, name] = older if np.isnan(float(newer)) else newer
+        table.at[i, "transfer"] = bool(table.at[i, "transfer"]) or bool(table.at[i - 1, "transfer"])
+        if table.at[i, "assumed"] and not table.at[i - 1, "assumed"]:
+            table.loc[i, ["looked_at", "assumed"]] = [table.at[i - 1, "looked_at"], False]
+    kept = ~near.shift(-1, fill_value=False)
+    return table[kept].reset_index(drop=True)
 
 
 def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> np.ndarray:

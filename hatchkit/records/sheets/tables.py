@@ -330,7 +330,7 @@ def _looks(layout, columns, rows, context, result, values, odd, set_at) -> list[
     """Each look with its date, day and counts, as arrays over the rows."""
     found = []
     n = len(rows)
-    start = None if set_at is None else set_at.to_numpy("datetime64[us]")
+    start = None if set_at is None else pd.to_datetime(set_at, errors="coerce").to_numpy("datetime64[us]")
     for number, counts in enumerate(result.looks):
         look = layout.looks[number] if number < len(layout.looks) else None
         at = np.full(n, np.datetime64("NaT", "us"))
