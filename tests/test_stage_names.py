@@ -1,6 +1,6 @@
 """Each stage has one short name and one name within a sentence."""
 
-from hatchkit.advice.ordinary import STAGES
+from hatchkit.advice.tally import STAGES
 from hatchkit.climate import shapes
 from hatchkit.figures import style
 from hatchkit.stage_names import in_words, label

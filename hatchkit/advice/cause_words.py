@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from functools import cache
 from typing import NamedTuple
 
 import numpy as np
@@ -20,11 +19,14 @@ WORTH = 1.5
 #: A stage of whose eggs more than this share is only assumed is not told by itself.
 ASSUMED = 0.2
 
+#: So many tied causes and so many differences are named in a sentence; the tables have them all.
+TIES, DIFFERENCES = 3, 4
+
 #: A remark is quoted up to so many letters.
 QUOTED = 160
 
 
-class Seen(NamedTuple):
+class Counted(NamedTuple):
     """What became of one batch's eggs: counts per stage, deaths between stages, eggs without a known end."""
 
     counts: np.ndarray
@@ -47,104 +49,120 @@ class Seen(NamedTuple):
         return eggs
 
 
-def for_and_against(row: dict, lines, seen: Seen, usual, known) -> dict:
+def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -> dict:
     """Texts fits, against and unknown for one candidate.
 
     Parameters
     ----------
     row : dict
-        The candidate, with its likeliest variant.
-    lines : list of dict
-        The factors of that variant (rows of `Causes.sums`).
-    seen, usual
-        What became of the batch's eggs and what is ordinary.
+        The candidate, with its likeliest variant and `by_stage`, the parts of its harm (`harm.by_stage`).
+    lines : list of (part, found, factor)
+        Its evidence (`evidence.told`).
+    counted : Counted
+    pattern : DataFrame
+        `Causes.pattern`.
+    usual : Usual
     known : dict
         Evidence items by name.
     """
     if row["cause"] == "bad_luck":
-        return _for_bad_luck(seen, usual)
+        return _for_bad_luck(counted, usual)
     if row["cause"] == "unlisted":
         return dict(fits="", against="it allows any pattern, so it never fits well", unknown="")
-    fits, against = _pattern_words(row, seen, usual)
-    unknown = []
-    for line in lines:
-        if line["part"] == "pattern":
-            continue
-        item = known[line["part"]]
-        if line["found"] == "not known":
-            unknown.append(item["needs"])
-        elif line["factor"] >= WORTH:
-            fits.append(item_words(item))
-        elif line["factor"] <= 1 / WORTH:
-            against.append(item_words(item))
+    fits, against = _pattern_words(row, counted, pattern["usual"].to_numpy(), usual.rho)
+    unknown, signs = [], reference.load("signs").set_index("sign")["name"]
+    for part, found, factor in lines:
+        if found == "not known":
+            unknown.append(known[part]["needs"])
+        elif factor >= WORTH or factor <= 1 / WORTH:
+            told = item_words(known[part]) if part in known else f"you noted: {signs[part]} (\u201c{found}\u201d)"
+            (fits if factor > 1 else against).append(told)
     missing = "; ".join(f"no {need}" for need in dict.fromkeys(unknown))
     return dict(fits="; ".join(fits), against="; ".join(against), unknown=missing)
 
 
 def item_words(item) -> str:
-    """One evidence item with its value, in words."""
-    if item["kind"] == "noted":
-        return item["name"] if item["value"] else f"no {item['name']}"
+    """One evidence item with its value, in words; a gauge beside what is usual with this keeper."""
     if item["unit"] == "share":
-        return f"{item['name']} {percent(item['value'])}"
-    if item["item"] == "tray":
-        return f"{item['name']}: 1 in {round(10 ** item['value'])}"
-    sign = "+" if item["kind"] == "two_sided" and item["value"] > 0 else ""
-    return f"{item['name']}: {sign}{item['value']:.{int(item['digits'])}f} {item['unit']}"
+        told = f"{item['name']} {percent(item['value'])}"
+    elif item["item"] == "tray":
+        told = f"{item['name']}: 1 in {round(10 ** item['value'])}"
+    else:
+        told = f"{item['name']}: {_number(item, item['value'])} {item['unit']}".rstrip()
+    if item["kind"] != "gauge" or not item["good_batches"]:
+        return told
+    usual = percent(item["usual"]) if item["unit"] == "share" else _number(item, item["usual"])
+    return f"{told} ({usual} in your good batches)"
 
 
-@cache
-def cause_patterns() -> dict:
-    """Shift of each stage under each variant of each cause: {(cause, variant): its row}."""
-    table = reference.load("cause_patterns")
-    return {(row["cause"], row["variant"]): row for row in table.to_dict("records")}
+def _number(item, value) -> str:
+    sign = "+" if item["item"] in SIGNED and value > 0 else ""
+    return f"{sign}{value:.{int(item['digits'])}f}"
 
 
-def _pattern_words(row, seen: Seen, usual) -> tuple[list, list]:
+#: Items told with their sign.
+SIGNED = ("log_level", "clock", "clock_machine", "water_loss", "rh_set", "rh_hatch")
+
+
+def different_words(causes) -> str:
+    """The sentence that opens the reasons: what was different this time, most first."""
+    rows = causes.different.head(DIFFERENCES).to_dict("records")
+    good = int(causes.evidence["good_batches"].max())
+    beside = (f"your {good} good batches" if good > 1 else
+              "your one good batch and published values" if good else "published values, as you have no good batch yet")
+    if not rows:
+        return f"What was different this time? Nothing on record differs from {beside}."
+    told = [f"{row['name']}: {row['value']}, {row['usual']} in the good ones" if isinstance(row["value"], str)
+            else item_words(row | dict(kind="gauge" if row["good_batches"] else "dose")) for row in rows]
+    text = "; ".join(told)
+    return f"What was different this time, beside {beside}? {text[0].upper() + text[1:]}."
+
+
+def _pattern_words(row, counted: Counted, expected, rho) -> tuple[list, list]:
     """Stages that are as the cause says, and stages that are not."""
-    from hatchkit.advice.score import shifted
-
-    pattern = cause_patterns()[row["cause"], row["variant"]]
-    doublings = np.array([0.0] + [pattern[stage] for stage in STAGES[1:]])
-    total = seen.counts.sum()
-    expected, assumed = usual.shares * total, seen.assumed()
-    under = shifted(usual.shares, doublings, np.array([1.0]))[0] * total
-    fits, against = _between_words(seen, expected, doublings, usual.rho)
+    part = row["by_stage"]
+    total, assumed = counted.counts.sum(), counted.assumed()
+    under = expected + part * max(row["eggs_lost"], 1.0)
+    fits, against = _between_words(counted, expected, part, rho)
     for place in range(1, len(STAGES)):
-        eggs, normal, wanted, steps = seen.counts[place], expected[place], under[place], doublings[place]
-        spread = np.sqrt(max(normal, 1.0) * (1 + (total - 1) * usual.rho))
-        name = in_words(STAGES[place])
+        eggs, normal, wanted = counted.counts[place], expected[place], under[place]
+        spread = np.sqrt(max(normal, 1.0) * (1 + (total - 1) * rho))
         if assumed[place] > ASSUMED * max(eggs, 1.0):
             continue  # told by its days
-        told = f"{_eggs(eggs)} {name} where {_eggs(normal)} is usual"
-        if steps >= 1 and eggs > normal + spread:
+        told = f"{_eggs(eggs)} {in_words(STAGES[place])} where {_eggs(normal)} is usual"
+        if part[place] >= MAIN and eggs > normal + spread:
             fits.append(told)
-        elif steps >= 1 and wanted > normal + spread and eggs < normal + 0.5 * spread and not seen.unaccounted:
-            against.append(f"only {_eggs(eggs)} {name}, {_eggs(wanted)} expected of it" if eggs >= 0.5 else
-                           f"no {name}, {_eggs(wanted)} expected of it")
-        elif steps == 0 and eggs > normal + 2 * spread:
+        elif part[place] >= MAIN and eggs < normal + 0.5 * spread and wanted > normal + spread and not (
+                counted.unaccounted):
+            against.append(f"only {_eggs(eggs)} {in_words(STAGES[place])}" if eggs >= 0.5 else
+                           f"no {in_words(STAGES[place])}")
+        elif part[place] < MINOR and eggs > normal + 2 * spread:
             against.append(f"it does not explain the {told}")
     return fits, against
 
 
-def _between_words(seen: Seen, expected, doublings, rho) -> tuple[list, list]:
+#: Part of a cause's harm at a stage from which the stage speaks for it, and under which it is none of its own.
+MAIN, MINOR = 0.15, 0.03
+
+
+def _between_words(counted: Counted, expected, part, rho) -> tuple[list, list]:
     """Deaths told by their days, where their stage is only assumed."""
-    assumed, fits, against = seen.assumed(), [], []
-    for columns in dict.fromkeys(group.columns for group in seen.between):
-        groups, columns = [group for group in seen.between if group.columns == columns], list(columns)
+    assumed, fits, against = counted.assumed(), [], []
+    for columns in dict.fromkeys(group.columns for group in counted.between):
+        groups, columns = [group for group in counted.between if group.columns == columns], list(columns)
         eggs = sum(group.eggs for group in groups)
         first, last = min(group.after_day for group in groups), max(group.by_day for group in groups)
-        if not any(assumed[place] > ASSUMED * max(seen.counts[place], 1.0) for place in columns):
+        if not any(assumed[place] > ASSUMED * max(counted.counts[place], 1.0) for place in columns):
             continue
         normal = expected[columns].sum()
         stages = " or ".join(in_words(STAGES[place]).removesuffix(" dead") for place in columns)
         days = (f"between day {day_words(first)} and {day_words(last)}" if np.isfinite(last) else
                 f"after day {day_words(first)}")
         told = f"{eggs:.0f} dead {days} ({stages}, not known which; {_eggs(normal)} is usual for these together)"
-        spread = np.sqrt(max(normal, 1.0) * (1 + (seen.counts.sum() - 1) * rho))
-        if eggs > normal + spread and doublings[columns].max() >= 1:
+        spread = np.sqrt(max(normal, 1.0) * (1 + (counted.counts.sum() - 1) * rho))
+        if eggs > normal + spread and part[columns].max() >= MAIN:
             fits.append(told)
-        elif eggs > normal + 2 * spread and not doublings[columns].any():
+        elif eggs > normal + 2 * spread and part[columns].max() < MINOR:
             against.append(f"it does not explain the {told}")
     return fits, against
 
@@ -154,8 +172,8 @@ def _eggs(number) -> str:
     return f"{number:.0f}" if abs(number - round(number)) < 0.05 or number >= 10 else f"{number:.1f}"
 
 
-def _for_bad_luck(seen: Seen, usual) -> dict:
-    good, total = seen.counts[0], seen.eggs_set
+def _for_bad_luck(counted: Counted, usual) -> dict:
+    good, total = counted.counts[0], counted.eggs_set
     expected = usual.shares[0] * total
     spread = np.sqrt(total * usual.shares[0] * (1 - usual.shares[0]) * (1 + (total - 1) * usual.rho))
     away = (good - expected) / spread
@@ -175,7 +193,7 @@ def limits(season, row, items, usual) -> tuple:
     """What bounds every verdict on this batch (its row of batches)."""
     told = []
     checked = season.settings.get("incubators", {}).get(str(row.get("incubator")), {})
-    logged = items.set_index("item").loc[["log_level", "heat_mid", "cold_mid"], "level"].notna().any()
+    logged = items.set_index("item").loc[["log_level", "heat", "cold"], "value"].notna().any()
     if not logged:
         told.append("No temperature was logged for this batch, so no verdict on heat or cold can be firm.")
     elif "probe_offset_c" not in checked:
@@ -191,34 +209,71 @@ def limits(season, row, items, usual) -> tuple:
 
 
 def verdict(causes) -> str:
-    """The verdict of `Causes` in a few sentences; eggs without a known end come first where they are many."""
+    """What was different, and the verdict of `Causes`, in a few sentences.
+
+    Eggs without a known end come first where they are many.
+    """
     first = causes.table.iloc[0]
-    name = _lower(first["name"])
     many = bool(causes.unaccounted) and not causes.table["firm"].any()
     parts = [f"{_unaccounted(causes)}, so no cause can be named with confidence."] if many else []
-    if causes.verdict in ("confident", "probable"):
-        lead = "very likely" if causes.verdict == "confident" else "probably, not surely,"
-        parts.append(f"Batch {causes.batch}: {lead} {name} ({percent(first['share'])} of the weight).")
-        parts += [f"{what}: {first[key]}." for what, key in (("It fits because of", "fits"), ("Against it", "against"),
-                                                             ("Not known", "unknown")) if first[key]]
-    elif causes.verdict == "bad luck":
-        parts.append(f"Batch {causes.batch}: ordinary bad luck is enough to explain it ({percent(first['share'])} of "
-                     "the weight); no cause stands out.")
-    else:
-        parts.append(f"Batch {causes.batch}: the records cannot tell.")
-        if first["cause"] == "bad_luck" and first["share"] >= 0.5:
-            parts.append("Ordinary bad luck has most of the weight, but what became of so many eggs is not known.")
-        elif causes.table["tied"].sum() == 1:
-            parts.append(f"Most of the weight has: {name} ({percent(first['share'])}), too little to name it.")
-    tied = causes.table[causes.table["tied"]]
-    if len(tied) > 1:
-        parts.append(f"As good as tied: {' and '.join(_lower(name) for name in tied['name'])}.")
-    if causes.verdict in ("confident", "probable"):
-        parts.append(f"Check next: {first['check_next']}")
+    parts.append(different_words(causes))
+    parts += [_clears(causes)] if causes.mostly_clears else []
+    parts += _judgement(causes, first)
+    if len(causes.signs):
+        read = "; ".join(f"{row['name']} (from \u201c{row['said']}\u201d)" for row in causes.signs.to_dict("records"))
+        parts.append(f"Signs read from your words: {read}.")
     parts += [f"{_unaccounted(causes)}."] if causes.unaccounted and not many else []
     parts += causes.limits
     parts += [f'Your remark on this batch: "{causes.remark}".'] if causes.remark else []
     return " ".join(parts)
+
+
+def _judgement(causes, first) -> list[str]:
+    name, weight = _lower(first["name"]), percent(first["share"])
+    if causes.verdict in ("confident", "probable"):
+        lead = "very likely" if causes.verdict == "confident" else "probably, not surely,"
+        return [f"Batch {causes.batch}: {lead} {name} ({weight} of the weight).", *_reasons(first), *_tied(causes),
+                f"Check next: {first['check_next']}"]
+    if causes.verdict == "two causes":
+        pair, rows = causes.pairs.iloc[0], causes.table.set_index("cause")
+        told = [f"{_lower(rows.at[pair[key], 'name'])} (about {pair['eggs_' + key]:.0f} eggs)"
+                for key in ("first", "second")]
+        return [f"Batch {causes.batch}: probably two things: {told[0]} and {told[1]}.", *_reasons(first),
+                f"Check next: {first['check_next']}"]
+    if causes.verdict == "bad luck":
+        return [f"Batch {causes.batch}: ordinary bad luck is enough to explain it ({weight} of the weight); no cause "
+                "stands out."]
+    parts = [f"Batch {causes.batch}: the records cannot tell{' what made them clear' if causes.mostly_clears else ''}."]
+    if first["cause"] == "bad_luck" and first["share"] >= 0.5:
+        parts.append("Ordinary bad luck has most of the weight, but what became of so many eggs is not known.")
+    elif causes.table["tied"].sum() == 1:
+        parts.append(f"Most of the weight has: {name} ({weight}), too little to name it.")
+    return parts + _tied(causes)
+
+
+def _reasons(first) -> list[str]:
+    return [f"{what}: {first[key]}." for what, key in (("It fits because of", "fits"), ("Against it", "against"),
+                                                       ("Not known", "unknown")) if first[key]]
+
+
+def _tied(causes) -> list[str]:
+    tied = [_lower(name) for name in causes.table.loc[causes.table["tied"], "name"]]
+    if len(tied) < 2:
+        return []
+    more = f" and {len(tied) - TIES} more" if len(tied) > TIES + 1 else ""
+    shown = tied[:TIES] if more else tied
+    return [f"As good as tied: {'; '.join(shown)}{more}."]
+
+
+def _clears(causes) -> str:
+    """That the loss is one of clears: sure of the count, and what tells infertile from dead early."""
+    row = causes.pattern.set_index("stage").loc["clear"]
+    opened = causes.evidence.set_index("item").at["clears_opened", "value"]
+    told = (f"Most of the loss is clears: {_eggs(row['eggs'])} of {causes.eggs_set:.0f} eggs, {_eggs(row['usual'])} "
+            "usual.")
+    if np.isnan(opened):
+        return told + " Open them at the next candling: no germ means the cocks, a dead one means storage or warmth."
+    return told + f" Of those you opened, {percent(opened)} held a germ that had died."
 
 
 def _unaccounted(causes) -> str:
@@ -256,21 +311,24 @@ def arithmetic_words(causes, cause) -> str:
     row = causes.table.set_index("cause").loc[cause]
     rows = causes.arithmetic(cause)
     rows = rows[rows["variant"] == row["variant"]]
-    names, kinds = (causes.evidence.set_index("item")[column] for column in ("name", "kind"))
+    names = causes.evidence.set_index("item")["name"].to_dict() | dict(
+        reference.load("signs").set_index("sign")["name"])
+    items = {item["item"]: item for item in causes.evidence.to_dict("records")}
     lines = [
         f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"
     ]
     for part in rows.to_dict("records"):
-        found = part["found"].replace("_", " ")
-        if kinds.get(part["part"]) == "noted":
-            found = {"usual": "none", "very high": "there is one"}.get(found, found)
-        what = (
-            "the stages at which eggs were lost" if part["part"] == "pattern" else f"{names[part['part']]}: {found}"
-        )
+        if part["part"] == "with a second cause" and part["factor"] < 1.005:
+            continue
+        what = {"pattern": "the days and stages at which eggs were lost",
+                "with a second cause": "its part of the weight of two causes together"}.get(part["part"])
+        if what is None:
+            what = (f"{names[part['part']]}: not known" if part["found"] == "not known" else
+                    item_words(items[part["part"]]) if part["part"] in items else f"you noted: {names[part['part']]}")
         lines.append(f"  {_times(part['factor'])}  {what}")
     variants = causes.arithmetic(cause)["variant"].nunique()
     tail = (
-        f"; the cause's weight is the mean over its {variants} ages, of which this is the likeliest"
+        f"; the cause's weight is the mean over its {variants} ages or delays, of which this is the likeliest"
         if variants > 1
         else ""
     )

@@ -1,4 +1,4 @@
-"""Why was this batch poor? Candidate causes ranked by how well each explains counts, log and records."""
+"""Why was this batch poor? Candidate causes ranked by how well each explains counts, log, records and signs."""
 
 from __future__ import annotations
 
@@ -9,12 +9,31 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import cause_words, score, weighing
-from hatchkit.advice.evidence import Gathered, evidence, gather
-from hatchkit.advice.ordinary import Ordinary, ordinary
-from hatchkit.advice.tally import STAGES, Tally, loss_shares
+from hatchkit.advice import cause_words, course, signs, weighing
+from hatchkit.advice.different import different
+from hatchkit.advice.evidence import ORDER, Gathered, evidence, gather, told
+from hatchkit.advice.harm import by_stage, patterns
+from hatchkit.advice.seen import seen
+from hatchkit.advice.tally import STAGES
 from hatchkit.advice.weighing import UNNAMED
 from hatchkit.problems import HatchkitError
+from hatchkit.usual.stages import Usual
+
+#: A cause is named with confidence from this share on; within this factor of the first it ties.
+CONFIDENT, TIE = 0.8, 3.0
+
+#: With more than this share of the eggs set without a known end no cause is named with confidence, nor bad luck.
+MOST_UNACCOUNTED = 0.15
+
+#: A cause may be firm only if something other than the counts speaks for it by this factor.
+TRACE = 2.5
+
+#: A loss is called one of clears when these are this part of what was lost beyond the usual, and beyond it by this
+#: many standard deviations of a batch.
+CLEAR_PART, CLEAR_SD = 0.6, 2.0
+
+#: A pair of causes is told from this weight on.
+TOLD_PAIR = 0.25
 
 
 @dataclass(frozen=True)
@@ -27,10 +46,16 @@ class Causes:
     table : DataFrame
         One row per candidate, likeliest first: rank, cause, name, variant, share, tied, prior, factor_pattern,
         factor_evidence, fits, against, unknown, check_next, firm, eggs_lost.
+    pairs : DataFrame
+        Two causes together: first, second, share, eggs_first, eggs_second; heaviest first.
+    different : DataFrame
+        In which items the batch differs from the keeper's good ones, most first (`different.different`).
+    signs : DataFrame
+        Signs read from ticks and remarks: sign, name, kind, fact, said, column.
     sums : DataFrame
-        Every factor of every cause and variant: cause, variant, part, found, profile, factor.
+        Every factor of every cause and way: cause, variant, chance, part, found, factor.
     evidence : DataFrame
-        The batch's evidence items with value and level.
+        The batch's evidence items (`evidence.evidence`).
     pattern : DataFrame
         stage, eggs, assumed (of these, eggs that died between two looks and are put to the stage by the published
         course of deaths), usual (eggs of an ordinary batch of this size).
@@ -40,23 +65,29 @@ class Causes:
         What the person wrote about the batch.
     losses : DataFrame
         cause, stage, eggs: eggs that the cause would account for, times its share.
-    ordinary : Ordinary
+    usual : Usual
     verdict : str
-        confident, probable, bad luck or cannot tell.
+        confident, probable, two causes, bad luck or cannot tell.
+    mostly_clears : bool
+        Whether what was lost beyond the usual is clears in the main: sure, whatever made them clear.
     limits : tuple of str
         What bounds every verdict on this batch (a probe never checked, unopened eggs, ...).
     """
 
     batch: str
     table: pd.DataFrame
+    pairs: pd.DataFrame
+    different: pd.DataFrame
+    signs: pd.DataFrame
     sums: pd.DataFrame
     evidence: pd.DataFrame
     pattern: pd.DataFrame
     unaccounted: float
     remark: str
     losses: pd.DataFrame
-    ordinary: Ordinary
+    usual: Usual
     verdict: str
+    mostly_clears: bool
     limits: tuple
 
     @property
@@ -65,7 +96,7 @@ class Causes:
         return float(self.pattern["eggs"].sum() + self.unaccounted)
 
     def words(self) -> str:
-        """The verdict in a few sentences."""
+        """What was different, the verdict and its reasons in a few sentences."""
         return cause_words.verdict(self)
 
     def arithmetic(self, cause) -> pd.DataFrame:
@@ -103,16 +134,16 @@ def likely_causes(season, batch) -> Causes:
 
     Notes
     -----
-    The score is described in `hatchkit.advice.score`; ``.arithmetic(cause)`` shows it for one cause.
+    The score is described in `hatchkit.advice.weighing`; ``.arithmetic(cause)`` shows it for one cause.
     """
     season.batch(batch)
-    return batch_causes(gather(season, only=str(batch)), str(batch))
+    return batch_causes(gather(season), str(batch))
 
 
 def season_causes(season) -> dict:
     """`likely_causes` of every batch whose end is known; the season-wide tables are made once."""
     gathered = gather(season)
-    named = [str(batch) for batch in season.batches["batch"]]
+    named = dict.fromkeys(str(batch) for batch in season.batches["batch"])
     return {batch: batch_causes(gathered, batch) for batch in named if _eggs(gathered, batch) > 0}
 
 
@@ -120,114 +151,71 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     """`likely_causes` on tables that are already made."""
     if _eggs(gathered, batch) <= 0:
         raise HatchkitError(f"Nothing is known of how batch {batch!r} ended, so no cause can be weighed.")
-    return weighed(_same_species(gathered, batch), batch, evidence(gathered, batch), gathered.season)
-
-
-def weighed(tally: Tally, batch, items, season=None) -> Causes:
-    """Causes of one batch from the eggs of its species' batches and its evidence items.
-
-    Parameters
-    ----------
-    tally : Tally
-        `tally.tally`, the batches of one species.
-    items : DataFrame
-        `evidence.evidence`.
-    season : Season, optional
-        Only for the limits of the verdict (was the probe checked, were eggs opened) and the person's remark.
-
-    Notes
-    -----
-    Eggs without a known end are no chicks: for the score they are spread over the loss stages as usual.
-    """
-    usual = ordinary(tally.filled(), batch)
-    gone, between = float(tally.unaccounted[batch]), tally.between[batch]
-    spread = gone * loss_shares(usual.shares, tally.clears_counted[batch])
-    sums, lost = weighing.weigh(*score.ways_to_fall(tally.sure.loc[batch].to_numpy() + spread, between), usual, items)
-    seen = cause_words.Seen(tally.counts.loc[batch].to_numpy(), tuple(between), gone)
-    table = _rank(sums, seen, usual, items)
-    means = weighing.mean_losses(sums, lost)
-    table["eggs_lost"] = [means[cause].sum() for cause in table["cause"]]
-    row = {} if season is None else season.batch(batch)
+    season, row = gathered.season, gathered.rows[batch]
+    usual, items = gathered.usual[batch], evidence(gathered, batch)
+    lines = told(gathered, batch, items)
+    days = float(season.species_table.at[row["species"], "incubation_days"])
+    what = seen(gathered.fates[batch], row, gathered.kinds[batch], days)
+    known = {cause: float(sum(np.log(factor) for _, _, factor in parts)) for cause, parts in lines.items()}
+    weighed = weighing.weigh(what, usual, gathered.doses[batch], known)
+    tally = gathered.tally
+    counted = cause_words.Counted(tally.counts.loc[batch].to_numpy(), tuple(tally.between[batch]),
+                                  float(tally.unaccounted[batch]))
+    pattern = pd.DataFrame({"stage": STAGES, "eggs": counted.counts, "assumed": counted.assumed(),
+                            "usual": _in_stage_order(usual.shares) * counted.eggs_set})
+    table = _rank(weighed, lines, counted, pattern, usual, items)
+    pairs = pd.DataFrame(weighed.pairs, columns=["first", "second", "share", "eggs_first", "eggs_second"])
     return Causes(
-        batch=batch,
-        table=table,
-        sums=sums,
-        evidence=items,
-        pattern=pd.DataFrame({"stage": STAGES, "eggs": seen.counts, "assumed": seen.assumed(),
-                              "usual": usual.shares * seen.eggs_set}),
-        unaccounted=gone,
-        remark=cause_words.remark(row),
-        ordinary=usual,
-        losses=weighing.losses(table, means),
-        verdict=_verdict(table, seen),
-        limits=() if season is None else cause_words.limits(season, row, items, usual),
-    )
+        batch=batch, table=table, pairs=pairs, different=different(gathered, batch, items),
+        signs=signs.found(row), sums=_sums(weighed, lines), evidence=items, pattern=pattern,
+        unaccounted=counted.unaccounted, remark=cause_words.remark(row), losses=_losses(table, weighed.lost, pattern),
+        usual=usual, verdict=_verdict(table, pairs, counted), mostly_clears=_mostly_clears(pattern, counted, usual),
+        limits=cause_words.limits(season, row, items, usual))
 
 
 def _eggs(gathered, batch) -> float:
     return float(gathered.counts.loc[batch].sum()) if batch in gathered.counts.index else 0.0
 
 
-def _same_species(gathered, batch) -> Tally:
-    batches = gathered.season.batches
-    kind = batches.loc[batches["batch"] == batch, "species"].iloc[0]
-    return gathered.tally.only(batches.loc[batches["species"] == kind, "batch"].astype(str))
+def _in_stage_order(shares) -> np.ndarray:
+    """Shares of the eggs set as `usual` gives them (rest first, then `ORDER`), in the order of `STAGES`."""
+    by_stage = dict(zip(("hatched", *ORDER), shares, strict=True))
+    return np.array([by_stage[stage] for stage in STAGES])
 
 
-def _rank(sums, seen, usual, items) -> pd.DataFrame:
+def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
     causes, known = _listed(), {item["item"]: item for item in items.to_dict("records")}
-    by_pattern = weighing.by_variant(sums[sums["part"] == "pattern"])
-    enough = not seen.mostly_unknown(score.MOST_UNACCOUNTED)
-    rows = []
-    for cause, logs in weighing.by_variant(sums).items():
-        best = max(logs, key=logs.get)
-        rows.append(
-            dict(
-                cause=cause,
-                name=causes[cause]["name"],
-                variant=best,
-                log_factor=score.combine_variants(np.array(list(logs.values()))),
-                factor_pattern=float(np.exp(by_pattern[cause][best])),
-                factor_evidence=float(np.exp(logs[best] - by_pattern[cause][best])),
-                check_next=causes[cause]["check_next"],
-                firm=enough and _may_be_firm(causes[cause]["firm_with"], known),
-            )
-        )
-    table = pd.DataFrame(rows)
-    table["prior"] = priors(table["cause"])
-    table["share"] = score.posterior(table["log_factor"], table["prior"])
-    table = table.sort_values("share", ascending=False, kind="stable").reset_index(drop=True)
+    enough = not counted.mostly_unknown(MOST_UNACCOUNTED)
+    prior, rows = weighing.priors(), []
+    for cause, share in weighed.shares.items():
+        variants = weighed.ways.get(cause, {"always": (1.0, 0.0)})
+        best = max(variants, key=lambda name: np.log(variants[name][0]) + variants[name][1])
+        factor = float(np.prod([line[2] for line in lines.get(cause, [])]))
+        rows.append(dict(
+            cause=cause, name=causes[cause]["name"], variant=best, share=share, prior=prior[cause],
+            factor_pattern=float(np.exp(variants[best][1])), factor_evidence=factor,
+            check_next=causes[cause]["check_next"],
+            firm=enough and (cause in UNNAMED or _firm(causes[cause]["firm_with"], lines[cause])),
+            eggs_lost=float(weighed.lost[cause].sum())))
+    table = pd.DataFrame(rows).sort_values("share", ascending=False, kind="stable", ignore_index=True)
     table["rank"] = table["share"].rank(ascending=False, method="min").astype(int)
-    table["tied"] = table["share"] * score.TIE >= table["share"].iloc[0]
-    parts = {}
-    for line in sums.to_dict("records"):
-        parts.setdefault((line["cause"], line["variant"]), []).append(line)
-    told = [cause_words.for_and_against(row, parts[row["cause"], row["variant"]], seen, usual, known)
-            for row in table.to_dict("records")]
-    table[["fits", "against", "unknown"]] = pd.DataFrame(told, index=table.index)
-    return table[
-        [
-            "rank",
-            "cause",
-            "name",
-            "variant",
-            "share",
-            "tied",
-            "prior",
-            "factor_pattern",
-            "factor_evidence",
-            "fits",
-            "against",
-            "unknown",
-            "check_next",
-            "firm",
-        ]
-    ]
+    table["tied"] = table["share"] * TIE >= table["share"].iloc[0]
+    nothing = np.zeros(course.HAZARDS)
+    texts = [cause_words.for_and_against(row | {"by_stage": by_stage(weighed.kernels.get(row["cause"], nothing))},
+                                         lines.get(row["cause"], []), counted, pattern, usual, known)
+             for row in table.to_dict("records")]
+    table[["fits", "against", "unknown"]] = pd.DataFrame(texts, index=table.index)
+    return table[["rank", "cause", "name", "variant", "share", "tied", "prior", "factor_pattern", "factor_evidence",
+                  "fits", "against", "unknown", "check_next", "firm", "eggs_lost"]]
 
 
-def _may_be_firm(firm_with, known) -> bool:
-    """Whether one of the items that a firm verdict rests on is known; causes without such items need none."""
-    return not isinstance(firm_with, str) or any(known[item]["level"] is not None for item in firm_with.split())
+def _firm(firm_with, lines) -> bool:
+    """Whether something other than the counts speaks for a cause: one of `firm_with`, or anything where that is blank.
+
+    A cause that leaves no trace in any record may be probable, never firm.
+    """
+    wanted = firm_with.split() if isinstance(firm_with, str) else None
+    return any(factor >= TRACE and (wanted is None or part in wanted) for part, _, factor in lines)
 
 
 @cache
@@ -236,22 +224,64 @@ def _listed() -> dict:
     return reference.load("causes").set_index("cause").to_dict("index")
 
 
-def priors(names) -> np.ndarray:
-    """Prior shares: bad luck and "not on the list" as stated in `score`, the rest by commonness."""
-    weight = np.array([_listed()[name]["commonness"] for name in names], dtype=float)
-    rest = 1 - score.PRIOR_BAD_LUCK - score.PRIOR_UNLISTED
-    fixed = {"bad_luck": score.PRIOR_BAD_LUCK, "unlisted": score.PRIOR_UNLISTED}
-    return np.array([fixed.get(name, rest * w / weight.sum()) for name, w in zip(names, weight, strict=True)])
+def _sums(weighed, lines) -> pd.DataFrame:
+    """`Causes.sums`: prior x sum over ways (chance x product of the factors) goes as the shares."""
+    rows = []
+    for cause, variants in weighed.ways.items():
+        if cause in UNNAMED:
+            continue
+        for variant, (chance, log) in variants.items():
+            common = dict(cause=cause, variant=variant, chance=chance)
+            why = patterns().get((cause, variant), (None, "deaths after the dose that the log shows"))[1]
+            rows.append({**common, "part": "pattern", "found": why, "factor": float(np.exp(log))})
+            rows += [{**common, "part": part, "found": found, "factor": factor}
+                     for part, found, factor in lines[cause]]
+            rows.append({**common, "part": "with a second cause", "found": "", "factor": weighed.shares[cause]
+                         / max(weighed.alone[cause], 1e-300)})
+    plain = dict(variant="always", chance=1.0, part="pattern")
+    other = float(np.exp(weighed.ways["unlisted"]["always"][1]))
+    rows += [dict(cause="bad_luck", found="as batches differ", factor=1.0, **plain),
+             dict(cause="unlisted", found="any pattern", factor=other, **plain)]
+    return pd.DataFrame(rows, columns=["cause", "variant", "chance", "part", "found", "factor"])
 
 
-def _verdict(table, seen) -> str:
-    """The one rule: confident from `score.CONFIDENT` if `firm`, probable from one half, else bad luck or cannot tell.
+def _losses(table, lost, pattern) -> pd.DataFrame:
+    """Eggs put down to each named cause at each stage: what it would account for times its share.
 
-    With more than `score.MOST_UNACCOUNTED` of the eggs without a known end it is not called bad luck either.
+    Never more at a stage than were lost there.
+    """
+    rows = [dict(cause=cause, stage=stage, eggs=float(eggs * share))
+            for cause, share in zip(table["cause"], table["share"], strict=True) if cause not in UNNAMED
+            for stage, eggs in zip(STAGES[1:], lost[cause][1:], strict=True)]
+    out = pd.DataFrame(rows, columns=["cause", "stage", "eggs"])
+    most = pattern.set_index("stage")["eggs"] / out.groupby("stage")["eggs"].sum().replace(0, np.nan)
+    out["eggs"] *= out["stage"].map(most.clip(upper=1.0).fillna(1.0))
+    return out
+
+
+def _mostly_clears(pattern, counted, usual) -> bool:
+    rows = pattern.set_index("stage")
+    beyond = (rows["eggs"] - rows["usual"]).drop("hatched")
+    expected, total = rows.at["clear", "usual"], counted.eggs_set
+    share = expected / total
+    sd = np.sqrt(total * share * (1 - share) * (1 + (total - 1) * usual.spread[0] ** 2 * share * (1 - share)))
+    return bool(beyond["clear"] > CLEAR_SD * sd and beyond["clear"] >= CLEAR_PART * beyond.clip(lower=0).sum())
+
+
+def _verdict(table, pairs, counted) -> str:
+    """The one rule: confident from `CONFIDENT` if `firm`, probable from one half, else two causes, bad luck or cannot
+    tell.
+
+    With more than `MOST_UNACCOUNTED` of the eggs without a known end it is not called bad luck either.
     """
     first = table.iloc[0]
+    two = len(pairs) and pairs["share"].iloc[0] >= TOLD_PAIR and not counted.mostly_unknown(MOST_UNACCOUNTED)
+    if two and first["cause"] not in UNNAMED and first["share"] < CONFIDENT:
+        best = pairs.iloc[0]
+        if {best["first"], best["second"]} == set(table["cause"].head(2)) and table["share"].head(2).sum() >= 0.5:
+            return "two causes"
     if first["cause"] == "unlisted" or first["share"] < 0.5:
         return "cannot tell"
     if first["cause"] == "bad_luck":
-        return "cannot tell" if seen.mostly_unknown(score.MOST_UNACCOUNTED) else "bad luck"
-    return "confident" if first["share"] >= score.CONFIDENT and first["firm"] else "probable"
+        return "cannot tell" if counted.mostly_unknown(MOST_UNACCOUNTED) else "bad luck"
+    return "confident" if first["share"] >= CONFIDENT and first["firm"] else "probable"

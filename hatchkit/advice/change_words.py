@@ -2,6 +2,35 @@
 
 from __future__ import annotations
 
+HUMIDITY = "Humidity until transfer"
+
+
+def against_cause(cause, fits, eggs, share, where, machine, target) -> dict:
+    """The action against one cause, on this machine."""
+    on = f" (incubator {machine})" if cause["side"] in ("machine", "hatch") and isinstance(machine, str) else ""
+    batches = f"batch{'es' if len(where) > 1 else ''} {', '.join(where)}"
+    sure = "very likely" if share >= 0.8 else "probable" if share >= 0.5 else "one of several that fit"
+    return _change(f"{cause['name']}{on}", fits.split(";")[0] or "the pattern of the losses",
+                   " ".join(part for part in (cause["check_next"], target) if part),
+                   f"About {eggs:.0f} eggs of {batches} are put down to it.", f"{sure} ({share:.0%})")
+
+
+def wanted_temperature(wanted, machine) -> str:
+    """The temperature to hold on this machine."""
+    return f"Hold {wanted:.1f} °C{f' in incubator {machine}' if isinstance(machine, str) else ''}."
+
+
+def humidity_range(species, where) -> str:
+    """The humidity to hold in the setter or hatcher."""
+    low, high = (species[f"{where}_rh_{side}_pct"] for side in ("low", "high"))
+    when = "until transfer" if where == "setter" else "while hatching"
+    return f"Hold {low:.0f} to {high:.0f} % RH {when}."
+
+
+def storage_days(species) -> str:
+    """How long eggs may be kept."""
+    return f"At most {species['storage_best_days']:.0f} days."
+
 
 def _change(what, now, to, why, how_sure) -> dict:
     return dict(what=what, now=now, to=to, why=why, how_sure=how_sure)
@@ -24,9 +53,9 @@ def probe_off(row) -> dict:
     side = "high, so the eggs were cooler than it says" if bias > 0 else "low, so the eggs were warmer than it says"
     return _change(
         f"Check the probe of incubator {row['incubator']} (ice water, or a clinical thermometer near 37.5 °C)",
-        f"reads about {abs(bias):.1f} °C {side}",
-        f"if the check agrees, {-bias:+.1f} °C as probe_offset_c in the settings (season.toml), and the setting of the "
-        "machine moved to match",
+        f"reads about {abs(bias):.1f} K {side}",
+        f"if the check agrees, {'+' if bias < 0 else '-'}{abs(bias):.1f} K as probe_offset_c in the settings "
+        "(season.toml, in °C), and the setting of the machine moved to match",
         f"The hatching hours of {row['clock_batches']} batch{'es' if row['clock_batches'] != 1 else ''} point to it "
         "after storage and logged "
         "temperature are allowed for.",
@@ -53,7 +82,7 @@ def temperature(row, wanted) -> dict:
         f"Setting of incubator {row['incubator']}",
         f"{row['mean_c']:.1f} °C on average",
         f"{wanted:.1f} °C",
-        f"It ran {abs(gap):.1f} °C {'above' if gap > 0 else 'below'} the table's figure outside excursions.",
+        f"It ran {abs(gap):.1f} K {'above' if gap > 0 else 'below'} the table's figure outside excursions.",
         "sure of the log; see the probe's check",
     )
 
@@ -73,7 +102,7 @@ def humidity(now, to, table) -> dict:
     """Another humidity is needed for the wanted water loss."""
     loss = table["projected_share"].median()
     return _change(
-        "Humidity until transfer",
+        HUMIDITY,
         f"{now:.0f} % RH",
         f"{to:.0f} % RH",
         f"The eggs were on the way to lose {100 * loss:.1f} % by transfer; "

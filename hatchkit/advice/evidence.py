@@ -1,7 +1,8 @@
-"""What the log and the records say about one batch: one value per evidence item, or that it is not known.
+"""What log, weights and records say about each batch, set beside the same items of the keeper's good batches.
 
-Items, thresholds and what must have been kept are data (``reference/evidence_items.csv``); this module only
-fetches the values. Each finder returns a number, or NaN where the records do not tell.
+Items, published values and what must have been kept are data (``reference/evidence_items.csv``). A gauge (storage,
+humidity, level) is told as its difference from what is usual with this keeper: his good batches, drawn towards the
+published value (`usual.gauges`); what good batches share explains nothing. A dose is told as it stands.
 """
 
 from __future__ import annotations
@@ -13,30 +14,47 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import evidence_climate, evidence_records
-from hatchkit.advice.tally import Tally, tally
+from hatchkit.advice import evidence_climate, evidence_records, signs
+from hatchkit.advice.tally import STAGES, Tally, published_shares, tally
 from hatchkit.problems import HatchkitError
+from hatchkit.usual.gauges import Gauge, usual_of
+from hatchkit.usual.stages import Usual, usual
 
-LEVELS = ("very_low", "low", "usual", "high", "very_high")
+#: Order in which eggs are lost, and the published shares in that order.
+ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
+
+COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
 
 
 @dataclass(frozen=True)
 class Gathered:
-    """Tables that all batches of a season share, made once.
+    """Tables that all batches of a season share, made once, at a cost that is linear in the batches.
 
     Attributes
     ----------
     season : Season
     tally : Tally
-        `tally.tally`.
-    clock, water : DataFrame
-        Hatch clock and water loss per batch; empty where they cannot be made.
+    usual : dict
+        {batch: `usual.stages.Usual`} from the other batches of its species.
+    values : DataFrame
+        Index batch, one column per evidence item; missing where the records do not tell.
+    doses : dict
+        {batch: `evidence_climate.Doses`}.
+    good : Series
+        How good each batch was, 0 to 1: its worth as a measure of what does no harm.
+    rows, fates, kinds : dict
+        {batch: its row of batches, its rows of fates, what was counted}.
     """
 
     season: object
     tally: Tally
-    clock: pd.DataFrame
-    water: pd.DataFrame
+    usual: dict
+    values: pd.DataFrame
+    doses: dict
+    good: pd.Series
+    rows: dict
+    fates: dict
+    kinds: dict
 
     @property
     def counts(self) -> pd.DataFrame:
@@ -44,93 +62,172 @@ class Gathered:
         return self.tally.counts
 
 
-def gather(season, only=None) -> Gathered:
-    """Season-wide tables for the evidence finders.
+def gather(season) -> Gathered:
+    """`Gathered` of a season; worked out once."""
+    return season.once(("advice", "gathered"), lambda: _gather(season))
 
-    Parameters
-    ----------
-    season : Season
-    only : str, optional
-        The one batch that will be asked about: water loss, which looks at one batch at a time, is then worked
-        out for it alone, and the clock for the batches of its machine.
-    """
+
+def _gather(season) -> Gathered:
     from hatchkit.climate.clock import hatch_clock
     from hatchkit.climate.water_loss import batch_water_loss
+    from hatchkit.losses.counted import counted
 
-    alone = machine = season
-    if only is not None:
-        batches = season.batches
-        row = batches[batches["batch"] == only]
-        alone = season.with_batches(row)
-        mates = batches["incubator"].isin(row["incubator"].dropna()) | (batches["batch"] == only)
-        machine = season.with_batches(batches[mates])
-    return Gathered(
-        season=season,
-        tally=tally(season),
-        clock=_or_empty(hatch_clock, machine),
-        water=_or_empty(batch_water_loss, alone),
-    )
+    eggs, usual_of_batch = tally(season), usual_by_batch(season)
+    clock, water = (_by_batch(make, season) for make in (hatch_clock, batch_water_loss))
+    placed = _placed(season.eggs)
+    values, doses, rows = {}, {}, {}
+    for row in season.batches.to_dict("records"):
+        batch = str(row["batch"])
+        rows.setdefault(batch, row)
+        if batch not in eggs.counts.index or batch in values:
+            continue
+        late = clock.get(batch, {}).get("difference_h", np.nan)
+        found, doses[batch] = evidence_climate.find(season, row["batch"], late, water.get(batch))
+        values[batch] = found | evidence_records.find(season, row, season.species_table.loc[row["species"]], placed)
+    names = reference.load("evidence_items")["item"]
+    table = pd.DataFrame.from_dict(values, orient="index").reindex(columns=names).astype(float)
+    table = table.reindex(eggs.counts.index)
+    flock = evidence_records.flock_items(season.batches, eggs.counts, eggs.clears_counted)
+    table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
+    table["clock_machine"] = _of_machine(table["clock"], rows)
+    fates = {str(name): part.to_dict("records") for name, part in season.fates.groupby("batch", sort=False)}
+    return Gathered(season, eggs, usual_of_batch, table, doses, _good(eggs, usual_of_batch), rows, fates,
+                    {batch: known.kinds for batch, known in counted(season).items()})
 
 
-def _or_empty(make, season) -> pd.DataFrame:
-    """A room's table; one that refuses this season in a plain sentence counts as "not known"."""
+def _by_batch(make, season) -> dict:
+    """A room's table as {batch: row}; one that refuses this season in a plain sentence counts as "not known"."""
     try:
         table = make(season)
     except HatchkitError:
-        return pd.DataFrame(columns=["batch"])
-    return table if "batch" in table else pd.DataFrame(columns=["batch"])
+        return {}
+    return {str(row["batch"]): row for row in table.to_dict("records")} if "batch" in table else {}
+
+
+def _placed(eggs) -> set:
+    if not {"batch", "row", "col"} <= set(eggs):
+        return set()
+    return set(eggs.loc[eggs["row"].notna(), "batch"].astype(str))
+
+
+def usual_by_batch(season) -> dict:
+    """{batch: Usual} from the other batches of its species; worked out once."""
+    kinds = {str(batch): kind for batch, kind in zip(season.batches["batch"], season.batches["species"], strict=True)}
+    return season.once(("advice", "usual"), lambda: _usual(tally(season), kinds))
+
+
+def _usual(eggs: Tally, kinds) -> dict:
+    published = published_shares()[[STAGES.index(stage) for stage in ORDER]]
+    out = {}
+    for kind in dict.fromkeys(kinds[batch] for batch in eggs.counts.index):
+        part = eggs.only(batch for batch in eggs.counts.index if kinds[batch] == kind)
+        filled = part.filled()
+        out.update(zip(filled.index, usual(filled[list(ORDER)].to_numpy(), filled["hatched"].to_numpy(), published),
+                       strict=True))
+    return out
+
+
+def _good(eggs: Tally, usual_of_batch: dict[str, Usual]) -> pd.Series:
+    """1 for a batch that did as well as usual and as a published batch, 0 for a poor one."""
+    worth = {}
+    for batch, row in eggs.counts.iterrows():
+        one, total = usual_of_batch[batch], row.sum() + eggs.unaccounted[batch]
+        share = row["hatched"] / total if total else 0.0
+        sd = np.sqrt(one.shares[0] * (1 - one.shares[0]) * (1 / max(total, 1) + one.rho))
+        own, published = (share - one.shares[0]) / sd + 1.5, (share - published_shares()[0] + 0.25) / 0.15
+        worth[batch] = float(np.clip(min(own, published), 0, 1))
+    return pd.Series(worth, dtype=float)
+
+
+def _of_machine(clock, rows) -> pd.Series:
+    """Middle clock difference of the other batches of the same incubator; missing below two of them."""
+    machines = {}
+    for batch, late in clock.dropna().items():
+        machines.setdefault(str(rows[batch].get("incubator")), []).append((batch, late))
+    out = pd.Series(np.nan, index=clock.index)
+    for batch in clock.index:
+        others = [late for name, late in machines.get(str(rows[batch].get("incubator")), []) if name != batch]
+        if len(others) >= 2 and not pd.isna(rows[batch].get("incubator")):
+            out[batch] = float(np.median(others))
+    return out
+
+
+@cache
+def _items() -> dict:
+    return reference.load("evidence_items").set_index("item").to_dict("index")
 
 
 def evidence(gathered: Gathered, batch) -> pd.DataFrame:
-    """Every evidence item of one batch.
+    """Every evidence item of one batch: `COLUMNS`.
+
+    value is as found; usual and spread are this keeper's (a dose: the published value); away is the difference in
+    spreads, missing where the item is not known.
+    """
+    kind = gathered.rows[batch]["species"]
+    mates = [name for name in gathered.values.index if name != batch and gathered.rows[name]["species"] == kind]
+    others, worth = gathered.values.loc[mates], gathered.good.reindex(mates).to_numpy()
+    rows = []
+    for item, row in _items().items():
+        value = float(gathered.values.at[batch, item])
+        gauge = Gauge(row["published"], row["spread"], 0) if row["kind"] == "dose" else usual_of(
+            others[item].to_numpy(), worth, published=row["published"], spread=row["spread"])
+        rows.append([item, row["name"], row["kind"], row["unit"], row["digits"], value, gauge.middle, gauge.spread,
+                     gauge.batches, (value - gauge.middle) / gauge.spread, row["needs"]])
+    table = pd.DataFrame(rows, columns=COLUMNS)
+    return table.assign(unit=table["unit"].fillna(""))
+
+
+@cache
+def links() -> dict:
+    """Which items bear on each cause: {cause: [(item, fact, values, log factors, why)]}."""
+    out = {}
+    for row in reference.load("cause_evidence").to_dict("records"):
+        points = [tuple(map(float, pair.split(":"))) for pair in row["points"].split()]
+        at, factor = map(np.array, zip(*points, strict=True))
+        out.setdefault(row["cause"], []).append((row["item"], row["fact"], at, np.log(factor), row["why"]))
+    return out
+
+
+def told(gathered: Gathered, batch, items) -> dict:
+    """What is known of one batch for and against each cause, each fact once.
 
     Returns
     -------
-    DataFrame
-        item, name, kind, unit, digits, value, level (of `LEVELS`, missing where not known), needs.
+    dict
+        {cause: list of (part, found, factor)}. Within one fact (the log and a remark of one power cut) the strongest
+        word for and the strongest word against the cause count, the rest stand at 1. An unknown item counts 1.
     """
-    items = reference.load("evidence_items")
-    found = {**evidence_climate.find(gathered, batch), **evidence_records.find(gathered, batch)}
-    items["value"] = [float(found.get(item, np.nan)) for item in items["item"]]
-    items["level"] = pd.Series([level(row) for row in items.to_dict("records")], dtype=object)
-    return items[["item", "name", "kind", "unit", "digits", "value", "level", "needs"]]
+    by_item = items.set_index("item")[["value", "usual", "kind"]].to_dict("index")
+    named = signs.found(gathered.rows[batch])
+    logged = gathered.doses[batch].logged if batch in gathered.doses else 0.0
+    weights, out = signs.factors(), {}
+    for cause in reference.load("causes")["cause"]:
+        lines = []
+        for item, fact, at, logs, _ in links().get(cause, []):
+            row = by_item[item]
+            if np.isnan(row["value"]):
+                lines.append([item, fact, "not known", 1.0])
+                continue
+            shown = row["value"] if row["kind"] == "dose" else row["value"] - row["usual"]
+            factor = float(np.exp(np.interp(shown, at, logs)))
+            if item in ("heat", "cold") and factor < 1:
+                factor = logged * factor + 1 - logged  # what was not logged may have held it
+            lines.append([item, fact, "known", factor])
+        for sign in named.to_dict("records"):
+            factor = weights[sign["sign"]].get(cause)
+            if factor is not None:
+                lines.append([sign["sign"], sign["fact"], sign["said"], factor])
+        out[cause] = _each_fact_once(lines)
+    return out
 
 
-def level(item: dict):
-    """Level of a value by the item's thresholds; None where the value is not known."""
-    value = item["value"]
-    if np.isnan(value):
-        return None
-    for name, limit, beyond in (
-        ("very_low", item["very_low"], value <= item["very_low"]),
-        ("very_high", item["very_high"], value >= item["very_high"]),
-        ("low", item["low"], value <= item["low"]),
-        ("high", item["high"], value >= item["high"]),
-    ):
-        if not np.isnan(limit) and beyond:
-            return name
-    return "usual"
-
-
-def factor_table() -> pd.DataFrame:
-    """How many times likelier each level is with a profile than without: index kind, profile; columns `LEVELS`."""
-    profiles = reference.load("evidence_profiles").set_index(["kind", "profile"])[list(LEVELS)]
-    ordinary = profiles.xs("ordinary", level="profile")
-    usual = ordinary.reindex(profiles.index.get_level_values("kind")).to_numpy()
-    with np.errstate(divide="ignore", invalid="ignore"):
-        return (profiles / usual).where(usual > 0)
-
-
-@cache
-def factor_of() -> dict:
-    """`factor_table` to look up in: {(kind, profile): {level: factor}}."""
-    return factor_table().to_dict("index")
-
-
-@cache
-def evidence_links() -> dict:
-    """Which evidence items bear on each cause: {cause: rows of ``reference/cause_evidence.csv``}."""
-    links = {}
-    for row in reference.load("cause_evidence").to_dict("records"):
-        links.setdefault(row["cause"], []).append(row)
-    return links
+def _each_fact_once(lines) -> list[tuple]:
+    """Of the lines of one fact only the strongest for and the strongest against keep their factor."""
+    out = []
+    for place, (part, fact, found, factor) in enumerate(lines):
+        rivals = [other[3] for at, other in enumerate(lines) if other[1] == fact and at != place]
+        same = [other for other in rivals if (other > 1) == (factor > 1) and other != 1]
+        beaten = any(abs(np.log(other)) > abs(np.log(factor)) for other in same)
+        twin = any(other[1] == fact and other[3] == factor for other in lines[:place]) and factor != 1
+        out.append((part, found, 1.0 if beaten or twin else factor))
+    return out

@@ -1,17 +1,14 @@
-"""Evidence from the log, the weights and the hatching hours of one batch."""
+"""Evidence from the log, the weights and the hatching hours of one batch: values of items, and doses by the day."""
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 import numpy as np
-import pandas as pd
 
-from hatchkit.climate.dose import half_dose, rolling_dose
+from hatchkit.advice import course
+from hatchkit.climate.dose import half_dose, heat_per_hour, rolling_dose
 from hatchkit.climate.track import batch_track
-
-THIRDS = {"early": (0, 7), "mid": (7, 14), "late": (14, 30)}
-
-#: Less of a third logged than this, and nothing is said about it.
-LEAST_LOGGED = 0.5
 
 #: Eggs go in cold: the first hours are warming up, not a spell of cold.
 WARMING_DAYS = 0.75
@@ -19,89 +16,119 @@ WARMING_DAYS = 0.75
 #: How many levels below the range (see `climate.ranges`) make a spell of cold: alarm or worse.
 COLD_LEVEL = -2
 
+#: Hours about the transfer in which a chill counts as one of the transfer.
+TRANSFER_H = 12.0
 
-def find(gathered, batch) -> dict:
-    """Values of the items that come from climate, weights and clock."""
-    season = gathered.season
+#: Less than this share of the hen's days logged, and nothing is said about the level.
+LEAST_LOGGED = 0.3
+
+
+class Doses(NamedTuple):
+    """What one batch met, hen's day by hen's day.
+
+    Attributes
+    ----------
+    heat : ndarray, shape (DAYS,)
+        Heat against what halved the hatch at that age.
+    cold : ndarray, shape (DAYS,)
+        Hours of development lost to spells of cold.
+    logged : float
+        Share of the time from setting to hatch for which readings stand.
+    """
+
+    heat: np.ndarray
+    cold: np.ndarray
+    logged: float
+
+
+NOTHING = Doses(np.zeros(course.DAYS), np.zeros(course.DAYS), 0.0)
+
+
+def find(season, batch, clock_h, water) -> tuple[dict, Doses]:
+    """Values of the items that come from climate, weights and clock, and the doses.
+
+    Parameters
+    ----------
+    season : Season
+    batch : str
+    clock_h : float
+        Hours late by the hatch clock.
+    water : dict
+        Row of `batch_water_loss`; empty where there is none.
+    """
+    row, species = season.batch(batch), season.species(batch)
     track = batch_track(season, batch)
-    species = season.species(batch)
-    values = {}
-    for third, limits in THIRDS.items():
-        start, end = limits
-        part = track.iloc[slice(*np.searchsorted(track["hen_days"], limits))]
-        known = _logged(part, species, start, min(end, 20)) >= LEAST_LOGGED
-        values[f"heat_{third}"] = heat_share(part) if known else np.nan
-        values[f"cold_{third}"] = cold_hours(part) if known else np.nan
-    setting = (track["stage"] == "setting") & (track["age_days"] > WARMING_DAYS)
-    hatching = track["stage"] == "hatching"
-    from_middle = track["air_c"] - (track["low_c"] + track["high_c"]) / 2
-    values["log_level"] = float(from_middle[setting].median())
-    humid = track["rh_pct"]
-    values["rh_set"] = _outside(humid[setting], species["setter_rh_low_pct"], species["setter_rh_high_pct"])
-    values["rh_hatch"] = _outside(humid[hatching], species["hatcher_rh_low_pct"], species["hatcher_rh_high_pct"])
-    values["clock"] = _of(gathered.clock, batch, "difference_h")
-    values["clock_machine"] = _machine_clock(gathered.clock, season.batch(batch))
-    values["hatch_spread"] = _spread(season.batch(batch))
-    values["water_loss"] = _water(gathered.water, batch, species)
-    return values
+    values = {"clock": clock_h, "hatch_spread": _spread(row), "water_loss": _water(water, species)}
+    if track.empty:
+        return values, NOTHING
+    columns = {name: track[name].to_numpy() for name in ("hen_days", "hours", "egg_c", "age_days", "level", "rate",
+                                                         "air_c", "low_c", "high_c", "rh_pct")}
+    setting = (track["stage"] == "setting").to_numpy()
+    doses = _doses(columns)
+    if doses.logged > 0:
+        values |= {"heat": _heat(columns), "cold": float(doses.cold.sum())}
+        values["transfer_chill"] = _about_transfer(columns, setting)
+    if doses.logged >= LEAST_LOGGED:
+        late = setting & (columns["age_days"] > WARMING_DAYS)
+        values["log_level"] = _middle((columns["air_c"] - (columns["low_c"] + columns["high_c"]) / 2)[late])
+    values["rh_set"] = _outside(columns["rh_pct"][setting], species["setter_rh_low_pct"],
+                                species["setter_rh_high_pct"])
+    values["rh_hatch"] = _outside(columns["rh_pct"][~setting], species["hatcher_rh_low_pct"],
+                                  species["hatcher_rh_high_pct"])
+    return values, doses
 
 
-def _logged(part, species, start, end) -> float:
-    """Share of a third (in hen's days) for which readings stand."""
-    hours = (end - start) * species["incubation_days"] / 21 * 24
-    return float(part["hours"].sum()) / hours
-
-
-def heat_share(part) -> float:
-    """Largest heat dose of 24 h as a share of the dose that halved the hatch at that age (`climate.dose`)."""
-    if part.empty:
-        return float("nan")
-    dose = rolling_dose(part["age_days"].to_numpy() * 24, part["egg_c"].to_numpy(), part["hours"].to_numpy())
-    return float(np.max(dose / half_dose(part["hen_days"].to_numpy())))
-
-
-def cold_hours(part) -> float:
-    """Hours of development lost while the air was far below its range, warming up left out."""
-    level, age, rate, hours = (part[name].to_numpy() for name in ("level", "age_days", "rate", "hours"))
-    spell = (level <= COLD_LEVEL) & (age > WARMING_DAYS)
-    return float(np.nansum(np.clip(1 - rate[spell], 0, None) * hours[spell]))
+def _middle(values) -> float:
+    values = values[np.isfinite(values)]
+    return float(np.median(values)) if len(values) else float("nan")
 
 
 def _outside(rh_pct, low, high) -> float:
     """Median humidity's distance from its range; 0 inside, NaN where none was logged."""
-    middle = rh_pct.median() if rh_pct.notna().sum() else float("nan")
+    middle = _middle(rh_pct)
     return float(middle - np.clip(middle, low, high))
 
 
-def _of(table, batch, column) -> float:
-    rows = table[table["batch"].astype(str) == str(batch)]
-    if rows.empty or column not in rows:
-        return float("nan")
-    value = rows[column].iloc[0]
-    return float("nan") if pd.isna(value) else float(value)
+def _doses(columns) -> Doses:
+    day = np.clip(np.floor(columns["hen_days"]), 0, course.DAYS - 1).astype(int)
+    inside = (columns["hours"] > 0) & (columns["hen_days"] >= 0) & (columns["hen_days"] < course.DAYS)
+    heat = np.nan_to_num(heat_per_hour(columns["egg_c"])) * columns["hours"] / half_dose(columns["hen_days"])
+    by_day = [np.bincount(day[inside], values[inside], course.DAYS) for values in (heat, _lost(columns))]
+    span = columns["age_days"][inside].max() - columns["age_days"][inside].min() if inside.any() else 0.0
+    whole = (course.DAYS - 0.5) * 24 * (columns["age_days"][-1] / max(columns["hen_days"][-1], 1e-9)) if span else 1.0
+    return Doses(*by_day, float(min(columns["hours"][inside].sum() / whole, 1.0)))
 
 
-def _machine_clock(clock, row) -> float:
-    """Middle clock difference of the other batches of the same incubator; NaN below two of them."""
-    if "difference_h" not in clock or pd.isna(row.get("incubator")):
+def _lost(columns):
+    """Hours of development that each reading's span lost, in spells of cold only."""
+    spell = (columns["level"] <= COLD_LEVEL) & (columns["age_days"] > WARMING_DAYS)
+    return np.where(spell, np.nan_to_num(np.clip(1 - columns["rate"], 0, None)) * columns["hours"], 0.0)
+
+
+def _heat(columns) -> float:
+    """Largest heat dose of 24 h as a share of the dose that halved the hatch at that age (`climate.dose`)."""
+    dose = rolling_dose(columns["age_days"] * 24, columns["egg_c"], columns["hours"])
+    return float(np.max(dose / half_dose(columns["hen_days"])))
+
+
+def _about_transfer(columns, setting) -> float:
+    """Hours of development lost within `TRANSFER_H` of the transfer; NaN where nothing was logged about it."""
+    if setting.all() or not setting.any():
         return float("nan")
-    others = clock[(clock["incubator"] == row["incubator"]) & (clock["batch"] != row["batch"])][
-        "difference_h"
-    ].dropna()
-    return float(others.median()) if len(others) >= 2 else float("nan")
+    hours = columns["age_days"] * 24
+    near = np.abs(hours - hours[~setting][0]) <= TRANSFER_H
+    return float(_lost(columns)[near].sum()) if columns["hours"][near].sum() >= TRANSFER_H else float("nan")
 
 
 def _spread(row) -> float:
     first, last = row.get("first_hatch_at"), row.get("last_hatch_at")
-    if first is None or last is None or pd.isna(first) or pd.isna(last):
+    if first is None or last is None or first != first or last != last:
         return float("nan")
     return (last - first).total_seconds() / 3600
 
 
-def _water(table, batch, species) -> float:
+def _water(water, species) -> float:
     """Loss expected at transfer against the middle of the target, points of set weight; NaN without weighings."""
-    rows = table[table["batch"].astype(str) == str(batch)]
-    if rows.empty or rows["weighed"].iloc[0] == "no":
+    if not water or water.get("weighed", "no") == "no" or not np.isfinite(water["projected_share"]):
         return float("nan")
-    loss = _of(table, batch, "projected_share")
-    return 100 * (loss - (species["loss_low_share"] + species["loss_high_share"]) / 2)
+    return 100 * (water["projected_share"] - (species["loss_low_share"] + species["loss_high_share"]) / 2)

@@ -1,13 +1,11 @@
-"""Evidence that the person's own records hold: storage, flock, tray, rotten eggs, remarks."""
+"""Evidence that the person's own records hold: storage, flock, tray, rotten eggs, post, height."""
 
 from __future__ import annotations
-
-import re
 
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
+from hatchkit.climate.machine_air import incubator_of, settings_of
 from hatchkit.losses.tray import clustering
 
 #: Weeks of age between which hens hatch well; before and after it wears off (Grochowska et al. 2019 put the
@@ -18,27 +16,45 @@ FLOCK_BEST_WEEKS = (26, 60)
 TRAY_LEAST_EGGS, TRAY_LEAST_DEAD = 20, 5
 TRAY_DRAWS = 1999
 
+#: Rates of flocks are drawn to the common one as if so many eggs more had been lost at it: one egg makes no flock.
+DRAWN = 3.0
 
-def find(gathered, batch) -> dict:
-    """Values of the items that come from records."""
-    season = gathered.season
-    row = season.batch(batch)
-    species = season.species(batch)
+
+def find(season, batch, species, placed) -> dict:
+    """Values of the items of one batch that need no other batch.
+
+    Parameters
+    ----------
+    season : Season
+    batch : dict
+        Its row of batches.
+    species : Series
+    placed : set
+        Batches whose eggs have a place on a tray.
+    """
+    height = settings_of(season, incubator_of(season, batch)).get("altitude_m")
     return {
-        "storage": _number(row, "stored_days") - species["storage_best_days"],
-        "flock_age": _outside(_number(row, "flock_age_weeks")),
-        "flock_clears": _flock_clears(gathered, row),
-        "tray": _tray(season, batch),
-        "malpositions": _malpositions(gathered, row),
-        "contaminated": _number(row, "contaminated") / row["eggs_set"],
-        "cracked": _number(row, "cracked") / row["eggs_set"],
-        **_remarks(row),
+        "storage": max(number(batch, "stored_days") - species["storage_best_days"], 0.0)
+        if np.isfinite(number(batch, "stored_days")) else float("nan"),
+        "flock_age": _outside(number(batch, "flock_age_weeks")) if batch["species"] == "chicken" else float("nan"),
+        "tray": _tray(season, batch["batch"]) if str(batch["batch"]) in placed else float("nan"),
+        "malpositions": _malpositions(batch),
+        "contaminated": number(batch, "contaminated") / batch["eggs_set"],
+        "cracked": number(batch, "cracked") / batch["eggs_set"],
+        "altitude": float("nan") if height is None else float(height),
+        "posted": _yes(batch.get("posted")),
+        "clears_opened": _opened(batch),
     }
 
 
-def _number(row, column) -> float:
+def number(row, column) -> float:
     value = row.get(column)
     return float("nan") if value is None or pd.isna(value) else float(value)
+
+
+def _yes(value) -> float:
+    """1 for yes, 0 for no, NaN where not kept."""
+    return float("nan") if value is None or pd.isna(value) else float(bool(value))
 
 
 def _outside(weeks) -> float:
@@ -46,54 +62,57 @@ def _outside(weeks) -> float:
     return max(low - weeks, weeks - high, 0.0) if np.isfinite(weeks) else weeks
 
 
-def _flock_clears(gathered, row) -> float:
-    """Clears of the flock's other batches against the other flocks', in doublings (half an egg added to each)."""
-    batches = gathered.season.batches
-    if pd.isna(row.get("flock")):
-        return float("nan")
-    # A batch whose clears were never counted says nothing of its flock's clears.
-    counted = gathered.tally.clears_counted
-    counted = batches["batch"].astype(str).isin(counted.index[counted])
-    same_kind = (batches["species"] == row["species"]) & batches["flock"].notna() & counted
-    same_flock = batches["flock"] == row["flock"]
-    own = batches.loc[same_kind & same_flock & (batches["batch"] != row["batch"]), "batch"]
-    other = batches.loc[same_kind & ~same_flock, "batch"]
-    if len(own) == 0 or len(other) < 2:
-        return float("nan")
-    return float(np.log2(_clear_odds(gathered.counts, own) / _clear_odds(gathered.counts, other)))
+def _malpositions(row) -> float:
+    """Share of the opened late dead that lay wrongly; not known below three of them."""
+    late, wrong = number(row, "broken_late"), number(row, "malpositioned")
+    return wrong / late if late >= 3 and np.isfinite(wrong) else float("nan")
 
 
-def _clear_odds(counts, batches) -> float:
-    part = counts.reindex(batches).fillna(0.0)
-    return (part["clear"].sum() + 0.5) / (part.to_numpy().sum() - part["clear"].sum() + 0.5)
-
-
-def _malpositions(gathered, row) -> float:
-    """Share of the opened late dead that lay wrongly; not known below four of them."""
-    late = _number(row, "broken_late")
-    wrong = _number(row, "malpositioned")
-    return wrong / late if late >= 4 and np.isfinite(wrong) else float("nan")
-
-
-def _remarks(row) -> dict:
-    """1 where a remark names the thing, 0 where remarks are kept and do not, NaN without remarks."""
-    items = reference.load("evidence_items")
-    items = items[items["kind"] == "noted"]
-    notes = row.get("notes")
-    if notes is None or pd.isna(notes) or not str(notes).strip():
-        return dict.fromkeys(items["item"], float("nan"))
-    return {
-        item: float(bool(re.search(rf"\b(?:{words})", str(notes), flags=re.IGNORECASE)))
-        for item, words in zip(items["item"], items["words"], strict=True)
-    }
+def _opened(row) -> float:
+    """Of the clears opened at the first candling the share that held a germ that had died."""
+    barren, died = number(row, "opened1_infertile"), number(row, "opened1_dead")
+    total = np.nansum([barren, died])
+    return float(np.nan_to_num(died) / total) if total >= 3 else float("nan")
 
 
 def _tray(season, batch) -> float:
     """How rare so gathered or edge-bound a tray is by chance, as -log10 of `losses.tray.clustering`'s chance."""
-    eggs = season.eggs
-    if not {"batch", "row", "col"} <= set(eggs) or not (eggs["row"].notna() & (eggs["batch"] == batch)).any():
-        return float("nan")
     table = clustering(season, batch, draws=TRAY_DRAWS)
     if table.empty or table["eggs"].iloc[0] < TRAY_LEAST_EGGS or table["deaths"].iloc[0] < TRAY_LEAST_DEAD:
         return float("nan")
     return float(-np.log10(table.set_index("question").at["together", "chance"]))
+
+
+def flock_items(batches, counts, counted) -> pd.DataFrame:
+    """Clears and early and mid deaths of each flock's other batches against the other flocks', in doublings.
+
+    Parameters
+    ----------
+    batches : DataFrame
+    counts : DataFrame
+        Eggs per batch and stage (`tally.Tally.counts`).
+    counted : Series of bool
+        Whether the clears of a batch were counted: if not, it says nothing of its flock's clears.
+
+    Returns
+    -------
+    DataFrame, index batch: flock_clears, flock_deaths; missing without a batch of the flock or two of others
+    """
+    rows = batches.assign(name=batches["batch"].astype(str)).set_index("name")
+    rows = rows[rows["flock"].notna() & rows.index.isin(counts.index)] if "flock" in rows else rows.iloc[:0]
+    eggs = counts.reindex(rows.index)
+    out = pd.DataFrame(index=counts.index, columns=["flock_clears", "flock_deaths"], dtype=float)
+    known = pd.Series(counted.reindex(rows.index).to_numpy(dtype=bool), index=rows.index)
+    for item, lost, use in (("flock_clears", eggs["clear"], known),
+                            ("flock_deaths", eggs["early"] + eggs["mid"], known | True)):
+        part = pd.DataFrame({"species": rows["species"].astype(str), "flock": rows["flock"].astype(str),
+                             "lost": lost.where(use, 0.0), "eggs": eggs.sum(axis=1).where(use, 0.0),
+                             "batches": use.astype(float)})
+        kind = part.groupby("species")[["lost", "eggs", "batches"]].transform("sum")
+        own = part.groupby(["species", "flock"])[["lost", "eggs", "batches"]].transform("sum")
+        mates, others = own - part[["lost", "eggs", "batches"]], kind - own
+        rate = (kind["lost"] + 0.5) / (kind["eggs"] + 1.0)
+        ratio = np.log2((mates["lost"] + DRAWN) / (mates["eggs"] + DRAWN / rate)
+                        / ((others["lost"] + DRAWN) / (others["eggs"] + DRAWN / rate)))
+        out[item] = ratio.where((mates["batches"] > 0) & (others["batches"] >= 2)).reindex(out.index)
+    return out

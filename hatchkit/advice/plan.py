@@ -7,9 +7,10 @@ from dataclasses import dataclass
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import dates, predictive, words
+from hatchkit.advice import dates, words
 from hatchkit.advice.set_time import set_time
 from hatchkit.problems import HatchkitError
+from hatchkit.usual import beta_binomial
 
 #: A batch that hatched less than this part of what the others did, and without which the number of eggs falls to this
 #: part or less, is named as driving it.
@@ -70,7 +71,8 @@ class Plan:
         return paths
 
 
-def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0, today=None) -> Plan:
+def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0, today=None, batch=None,
+             unit="C") -> Plan:
     """Plan the next set from the season's own batches and published levels.
 
     Parameters
@@ -89,6 +91,10 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
         How long the eggs will have been kept on average.
     today : str or Timestamp, optional
         The day of planning; the clock's if left out.
+    batch : str, optional
+        The batch whose likely causes the changes act against; the whole season's if left out.
+    unit : {"C", "F"}
+        Of the temperatures in the changes.
 
     Returns
     -------
@@ -112,11 +118,11 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
     own = own_hatch(season, species)
     chicks = _wish(chicks, own, sure)
     level = published_level(species)
-    weight = predictive.learn(own["hatched"], own["eggs_set"], level["share_of_set"], level["sd"])
+    weight = beta_binomial.learn(own["hatched"], own["eggs_set"], level["share_of_set"], level["sd"])
     figures = season.species_table.loc[species]
     when, note = set_time(season, set_at, species=figures, today=today)
     eggs = _eggs(weight, chicks, sure)
-    mean, low, high, rho = predictive.summary(weight)
+    mean, low, high, rho = beta_binomial.summary(weight)
     basis = dict(
         species=species,
         name=str(figures["name"]),
@@ -142,7 +148,7 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
         eggs=eggs,
         basis=basis,
         calendar=dates.calendar(figures, when, stored_days=stored_days),
-        changes=changes(season, species),
+        changes=changes(season, species, batch=batch, unit=unit),
     )
 
 
@@ -180,8 +186,8 @@ def _driver(own, level, eggs, chicks, sure):
     worst, rest = own.loc[shares.idxmin()], own.drop(index=shares.idxmin())
     if shares.min() > DRIVER_BELOW * rest["hatched"].sum() / rest["eggs_set"].sum():
         return None
-    weight = predictive.learn(rest["hatched"], rest["eggs_set"], level["share_of_set"], level["sd"])
-    without = predictive.eggs_learned(weight, chicks, sure=sure)
+    weight = beta_binomial.learn(rest["hatched"], rest["eggs_set"], level["share_of_set"], level["sd"])
+    without = beta_binomial.eggs_learned(weight, chicks, sure=sure)
     if without is None or without > DRIVER_CHANGES * wanted:
         return None
     return dict(batch=str(worst["batch"]), eggs_set=int(worst["eggs_set"]), hatched=int(worst["hatched"]),
@@ -203,9 +209,9 @@ def published_level(species) -> dict:
 def _eggs(weight, chicks, sure) -> pd.DataFrame:
     rows = []
     for wanted in sorted({0.5, 0.8, round(float(sure), 4), 0.95}):
-        eggs = predictive.eggs_learned(weight, chicks, sure=wanted)
-        low, middle, high = predictive.range_of_chicks(weight, eggs) if eggs else (None,) * 3
-        chance = predictive.chance_learned(weight, chicks, eggs) if eggs else float("nan")
+        eggs = beta_binomial.eggs_learned(weight, chicks, sure=wanted)
+        low, middle, high = beta_binomial.range_of_chicks(weight, eggs) if eggs else (None,) * 3
+        chance = beta_binomial.chance_learned(weight, chicks, eggs) if eggs else float("nan")
         rows.append(
             dict(
                 sure=wanted,

@@ -7,8 +7,8 @@ from dataclasses import replace
 import numpy as np
 import pandas as pd
 
-from hatchkit.advice.ordinary import ordinary
-from hatchkit.advice.tally import STAGES, tally
+from hatchkit.advice.evidence import usual_by_batch
+from hatchkit.advice.tally import tally
 from hatchkit.problems import HatchkitError
 
 STANDING = ["batch", "species", "developing", "unaccounted", "hatched", "share_hatched", "share_low", "share_high",
@@ -30,12 +30,11 @@ def standing(season) -> pd.DataFrame:
     """
     eggs = tally(season)
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
-    clear, removed = STAGES.index("clear"), STAGES.index("removed")
-    filled = {kind: eggs.only(kinds.index[kinds == kind]).filled() for kind in kinds.unique()}
+    usual_of_batch = usual_by_batch(season)
     rows = []
     for batch, row in eggs.counts.iterrows():
-        usual = ordinary(filled[kinds[batch]], batch)
-        share = float(usual.shares[0] / (1 - usual.shares[clear] - usual.shares[removed]))
+        usual = usual_of_batch[batch]
+        share = float(usual.shares[0] / (1 - usual.shares[1] - usual.shares[2]))  # of what is neither clear nor removed
         grown, gone = row.sum() - row["clear"] - row["removed"], float(eggs.unaccounted[batch])
         if grown <= 0:
             continue

@@ -7,10 +7,11 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import season_words
+from hatchkit.advice.account import account, of_causes, told_losses
 from hatchkit.advice.cause_words import ASSUMED
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.tally import STAGES
-from hatchkit.advice.what_if import eggs_by_cause, published_eggs
+from hatchkit.advice.what_if import published_eggs
 from hatchkit.losses.proportions import pooled
 
 COLUMNS = ["rank", "what", "kind", "key", "eggs_lost", "batches", "how_sure", "do_next"]
@@ -38,7 +39,7 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
 
     Notes
     -----
-    Causes count the eggs that `what_if.eggs_by_cause` puts down to them. A stage counts the eggs beyond the
+    Causes count the eggs that the season's `account` puts down to them. A stage counts the eggs beyond the
     published ledger that no cause accounts for, so nothing is counted twice; it is told only if the share over the
     batches, with its spread between them, lies above the published one (see `_above`), and a cause only if it comes
     first in some batch: in ordinary seasons the worst of seven stages is always above something. Eggs without a
@@ -87,13 +88,13 @@ def _from_causes(causes) -> list[dict]:
         dict(
             what=row["name"],
             kind="cause",
-            key=row["cause"],
+            key=row["key"],
             eggs_lost=row["eggs"],
             batches=", ".join(row["batches"]),
             how_sure=season_words.how_sure(row["firmest"]),
-            do_next=check[row["cause"]],
+            do_next=check[row["key"]],
         )
-        for row in eggs_by_cause(causes).to_dict("records")
+        for row in of_causes(account(causes)).to_dict("records")
         if row["batches"]
     ]
 
@@ -114,7 +115,8 @@ def _above(causes) -> list[str]:
 def _from_stages(causes) -> list[dict]:
     if not causes:
         return []
-    explained = pd.concat([c.losses for c in causes.values()]).groupby("stage")["eggs"].sum()
+    explained = pd.concat([told_losses(c) for c in causes.values()]).groupby("stage")["eggs"].sum()
+    explained = explained.reindex(STAGES).fillna(0.0)
     found = pd.concat([c.pattern for c in causes.values()]).groupby("stage")[["eggs", "assumed"]].sum()
     seen, rough = found["eggs"], found["assumed"] > ASSUMED * found["eggs"]
     rows = []

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from hatchkit.advice.cause_words import ASSUMED
-from hatchkit.advice.score import CONFIDENT, MOST_UNACCOUNTED
+from hatchkit.advice.causes import CONFIDENT, MOST_UNACCOUNTED
 from hatchkit.stage_names import in_words
 from hatchkit.tables import percent
 

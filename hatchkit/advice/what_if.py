@@ -9,8 +9,8 @@ import pandas as pd
 
 from hatchkit import reference, stage_names
 from hatchkit.advice import season_words
-from hatchkit.advice.causes import UNNAMED, season_causes
-from hatchkit.advice.score import CONFIDENT
+from hatchkit.advice.account import account, of_causes
+from hatchkit.advice.causes import season_causes
 from hatchkit.advice.tally import STAGES
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.verdict import CLEAR, SOME
@@ -63,17 +63,17 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
 
     Notes
     -----
-    A cause's eggs are those that it would account for in each batch times its weight there, so that
-    doubtful causes count by as much as they are believed. The last block is the predictive draw of
+    The block of causes is the season's `account`: it adds up to the eggs that gave no good chick. The last block is
+    the predictive draw of
     `relate.excess`: chicks lost in batches whose windows held an excursion. It is given only where the relation shows
     some sign at least: otherwise the number would suggest what the verdict denies.
     """
     causes = season_causes(season) if causes is None else causes
     if not causes:
         raise HatchkitError("No batch has its end on record, so it cannot be said what the season lost.")
-    by_cause = eggs_by_cause(causes)
-    by_cause = by_cause[by_cause["eggs"] >= LEAST_EGGS]
-    rows = _stages(causes) + _by_cause(by_cause)
+    table = account(causes)
+    by_cause = of_causes(table[table["eggs"] >= LEAST_EGGS])
+    rows = _stages(causes) + _by_cause(_closed(table))
     excess, verdict = _excess(season, relation)
     facts = dict(
         eggs_set=_eggs_set(causes),
@@ -104,6 +104,14 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
         )
     columns = ["block", "key", "name", "eggs", "low", "high", "usual"]
     return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
+
+
+def _closed(table) -> pd.DataFrame:
+    """The account with causes of hardly an egg put to what is not explained, so that it still adds up."""
+    few = (table["kind"] == "cause") & (table["eggs"] < LEAST_EGGS)
+    table = table.copy()
+    table.loc[table["key"] == "not_explained", "eggs"] += table.loc[few, "eggs"].sum()
+    return table[~few & (table["eggs"] > 0)]
 
 
 def _probable(table) -> str:
@@ -157,30 +165,11 @@ def published_eggs(stage, causes) -> float:
     return float(ledger[stage] / ledger.sum() * _eggs_set(causes))
 
 
-def eggs_by_cause(causes) -> pd.DataFrame:
-    """Eggs that each cause accounts for over the season: cause, name, eggs, firmest, batches.
-
-    `firmest` is the highest share in any batch, kept below `score.CONFIDENT` where the records allow no firm verdict.
-    """
-    names = reference.load("causes").set_index("cause")["name"].drop(list(UNNAMED))
-    table = pd.DataFrame({"cause": names.index, "name": names.to_list(), "eggs": 0.0, "firmest": 0.0})
-    if causes:
-        losses = pd.concat([c.losses for c in causes.values()]).groupby("cause")["eggs"].sum()
-        tables = pd.concat([c.table[["cause", "share", "firm"]] for c in causes.values()])
-        capped = tables["share"].clip(upper=CONFIDENT - 0.01)
-        tables["share"] = tables["share"].where(tables["firm"].astype(bool), capped)
-        shares = tables.groupby("cause")["share"].max()
-        table["eggs"], table["firmest"] = table["cause"].map(losses).fillna(0.0), table["cause"].map(shares)
-    first = {batch: c.table["cause"].iloc[0] for batch, c in causes.items()}
-    table["batches"] = [[batch for batch in first if first[batch] == cause] for cause in table["cause"]]
-    return table.sort_values("eggs", ascending=False, kind="stable", ignore_index=True)
-
-
 def _by_cause(table) -> list[dict]:
     return [
         dict(
             block="cause",
-            key=row["cause"],
+            key=row["key"],
             name=row["name"],
             eggs=row["eggs"],
             low=np.nan,

@@ -7,6 +7,10 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import change_words as words
+from hatchkit.advice.weighing import UNNAMED
+from hatchkit.climate.ranges import limits
+from hatchkit.problems import HatchkitError
+from hatchkit.units import worded
 
 COLUMNS = ["what", "now", "to", "why", "how_sure"]
 
@@ -22,12 +26,23 @@ LOOK_APART = 3.0
 #: Only so many batches are asked which records they lack, the last ones set.
 ASKED = 4
 
-#: At most so many records are named as worth keeping.
-RECORDS = 3
+#: At most so many lines are about records, and about causes.
+RECORDS, ACTIONS = 2, 3
+
+#: A cause is acted against from this weight on, over a season from so many eggs.
+ACT_FROM, LEAST_EGGS = 0.2, 1.0
 
 
-def changes(season, species) -> pd.DataFrame:
-    """What the season's records call for: probe, temperature, humidity, storage, candling day, records.
+def changes(season, species, *, batch=None, unit="C") -> pd.DataFrame:
+    """What to change, from what went wrong: causes first, then settings proved off, record-keeping last.
+
+    Parameters
+    ----------
+    season : Season
+    species : str
+    batch : str, optional
+        The batch whose causes are acted against; the species' whole season if left out, by the eggs that would be won.
+    unit : {"C", "F"}
 
     Returns
     -------
@@ -35,23 +50,98 @@ def changes(season, species) -> pd.DataFrame:
         what, now, to, why, how_sure. Empty where nothing calls for a change.
     """
     mine = season.batches[season.batches["species"] == species]
-    rows = [] if mine.empty else [row for find in _FINDERS for row in find(season, species, mine)]
-    return pd.DataFrame(rows, columns=COLUMNS, dtype=object)
+    if mine.empty:
+        return pd.DataFrame([], columns=COLUMNS, dtype=object)
+    told = _against(season, mine, batch)
+    rows = [row for _, row in told]
+    done = {cause for cause, _ in told}
+    rows += [row for cause, find in _SETTINGS for row in find(season, species, mine) if not done & cause]
+    rows += [row for find in _RECORDS for row in find(season, species, mine)][:RECORDS]
+    table = pd.DataFrame(rows, columns=COLUMNS, dtype=object)
+    return table.map(lambda text: worded(text, unit))
+
+
+def _against(season, mine, batch) -> list[tuple]:
+    """(cause, change) against the causes that have most weight in a batch, or cost most eggs in the season."""
+    from hatchkit.advice.account import account, of_causes
+    from hatchkit.advice.causes import likely_causes, season_causes
+
+    if batch is not None:
+        try:
+            one = likely_causes(season, batch)
+        except HatchkitError:
+            return []
+        table = one.table[~one.table["cause"].isin(UNNAMED) & (one.table["share"] >= ACT_FROM)].head(ACTIONS)
+        found = [(row["cause"], row["eggs_lost"], row["share"], [str(batch)]) for row in table.to_dict("records")]
+        causes = {str(batch): one}
+    else:
+        names = set(mine["batch"].astype(str))
+        causes = {name: one for name, one in season_causes(season).items() if name in names}
+        table = of_causes(account(causes))
+        table = table[(table["eggs"] >= LEAST_EGGS) & (table["firmest"] >= ACT_FROM)].head(ACTIONS)
+        found = [(row["cause"] if "cause" in row else row["key"], row["eggs"], row["firmest"],
+                  _where(causes, row["key"])) for row in table.to_dict("records")]
+    check = reference.load("causes").set_index("cause")
+    out = []
+    for cause, eggs, share, where in found:
+        machine = next((season.batch(name).get("incubator") for name in where), None)
+        row = causes[where[0]].table.set_index("cause").loc[cause] if where else None
+        fits = row["fits"] if row is not None else ""
+        out.append((cause, words.against_cause(check.loc[cause], fits, eggs, share, where, machine,
+                                               _target(season, cause, mine, machine))))
+    return out
+
+
+def _where(causes, cause) -> list[str]:
+    """Batches in which a cause has weight, most first."""
+    shares = {name: float(one.table.set_index("cause").at[cause, "share"]) for name, one in causes.items()}
+    return sorted((name for name, share in shares.items() if share >= ACT_FROM), key=lambda name: -shares[name])
+
+
+def _target(season, cause, mine, machine) -> str:
+    """The figure to go to on this machine, where the cause has one."""
+    species = season.species_table.loc[mine["species"].iloc[0]]
+    if cause in ("warm_throughout", "cool_throughout", "heat_spell", "cold_spell"):
+        return words.wanted_temperature(_wanted(season, species, machine), machine)
+    if cause in ("too_dry", "too_humid"):
+        needed = [row for row in _humidity(season, mine["species"].iloc[0], mine) if row["what"] == words.HUMIDITY]
+        return needed[0]["to"] if needed else words.humidity_range(species, "setter")
+    if cause == "dry_hatch":
+        return words.humidity_range(species, "hatcher")
+    return words.storage_days(species) if cause == "long_storage" else ""
+
+
+def _wanted(season, species, machine) -> float:
+    """The temperature to hold with this machine's kind of air: in still air the middle of its range."""
+    air = season.settings.get("incubators", {}).get(str(machine), {}).get("air", "fan")
+    low, high = limits(species, stage="setting", air=air)[0]
+    return float(low + high) / 2 if air == "still" else float(species["setter_c"])
 
 
 def _probe(season, species, mine):
-    """A probe that the hatching hours contradict, or one that was never checked."""
+    """A probe that the hatching hours contradict."""
     from hatchkit.climate.probes import probe_truth
 
     if season.readings.empty:
-        yield words.no_log()
         return
     truth = probe_truth(season)
     truth = truth[truth["incubator"].isin(mine["incubator"])].drop_duplicates("incubator")
     for row in truth.to_dict("records"):
         if row["verdict"].startswith("eggs say"):
             yield words.probe_off(row)
-        elif not row["checked"]:
+
+
+def _unchecked(season, species, mine):
+    """A probe that nobody ever checked, or no log at all."""
+    from hatchkit.climate.probes import probe_truth
+
+    if season.readings.empty:
+        yield words.no_log()
+        return
+    truth = probe_truth(season)
+    truth = truth[truth["incubator"].isin(mine["incubator"]) & ~truth["checked"].astype(bool)]
+    for row in truth.drop_duplicates("incubator").to_dict("records"):
+        if not row["verdict"].startswith("eggs say"):
             yield words.probe_unchecked(row)
 
 
@@ -61,10 +151,10 @@ def _temperature(season, species, mine):
 
     if season.readings.empty:
         return
-    table, wanted = steadiness(season), season.species_table.at[species, "setter_c"]
+    table, figures = steadiness(season), season.species_table.loc[species]
     for row in table[table["incubator"].isin(mine["incubator"])].to_dict("records"):
-        still = season.settings.get("incubators", {}).get(str(row["incubator"]), {}).get("air") == "still"
-        if not still and abs(row["mean_c"] - wanted) >= TEMPERATURE_STEP:
+        wanted = _wanted(season, figures, row["incubator"])
+        if abs(row["mean_c"] - wanted) >= TEMPERATURE_STEP:
             yield words.temperature(row, wanted)
 
 
@@ -73,7 +163,6 @@ def _humidity(season, species, mine):
     from hatchkit.climate.water_loss import batch_water_loss
 
     if season.weights.empty:
-        yield words.no_weights()
         return
     table = batch_water_loss(season.with_batches(mine))
     table = table[table["rh_next_pct"].notna()]
@@ -120,35 +209,33 @@ def _look_between(windows, start, end):
 
 def _records(season, species, mine):
     """Records that were missing most and would have weighed most in naming a cause, as things to write down."""
-    from hatchkit.advice.evidence import evidence, gather
+    from hatchkit.advice.evidence import gather
 
-    last = mine.sort_values("set_at").tail(ASKED)
-    asked = last["batch"]
-    gathered = gather(season.with_batches(last))
-    items = reference.load("evidence_items").set_index("item")
-    told_already = (["temperature", "humidity"] if season.readings.empty else []) + (
-        ["weights"] if season.weights.empty else [])
-    wanted = items["write_down"][[not str(text).startswith(tuple(told_already)) for text in items["write_down"]]]
-    missing = pd.concat([evidence(gathered, batch) for batch in asked])
-    missing = missing[missing["level"].isna() & missing["item"].isin(wanted.dropna().index)]
-    missing = missing.groupby("item").size() / len(asked)
-    worth = (missing * _most_told().reindex(missing.index)).dropna()
-    for need in wanted[worth.sort_values(ascending=False, kind="stable").index].unique()[:RECORDS]:
-        share = missing[wanted[missing.index] == need].max()
-        yield words.record(need, round(share * len(asked)), len(asked))
+    names = [name for name in mine.sort_values("set_at")["batch"].astype(str) if name in gather(season).values.index]
+    values = gather(season).values.loc[names[-ASKED:]]
+    items = reference.load("evidence_items").set_index("item")["write_down"].dropna()
+    if season.readings.empty:  # said already, in one line of its own
+        items = items[~items.str.startswith(("temperature", "humidity"))]
+    missing = values.isna().mean()
+    worth = (missing * _most_told()).reindex(items.index).dropna()
+    for need in dict.fromkeys(items[worth[worth > 0].sort_values(ascending=False, kind="stable").index]):
+        share = missing[items.index[items == need]].max()
+        yield words.record(need, round(share * len(values)), len(values))
 
 
 def _most_told() -> pd.Series:
-    """How much an item can say at most: the largest log factor it can have for any cause, summed over causes."""
-    from hatchkit.advice.evidence import factor_table
+    """How much an item can say at most: its largest log factor for any cause, summed over causes."""
+    from hatchkit.advice.evidence import links
 
-    kinds = reference.load("evidence_items").set_index("item")["kind"]
-    links = reference.load("cause_evidence")
-    most = np.log(factor_table().max(axis=1))
-    links["told"] = [
-        most[(kinds[item], profile)] for item, profile in zip(links["item"], links["profile"], strict=True)
-    ]
-    return links.groupby("item")["told"].sum()
+    told = {}
+    for rows in links().values():
+        for item, _, _, logs, _ in rows:
+            told[item] = told.get(item, 0.0) + float(logs.max())
+    return pd.Series(told)
 
 
-_FINDERS = [_probe, _temperature, _humidity, _storage, _candling, _records]
+#: Settings proved off, with the causes that say the same.
+_SETTINGS = [(set(), _probe), ({"warm_throughout", "cool_throughout"}, _temperature),
+             ({"too_dry", "too_humid"}, _humidity), ({"long_storage"}, _storage)]
+
+_RECORDS = [_unchecked, _candling, _records]

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from hatchkit.advice.predictive import MOST_EGGS
 from hatchkit.tables import percent
+from hatchkit.usual.beta_binomial import MOST_EGGS
 
 
 def chance(share) -> str:

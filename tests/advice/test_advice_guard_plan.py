@@ -5,9 +5,10 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.advice import dates, predictive
+from hatchkit.advice import dates
 from hatchkit.advice.plan import next_set
 from hatchkit.simulate.seasons import draw_season
+from hatchkit.usual import beta_binomial as predictive
 
 
 def weighed(*parts):

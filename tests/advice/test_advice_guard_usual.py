@@ -1,54 +1,49 @@
 """What is usual: how much a big batch counts, and how wide the published level is taken. Worked by hand."""
 
 import numpy as np
-import pandas as pd
 import pytest
 
-from hatchkit.advice import predictive
-from hatchkit.advice.ordinary import ordinary
 from hatchkit.advice.plan import published_level
-from hatchkit.advice.tally import STAGES
+from hatchkit.usual import beta_binomial as predictive
+from hatchkit.usual.stages import LEVEL_SD, SPREAD_MIDDLE, usual
 
-#: Published ledger (``reference/ordinary_ledger.csv``), in the order of the stages; it counts as 60 eggs.
-LEDGER, LEDGER_EGGS = np.array([0.70, 0.025, 0.10, 0.06, 0.025, 0.06, 0.02, 0.01]), 60
-
-
-def usual(*batches):
-    """What is usual beside these batches (eggs per stage each)."""
-    rows = [LEDGER * 40, *batches]
-    return ordinary(pd.DataFrame(rows, index=[f"b{n}" for n in range(len(rows))], columns=list(STAGES)), "b0")
+#: Published ledger (``reference/ordinary_ledger.csv``): good chicks; clear, removed, early, mid, late, pipped, culled.
+GOOD, LEDGER = 0.70, np.array([0.10, 0.01, 0.06, 0.025, 0.06, 0.02, 0.025])
 
 
-def eggs_behind(found):
-    """Eggs K that the doubt about each share rests on: its variance less the batches' own is 1 / (K h (1 - h))."""
-    order = list(found.spread.order)
-    share = found.shares[order]
-    there = 1 - np.concatenate([[0.0], np.cumsum(share)[:-1]])
-    lost = share / there
-    return 1 / ((np.square(found.spread.sd) - found.sd**2) * there * lost * (1 - lost))
+def beside(*batches):
+    """What is usual for a batch of 40 eggs beside these (good chicks, then eggs lost at each stage)."""
+    rows = np.array([[GOOD * 40, *(LEDGER * 40)], *batches])
+    return usual(rows[:, 1:], rows[:, 0], LEDGER)[0]
 
 
-@pytest.mark.parametrize(("eggs", "worth"), [(951, 951 / 20), (151, 151 / 4), (51, 51 / 2), (1, 1.0)])
-def test_eggs_of_one_batch_count_less_the_more_they_are(eggs, worth):
-    """n / (1 + (n - 1) x 0.02), the design effect (Kish 1965): 951 eggs are worth 47.55, 151 37.75, 51 25.5, one 1.
-
-    Each batch also counts only as far as it is likely to be an ordinary one, 0.8 before looking; these three fall
-    exactly as the ledger does, so that is above 0.8 and at most 1. Taken whole, 951 eggs would be worth 951.
+@pytest.mark.parametrize("eggs", [51, 151, 951])
+def test_a_batch_counts_less_the_bigger_it_is(eggs):
+    """Clears, log odds of 0.10: one batch of n eggs tells the level to 0.5^2 + 1 / (n x 0.09) (between batches, and
+    chance), three and the published level of sd 0.7 together to 1 / (1 / 0.49 + 3 / that). Taken whole, 951 eggs would
+    tell it to 0.11 each; as it is the spread between batches alone leaves 0.27.
     """
-    behind = eggs_behind(usual(*[LEDGER * eggs] * 3))
-    assert behind == pytest.approx(np.full(7, behind[0]))
-    assert LEDGER_EGGS + 0.8 * 3 * worth <= behind[0] + 1e-6 and behind[0] <= LEDGER_EGGS + 3 * worth + 1e-6
+    one = SPREAD_MIDDLE**2 + 1 / (eggs * 0.09)
+    level = 1 / (1 / LEVEL_SD**2 + 3 / one)
+    found = beside(*[[GOOD * eggs, *(LEDGER * eggs)]] * 3)
+    # Three batches that fall alike also speak for a smaller spread than 0.5, so the whole lies somewhat below.
+    assert 0.5 * np.sqrt(0.25 + level) < found.spread[0] < 1.02 * np.sqrt(0.25 + level)
 
 
-def test_three_batches_of_951_are_worth_143_eggs_beside_the_ledgers_60():
-    """Chance of an ordinary one above 0.99 each, so between 60 + 0.99 x 142.65 and 202.65 eggs."""
-    assert eggs_behind(usual(*[LEDGER * 951] * 3))[0] == pytest.approx(202.65, abs=1.4)
+def test_the_usual_share_lies_between_published_and_own_as_their_variances_weigh():
+    """Clears at 20 % in three batches of 951: log odds -1.386 beside the published -2.197. Weights 1 / 0.49 = 2.0 and
+    at a spread of 0.5 about 3 / 0.256 = 11.7 (more at a smaller spread): at least 0.85 of the way.
+    """
+    found = beside(*[[0.60 * 951, 0.20 * 951, *(LEDGER[1:] * 951)]] * 3)
+    way = (found.logits[0] + 2.197) / (2.197 - 1.386)
+    assert 0.8 < way < 0.98
 
 
-def test_the_usual_share_lies_between_ledger_and_own_as_their_eggs_weigh():
-    """66 % hatched in three batches of 951: (0.70 x 60 + 0.66 x 142.65) / 202.65 = 67.2 %; whole batches: 66.1 %."""
-    own = LEDGER * np.where(np.arange(8) == 0, 0.66 / 0.70, 0.34 / 0.30)
-    assert usual(*[own * 951] * 3).shares[0] == pytest.approx(0.672, abs=0.001)
+def test_one_struck_batch_of_four_moves_the_level_little():
+    """Late deaths at 60 % in one of four, 6 % in the others: a mean would go to 19 %, the level stays under 11 %."""
+    struck = [0.16 * 60, *(LEDGER[:4] * 60), 0.60 * 60, *(LEDGER[5:] * 60)]
+    found = beside(*[[GOOD * 60, *(LEDGER * 60)]] * 3, struck)
+    assert 0.05 < found.shares[5] < 0.11
 
 
 #: 10 % and 90 % points of the normal distribution lie 1.2816 deviations from its middle (any table of the normal).

@@ -7,12 +7,13 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.advice import dates, predictive, words
+from hatchkit.advice import dates, words
 from hatchkit.advice.plan import next_set, own_hatch, published_level
 from hatchkit.advice.what_to_change import changes
 from hatchkit.problems import HatchkitError
 from hatchkit.season import load_season
 from hatchkit.simulate.seasons import draw_season
+from hatchkit.usual import beta_binomial as predictive
 
 
 @pytest.fixture(scope="module")

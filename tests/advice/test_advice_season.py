@@ -8,6 +8,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.advice import season_words
+from hatchkit.advice.account import account
 from hatchkit.advice.breakout import breakout_guide, guide_in_words
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.poor_hatch import standing
@@ -76,7 +77,8 @@ def season_of(rng, batches=12, eggs=48, sd=0.3, **times):
         count = rng.multinomial(eggs, own / own.sum()).astype(float)
         made[str(batch)] = SimpleNamespace(
             pattern=pd.DataFrame({"stage": STAGES, "eggs": count, "assumed": 0.0}), eggs_set=float(eggs),
-            losses=pd.DataFrame({"stage": STAGES[1:], "eggs": 0.0}))
+            table=pd.DataFrame({"cause": [], "share": []}),
+            losses=pd.DataFrame({"cause": "none", "stage": STAGES[1:], "eggs": 0.0}))
     return made
 
 
@@ -155,6 +157,10 @@ def test_the_column_list_names_what_the_advice_room_returns(told):
         "cause_sums": one.sums,
         "cause_evidence_found": one.evidence,
         "cause_losses": one.losses,
+        "cause_pairs": one.pairs,
+        "cause_different": one.different,
+        "cause_signs": one.signs,
+        "account": account(causes),
         "cause_pattern": one.pattern,
         "what_if": result.table,
         "season_notes": season_notes(season, causes=causes),

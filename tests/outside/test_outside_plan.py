@@ -7,7 +7,8 @@ import pytest
 from scipy import stats
 
 from hatchkit import reference
-from hatchkit.advice import dates, ics, predictive
+from hatchkit.advice import dates, ics
+from hatchkit.usual import beta_binomial as predictive
 
 
 @pytest.mark.parametrize(("rho", "eggs"), [(0.0, 31), (0.03, 33), (0.10, 37)])

@@ -1,0 +1,104 @@
+"""What the keeper saw and wrote: signs found in ticks and in remarks in free words, in twelve languages.
+
+The table ``reference/signs.csv`` holds for each sign its words, what it speaks for and against and how strongly
+(how many times as likely the sign is with the cause), source and sureness. A word that is not in the table says
+nothing: it is neither for nor against anything.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from functools import cache
+
+import pandas as pd
+
+from hatchkit import reference
+
+LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
+
+COLUMNS = ["sign", "name", "kind", "fact", "said", "column"]
+
+#: Letters that do not fall apart into a plain one and a mark.
+PLAIN = str.maketrans({"ß": "ss", "ø": "o", "ł": "l", "æ": "ae", "œ": "oe", "đ": "d", "'": " ",
+                       "\N{RIGHT SINGLE QUOTATION MARK}": " "})
+
+#: Up to this many words before a sign are looked at for a "no".
+BEFORE = 3
+
+#: Two stems joined by + belong together within so many letters.
+APART = 40
+
+NOT = set("no not never without didnt wasnt isnt kein keine keinen keinerlei nicht ohne nie pas sans aucun aucune ni "
+          "jamais geen niet zonder nooit sin ninguna ningun nunca non senza nessun nessuna mai nao sem nenhum nenhuma "
+          "nie bez zadnych zadnego nebyl nebyla nebylo zadne ingen inget inte utan aldrig intet ikke uden nem nincs "
+          "nelkul soha".split())
+
+
+def plain(text) -> str:
+    """Small letters without marks, one space between words."""
+    text = unicodedata.normalize("NFKD", str(text).lower().translate(PLAIN))
+    return " ".join("".join(letter for letter in text if not unicodedata.combining(letter)).split())
+
+
+@cache
+def _table() -> dict:
+    return reference.load("signs").set_index("sign").to_dict("index")
+
+
+@cache
+def _patterns() -> tuple:
+    """(sign, pattern) for every phrase; the longest phrases first, so that they are the ones shown."""
+    found = []
+    for sign, row in _table().items():
+        phrases = {plain(phrase) for language in LANGUAGES for phrase in str(row[f"words_{language}"]).split("|")}
+        phrases |= {plain(sign.replace("_", " ")), plain(row["name"])}
+        for phrase in sorted(phrases - {""}, key=len, reverse=True):
+            found.append((sign, re.compile(_expression(phrase))))
+    return tuple(found)
+
+
+def _expression(phrase: str) -> str:
+    stems = [rf"\b{re.escape(stem.strip())}" for stem in phrase.split("+")]
+    if len(stems) == 1:  # "no current" is not the beginning of a longer word with a no before it
+        return stems[0] + (r"\b" if phrase.split()[0] in NOT else "")
+    first, second = stems
+    return f"(?:{first}.{{0,{APART}}}?{second}|{second}.{{0,{APART}}}?{first})"
+
+
+def read(text) -> dict:
+    """Signs named in a text: {sign: the words that named it}; one that is denied ("no power cut") is not named."""
+    text, named = plain(text), {}
+    for sign, pattern in _patterns():
+        if sign in named:
+            continue
+        for match in pattern.finditer(text):
+            clause = re.split(r"[.;:!?,]", text[:match.start()])[-1]
+            if not NOT & set(re.findall(r"\w+", clause)[-BEFORE:]):
+                end = re.match(r"\w*", text[match.end():])
+                named[sign] = match.group() + end.group()
+                break
+    return named
+
+
+def found(row) -> pd.DataFrame:
+    """Signs of one batch (its row of batches) from `signs` and `notes`: sign, name, kind, fact, said, column."""
+    rows = {}
+    for column in ("signs", "notes"):
+        value = row.get(column)
+        if value is None or pd.isna(value):
+            continue
+        for sign, said in read(value).items():
+            known = _table()[sign]
+            rows.setdefault(sign, [sign, known["name"], known["kind"], known["fact"], said, column])
+    return pd.DataFrame(list(rows.values()), columns=COLUMNS, dtype=object)
+
+
+@cache
+def factors() -> dict:
+    """{sign: {cause: how many times as likely the sign is with the cause}}."""
+    out = {}
+    for sign, row in _table().items():
+        pairs = f"{row['for']} {row['against'] if isinstance(row['against'], str) else ''}".split()
+        out[sign] = {cause: float(factor) for cause, factor in (pair.split(":") for pair in pairs)}
+    return out
