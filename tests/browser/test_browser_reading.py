@@ -56,7 +56,8 @@ def _run(lab, page):
 
 
 def _text(page):
-    return " ".join(" ".join(part.text for part in page.find_elements(By.CSS_SELECTOR, ".jp-OutputArea-output")).split())
+    parts = page.find_elements(By.CSS_SELECTOR, ".jp-OutputArea-output")
+    return " ".join(" ".join(part.text for part in parts).split())
 
 
 def test_choose_keep_run_again_and_nothing_is_asked(lab, page, season):

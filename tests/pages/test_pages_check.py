@@ -134,7 +134,7 @@ def test_the_page_shows_the_same_and_has_a_viewport_and_a_main():
 
 
 @pytest.mark.parametrize("made, words", [
-    (season(questions=[LEFT]), ["still open: “Left” is eggs left, 1st look", "9 rows hang on it: eggs left and dead in"]),
+    (season(questions=[LEFT]), ["still open: “Left” is eggs left, 1st look", "9 rows hang on it: eggs left and dead"]),
     (season(questions=[BIRDS]), ["the birds are hens", "4 rows hang on it: all of their numbers"]),
     (season([*COLUMNS[:4], dict(COLUMNS[4], how_sure="likely")]), ["(likely): “Left” is eggs left, 1st look."]),
     (season(COLUMNS[:4]), ["As read: hatches.xlsx, 4 columns, every one sure; the eggs add up in 1 of 2 rows."])])

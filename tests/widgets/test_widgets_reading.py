@@ -26,7 +26,8 @@ def season(answers=(), questions=(LEFT,)):
     rest = 4 if answers.get(KEY) == "dis" else 0
     ledger = [dict(file=FILE, sheet=SHEET, row=2, name="<b>H1</b>", eggs_set=24, rest=rest,
                    terms=[("Clears", 4, "clear"), ("Out", 20 - rest, "hatched")])]
-    reading = [column(0, "Set", "eggs_set"), column(1, "Left", "left@look1", "dis"), column(2, "Out", "hatched", "notes")]
+    reading = [column(0, "Set", "eggs_set"), column(1, "Left", "left@look1", "dis"),
+               column(2, "Out", "hatched", "notes")]
     return SimpleNamespace(folder="folder", reading=pd.DataFrame(reading), ledger=pd.DataFrame(ledger),
                            questions=pd.DataFrame([row for row in questions if KEY not in answers]))
 

@@ -131,11 +131,11 @@ remark_counted =
         [one] one egg
        *[other] { $count } eggs
     } that no column holds
-    .done = Counted ({ $field }), since the eggs then add up.
+    .done = Counted ({ READING($field) }), since the eggs then add up.
     .mend = Correct it if that is wrong.
 
 batch_lacks =
-    .found = a batch can't be used ({ $name }): it lacks { $lacks }
+    .found = a batch can't be used ({ $name }): it lacks { FIELDS($lacks) }
     .done = The batch is left out.
     .mend = Write what is missing.
 name_twice =
@@ -151,7 +151,7 @@ look_without_date =
     .done = The usual day of the species is taken.
     .mend = Add the date.
 look_told_twice =
-    .found = batch { $batch }: one look is told of twice, with { $one } and { $other } ({ $field })
+    .found = batch { $batch }: one look is told of twice, with { $one } and { $other } ({ READING($field) })
     .done = { $other } is used.
     .mend = Correct one of the two.
 hatch_without_date =
