@@ -63,9 +63,10 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     names = _list(folder)
     settings, title, zone, species_table, found = read_settings(folder)
     if answers is None:
-        from hatchkit.records.answers import load_answers
+        from hatchkit.records.answers import read_answers
 
-        answers = load_answers(folder)
+        answers, notes = read_answers(folder)
+        found += notes
     settings = _with_answers(settings, answers)
     fixed = _fixed(settings, answers)
     with _without_collecting():

@@ -70,7 +70,7 @@ def test_choose_keep_run_again_and_nothing_is_asked(lab, page, season):
     assert label.text == "Rest:" and label.get_attribute("for") == select.get_attribute("id")
     assert "What is the column “Rest”?" in _text(page) and "dead in shell" in Select(select).first_selected_option.text
 
-    # By keyboard alone: the space bar opens the list (a bare arrow moves JupyterLab's cells), an arrow and Enter choose,
+    # By keyboard alone: space opens the list (a bare arrow moves JupyterLab's cells), an arrow and Enter choose,
     # Tab leads on to Keep.
     page.execute_script("arguments[0].scrollIntoView({block: 'center'}); arguments[0].focus()", select)
     for key in (Keys.SPACE, Keys.ARROW_DOWN, Keys.ENTER):

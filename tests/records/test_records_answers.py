@@ -4,7 +4,9 @@ import tomllib
 from pathlib import Path
 
 import pytest
+from sheet_files import write_csv
 
+import hatchkit as hk
 from hatchkit.folders import demo_folder
 from hatchkit.problems import HatchkitError
 from hatchkit.records.answers import FILE, keep_answers, load_answers, read_answers
@@ -97,3 +99,20 @@ def test_a_file_that_cannot_be_read_is_a_problem_and_no_end(season, text):
 def test_entries_that_are_not_ours_are_passed_over(season, text):
     (season / FILE).write_text(text, encoding="utf-8")
     assert load_answers(season) == {}
+
+
+def test_a_season_tells_of_answers_that_cannot_be_read_and_uses_those_that_can(season):
+    lines = ["Hatch,Breed,Date in,Eggs,Rest,Dead,Chicks", "1,Leghorn,2025-03-01,24,3,4,17",
+             "2,Leghorn,2025-04-01,30,4,6,20", "3,Leghorn,2025-05-01,20,2,3,15"]
+    write_csv(season, lines, name="hatches.csv")
+    asked = hk.load_season(season).questions
+    assert asked["heading"].tolist() == ["Rest"] and asked["taken"].tolist() == ["dis"]
+    keep_answers(season, {("hatches.csv", asked["sheet"][0], "Rest"): "clear"})
+    read = hk.load_season(season)
+    assert read.questions.empty and read.reading.set_index("heading")["taken"]["Rest"].startswith("clear")
+    (season / FILE).write_text("[[answer", encoding="utf-8")
+    broken = hk.load_season(season)
+    assert broken.questions["heading"].tolist() == ["Rest"] and "answers_unreadable" in set(broken.problems["code"])
+    # Another sheet's answer says nothing about this one.
+    keep_answers(season, {("other.csv", "", "Rest"): "clear"})
+    assert hk.load_season(season).questions["heading"].tolist() == ["Rest"]
