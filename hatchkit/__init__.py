@@ -11,7 +11,7 @@ __version__ = "0.1.0"
 _HOME = {
     "Season": "hatchkit.season",
     "load_season": "hatchkit.season",
-    "read_readings": "hatchkit.records.sensors",
+    "read_readings": "hatchkit.records.logs.read",
     "breakdown": "hatchkit.losses.breakdown",
     "age_at_death": "hatchkit.losses.death_age",
     "find_excursions": "hatchkit.climate.excursions",

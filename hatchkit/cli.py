@@ -67,10 +67,13 @@ def _parser() -> argparse.ArgumentParser:
         sub.set_defaults(run=run)
         return sub
 
-    sub = command("check", _check, "read a season folder and list what could not be taken as written")
+    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to mend")
     sub.add_argument("folder")
-    sub.add_argument("--csv", metavar="FILE", help="also write the list as a CSV file")
-    sub.add_argument("--html", metavar="FILE", help="also write the list as an HTML page")
+    sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
+    sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")
+    sub.add_argument("--csv", metavar="FILE", help="also write the remarks as a CSV file")
+    sub.add_argument("--html", metavar="FILE", help="also write all of it as an HTML page")
+    sub.add_argument("--tables", metavar="DIR", help="also write what was read as CSV files into a new folder")
 
     sub = command("review", _review, "write the season review as one HTML page")
     _report_options(sub)
@@ -124,18 +127,31 @@ def _output_options(sub) -> None:
 def _check(options) -> None:
     import hatchkit as hk
     from hatchkit.outputs import safe_output
-    from hatchkit.records import check
+    from hatchkit.pages.check_text import check_text
+    from hatchkit.records import safe_csv
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
     season = hk.load_season(options.folder)
-    print(check.check_table(season))
+    tables = options.tables and safe_csv.tables_folder(options.tables, season=options.folder)
+    if options.ask:
+        from hatchkit.asking import ask
+
+        if ask(season):
+            season = hk.load_season(options.folder)
+            print()
+    print(check_text(season, full=options.full))
     if table:
-        check.write_problems_csv(season.problems, table)
+        safe_csv.write_problems_csv(season.problems, table)
         print(f"The list is in {table}")
     if page:
-        page.write_text(check.problems_html(season.problems), encoding="utf-8")
+        from hatchkit.pages.check_page import check_page
+
+        page.write_text(check_page(season), encoding="utf-8")
         print(f"The page is in {page}")
+    if tables:
+        safe_csv.write_tables(season, tables)
+        print(f"The tables are in {tables}")
 
 
 def _review(options) -> None:

@@ -106,7 +106,7 @@ def target(path) -> Path:
 
 def write_marks(marks, path) -> Path:
     """Write the marks as CSV that is safe to open in a spreadsheet; only an earlier file of marks is replaced."""
-    from hatchkit.records.check import safe_cell
+    from hatchkit.records.safe_csv import safe_cell
 
     path = target(path)
     texts = [name for name in marks if not pd.api.types.is_numeric_dtype(marks[name])]

@@ -8,27 +8,53 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from hatchkit import say
+
 if TYPE_CHECKING:
     import pandas as pd
 
-COLUMNS = ["severity", "file", "sheet", "row", "column", "found", "done", "mend"]
+#: A problem told by a code keeps it with its facts, so that it can be said in another language; else "" and None.
+COLUMNS = ["severity", "file", "sheet", "row", "column", "found", "done", "mend", "code", "facts"]
 
 #: lost = cannot be used at all; doubtful = used, but may be wrong; note = an assumption to know about.
 SEVERITIES = ("lost", "doubtful", "note")
 
 
 class HatchkitError(Exception):
-    """Work cannot go on; the message is one plain sentence for the person at the keyboard."""
+    """Work cannot go on; the message is one plain sentence for the person at the keyboard.
+
+    Parameters
+    ----------
+    message : str
+        The sentence, or with `facts` the code of a message of `hatchkit.say`.
+    facts : dict, optional
+    """
+
+    def __init__(self, message: str, facts: dict | None = None):
+        super().__init__(message, *([] if facts is None else [facts]))
+        self.code, self.facts = ("", None) if facts is None else (message, facts)
+
+    def words(self, language: str = "en") -> str:
+        """The sentence in a language."""
+        return say.text(self.code, self.facts, language) if self.code else str(self.args[0])
+
+    def __str__(self) -> str:
+        return self.words()
 
 
-def problem(severity, *, found, done, mend="", file="", sheet="", row=None, column="") -> dict:
+def problem(severity, *, code=None, facts=None, found=None, done=None, mend="", file="", sheet="", row=None,
+            column="") -> dict:
     """One row of the problems table.
 
     Parameters
     ----------
     severity : {"lost", "doubtful", "note"}
+    code : str, optional
+        A message of `hatchkit.say`, which gives what was found, what was done and how to mend it.
+    facts : dict, optional
+        The facts of that message.
     found, done, mend : str
-        What was found, what hatchkit did with it, how the person can mend it.
+        Without a code: what was found, what hatchkit did with it, how the person can mend it.
     file, sheet, column : str
         Where; empty where it does not apply. `file` is the path as seen from the season folder.
     row : int, optional
@@ -36,8 +62,13 @@ def problem(severity, *, found, done, mend="", file="", sheet="", row=None, colu
     """
     if severity not in SEVERITIES:
         raise ValueError(f"severity must be one of {SEVERITIES}, not {severity!r}")
+    if code is not None:
+        facts = facts or {}
+        found, done, mend = say.problem(code, facts).values()
+    elif found is None or done is None:
+        raise TypeError("a problem needs a code, or what was found and done")
     return dict(severity=severity, file=file, sheet=sheet, row=row, column=column,
-                found=found, done=done, mend=mend)
+                found=found, done=done, mend=mend, code=code or "", facts=facts)
 
 
 def table(rows) -> pd.DataFrame:

@@ -42,6 +42,9 @@ class Season:
     problems: pd.DataFrame
     species_table: pd.DataFrame
     settings: dict = field(default_factory=dict)
+    questions: pd.DataFrame = field(default_factory=pd.DataFrame)
+    reading: pd.DataFrame = field(default_factory=pd.DataFrame)
+    ledger: pd.DataFrame = field(default_factory=pd.DataFrame)
     kept: dict = field(default_factory=dict, init=False, repr=False, compare=False)
 
     def batch(self, batch) -> pd.Series:
@@ -102,7 +105,7 @@ class Season:
         return f"{len(self.readings):,} readings from {machines}."
 
 
-def load_season(folder) -> Season:
+def load_season(folder, answers: dict | None = None) -> Season:
     """Read a season folder.
 
     Parameters
@@ -126,7 +129,7 @@ def load_season(folder) -> Season:
     from hatchkit.records.told import with_headings
 
     folder = season_folder(folder)
-    read = read_folder(folder)
+    read = read_folder(folder, answers)
     fates, doubts = build_fates(read["batches"], read["eggs"], read["looks"], read["species_table"])
     read["problems"] = _problems.combine(read["problems"], with_headings(doubts, read.pop("headings")))
     return Season(folder=folder, fates=fates, **read)

@@ -20,6 +20,9 @@ from hatchkit.problems import table as problems_table
 
 COLUMNS = ["batch", "egg", "eggs", "fate", "after_day", "by_day", "found_at"]
 
+#: So many eggs more than were set are a slip in counting; beyond, the record of the batch can't be read.
+MOST_TOO_MANY, MOST_TOO_MANY_SHARE = 2, 0.05
+
 FATES = ("hatched", "culled", "dead", "pipped_dead", "infertile", "clear", "removed", "unaccounted")
 
 
@@ -104,6 +107,11 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
     """The eggs without a row of their own, by the counts, so that all add up to the eggs set."""
     way, left = choose(counts, rest)
     if left < 0:
+        if not known and -left <= max(MOST_TOO_MANY, MOST_TOO_MANY_SHARE * rest):
+            rows = _trimmed(groups(counts, way, 0.0, stages, length), -left)
+            doubts.append(problem("doubtful", code="too_many_eggs", facts=dict(
+                batch=str(row["batch"]), told=int(rest - left), set=int(rest), excess=int(-left)), **where(row)))
+            return rows, doubts
         if not known:
             return _lost(
                 row, rest, f"{rest - left:g} eggs in the records ({_spell(counts)}) but {rest:g} eggs set", doubts
@@ -150,6 +158,16 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
             )
         )
     return [*map(_clean, known), *rows], doubts
+
+
+def _trimmed(rows: list[dict], excess: float) -> list[dict]:
+    """The groups less `excess` eggs that were never set: from the largest loss, where a slip is likeliest, chicks last."""
+    rows = sorted(rows, key=lambda group: (group["fate"] in ("hatched", "culled"), -group["eggs"]))
+    for row in rows:
+        taken = min(excess, max(row["eggs"] - 1.0, 0.0))
+        row["eggs"] -= taken
+        excess -= taken
+    return [row for row in rows if row["eggs"] > 0]
 
 
 def _lost(row, eggs_set, found, doubts):

@@ -25,7 +25,9 @@ def left_out(season) -> pd.DataFrame:
     for batch, part in by_batch(season.fates).items():
         lost = [fate["fate"] == "unaccounted" for fate in part]
         if all(lost):
-            rows.append((batch, too_many(season, batch) or "nothing is on record of what became of its eggs"))
+            why = too_many(season, batch)
+            if why or not _chicks_counted(records.get(batch, {}), part):
+                rows.append((batch, why or "nothing is on record of what became of its eggs"))
         elif any(lost) and not _chicks_counted(records.get(batch, {}), part):
             at_end = any(fate["found_at"] == "hatch" for fate in part)
             rows.append((batch, "its chicks are not counted" if at_end else "its hatch is not counted"))

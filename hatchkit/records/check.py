@@ -1,43 +1,179 @@
-"""What `hatchkit check` shows: every problem of a season, what to mend first, as text, CSV or HTML."""
+"""What `hatchkit check` is about, as facts: how sheets were read, whether eggs add up, what is asked, what is wrong.
+
+Selection and grouping only; the words are in `hatchkit.say`, the layout in `hatchkit.pages`.
+"""
 
 from __future__ import annotations
 
-import csv
-from html import escape
+from dataclasses import dataclass, field
 
 import pandas as pd
 
-from hatchkit.problems import COLUMNS
-from hatchkit.spelling import many
+from hatchkit.problems import COLUMNS, SEVERITIES
 
-_TITLES = {"lost": "Mend first: not used at all", "doubtful": "Then: used, but may be wrong",
-           "note": "To know: what was assumed"}
-#: A page of more rows than this opens slowly; the CSV holds them all.
-MOST_HTML_ROWS = 2_000
 #: So many findings of one group are listed each in its own line.
 MOST_LISTED = 12
-_RUNS = tuple("=+-@")  # a spreadsheet takes text that starts with one of these for a formula
-_CONTROLS = ("\t", "\r", "\n")
+#: Columns that look best when some must be left out: the numbers of the analysis, then what tells batches apart.
+_FIRST = ("eggs_set", "hatched", "set_at", "clear", "dead", "left", "fertile", "dis", "pipped", "unhatched", "culled",
+          "hatch_at", "fate", "result", "batch", "species", "breed")
+_DOUBT = {"open": 0, "likely": 1}
 
 
-def place_of(row) -> str:
-    """Where a problem is, in words: "batches.xlsx, sheet batches, row 14, column Hatched"."""
-    parts = [str(row["file"])] if row["file"] else []
-    if row["sheet"] and not pd.isna(row["sheet"]):
-        parts.append(f"sheet {row['sheet']}")
-    if not pd.isna(row["row"]):
-        parts.append(f"row {int(row['row'])}")
-    if row["column"] and not pd.isna(row["column"]):
-        parts.append(f"column {row['column']}")
-    return ", ".join(parts)
+@dataclass(frozen=True)
+class SheetRead:
+    """One sheet as it was read, or several that were read alike.
+
+    Attributes
+    ----------
+    file : str
+    sheets : tuple of str
+    columns : tuple of dict
+        place, heading, taken, example, how_sure, why, in the order of the sheet.
+    """
+
+    file: str
+    sheets: tuple
+    columns: tuple
+
+    @property
+    def doubts(self) -> int:
+        """Columns of which the reading is not sure."""
+        return sum(column["how_sure"] != "sure" for column in self.columns)
 
 
-def sentence_of(row) -> str:
-    """One problem as a person reads it: where, what was found, what was done, how to mend it."""
-    where, mend = place_of(row), f" {row['mend']}" if row["mend"] else ""
-    found = str(row["found"]).rstrip(".")
-    done = str(row["done"])
-    return f"{where + ': ' if where else ''}{found}. {done[:1].upper()}{done[1:].rstrip('.')}.{mend}"
+@dataclass(frozen=True)
+class Ledger:
+    """Whether the eggs add up.
+
+    Attributes
+    ----------
+    rows : tuple of dict
+        name, eggs_set, terms, rest of every row.
+    adds_up, of : int
+        Rows in which nothing is left and nothing is too much, and all rows.
+    """
+
+    rows: tuple
+    adds_up: int
+    of: int
+
+
+@dataclass(frozen=True)
+class Assumed:
+    """What was assumed in reading: open questions, likely columns, or nothing.
+
+    Attributes
+    ----------
+    how : str
+        open, likely, sure, or "" where no sheet was read.
+    questions, likely : list of dict
+    files : list of str
+    columns, rows_changed : int
+    fields : list of str
+        Keys of the readings that an open question may change; empty if it may change all.
+    ledger : Ledger
+    """
+
+    how: str
+    questions: list = field(default_factory=list)
+    likely: list = field(default_factory=list)
+    files: list = field(default_factory=list)
+    columns: int = 0
+    rows_changed: int = 0
+    fields: list = field(default_factory=list)
+    ledger: Ledger = Ledger((), 0, 0)
+
+
+def _rows(season, name: str) -> list[dict]:
+    table = getattr(season, name, None)
+    return [] if table is None or table.empty else table.to_dict("records")
+
+
+def sheets_read(season) -> list[SheetRead]:
+    """How each sheet was read; sheets of one file that have the same headings and readings are one.
+
+    Parameters
+    ----------
+    season : Season
+
+    Returns
+    -------
+    list of SheetRead
+    """
+    groups: dict = {}
+    for row in _rows(season, "reading"):
+        groups.setdefault((row["file"], _text(row["sheet"])), []).append(row)
+    alike: dict = {}
+    for (file, sheet), columns in groups.items():
+        key = (file, *((column["heading"], column["taken"], column["how_sure"]) for column in columns))
+        alike.setdefault(key, ([], columns))[0].append(sheet)
+    return [SheetRead(key[0], tuple(sheets), tuple(columns)) for key, (sheets, columns) in alike.items()]
+
+
+def columns_shown(sheet: SheetRead, most: int) -> tuple[list, list]:
+    """The columns of a sheet to be shown in full, at most `most` unless more are in doubt, and the others.
+
+    Returns
+    -------
+    shown, others : list of dict
+        Each in the order of the sheet.
+    """
+    fields = [column["taken"].partition("@")[0].partition("~")[0] for column in sheet.columns]
+    rank = sorted(range(len(fields)), key=lambda i: (
+        _DOUBT.get(sheet.columns[i]["how_sure"], 2), _FIRST.index(fields[i]) if fields[i] in _FIRST else len(_FIRST)))
+    kept = set(rank[:max(most, sheet.doubts)])
+    shown = [column for i, column in enumerate(sheet.columns) if i in kept]
+    return shown, [column for i, column in enumerate(sheet.columns) if i not in kept]
+
+
+def ledger_of(season) -> Ledger:
+    """Whether the eggs of each row add up: the rows that are shown, and how many of all do."""
+    rows = _rows(season, "ledger")
+    tried = {}
+    for row in _rows(season, "reading"):
+        for code, facts in row["why"]:
+            if code == "adds_up":
+                tried[row["file"], _text(row["sheet"])] = (facts["rows"], facts["of"])
+    if tried:
+        return Ledger(tuple(rows), sum(adds for adds, _ in tried.values()), sum(of for _, of in tried.values()))
+    return Ledger(tuple(rows), sum(row["rest"] == 0 for row in rows), len(rows))
+
+
+def questions_of(season) -> list[dict]:
+    """What the person is asked, the most consequential first.
+
+    Returns
+    -------
+    list of dict
+        The rows of season.questions; each choice has taken, adds_up and of, the last two None where nothing was tried.
+    """
+    questions = _rows(season, "questions")
+    for row in questions:
+        row["choices"] = [choice if isinstance(choice, dict) else dict(taken=choice, adds_up=None, of=None)
+                          for choice in row["choices"]]
+        row["sheet"], row["facts"] = _text(row["sheet"]), row["facts"] if isinstance(row.get("facts"), dict) else {}
+    return questions
+
+
+def assumed(season) -> Assumed:
+    """What was assumed in reading the season's sheets, and how sure it is."""
+    reading, questions = _rows(season, "reading"), questions_of(season)
+    likely = [row for row in reading if row["how_sure"] != "sure" and row["changes_numbers"]]
+    if not reading and not questions:
+        return Assumed("")
+    asked = {(row["file"], row["sheet"], row["heading"]) for row in questions}
+    likely = [row for row in likely if (row["file"], _text(row["sheet"]), row["heading"]) not in asked]
+    fields = [choice["taken"] for row in questions if row["code"] == "meaning" for choice in row["choices"]
+              if choice["taken"] != "ignore"]
+    whole = any(row["code"] != "meaning" for row in questions)
+    return Assumed("open" if questions else "likely" if likely else "sure", questions, likely,
+                   list(dict.fromkeys(row["file"] for row in reading)), len(reading),
+                   max((int(row["rows_changed"]) for row in questions), default=0),
+                   [] if whole else list(dict.fromkeys(fields)), ledger_of(season))
+
+
+def _text(value) -> str:
+    return "" if value is None or value != value else str(value)
 
 
 def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
@@ -54,179 +190,42 @@ def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-            severity, where (text), times, found (of the first), done, mend, each (texts of the first few, for
-        anything graver than a note: "row 6: ...").
+        severity, place (dict: file, more_files, sheet, rows, columns), times, found (of the first), done, mend,
+        each (row and found of the first few, for anything graver than a note).
     """
-    kept = problems.fillna({name: "" for name in COLUMNS if name != "row"})
+    kept = problems.fillna({name: "" for name in COLUMNS if name not in ("row", "facts")})
     place = kept["file"].astype(str) + "\n" + kept["sheet"].astype(str) + "\n" + kept["column"].astype(str)
     kept = kept.assign(place=place.where(kept["severity"] != "note", ""))
     groups = []
     for values, part in kept.groupby(["severity", "place", "done", "mend"], sort=False):
-        groups.append(dict(severity=values[0], where=_where(part), times=len(part), found=part["found"].iloc[0],
+        groups.append(dict(severity=values[0], place=_place(part), times=len(part), found=part["found"].iloc[0],
                            done=values[2], mend=values[3], each=_each(part) if values[0] != "note" else []))
-    table = pd.DataFrame(groups, columns=["severity", "where", "times", "found", "done", "mend", "each"])
-    order = table["severity"].map(list(_TITLES).index)
+    table = pd.DataFrame(groups, columns=["severity", "place", "times", "found", "done", "mend", "each"])
+    order = table["severity"].map(list(SEVERITIES).index)
     return table.assign(order=order).sort_values(["order", "times"], ascending=[True, False], kind="stable") \
         .drop(columns="order").reset_index(drop=True)
 
 
-def _each(part: pd.DataFrame) -> list[str]:
+def _each(part: pd.DataFrame) -> list[tuple]:
     """What was found in each row of a group, so that none is hidden behind the first."""
-    rows = part.head(MOST_LISTED).to_dict("records")
-    return [(f"row {int(row['row'])}: " if not pd.isna(row["row"]) else "") + str(row["found"]) for row in rows]
+    return [(None if pd.isna(row["row"]) else int(row["row"]), str(row["found"]))
+            for row in part.head(MOST_LISTED).to_dict("records")]
 
 
-def _where(part: pd.DataFrame) -> str:
+def _place(part: pd.DataFrame) -> dict:
+    """Where a group of problems is."""
     first = part.iloc[0]
-    files = part["file"].drop_duplicates()
-    if len(files) > 1:
-        return f"{first['file']} and {many(len(files) - 1, 'more file')}"
-    rows = sorted(part["row"].dropna().astype(int).drop_duplicates().tolist())
-    columns = part["column"].replace("", pd.NA).dropna().drop_duplicates().tolist()
-    text = [str(first["file"])] if first["file"] else []
-    text += [f"sheet {first['sheet']}"] if first["sheet"] and part["sheet"].nunique() == 1 else []
-    text += [_listed("row", rows, 8)] if rows else []
-    text += [_listed("column", columns, 3)] if columns else []
-    return ", ".join(text)
+    more = len(part["file"].drop_duplicates()) - 1
+    if more:
+        return dict(file=str(first["file"]), more_files=more, sheet="", rows=[], columns=[])
+    sheet = str(first["sheet"]) if first["sheet"] and part["sheet"].nunique() == 1 else ""
+    return dict(file=str(first["file"]), more_files=0, sheet=sheet,
+                rows=sorted(part["row"].dropna().astype(int).drop_duplicates().tolist()),
+                columns=part["column"].replace("", pd.NA).dropna().drop_duplicates().tolist())
 
 
-def _listed(what: str, names: list, most: int) -> str:
-    """"row 4", "rows 4, 9 and 12", "columns Clear, Dead, Late ..."."""
-    shown, last = [str(name) for name in names[:most]], ""
-    if len(shown) > 1 and len(names) <= most:
-        last = f" and {shown.pop()}"
-    return f"{what}{'s' if len(names) > 1 else ''} {', '.join(shown)}{last or ' ...' * (len(names) > most)}"
-
-
-def check_table(season, *, width: int = 100) -> str:
-    """A short plain text table of all problems, grouped by what to mend first.
-
-    Parameters
-    ----------
-    season : Season
-    width : int
-        Characters a line.
-
-    Returns
-    -------
-    str
-    """
-    import textwrap
-
-    lines = [_read_line(season)]
-    groups = group_problems(season.problems)
-    if groups.empty:
-        return lines[0] + "\nNothing to mend."
-    for severity, title in _TITLES.items():
-        part = groups[groups["severity"] == severity]
-        if part.empty:
-            continue
-        lines += ["", f"{title} ({int(part['times'].sum())})"]
-        for row in part.to_dict("records"):
-            for number, text in enumerate(_texts(row)):
-                lines += textwrap.wrap(_shown(text), width, initial_indent="  " if number else "- ",
-                                       subsequent_indent="  ")
-    return "\n".join(lines)
-
-
-def _texts(group: dict) -> list[str]:
-    """One group in sentences: where and what, what was done, how to mend it."""
-    where = f"{group['where']}: " if group["where"] else ""
-    if len(set(group["each"])) > 1:
-        left = group["times"] - len(group["each"])
-        more = [f"and {left} more like these."] if left else []
-        texts = [where.strip(), *(text.rstrip(".") + "." for text in group["each"]), *more]
-    else:
-        more = f" (and {group['times'] - 1} more like it)" if group["times"] > 1 else ""
-        texts = [f"{where}{str(group['found']).rstrip('.')}{more}."]
-    texts.append(group["done"][:1].upper() + group["done"][1:].rstrip(".") + ".")
-    return [*texts, "Mend: " + group["mend"]] if group["mend"] else texts
-
-
-def _read_line(season) -> str:
-    counts = [many(f"{len(table):,}", one, several) for table, one, several in (
-        (season.batches, "batch", "batches"), (season.eggs, "egg row", ""), (season.weights, "weighing", ""),
-        (season.readings, "reading", ""))]
-    clock = f"\nTimes are shown as in {season.timezone}." if season.timezone != "UTC" else ""
-    return f"{season.title}: read {', '.join(counts)}.{clock}"
-
-
-def _shown(text) -> str:
-    """Text without control characters, which a terminal would obey."""
-    return "".join(char if char.isprintable() else " " for char in str(text))
-
-
-def safe_cell(value) -> str:
-    """Text that no spreadsheet runs as a formula: one that starts with = + - @ gets an apostrophe in front."""
-    text = "" if pd.isna(value) else str(value)
-    return "'" + text if text[:1] in _CONTROLS or text.lstrip()[:1] in _RUNS else text
-
-
-def write_problems_csv(problems: pd.DataFrame, path) -> None:
-    """Write the table `problems` as CSV that is safe to open in a spreadsheet.
-
-    Parameters
-    ----------
-    problems : DataFrame
-    path : path
-    """
-    with open(path, "w", newline="", encoding="utf-8-sig") as handle:
-        writer = csv.writer(handle)
-        writer.writerow(COLUMNS)
-        for row in problems[COLUMNS].to_dict("records"):
-            number = "" if pd.isna(row["row"]) else int(row["row"])
-            writer.writerow([number if name == "row" else safe_cell(row[name]) for name in COLUMNS])
-
-
-def problems_html(problems: pd.DataFrame, *, title: str = "What to mend") -> str:
-    """The problems as one plain HTML page; all text from the files is escaped.
-
-    Parameters
-    ----------
-    problems : DataFrame
-    title : str
-
-    Returns
-    -------
-    str
-    """
-    parts = []
-    kept = problems.fillna({name: "" for name in COLUMNS if name != "row"})
-    for severity, heading in _TITLES.items():
-        part = kept[kept["severity"] == severity]
-        if part.empty:
-            continue
-        head = "".join(f'<th scope="col">{name}</th>' for name in ("Where", "Found", "Done", "How to mend it"))
-        rows = "\n".join(_html_row(row) for row in part.head(MOST_HTML_ROWS).to_dict("records"))
-        more = f"<p>The first {MOST_HTML_ROWS:,} are shown.</p>\n" if len(part) > MOST_HTML_ROWS else ""
-        parts.append(f"<h2>{escape(heading)} ({len(part):,})</h2>\n{more}<table>\n<thead><tr>{head}</tr></thead>\n"
-                     f"<tbody>\n{rows}\n</tbody></table>")
-    return _PAGE.format(title=escape(title), body="\n".join(parts) or "<p>Nothing to mend.</p>")
-
-
-def _html_row(row: dict) -> str:
-    texts = [place_of(row), *(row[name] for name in ("found", "done", "mend"))]
-    return "<tr>" + "".join(f"<td>{escape(_shown(text))}</td>" for text in texts) + "</tr>"
-
-
-_PAGE = """<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>{title}</title>
-<style>
-body {{ font: 16px/1.45 sans-serif; margin: 2em auto; max-width: 75em; padding: 0 1em;
-        color: #111; background: #fff; }}
-table {{ border-collapse: collapse; width: 100%; }}
-th, td {{ border: 1px solid #777; padding: .3em .5em; text-align: left; vertical-align: top;
-          overflow-wrap: anywhere; }}
-th {{ background: #eee; }}
-</style>
-</head>
-<body>
-<h1>{title}</h1>
-{body}
-</body>
-</html>
-"""
+def place_of(row) -> dict:
+    """Where one problem is, as the places of `group_problems`."""
+    return dict(file=_text(row["file"]), more_files=0, sheet=_text(row["sheet"]),
+                rows=[] if pd.isna(row["row"]) else [int(row["row"])],
+                columns=[row["column"]] if _text(row["column"]) else [])

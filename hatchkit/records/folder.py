@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import gc
 import os
+import re
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -11,34 +12,47 @@ import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
-from hatchkit.records import candling_log, checks
-from hatchkit.records.batches import usable_batches
-from hatchkit.records.frames import choose_order, empty_frame, frame_of, heal_meanings
-from hatchkit.records.headers import own_headings
-from hatchkit.records.linking import link_to_batches
+from hatchkit.records import checks
 from hatchkit.records.season_toml import read_settings
-from hatchkit.records.sheets import find_table, headings_of
-from hatchkit.records.told import with_headings
+from hatchkit.records.sheets.assemble import Sheets, read_sheets
+from hatchkit.records.sheets.frames import empty_frame, tidy
+from hatchkit.records.sheets.machines import machines_of
+from hatchkit.records.sheets.shown import ledger_table, question_table, reading_table
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 MOST_FILES = 500
-
-#: Endings of texts that are no table of batches, but may be a log.
+#: Endings of texts that are no table of batches, but may be a log or a diary.
 _LOG_TEXTS = (".txt", ".log", ".dat")
+#: What holds records for people and none for a program, with how to get them out.
+_NOT_READ = {
+    ".numbers": "numbers",
+    ".pdf": "pdf",
+    ".jpg": "photo",
+    ".jpeg": "photo",
+    ".png": "photo",
+    ".heic": "photo",
+    ".docx": "document",
+    ".doc": "document",
+    ".pages": "document",
+    ".gsheet": "link",
+    ".odt": "document",
+}
 
 
-def read_folder(folder) -> dict:
+def read_folder(folder, answers: dict | None = None) -> dict:
     """Everything that a season folder holds, read and checked, before any analysis.
 
     Parameters
     ----------
     folder : path
+    answers : dict, optional
+        (file, sheet, heading) -> what the person confirmed; without it the folder's own answers are read.
 
     Returns
     -------
     dict
-        title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings; and
-        headings ((file, sheet) -> {column: the person's heading}), for whoever tells of further problems.
+        title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings, questions, reading,
+        ledger; and headings ((file, sheet) -> {column: the person's heading}), for whoever tells of further problems.
 
     Raises
     ------
@@ -48,50 +62,128 @@ def read_folder(folder) -> dict:
     folder = Path(folder)
     names = _list(folder)
     settings, title, zone, species_table, found = read_settings(folder)
-    with _without_collecting():
-        tables, unknown = _tables(folder, names, settings, found)
-        frames = _frames(tables, settings, zone, found)
-    batches, lost = usable_batches(frames["batches"], settings, species_table, zone)
-    found += lost
-    for kind in ("eggs", "weights", "candlings"):
-        frames[kind], lost = link_to_batches(frames[kind], batches)
-        found += lost
-    looks, notes = candling_log.looks_of_batches(batches, species_table)
-    found += notes
-    if len(frames["candlings"]):
-        looks, batches, notes = candling_log.add_log(looks, batches, frames["candlings"], species_table, zone)
+    if answers is None:
+        from hatchkit.records.answers import read_answers
+
+        answers, notes = read_answers(folder)
         found += notes
-    loose = [name for name, suffix, _ in unknown if suffix in TEXTS] + [
-        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()]
+    settings = _with_answers(settings, answers)
+    fixed = _fixed(settings, answers)
+    with _without_collecting():
+        grids, unread = _grids(folder, names, found)
+        sheets = read_sheets(
+            grids,
+            settings=settings,
+            fixed=_Fixed(fixed),
+            species_table=species_table,
+            hint_year=None,
+            hint_day_first=_told_order(settings, answers),
+        )
+    found += sheets.problems
+    batches = (
+        tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else empty_frame("batches")
+    )
+    batches["incubator"], notes = machines_of(batches, settings)
+    found += notes
+    loose = [name for name, suffix, _ in unread if suffix in TEXTS] + [
+        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()
+    ]
+    loose += [
+        name for name in _without_table(grids, sheets) if name not in loose and Path(name).suffix.lower() in TEXTS
+    ]
     readings, log_problems = _logs(folder, settings, batches, zone, names, loose)
-    found += _unknown_files(unknown, log_problems, readings)
-    if readings.empty and not tables:
+    batches, notes = _one_machine(batches, readings)
+    found += notes
+    found += _unread_files(unread, log_problems, readings) + _sheets_without_table(
+        grids, sheets, readings, log_problems
+    )
+    if readings.empty and batches.empty and not any(item.kind for item in sheets.understood):
         raise HatchkitError(_nothing(folder, names, found))
+    eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
+    weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else empty_frame("weights")
+    looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else empty_frame("looks")
     found += checks.check_batches(batches, species_table, zone)
-    found += checks.check_eggs(frames["eggs"])
+    found += checks.check_eggs(eggs)
     found += checks.check_logs(batches, readings)
     if batches.empty:
-        found.append(_no_batch(frames["batches"], tables, readings))
-    headings = {(table.file, table.sheet): headings_of(table) for table in tables}
-    told = with_headings(_problems.combine(_problems.table(found), log_problems), headings)
-    return dict(title=title, timezone=zone, batches=batches, eggs=frames["eggs"], weights=frames["weights"],
-                looks=looks.drop(columns="assumed"), readings=readings, species_table=species_table,
-                settings=settings, problems=told, headings=headings)
+        found.append(_no_batch(sheets, readings))
+    return dict(
+        title=title,
+        timezone=zone,
+        batches=batches,
+        eggs=eggs,
+        weights=weights,
+        looks=looks,
+        readings=readings,
+        species_table=species_table,
+        settings=settings,
+        questions=question_table(sheets, answers),
+        reading=reading_table(sheets),
+        ledger=ledger_table(sheets),
+        problems=_problems.combine(_problems.table(found), log_problems),
+        headings=_headings(sheets),
+    )
 
 
-def _no_batch(frame: pd.DataFrame, tables: list, readings: pd.DataFrame) -> dict:
+class _Fixed(dict):
+    """Readings that hold for a sheet: those of the whole season, changed by those of the sheet."""
+
+    def get(self, place, default=None):
+        """The fixed readings of (file, sheet)."""
+        return {**super().get(None, {}), **super().get(place, {})}
+
+
+def _fixed(settings: dict, answers: dict) -> dict:
+    from hatchkit.records.sheets.meanings import own_key
+
+    fixed: dict = {None: {}}
+    for (file, sheet, heading), taken in answers.items():
+        if heading:
+            fixed.setdefault((file, sheet), {})[heading] = taken
+    for heading, column in (settings.get("headers") or {}).items():
+        if isinstance(column, str):
+            fixed[None][heading] = own_key(column)
+            for place in fixed.values():
+                place.pop(heading, None)
+            fixed[None][heading] = own_key(column)
+    return fixed
+
+
+def _with_answers(settings: dict, answers: dict) -> dict:
+    """Settings with what a person answered of the whole season; season.toml wins."""
+    told = {heading: taken for (_, _, heading), taken in answers.items() if heading.startswith("?")}
+    if "?species" in told and not settings.get("default_species"):
+        settings = {**settings, "default_species": told["?species"]}
+    return settings
+
+
+def _told_order(settings: dict, answers: dict) -> bool | None:
+    told = (settings.get("sheets") or {}).get("day_first")
+    if isinstance(told, bool):
+        return told
+    answer = next((taken for (_, _, heading), taken in answers.items() if heading == "?day_first"), None)
+    return None if answer is None else str(answer).lower() == "true"
+
+
+def _headings(sheets: Sheets) -> dict:
+    """(file, sheet) -> {column of the kit: the person's heading}."""
+    found: dict = {}
+    for item in sheets.understood:
+        for column, meaning in zip(item.columns, item.chosen, strict=False):
+            if meaning is not None and meaning.field not in ("ignore", "notes") and column.heading != meaning.field:
+                found.setdefault((item.block.file, item.block.sheet), {}).setdefault(meaning.field, column.heading)
+    return found
+
+
+def _no_batch(sheets: Sheets, readings: pd.DataFrame) -> dict:
     """The problem row of a season without a batch: what is missing, and where to write it."""
-    table = next((table for table in tables if table.kind == "batches"), None)
-    done = "Only the logs are shown." if len(readings) else "There is nothing to show yet."
-    if table is None:
-        return problem("lost", found="there is no table of batches", done=done,
-                       mend="Put your batches.xlsx or .csv into the folder; hatchkit start FOLDER writes a blank one.")
-    where = dict(file=table.file, sheet=table.sheet)
-    if len(frame):
-        return problem("note", **where, found="none of the batches in the table can be used", done=done,
-                       mend="See what is said of its rows.")
-    return problem("note", **where, found="the table of batches has no row yet", done=done,
-                   mend="Write a row for each batch below the headings.")
+    item = next((item for item in sheets.understood if item.kind), None)
+    logs = bool(len(readings))
+    if item is None:
+        return problem("lost", code="no_table", facts=dict(logs=logs))
+    where = dict(file=item.block.file, sheet=item.block.sheet)
+    code = "no_usable_batch" if item.block.rows else "no_row_yet"
+    return problem("note", code=code, facts=dict(logs=logs), **where)
 
 
 @contextmanager
@@ -117,33 +209,54 @@ def _list(folder: Path) -> list[str]:
     try:
         names = sorted(entry.name for entry in os.scandir(folder))
     except OSError as error:
-        raise HatchkitError(f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
-                            "or copy it to where you may.") from error
-    return [name for name in names if not name.startswith((".", "~$", "~"))]
+        raise HatchkitError(
+            f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
+            "or copy it to where you may."
+        ) from error
+    return [name for name in names if not name.startswith((".", "~"))]
 
 
-def _tables(folder: Path, names: list[str], settings: dict, found: list):
-    """Every table of a known kind in the folder's own files, and the files in which none was found."""
-    own, tables, unknown = own_headings(settings), [], []
-    for name in names[:MOST_FILES]:
+def _grids(folder: Path, names: list[str], found: list):
+    """The cells of every sheet in the folder's own files, and the files that could not be read as tables."""
+    grids, unread = [], []
+    names, copies = _without_copies(folder, names[:MOST_FILES])
+    for name, kept in copies:
+        found.append(problem("note", code="copy_of", facts=dict(name=name, kept=kept), file=name))
+    for name in names:
         suffix = Path(name).suffix.lower()
-        if suffix not in WORKBOOKS + TEXTS or (folder / name).is_dir() or name == "problems.csv":
+        if (folder / name).is_dir() or name == "problems.csv":
             continue
-        grids, told = read_grids(folder / name, file=name)
-        if suffix in TEXTS and not grids:
-            unknown.append((name, suffix, told))
+        if suffix in _NOT_READ:
+            found.append(problem("note", code=f"file_{_NOT_READ[suffix]}", facts=dict(name=name), file=name))
+            continue
+        if suffix not in WORKBOOKS + TEXTS:
+            continue
+        mine, told = read_grids(folder / name, file=name)
+        if suffix in TEXTS and not mine:
+            unread.append((name, suffix, told))
             continue
         found += told
-        here = [(grid, find_table(grid, own)) for grid in grids if not _is_help(grid)]
-        tables += [table for _, table in here if table is not None]
-        if not any(table for _, table in here):
-            if grids:
-                unknown.append((name, suffix, [_no_table(name, grids)]))
-        else:
-            found += [problem("note", file=name, sheet=grid.sheet, done="The sheet is not used.",
-                              found="no table that hatchkit knows on this sheet")
-                      for grid, table in here if table is None and any(map(any, grid.cells))]
-    return tables, unknown
+        grids += [grid for grid in mine if not _is_help(grid)]
+    return grids, unread
+
+
+def _without_copies(folder: Path, names: list[str]):
+    """Files less a browser's copies of one of them ("batches (1).xlsx"): the newer one counts."""
+    plain: dict = {}
+    for name in names:
+        bare = re.sub(
+            r"( ?\(\d+\)| - (?:copy|kopie|copie|copia|kopia)(?: ?\(\d+\))?|_copy)(?=\.[^.]+$)", "", name, flags=re.I
+        )
+        plain.setdefault(bare.lower(), []).append(name)
+    kept, copies = [], []
+    for group in plain.values():
+        if len(group) == 1:
+            kept += group
+            continue
+        newest = max(group, key=lambda name: ((folder / name).stat().st_mtime, -len(name)))
+        kept.append(newest)
+        copies += [(name, newest) for name in group if name != newest]
+    return sorted(kept), copies
 
 
 def _is_help(grid) -> bool:
@@ -151,64 +264,74 @@ def _is_help(grid) -> bool:
     return any("(hatchkit)" in str(cell) for cell in (grid.cells[0] if grid.cells else []))
 
 
-def _no_table(name: str, grids) -> dict:
-    told = [text for text in map(_seen_on, grids[:8]) if text]
-    sheets = ", ".join(grid.sheet for grid in grids if grid.sheet)
-    what = f": {'; '.join(told)}" if told else ""
-    log = " If it is a log of readings, put it into a folder named sensors." if not sheets else ""
-    mend = ("Give the table a heading row such as batch, species, set_at, eggs_set; or say in season.toml what "
-            'your own headings mean: [headers] "Your heading" = "eggs_set".' + log)
-    return problem("lost", file=name, sheet=sheets, done="Nothing of this file is used.", mend=mend,
-                   found=f"no table of batches, eggs, weights or candlings{what}")
+def _without_table(grids, sheets: Sheets) -> list[str]:
+    """Files on none of whose sheets a table was found."""
+    used = {item.block.file for item in sheets.understood if item.kind and item.kind != "lines"}
+    used |= set(sheets.batches["file"]) if len(sheets.batches) else set()
+    return list(dict.fromkeys(grid.file for grid in grids if grid.file not in used))
+
+
+def _sheets_without_table(grids, sheets: Sheets, readings, log_problems) -> list[dict]:
+    """Notes on sheets that hold something of which nothing is used."""
+    used = {(item.block.file, item.block.sheet) for item in sheets.understood if item.kind and item.kind != "lines"}
+    if len(sheets.batches):
+        used |= set(zip(sheets.batches["file"], sheets.batches["sheet"], strict=True))
+    logs = set(log_problems["file"]) | set(readings["file"].unique())
+    found = []
+    for grid in grids:
+        if (grid.file, grid.sheet) in used or grid.file in logs or not any(map(any, grid.cells)):
+            continue
+        mine = any(file == grid.file for file, _ in used)
+        found.append(
+            problem(
+                "note" if mine else "lost",
+                code="sheet_not_used",
+                facts=dict(seen=_seen_on(grid)),
+                file=grid.file,
+                sheet=grid.sheet,
+                row=1,
+            )
+        )
+    return found
 
 
 def _seen_on(grid) -> str:
-    """What a sheet without a known table shows: its name and its headings, or that it is empty."""
+    """What a sheet without a known table shows: the row that looks most like headings."""
     rows = [[str(cell) for cell in row if isinstance(cell, str) and cell] for row in grid.cells[:10]]
-    # The first row with two texts or more looks most like headings.
     seen = next((row for row in rows if len(row) > 1), next((row for row in rows if row), []))
-    shown = ", ".join(seen[:12])[:200]
-    if not grid.sheet:
-        return f"seen were: {shown}" if seen else ""
-    return f'it has the sheet "{grid.sheet}" ' + (f"with the headings {shown}" if seen else "without headings")
+    return ", ".join(seen[:12])[:200]
 
 
-def _frames(tables, settings: dict, zone: str, found: list) -> dict:
-    """One typed frame per kind, all files and sheets together."""
-    for table in tables:
-        heal_meanings(table)
-    told = (settings.get("sheets") or {}).get("day_first")
-    day_first, notes = choose_order(tables, told if isinstance(told, bool) else None)
-    found += notes
-    frames, hours = {}, []
-    for kind in ("batches", "eggs", "weights", "candlings"):
-        parts = [frame_of(table, day_first=day_first, zone=zone, hours=hours)
-                 for table in tables if table.kind == kind and table.rows]
-        frames[kind] = pd.concat(parts, ignore_index=True) if parts else empty_frame(kind)
-    for table in tables:
-        found += table.problems
-    if hours:
-        where = "; ".join(f"{heading} ({count})" for _, _, heading, count in hours)
-        found.append(problem("note", file=hours[0][0], sheet=hours[0][1],
-                             found=f"dates without an hour: {where[:300]}",
-                             done="Noon is taken, so ages may be half a day out.",
-                             mend="Write the hour where you know it, at least that of setting: 2026-03-05 18:30."))
-    return frames
+def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
+    """One log and no machine in the sheet: they belong together, said in one note."""
+    machines = list(readings["incubator"].dropna().unique()) if len(readings) else []
+    if len(machines) != 1 or batches.empty or batches["incubator"].notna().any():
+        return batches, []
+    batches = batches.assign(incubator=machines[0])
+    batches["incubator"] = batches["incubator"].astype("str")
+    return batches, [
+        problem(
+            "note",
+            code="one_log",
+            facts=dict(machine=str(machines[0]), count=len(batches)),
+            file=str(readings["file"].iloc[0]),
+        )
+    ]
 
 
 def _logs(folder: Path, settings: dict, batches, zone: str, names, loose):
     """All logs; `loose` names the texts at the top of the folder that hold no table of batches."""
     if not loose and not any((folder / name).is_dir() for name in names):
         return empty_frame("readings"), _problems.table([])
-    from hatchkit.records.logs import read_logs
+    from hatchkit.records.logs.season import read_logs
 
     return read_logs(folder, settings, batches, zone, loose=loose)
 
 
-def _unknown_files(unknown, log_problems, readings) -> list[dict]:
+def _unread_files(unread, log_problems, readings) -> list[dict]:
     """Problem rows of text files that are neither a table of batches nor a log."""
     used = set(log_problems["file"]) | set(readings["file"].unique())
-    return [row for name, suffix, told in unknown for row in told if suffix in WORKBOOKS or name not in used]
+    return [row for name, suffix, told in unread for row in told if suffix in WORKBOOKS or name not in used]
 
 
 def _nothing(folder: Path, names: list[str], found: list) -> str:
@@ -217,7 +340,11 @@ def _nothing(folder: Path, names: list[str], found: list) -> str:
         row = lost[0]
         return f"{row['file']}: {row['found']}. {row['mend']}"
     if not names:
-        return (f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "
-                "or write a blank one with: hatchkit start FOLDER.")
-    return (f"There is no table of batches and no log in {folder}; it holds: {', '.join(names[:8])}. "
-            "Put your batches.xlsx or .csv in it, or write a blank one with: hatchkit start FOLDER.")
+        return (
+            f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "
+            "or write a blank one with: hatchkit start FOLDER."
+        )
+    return (
+        f"There is no table of batches and no log in {folder}; it holds: {', '.join(names[:8])}. "
+        "Put your batches.xlsx or .csv in it, or write a blank one with: hatchkit start FOLDER."
+    )

@@ -65,9 +65,9 @@ def spikes(time, temp_c) -> np.ndarray:
 def stuck(time, temp_c, rh_pct=None) -> np.ndarray:
     """Runs of equal values that last longer than a living probe gives.
 
-    A run counts from 12 readings and 6 hours on (24 hours where the humidity moves meanwhile) and must
-    be 5 times as long as the usual run of equal values in the same log, so that a coarse probe in a
-    steady box is not called stuck.
+    A run counts from 12 readings and 6 hours on (24 hours where the humidity moves meanwhile), longer for a probe that
+    shows steps coarser than a tenth, and must be 5 times as long as the run in which half of the other time was
+    spent, so that a coarse probe in a steady box is not called stuck.
     """
     time, temp_c = _micros(time), np.asarray(temp_c, dtype=float)
     marks = np.zeros(len(temp_c), dtype=bool)
@@ -75,11 +75,22 @@ def stuck(time, temp_c, rh_pct=None) -> np.ndarray:
     if not _may_be_stuck(time, temp_c):
         return marks
     equal = temp_c[1:] == temp_c[:-1]
-    marks |= _long_runs(time, equal, limit("stuck_hours" if rh_pct is None else "stuck_alone_hours"))
+    coarse = max(1.0, resolution(temp_c) / limit("stuck_step_c"))
+    marks |= _long_runs(time, equal, coarse * limit("stuck_hours" if rh_pct is None else "stuck_alone_hours"))
     if rh_pct is not None:
         equal &= (rh_pct[1:] == rh_pct[:-1]) | (np.isnan(rh_pct[1:]) & np.isnan(rh_pct[:-1]))
-        marks |= _long_runs(time, equal, limit("stuck_hours"))
+        marks |= _long_runs(time, equal, coarse * limit("stuck_hours"))
     return marks
+
+
+def resolution(temp_c) -> float:
+    """The step in which a probe shows its temperatures, in °C: the smallest between two values that it shows."""
+    shown = np.unique(np.round(temp_c[np.isfinite(temp_c)][:200_000], 3))
+    if len(shown) < 2:
+        # One value alone: a whole or half degree may come from a probe that shows no more.
+        return 0.5 if len(shown) and shown[0] * 2 == round(shown[0] * 2) else 0.1
+    steps = np.diff(shown)
+    return float(max(np.percentile(steps, 10), 1e-3))
 
 
 def _may_be_stuck(time: np.ndarray, temp_c: np.ndarray) -> bool:
@@ -114,8 +125,12 @@ def _long_runs(time: np.ndarray, equal: np.ndarray, hours: float) -> np.ndarray:
     long = (ends - starts + 1 >= limit("stuck_readings")) & (length >= hours)
     if not long.any():
         return marks
-    usual = float(np.quantile(length, 0.75)) if len(length) >= 4 else 0.0
-    long &= length >= limit("stuck_times_usual") * usual
+    if len(length) >= 4:
+        # A long run stands at the upper end, so leaving it out moves the middle of the time and nothing else.
+        ordered = np.sort(length)
+        spent = np.cumsum(ordered)
+        half = ordered[np.searchsorted(spent, (spent[-1] - length[long]) / 2)]
+        long[long] = length[long] >= limit("stuck_times_usual") * half
     for start, end in zip(starts[long], ends[long], strict=True):
         marks[start: end + 1] = True
     return marks
@@ -226,6 +241,6 @@ def marks_of(time, temp_c, rh_pct, *, step=None) -> dict[str, np.ndarray]:
     nothing = np.zeros(len(time), dtype=bool)
     found = {"repeated": repeats(time, temp_c, rh_pct)[1] if len(step) and (step == 0).any() else nothing,
              "out of range": out_of_range(temp_c), "spike": spikes(time, temp_c),
-             "stuck": stuck(time, temp_c, None if np.isnan(np.fmax.reduce(rh_pct)) else rh_pct)}
+             "stuck": stuck(time, temp_c, None if not len(rh_pct) or np.isnan(np.fmax.reduce(rh_pct)) else rh_pct)}
     found["gap"] = np.concatenate([[False], step > _hole(time)]) if len(time) > 2 else nothing
     return found

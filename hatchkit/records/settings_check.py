@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 from hatchkit import reference
 from hatchkit.problems import problem
-from hatchkit.records.headers import known_columns
+from hatchkit.records.sheets.meanings import OWN_COLUMNS
 
 FILE = "season.toml"
 
@@ -84,7 +84,7 @@ def _headers(value, found: list) -> dict:
     if not isinstance(value, dict):
         _not_used("headers", f"headers = {value!r} is no section", "Write it as a section: [headers]", found)
         return {}
-    columns = {name for kind in ("batches", "eggs", "weights", "candlings") for name in known_columns(kind)}
+    columns = set(OWN_COLUMNS)
     kept = {}
     for heading, column in value.items():
         if column in columns:

@@ -14,7 +14,7 @@ from importlib import resources
 
 
 @cache
-def _rows(name: str) -> tuple[dict, ...]:
+def csv_rows(name: str) -> tuple[dict, ...]:
     # csv instead of pandas: "n/a" and "null" are words here, not missing values.
     text = (resources.files("hatchkit.reference") / f"{name}.csv").read_text(encoding="utf-8")
     return tuple(csv.DictReader(text.splitlines()))
@@ -29,18 +29,18 @@ def plain(text) -> str:
 @cache
 def value_words(kind: str) -> dict[str, str]:
     """Word -> meaning for one kind: unknown, zero, total, look, outcome, occasion, month, species."""
-    return {plain(row["words"]): row["means"] for row in _rows("value_words") if row["kind"] == kind}
+    return {plain(row["words"]): row["means"] for row in csv_rows("value_words") if row["kind"] == kind}
 
 
 def header_words() -> tuple[dict, ...]:
     """The rows of ``header_words.csv``: table, column, words, language, source."""
-    return _rows("header_words")
+    return csv_rows("header_words")
 
 
 @cache
 def token_means() -> dict[str, str]:
     """Spelling of one word in a heading -> the word that is meant ("" for one that means nothing)."""
-    return {row["token"]: row["means"] for row in _rows("header_tokens")}
+    return {row["token"]: row["means"] for row in csv_rows("header_tokens")}
 
 
 @cache

@@ -252,7 +252,15 @@ def decode(raw: bytes) -> str | None:
     except UnicodeDecodeError:
         head = raw[:65536]
         odd = sum(byte < 32 and byte not in (9, 10, 13) for byte in head)
-        return None if odd > len(head) / 100 else raw.decode("cp1252", "replace")
+        return None if odd > len(head) / 100 else _by_words(raw)
+
+
+def _by_words(raw: bytes) -> str:
+    """Text of the code page in which most of its words are known: Western or Central European."""
+    from hatchkit.records.sheets.lexicon import known_words
+
+    texts = [raw.decode(page, "replace") for page in ("cp1252", "cp1250")]
+    return max(texts, key=lambda text: known_words(text[:20_000]))
 
 
 def guess_separator(text: str) -> str:

@@ -88,7 +88,8 @@ def test_batches_left_out_of_rates_are_left_out_of_the_plan(season):
     name = str(season.batches["batch"].iloc[0])
     fates = season.fates[season.fates["batch"] != name]
     whole = pd.DataFrame([dict(batch=name, egg="", eggs=40.0, fate="unaccounted", after_day=0.0)])
-    lost = dataclasses.replace(season, fates=pd.concat([fates, whole], ignore_index=True))
+    batches = season.batches.assign(hatched=season.batches["hatched"].mask(season.batches["batch"] == name, 99))
+    lost = dataclasses.replace(season, batches=batches, fates=pd.concat([fates, whole], ignore_index=True))
     assert name in set(own_hatch(season, "chicken")["batch"])
     assert name not in set(own_hatch(lost, "chicken")["batch"])
     assert f"Batch {name} is left out: the records contradict themselves." in next_set(lost, "hen", 10,

@@ -18,7 +18,7 @@ import pandas as pd
 from hatchkit import problems, reference
 from hatchkit.climate import dose, egg_heat, egg_temperature, excursions
 from hatchkit.climate.track import batch_track
-from hatchkit.records.sensors import read_readings
+from hatchkit.records.logs.read import read_readings
 from hatchkit.season import Season
 
 START = pd.Timestamp("2025-01-06 08:00", tz="UTC")

@@ -19,7 +19,7 @@ import pandas as pd
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from hatchkit.records.sensors import Wishes, read_accounted
+from hatchkit.records.logs.read import Wishes, read_accounted
 
 STAMPS = {
     "ISO": "{y}-{m}-{d} {H}:{M}:{S}", "ISO T": "{y}-{m}-{d}T{H}:{M}:{S}", "ISO Z": "{y}-{m}-{d}T{H}:{M}:{S}Z",

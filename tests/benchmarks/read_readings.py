@@ -51,7 +51,7 @@ def told(path: Path) -> list:
 
 
 def ours(path: Path, mark: bool = True):
-    from hatchkit.records.sensors import Wishes, read_accounted
+    from hatchkit.records.logs.read import Wishes, read_accounted
 
     return read_accounted(path, Wishes(mark=mark))
 

@@ -64,14 +64,29 @@ def test_what_the_records_do_not_explain_is_unaccounted_with_a_problem():
     assert "21 of 24 eggs set" in row["found"]
 
 
-def test_more_chicks_than_eggs_set_leaves_the_batch_out_and_says_where():
+def test_far_more_chicks_than_eggs_set_leaves_the_batch_out_and_says_where():
     season = tiny_season(
-        [dict(batch=1, eggs_set=30, hatched=31), dict(batch=2, eggs_set=30, hatched=28, dead_in_shell=2)]
+        [dict(batch=1, eggs_set=30, hatched=41), dict(batch=2, eggs_set=30, hatched=28, dead_in_shell=2)]
     )
     assert fates(season) == [("unaccounted", 30, 0.0, pytest.approx(math.nan, nan_ok=True), "")]
     assert season.problems["severity"].tolist() == ["lost"]
-    assert "31 hatched" in season.problems["found"].iloc[0] and season.problems["row"].iloc[0] == 2
+    assert "41 hatched" in season.problems["found"].iloc[0] and season.problems["row"].iloc[0] == 2
     assert season.fates.loc[season.fates["batch"] == "2", "eggs"].sum() == 30
+
+
+def test_one_egg_too_many_is_a_doubt_and_the_batch_stays_in():
+    season = tiny_season([dict(batch=1, eggs_set=30, hatched=24, dead_in_shell=7)])
+    assert [(row[0], row[1]) for row in fates(season)] == [("hatched", 24), ("dead", 6)]
+    assert season.problems["code"].tolist() == ["too_many_eggs"]
+    facts = season.problems["facts"].iloc[0]
+    assert (facts["told"], facts["set"], facts["excess"]) == (31, 30, 1)
+
+
+def test_no_chick_of_thirty_eggs_is_a_result_and_no_gap():
+    from hatchkit.losses.windows import left_out
+
+    season = tiny_season([dict(batch=1, eggs_set=30, hatched=0)])
+    assert fates(season)[0][:2] == ("unaccounted", 30) and left_out(season).empty
 
 
 @pytest.mark.parametrize(
@@ -244,9 +259,9 @@ def test_an_egg_called_clear_at_the_end_was_not_opened():
 
 @pytest.mark.parametrize("word", ["clear", "c", "clr", "klar", "no development"])
 def test_words_for_clear_in_the_egg_sheet_are_not_read_as_opened(word):
-    from hatchkit.records.words import value_words
+    from hatchkit.records.sheets.fatewords import fate_of
 
-    assert value_words("outcome")[word] == "clear" and value_words("outcome")["infertile"] == "infertile"
+    assert fate_of(word, None).fate == "clear" and fate_of("infertile", "en").fate == "infertile"
 
 
 def test_contradicting_marks_of_one_egg_are_doubts():

@@ -12,7 +12,7 @@ def test_the_breakdown_names_chicks_interval_and_largest_losses():
     season = tiny_season(
         [
             dict(batch=1, eggs_set=48, day1=7, clear1=5, dead1=2, hatched=36, dead_in_shell=5),
-            dict(batch=2, eggs_set=24, hatched=25),
+            dict(batch=2, eggs_set=24, hatched=52),
         ]
     )
     said = words.breakdown_words(hk.breakdown(season))

@@ -71,6 +71,27 @@ def said(read, *words):
     return problems[keep]
 
 
+def told(read, code, **facts):
+    """The problem rows of a code whose facts hold all of `facts`."""
+    problems = read["problems"] if isinstance(read, dict) else read.problems
+    keep = [row["code"] == code and all(row["facts"].get(name) == value for name, value in facts.items())
+            for row in problems.to_dict("records")]
+    return problems[pd.Series(keep, index=problems.index, dtype=bool)]
+
+
+def taken(read, heading):
+    """What a column was taken for, by its heading."""
+    table = read["reading"] if isinstance(read, dict) else read.reading
+    return dict(zip(table["heading"], table["taken"], strict=True)).get(heading)
+
+
+def asked(read, heading):
+    """The choices of the questions about one heading, the one that was taken first."""
+    table = read["questions"] if isinstance(read, dict) else read.questions
+    return [[choice["taken"] for choice in row["choices"]] for row in table.to_dict("records")
+            if row["heading"] == heading]
+
+
 def tidy_season(folder, **cells):
     """A season of one tidy batch in which some cells are written differently; gives the folder back."""
     row = dict(zip(TIDY, ROW, strict=True)) | cells

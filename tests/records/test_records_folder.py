@@ -9,7 +9,7 @@ import zipfile
 import openpyxl
 import pandas as pd
 import pytest
-from sheet_files import ROW, TIDY, far_cell, said, tidy_season, write_csv, write_ods, write_xlsx
+from sheet_files import ROW, TIDY, far_cell, said, tidy_season, told, write_csv, write_ods, write_xlsx
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import workbook_guard
@@ -46,15 +46,17 @@ def test_a_folder_with_only_sensors_loads_with_no_batch_and_says_so(tmp_path):
     read = read_folder(tmp_path)
     assert read["batches"].empty and len(read["readings"]) == 96
     assert "eggs_set" in read["batches"] and read["looks"].empty
-    assert said(read, "there is no table of batches", "Only the logs")["severity"].tolist() == ["lost"]
+    assert told(read, "no_table", logs=True)["severity"].tolist() == ["lost"]
 
 
-def test_an_xlsx_without_a_known_sheet_says_what_it_saw_and_how_to_name_it(tmp_path):
+def test_an_xlsx_without_a_table_of_hatches_says_what_it_saw(tmp_path):
     write_xlsx(tmp_path, [["Feed", "Price"], ["wheat", 12]], title="shopping", name="shopping.xlsx")
-    refused(tmp_path, "shopping.xlsx", "Feed", "[headers]")
+    refused(tmp_path, "shopping.xlsx", "Feed")
     tidy_season(tmp_path)
     read = read_folder(tmp_path)
-    assert len(read["batches"]) == 1 and said(read, "shopping.xlsx", "Feed")["severity"].tolist() == ["lost"]
+    assert len(read["batches"]) == 1
+    found = told(read, "sheet_not_used", seen="Feed, Price")
+    assert found[["severity", "file"]].values.tolist() == [["lost", "shopping.xlsx"]]
 
 
 @pytest.mark.parametrize(
@@ -295,7 +297,7 @@ def test_the_same_table_in_two_files_counts_once(tmp_path):
     tidy_season(tmp_path)
     write_csv(tmp_path, (tmp_path / "batches.csv").read_text(encoding="utf-8").splitlines(), name="copy.csv")
     read = read_folder(tmp_path)
-    assert len(read["batches"]) == 1 and len(said(read, "written twice", "copy.csv")) == 1
+    assert len(read["batches"]) == 1 and len(read["looks"]) == 3 and read["batches"]["clear1"].tolist() == [3]
 
 
 def test_every_row_of_a_sheet_is_a_batch_or_a_problem(tmp_path):
@@ -310,10 +312,14 @@ def test_every_row_of_a_sheet_is_a_batch_or_a_problem(tmp_path):
         "B1,hen,2026-04-01,20",
     ]
     read = read_folder(write_csv(tmp_path, lines))
-    assert read["batches"]["row"].tolist() == [2, 7, 8]
-    assert read["batches"]["batch"].tolist() == ["B1", "row 7", "B1 (2)"]
+    assert read["batches"]["row"].tolist() == [2, 4, 7, 8]
+    names = read["batches"]["batch"].tolist()
+    assert names[1] == "B3" and len(set(names)) == 4 and not names[2].startswith("B5")
     lost = read["problems"][read["problems"]["severity"] == "lost"]
-    assert sorted(lost["row"]) == [3, 4, 5, 6]
+    assert sorted(lost["row"]) == [3, 5, 6]
+    # The species of B3 is not written: it is asked, and no row is lost for it.
+    species = read["questions"][read["questions"]["code"] == "species"]
+    assert len(species) == 1 and species["rows_changed"].tolist() == [1]
 
 
 def test_a_batch_without_an_incubator_stays_and_is_said(tmp_path):
@@ -325,7 +331,7 @@ def test_a_batch_without_an_incubator_stays_and_is_said(tmp_path):
     ]
     read = read_folder(write_csv(tmp_path, lines))
     assert read["batches"]["incubator"].isna().tolist() == [False, False, True]
-    assert said(read, "without an incubator", "B3")["row"].tolist() == [4]
+    assert told(read, "machine_missing", batches=["B3"])[["severity", "row"]].values.tolist() == [["doubtful", 4]]
 
 
 def test_problems_is_the_documented_table(tmp_path):

@@ -4,7 +4,7 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.records.logs import read_logs
+from hatchkit.records.logs.season import read_logs
 
 START = pd.Timestamp("2026-04-13 22:30")
 

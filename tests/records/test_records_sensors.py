@@ -7,7 +7,7 @@ import pandas as pd
 import pytest
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.sensors import Wishes, read_accounted, read_readings
+from hatchkit.records.logs.read import Wishes, read_accounted, read_readings
 
 TIMES = pd.date_range("2026-04-13 22:30", periods=12, freq="10min")
 TEMPS = np.array([37.5, 37.6, 37.7, 37.8, 37.7, 37.6, 37.5, 37.4, 37.6, 37.7, 37.8, 37.9])
@@ -356,7 +356,7 @@ def test_a_file_that_grows_meanwhile_is_read_as_it_was(tmp_path, monkeypatch):
             more.write("2026-04-14 00:30:00,37.7,52.9\n")
         return found
 
-    monkeypatch.setattr("hatchkit.records.sensors.os.fstat", grow)
+    monkeypatch.setattr("hatchkit.records.logs.texts.os.fstat", grow)
     readings, _ = read_readings(path)
     assert_truth(readings)
 

@@ -4,9 +4,9 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.records.clock import read_stamps
-from hatchkit.records.clock_zone import to_utc
-from hatchkit.records.sensors import read_readings
+from hatchkit.records.logs.read import read_readings
+from hatchkit.records.logs.stamps import read_stamps
+from hatchkit.records.times.zones import to_utc
 
 ROME = "Europe/Rome"
 

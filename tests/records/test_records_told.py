@@ -2,14 +2,16 @@
 
 import pandas as pd
 import pytest
-from sheet_files import said, tidy_season, write_csv
+from sheet_files import said, taken, tidy_season, told, write_csv
 
 import hatchkit as hk
 from hatchkit import problems
+from hatchkit.pages.check_text import check_text
 from hatchkit.problems import problem
-from hatchkit.records.check import check_table, group_problems
+from hatchkit.records.check import group_problems
 from hatchkit.records.folder import read_folder
 from hatchkit.records.told import local_minute, with_headings
+from hatchkit.say.sheets import place_words
 from hatchkit.spelling import many
 
 ROME = 'timezone = "Europe/Rome"\n'
@@ -62,7 +64,7 @@ def test_times_are_told_as_on_the_person_s_clock(tmp_path):
     season = checked(tmp_path, "batch,species,incubator,set_at,eggs_set,taken_off_at", row, toml=ROME)
     assert len(said(season, "A.csv", "nothing between 2026-07-01 20:00 and 2026-07-03 02:00")) == 1
     assert len(said(season, "before set 2026-07-01")) == 1  # 23:00 of the day before in UTC
-    assert "Times are shown as in Europe/Rome." in check_table(season).splitlines()
+    assert "Times are shown as in Europe/Rome." in check_text(season).splitlines()
 
 
 @pytest.mark.parametrize("zone, shown", [(None, "2026-05-20 01:10 UTC"), ("UTC", "2026-05-20 01:10"),
@@ -79,26 +81,28 @@ def test_batches_that_lack_different_things_are_each_listed(tmp_path):
     lines = ["batch,species,set_at,eggs_set,hatched", "S1,swan,2026-04-20,6,2", "A4,hen,,22,15",
              "A5,hen,2026-07-01,,8", "A6,hen,2026-07-05,-5,3", "A9,hen,2026-08-01,20,25",
              "B1,hen,2026-08-01,20,31"]  # fmt: skip
-    text = check_table(checked(tmp_path, *lines), width=200)
-    for batch in ("S1", "A4", "A5", "A6"):
-        assert f"batch '{batch}' has no usable" in text
-    assert "batch A9: 25 eggs" in text and "batch B1: 31 eggs" in text
-    assert "more like" not in text.split("To know")[0]
-    assert "Write the date of setting." in text and "Write the number of eggs set." in text
+    season = checked(tmp_path, *lines)
+    for name, lacks, row in (("A4", ["set_at"], 3), ("A5", ["eggs_set"], 4), ("A6", ["eggs_set"], 5)):
+        assert told(season, "batch_lacks", name=name, lacks=lacks)["row"].tolist() == [row]
+    assert season.batches["batch"].tolist() == ["S1", "A9", "B1"]
+    # Two slips of the pen do not make "hatched" another word.
+    assert taken(season, "hatched") == "hatched" and season.batches["hatched"].tolist() == [2, 25, 31]
+    assert len(said(season, "batch A9: 25 eggs")) == 1 and len(said(season, "batch B1: 31 eggs")) == 1
 
 
 def test_a_long_group_is_cut_and_counted():
     rows = [problem("lost", file="a.csv", row=n, found=f"batch {n} is odd", done="Left out.") for n in range(2, 42)]
     groups = group_problems(problems.table(rows))
-    assert len(groups) == 1 and len(groups["each"][0]) == 12 and groups["where"][0].startswith("a.csv, rows 2, 3, 4,")
+    assert len(groups) == 1 and len(groups["each"][0]) == 12
+    assert place_words(groups["place"][0]).startswith("a.csv, rows 2, 3, 4,")
 
 
 def test_numbers_agree_with_their_nouns(tmp_path):
     lines = ["batch,species,set_at,eggs_set,hatched,sky", "B1,hen,2026-04-20 10:00,6,2,blue"]
     season = checked(tmp_path, *lines, toml=ROME)
-    assert "read 1 batch, 0 egg rows, 0 weighings, 0 readings." in check_table(season)
+    assert "read 1 batch, 0 egg rows, 0 weighings, 0 readings." in check_text(season)
     assert many("1", "batch", "batches") == "1 batch" and many("1,000", "reading") == "1,000 readings"
-    assert len(said(season, "1 heading that hatchkit does not know: sky", "Kept under its own name")) == 1
+    assert taken(season, "sky") == "ignore" and season.batches["sky"].tolist() == ["blue"]
     assert "set on 20 April 2026" in season.words() and " to " not in season.words().split("set on")[1]
 
 
@@ -107,14 +111,13 @@ def test_numbers_agree_with_their_nouns(tmp_path):
 
 def test_a_blank_table_is_told_to_be_filled_in(tmp_path):
     season = checked(tmp_path, "batch,species,set_at,eggs_set,hatched")
-    row = said(season, "the table of batches has no row yet").iloc[0]
-    assert row["severity"] == "note" and "below the headings" in row["mend"] and "start" not in row["mend"]
-    assert "logs" not in row["done"]
+    assert told(season, "no_row_yet", logs=False)["severity"].tolist() == ["note"]
 
 
 def test_a_table_of_which_no_row_can_be_used_says_so(tmp_path):
     season = checked(tmp_path, "batch,species,set_at,eggs_set", "B1,hen,,30")
-    assert len(said(season, "none of the batches in the table can be used", "There is nothing to show yet")) == 1
+    assert len(told(season, "no_usable_batch", logs=False)) == 1
+    assert told(season, "batch_lacks", name="B1", lacks=["set_at"])["row"].tolist() == [2]
 
 
 # ---- cells that are read otherwise than written -----------------------------------------------------------
@@ -125,7 +128,7 @@ def test_a_table_of_which_no_row_can_be_used_says_so(tmp_path):
 def test_a_rough_figure_is_used_and_told(tmp_path, column, text, number):
     read = read_folder(tidy_season(tmp_path, **{column: text}))
     assert read["batches"][column].tolist() == [number]
-    assert said(read, text, "rough figure")["row"].tolist() == [2]
+    assert told(read, "cell_about", cell=text)["row"].tolist() == [2]
 
 
 def test_marks_in_the_egg_sheet_are_told(tmp_path):
@@ -133,19 +136,18 @@ def test_marks_in_the_egg_sheet_are_told(tmp_path):
     lines = ["batch,egg,candle1,outcome", "B1,1,?,hatched", "B1,2,alive?,hatched", "B1,3,-,hatched"]
     read = read_folder(write_csv(tmp_path, lines, name="eggs.csv"))
     assert read["eggs"]["candle1"].fillna("").tolist() == ["", "alive", ""]
-    assert said(read, "candle1", "rows 2, 4", "not looked at")["severity"].tolist() == ["note"]
-    assert said(read, "alive?", "unsure")[["severity", "row"]].values.tolist() == [["doubtful", 3]]
+    assert told(read, "cell_unsure", cell="alive?")[["severity", "row"]].values.tolist() == [["doubtful", 3]]
 
 
-def test_dates_and_hours_marked_as_not_known_are_told_with_their_rows(tmp_path):
+def test_an_hour_in_a_column_of_its_own_is_used_and_one_not_known_is_noon(tmp_path):
     lines = ["batch,species,set_at,time in,eggs_set,candle1_at", "B1,hen,2026-03-01,?,30,-",
              "B2,hen,2026-03-02,08:00,30,?"]  # fmt: skip
     read = read_folder(write_csv(tmp_path, lines))
-    assert said(read, "candle1_at", "'-', '?' in rows 2, 3", "not kept")["severity"].tolist() == ["note"]
-    assert said(read, "time in", "'?' in row 2", "Noon")["row"].tolist() == [2]
+    assert [f"{when:%H:%M}" for when in read["batches"]["set_at"]] == ["12:00", "08:00"]
+    assert read["batches"]["candle1_at"].isna().all()
 
 
 def test_lines_above_the_table_are_told(tmp_path):
     read = read_folder(write_csv(tmp_path, ["Our hatches (invented),,,", ",,,", "batch,species,set_at,eggs_set",
                                             "B1,hen,2026-03-01 18:00,30"]))  # fmt: skip
-    assert said(read, "1 line above the table: 'Our hatches (invented)'", "Not read")["row"].tolist() == [1]
+    assert told(read, "row_title", text="Our hatches (invented)")["row"].tolist() == [1]

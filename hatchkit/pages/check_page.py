@@ -1,0 +1,84 @@
+"""`hatchkit check --html`: the same as on the terminal, as one page; all text from the files is escaped."""
+
+from __future__ import annotations
+
+from functools import cache
+from importlib import resources
+
+from jinja2 import Environment
+
+from hatchkit.pages.check_text import assumed_line, example_of, printable
+from hatchkit.problems import COLUMNS, SEVERITIES
+from hatchkit.records import check
+from hatchkit.say import text
+from hatchkit.say.readings import reading_words
+from hatchkit.say.sheets import heading_words, ledger_words, place_words, question_words, sheet_words, why_words
+
+#: A page of more rows than this opens slowly; the CSV holds them all.
+MOST_ROWS = 2_000
+
+
+def check_page(season, *, language: str = "en") -> str:
+    """How the sheets were read, the ledger, what is asked and every problem, as one HTML page.
+
+    Parameters
+    ----------
+    season : Season
+    language : str
+
+    Returns
+    -------
+    str
+    """
+    def say(code, **facts):
+        return text(code, facts, language)
+
+    counts = {name: len(getattr(season, name)) for name in ("batches", "eggs", "weights", "readings")}
+    ledger, questions = check.ledger_of(season), check.questions_of(season)
+    facts = dict(
+        language=language, title=say("check_title", title=season.title), assumed=assumed_line(season, language),
+        counts=say("check_counts", title=season.title, **counts),
+        clock=say("check_clock", timezone=season.timezone) if season.timezone != "UTC" else "",
+        i_read=say("check_i_read"),
+        head=[say(f"check_head_{name}") for name in ("heading", "taken", "example", "sure", "why")],
+        sheets=[_sheet(sheet, language) for sheet in check.sheets_read(season)],
+        questions=[question_words(question, language) for question in questions],
+        questions_head=say("questions_head", count=len(questions)), questions_how=say("questions_how"),
+        ledger=[ledger_words(row, language) for row in ledger.rows[:MOST_ROWS]], ledger_head=say("ledger_head"),
+        ledger_total=say("ledger_total", rows=ledger.adds_up, of=ledger.of),
+        problems=_problems(season.problems, language), problems_none=say("problems_none"),
+        problem_head=[say(f"problems_head_{name}") for name in ("where", "found", "done", "mend")])
+    return _template().render(facts)
+
+
+@cache
+def _template():
+    source = (resources.files(__package__) / "check.html.j2").read_text(encoding="utf-8")
+    return Environment(autoescape=True, trim_blocks=True, finalize=_clean).from_string(source)
+
+
+def _clean(value):
+    """A text without control characters; they have no business in a page either."""
+    return printable(value) if isinstance(value, str) else value
+
+
+def _sheet(sheet, language: str) -> dict:
+    rows = [dict(sure=column["how_sure"], cells=[
+        heading_words(column, language), reading_words(column["taken"], language), example_of(column),
+        text(f"sure_{column['how_sure']}", {}, language), why_words(column["why"], language)])
+        for column in sheet.columns]
+    return dict(name=sheet_words(sheet.file, sheet.sheets, language), rows=rows)
+
+
+def _problems(problems, language: str) -> list[dict]:
+    parts = []
+    kept = problems.fillna({name: "" for name in COLUMNS if name not in ("row", "facts")})
+    for severity in SEVERITIES:
+        part = kept[kept["severity"] == severity]
+        if part.empty:
+            continue
+        rows = [[place_words(check.place_of(row), language), row["found"], row["done"], row["mend"]]
+                for row in part.head(MOST_ROWS).to_dict("records")]
+        more = text("problems_first", dict(most=MOST_ROWS), language) if len(part) > MOST_ROWS else ""
+        parts.append(dict(head=text(f"problems_{severity}", dict(count=len(part)), language), rows=rows, more=more))
+    return parts

@@ -1,0 +1,311 @@
+"""From the columns of a sensor file to readings: one probe after another, in °C and % RH and UTC."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import HatchkitError
+from hatchkit.records.logs import told
+from hatchkit.records.logs.humidity import humidity
+from hatchkit.records.logs.plan import CHOICES
+from hatchkit.records.logs.probe import probe_readings
+from hatchkit.records.logs.values import (
+    as_numbers,
+    missing_codes,
+    row_owners,
+    row_quantities,
+    row_units,
+    to_celsius,
+    unit_from_range,
+)
+from hatchkit.records.logs.when import zone_offset
+from hatchkit.records.times import zones
+from hatchkit.spelling import many
+
+#: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
+_NOT_PLUGGED_IN = 10
+UNIT_CHOICES = CHOICES[:3]
+
+
+def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
+    """Readings of all probes of one file, sorted by probe and time, with doubts marked.
+
+    Parameters
+    ----------
+    raw : DataFrame
+        Lines of the file from the first reading on, columns numbered.
+    keep : ndarray of bool
+        Lines that have a time.
+    """
+    utc = _utc(stamps, head, plan, wishes, account)
+    lines = range(head.first + 1, head.first + 1 + len(raw))
+    if not keep.all():
+        rows = np.flatnonzero(keep)
+        raw, utc, lines = raw.iloc[rows], utc[rows], head.first + rows + 1
+    quantities = row_quantities(raw, plan)
+    parts = [_values(raw, plan, channel, quantities, wishes, account, lines) for channel in plan.channels]
+    account.facts["channels"] = [fact for channel, part in zip(plan.channels, parts, strict=True)
+                                 for fact in _known_by(channel, part, plan, wishes)]
+    filled = _any([part["has"] for part in parts])
+    event = ~filled
+    event &= _has_text(raw, plan, parts)
+    other = np.zeros(len(raw), dtype=bool) if quantities is None else ~filled & ~event & (quantities != "temp")
+    account.count("lines of text with a time (events)", "note", event.sum(), "left out of the readings",
+                  first=_first(lines, event))
+    if not filled.all() or len(parts) > 1:
+        _keep_missing(parts, filled, event | other)
+    account.count("lines of other quantities", "note", other.sum(), "not read", first=_first(lines, other))
+    owners = row_owners(raw, plan, quantities)
+    probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
+              for name, mine in _owners(owners, part["has"], channel, plan)]
+    _say_empty(account, plan, parts)
+    probes = _chosen(probes, wishes, account)
+    frames, used = [], np.zeros(len(raw), dtype=bool)
+    for name, part, mine in sorted(probes, key=lambda probe: probe[0]):
+        frame, rows = probe_readings(utc, part, mine, name, lines, wishes, account)
+        frames.append(frame)
+        used[slice(None) if rows is None else rows] = True
+    _count_used(account, used, probes, event | other, lines)
+    return pd.concat(frames, ignore_index=True) if len(frames) > 1 else frames[0]
+
+
+def _known_by(channel, part, plan, wishes) -> list:
+    """(probe, quantity, unit, how it is known) of a channel, for the overview."""
+    out = []
+    if part["wanted"] == "temp":
+        how = ("season.toml" if wishes.temp_unit else "unit column" if plan.unit is not None else
+               "values" if plan.by_behaviour else "heading" if channel.units.get("temp") else
+               "above the readings" if plan.unit_above else "values")
+        unit = part["unit"] if isinstance(part["unit"], str) else "C and F"
+        out.append((channel.name, "temperature", "K" if unit == "K" else f"°{unit}", how))
+    other = next((name for name in ("rh", "wet_bulb", "dew_point") if name in part["quantities"]), None)
+    if other is not None:
+        out.append((channel.name, {"rh": "humidity", "wet_bulb": "humidity from the wet bulb",
+                                   "dew_point": "humidity from the dew point"}[other], "%",
+                    "values" if plan.by_behaviour else "heading"))
+    return out
+
+
+def _keep_missing(parts, filled, event) -> None:
+    """Let lines without a value count as readings (without value) of the probes that should have one.
+
+    Where the columns are mostly filled together, a hole in one is a missing reading. Where they are
+    filled in turn, the blanks belong to the other loggers. A line with a time and nothing else is a
+    missing reading of the first probe.
+    """
+    together = sum(part["has"].astype(np.int8) for part in parts) > 1
+    if len(parts) == 1 or together.mean() < 0.5:
+        parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
+        return
+    for part in parts:
+        at = np.flatnonzero(part["has"])
+        first, last = (at[0], at[-1]) if len(at) else (0, -1)
+        first = 0 if first < _NOT_PLUGGED_IN else first
+        last = len(filled) - 1 if last >= len(filled) - _NOT_PLUGGED_IN else last
+        inside = np.zeros(len(filled), dtype=bool)
+        inside[first: last + 1] = True
+        part["has"] = part["has"] | (inside & ~event)
+    parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
+
+
+def _has_text(raw, plan, parts) -> np.ndarray:
+    text = np.zeros(len(raw), dtype=bool)
+    for part in parts:
+        if part["text"] is not None:
+            text |= part["text"]
+    for n in plan.text:
+        text |= raw[n].notna().to_numpy()
+    return text
+
+
+def _say_empty(account, plan, parts) -> None:
+    for channel, part in zip(plan.channels, parts, strict=True):
+        empty = int((~part["has"]).sum())
+        if empty and len(plan.channels) > 1:
+            account.say("note", f"{empty} of {len(part['has'])} lines have no value of {channel.name}",
+                        "those lines give no reading of it", column=channel.name)
+
+
+def _chosen(probes, wishes, account) -> list:
+    """The probe the person asked for, or all."""
+    if wishes.channel is None:
+        return probes
+    wanted = [probe for probe in probes if probe[0].lower() == str(wishes.channel).lower()]
+    if not wanted:
+        raise HatchkitError(f"{account.file} has no channel {wishes.channel!r}; "
+                            f"it has {', '.join(dict.fromkeys(probe[0] for probe in probes))}.")
+    return wanted
+
+
+def _count_used(account, used, probes, event, lines) -> None:
+    """Account for the lines with readings, and for those whose readings were all merged into others."""
+    account.lines["lines with readings"] = int(used.sum())
+    if used.all():
+        return
+    wanted = _any([mine for _, _, mine in probes])
+    merged = wanted & ~used
+    account.count("lines that repeat or complete a reading", "note", merged.sum(), "merged with it",
+                  first=_first(lines, merged))
+    other = ~wanted & ~event
+    account.count("lines of other channels", "note", other.sum(), "not asked for", first=_first(lines, other))
+
+
+def _any(masks: list) -> np.ndarray:
+    """Where any of the masks holds; a mask alone is given back as it is."""
+    found = masks[0]
+    for mask in masks[1:]:
+        found = found | mask
+    return found
+
+
+def _first(lines, mask):
+    return int(lines[np.argmax(mask)]) if mask.any() else None
+
+
+def _owners(owners, take, channel, plan):
+    """Name of each probe and the lines that are its own."""
+    if owners is None:
+        return [(channel.name, take)]
+    codes, names = pd.factorize(owners)
+    tail = f" {channel.name}" if len(plan.channels) > 1 else ""
+    found = [(f"{name}".strip() + tail, take & (codes == code)) for code, name in enumerate(names)]
+    if (codes < 0).any():
+        found.append((channel.name, take & (codes < 0)))
+    return [(name, mine) for name, mine in found if mine.any()]
+
+
+def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
+    """Times in UTC, and the note that says which zone was taken."""
+    if stamps.offset is not None and np.isfinite(stamps.offset[~np.isnat(stamps.local)]).all():
+        return stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
+    offset, words = zone_offset(head, plan)
+    if offset is not None:
+        account.say("note", f"the file says its clock is {words}", "taken as its zone")
+        return stamps.local - np.timedelta64(int(offset * 1e6), "us")
+    if wishes.timezone is None:
+        account.say("note", "the file and season.toml name no time zone",
+                    "times are taken as the clock showed them",
+                    "write timezone = \"Europe/Rome\" (or yours) in season.toml")
+    utc, notes = zones.to_utc(stamps.local, wishes.timezone)
+    for severity, found, done, mend in notes:
+        account.say(severity, found, done, mend)
+    if stamps.offset is not None:
+        given = np.isfinite(stamps.offset)
+        utc = utc.copy()
+        utc[given] = (stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]"))[given]
+    return utc
+
+
+def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
+    """Temperature and humidity of one channel, line by line."""
+    numbers, text = {}, None
+    for quantity, n in channel.columns.items():
+        numbers[quantity], odd = as_numbers(raw[n])
+        if channel.scales.get(quantity, 1.0) != 1.0:
+            numbers[quantity] = np.round(numbers[quantity] * channel.scales[quantity], 6)
+        if odd is not None:
+            text = odd if text is None else text | odd
+            _say_odd_cells(account, odd, raw[n], lines, channel.name)
+    if quantities is not None:
+        values = numbers["temp"]
+        numbers = {quantity: np.where(quantities == quantity, values, np.nan)
+                   for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
+        numbers = numbers or {"temp": np.full(len(values), np.nan)}
+    part = {"text": text, "in_turn": quantities is not None, "wanted": "temp" if "temp" in numbers else "rh",
+            "quantities": list(numbers)}
+    for quantity in ("temp", "rh"):
+        if quantity in numbers:
+            numbers[quantity] = _in_range(numbers[quantity], quantity, channel, account)
+    part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
+    part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
+    part["has"] = _any([~np.isnan(values) for values in numbers.values()])
+    return part
+
+
+def _in_range(values, quantity, channel, account) -> np.ndarray:
+    """Values without their decimal mark (3756 for 37.56), put right with a doubt and a question."""
+    some = values[:: max(1, len(values) // 20_000)]
+    some = some[np.isfinite(some)]
+    middle = float(np.median(some)) if len(some) else 0.0
+    kelvin = 250 <= middle <= 345 and quantity == "temp" and channel.units.get("temp") in ("K", "")
+    if middle <= (150 if quantity == "temp" else 105) or kelvin:
+        return values
+    for factor in (10.0, 100.0, 1000.0):
+        if quantity == "rh" and 15 <= middle / factor <= 100 or quantity == "temp" and (
+                30 <= middle / factor <= 42 or 86 <= middle / factor <= 108):
+            account.ask(channel.name, f"divided by {factor:.0f}", [f"divided by {factor:.0f}", "as it stands"],
+                        len(values),
+                        "log_scale")
+            account.tell(told.without_decimals(channel.name, middle, factor))
+            return np.round(values / factor, 6)
+    return values
+
+
+def _say_odd_cells(account, odd, column, lines, name) -> None:
+    rows = np.flatnonzero(odd)
+    if len(rows):
+        account.say("note" if len(rows) < len(odd) / 10 else "doubtful",
+                    f"text in {many(len(rows), 'cell')} of {name}, the first in line {lines[rows[0]]}: "
+                    f"\"{str(column.iloc[rows[0]])[:40]}\"",
+                    "taken as no value", row=int(lines[rows[0]]), column=name)
+
+
+def _temperature(raw, plan, channel, numbers, wishes, account):
+    count = len(raw)
+    if "temp" not in numbers:
+        nothing = np.full(count, np.nan)
+        return nothing, nothing, ""
+    values = numbers["temp"]
+    unit = _unit(values, raw, plan, channel, wishes, account)
+    codes = np.array([], dtype=int)
+    if isinstance(unit, str):
+        codes = missing_codes(values, "temp", unit)
+        celsius = to_celsius(values, unit)
+    else:
+        celsius = values.copy()
+        for letter in ("F", "K"):
+            mine = unit == letter
+            celsius[mine] = to_celsius(values[mine], letter)
+    logged = celsius
+    if len(codes):
+        celsius = celsius.copy()
+        celsius[codes] = np.nan
+        shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
+        account.say("doubtful",
+                    f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
+                    "marked missing code; temp_c is left empty")
+    return celsius, logged, unit
+
+
+def _unit(values, raw, plan, channel, wishes, account):
+    """Unit letter of the temperatures, or one letter a row where the file has a unit column."""
+    if wishes.temp_unit:
+        unit = str(wishes.temp_unit).strip(" °").upper()[:1]
+        if unit not in ("C", "F", "K"):
+            raise HatchkitError(f"temp_unit is {wishes.temp_unit!r}; write \"C\", \"F\" or \"K\".")
+        return unit
+    if plan.unit is not None:
+        letters = row_units(raw[plan.unit])
+        known = set(letters) - {"", "%"}
+        if known:
+            return letters if len(known) > 1 else known.pop()
+    said = channel.units.get("temp", "") or plan.unit_above
+    guess, sure = unit_from_range(values)
+    if said and (said == guess or not sure):
+        return said
+    mend = "write temp_unit = \"C\" or \"F\" under [sensors] in season.toml"
+    if said:
+        account.ask(channel.name, "temperature K" if guess == "K" else f"temperature °{guess}", list(UNIT_CHOICES),
+                    np.isfinite(values).sum(), "log_unit")
+        account.say("doubtful", f"{channel.name} is headed °{said} but its values can only be "
+                    f"{'K' if guess == 'K' else '°' + guess}", f"read as {guess}", mend, column=channel.name)
+    elif sure:
+        account.say("note", f"{channel.name} has no unit; its middle value is {np.nanmedian(values):.1f}"
+                    if np.isfinite(values).any() else f"{channel.name} has no unit",
+                    f"read as {'K' if guess == 'K' else '°' + guess}", column=channel.name)
+    else:
+        account.ask(channel.name, f"temperature °{guess}", list(UNIT_CHOICES), np.isfinite(values).sum(), "log_unit")
+        account.say("doubtful", f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
+                    f"read as °{guess}", mend, column=channel.name)
+    return guess

@@ -1,0 +1,149 @@
+"""Which column is what? The words of the headings decide and the values check; without headings the behaviour decides.
+
+Behaviour is a doubt with a question, never a silent choice.
+"""
+
+from __future__ import annotations
+
+import re
+
+from hatchkit.problems import HatchkitError
+from hatchkit.records.logs import behaviour, told
+from hatchkit.records.logs.column import column_of, legend_of
+from hatchkit.records.logs.guess import by_behaviour_of
+from hatchkit.records.logs.head import Head
+from hatchkit.records.logs.names import (
+    MEASURES,
+    plain,
+    role_of,
+)
+from hatchkit.records.logs.pairs import channels_of, one_statistic
+from hatchkit.records.logs.plan import CHOICES, Column, Plan
+from hatchkit.records.logs.stamps import kind_of
+from hatchkit.records.logs.when import hours_of, stamp_columns, unit_above
+
+
+def plan_columns(head: Head, answers=None, only=None) -> Plan:
+    """Decide what each column of the file is.
+
+    Parameters
+    ----------
+    head : Head
+    answers : dict, optional
+        Heading -> one of `CHOICES`.
+    only : set of int, optional
+        Columns of one block, see `blocks`.
+
+    Raises
+    ------
+    HatchkitError
+        Where there is no stamp or nothing to read.
+    """
+    if head.separator == "," and head.header and _split_decimals(head):
+        raise HatchkitError("a comma parts both its columns and its decimals, without quotes, so they cannot be "
+                            "told apart; export it with semicolons or with decimal points")
+    legend = legend_of(head.preamble)
+    columns = [column_of(head, n, legend) for n in range(head.width)]
+    for column in columns if only is not None else ():
+        if column.n not in only:
+            column.name, column.role, column.unit, column.cells, column.values = "", "", "", [], column.values[:0]
+    plan = stamp_columns(columns, head)
+    taken = {*plan.stamp, *plan.parts.values()}
+    free = [column for column in columns if column.n not in taken]
+    hours = hours_of(columns, plan)
+    for column in free:
+        column.role = _settled(column, hours)
+    _name_turns(free)
+    _take_answers(free, answers or {})
+    if any(c.role in ("temp", "rh") for c in free):
+        for column in free:
+            column.role = "other" if column.role == "value" else column.role
+    for role in ("unit", "probe", "quantity"):
+        setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
+    if not any(c.role in ("temp", "wet_bulb", "value") for c in free):
+        by_behaviour_of(plan, head, columns, free)
+    plan.text = [c.n for c in free if c.role == "text"]
+    measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
+    if not any(c.role in ("temp", "rh", "value") for c in measures):
+        raise HatchkitError("it has dates and times but no column of temperature or humidity"
+                            + _headings_seen(head))
+    plan.channels, plan.unit_above = channels_of(measures), unit_above(head.preamble)
+    for channel in plan.channels:
+        if "rh" in channel.columns:
+            channel.columns = {key: n for key, n in channel.columns.items() if key in ("temp", "rh")}
+    if head.shifted:
+        plan.said.append(told.shifted_heading())
+    read = {n for channel in plan.channels for n in channel.columns.values()}
+    plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text",
+                                                                           "record")
+                   and any(c.cells)]
+    return plan
+
+
+def _headings_seen(head: Head) -> str:
+    return f"; its headings are {', '.join(name for name in head.header if name)[:150]}" if head.header else ""
+
+
+def _split_decimals(head: Head) -> bool:
+    """Whether every number of the readings seems to be cut at its decimal comma."""
+    row = head.sample[0]
+    stamps = sum(kind_of(cell) != "" for cell in row)
+    names = len([name for name in head.header if name])
+    numbers = len(row) - stamps
+    return numbers >= 2 and numbers == 2 * (names - stamps) and all(
+        cell.lstrip("-").isdigit() for row in head.sample[:50] for cell in row if not kind_of(cell))
+
+
+def _name_turns(free: list) -> None:
+    """An unnamed column of few words that change from line to line: sensors that take turns."""
+    if any(column.role == "probe" for column in free):
+        return
+    for column in free:
+        cells = [cell for cell in column.cells if cell]
+        if column.role == "text" and 2 <= len(set(cells)) <= 12 and len(cells) > 10 and role_of(column.name) == "" and (
+                sum(a != b for a, b in zip(cells, cells[1:], strict=False)) > 0.3 * len(cells)):
+            column.role = "probe"
+            return
+
+
+def _settled(column: Column, hours: list) -> str:
+    """The role of a column once its cells have been looked at."""
+    role, filled = column.role, [cell for cell in column.cells if cell]
+    decimal = any(re.search(r"\d[.,]\d", cell) for cell in filled)
+    distinct = len(set(filled))
+    if role in ("rh", "temp") and column.numeric and not column.unit and len(plain(column.name)) <= 2 and (
+            behaviour.is_hour(column.values) or _same_hours(column, hours)):
+        return "hour"  # "hr" is an hour or, in French, humidity
+    if role in ("probe", "machine", "text", "quantity", "unit", "record") and column.numeric:
+        if decimal and role in ("probe", "machine", "quantity"):
+            return "temp" if column.unit else ""
+        if behaviour.counts_up(column.values) or distinct > max(12, len(filled) // 3):
+            return "record" if not decimal else ""
+    if role in ("probe", "machine", "quantity") and len(filled) < len(column.cells) // 2:
+        return "record"  # a serial number beside the first reading only
+    if role in ("probe", "machine") and distinct > max(12, len(filled) // 2):
+        return "text"
+    if role == "machine":
+        return "probe"
+    if role == "" and column.unit and column.numeric:
+        return "temp"
+    if role in ("mean", "minimum", "maximum", "spread"):
+        return "temp" if column.unit else "other"
+    if role == "" and filled and not column.numeric:
+        return "text"
+    return role
+
+
+def _same_hours(column: Column, hours: list) -> bool:
+    pairs = [(cell, hour) for cell, hour in zip(column.cells, hours, strict=False) if cell and hour is not None]
+    return len(pairs) > 2 and sum(cell.lstrip("0") == str(hour or "") for cell, hour in pairs) > 0.9 * len(pairs)
+
+
+def _take_answers(free: list, answers: dict) -> None:
+    for column in free:
+        choice = answers.get(column.name or f"column {column.n + 1}")
+        if choice in CHOICES:
+            column.role = {"t": "temp", "h": "rh", "n": "other"}[choice[0]]
+            column.unit = choice[-1] if choice[0] == "t" else ""
+
+

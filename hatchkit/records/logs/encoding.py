@@ -1,0 +1,146 @@
+"""Which encoding is a text in? UTF-8 where it can be; else the code page in which its headings and units make sense."""
+
+from __future__ import annotations
+
+import codecs
+import re
+
+from hatchkit.problems import HatchkitError
+from hatchkit.records.logs.names import role_of, spelt_words, unit_of
+
+#: Code pages of the languages of the headings, the likeliest first.
+_PAGES = ("cp1252", "cp1250", "cp1257", "cp1254", "cp1253", "cp1251", "cp1255", "cp1256", "iso8859_2", "cp850", "cp852",
+          "cp437", "mac_roman", "gb18030", "big5", "shift_jis", "euc_kr")
+_LOOK = 65_536
+
+
+def as_utf8(data: bytes) -> tuple[bytes, str, list]:
+    """The same text as UTF-8 without a byte order mark.
+
+    Returns
+    -------
+    data : bytes
+    encoding : str
+    doubts : list of (encoding, line number from 1, as read, as the other encoding has it)
+        Other code pages in which a heading or a unit would read otherwise and as well.
+
+    Raises
+    ------
+    HatchkitError
+        Where the bytes are no text.
+    """
+    start = data[:_LOOK]
+    if start.startswith(b"%PDF"):
+        raise HatchkitError("it is a PDF, not a text file; export the log as CSV")
+    if start.startswith(b"\xef\xbb\xbf"):
+        data, start = data[3:], start[3:]
+    elif (name := _wide(start)) is not None:
+        text = data.decode(name, "replace").lstrip("\ufeff")
+        return text.encode(), name, []
+    binary = sum(start.count(bytes([code])) for code in range(32) if code not in (0, 9, 10, 12, 13, 26, 27))
+    if binary > len(start) // 100:
+        raise HatchkitError("it holds bytes that are no text")
+    if data.isascii():
+        return data, "ascii", []
+    try:
+        _check_utf8(data)
+        return data, "utf-8", []
+    except UnicodeDecodeError:
+        good = len(re.findall(rb"[\xc2-\xf4][\x80-\xbf]+", data[:_LOOK]))
+        bad = data[:_LOOK].decode("utf-8", "replace").count("\ufffd")
+        if good > 3 * bad or data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8",
+                                                                                     "replace") and bad <= 1 <= good:
+            # A few broken characters in a text that is UTF-8 otherwise.
+            return data.decode("utf-8", "replace").encode(), "utf-8", []
+    page, doubts = _code_page(data)
+    return data.decode(page, "replace").encode(), page, doubts
+
+
+def _check_utf8(data: bytes) -> None:
+    """UnicodeDecodeError where the bytes are not UTF-8; pieces in plain ASCII, which most are, cost next to nothing."""
+    decoder = codecs.getincrementaldecoder("utf-8")()
+    for start in range(0, len(data), 1_000_000):
+        piece = data[start: start + 1_000_000]
+        if not piece.isascii() or decoder.getstate()[0]:
+            decoder.decode(piece)
+    decoder.decode(b"", True)
+
+
+def _wide(start: bytes) -> str | None:
+    """UTF-16 or UTF-32, with or without a mark."""
+    for mark, name in ((b"\xff\xfe\0\0", "utf-32"), (b"\0\0\xfe\xff", "utf-32"), (b"\xff\xfe", "utf-16"),
+                       (b"\xfe\xff", "utf-16")):
+        if start.startswith(mark):
+            return name
+    nuls = start.count(0)
+    if nuls <= len(start) // 4:
+        return None
+    order = [start[place::4].count(0) for place in range(4)]
+    quarter = len(start) // 5
+    if nuls > len(start) * 0.6:
+        names = ["utf-32-le"] if order[3] > quarter and order[0] < quarter else ["utf-32-be"]
+    else:
+        names = ["utf-16-le" if start[1::2].count(0) > nuls // 2 else "utf-16-be"]
+    for name in names:
+        text = start[: len(start) // 4 * 4].decode(name, "replace")[:2000]
+        if sum(c.isprintable() or c.isspace() for c in text) > 0.9 * len(text):
+            return name
+    return None
+
+
+def _code_page(data: bytes) -> tuple[str, list]:
+    """The code page whose headings and units make the most sense, and those that are as good but read otherwise."""
+    lines = [(number, line) for number, line in enumerate(data.split(b"\n", 400)[:400], 1) if not line.isascii()]
+    lines = lines[:60] or [(number, line) for number, line in enumerate(data.split(b"\n"),
+                                                                        1) if not line.isascii()][:60]
+    texts = {}
+    for page in _PAGES:
+        try:
+            texts[page] = [line.decode(page).strip() for _, line in lines]
+        except UnicodeDecodeError:
+            continue
+    if not texts:
+        return "cp1252", []
+    scores = {page: sum(map(_sense, found)) for page, found in texts.items()}
+    best = [page for page in scores if scores[page] == max(scores.values())]
+    likely = _likeliest(b"\n".join(line for _, line in lines), best) if len(best) > 1 else best[0]
+    doubts = []
+    for page in best:
+        for (number, _), one, two in zip(lines, texts[likely], texts[page], strict=True):
+            if _meaning(one) != _meaning(two):
+                doubts.append((page, number, one, two))
+                break
+    return likely, doubts
+
+
+def _likeliest(sample: bytes, pages: list) -> str:
+    """Of equally good pages the first of the list, unless the letters themselves speak for another."""
+    if pages[0] == "cp1252":
+        return pages[0]
+    from charset_normalizer import from_bytes
+
+    found = from_bytes(sample, cp_isolation=list(pages)).best()
+    return found.encoding if found is not None and found.encoding in pages else pages[0]
+
+
+def _cells(text: str) -> list:
+    return [cell.strip(' "') for cell in re.split(r"[;,\t|]", text)]
+
+
+def _meaning(text: str) -> list:
+    return [(role_of(cell), unit_of(cell), re.sub(r"[^\d.,+-]", "", cell)) for cell in _cells(text) if len(cell) < 80]
+
+
+def _sense(text: str) -> int:
+    """Points for degree signs before a unit and words that are known; none for marks that no heading holds."""
+    points = 3 * len(re.findall(r"°\s?[CFK](?![a-z])",
+                                text)) - 2 * len(re.findall(r"[^\W\d_]°|[¦¨©«®±»¿×¡¢¤¥¬¯¸ˇ˘˛˝]", text))
+    points -= 2 * len(re.findall(r"[\u2500-\u259f\x80-\x9f]|[a-z][A-ZÀ-Þ]|[^\x00-\x7f][A-Z][a-z]", text))
+    for cell in _cells(text):
+        bare = re.sub(r"\s*[\[(].*", "", cell).lower()
+        points += not cell.isascii() and any(word in spelt_words() for word in (bare,
+                                                                                *bare.split()) if not word.isascii())
+        if not cell.isascii() and role_of(cell):
+            points += 2 + 2 * bool(re.fullmatch(r"[\w.\s]+(?:[\[(].*)?", cell)) * (role_of(re.sub(r"[\[(].*", "",
+                                                                                                  cell)) != "")
+    return points

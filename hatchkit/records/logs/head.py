@@ -1,0 +1,246 @@
+"""How is a log laid out? Separator, decimal mark, headings, and the line on which the readings begin.
+
+Judged from the first lines; the whole is then parsed once with what was decided here.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+
+from hatchkit.problems import HatchkitError
+from hatchkit.records.logs.cells import is_number, split_line
+from hatchkit.records.logs.headings import heading_lines, headings_of, is_shifted
+from hatchkit.records.logs.names import part_of_time, role_of
+from hatchkit.records.logs.stamps import kind_of
+
+HEAD_BYTES = 65_536
+_MOST_PREAMBLE = 200
+_PLAIN_HEAD = 120
+SEPARATORS = (";", "\t", "|", ",", " ")
+NAMES = {";": "semicolon", "\t": "tab", "|": "bar", ",": "comma", " ": "spaces"}
+
+
+@dataclass(frozen=True)
+class Head:
+    """How one log is written; `first` and `header_lines` count lines from 0.
+
+    Attributes
+    ----------
+    header : list of str or None
+        One name for each column; None where the log has no headings.
+    units : list of str
+        Cells of the line of units below the headings; empty where there is none.
+    dated_by : str
+        "stamp" (a date in each line), "parts" (year, month, day in columns), "clock" (only the time of day), "serial"
+        (a spreadsheet's number of the day) or "since" (counted from the start).
+    shifted : bool
+        One name fewer than cells: the line numbers at the left have none.
+    """
+
+    separator: str
+    decimal: str
+    width: int
+    first: int
+    header: list | None
+    header_lines: list
+    units: list
+    preamble: list
+    sample: list
+    quoted: bool
+    spaced: bool = False
+    dated_by: str = "stamp"
+    shifted: bool = False
+    texts: list = field(default_factory=list)
+
+
+def read_head(data: bytes) -> Head:
+    """Decide how the UTF-8 text `data` is laid out.
+
+    Raises HatchkitError saying why it is no sensor log. A file with headings and no line below them gives a Head whose
+    `sample` is empty.
+    """
+    text = data[:HEAD_BYTES].decode("utf-8", "ignore").lstrip("\ufeff")
+    lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    if len(data) > HEAD_BYTES:
+        lines = lines[:-1] or lines
+    best = _best_cut(lines[:_PLAIN_HEAD])
+    # A file whose first lines are nearly all readings has shown what it is; any other is looked at further down.
+    if best is None or best.score[0] < 0.8 * _PLAIN_HEAD:
+        lines = lines[: _MOST_PREAMBLE + 150]
+        best = _best_cut(lines)
+    else:
+        lines = lines[:_PLAIN_HEAD]
+    if best is None:
+        return _head_without_readings(lines)
+    cells, width = best.cells, best.width
+    first = next(number for number in best.good if abs(len(cells[number]) - width) <= 1)
+    first = _first_stamped(cells, first) if best.dated_by == "stamp" else first
+    if first > _MOST_PREAMBLE:
+        raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
+    sample = [cells[number] for number in best.good if number >= first]
+    block = heading_lines(cells, first, width)
+    names, units = headings_of(cells, block, lines, best.separator, sample)
+    shifted = bool(names) and is_shifted(names, sample)
+    names = ["", *names] if shifted else names
+    return Head(separator=best.separator, decimal=_decimal(sample, best.separator), width=max(width, len(sample[0])),
+                first=first, header_lines=block if names else [], units=["", *units] if shifted and units else units,
+                header=names or None, preamble=lines[: block[0] if names and block else first], sample=sample,
+                quoted='"' in "".join(lines[first:]),
+                spaced=any(best.separator + " " in line for line in lines[first:]),
+                dated_by=best.dated_by, shifted=shifted)
+
+
+@dataclass(frozen=True)
+class _Cut:
+    score: tuple
+    separator: str
+    cells: list
+    good: list
+    width: int
+    dated_by: str
+
+
+def _best_cut(lines: list) -> _Cut | None:
+    """The separator that gives the most lines of readings of one width; None where no separator gives any."""
+    for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("serial", None),
+                              ("since", None), ("stamp", _has_stamp_only)):
+        best = None
+        for separator in SEPARATORS:
+            # Blanks part the columns only where nothing else does in most lines.
+            if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
+                continue
+            cells = [split_line(line, separator) for line in lines]
+            below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
+            good = below(cells) if below else [
+                number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
+            if not good or dated_by == "clock" and len(good) < 3:
+                continue
+            widths = [len(cells[number]) for number in good]
+            usual = max(set(widths), key=widths.count)
+            score = (widths.count(usual), len(good))
+            if best is None or score > best.score:
+                best = _Cut(score, separator, cells, good, usual, dated_by)
+        if best:
+            return best
+    return None
+
+
+def _has_stamp(cells: list, blanks_too: bool = False) -> bool:
+    kinds = [kind_of(cell) for cell in cells]
+    if not any(kind in ("both", "date", "epoch") for kind in kinds):
+        return False
+    rest = [cell for cell, kind in zip(cells, kinds, strict=True) if kind in ("", "epoch")]
+    if sum(kind == "epoch" for kind in kinds) == len(rest):
+        return len(rest) > 1
+    return any(is_number(cell) for cell in rest if kind_of(cell) == "") or (
+        blanks_too and len(rest) > 0 and all(cell == "" or not re.search(r"\d", cell) for cell in rest))
+
+
+def _has_stamp_only(cells: list) -> bool:
+    return _has_stamp(cells, True)
+
+
+def _has_clock(cells: list) -> bool:
+    kinds = [kind_of(cell) for cell in cells]
+    return kinds.count("time") == 1 and any(is_number(cell) for cell, kind in zip(cells, kinds,
+                                                                                  strict=True) if not kind)
+
+
+def parts_of(row: list) -> dict:
+    """Part of the date or time -> column, for a line of headings such as year, month, day, hour."""
+    found = {}
+    for n, cell in enumerate(row):
+        if part := part_of_time(cell):
+            found.setdefault(part, n)
+    return found
+
+
+def _below_parts(cells: list) -> list:
+    for number, row in enumerate(cells):
+        places = parts_of(row)
+        if {"year", "month", "day"} <= set(places):
+            return [n for n, line in enumerate(cells) if n > number and len(line) > len(places) and all(
+                p < len(line) and re.fullmatch(r"\d{1,4}(?:\.0+)?", line[p]) for p in places.values())]
+    return []
+
+
+def _below_serials(cells: list) -> list:
+    """Lines below a heading of stamps that hold a spreadsheet's numbers of the day (45719.5)."""
+    for number, row in enumerate(cells[:60]):
+        at = next((n for n, cell in enumerate(row) if role_of(cell) in ("stamp", "date", "time")), None)
+        if at is not None and any(role_of(cell) in ("temp", "rh") for cell in row):
+            return [n for n, line in enumerate(cells) if n > number and at < len(line)
+                    and re.fullmatch(r"[2-6]\d{4}(?:[.,]\d+)?", line[at])]
+    return []
+
+
+def _below_numbers(cells: list) -> list:
+    """Lines of numbers below a heading that names a temperature or humidity and no date."""
+    for number, row in enumerate(cells[:60]):
+        if any(role_of(cell) in ("temp", "rh") for cell in row if not re.search(r"\d{3}", cell)):
+            return [n for n, line in enumerate(cells) if n > number and any(line)
+                    and all(is_number(cell) or cell == "" for cell in line)]
+    return []
+
+
+def _first_stamped(cells: list, first: int) -> int:
+    """The first of the lines above `first` that are readings too, though their values are missing.
+
+    A header that was written once more among them does not stop the search.
+    """
+    kinds = [kind_of(cell) for cell in cells[first]]
+    at = [n for n, kind in enumerate(kinds) if kind in ("both", "date", "epoch")][:1]
+    for number in range(first - 1, -1, -1):
+        row = cells[number]
+        if not any(row):
+            continue
+        if all(n < len(row) and kind_of(row[n]) == kinds[n] for n in at) and len(row) > 1:
+            first = number
+        elif row not in cells[:number]:
+            break
+    return first
+
+
+_COMMA, _DOT = re.compile(r"[+-]?\d*,\d+"), re.compile(r"[+-]?\d*\.\d+")
+
+
+def _decimal(sample: list, separator: str) -> str:
+    cells = [cell for row in sample for cell in row if not kind_of(cell)]
+    commas = sum(bool(_COMMA.match(cell)) for cell in cells)
+    dots = sum(bool(_DOT.match(cell)) for cell in cells)
+    return "," if commas > dots else "."
+
+
+def _head_without_readings(lines: list) -> Head:
+    """A Head without readings where some line is a header and nothing stands below; else HatchkitError says why not."""
+    for number, line in enumerate(lines[:60]):
+        for separator in SEPARATORS:
+            cells = split_line(line, separator)
+            roles = [role_of(cell) for cell in cells if cell]
+            if any(role in ("stamp", "date", "time") for role in roles) and any(
+                    role in ("temp", "rh", "wet_bulb", "value") for role in roles):
+                below = [n for n in range(number + 1, len(lines)) if re.search(r"\d", lines[n])]
+                if not below:
+                    return Head(separator, ".", len(cells), number + 1, cells, [number], [], lines[:number], [], False)
+                raise HatchkitError(f"line {number + 1} has the headings of a log, but no line below it holds a date "
+                                    f"with a "
+                                    f"number; the first is line {below[0] + 1}: \"{lines[below[0]].strip()[:60]}\"")
+    if not any(line.strip() for line in lines):
+        raise HatchkitError("the file is empty")
+    number, why = _nearest(lines)
+    raise HatchkitError(f"no line of it holds both a date with a time and a number; {why}" + (
+        f", as in line {number + 1}: \"{lines[number].strip()[:60]}\"" if number is not None else ""))
+
+
+def _nearest(lines: list) -> tuple[int | None, str]:
+    """The line that comes nearest to a reading, and what it lacks."""
+    for number, line in enumerate(lines):
+        for separator in SEPARATORS:
+            kinds = [kind_of(cell) for cell in split_line(line, separator)]
+            if "both" in kinds or "date" in kinds:
+                return number, "there are dates without a number beside them"
+    for number, line in enumerate(lines):
+        if re.search(r"\d+[.,]\d", line):
+            return number, "there are numbers without a date"
+    return None, "there is neither"

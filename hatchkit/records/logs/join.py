@@ -1,0 +1,110 @@
+"""Readings of several files in one table; readings exported twice are merged, two loggers kept apart."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pandas as pd
+
+from hatchkit.problems import problem
+from hatchkit.spelling import many
+
+COLUMNS = ["incubator", "probe", "time", "temp_c", "rh_pct", "file", "doubt", "temp_logged_c"]
+
+
+def empty_readings() -> pd.DataFrame:
+    """A readings table without rows."""
+    frame = pd.DataFrame({name: pd.Series(dtype="str") for name in COLUMNS})
+    frame["time"] = pd.Series(dtype="datetime64[us, UTC]")
+    for name in ("temp_c", "rh_pct", "temp_logged_c"):
+        frame[name] = pd.Series(dtype=float)
+    return frame
+
+
+def join_files(parts) -> tuple[pd.DataFrame, list]:
+    """One table of several files; the same readings exported twice are merged, two loggers kept apart."""
+    rows, groups, joined = [], {}, {}
+    for part in parts:
+        for key, piece in _pieces(part):
+            groups.setdefault(key, []).append(piece)
+    if not groups:
+        return empty_readings(), []
+    for (incubator, probe), pieces in sorted(groups.items()):
+        kept, said = _join_probe(incubator, probe, pieces)
+        rows.extend(said)
+        for piece in kept:
+            joined.setdefault((incubator, piece["probe"].iloc[0]), []).append(piece)
+    whole = [_in_time(pieces) for _, pieces in sorted(joined.items())]
+    table = pd.concat(whole, ignore_index=True) if len(whole) > 1 else whole[0].reset_index(drop=True)
+    return table[COLUMNS], rows
+
+
+def _pieces(part):
+    """(incubator, probe) and the readings of it, for all that one file holds."""
+    if not len(part):
+        return []
+    names = [part[name].unique() for name in ("incubator", "probe")]
+    if all(len(found) == 1 for found in names):
+        return [((str(names[0][0]), str(names[1][0])), part)]
+    return [((str(incubator), str(probe)), piece) for (incubator, probe), piece in
+            part.groupby(["incubator", "probe"], sort=True)]
+
+
+def _in_time(pieces) -> pd.DataFrame:
+    """Readings of one probe from several files, in the order of time."""
+    table = pd.concat(pieces, ignore_index=True) if len(pieces) > 1 else pieces[0]
+    if table["time"].is_monotonic_increasing:
+        return table
+    return table.sort_values("time", kind="stable")
+
+
+def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
+    """Files that name the same probe: parts of one log, the same log twice, or two loggers."""
+    rows, kept = [], []
+    for part in pieces:
+        name, file = probe, part["file"].iloc[0]
+        for place, other in enumerate(kept):
+            if other["probe"].iloc[0] != name:
+                continue
+            share, count = _shared(other, part)
+            if not count:
+                continue
+            if share < 0.5:
+                name = f"{probe} ({Path(file).stem})"
+                rows.append(problem("note", file=file,
+                                    found=f"{file} and {other['file'].iloc[0]} overlap in time with "
+                                    f"different readings of {probe} in incubator {incubator}",
+                                    done=f"taken for two probes; this one is called {name}"))
+                continue
+            same = part["time"].isin(other["time"]) & pd.Series(
+                pd.MultiIndex.from_frame(part[["time", "temp_logged_c"]]).isin(
+                    pd.MultiIndex.from_frame(other[["time", "temp_logged_c"]])), index=part.index)
+            again = f"{many(int(same.sum()), 'reading')} of {probe} that also stand in {other['file'].iloc[0]}"
+            rows.append(problem("note", file=file, found=again, done="merged"))
+            part = part[~same]
+            clash = part["time"].isin(other["time"])
+            if clash.any():
+                rows.append(problem("doubtful", file=file,
+                                    found=f"{many(int(clash.sum()), 'reading')} of {probe} against other values "
+                                    f"at the same time in {other['file'].iloc[0]}",
+                                    done="both kept and marked \"repeated\"", mend="take the wrong file out"))
+                part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))
+                back = other["time"].isin(part.loc[clash, "time"]) & (other["doubt"] == "")
+                kept[place] = other.assign(doubt=other["doubt"].mask(back, "repeated"))
+        if len(part):
+            kept.append(part if name == probe else part.assign(probe=name))
+    return kept, rows
+
+
+def _shared(one, two) -> tuple[float, int]:
+    """Of the shorter log in the time both cover: share of readings that the other holds too, and their count."""
+    start, end = max(one["time"].min(), two["time"].min()), min(one["time"].max(), two["time"].max())
+    if start > end:
+        return 0.0, 0
+    a, b = (part[(part["time"] >= start) & (part["time"] <= end)] for part in (one, two))
+    if not len(a) or not len(b):
+        return 0.0, 0
+    short, long = (a, b) if len(a) <= len(b) else (b, a)
+    same = pd.MultiIndex.from_frame(short[["time", "temp_logged_c"]]).isin(
+        pd.MultiIndex.from_frame(long[["time", "temp_logged_c"]]))
+    return float(same.mean()), len(short)

@@ -1,0 +1,155 @@
+"""What became of every line of a sensor file, so that none is lost without a word.
+
+Lines counted here add up: lines in the file = lines with readings + lines named in problems
+(+ the header line, of which no word is said where it is the only one above the readings).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import problem
+from hatchkit.records.logs import told
+from hatchkit.records.logs.cells import is_number
+from hatchkit.records.logs.names import role_of
+from hatchkit.records.told import local_minute
+
+
+@dataclass
+class Account:
+    """Lines of one file by what became of them, and the problem rows that say so.
+
+    `zone` is that of the person's wall clock, in which messages give times. `shift` is -1 where a line was put above
+    the file's own; `first_line` the number of lines above this section. `questions` are rows of the questions table,
+    `facts` what the overview of the logs shows.
+    """
+
+    file: str
+    lines: dict = field(default_factory=dict)
+    rows: list = field(default_factory=list)
+    zone: str | None = None
+    shift: int = 0
+    first_line: int = 0
+    questions: list = field(default_factory=list)
+    facts: dict = field(default_factory=dict)
+
+    def _at(self, row):
+        return None if row is None else int(row) + self.shift + self.first_line
+
+    def tell(self, said, *, row=None, column="") -> None:
+        """Add a problem row that `told` made: severity, found, done, mend and perhaps a line."""
+        severity, found, done, mend, *line = said
+        self.say(severity, found, done, mend, row=line[0] if line else row, column=column)
+
+    def ask(self, heading, taken, choices, rows_changed, code) -> None:
+        """Add a question: what `heading` was taken for and what else it could be."""
+        self.questions.append(dict(file=self.file, sheet="", heading=heading, taken=taken, choices=choices,
+                                   rows_changed=int(rows_changed), code=code))
+
+    def add(self, other: Account) -> None:
+        """Take over what another account of the same file holds."""
+        for kind, number in other.lines.items():
+            self.lines[kind] = self.lines.get(kind, 0) + number
+        self.rows.extend(other.rows)
+        self.questions.extend(other.questions)
+        self.facts = {**self.facts, **other.facts}
+
+    def say(self, severity, found, done, mend="", *, row=None, column="") -> None:
+        """Add a problem row that stands for no line of its own."""
+        self.rows.append(problem(severity, found=found, done=done, mend=mend, file=self.file,
+                                 row=self._at(row), column=column))
+
+    def clock(self, time) -> str:
+        """A time (datetime64, UTC) as the person's wall clock shows it; "UTC" is added where no zone is known."""
+        return local_minute(time, self.zone)
+
+    def count(self, kind, severity, number, done, mend="", *, first=None, example="") -> None:
+        """Account for `number` lines of one kind (for example "blank lines") with one problem row."""
+        number = int(number)
+        if not number:
+            return
+        self.lines[kind] = self.lines.get(kind, 0) + number
+        words = f"{number} {kind if number != 1 else kind.replace('lines', 'line', 1)}"
+        if first is not None and number > 1:
+            words += f", the first in line {self._at(first)}"
+        if example:
+            words += f": \"{example[:60]}\""
+        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file,
+                                 row=self._at(first)))
+
+
+
+def line_text(data: bytes, line: int) -> str:
+    """Text of one line, counted from 0."""
+    ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    start = 0 if line == 0 else int(ends[line - 1]) + 1
+    stop = int(ends[line]) if line < len(ends) else len(data)
+    return data[start:stop].decode("utf-8", "replace").strip()
+
+
+def blank_rows(raw) -> np.ndarray:
+    """Rows in which every column that is used is empty."""
+    blank = np.ones(len(raw), dtype=bool)
+    for name in raw.columns:
+        column = raw[name]
+        empty = column.isna().to_numpy(copy=True)
+        if column.dtype.kind not in "fiuM":
+            rows = np.flatnonzero(~empty & blank)
+            empty[rows] = [not str(cell).strip(" \x00\x1a") for cell in column.iloc[rows]]
+        blank &= empty
+        if not blank.any():
+            break
+    return blank
+
+
+def as_text(column) -> np.ndarray:
+    """A column as an array of str and NaN."""
+    values = column.to_numpy(dtype=object)
+    if column.dtype.kind in "fiu":
+        return np.array([np.nan if pd.isna(v) else format(v, "g") for v in values], dtype=object)
+    return values
+
+
+def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
+    """Which lines hold readings; the others are counted by kind."""
+    good = ~np.isnat(stamps.local)
+    if good.all():
+        return good
+    bad = np.flatnonzero(~good)
+    blank = bad[blank_rows(raw.iloc[bad])]
+    lines = {int(row): "" for row in blank}
+    account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
+    headers = [] if not head.header_lines or account.shift else [line_text(data, n) for n in head.header_lines]
+    kinds: dict = {"repeated header lines": [], "lines of text without a time": [],
+                   "lines with a value but no time that can be read": []}
+    numbers = [n for channel in plan.channels for n in channel.columns.values()]
+    for row in bad:
+        if int(row) in lines:
+            continue
+        text = line_text(data, head.first + int(row)) if len(bad) < 2000 else ""
+        kinds[_kind_of_line(text, headers, raw, row, numbers)].append(int(row))
+    for kind, rows in kinds.items():
+        lost = kind.startswith("lines with a value")
+        account.count(kind, "lost" if lost else "note", len(rows), "left out",
+                      told.mend_date(stamps.reasons.get(rows[0], "")) if lost and rows else "", first=_line(head, rows),
+                      example=line_text(data, head.first + rows[0]) if rows else "")
+    return good
+
+
+def _kind_of_line(text, headers, raw, row, numbers) -> str:
+    if text and text in headers:
+        return "repeated header lines"
+    values = [raw[n].iloc[row] for n in numbers]
+    has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v)
+                     for v in values)
+    first = text.split(" ")[0].split(";")[0].split(",")[0].split("\t")[0]
+    if has_number and role_of(first) not in ("summary", "mean", "minimum", "maximum", "spread"):
+        return "lines with a value but no time that can be read"
+    return "lines of text without a time"
+
+
+def _line(head, rows):
+    return head.first + int(rows[0]) + 1 if len(rows) else None

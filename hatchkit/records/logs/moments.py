@@ -1,0 +1,70 @@
+"""When was each line written? Every way in which a log says so, put to the one reader of times."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import HatchkitError
+from hatchkit.records import times
+from hatchkit.records.logs import stamps as _stamps
+from hatchkit.records.logs.lines import as_text
+from hatchkit.records.logs.since import moments
+
+
+def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
+    if plan.parts:
+        return _stamps.read_parts(raw, plan.parts)
+    if plan.since:
+        column = plan.stamp[0] if plan.stamp else None
+        name = head.header[column] if head.header and column is not None and column < len(head.header) else ""
+        return _in_years(moments(raw, column, name, head.preamble))
+    first = raw[plan.stamp[0]]
+    if first.dtype.kind == "M":
+        return _in_years(first.to_numpy().astype("datetime64[us]", copy=False))
+    if plan.epoch:
+        return _stamps.read_epoch(pd.to_numeric(first, errors="coerce").to_numpy())
+    texts = as_text(first)
+    if plan.clock_only:
+        day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
+        if day is None:
+            raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the "
+                                "name of "
+                                "the file name one day; write the day into the name of the file")
+        return _stamps.read_clocks(texts, day)
+    if plan.serial:
+        found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
+        return _stamps.Stamps(found.moments)
+    clocks = None
+    if len(plan.stamp) > 1:
+        clocks = as_text(raw[plan.stamp[1]])
+        texts = _days_below(texts, clocks)
+        if len(plan.stamp) > 2:
+            half = as_text(raw[plan.stamp[2]])
+            clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
+                               for a, b in zip(clocks, half, strict=True)], dtype=object)
+    return _stamps.read_stamps(texts, clocks, day_first=wishes.day_first, spans=wishes.spans, others=wishes.others,
+                               year=_stamps.year_above(head.preamble, name))
+
+
+def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:
+    """Days that are written only beside the first of their readings, as people do in spreadsheets."""
+    blank = np.array([not isinstance(text, str) or not text.strip() for text in texts])
+    timed = np.array([isinstance(clock, str) and _stamps.kind_of(clock) == "time" for clock in clocks])
+    if (blank & timed).sum() < 0.3 * len(texts) or blank[:1].any():
+        return texts
+    last = np.maximum.accumulate(np.where(blank, 0, np.arange(len(texts))))
+    return np.where(blank & timed, texts[last], texts)
+
+
+def _in_years(local: np.ndarray) -> _stamps.Stamps:
+    """Times that the parser read; a year that no log has is no time."""
+    low, high = np.datetime64("1900-01-01", "us"), np.datetime64("2101-01-01", "us")
+    if len(local) and (np.fmin.reduce(local) < low or np.fmax.reduce(local) >= high):
+        odd = (local < low) | (local >= high)
+        local = local.copy()
+        local[odd] = np.datetime64("NaT", "us")
+        return _stamps.Stamps(local, reasons={int(row): "year" for row in np.flatnonzero(odd)})
+    return _stamps.Stamps(local)

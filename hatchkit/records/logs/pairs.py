@@ -1,0 +1,74 @@
+"""Which humidity goes with which temperature, and which of mean, lowest and highest is the reading?"""
+
+from __future__ import annotations
+
+import re
+
+from hatchkit.records.logs import told
+from hatchkit.records.logs.names import name_rest, probe_name, unit_of
+from hatchkit.records.logs.plan import Channel, Plan
+
+
+def one_statistic(measures: list, plan: Plan) -> list:
+    """Of mean, lowest and highest of one quantity the mean (or the reading itself) is kept."""
+    kept = []
+    for column in measures:
+        same = [c for c in measures if c.role == column.role and name_rest(c.name) == name_rest(column.name)]
+        readings = [c for c in same if c.statistic == ""] or [c for c in same if c.statistic == "mean"]
+        if column.statistic == "spread" or (readings and column.statistic not in ("", "mean")) or (
+                column.statistic == "mean" and any(c.statistic == "" for c in same)):
+            continue
+        kept.append(column)
+    extremes = [c for c in kept if c.statistic in ("minimum", "maximum") and c.role == "temp"]
+    if extremes:
+        plan.said.append(told.only_extremes([c.name for c in extremes]))
+    return kept
+
+
+def channels_of(measures: list) -> list:
+    temps = [c for c in measures if c.role in ("temp", "value")]
+    for column in list(temps[1:]):
+        twins = [t for t in temps if t.n < column.n and name_rest(t.name) == name_rest(column.name)]
+        if column.unit and any(t.unit and t.unit != column.unit for t in twins):
+            # The same temperature once more in the other unit.
+            temps.remove(column)
+            measures = [m for m in measures if m is not column]
+    names = {c.n: c.name for c in measures}
+    if not any(c.unit for c in temps) and len({unit_of(c.name, bare=True) for c in temps}) == 1:
+        for column in temps:
+            column.unit = unit_of(column.name, bare=True)
+            names[column.n] = re.sub(r"\s[CFK]$", "", column.name.strip()) if column.unit else column.name
+    labels = [probe_name(names[t.n]) for t in temps]
+    channels = [Channel(_once(labels, i) or f"channel {i + 1}", {"temp": t.n}, {"temp": t.unit},
+                        {"temp": t.scale}) for i, t in enumerate(temps)]
+    turns = _turns(measures)
+    for column in (c for c in measures if c not in temps):
+        role = column.role
+        free = [c for c in channels if role not in c.columns]
+        same = [c for c in free if "temp" in c.columns
+                and name_rest(column.name) == name_rest(names[c.columns["temp"]])]
+        before = [c for c in free if c.columns.get("temp", 10**6) < column.n]
+        # The partner has the same words apart from the quantity; else it is the temperature just left of it; else the
+        # first that lacks this quantity.
+        partner = (same or (before[-1:] if turns else free if role == "rh" or len(channels) == 1 else []) or [None])[0]
+        if partner is None and role == "rh":
+            partner = free[0] if free and len(free) == 1 else Channel(
+                probe_name(column.name) or f"channel {len(channels) + 1}")
+            if partner not in channels:
+                channels.append(partner)
+        if partner is not None:
+            partner.columns[role], partner.units[role] = column.n, column.unit
+            partner.scales[role] = column.scale
+    return channels
+
+
+def _turns(measures: list) -> bool:
+    order = [c.role for c in measures if c.role in ("temp", "rh", "value")]
+    return order.count("temp") == order.count("rh") and order[::2] == ["temp"] * (len(order) // 2)
+
+
+def _once(names: list, i: int) -> str:
+    """The i-th name; where the same text stands above several columns, with its place in the order."""
+    if not names[i] or names.count(names[i]) == 1:
+        return names[i]
+    return f"{names[i]} {names[: i + 1].count(names[i])}"

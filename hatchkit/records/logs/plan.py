@@ -1,0 +1,78 @@
+"""What each column of a log is taken for: small values that the steps hand on."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+#: What a person can answer to "what is this column?".
+CHOICES = ("temperature °C", "temperature °F", "temperature K", "humidity %", "not used")
+
+
+@dataclass
+class Channel:
+    """One probe: its name, and the column number of each quantity it logs."""
+
+    name: str
+    columns: dict = field(default_factory=dict)
+    units: dict = field(default_factory=dict)
+    scales: dict = field(default_factory=dict)
+
+
+@dataclass
+class Plan:
+    """What each column is taken for; column numbers count from 0.
+
+    Attributes
+    ----------
+    stamp : list of int
+        The stamp; or date and time, and perhaps AM/PM.
+    parts : dict
+        year, month, day, hour ... -> column, where they stand apart.
+    epoch, clock_only : bool
+    channels : list of Channel
+    unit, probe, quantity : int or None
+        Columns that say of each line which unit, probe or quantity it has.
+    text, unused : list of int
+    said : list
+        Facts to tell (see `told`).
+    asked : list of (heading, taken, choices)
+        Questions.
+    """
+
+    stamp: list
+    parts: dict = field(default_factory=dict)
+    epoch: bool = False
+    clock_only: bool = False
+    serial: bool = False
+    since: bool = False
+    channels: list = field(default_factory=list)
+    unit: int | None = None
+    probe: int | None = None
+    quantity: int | None = None
+    text: list = field(default_factory=list)
+    unused: list = field(default_factory=list)
+    said: list = field(default_factory=list)
+    asked: list = field(default_factory=list)
+    by_behaviour: bool = False
+    unit_above: str = ""
+
+
+@dataclass
+class Column:
+    """What is known of one column from its heading and from its cells in the first lines."""
+
+    n: int
+    name: str
+    role: str
+    unit: str
+    statistic: str
+    cells: list
+    values: np.ndarray
+    scale: float = 1.0
+
+    @property
+    def numeric(self) -> bool:
+        filled = [cell for cell in self.cells if cell]
+        return bool(filled) and len(self.values) >= 0.5 * len(filled)

@@ -1,0 +1,279 @@
+"""Read one logger's file: any separator, decimal mark, encoding, order of dates, unit, layout and set of channels.
+
+The head of each text is looked at, everything is decided, and the whole is parsed once.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import numpy as np
+
+from hatchkit import problems as _problems
+from hatchkit.problems import HatchkitError
+from hatchkit.records.logs import told
+from hatchkit.records.logs.bulk import refuse_odd_bulk
+from hatchkit.records.logs.cells import split_line
+from hatchkit.records.logs.channels import channel_readings
+from hatchkit.records.logs.columns import plan_columns
+from hatchkit.records.logs.head import HEAD_BYTES, read_head
+from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
+from hatchkit.records.logs.lines import Account, sort_lines
+from hatchkit.records.logs.moments import times_of
+from hatchkit.records.logs.names import role_of
+from hatchkit.records.logs.parse import count_lines, parse_whole
+from hatchkit.records.logs.texts import texts_of
+from hatchkit.records.logs.when import blocks
+
+__all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
+_MOST_SECTIONS = 200
+
+
+@dataclass(frozen=True)
+class Wishes:
+    """What the person said about a file beforehand.
+
+    `answers` holds the answers to earlier questions: heading -> choice; `others` the orders of dates of other files.
+    """
+
+    timezone: str | None = None
+    temp_unit: str | None = None
+    day_first: bool | None = None
+    channel: str | None = None
+    pressure_kpa: float = 101.325
+    still_air: bool = False
+    spans: tuple = ()
+    mark: bool = True
+    shown_in: str | None = None
+    answers: dict = field(default_factory=dict)
+    others: tuple = ()
+
+
+def read_readings(path, *, timezone=None, temp_unit=None, day_first=None, channel=None):
+    """Read the readings of one logger file.
+
+    Parameters
+    ----------
+    path : path
+        Text (comma, semicolon, tab, bar or blanks between the columns, labelled lines, JSON), workbook, or archive of
+        those.
+    timezone : str, optional
+        Zone of the logger's clock, for example "Europe/Rome". Without it (and without one in the
+        file) the clock is taken as it stands.
+    temp_unit : {"C", "F", "K"}, optional
+        Unit of the temperatures; overrides what the file says.
+    day_first : bool, optional
+        Order of day and month where the file leaves it open.
+    channel : str, optional
+        Read this probe only.
+
+    Returns
+    -------
+    readings : DataFrame
+        Columns of the table `readings` (reference/columns_records.csv), sorted by probe and time;
+        `incubator` is "".
+    problems : DataFrame
+        What was assumed, doubted or left out, with line numbers. Lines in the file = lines with
+        readings + lines counted here + the header, if it is the one line above the readings.
+
+    Raises
+    ------
+    HatchkitError
+        If the file cannot be opened or is no sensor log; the sentence says why.
+    """
+    readings, account = read_accounted(path, Wishes(timezone, temp_unit, day_first, channel, shown_in=timezone))
+    return readings, _problems.table(account.rows)
+
+
+def read_accounted(path, wishes: Wishes, *, name=None):
+    """As `read_readings`, but returns the Account with the count of every kind of line, and the questions.
+
+    `name` is what the file is called in the tables; the file name by default.
+    """
+    parts, account = read_parts(path, wishes, name=name)
+    if len(parts) == 1:
+        return parts[0], account
+    readings, rows = join_files(parts)
+    account.rows.extend(rows)
+    return readings, account
+
+
+def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
+    """The readings of each log that one file holds (sheets, members of an archive, sections), and their Account."""
+    path = Path(path)
+    name = name or path.name
+    account, parts, refused = Account(name, zone=wishes.shown_in), [], []
+    try:
+        texts = texts_of(path)
+    except HatchkitError as error:
+        raise HatchkitError(told.refused(name, error)) from error
+    for text in texts:
+        label = f"{name}/{text.part}" if text.part else name
+        own = Account(label, zone=wishes.shown_in, shift=text.shift)
+        for said in text.said:
+            own.tell(said)
+        try:
+            if text.data or not text.said:
+                parts.extend(_read_text(text.data, own, wishes))
+        except HatchkitError as error:
+            refused.append(told.refused(label, error))
+            own.tell(told.part_refused(text.part, error))
+        account.add(own)
+    if refused and not any(len(part) for part in parts):
+        raise HatchkitError(refused[0])
+    return parts or [empty_readings()], account
+
+
+def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
+    """Readings of one text, a table for each of its sections."""
+    head = read_head(data)
+    if not head.sample:
+        return [_without_readings(data, head, account)]
+    refuse_odd_bulk(data, head)
+    parts = []
+    for place, only in enumerate(blocks(head) or [None]):
+        # Of logs side by side each line is counted once.
+        own = account if place == 0 else Account(account.file, zone=account.zone, shift=account.shift,
+                                                 first_line=account.first_line)
+        parts.extend(_read_block(data, head, plan_columns(head, wishes.answers, only), own, wishes))
+        if place:
+            account.questions.extend(own.questions)
+            account.rows.extend(row for row in own.rows if row["severity"] != "lost")
+    return parts
+
+
+def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> list:
+    whole, raw = parse_whole(data, head, plan, account)
+    when = times_of(raw, head, plan, wishes, account.file)
+    if cuts := _sections(whole, head, raw, when):
+        return _read_sections(data, cuts, account, wishes)
+    data = whole
+    total = account.lines["lines"] = count_lines(data, head, len(raw)) + account.shift
+    _count_head(account, head)
+    for said in plan.said:
+        account.tell(said)
+    for heading, taken, choices in plan.asked:
+        account.ask(heading, taken, choices, len(raw), "log_column")
+    if plan.unused:
+        names = [head.header[n] if head.header and n < len(head.header) and head.header[n] else f"column {n + 1}"
+                 for n in plan.unused]
+        account.tell(told.unused(names))
+    _say_order(account, when, plan, head, raw)
+    keep = sort_lines(account, data, head, plan, raw, when)
+    readings = channel_readings(raw, head, plan, when, keep, wishes, account)
+    _count_rest(account, total - account.shift, len(raw), head)
+    return [readings]
+
+
+def _sections(data, head, raw, when) -> list:
+    """Numbers of the lines at which the file begins anew with other headings: several exports put together."""
+    bad = np.flatnonzero(np.isnat(when.local))
+    if not len(bad) or len(bad) > 5000 or head.header is None:
+        return []
+    own = [name for name in head.header if name]
+    ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    cuts = []
+    for row in bad:
+        number = head.first + int(row)
+        if number - 1 >= len(ends):
+            break
+        start = int(ends[number - 1]) + 1 if number else 0
+        stop = int(ends[number]) if number < len(ends) else len(data)
+        if stop - start > 2000:
+            continue
+        cells = [cell for cell in split_line(data[start:stop].decode("utf-8", "replace"), head.separator) if cell]
+        roles = {role_of(cell) for cell in cells}
+        if len(cells) > 1 and roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} and cells != own:
+            cuts.append(number)
+    return cuts[:_MOST_SECTIONS]
+
+
+def _read_sections(data, cuts, account, wishes) -> list:
+    ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    edges = [0, *(int(ends[number - 1]) + 1 for number in cuts), len(data)]
+    account.tell(told.sections(len(cuts) + 1, cuts[0] + 1 + account.shift))
+    parts = []
+    for place, (start, stop) in enumerate(zip(edges, edges[1:], strict=False)):
+        before = cuts[place - 1] if place else 0
+        own = Account(account.file, zone=account.zone, shift=account.shift, first_line=before + account.first_line)
+        if place:
+            own.shift = 0
+        try:
+            parts.extend(_read_text(data[start:stop], own, wishes))
+        except HatchkitError as error:
+            own.lines["lines"] = data[start:stop].count(b"\n") + (not data[start:stop].endswith(b"\n"))
+            own.count("lines of a section that cannot be read", "lost", own.lines["lines"], str(error),
+                      first=before + 1)
+        account.add(own)
+    return parts
+
+
+def is_log(path) -> bool:
+    """Whether the first lines of a file are plainly those of a log.
+
+    They are where a header names a temperature or humidity, or where ten lines at least have a date
+    with a time of day.
+    """
+    if not Path(path).is_file():
+        return False
+    try:
+        with open(path, "rb") as handle:
+            start = handle.read(HEAD_BYTES + 1)
+        if start[:2] in (b"PK", b"\xd0\xcf"):
+            return False
+        head = read_head(_start_as_utf8(start))
+        if not head.sample:
+            return False
+        plan = plan_columns(head)
+    except (HatchkitError, OSError):
+        return False
+    named = {quantity for channel in plan.channels for quantity in channel.columns} - {"value"}
+    return bool(named) and (not plan.by_behaviour or len(head.sample) >= 10 and not plan.epoch)
+
+
+def _start_as_utf8(start: bytes) -> bytes:
+    from hatchkit.records.logs.texts import of_bytes
+
+    cut = start[: start.rfind(b"\n") + 1] if len(start) > HEAD_BYTES and b"\n" in start else start
+    return of_bytes(cut).data
+
+
+def _say_order(account, when, plan, head, raw) -> None:
+    if not plan.stamp or not when.order.how:
+        return
+    column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
+    example = head.sample[0][plan.stamp[0]]
+    account.facts["order"] = when.order
+    if when.order.sure < 0.9:
+        account.ask(column or f"column {plan.stamp[0] + 1}", told.ORDER_WORDS[when.order.order],
+                    [told.ORDER_WORDS["dmy"], told.ORDER_WORDS["mdy"]], len(raw), "log_date_order")
+    account.tell(told.order_of_dates(when.order, example), row=head.first + 1 if when.order.sure < 0.9 else None,
+                 column=column)
+
+
+def _count_head(account, head) -> None:
+    if account.shift:
+        return
+    if head.first == 1 and len(head.header_lines) == 1:
+        # Nothing to tell: nearly every log begins so. The line is counted all the same.
+        account.lines["header line"] = 1
+    elif head.first:
+        titled = head.header_lines and head.header_lines[0]
+        above = "title and header" if titled else "header" if head.header else "title"
+        account.count(f"lines at the top ({above})", "note", head.first, "not readings")
+
+
+def _count_rest(account, total, read, head) -> None:
+    """Lines that the parser did not give back as rows (a quoted line break, an end mark)."""
+    missing = total - head.first - read
+    account.count("lines that run on inside quotes or after the end mark", "doubtful", max(missing, 0), "left out",
+                  "open the file in a text editor and look for a stray quote mark")
+
+
+def _without_readings(data, head, account):
+    account.lines["lines"] = count_lines(data, head, 0)
+    account.count("lines and no readings", "lost", account.lines["lines"],
+                  "the file has the header of a log and nothing below it", "export the log again")
+    return empty_readings()
+

@@ -1,0 +1,183 @@
+"""All sensor files of a season in one table: which log belongs to which incubator, corrected and merged."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import problems as _problems
+from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.logs import owner, told
+from hatchkit.records.logs.join import join_files
+from hatchkit.records.logs.overview import files_table
+from hatchkit.records.logs.read import Wishes, is_log, read_parts
+
+#: Endings of files that are no logs and no mistake either.
+_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe",
+            ".db"}
+QUESTIONS = ["file", "sheet", "heading", "taken", "choices", "rows_changed", "code"]
+
+
+@dataclass(frozen=True)
+class Logs:
+    """All logs of a season.
+
+    Attributes
+    ----------
+    readings, problems : DataFrame
+        As the tables of these names.
+    questions : DataFrame
+        file, sheet ("" or the part of a file), heading, taken, choices (list), rows_changed, code ("log_machine",
+        "log_column", "log_unit", "log_date_order"); the most consequential first.
+    files : DataFrame
+        One row a file; see `overview.files_table`.
+    """
+
+    readings: pd.DataFrame
+    problems: pd.DataFrame
+    questions: pd.DataFrame
+    files: pd.DataFrame
+
+
+def read_logs(folder, settings, batches, timezone, *, loose=()):
+    """Readings and problems of `read_all`."""
+    logs = read_all(folder, settings, batches, timezone, loose=loose)
+    return logs.readings, logs.problems
+
+
+def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> Logs:
+    """Read every sensor file of a season folder.
+
+    Parameters
+    ----------
+    folder : path
+        The season folder; logs lie in its folder ``sensors``.
+    settings : dict
+        season.toml. Used here: ``[incubators.NAME]`` files, probes, probe_offset_c (added to what
+        the probe shows; a number, or one per probe), temp_unit, timezone, altitude_m; ``[sensors]``
+        temp_unit, day_first, timezone.
+    batches : DataFrame
+        incubator, hatcher, set_at and taken_off_at are used: names to match, and times in which readings are expected.
+    timezone : str or None
+        Zone of the season.
+    loose : sequence of str
+        Names of texts at the top of the season folder; those that are plainly logs are read too.
+    answers : dict, optional
+        (file, sheet, heading) -> choice, answers to earlier questions.
+    """
+    folder, rows, parts, asked, facts = Path(folder), [], [], [], {}
+    owners = owner.Owners(settings, batches, answers)
+    base = dict(spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone,
+                answers=answers or {})
+    paths = log_files(folder) + [folder / name for name in loose if _is_log(folder / name, settings)]
+    orders: dict = {}
+    for path in paths:
+        name = path.relative_to(folder).as_posix()
+        if path.parent == folder:
+            rows.append(problem("note", file=name, found=f"{name} is a log and lies beside the table of batches",
+                                done="read like the logs in the folder sensors",
+                                mend="put it into a folder named sensors"))
+        if path.suffix.lower() in _NO_LOGS:
+            rows.append(problem("note", file=name, **told.not_a_log(name)))
+            continue
+        wishes = _wishes(name, others=tuple(orders.get(_kind(name), [])), **base)
+        try:
+            found, account = read_parts(path, wishes, name=name)
+        except HatchkitError as error:
+            rows.append(problem("lost", file=name, found=str(error), done="left out",
+                                mend="export the log again as CSV, or take the file out of the folder sensors"))
+            facts[name] = {}
+            continue
+        if "order" in account.facts:
+            orders.setdefault(_kind(name), []).append(account.facts["order"])
+        rows.extend(account.rows)
+        asked.extend(account.questions)
+        facts[name] = account.facts
+        parts.extend(found)
+    parts, found, questions = owners.name_all(parts)
+    rows.extend(found)
+    asked.extend(questions)
+    readings, found = join_files(parts)
+    rows.extend(found)
+    readings = _with_offset(readings, settings)
+    table = pd.DataFrame(asked, columns=QUESTIONS)
+    table = table.drop_duplicates(["file", "sheet", "heading", "code"]).sort_values("rows_changed", ascending=False,
+                                                                                    kind="stable", ignore_index=True)
+    return Logs(readings, _problems.table(rows), table, files_table(parts, facts, table))
+
+
+def _kind(name: str) -> str:
+    """Files of one logger: the same folder and the same name but for figures, copies and dates."""
+    return re.sub(r"[\d\W_]+", "", f"{Path(name).parent} {owner.family(name)}".lower())
+
+
+def log_files(folder: Path) -> list[Path]:
+    """All files in the folder ``sensors`` (and folders in it), by name; none is passed over."""
+    base = next((entry for entry in sorted(folder.iterdir()) if entry.is_dir() and entry.name.lower() == "sensors"),
+                None)
+    if base is None:
+        return []
+    return sorted(path for path in base.rglob("*")
+                  if (not path.is_dir() or path.suffix.lower() in (".csv", ".txt", ".log"))
+                  and not any(part.startswith((".", "~", "__MACOSX")) for part in path.relative_to(base).parts)
+                  and path.name.lower() not in ("thumbs.db", "desktop.ini"))
+
+
+def _is_log(path: Path, settings) -> bool:
+    """Whether a text at the top of the folder is plainly a log, or season.toml says that it is one."""
+    said = [entry for entry in settings.get("incubators", {}).values() if isinstance(entry, dict)]
+    if any(owner.matches_glob(path.name, pattern) for entry in said for pattern in owner.names(entry, "files")):
+        return True
+    return is_log(path)
+
+
+def batch_spans(batches) -> list[tuple[np.datetime64, np.datetime64]]:
+    """Time from setting to take-off of each batch (60 days where the end was not kept)."""
+    spans = []
+    if batches is None or "set_at" not in batches:
+        return spans
+    nothing = pd.Series(pd.NaT, index=batches.index)
+    ends = batches["taken_off_at"] if "taken_off_at" in batches else nothing
+    for start, end in zip(batches["set_at"], ends, strict=True):
+        if pd.isna(start):
+            continue
+        end = start + pd.Timedelta(days=60) if pd.isna(end) else end
+        spans.append(tuple(pd.Timestamp(edge).tz_convert(None).to_datetime64() for edge in (start, end)))
+    return spans
+
+
+def _wishes(name, *, settings, owners, timezone, spans, answers, others) -> Wishes:
+    sensors = settings.get("sensors", {})
+    incubator = settings.get("incubators", {}).get(owners.of_file(name)[0] or "", {})
+    said = {**sensors, **incubator}
+    pressure = 101.325
+    if incubator.get("altitude_m"):
+        from hatchkit.climate import air  # formulas only; see humidity
+
+        pressure = float(air.standard_pressure(incubator["altitude_m"]))
+    mine = {heading: choice for (file, _, heading),
+            choice in answers.items() if file.split("/#")[0] == name or file == name}
+    day_first = {told.ORDER_WORDS["dmy"]: True, told.ORDER_WORDS["mdy"]: False}
+    order = next((day_first[choice] for choice in mine.values() if choice in day_first), said.get("day_first"))
+    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), order, pressure_kpa=pressure,
+                  still_air=said.get("air") == "still", spans=spans, shown_in=timezone, answers=mine, others=others)
+
+
+def _with_offset(readings, settings) -> pd.DataFrame:
+    """probe_offset_c of season.toml added to temp_c; temp_logged_c keeps what the probe showed."""
+    for incubator, said in settings.get("incubators", {}).items():
+        offset = said.get("probe_offset_c") if isinstance(said, dict) else None
+        if not offset:
+            continue
+        mine = readings["incubator"] == str(incubator)
+        offsets = offset if isinstance(offset, dict) else {None: offset}
+        for probe, degrees in offsets.items():
+            same = [name for name in readings["probe"].unique() if owner.same_name(name, probe or "")]
+            rows = mine if probe is None else mine & readings["probe"].isin(same)
+            readings.loc[rows, "temp_c"] += float(degrees)
+    return readings
+

@@ -1,0 +1,143 @@
+"""Where does a line say when it was written, and when was that? One front end of `hatchkit.records.times`."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from functools import lru_cache
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.records import times
+from hatchkit.records.times.forms import is_epoch
+from hatchkit.records.times.scan import NAT
+
+_DAY = np.timedelta64(1, "D")
+#: A plain number, which no stamp is: too short for a day, a day with a clock time, or Unix seconds.
+_SHORT_NUMBER = re.compile(r"[+-]?\d{1,7}(?:[.,]\d{0,9})?|[+-]?\d{1,6}[.,]\d+")
+_ISO = re.compile(r"\d{4}-\d\d-\d\d[ T]\d\d:\d\d(:\d\d(\.\d{1,6})?)?")
+
+
+@dataclass
+class Stamps:
+    """Times of the lines of a log.
+
+    Attributes
+    ----------
+    local : ndarray of datetime64[us], shape (n,)
+        What the clock showed; NaT where the line has no time that can be read.
+    offset : ndarray of float, shape (n,), or None
+        Seconds east of UTC that the text itself carries (NaN where it carries none).
+    order : times.Order
+    reasons : dict
+        Row -> why its stamp could not be read, as in `times.Times`.
+    """
+
+    local: np.ndarray
+    offset: np.ndarray | None = None
+    order: times.Order = field(default_factory=times.Order)
+    reasons: dict = field(default_factory=dict)
+
+
+@lru_cache(maxsize=16_384)
+def kind_of(text: str) -> str:
+    """What a cell is as a stamp: "both" (date and time), "date", "time", "epoch" or "" (none)."""
+    text = text.strip(' "\'')
+    if not text or _SHORT_NUMBER.fullmatch(text) or not any(map(str.isdigit, text)):
+        return ""
+    if is_epoch(text):
+        return "epoch"
+    stamp = times.stamp_of(text)
+    if stamp is None or stamp.layout == "my":
+        return ""
+    has_clock = stamp.seconds is not None or stamp.wrong
+    return ("both" if has_clock else "date") if stamp.layout else "time"
+
+
+def is_plain_iso(text: str) -> bool:
+    """Whether a stamp is year-month-day with a clock time and no zone, which the parser reads by itself."""
+    return bool(_ISO.fullmatch(text))
+
+
+def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, others=()) -> Stamps:
+    """Times of stamps written as text.
+
+    Parameters
+    ----------
+    texts : array of object, shape (n,)
+        Stamps, or dates where `clocks` is given.
+    clocks : array of object, shape (n,), optional
+        Clock times of a separate column.
+    day_first : bool, optional
+        The person's word, where the stamps leave the order open.
+    spans : sequence of (start, end) of datetime64
+        Times in which readings are expected; decides where nothing else does.
+    year : int, optional
+        For stamps without one.
+    others : sequence of times.Order
+        Of the other files of the logger.
+    """
+    evidence = times.gather(np.asarray(texts, dtype=object), clocks)
+    order = times.decide(evidence, day_first, spans=spans, others=others)
+    found = times.read(evidence, order, year)
+    if clocks is not None:
+        for row, why in found.reasons.items():
+            if why == "no hour":
+                found.moments[row] = NAT
+    return Stamps(found.moments, found.offset, order, found.reasons)
+
+
+def read_epoch(values) -> Stamps:
+    """Times of Unix seconds or milliseconds."""
+    values = np.asarray(values, dtype=float)
+    finite = values[np.isfinite(values)]
+    scale = 1e3 if len(finite) and np.median(finite) > 1e11 else 1e6
+    local = np.full(len(values), NAT)
+    good = np.isfinite(values) & (values * scale > 6e14) & (values * scale < 4.1e15)
+    local[good] = np.round(values[good] * scale).astype("int64").astype("datetime64[us]")
+    return Stamps(local, np.where(good, 0.0, np.nan))
+
+
+def read_clocks(clocks, day: np.datetime64) -> Stamps:
+    """Times of a log that writes the time of day only, from a date that stands above its readings.
+
+    Where the clock goes back by more than half a day, the next day has begun.
+    """
+    found = times.read([str(day.astype("datetime64[D]"))] * len(clocks), clocks=clocks)
+    local = found.moments
+    for row, why in found.reasons.items():
+        if why == "no hour":
+            local[row] = NAT
+    local[~found.hour_written] = NAT
+    good = np.flatnonzero(~np.isnat(local))
+    back = np.diff(local[good]) < np.timedelta64(-12, "h")
+    local[good] += np.concatenate([[0], np.cumsum(back)]).astype(int) * _DAY if len(good) else 0
+    return Stamps(local, found.offset, found.order, found.reasons)
+
+
+def read_parts(raw, places: dict) -> Stamps:
+    """Times of a table with year, month, day and perhaps hour, minute and second in columns of their own."""
+    numbers = {part: pd.to_numeric(raw[n], errors="coerce").to_numpy(dtype=float) for part, n in places.items()}
+    hour = numbers.get("hour")
+    if hour is not None and np.nanmax(hour, initial=0) >= 100 and "minute" not in numbers:
+        numbers["minute"], numbers["hour"] = hour % 100, hour // 100
+    return Stamps(times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute",
+                                                                      "second"))))
+
+
+def day_above(preamble) -> np.datetime64 | None:
+    """The one date that the lines above the readings name; None where there is none or there are several."""
+    days = {found.moment.astype("datetime64[D]") for line in preamble for found in times.find(line, True)
+            if found.kind == "date" and found.year_written and not np.isnat(found.moment)}
+    return days.pop() if len(days) == 1 else None
+
+
+def year_above(preamble, name: str) -> int | None:
+    """The one year that the lines above the readings, or else the name of the file, speak of."""
+    for texts in (preamble, [re.sub(r"[_.]", " ", name)]):
+        years = {int(str(found.moment)[:4]) for text in texts for found in times.find(text, True)
+                 if found.kind in ("year", "date", "month") and not np.isnat(found.moment) and found.year_written}
+        if len(years) == 1:
+            return years.pop()
+    return None

@@ -1,0 +1,157 @@
+"""Which logs does a file hold? A text is one; a workbook has one a sheet, an archive one a member."""
+
+from __future__ import annotations
+
+import io
+import os
+import re
+import zipfile
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from hatchkit.problems import HatchkitError
+from hatchkit.records.logs import encoding, told
+from hatchkit.records.logs.rows import cell_text, rows_of
+from hatchkit.records.marks import limit
+
+WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
+_MOST_MEMBERS = 100
+
+
+
+@dataclass
+class Text:
+    """One log as UTF-8 lines.
+
+    Attributes
+    ----------
+    part : str
+        Name of the sheet or of the member of an archive; "" for a plain file.
+    said : list of dict
+        Problem rows' facts, as `told` makes them.
+    shift : int
+        -1 where a line of headings was put above the file's own lines.
+    """
+
+    data: bytes
+    part: str = ""
+    said: list = field(default_factory=list)
+    shift: int = 0
+
+
+def texts_of(path: Path) -> list[Text]:
+    """The logs of one file.
+
+    Raises HatchkitError where it cannot be opened or holds no text.
+    """
+    data = load_bytes(path)
+    if data[:4] == b"PK\x03\x04" or data[:4] == b"\xd0\xcf\x11\xe0":
+        return _of_archive(path, data)
+    if data[:2] == b"\x1f\x8b":
+        return [of_bytes(_unpacked(data))]
+    return [of_bytes(data)]
+
+
+def load_bytes(path: Path) -> bytes:
+    """The file as it is now; what a logger adds while it is read is left for the next time."""
+    if path.exists() and not path.is_file():
+        # A pipe would be waited for without end.
+        raise HatchkitError("it cannot be opened (it is not an ordinary file)")
+    try:
+        with open(path, "rb") as handle:
+            size = os.fstat(handle.fileno()).st_size
+            if size > limit("file_most_mb") * 1e6:
+                raise HatchkitError(f"it is larger than {limit('file_most_mb'):.0f} MB; split it by month")
+            return handle.read(size)
+    except OSError as error:
+        raise HatchkitError(f"it cannot be opened ({error.strerror or error})") from error
+
+
+def _unpacked(data: bytes) -> bytes:
+    import gzip
+
+    most = int(limit("file_most_mb") * 1e6)
+    try:
+        with gzip.open(io.BytesIO(data)) as handle:
+            out = handle.read(most + 1)
+    except (OSError, EOFError) as error:
+        raise HatchkitError("it is a damaged archive") from error
+    if len(out) > most:
+        raise HatchkitError(f"unpacked it is larger than {most / 1e6:.0f} MB; split it by month")
+    return out
+
+
+def _of_archive(path: Path, data: bytes) -> list[Text]:
+    names: list = []
+    if data[:2] == b"PK":
+        try:
+            with zipfile.ZipFile(io.BytesIO(data)) as archive:
+                names = [info for info in archive.infolist() if not info.is_dir()]
+                if not any(info.filename in ("content.xml", "xl/workbook.xml") for info in names):
+                    return _of_members(archive, names)
+        except (zipfile.BadZipFile, RuntimeError, NotImplementedError, OSError) as error:
+            raise HatchkitError("it is a damaged archive, a damaged workbook, or locked with a password") from error
+    return _of_workbook(path)
+
+
+def _of_members(archive: zipfile.ZipFile, members: list) -> list[Text]:
+    most = limit("file_most_mb") * 1e6
+    members = [info for info in members if not Path(info.filename).name.startswith((".", "_")) and
+               not info.filename.startswith("__MACOSX")][:_MOST_MEMBERS]
+    if sum(info.file_size for info in members) > most:
+        raise HatchkitError(f"unpacked it is larger than {most / 1e6:.0f} MB; split it by month")
+    out = []
+    for info in members:
+        inner = archive.read(info)[: int(most)]
+        if inner[:4] in (b"PK\x03\x04", b"\xd0\xcf\x11\xe0", b"%PDF", b"\x89PNG", b"\xff\xd8\xff\xe0"):
+            out.append(Text(b"", info.filename, [told.member_left_out(info.filename)]))
+            continue
+        try:
+            text = of_bytes(inner)
+        except HatchkitError as error:
+            out.append(Text(b"", info.filename, [told.member_left_out(info.filename, str(error))]))
+            continue
+        text.part = info.filename
+        out.append(text)
+    if not out:
+        raise HatchkitError("the archive holds no file")
+    return out
+
+
+def _of_workbook(path: Path) -> list[Text]:
+    """Each sheet as lines of cells parted by tabs; line numbers are those of the sheet's rows."""
+    from hatchkit.records.workbook import read_grids
+
+    grids, problems = read_grids(path, file=path.name)
+    if not grids:
+        raise HatchkitError(problems[0]["found"] if problems else "the workbook has no sheet")
+    grids = [grid for grid in grids if any(any(cell != "" for cell in row) for row in grid.cells)]
+    if not grids:
+        raise HatchkitError("the file is empty")
+    out = []
+    for grid in grids:
+        lines = ["\t".join(cell_text(cell) for cell in row).rstrip("\t") for row in grid.cells]
+        out.append(Text(("\n".join(lines) + "\n").encode(), grid.sheet if len(grids) > 1 else ""))
+    return out
+
+
+def _without_outer_quotes(data: bytes) -> bytes:
+    """The text without the quotes in which some spreadsheets wrap each whole line."""
+    lines = [line.rstrip(b"\r") for line in data[:8192].split(b"\n")[:50] if line.strip()]
+    if len(lines) < 3 or sum(bool(re.fullmatch(rb'"[^"]*[;,\t][^"]*"',
+                                               line)) for line in lines[:-1]) < 0.8 * (len(lines) - 1):
+        return data
+    return re.sub(rb'(?m)^"(.*)"(\r?)$', rb"\1\2", data).replace(b'""', b'"')
+
+
+def of_bytes(data: bytes) -> Text:
+    """One log from the bytes of a text of any encoding and layout."""
+    data, name, doubts = encoding.as_utf8(data)
+    if b"\r" in data[:65_536] and b"\n" not in data[:65_536]:
+        data = data.replace(b"\r", b"\n")
+    said = [told.encoding_open(name, *doubts[0])] if doubts else []
+    data = _without_outer_quotes(data)
+    table = rows_of(data)
+    if table is not None:
+        return Text(table, said=said, shift=-1)
+    return Text(data, said=said)

@@ -1,0 +1,133 @@
+"""Which columns say when, in which zone, and are there several logs side by side?"""
+
+from __future__ import annotations
+
+import re
+
+import numpy as np
+
+from hatchkit.problems import HatchkitError
+from hatchkit.records import times
+from hatchkit.records.logs.column import column_of
+from hatchkit.records.logs.head import Head, parts_of
+from hatchkit.records.logs.names import part_of_time, plain
+from hatchkit.records.logs.plan import Column, Plan
+from hatchkit.records.logs.since import counts, start_above, step_above
+from hatchkit.records.logs.stamps import kind_of
+from hatchkit.records.times.forms import zone_seconds
+
+
+def blocks(head: Head) -> list:
+    """Where several logs stand side by side, each with its own stamps: the columns of each; else an empty list.
+
+    Stamps that differ by the same time in every line are one clock told twice.
+    """
+    columns = [column_of(head, n, {}) for n in range(head.width)]
+    starts = [c for c in columns if usual_kind(c) in ("both", "date")]
+    if len(starts) < 2 or len({usual_kind(c) for c in starts}) > 1:
+        return []
+    moments = [times.read([cell or None for cell in c.cells], True).moments for c in starts]
+    if usual_kind(starts[0]) == "both" and all(
+            len(np.unique((other - moments[0])[~np.isnat(other - moments[0])])) < 2 for other in moments[1:]):
+        return []
+    edges = [0, *(c.n for c in starts[1:]), head.width]
+    groups = [set(range(a, b)) for a, b in zip(edges, edges[1:], strict=False)]
+    named = [any(c.n in group and c.role in ("temp", "rh", "value") for c in columns) for group in groups]
+    clocks = [usual_kind(starts[0]) == "both" or any(usual_kind(columns[n]) == "time" for n in group)
+              for group in groups]
+    groups = [group for group, measured, timed in zip(groups, named, clocks, strict=True) if measured and timed]
+    differ = usual_kind(starts[0]) == "both" or _clocks_differ(columns)
+    return groups if groups and differ else []
+
+
+def _clocks_differ(columns: list) -> bool:
+    clocks = [c.cells for c in columns if usual_kind(c) == "time"]
+    return len(clocks) > 1 and any(clock != clocks[0] for clock in clocks[1:])
+
+
+def usual_kind(column: Column) -> str:
+    kinds = [kind_of(cell) for cell in column.cells if cell]
+    return max(set(kinds), key=kinds.count) if kinds else ""
+
+
+def stamp_columns(columns: list, head: Head) -> Plan:
+    kinds = {c.n: usual_kind(c) for c in columns}
+
+    def first(wanted, named):
+        at = [c for c in columns if kinds[c.n] == wanted]
+        # Of two stamps the one that names its zone needs no guess; else the one that a heading calls so.
+        at.sort(key=lambda c: (not _ZONE.search(c.name), c.role not in named))
+        return at[0].n if at else None
+
+    if head.dated_by == "parts":
+        places = parts_of(head.header or [])
+        apart = {part: n for part, n in places.items() if part in ("year", "month", "day") or len(places) > 3}
+        if "hour" not in apart:
+            clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
+            apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
+        if "hour" not in apart:
+            raise HatchkitError("it has dates without a time of day")
+        return Plan([], parts=apart)
+    if head.dated_by == "serial":
+        return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
+    if head.dated_by == "since":
+        counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
+        if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
+            raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it "
+                                "began and how "
+                                "long a step is")
+        return Plan([] if counting is None else [counting], since=True)
+    both = first("both", ("stamp", "date", "time"))
+    if both is not None:
+        return Plan([both])
+    date = first("date", ("date", "stamp"))
+    time = first("time", ("time", "stamp"))
+    if time is None and date is not None:
+        # 18.30 or 1830 is a clock time only where its heading says so.
+        time = next((c.n for c in columns if c.n != date and any(c.cells) and (
+            c.role in ("time", "hour") or part_of_time(c.name) == "hour" and len(c.values)
+            and ((c.values == np.round(c.values)) & (c.values >= 0) & (c.values <= 24)).all())), None)
+    if date is not None and time is not None:
+        half = [c.n for c in columns if c.n not in (date, time) and any(c.cells) and all(
+            plain(cell).replace(" ", "") in ("am", "pm", "a", "p") for cell in c.cells if cell)]
+        return Plan([date, time, *half[:1]])
+    epoch = first("epoch", ("stamp", "time", "date"))
+    if epoch is not None:
+        return Plan([epoch], epoch=True)
+    if date is not None:
+        days = [cell for cell in columns[date].cells if cell]
+        if len(days) > 3 and len(set(days)) < 0.7 * len(days):
+            raise HatchkitError("it has dates without a time of day, and several lines a day")
+        return Plan([date])
+    if head.dated_by == "clock" and time is not None:
+        return Plan([time], clock_only=True)
+    raise HatchkitError("no column of it holds dates with times")
+
+
+def hours_of(columns: list, plan: Plan) -> list:
+    """The hour that each of the first lines' stamps shows; None where it shows none."""
+    if not plan.stamp or plan.epoch or plan.serial or plan.since:
+        return []
+    found = [times.stamp_of(cell) or times.clock_of(cell) for cell in columns[plan.stamp[-1]].cells]
+    return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]
+_ZONE = re.compile(r"(?<![A-Za-z])(?:UTC|GMT)\s*(?:[+-]\s*\d{1,2}(?::?\d{2})?)?(?![A-Za-z])")
+
+
+def zone_offset(head: Head, plan: Plan) -> tuple[float | None, str]:
+    """Seconds east of UTC named in the header of the stamp or above it, and the words that say so."""
+    names = [head.header[n] for n in plan.stamp if n < len(head.header)] if head.header else []
+    names = [re.sub(r"_", " ", name).replace("utc", "UTC") for name in names]
+    for text in names + list(head.preamble):
+        match = _ZONE.search(text)
+        if match:
+            return zone_seconds(match[0]), match[0].strip()
+    return None, ""
+_UNIT_ABOVE = re.compile(r"(?:unit|units|scale|einheit|unité|unità|unidad|eenheid|jednost\w+|jednotk\w+|enhet|enhed|"
+                         r"egység)"
+                         r"[^\n]{0,25}?[\s:;=,\t(]\W{0,3}(celsius|fahrenheit|kelvin|[CFK])(?![A-Za-z])", re.IGNORECASE)
+
+
+def unit_above(preamble) -> str:
+    """"C", "F" or "K" where the lines above the readings name the unit of temperature, else ""."""
+    found = {match[1][0].upper() for line in preamble if (match := _UNIT_ABOVE.search(line))}
+    return found.pop() if len(found) == 1 else ""

@@ -1,0 +1,85 @@
+"""What stands around a row rather than in it: the date, machine, batch and bird in a section line or a title."""
+
+from __future__ import annotations
+
+import re
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.records import times
+from hatchkit.records.sheets.lexicon import tokens
+
+
+def fill_from_around(batches: pd.DataFrame, block, context) -> None:
+    """Give batches what their section line says ("Hatch 2, in on 7 April, big machine"), where the row itself is silent.
+
+    Parameters
+    ----------
+    batches : DataFrame
+        section; changed in place.
+    block : Block
+    context : Context
+    """
+    title = block.titles[-1] if block.titles else ""
+    texts = [section or title for section in batches["section"]]
+    read = {text: _said(text, context) for text in dict.fromkeys(texts)}
+    if "set_at" not in batches or batches["set_at"].isna().all():
+        batches["set_at"] = pd.Series([read[text]["set_at"] for text in texts], dtype="datetime64[us]")
+        batches["set_at_hour"] = False
+    for name in ("incubator", "name"):
+        if name in batches and batches[name].notna().any():
+            continue
+        found = [
+            read[text][name] if section or name == "incubator" else None
+            for text, section in zip(texts, batches["section"], strict=True)
+        ]
+        if any(found):
+            batches[name] = found
+    if "name" in batches and "pen" in batches and any(read[text]["name"] for text in texts):
+        _names_of_hatch(batches, texts, read)
+
+
+def _names_of_hatch(batches: pd.DataFrame, texts, read) -> None:
+    """Rows of pens below a hatch's own line: hatch and pen together are the name, where the pen alone comes twice."""
+    if batches["name"].duplicated().any():
+        batches["name"] = [
+            f"{read[text]['name']}, {name}" if read[text]["name"] and name else name
+            for text, name in zip(texts, batches["name"], strict=True)
+        ]
+
+
+def _said(text: str, context) -> dict:
+    """set_at, incubator and name that a section line or title tells."""
+    found = dict(set_at=pd.NaT, incubator=None, name=None)
+    if not text:
+        return found
+    year = context.year if isinstance(context.year, int) else None
+    for hit in times.find(text, context.day_first, year):
+        if hit.kind == "date" and not np.isnat(np.datetime64(hit.moment)):
+            found["set_at"] = pd.Timestamp(hit.moment)
+            break
+    words = tokens(text, context.language)
+    for part in re.split(r"[,;:(]| - | – ", text):
+        roles = (
+            frozenset().union(*(token.roles for token in tokens(part, context.language)))
+            if part.strip()
+            else frozenset()
+        )
+        if roles & {"incubator", "hatcher"} and not roles & {"hatched"} and found["incubator"] is None:
+            label, colon, rest = text.partition(":")
+            found["incubator"] = (
+                rest.strip() if colon and part.strip() == label.strip() and rest.strip() else part.strip()
+            )
+    for place, token in enumerate(words[:4]):
+        if token.roles & {"batch", "hatch", "set"}:
+            near = [
+                other
+                for other in words[max(place - 1, 0) : place + 3]
+                if other.number is not None and other.number < 400
+            ]
+            if near:
+                match = re.match(r"\W*((?:[^\W\d_]+\.?\s+)?(?:n[r.o°º]*\s*)?\d+\.?(?:\s+[^\W\d_]+)?)", text)
+                found["name"] = match[1].strip() if match else str(near[0].number)
+                break
+    return found

@@ -1,0 +1,311 @@
+"""What all sheets of a folder say, put together: batches with a key each, their looks, eggs and weighings."""
+
+from __future__ import annotations
+
+import os
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import problem
+from hatchkit.records.sheets import looks as look_table
+from hatchkit.records.sheets import names as naming
+from hatchkit.records.sheets.eggsheet import read_eggs
+from hatchkit.records.sheets.logsheet import read_diary, read_log
+from hatchkit.records.sheets.order import decide_order
+from hatchkit.records.sheets.species import species_of
+from hatchkit.records.sheets.tables import Context, Part, read_batches
+from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
+from hatchkit.records.sheets.understand import Understood, understand
+from hatchkit.records.sheets.weighings import read_weights
+
+
+@dataclass
+class Sheets:
+    """Everything that the sheets of a folder hold, before times are turned to UTC.
+
+    Attributes
+    ----------
+    batches, looks, eggs, weights : DataFrame
+    understood : list of Understood
+    problems : list of dict
+    open : list of dict
+        What is to be asked beside the meaning of columns: species, birds mixed, the year, the order of dates.
+    """
+
+    batches: pd.DataFrame
+    looks: pd.DataFrame
+    eggs: pd.DataFrame
+    weights: pd.DataFrame
+    understood: list
+    problems: list = field(default_factory=list)
+    open: list = field(default_factory=list)
+
+
+def read_sheets(
+    grids,
+    *,
+    settings: dict,
+    fixed: dict,
+    species_table: pd.DataFrame,
+    hint_year: int | None = None,
+    hint_day_first: bool | None = None,
+) -> Sheets:
+    """The tables of all grids.
+
+    Parameters
+    ----------
+    grids : list of Grid
+    settings : dict
+        season.toml.
+    fixed : dict
+        (file, sheet) -> {heading: reading} that a person confirmed or season.toml states.
+    species_table : DataFrame
+    hint_year : int, optional
+        The year of the logs, for dates without one.
+    hint_day_first : bool, optional
+    """
+    understood: list[Understood] = []
+    broken: list[dict] = []
+    for grid in grids:
+        with guarded(grid.file, grid.sheet, broken):
+            understood += understand(grid, fixed.get((grid.file, grid.sheet), {}), Path(grid.file).stem)
+    day_first, found, asked = decide_order(understood, hint_day_first)
+    found += broken
+    parts = []
+    for item in understood:
+        part = None
+        with guarded(item.block.file, item.block.sheet, found):
+            part = _read(item, _context(item, day_first, hint_year))
+        found += skipped_rows(item.block)
+        if part is not None:
+            parts.append((item, part))
+            found += odd_cells(item, part)
+    sheets = _put_together(parts, understood, settings, species_table, found)
+    sheets.open = asked + sheets.open
+    return sheets
+
+
+@contextmanager
+def guarded(file: str, sheet: str, found: list):
+    """One sheet that can't be read for a reason nobody foresaw is one lost row, and the rest is read.
+
+    With HATCHKIT_STRICT, as in the tests, the error itself is shown.
+    """
+    try:
+        yield
+    except Exception as error:  # whatever it is, the other sheets are not to blame
+        if os.environ.get("HATCHKIT_STRICT"):
+            raise
+        found.append(
+            problem("lost", code="sheet_broken", facts=dict(reason=type(error).__name__), file=file, sheet=sheet, row=1)
+        )
+
+
+def _context(item: Understood, day_first: bool, hint_year) -> Context:
+    block = item.block
+    years: object = item.year or hint_year
+    if block.sections and any(block.sections):
+        from hatchkit.records.sheets.understand import year_in
+
+        own = [year_in([text]) or years for text in block.sections]
+        if any(own):
+            years = own if len(set(own)) > 1 else own[0]
+    return Context(block.file, block.sheet, item.language, day_first, years, tuple(item.titles))
+
+
+def _read(item: Understood, context: Context) -> Part | None:
+    if item.kind == "batches":
+        return read_batches(item.block, item.reading, context)
+    if item.kind == "eggs":
+        return read_eggs(item.block, item.chosen, context)
+    if item.kind == "looks":
+        return read_log(item.block, item.chosen, context)
+    if item.kind == "lines":
+        part = read_diary(item.block, context)
+        return part if len(part.batches) else None
+    if item.kind == "weights":
+        table, odd = read_weights(item.block, item.chosen, context)
+        if table.empty:
+            return None
+        table["file"], table["sheet"] = item.block.file, item.block.sheet
+        return Part(pd.DataFrame(), pd.DataFrame(), weights=table, odd=odd)
+    return None
+
+
+def _put_together(parts, understood, settings, species_table, found) -> Sheets:
+    """One table of batches from all parts; further parts of the same batches are worked into it."""
+    main = [(item, part) for item, part in parts if len(part.batches)]
+    # Tables of batches come first: egg rows and logs of the same names then belong to them.
+    main.sort(key=lambda pair: {"batches": 0, "looks": 1, "eggs": 2, "lines": 1}[pair[0].kind])
+    batches, looks, eggs, weights = [], [], [], []
+    offset, by_key = 0, {}
+    for item, part in main:
+        frame = part.batches.copy()
+        frame["titles"] = [tuple(item.titles)] * len(frame)
+        frame["kind"] = item.kind
+        target = naming.places(frame, by_key, item.kind)
+        new = [place for place, known in enumerate(target) if known is None]
+        for count, place in enumerate(new):
+            target[place] = offset + count
+        added = frame.iloc[new].reset_index(drop=True)
+        if len(added):
+            batches.append(added)
+            if len(main) > 1:
+                naming.remember(added, by_key, offset, item)
+            offset += len(added)
+        where = np.array(target, dtype=float)
+        fresh = set(new)
+        known = [place for place in range(len(frame)) if place not in fresh]
+        if known:
+            _complete(batches, frame, known, target, found)
+            if item.kind == "eggs":
+                _opened_eggs(batches, frame, known, target)
+        for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
+            if len(table) and "place" in table:
+                source = {"batches": 0, "looks": 1, "lines": 1, "eggs": 2}[item.kind]
+                table = table.assign(place=where[table["place"].to_numpy(int)].astype(int), source=source)
+                if table is not part.looks and "file" not in table:
+                    table["file"], table["sheet"] = item.block.file, item.block.sheet
+                store.append(table)
+    table = pd.concat(batches, ignore_index=True) if batches else pd.DataFrame()
+    if table.empty:
+        return Sheets(table, pd.DataFrame(), pd.DataFrame(), pd.DataFrame(), understood, found)
+    table, opened = _with_species(table, settings, species_table, found)
+    return _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened)
+
+
+def _complete(batches: list, frame, known, target, found) -> None:
+    """Fill what a batch lacks from a further table that tells of the same batch."""
+    whole = pd.concat(batches, ignore_index=True)
+    for place in known:
+        for column, value in frame.iloc[place].items():
+            if column in ("file", "sheet", "row", "rest", "broken", "titles", "kind", "section", "name") or _none(
+                value
+            ):
+                continue
+            if column not in whole:
+                whole[column] = None
+            if _none(whole.at[target[place], column]):
+                whole.at[target[place], column] = value
+    batches[:] = [whole]
+
+
+def _opened_eggs(batches: list, frame, known, target) -> None:
+    """Eggs listed one by one that are the unhatched of a batch: the list says what each was, in place of their number."""
+    whole = batches[0]
+    for place in known:
+        row, at = frame.iloc[place], target[place]
+        if (
+            not _none(whole.at[at, "dead_in_shell"])
+            and whole.at[at, "dead_in_shell"] == row["eggs_set"] < whole.at[at, "eggs_set"]
+        ):
+            for name in ("dead_in_shell", "pipped_dead", "removed", "broken_infertile"):
+                if name in row and not _none(row[name]) and (row[name] or name == "dead_in_shell"):
+                    before = whole.at[at, name] if name in whole and name != "dead_in_shell" else 0.0
+                    whole.loc[at, name] = row[name] + (0.0 if _none(before) else before)
+
+
+def _none(value) -> bool:
+    return value is None or value is pd.NaT or isinstance(value, float) and np.isnan(value) or value == ""
+
+
+def _with_species(table: pd.DataFrame, settings, species_table, found):
+    """Species of each batch; what is not known is asked, and several birds in one batch are kept out by name."""
+    read = _each_once(
+        table, lambda row: species_of(row, [t for t in row["titles"] if t][::-1], settings, species_table)
+    )
+    table["species"] = [species for species, _ in read]
+    table["species_how"] = [how for _, how in read]
+    opened = []
+    for how, code in (("hens", "species"), ("days_open", "species"), ("mixed", "mixed_birds")):
+        mine = [i for i, (_, own) in enumerate(read) if own == how]
+        if mine:
+            rows = {i: table.iloc[i].to_dict() for i in mine}
+            first = rows[mine[0]]
+            opened.append(
+                dict(
+                    code=code,
+                    how=how,
+                    file=first["file"],
+                    sheet=first["sheet"],
+                    heading="",
+                    taken=read[mine[0]][0] or "",
+                    rows=[rows[i]["row"] for i in mine],
+                    names=[str(rows[i].get("name") or "") for i in mine],
+                    written=str(rows[mine[0]].get("species_text") or rows[mine[0]].get("breed") or ""),
+                )
+            )
+    return table, opened
+
+
+def _each_once(table: pd.DataFrame, read) -> list:
+    """`read` of each row, worked out once for rows that tell the same of their bird."""
+    told = [
+        table[name].astype(str).tolist()
+        for name in ("species_text", "breed", "section", "pen", "notes", "sheet", "titles")
+        if name in table
+    ]
+    if "name" in table:
+        told.append([name if isinstance(name, str) and not name.isalnum() else "" for name in table["name"]])
+    for name in ("due_at", "taken_off_at"):
+        if name in table and "set_at" in table:
+            told.append((pd.to_datetime(table[name]) - pd.to_datetime(table["set_at"])).dt.days.tolist())
+    known: dict = {}
+    found = []
+    for place, key in enumerate(zip(*told, strict=True)):
+        key = tuple(None if part != part else part for part in key)
+        if key not in known:
+            known[key] = read(table.iloc[place].to_dict())
+        found.append(known[key])
+    return found
+
+
+def _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened) -> Sheets:
+    lost = naming.unusable(table)
+    for index in lost:
+        found.append(rows_told(table.loc[index]))
+    keep = ~table.index.isin(lost)
+    table["batch"] = naming.keys(table, keep, found)
+    number = np.full(len(table), -1)
+    number[keep] = np.arange(keep.sum())
+    looked = pd.concat(looks, ignore_index=True) if looks else pd.DataFrame()
+    batches = table[keep].reset_index(drop=True)
+    if batches.empty:
+        none = pd.DataFrame()
+        return Sheets(batches, none, none, none, understood, found, opened)
+    all_looks = look_table.build(batches, _moved(looked, number), species_table, found)
+    rows = _moved(pd.concat(eggs, ignore_index=True), number) if eggs else pd.DataFrame()
+    if len(rows):
+        rows["batch"] = batches["batch"].to_numpy()[rows["place"].to_numpy(int)]
+    scales = [_moved(part, number).assign() for part in weights]
+    for frame in scales:
+        frame["batch"] = batches["batch"].to_numpy()[frame["place"].to_numpy(int)]
+    scales += [naming.linked(part.weights, batches, found) for item, part in parts if item.kind == "weights"]
+    scales = [frame for frame in scales if len(frame)]
+    weighed = pd.concat(scales, ignore_index=True) if scales else pd.DataFrame()
+    return Sheets(batches, all_looks, rows, _dated(weighed, batches), understood, found, opened)
+
+
+def _moved(table: pd.DataFrame, number: np.ndarray) -> pd.DataFrame:
+    """Rows of kept batches, with the batch's new place."""
+    if table.empty:
+        return table
+    place = number[table["place"].to_numpy(int)]
+    return table[place >= 0].assign(place=place[place >= 0]).reset_index(drop=True)
+
+
+def _dated(weights: pd.DataFrame, batches: pd.DataFrame) -> pd.DataFrame:
+    """Weighings with a time: their own, else setting and the day of the heading."""
+    if weights.empty:
+        return weights
+    start = weights["batch"].map(dict(zip(batches["batch"], batches["set_at"], strict=True)))
+    by_day = start + pd.to_timedelta(weights["day"] if "day" in weights else np.nan, unit="D")
+    at = pd.to_datetime(weights["at"]) if "at" in weights else pd.Series(pd.NaT, weights.index)
+    return weights.assign(weighed_at=at.fillna(by_day).astype("datetime64[us]"))
+
+
+__all__ = ["Sheets", "problem", "read_sheets"]

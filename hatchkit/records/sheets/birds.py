@@ -1,0 +1,138 @@
+"""Names of birds and breeds in a text -> the species, with how much each speaks for it (``reference/breeds.csv``)."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from hatchkit.records.sheets.lexicon import _bare, cut, phrases
+from hatchkit.records.words import csv_rows, letters_apart, nearest_words
+
+#: A plain word for a bird ("duck", "Enten") outweighs the name of a breed.
+_KIND_WEIGHT = {"bird": 3.0, "breed": 1.0, "variety": 0.7, "abbreviation": 0.7}
+
+
+#: Names that are also plain words of other languages: they count only where nothing else is written.
+_ALONE = frozenset("and due house tom nun king kur paw peas pav do bo br ba oe ee rp ib sa wh kc pr her in la le mi no".split())
+
+
+@cache
+def _names() -> dict[tuple[str, ...], list[tuple[str, float]]]:
+    """Words of a name -> (species, weight)."""
+    names: dict[tuple[str, ...], list[tuple[str, float]]] = {}
+    for row in csv_rows("breeds"):
+        share = float(row.get("share") or 1.0)
+        bare = _bare(row["name"])
+        key = (bare,) if bare.isalpha() else tuple(cut(row["name"]))
+        if key:
+            names.setdefault(key, []).append((row["species"], share * _KIND_WEIGHT.get(row["kind"], 1.0)))
+    for row in csv_rows("species_names"):
+        key = tuple(cut(row["name"]))
+        if key not in names and key:
+            names[key] = [(row["species"], _KIND_WEIGHT["bird"])]
+    return names
+
+
+@cache
+def _longest() -> int:
+    return max(map(len, _names()))
+
+
+@cache
+def _single() -> tuple[str, ...]:
+    return tuple(key[0] for key in _names() if len(key) == 1 and len(key[0]) >= 6)
+
+
+def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
+    names = _names()
+    if words in names:
+        return names[words]
+    if len(words) == 1:
+        word = words[0]
+        for ending in (
+            "s",
+            "es",
+            "e",
+            "n",
+            "en",
+            "er",
+            "r",
+            "i",
+            "a",
+            "y",
+            "ar",
+            "or",
+            "ow",
+            "k",
+            "kat",
+            "ek",
+            "et",
+            "erne",
+        ):
+            if word.endswith(ending) and len(word) - len(ending) >= 3 and (word[: -len(ending)],) in names:
+                return names[word[: -len(ending)],]
+            if len(word) >= 4 and (word + ending,) in names:
+                return names[word + ending,]
+        part = _in_compound(word)
+        if part:
+            return part
+        if len(word) >= 7 and word not in phrases():
+            near = nearest_words(word, _single())
+            if len(near) == 1 and near[0][0] == word[0] and letters_apart(near[0], word, 2) == 1:
+                return names[near[0],]
+    elif words[-1].endswith("s") and (*words[:-1], words[-1][:-1]) in names:
+        return names[*words[:-1], words[-1][:-1]]
+    return None
+
+
+@cache
+def _plain_birds() -> tuple[str, ...]:
+    """Plain words for birds, longest first, that compounds are made with ("Laufenten", "landgans", "pulykakeltetés")."""
+    return tuple(
+        sorted(
+            (
+                key[0]
+                for key, hits in _names().items()
+                if len(key) == 1 and len(key[0]) >= 4 and max(weight for _, weight in hits) >= _KIND_WEIGHT["bird"]
+            ),
+            key=len,
+            reverse=True,
+        )
+    )
+
+
+def _in_compound(word: str) -> list[tuple[str, float]] | None:
+    for name in _plain_birds():
+        if len(word) >= len(name) + 3 and (word.endswith(name) or word.startswith(name) and len(name) >= 5):
+            return [(species, weight * 0.8) for species, weight in _names()[name,]]
+    return None
+
+
+@cache
+def species_in(text) -> dict[str, float]:
+    """Species that a text names, with weights; empty where no bird is named.
+
+    Parameters
+    ----------
+    text : str
+        A cell, a title, a file's name.
+    """
+    words, found, place = tuple(cut(text))[:40], {}, 0
+    while place < len(words):
+        for length in range(min(_longest(), len(words) - place), 0, -1):
+            hits = None if length == 1 < len(words) and words[place] in _ALONE else _find(words[place : place + length])
+            if hits:
+                for species, weight in hits:
+                    found[species] = found.get(species, 0.0) + weight
+                place += length
+                break
+        else:
+            place += 1
+    return found
+
+
+def likeliest(weights: dict[str, float]) -> tuple[str | None, float]:
+    """(species, share of the weight) of the likeliest; (None, 0) where none is named."""
+    if not weights:
+        return None, 0.0
+    best = max(weights, key=weights.get)
+    return best, weights[best] / sum(weights.values())

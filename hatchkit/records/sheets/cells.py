@@ -1,0 +1,285 @@
+"""One cell as a keeper fills it -> a count with what was odd about it, and what the words beside it add."""
+
+from __future__ import annotations
+
+import math
+import re
+from dataclasses import dataclass, field
+from functools import cache
+
+from hatchkit.records.sheets.lexicon import Token, cell_words, tokens
+from hatchkit.records.words import plain
+
+#: A count of eggs above this is no count of a keeper's batch.
+MOST_EGGS = 100_000
+
+#: Roles that say what became of an egg.
+CLASSES = frozenset(
+    {
+        "clear",
+        "dead",
+        "shell",
+        "unhatched",
+        "pipped",
+        "hatched",
+        "chicks",
+        "culled",
+        "weak",
+        "rotten",
+        "cracked",
+        "removed",
+        "left",
+        "alive",
+        "fertile",
+        "set",
+        "malpos",
+        "fresh",
+        "out",
+    }
+)
+
+_ABOUT = re.compile(
+    r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
+    r"ok\.?|omkring|kb\.?)\s*(?=\d)"
+)
+_SUM = re.compile(r"\d+(?:\s*\+\s*\d+)+")
+_THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
+_OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
+_MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
+
+
+@dataclass(frozen=True)
+class Mention:
+    """A number of eggs that a text names: ``count`` eggs of the kinds in ``roles`` (words of the lexicon)."""
+
+    count: int
+    roles: frozenset
+    within: bool = False
+
+
+@dataclass(frozen=True)
+class Count:
+    """A cell read as a number of eggs.
+
+    Attributes
+    ----------
+    value : int or None
+    code : str
+        Empty if the cell is a plain number; else zero, unknown, all, sum, remark, unsure, about, percent, share,
+        fraction, negative, of, date, huge, bad.
+    mentions : tuple of Mention
+        What the words beside the number say.
+    whole : int or None
+        The 24 of "15 of 24".
+    """
+
+    value: int | None
+    code: str = ""
+    mentions: tuple = field(default=())
+    whole: int | None = None
+
+
+def is_empty(cell) -> bool:
+    """Nothing, blanks only, or not a number."""
+    if isinstance(cell, str):
+        return not cell or cell.isspace()
+    return cell is None or (isinstance(cell, float) and math.isnan(cell))
+
+
+def is_number(cell) -> bool:
+    """A plain number, also as text with a dot or comma."""
+    if isinstance(cell, str):
+        return bool(re.fullmatch(r"[+-]?\d+(?:[.,]\d+)?", cell.strip()))
+    return isinstance(cell, (int, float)) and not isinstance(cell, bool)
+
+
+def text_of(cell) -> str | None:
+    """A cell as text: 12.0 -> "12"; empty -> None."""
+    if is_empty(cell):
+        return None
+    if isinstance(cell, float) and cell.is_integer():
+        return str(int(cell))
+    return " ".join(str(cell).split())
+
+
+def shown(cell) -> str:
+    """A cell as a message shows it: short, on one line."""
+    text = text_of(cell) or ""
+    return text[:60] + ("..." if len(text) > 60 else "")
+
+
+def count_of(cell, language: str | None = None) -> Count:
+    """A cell as a number of eggs; what can't be one has no value and a code that says why."""
+    if isinstance(cell, bool):
+        return Count(None, "bad")
+    if isinstance(cell, (int, float)):
+        return _plain_number(cell)
+    if not isinstance(cell, str):
+        return Count(None, "date")
+    return _count_text(cell, language)
+
+
+def _plain_number(cell) -> Count:
+    if not math.isfinite(cell):
+        return Count(None, "bad")
+    if cell < 0:
+        return Count(None, "negative")
+    if cell != int(cell):
+        return Count(None, "share" if cell < 1 else "fraction")
+    return Count(int(cell)) if cell <= MOST_EGGS else Count(None, "huge")
+
+
+@cache
+def _count_text(cell: str, language) -> Count:
+    text = plain(cell)[:300]
+    if text in cell_words("unknown") and text != "x":
+        return Count(None, "unknown")
+    if text in cell_words("zero") or text in ("0", "-0"):
+        return Count(0, "" if text == "0" else "zero")
+    if text in cell_words("all"):
+        return Count(None, "all")
+    if text.endswith("%") or "percent" in text:
+        return Count(None, "percent")
+    about = bool(_ABOUT.match(text))
+    text = _ABOUT.sub("", text)
+    if re.fullmatch(r"[+-]?\d{1,9}(?:[.,]0*)?", text):
+        number = int(float(text.replace(",", ".")))
+        return _in_bounds(number, "about" if about else "")
+    if re.fullmatch(r"[+-]?\d+", text):
+        return Count(None, "huge")
+    if _SUM.fullmatch(text):
+        return _in_bounds(sum(int(part) for part in re.findall(r"\d{1,7}", text)), "sum")
+    if _THOUSANDS.fullmatch(text):
+        return _in_bounds(int(re.sub(r"\D", "", text)), "")
+    if re.fullmatch(r"[+-]?\d*[.,]\d+", text):
+        number = float(text.replace(",", "."))
+        return Count(None, "negative" if number < 0 else "share" if number < 1 else "fraction")
+    return _with_words(text, about, language)
+
+
+def _in_bounds(number: int, code: str) -> Count:
+    if number < 0:
+        return Count(None, "negative")
+    return Count(number, code) if number <= MOST_EGGS else Count(None, "huge")
+
+
+def _with_words(text: str, about: bool, language) -> Count:
+    """A number with a mark or words: "4?", "18 (2 weak)", "19 - 1 died next day", "15 of 24", "none today"."""
+    if match := re.fullmatch(r"\(?\s*(\d{1,6})\s*\)?\s*\?+", text):
+        return _in_bounds(int(match[1]), "unsure")
+    if match := re.fullmatch(r"\?+\s*(\d{1,6})", text):
+        return _in_bounds(int(match[1]), "unsure")
+    if match := re.search(r"=\s*(\d{1,5})\s*$", text):
+        return _in_bounds(int(match[1]), "remark")
+    if re.match(r"\d{1,4}\s*[-./]\s*\d{1,2}\s*[-./]\s*\d{1,4}", text) or re.match(r"\d{1,2}:\d{2}", text):
+        return Count(None, "date")
+    if (match := _OF.fullmatch(text)) and int(match[1]) <= int(match[2]) and len(match[2]) < 6:
+        return Count(int(match[1]), "of", whole=int(match[2]))
+    if match := re.match(r"(\d{1,3}(?:[.,']\d{3})|\d{1,6})(?:\s*\+\s*(\d{1,5}))?(?![\d./]|,\d)", text):
+        rest = text[match.end() :].strip()
+        if re.match(r"[-–]\s*\d+$", rest):
+            return Count(None, "range")
+        number = int(re.sub(r"\D", "", match[1])) + int(match[2] or 0)
+        found = mentions(rest, language)
+        return Count(
+            _in_bounds(number, "").value,
+            "unsure" if rest.startswith("?") else "about" if about else "remark" if re.search(r"[a-z]", rest) else "",
+            tuple(found),
+        )
+    first = text.split()[0].strip("(),.;:-")
+    if first in cell_words("zero") and len(text.split()) <= 4:
+        return Count(0, "remark", tuple(mentions(text, language)))
+    if first in cell_words("all"):
+        return Count(None, "all", tuple(mentions(text, language)))
+    found = mentions(text, language)
+    if len(found) == 1 and len(text.split()) <= 4 and found[0].count <= MOST_EGGS:
+        return Count(found[0].count, "remark")
+    return Count(None, "bad")
+
+
+@cache
+def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
+    """Counts with their class in a text: "3 clear, 1 blood ring"; "clears: 3"; "10+2 hatched"; "dont 1 bêché".
+
+    Parameters
+    ----------
+    text : str
+    language : str, optional
+
+    Returns
+    -------
+    tuple of Mention
+        In order; ``within`` is set where the text says that they are part of what stands before ("of which").
+    """
+    found = []
+    spelt = plain(str(text))[:600]
+    spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: str(int(sums[1][:6]) + int(sums[2][:6])), spelt)
+    within = False
+    for clause in re.split(
+        r"[;,]|\.(?=\s|$)|\(|\)|\band\b|\bund\b|\bet\b|\ben\b|\be\b|\by\b|\bi\b|\ba\b|\boch\b|\bog\b|\bes\b", spelt
+    ):
+        parts = [
+            token
+            for token in tokens(clause, language)
+            if token.number is not None or token.roles & (CLASSES | {"ofwhich", "day", "egg", "not", "zero"})
+        ]
+        within = within or any("ofwhich" in token.roles for token in parts)
+        found += _pairs(parts, within)
+    return tuple(found)
+
+
+def _pairs(parts: list[Token], within: bool) -> list[Mention]:
+    """Number and class side by side: the class follows the number, or stands before it with a colon."""
+    found, place = [], 0
+    while place < len(parts):
+        token = parts[place]
+        if token.number is None or token.roles - {"word number", "zero"}:
+            place += 1
+            continue
+        near = parts[place - 1] if place else None
+        if near is not None and near.roles & {"day"} and not near.roles & CLASSES:
+            place += 1
+            continue
+        roles, ahead = set(), place + 1
+        while ahead < len(parts) and (parts[ahead].number is None or parts[ahead].roles - {"word number", "zero"}):
+            roles |= parts[ahead].roles
+            ahead += 1
+        mine = roles & CLASSES
+        if not mine and place and parts[place - 1].roles & CLASSES:
+            mine = parts[place - 1].roles & CLASSES
+        if mine and token.number <= MOST_EGGS:
+            found.append(Mention(token.number, frozenset(mine | (roles & {"not"})), within))
+        place = ahead
+    return found
+
+
+def measure_of(cell, units: dict) -> tuple[float | None, str]:
+    """A number with decimals and an optional unit of `units` (name -> factor): (value, what was odd)."""
+    if isinstance(cell, bool):
+        return None, "bad"
+    if isinstance(cell, (int, float)):
+        return (float(cell), "") if math.isfinite(cell) and abs(cell) < 1e9 else (None, "bad")
+    if not isinstance(cell, str):
+        return None, "date"
+    text = plain(cell)[:100]
+    if text in cell_words("unknown"):
+        return None, "unknown"
+    if text in cell_words("zero"):
+        return 0.0, ""
+    text = _ABOUT.sub("", text)
+    if re.fullmatch(r"\d{1,3}(?:[.,]\d{3})+[.,]\d+", text):
+        mark = text[-1 - len(re.search(r"\d+$", text)[0])]
+        return float(text.replace("," if mark == "." else ".", "").replace(mark, ".")), ""
+    if match := _MEASURE.fullmatch(text):
+        factor = units.get(match[2])
+        if factor is None or len(match[1]) > 9:
+            return None, "bad"
+        number = float(match[1].replace(",", ".")) * factor
+        return number, "unit" if factor != 1.0 else "unsure" if match[3] else ""
+    if match := re.fullmatch(
+        r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis|a|do|til|tot)\s*(\d+(?:[.,]\d+)?)\s*([a-z]{0,10})\.?", text
+    ):
+        factor = units.get(match[3])
+        if factor is not None and len(match[1]) < 7 and len(match[2]) < 7:
+            return (float(match[1].replace(",", ".")) + float(match[2].replace(",", "."))) / 2 * factor, "range"
+    return None, "bad"

@@ -1,0 +1,206 @@
+"""Lines of a diary -> entries: a date in front, a batch by its name, breed or machine, numbers with their class."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.records.sheets.birds import species_in
+from hatchkit.records.sheets.cells import CLASSES, is_empty, mentions, text_of
+from hatchkit.records.sheets.lexicon import cut, tokens
+from hatchkit.records.sheets.logsheet import Entry, _mention
+from hatchkit.records.sheets.meanings import look_of
+from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
+
+_STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
+
+
+def entries_of(block, context) -> list[Entry]:
+    """Entries of the lines of a block, each with the batch it belongs to.
+
+    Parameters
+    ----------
+    block : Block
+        Of shape lines: each record is the list of filled cells of one row.
+    context : Context
+    """
+    found, at, opened, label = [], None, [], None
+    for row, cells in zip(block.rows, block.columns[0], strict=True):
+        day, text = _dated(cells, context)
+        if day is not None and at is not None and day.year == at.year and (at - day).days > 200:
+            day = day.replace(year=day.year + 1)
+        at = day if day is not None else at
+        heading = _heading(text, day, context)
+        if heading:
+            label = heading
+            continue
+        for sentence in _parts(text, opened):
+            entry = _entry(row, at, sentence, context)
+            if entry is None:
+                continue
+            _give_batch(entry, sentence, opened, label)
+            found.append(entry)
+    return found
+
+
+def _parts(text: str, opened: list) -> list[str]:
+    """The line, cut only where another batch is named or other birds are spoken of."""
+    parts: list[str] = []
+    for sentence in _STOPS.split(text):
+        if parts and not _name_in(sentence, opened) and not (species_in(sentence) and species_in(parts[-1])):
+            parts[-1] += "; " + sentence
+        else:
+            parts.append(sentence)
+    return parts
+
+
+def _dated(cells: list, context):
+    """(date or None, the rest of the line)."""
+    parts, day = [], None
+    for cell in cells:
+        if day is None and not isinstance(cell, (int, float)) and (not isinstance(cell, str) or is_dateish(cell)):
+            found = read_dates([cell], context.day_first, context.year)
+            if not np.isnat(found.moments[0]):
+                day = pd.Timestamp(found.moments[0])
+                continue
+        parts.append(text_of(cell) or "")
+    text = " ".join(filter(None, parts))
+    if day is None:
+        when, rest = leading_date(text, context.day_first, context.year)
+        if when is not None:
+            return pd.Timestamp(when), rest
+    return day, text
+
+
+def _heading(text: str, day, context) -> str | None:
+    """A short line without a count that names a batch: "Batch 2", "Hatch 1 - Marans"."""
+    if day is not None or len(text) > 40:
+        return None
+    found = tokens(text, context.language)
+    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    return (
+        text
+        if roles & {"batch", "hatch"} and not roles & (CLASSES - {"hatched", "set"}) and any(c.isdigit() for c in text)
+        else None
+    )
+
+
+def _entry(row: int, at, sentence: str, context) -> Entry | None:
+    if not sentence.strip():
+        return None
+    named = re.search(r"\b[^\W\d_]{3,}\s+([A-Z])\b(?!\d)", sentence)
+    bare = (
+        sentence.replace(named[0], named[0][:-1])
+        if named and tokens(named[0][:-1].strip()) and tokens(named[0][:-1].strip())[0].roles & {"batch", "hatch"}
+        else sentence
+    )
+    # In running text a word that only looks like a known one is another word.
+    found = [token for token in tokens(bare, context.language) if not token.guessed]
+    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    entry = Entry(row, at, roles=roles, text=sentence.strip()[:300])
+    look = look_of(found)
+    entry.look = replace(look, order=None) if look.day is None and not roles & {"candle", "transfer"} else look
+    for mention in mentions(bare, context.language):
+        if not (mention.roles & {"chicks"} and roles & {"dead", "culled", "sold"} and "hatched" not in roles):
+            _mention(entry, mention, remark=False)
+    lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
+    starts = (
+        "set" in roles
+        and not lost
+        or bool(found)
+        and "set" in found[0].roles
+        or not lost
+        and bool(species_in(sentence))
+        and (
+            bool(roles & {"batch"})
+            or bool(roles & {"incubator", "in", "broody", "set"})
+            and not roles & {"candle", "transfer"}
+        )
+    )
+    if starts:
+        eggs = _eggs_set(found)
+        if eggs is not None:
+            entry.counts = {"eggs_set": eggs}
+            entry.roles |= {"set"}
+    hatching = roles & {"hatch", "hatched"} and not roles & {"candle", "transfer", "expected"}
+    if hatching and not entry.counts:
+        first = next((token.number for token in found if token.number is not None and token.number < 500), None)
+        if first is not None and look.day != first:
+            entry.counts["hatched"] = first
+    if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"}:
+        return None
+    return entry
+
+
+def _eggs_set(found) -> int | None:
+    """The number of eggs in a sentence of setting: the one before the eggs, else the first that is no day."""
+    numbers = [
+        (place, token.number)
+        for place, token in enumerate(found)
+        if token.number is not None
+        and not token.roles - {"word number"}
+        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
+    ]
+    if not numbers:
+        return None
+    for place, number in numbers:
+        if any("egg" in token.roles for token in found[place : place + 5]):
+            return number
+    return numbers[0][1]
+
+
+def _words(sentence: str) -> frozenset:
+    return frozenset(word for word in cut(sentence) if len(word) > 3 and not word.isdigit())
+
+
+def _name_in(sentence: str, opened: list) -> str | None:
+    """The short name that a sentence gives a batch: "batch A", "B d7: ...", "2: ..."."""
+    words = re.findall(r"[^\W_]+", sentence)
+    names = {batch["name"] for batch in opened}
+    for place, word in enumerate(words[:-1]):
+        token = tokens(word)
+        if (
+            token
+            and token[0].roles & {"batch", "hatch"}
+            and (
+                len(words[place + 1]) <= 3
+                and (words[place + 1].isdigit() or words[place + 1].isupper() or words[place + 1] in names)
+            )
+        ):
+            return words[place + 1]
+    if words and words[0] in names:
+        return words[0]
+    first = re.match(r"\s*(?:n[ro°º]?\.?\s*|#)?(\d+[a-z]?|[A-Z])\s*[:)]\s", sentence)
+    return first[1] if first else None
+
+
+def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None) -> None:
+    """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird."""
+    named = _name_in(sentence, opened)
+    birds = frozenset(species_in(sentence))
+    if entry.counts.keys() == {"eggs_set"}:
+        name = label or named or f"{len(opened) + 1}"
+        if label and any(name == other["name"] for other in opened):
+            name = f"{name} {len(opened) + 1}"
+        opened.append(dict(name=name, words=_words(sentence), birds=birds))
+        entry.batch = name
+        entry.fields["species_text"] = sentence.strip()[:200]
+        return
+    if not opened:
+        return
+    words = _words(sentence)
+
+    def likeness(place):
+        batch = opened[place]
+        score = len(words & batch["words"]) + 2.0 * bool(birds & batch["birds"])
+        score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
+        score += 9.0 * (named == batch["name"]) + 3.0 * (label == batch["name"])
+        return score, place
+
+    entry.batch = opened[max(range(len(opened)), key=likeness)]["name"]
+
+
+__all__ = ["entries_of", "is_empty"]

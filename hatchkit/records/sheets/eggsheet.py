@@ -1,0 +1,371 @@
+"""A table with a row per egg -> egg rows, and the batches and looks that follow from them."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.around import fill_from_around
+from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.fatewords import Fate, fate_of
+from hatchkit.records.sheets.meanings import Look, Meaning
+from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, _filled_down
+
+_ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
+
+
+def choose(columns, options, fixed: dict) -> list:
+    """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
+    ranked = sorted(
+        (
+            (-_fits(meaning, column), column.place, number)
+            for column, found in zip(columns, options, strict=True)
+            for number, meaning in enumerate(found)
+        ),
+        key=lambda item: item[:2],
+    )
+    chosen: list = [None] * len(columns)
+    taken = set()
+    for cost, place, number in ranked:
+        meaning = options[place][number]
+        key = (meaning.field, meaning.look) if meaning.field in ("fate", "weight", "look_at") else meaning.field
+        if chosen[place] is None and cost < 50 and (key not in taken or meaning.field in ("notes", "ignore")):
+            chosen[place] = meaning
+            taken.add(key)
+    fates = [place for place, meaning in enumerate(chosen) if meaning is not None and meaning.field == "fate"]
+    ends = [place for place in fates if not chosen[place].look]
+    if ends and not any(m is not None and m.field == "result" for m in chosen):
+        chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
+    return chosen
+
+
+def _fits(meaning, column) -> float:
+    name = meaning.field
+    if name in (
+        "eggs_set",
+        "clear",
+        "dead",
+        "left",
+        "hatched",
+        "dis",
+        "fertile",
+        "removed",
+        "rotten",
+        "cracked",
+        "pipped",
+    ):
+        return -100.0
+    if name in ("result", "fate") and column.share_fate >= 0.5:
+        return meaning.weight + 3.0
+    if (
+        name == "batch"
+        and column.running
+        and column.distinct == 1.0
+        or name == "egg"
+        and column.distinct < 0.5
+        and not column.running
+    ):
+        return meaning.weight - 3.0
+    if name == "result" and column.share_fate < 0.3:
+        return meaning.weight - 3.0
+    return meaning.weight
+
+
+def read_eggs(block, chosen, context: Context) -> Part:
+    """Egg rows, and a batch per name, date or section with its looks.
+
+    Parameters
+    ----------
+    block : Block
+    chosen : list of Meaning or None
+    context : Context
+    """
+    n, odd = len(block.rows), []
+    columns = [_filled_down(cells) for cells in block.columns]
+    frame, fates, result = {}, [], None
+    for place, meaning in enumerate(chosen):
+        if meaning is None:
+            continue
+        name, cells = meaning.field, columns[place]
+        mark = typed.Odd(block.headings[place], name)
+        odd.append(mark)
+        if name in TEXT_FIELDS and name != "tray":
+            frame[TEXT_FIELDS[name]] = typed.texts(cells)
+        elif name in TIME_FIELDS:
+            target = TIME_FIELDS[name]
+            frame[target], frame[f"{target}_hour"] = typed.times(
+                cells, block.rows, context.day_first, context.year, mark
+            )
+        elif name in ("egg", "tray", "hen", "cock"):
+            frame[name] = typed.texts(cells)
+        elif name == "weight":
+            frame.setdefault("weights", {})[meaning.look.day or 0] = typed.measures(
+                cells, block.rows, typed.GRAMS, mark
+            )
+        elif name == "fate":
+            fates.append((meaning.look, _words(cells, block.rows, context, mark)))
+        elif name == "result":
+            result = _words(cells, block.rows, context, mark)
+        elif name == "notes":
+            frame["notes"] = typed.texts(cells)
+    weights = frame.pop("weights", {})
+    eggs = pd.DataFrame(frame, index=range(n))
+    alone = "set_at" not in frame and "name" not in frame
+    eggs["section"] = [section or (block.titles[-1] if block.titles and alone else "") for section in block.sections]
+    eggs["sheet_row"] = block.rows
+    said = np.array(
+        [
+            any(found[i] is not None for _, found in fates) or result is not None and result[i] is not None
+            for i in range(n)
+        ],
+        dtype=bool,
+    )
+    named = eggs["egg"].notna().to_numpy() if "egg" in eggs else np.zeros(n, bool)
+    weighed = np.any([~np.isnan(grams) for grams in weights.values()], axis=0) if weights else np.zeros(n, bool)
+    keep = said | named | weighed
+    kept = np.flatnonzero(keep)
+    eggs = eggs.iloc[kept].reset_index(drop=True)
+    fates = [(look, [found[i] for i in kept]) for look, found in fates]
+    result = [result[i] for i in kept] if result is not None else [None] * len(kept)
+    weights = {day: grams[kept] for day, grams in weights.items()}
+    return _grouped(block, eggs, fates, result, weights, odd, context)
+
+
+def _words(cells, rows, context: Context, mark) -> list:
+    known: dict = {}
+    found = []
+    for row, cell in zip(rows, cells, strict=True):
+        if cell == "" or is_empty(cell):
+            found.append(None)
+            continue
+        text = cell if type(cell) is str else text_of(cell)
+        if text not in known:
+            known[text] = fate_of(text, context.language)
+        found.append(known[text])
+        if known[text] is None:
+            mark.add("no fate", row, cell)
+    return found
+
+
+def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part:
+    key = _batch_key(eggs)
+    groups = {name: place for place, name in enumerate(dict.fromkeys(key))}
+    batch_of = np.array([groups[name] for name in key], dtype=int)
+    looks = _look_list(fates, result)
+    at_look = [[None] * len(eggs) for _ in looks]
+    outcome: list = [None] * len(eggs)
+    for i in range(len(eggs)):
+        gone = False
+        for number, (_, words) in enumerate(looks):
+            fate = words[i] if words is not None else None
+            if fate is None or gone:
+                continue
+            state = {"infertile": "clear", "dead_in_shell": "dead"}.get(fate.fate, fate.fate)
+            if state in ("alive", "clear", "dead", "removed"):
+                at_look[number][i] = state
+                gone = state != "alive"
+            else:
+                outcome[i], gone = state, True
+        last = result[i]
+        if last is not None and not gone:
+            _end_of_egg(i, last, looks, at_look, outcome)
+        elif (
+            last is not None
+            and gone
+            and last.fate in ("removed",)
+            and outcome[i] is None
+            and not any(column[i] in ("clear", "dead", "removed") for column in at_look)
+        ):
+            outcome[i] = "removed"
+    part = _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd)
+    fill_from_around(part.batches, block, context)
+    return part
+
+
+def _batch_key(eggs: pd.DataFrame) -> list:
+    """What parts the eggs into batches: their name, filled down; else the section, else the day of setting."""
+    parts = []
+    if "name" in eggs and eggs["name"].notna().any():
+        parts.append(eggs["name"].ffill().bfill())
+        if "set_at" in eggs and eggs.groupby(parts[0])["set_at"].nunique().gt(1).any():
+            parts.append(eggs["set_at"].ffill().astype(str))
+    elif any(eggs["section"]):
+        parts.append(eggs["section"])
+    elif "set_at" in eggs and eggs["set_at"].notna().any():
+        parts.append(eggs["set_at"].ffill().astype(str))
+        for name in ("breed", "species_text"):
+            if name in eggs and eggs[name].notna().any():
+                parts.append(eggs[name].ffill())
+    elif "pen" in eggs or "breed" in eggs:
+        parts.append(eggs["pen" if "pen" in eggs else "breed"].ffill().fillna(""))
+    if not parts:
+        return [""] * len(eggs)
+    return list(zip(*parts, strict=True))
+
+
+def _look_list(fates, result) -> list:
+    """The looks of a sheet: its columns, and the days that the results name ("dead d7") where there are none."""
+    looks = [(look, words) for look, words in fates]
+    if looks:
+        order = sorted(
+            range(len(looks)),
+            key=lambda i: (
+                looks[i][0].day
+                if looks[i][0].day is not None
+                else 99
+                if looks[i][0].transfer
+                else 7 * (looks[i][0].order or i + 1)
+            ),
+        )
+        return [looks[i] for i in order]
+    days = sorted(
+        {
+            fate.look.day
+            for fate in result
+            if fate is not None and fate.look.day and fate.fate in ("clear", "dead", "removed", "infertile")
+        }
+    )
+    if days and len(days) <= 5:
+        return [(Look(day=day), None) for day in days]
+    orders = sorted(
+        {
+            fate.look.order
+            for fate in result
+            if fate is not None and fate.look.order and fate.fate in ("clear", "dead", "removed", "infertile")
+        }
+    )
+    if orders and orders[-1] <= 4:
+        return [(Look(order=number), None) for number in range(1, orders[-1] + 1)]
+    if any(fate is not None and (fate.fate == "clear" or fate.fate == "dead" and fate.early) for fate in result):
+        return [(Look(order=1), None)]
+    return []
+
+
+def _end_of_egg(i: int, last: Fate, looks, at_look, outcome) -> None:
+    """Put the result of an egg where it belongs: at the look it names, or at the end."""
+    state = {"dead_in_shell": "dead", "alive": None}.get(last.fate, last.fate)
+    days = [look.day for look, _ in looks]
+    if state in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
+        at_look[days.index(last.look.day)][i] = state
+    elif state == "clear" and looks:
+        at_look[0][i] = "clear"
+    elif state == "dead" and last.early and looks:
+        at_look[0][i] = "dead"
+    elif state == "dead" and last.fate == "dead" and last.look.order and last.look.order <= len(looks):
+        at_look[last.look.order - 1][i] = "dead"
+    elif state == "clear":
+        outcome[i] = "infertile"
+    else:
+        outcome[i] = state
+
+
+def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd) -> Part:
+    m = len(groups)
+    first = [int(np.flatnonzero(batch_of == place)[0]) for place in range(m)]
+    batches = pd.DataFrame({"eggs_set": np.bincount(batch_of, minlength=m).astype(float)})
+    for name in (
+        "name",
+        *_ONE_PER_BATCH,
+        "set_at",
+        "set_at_hour",
+        "taken_off_at",
+        "taken_off_at_hour",
+        "section",
+        "due_at",
+    ):
+        if name in eggs:
+            filled = eggs[name].groupby(batch_of).first()
+            batches[name] = filled.reindex(range(m)).to_numpy()
+    end = np.array(outcome, dtype=object)
+    for target, state in (
+        ("hatched", ("hatched", "culled")),
+        ("culled", ("culled",)),
+        ("pipped_dead", ("pipped_dead",)),
+        ("dead_in_shell", ("dead",)),
+        ("broken_infertile", ("infertile",)),
+    ):
+        batches[target] = np.bincount(batch_of, weights=np.isin(end, state), minlength=m)
+    if not np.isin(end, ("infertile",)).any():
+        batches = batches.drop(columns="broken_infertile")
+    removed = np.isin(end, ("removed",)).astype(float)
+    rows = []
+    for number, (look, _) in enumerate(looks):
+        state = np.array(at_look[number], dtype=object)
+        removed += np.isin(state, ("removed",))
+        counts = {
+            name: np.bincount(batch_of, weights=np.isin(state, (name,)), minlength=m)
+            for name in ("clear", "dead", "removed")
+        }
+        for place in range(m):
+            rows.append(
+                dict(
+                    place=place,
+                    day=np.nan if look.day is None else look.day,
+                    order=look.order or number + 1,
+                    transfer=look.transfer,
+                    at=np.datetime64("NaT", "us"),
+                    hour=False,
+                    **{name: counts[name][place] for name in counts},
+                    derived=False,
+                )
+            )
+    batches["removed"] = np.bincount(batch_of, weights=removed, minlength=m)
+    batches["rest"], batches["broken"], batches["dis_derived"] = 0.0, False, False
+    batches["row"] = [block.rows[0] if i >= len(block.rows) else eggs["sheet_row"].iloc[i] for i in first]
+    batches["file"], batches["sheet"], batches["notes"] = block.file, block.sheet, None
+    if not any(value is not None for value in outcome):
+        batches[["hatched", "dead_in_shell", "pipped_dead"]] = np.nan
+    names = ["candle1", "candle2", "transfer"]
+    table = pd.DataFrame(
+        {
+            "place": batch_of,
+            "egg": eggs.get("egg"),
+            "hen": eggs.get("hen"),
+            "cock": eggs.get("cock"),
+            "tray": eggs.get("tray"),
+            "weight_g": weights.get(min(weights)) if weights else np.nan,
+            "outcome": outcome,
+            "notes": eggs.get("notes"),
+            "sheet_row": eggs["sheet_row"],
+        }
+    )
+    for number, name in enumerate(_names(looks)):
+        if name in names:
+            table[name] = at_look[number]
+    table["file"], table["sheet"] = block.file, block.sheet
+    part = Part(batches, pd.DataFrame(rows, columns=LOOK_COLUMNS), eggs=table, odd=odd)
+    part.weights = _weights(table, weights)
+    return part
+
+
+def _names(looks) -> list[str]:
+    """candle1, candle2, ... and transfer, in the order of the looks."""
+    found, number = [], 0
+    for look, _ in looks:
+        if look.transfer:
+            found.append("transfer")
+            continue
+        number += 1
+        found.append(f"candle{number}")
+    return found
+
+
+def _weights(table: pd.DataFrame, weights: dict) -> pd.DataFrame:
+    """Weighings by day since setting, of single eggs."""
+    if len(weights) < 1:
+        return pd.DataFrame()
+    parts = [
+        pd.DataFrame(
+            {
+                "place": table["place"],
+                "egg": table["egg"],
+                "day": float(day),
+                "grams": grams,
+                "eggs_weighed": 1.0,
+                "row": table["sheet_row"],
+            }
+        )[~np.isnan(grams)]
+        for day, grams in sorted(weights.items())
+    ]
+    return pd.concat(parts, ignore_index=True)

@@ -1,0 +1,111 @@
+"""Cells that count several classes in words ("5 clear, 2 dead") -> a column per class, to be read like any other.
+
+The words of a look or of the end of the hatch become columns of numbers; whether they are right is then tested by the
+same arithmetic as every other column.
+"""
+
+from __future__ import annotations
+
+from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of
+from hatchkit.records.sheets.lexicon import tokens
+from hatchkit.records.sheets.logsheet import class_of
+from hatchkit.records.sheets.shape import Block
+
+#: Class -> the English word that heads its column.
+_HEADING = {
+    "clear": "clear",
+    "dead": "dead",
+    "removed": "removed",
+    "pipped": "pipped",
+    "dis": "dead in shell",
+    "hatched": "hatched",
+    "left": "left",
+    "culled": "culled",
+}
+_ENDS = frozenset({"left", "unhatched", "result", "hatch", "hatched", "opened", "chicks", "shell"})
+
+
+def expanded(block: Block, language: str | None) -> Block:
+    """The block with its columns of words about several classes parted into columns of numbers.
+
+    Parameters
+    ----------
+    block : Block
+    language : str or None
+    """
+    if block.shape == "lines" or not block.rows:
+        return block
+    headings, groups, columns = [], [], []
+    for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
+        classes = _classes(heading, group, cells, language)
+        if not classes:
+            headings.append(heading)
+            groups.append(group)
+            columns.append(cells)
+            continue
+        end = bool(_roles(f"{group} {heading}", language) & _ENDS)
+        for name in classes:
+            target = "dis" if end and name == "dead" and "dis" not in classes else name
+            headings.append(_HEADING[target])
+            groups.append("" if target in ("dis", "pipped", "hatched") else " ".join(filter(None, (group, heading))))
+            columns.append([_of_class(cell, name, language) for cell in cells])
+    block.headings, block.groups, block.columns = headings, groups, columns
+    return block
+
+
+def _roles(text: str, language) -> frozenset:
+    found = tokens(text, language)
+    return frozenset().union(*(token.roles for token in found)) if found else frozenset()
+
+
+def _classes(heading: str, group: str, cells, language) -> list[str]:
+    """The classes that a column of words counts; none for a column of numbers, names or remarks."""
+    texts = [cell for cell in cells[:60] if not is_empty(cell)]
+    words = [cell for cell in texts if isinstance(cell, str) and not cell.strip().isdigit()]
+    roles = _roles(f"{group} {heading}", language)
+    if (
+        not words
+        or len(words) < 0.4 * len(texts)
+        or roles & {"notes", "breed", "species", "incubator", "pen", "batch", "set"}
+    ):
+        return []
+    if not roles & (_ENDS | {"candle", "day", "transfer", "first", "second", "third"}) and roles:
+        return []
+    found: dict = {}
+    several = 0
+    for cell in words:
+        kinds = [class_of(mention.roles) for mention in mentions(cell, language)]
+        kinds = [kind for kind in kinds if kind in _HEADING]
+        several += len(kinds) > 1
+        for kind in kinds:
+            found[kind] = found.get(kind, 0) + 1
+    told = sum(bool(mentions(cell, language)) or _zero(cell) or _counted(cell, language) for cell in words)
+    if not found or told < 0.5 * len(words):
+        return []
+    if not several and (
+        roles & {"hatched", "chicks"}
+        or len(found) < 2
+        and (roles & set(_HEADING) or not roles & {"candle", "day", "transfer", "left"})
+    ):
+        return []
+    return sorted(found, key=list(_HEADING).index)
+
+
+def _zero(cell: str) -> bool:
+    text = (text_of(cell) or "").lower()
+    return text in cell_words("zero") or text in cell_words("unknown")
+
+
+def _counted(cell: str, language) -> bool:
+    return count_of(cell, language).value is not None
+
+
+def _of_class(cell, name: str, language):
+    """The number that a cell gives for one class: "" where it says nothing, 0 where it says none."""
+    if is_empty(cell):
+        return ""
+    found = [mention.count for mention in mentions(str(cell), language) if class_of(mention.roles) == name]
+    if found:
+        return float(sum(found))
+    text = (text_of(cell) or "").lower()
+    return "" if text in cell_words("unknown") else 0.0

@@ -1,0 +1,71 @@
+"""Words for what became of an egg -> one of the kit's words, with the day if one is named."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from hatchkit.records.sheets.cells import text_of
+from hatchkit.records.sheets.lexicon import cell_words, tokens
+from hatchkit.records.sheets.meanings import Look, look_of
+from hatchkit.records.words import plain
+
+#: Kit's own words, which the kit's blank workbook offers.
+_OWN = {"alive", "clear", "dead", "removed", "hatched", "culled", "pipped_dead", "infertile"}
+
+
+@dataclass(frozen=True)
+class Fate:
+    """What a cell says of one egg: alive, clear, infertile, dead, dead_in_shell, pipped_dead, hatched, culled, removed."""
+
+    fate: str
+    look: Look = Look()
+    early: bool = False
+
+
+@cache
+def fate_of(cell, language: str | None) -> Fate | None:
+    """The fate that a cell names, or None.
+
+    Parameters
+    ----------
+    cell : str
+    language : str or None
+    """
+    text = plain(text_of(cell) or "")
+    if text.replace(" ", "_") in _OWN:
+        return Fate(text.replace(" ", "_"))
+    if not text or text in cell_words("unknown"):
+        return None
+    if text in ("x", "+", "v", "✓", "√", "1", "*"):
+        return Fate("alive") if text in ("+", "v", "✓", "√") else None
+    found = list(tokens(str(cell), language))
+    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    fate = _from_roles(roles)
+    return None if fate is None else Fate(fate, look_of(found), bool(roles & {"early"}))
+
+
+def _from_roles(roles: frozenset) -> str | None:
+    has = roles.__contains__
+    negated = has("not")
+    if has("pipped") and not (has("hatched") and not negated and not has("dead")):
+        return "pipped_dead"
+    if has("shell") or has("unhatched") or negated and roles & {"hatched", "hatch", "out"}:
+        return "dead_in_shell"
+    if has("culled"):
+        return "culled"
+    if roles & {"hatched", "chicks"} or has("hatch") and not has("dead"):
+        return "hatched"
+    if roles & {"rotten", "cracked", "removed"} and not has("dead"):
+        return "removed"
+    if has("opened") and has("clear"):
+        return "infertile"
+    if has("clear") or negated and has("fertile"):
+        return "clear"
+    if has("dead"):
+        return "dead"
+    if roles & {"alive", "fertile", "left"}:
+        return "alive"
+    if roles & {"weak"}:
+        return "hatched"
+    return None

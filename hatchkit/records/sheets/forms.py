@@ -1,0 +1,245 @@
+"""Labels at the left of their values -> blocks: batches in columns, or one form after another."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.shape import Block, starts_with_total
+from hatchkit.records.sheets.when import looks_like_date
+
+#: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
+_GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
+
+
+def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
+    """Blocks of a sheet whose labels stand in `columns`, with the values to their right.
+
+    Parameters
+    ----------
+    reader : shape._Reader
+    columns : list of int
+        Columns of labels, left to right.
+    """
+    width = max(len(row) for row in reader.cells)
+    spans = [(column, right) for column, right in zip(columns, [*columns[1:], width], strict=True)]
+    if len(spans) == 1 and _lies(reader, *spans[0]):
+        yield _sideways(reader, *spans[0])
+        return
+    labels = [
+        {_key(row[column]) for row in reader.cells if column < len(row) and reader._labels(str(row[column]))}
+        for column, _ in spans
+    ]
+    apart = len(spans) > 1 and all(len(names & labels[0]) >= 0.6 * len(names) for names in labels[1:])
+    records: list[dict] = []
+    if apart:
+        for span in spans:
+            records += _forms(reader, [span])
+    else:
+        records = _forms(reader, spans)
+    if records:
+        yield _as_block(reader, records)
+
+
+def _key(text) -> str:
+    return str(text).partition(":")[0].strip().lower()
+
+
+def _lies(reader, column: int, right: int) -> bool:
+    """Whether several columns of values stand beside the labels."""
+    several = single = 0
+    for row in reader.cells:
+        if column < len(row) and isinstance(row[column], str) and reader._labels(row[column]):
+            values = sum(not is_empty(cell) for cell in row[column + 1 : right])
+            several += values >= 2
+            single += values == 1
+    return several > single and several >= 3
+
+
+def _sideways(reader, column: int, right: int) -> Block:
+    """A table lying on its side: a record per column of values, a heading per label."""
+    block = Block("sideways", reader.grid.file, reader.grid.sheet, [], [], [], [])
+    group, lines = "", []
+    for row, cells in enumerate(reader.cells):
+        label = cells[column] if column < len(cells) else ""
+        values = [cells[place] if place < len(cells) else "" for place in range(column + 1, right)]
+        filled = [value for value in values if not is_empty(value)]
+        text = text_of(label) or ""
+        if text and not filled:
+            if reader.roles(text) & _GROUPS:
+                group = text
+            elif not lines:
+                block.titles.append(text)
+            else:
+                block.skipped.append((row + 1, "section", text))
+            continue
+        if not filled:
+            group = ""
+            continue
+        if not text and lines:
+            continue
+        if not text and len(filled) == 1:
+            block.titles.append(text_of(filled[0]))
+            continue
+        lines.append((row, text, group, values))
+    kept = [
+        place
+        for place in range(right - column - 1)
+        if sum(not is_empty(values[place]) for _, _, _, values in lines) >= 2
+        and not any(starts_with_total(values[place], reader.language) for _, _, _, values in lines)
+    ]
+    for row, text, own, values in lines:
+        block.headings.append(text.rstrip(" :"))
+        block.groups.append(own)
+        block.columns.append([values[place] for place in kept])
+        block.heading_row = block.heading_row or row + 1
+    block.rows = [block.heading_row] * len(kept)
+    block.sections = [""] * len(kept)
+    return block
+
+
+def _forms(reader, spans) -> list[dict]:
+    """Records of forms, one after another down the sheet: label and value in the same cell or side by side."""
+    records: list[dict] = []
+    state = {"record": None, "group": "", "under": None}
+
+    def fresh(title: str, row: int):
+        state.update(record={"title": title, "row": row, "items": {}}, group="", under=None)
+        records.append(state["record"])
+
+    for row, cells in enumerate(reader.cells):
+        places = reader.filled(row)
+        if not places:
+            state["under"] = None
+            state["blank"] = True
+            continue
+        if _mini_heading(reader, cells, places):
+            state["under"] = {place: text_of(cells[place]) for place in places[1:]}
+            state["lead"] = places[0]
+            if not reader.roles(cells[places[0]]) & {"candle", "date", "day"}:
+                state["under"][places[0]] = text_of(cells[places[0]])
+            continue
+        if state["under"] and _under(reader, state, cells, places, row):
+            continue
+        state["under"] = None
+        pairs = list(_pairs(reader, cells, spans))
+        if not pairs:
+            text = " ".join(text_of(cells[place]) for place in places)
+            if len(places) == 1 and reader.roles(text) & _GROUPS and state["record"] and not _starts(reader, text):
+                state["group"] = text
+            elif state["record"] is None or state["record"]["items"]:
+                fresh(text, row + 1)
+            else:
+                state["record"]["title"] += " " + text
+            continue
+        if state.pop("blank", False) and all(
+            not (reader.roles(label) <= {"dead", "clear", "left", "alive", "removed"}) for label, _ in pairs
+        ):
+            state["group"] = ""
+        for label, value in pairs:
+            key = (label, state["group"])
+            if state["record"] is None or key in state["record"]["items"]:
+                if state["record"] is not None and (
+                    key != next(iter(state["record"]["items"])) and len(state["record"]["items"]) < 3
+                ):
+                    continue
+                fresh(state["record"]["title"] if state["record"] and not state["record"]["items"] else "", row + 1)
+                key = (label, "")
+            state["record"]["items"][key] = value
+    return [record for record in records if len(record["items"]) >= 2]
+
+
+def _starts(reader, text: str) -> bool:
+    """Whether a line names a batch ("Hatch 3"), so that a new form starts."""
+    return (
+        bool(reader.roles(text) & {"batch"}) or bool(reader.roles(text) & {"hatch"}) and any(c.isdigit() for c in text)
+    )
+
+
+def _mini_heading(reader, cells, places) -> bool:
+    """A row of headings within a form ("Candling | clear | dead | left")."""
+    if len(places) < 3:
+        return False
+    kinds = [
+        reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]
+    ]
+    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date"}
+    texts = [text_of(cells[place]) for place in places]
+    if len(set(texts)) < len(texts) or any(looks_like_date(text) for text in texts):
+        return False
+    return len(kinds) == len(places) and sum(bool(roles & classes) for roles in kinds) >= 2
+
+
+def _under(reader, state: dict, cells, places, row: int) -> bool:
+    """Take a row below such headings: its first cell says which look."""
+    lead = state["lead"]
+    name = text_of(cells[lead]) if lead < len(cells) else ""
+    taken = False
+    for place, heading in state["under"].items():
+        if place != lead and place < len(cells) and not is_empty(cells[place]) and state["record"] is not None:
+            state["record"]["items"].setdefault((heading, name or ""), cells[place])
+            taken = True
+    return taken
+
+
+def _pairs(reader, cells, spans):
+    """(label, value) of one row."""
+    for column, right in spans:
+        label = cells[column] if column < len(cells) else ""
+        if not isinstance(label, str) or not label.strip():
+            continue
+        head, colon, tail = label.partition(":")
+        if not reader._labels(label) and (
+            colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
+        ):
+            continue
+        if colon and tail.strip() and not tail.strip().startswith("/"):
+            yield head.strip(), tail.strip()
+            continue
+        values = [cell for cell in cells[column + 1 : right] if not is_empty(cell) and not _is_line(cell)]
+        if not values:
+            continue
+        value = (
+            values[0]
+            if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
+            else " ".join(text_of(cell) for cell in values)
+        )
+        yield head.strip() if colon else label.strip(), value
+
+
+def _is_line(cell) -> bool:
+    """A line to write on ("____") that nobody wrote on."""
+    return isinstance(cell, str) and not cell.strip("_.… ")
+
+
+def _as_block(reader, records: list[dict]) -> Block:
+    keys: dict = {}
+    for record in records:
+        for label, group in record["items"]:
+            keys.setdefault((label.strip().lower(), group.strip().lower()), (label, group))
+    columns = []
+    for key in keys:
+        columns.append(
+            [
+                next(
+                    (
+                        value
+                        for (label, group), value in record["items"].items()
+                        if (label.strip().lower(), group.strip().lower()) == key
+                    ),
+                    "",
+                )
+                for record in records
+            ]
+        )
+    return Block(
+        "form",
+        reader.grid.file,
+        reader.grid.sheet,
+        [label for label, _ in keys.values()],
+        [group for _, group in keys.values()],
+        columns,
+        [record["row"] for record in records],
+        sections=[record["title"] for record in records],
+        heading_row=records[0]["row"],
+    )

@@ -1,0 +1,108 @@
+"""What a block is a table of: batches, eggs, looks (a log), weighings; or nothing that the kit uses."""
+
+from __future__ import annotations
+
+from hatchkit.records.sheets.assign import tells_steps
+from hatchkit.records.sheets.cells import is_empty, text_of
+
+_LOSSES = ("clear", "dead", "left", "hatched", "dis", "unhatched", "pipped", "fertile")
+
+
+def kind_of(block, columns, options) -> str:
+    """batches, eggs, looks, weights, lines, or "" for none.
+
+    Parameters
+    ----------
+    block : Block
+    columns : list of profile.Column
+    options : list of list of Meaning
+        Readings of each column (`assign.candidates`).
+    """
+    if block.shape == "lines":
+        return "lines"
+    own = _own_table({heading.strip().lower() for heading in block.headings})
+    if own:
+        return own
+    first = [found[0].field if found else "ignore" for found in options]
+    possible = [{meaning.field for meaning in found if meaning.weight > -2.5} for found in options]
+    fates = [
+        column
+        for column, fields in zip(columns, possible, strict=True)
+        if column.share_fate >= 0.6 and column.filled and fields & {"fate", "result", "what", "notes", "species"}
+    ]
+    counted = [
+        column for column, name in zip(columns, first, strict=True) if name in _LOSSES and column.share_count > 0.5
+    ]
+    if _is_diary(block, columns, counted):
+        return "lines"
+    if fates and len(block.rows) >= 4 and len(counted) <= 1 and not _has_events(columns, first):
+        return "eggs"
+    if "weight" in first and not counted and "eggs_set" not in first:
+        return "weights"
+    if _is_log(block, columns, first, possible, counted):
+        return "looks"
+    if any("eggs_set" in fields for fields in possible) and (counted or any("set_at" in fields for fields in possible)):
+        return "batches"
+    if len(counted) >= 2:
+        return "batches"
+    return ""
+
+
+def _own_table(headings: set) -> str:
+    """The table that the kit's own headings name; "" for a keeper's sheet."""
+    if {"eggs_set", "set_at"} <= headings:
+        return "batches"
+    if {"batch", "egg"} <= headings and headings & {"outcome", "candle1", "weight_g", "stage_day", "candle2"}:
+        return "eggs"
+    if {"weighed_at", "grams"} <= headings:
+        return "weights"
+    return "looks" if "looked_at" in headings and headings & {"clear", "dead", "left"} else ""
+
+
+def _has_events(columns, first) -> bool:
+    return any(name == "what" and tells_steps(column) for column, name in zip(columns, first, strict=True))
+
+
+def _is_diary(block, columns, counted) -> bool:
+    """A day and a text, and nothing else: a diary that has headings."""
+    filled = [column for column in columns if column.filled]
+    texts = [column for column in filled if column.share_text > 0.6 and column.mean_length > 18]
+    return (
+        block.shape == "table"
+        and len(filled) <= 3
+        and len(texts) == 1
+        and not counted
+        and any(column.share_date > 0.6 for column in filled)
+        and all(
+            column.share_date > 0.6 or column is texts[0] or column.share_count > 0.6 or column.share_text > 0.6
+            for column in filled
+        )
+    )
+
+
+def _is_log(block, columns, first, possible, counted) -> bool:
+    """One row per look: batches come back on other days, and the eggs set stand in few rows only."""
+    if block.shape in ("form", "sideways") or len(block.rows) < 3:
+        return False
+    events = _has_events(columns, first)
+    dated = any(
+        name in ("date", "look_at", "look_day") or "date" in fields
+        for name, fields in zip(first, possible, strict=True)
+    )
+    if not dated:
+        return False
+    set_at = any(
+        name == "set_at" and column.filled >= 0.6 * len(block.rows) for column, name in zip(columns, first, strict=True)
+    )
+    if events and (counted or any("notes" in fields for fields in possible)):
+        return not set_at or _repeats(columns, first)
+    return bool(counted) and not set_at and _repeats(columns, first)
+
+
+def _repeats(columns, first) -> bool:
+    """Whether the names of batches (or breeds) come back."""
+    for column, name in zip(columns, first, strict=True):
+        if name in ("batch", "breed", "species", "pen") and column.filled:
+            names = [text_of(cell) for cell in column.cells if not is_empty(cell)]
+            return len(set(names)) <= 0.6 * len(names)
+    return False

@@ -1,0 +1,350 @@
+"""The eggs must add up: a reading of columns as looks and ends, tried on the rows.
+
+Set = clears + dead + pipped + removed + dead in shell + hatched, where all were kept; eggs left after a look = left
+before - losses; no loss is negative. One place states what each kind of agreement weighs (`ROW_*`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from hatchkit.records.sheets.meanings import Look
+
+#: Natural log of odds for a reading, per row: the eggs add up where they could have failed to; they add up because a
+#: loss was worked out; some are missing though the end was counted; some are missing; more eggs than were set.
+ROW_ADDS_UP, ROW_DERIVED, ROW_SHORT_OF_END, ROW_SHORT, ROW_OVER = 2.0, 0.4, -0.8, -0.2, -3.0
+#: Rows beyond this many say nothing new.
+MOST_ROWS = 8
+
+#: Usual day of transfer as a share of the incubation (common practice, no source: day 18 of 21, 25 of 28).
+TRANSFER_SHARE = 0.87
+
+
+@dataclass
+class LookColumns:
+    """One look with the places of its columns by field."""
+
+    look: Look
+    fields: dict = field(default_factory=dict)
+
+    def sort_key(self, length: float) -> float:
+        """About which day the look is, for the order of looks."""
+        if self.look.day is not None:
+            return self.look.day
+        if self.look.transfer:
+            return TRANSFER_SHARE * length
+        return length * (self.look.order or 1) / 3.0 - 0.01
+
+
+@dataclass
+class Layout:
+    """Which column holds what: looks in order, and the fields that belong to no look.
+
+    Attributes
+    ----------
+    looks : list of LookColumns
+    fields : dict
+        Field -> list of places.
+    pipped_within, culled_apart : bool
+        Pipped are counted among the dead in shell; culled and weak chicks are not counted among the hatched.
+    """
+
+    looks: list
+    fields: dict
+    pipped_within: bool = False
+    culled_apart: bool = False
+
+
+def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
+    """Looks and other fields of an assignment, or None if two columns would be the same thing.
+
+    Parameters
+    ----------
+    chosen : list of Meaning or None
+        One per column, in order.
+    columns : list of Column
+    length : float
+        Days of incubation, to place the transfer among the looks.
+    """
+    looks: list[LookColumns] = []
+    fields: dict = {}
+    current: LookColumns | None = None
+    for column, meaning in zip(columns, chosen, strict=True):
+        if meaning is None or meaning.field in ("ignore", "percent"):
+            continue
+        name = meaning.field
+        if name in ("look_at", "look_day", "fate"):
+            current = _look(looks, meaning.look or Look(order=_next_order(looks, name)), length)
+            if name in current.fields:
+                return None
+            current.fields[name] = column.place
+            continue
+        if name in ("clear", "dead", "left", "removed", "rotten", "cracked", "weight") and meaning.look:
+            current = _look(looks, meaning.look, length)
+            if name in current.fields:
+                if name not in ("rotten", "cracked", "removed"):
+                    return None
+                fields.setdefault(name, []).append(column.place)
+                continue
+            current.fields[name] = column.place
+            continue
+        if name in ("clear", "dead", "left"):
+            mine = current
+            if mine is None or name in mine.fields or name != "left" and _closed(mine, name, fields):
+                free = (
+                    [look for look in looks if name not in look.fields and look is not current] if mine is None else []
+                )
+                mine = (
+                    free[0] if free and name == "clear" else _look(looks, Look(order=_next_order(looks, name)), length)
+                )
+            if name in mine.fields:
+                return None
+            mine.fields[name] = column.place
+            current = mine
+            continue
+        fields.setdefault(name, []).append(column.place)
+    looks.sort(key=lambda look: look.sort_key(length))
+    return Layout(_merged(looks, length), fields)
+
+
+def _closed(look: LookColumns, name: str, fields: dict) -> bool:
+    return name == "clear" and "left" in look.fields and "dead" in look.fields
+
+
+def _next_order(looks: list[LookColumns], name: str) -> int:
+    return 1 + sum(name in look.fields or look.look.order is not None and name == "look_at" for look in looks)
+
+
+def _look(looks: list[LookColumns], wanted: Look, length: float) -> LookColumns:
+    """The look of this day, order or name; a new one if there is none."""
+    for known in looks:
+        have = known.look
+        same = (
+            wanted.day is not None
+            and have.day == wanted.day
+            or wanted.day is None
+            and wanted.order is not None
+            and have.order == wanted.order
+            or wanted.transfer
+            and have.transfer
+            or wanted.order is not None
+            and have.order == wanted.order
+            and (have.day is None or wanted.day is None)
+        )
+        if same:
+            known.look = Look(
+                have.day if have.day is not None else wanted.day,
+                have.order if have.order is not None else wanted.order,
+                have.transfer or wanted.transfer,
+            )
+            return known
+    looks.append(LookColumns(wanted))
+    return looks[-1]
+
+
+def _merged(looks: list[LookColumns], length: float) -> list[LookColumns]:
+    """Looks with a day near the transfer and the transfer itself are one, where their columns do not collide."""
+    transfer = next((look for look in looks if look.look.transfer), None)
+    if transfer is None:
+        return looks
+    for other in looks:
+        if other is transfer or other.look.day is None or set(other.fields) & set(transfer.fields):
+            continue
+        if transfer.look.day is None and abs(other.look.day - TRANSFER_SHARE * length) <= 2:
+            transfer.look = Look(other.look.day, other.look.order, True)
+            transfer.fields = {**other.fields, **transfer.fields}
+            return [look for look in looks if look is not other]
+    return looks
+
+
+@dataclass
+class Account:
+    """A layout worked out on rows: losses by look and end, and whether the eggs add up.
+
+    Attributes
+    ----------
+    set, hatched, dis, pipped, removed : ndarray of float, shape (n,)
+        NaN where neither written nor to be worked out.
+    looks : list of dict
+        clear, dead, removed, left per look; arrays; `derived` marks dead that were worked out.
+    rest : ndarray
+        Eggs set less all that is told of; negative if there are too many.
+    broken : ndarray of bool
+        A loss would be negative.
+    tested : ndarray of bool
+        The eggs could have failed to add up.
+    """
+
+    set: np.ndarray
+    hatched: np.ndarray
+    dis: np.ndarray
+    pipped: np.ndarray
+    removed: np.ndarray
+    looks: list
+    rest: np.ndarray
+    broken: np.ndarray
+    tested: np.ndarray
+    dis_derived: np.ndarray
+
+
+def account(layout: Layout, values, everything=None) -> Account:
+    """Work a layout out on rows.
+
+    Parameters
+    ----------
+    layout : Layout
+    values : sequence of ndarray of float
+        Counts by place of the column; NaN where nothing is written.
+    everything : sequence of ndarray of bool, optional
+        By place: the cell says "all".
+    """
+    n = len(values[0]) if len(values) else 0
+    nothing = np.full(n, np.nan)
+
+    def of(name):
+        places = layout.fields.get(name, ())
+        if not places:
+            return nothing
+        total = np.zeros(n)
+        known = np.zeros(n, dtype=bool)
+        for place in places:
+            total += _zero(values[place])
+            known |= ~np.isnan(values[place])
+        return np.where(known, total, np.nan)
+
+    eggs = of("eggs_set")
+    inside, broken, looks = eggs.copy(), np.zeros(n, dtype=bool), []
+    fertile = of("fertile")
+    no_clears = np.isnan(fertile).all() and not any("clear" in look.fields for look in layout.looks)
+    for number, look in enumerate(layout.looks):
+        part = _one_look(look, values, inside, broken, everything)
+        if number == 0 and "clear" not in look.fields and not np.isnan(fertile).all():
+            _from_fertile(part, eggs, fertile, broken)
+        elif number == 0 and no_clears and part["derived"].any():
+            # Nobody told clear from dead here: what went at the first look is clear, which may be either.
+            part["clear"] = np.where(part["derived"], part["dead"], part["clear"])
+            part["dead"] = np.where(part["derived"], np.nan, part["dead"])
+        inside = part["inside"]
+        looks.append(part)
+    if not layout.looks and not np.isnan(fertile).all():
+        part = dict(
+            clear=eggs - fertile,
+            dead=nothing.copy(),
+            removed=nothing.copy(),
+            left=nothing.copy(),
+            derived=np.zeros(n, bool),
+            inside=np.where(np.isnan(fertile), eggs, fertile),
+        )
+        broken |= _zero(part["clear"]) < 0
+        inside = part["inside"]
+        looks.append(part)
+    return _end(layout, of, eggs, inside, broken, looks, everything)
+
+
+def _one_look(look, values, inside, broken, everything) -> dict:
+    n = len(inside)
+
+    def of(name):
+        place = look.fields.get(name)
+        return np.full(n, np.nan) if place is None else values[place].copy()
+
+    clear, dead, left = of("clear"), of("dead"), of("left")
+    removed = np.full(n, np.nan)
+    for name in ("removed", "rotten", "cracked"):
+        if name in look.fields:
+            removed = np.where(np.isnan(of(name)), removed, _zero(removed) + of(name))
+    if everything is not None and "left" in look.fields:
+        left = np.where(everything[look.fields["left"]], inside - _zero(clear) - _zero(dead) - _zero(removed), left)
+    out = _zero(clear) + _zero(dead) + _zero(removed)
+    derived = ~np.isnan(left) & ~np.isnan(inside) & np.isnan(dead)
+    gap = inside - out - left
+    if "dead" not in look.fields or derived.any():
+        dead = np.where(derived, gap, dead)
+        broken |= derived & (gap < 0)
+    checked = ~np.isnan(left) & ~derived & ~np.isnan(inside)
+    broken |= checked & (gap < 0)
+    after = np.where(np.isnan(left), inside - out, left)
+    short = np.where(checked & (gap > 0), gap, 0.0)
+    return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short)
+
+
+def _from_fertile(part: dict, eggs, fertile, broken) -> None:
+    """Clears of the first look from the number of fertile eggs."""
+    clears = eggs - fertile
+    known = ~np.isnan(clears)
+    taken = known & part["derived"]
+    part["dead"] = np.where(taken, part["dead"] - clears, part["dead"])
+    part["inside"] = np.where(known & ~taken & np.isnan(part["left"]), part["inside"] - clears, part["inside"])
+    part["clear"] = np.where(known, clears, part["clear"])
+    broken |= known & (clears < 0) | taken & (_zero(part["dead"]) < 0)
+
+
+def _end(layout, of, eggs, inside, broken, looks, everything) -> Account:
+    zero = _zero
+    pipped, unhatched, dis = of("pipped"), of("unhatched"), of("dis")
+    removed = _sum_known(of("removed"), of("rotten"), of("cracked"))
+    hatched = _hatched(layout, of, inside, everything, zero(removed))
+    within = layout.pipped_within
+    if "unhatched" in layout.fields:
+        dis = np.where(np.isnan(unhatched), dis, unhatched - (zero(pipped) if within else 0.0))
+        broken |= zero(dis) < 0
+    elif within and "dis" in layout.fields:
+        dis = dis - zero(pipped)
+        broken |= zero(dis) < 0
+    opened = _sum_known(*(of(name) for name in ("broken_infertile", "broken_early", "broken_mid", "broken_late")))
+    end_loss = np.where(np.isnan(dis), zero(opened), np.maximum(zero(dis), zero(opened)))
+    last = looks[-1] if looks else None
+    counted_last = ~np.isnan(last["left"]) if last is not None else np.zeros(len(eggs), bool)
+    derived = counted_last & np.isnan(dis) & np.isnan(opened) & ~np.isnan(hatched)
+    worked_out = inside - zero(hatched) - zero(pipped) - zero(removed)
+    dis = np.where(derived, worked_out, dis)
+    broken |= derived & (worked_out < 0)
+    end_loss = np.where(derived, worked_out, end_loss)
+    short = sum((look["short"] for look in looks if "short" in look), np.zeros(len(eggs)))
+    rest = inside - zero(hatched) - end_loss - zero(pipped) - zero(removed)
+    rest = np.where(rest < 0, rest, rest + short)
+    tested = ~np.isnan(eggs) & ~np.isnan(hatched) & ~derived
+    return Account(eggs, hatched, dis, pipped, removed, looks, rest, broken, tested, derived)
+
+
+def _hatched(layout, of, inside, everything, removed):
+    hatched, culled, healthy = of("hatched"), of("culled"), of("healthy")
+    if everything is not None and layout.fields.get("hatched"):
+        hatched = np.where(everything[layout.fields["hatched"][0]], inside - removed, hatched)
+    if np.isnan(hatched).all() and not np.isnan(healthy).all():
+        hatched = healthy
+    if layout.culled_apart:
+        hatched = hatched + _zero(culled) + _zero(of("weak"))
+    return hatched
+
+
+def _zero(values):
+    """Not written counts as none (np.nan_to_num takes eight times as long on short arrays)."""
+    return np.where(np.isnan(values), 0.0, values)
+
+
+def _sum_known(*parts):
+    total = sum(_zero(part) for part in parts)
+    return np.where(np.logical_and.reduce([np.isnan(part) for part in parts]), np.nan, total)
+
+
+def evidence(result: Account, layout: Layout) -> float:
+    """What the arithmetic says for a layout: natural log of odds, the mean row times at most `MOST_ROWS` rows."""
+    usable = ~np.isnan(result.set)
+    if not usable.any():
+        return 0.0
+    ended = any(name in layout.fields for name in ("dis", "unhatched"))
+    over = result.broken | (result.rest < 0)
+    score = np.where(
+        over,
+        ROW_OVER,
+        np.where(
+            result.rest == 0,
+            np.where(result.tested, ROW_ADDS_UP, ROW_DERIVED),
+            ROW_SHORT_OF_END if ended else ROW_SHORT,
+        ),
+    )
+    score = np.where(np.isnan(result.hatched) & ~over, 0.0, score)[usable]
+    return float(score.mean() * min(len(score), MOST_ROWS))

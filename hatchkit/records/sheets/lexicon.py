@@ -1,0 +1,297 @@
+"""Words of keepers -> the roles they may play: which look, which class of egg, which field.
+
+``reference/sheet_words.csv`` holds one row per role and language; a heading, a cell or a line of a diary is cut into
+the longest known phrases. What a phrase means is settled later, by its neighbours, the values and the arithmetic.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from hatchkit.records.words import csv_rows, nearest_words, plain
+
+LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
+
+#: Endings that the same word may carry (plural, case, gender), longest first.
+_ENDINGS = (
+    "ych",
+    "ami",
+    "ene",
+    "ede",
+    "nes",
+    "en",
+    "er",
+    "es",
+    "em",
+    "et",
+    "an",
+    "ow",
+    "ek",
+    "ok",
+    "ak",
+    "ot",
+    "ja",
+    "at",
+    "s",
+    "e",
+    "n",
+    "y",
+    "i",
+    "a",
+    "o",
+    "t",
+    "k",
+    "r",
+    "u",
+)
+_NOTHING = frozenset(
+    "the of at a and or for with from by von der die das dem den des und im bei am zu le la les de du des "
+    "a au aux et en van het een bij na el los las del y con por il lo gli di e al alla dello o os as do "
+    "da dos das w z na do u i v ve s se och med vid pa efter til og ved az es utan after before nach "
+    "apres despues dopo depois po til only just my our".split()
+)
+
+
+@dataclass(frozen=True)
+class Token:
+    """A phrase of known words, a number, or a word that is not known.
+
+    Attributes
+    ----------
+    text : str
+        As compared: lower case, without accents.
+    roles : frozenset of str
+        What it may say; empty for a number and for an unknown word.
+    languages : frozenset of str
+        Languages in which it says so.
+    number : int or None
+    guessed : bool
+        Read as a misspelling or as cut short.
+    """
+
+    text: str
+    roles: frozenset = frozenset()
+    languages: frozenset = frozenset()
+    number: int | None = None
+    guessed: bool = False
+
+
+@cache
+def phrases() -> dict[str, dict[str, frozenset]]:
+    """Phrase -> role -> languages that use it so."""
+    found: dict[str, dict[str, set]] = {}
+    for row in csv_rows("sheet_words"):
+        # The whole row is made plain at once, and a single word needs no cutting: six thousand phrases are read at start.
+        for words in _bare(row["words"]).split(" / "):
+            key = words if words.isalpha() else " ".join(cut(words)) or plain(words)
+            found.setdefault(key, {}).setdefault(row["role"], set()).add(row["language"])
+    return {key: {role: frozenset(names) for role, names in roles.items()} for key, roles in found.items()}
+
+
+@cache
+def cell_words(role: str) -> frozenset:
+    """The whole contents of cells that mean `role` (unknown, zero, all, yes), as `plain` gives them."""
+    return frozenset(
+        plain(words) for row in csv_rows("sheet_words") if row["role"] == role for words in row["words"].split(" / ")
+    )
+
+
+@cache
+def _longest() -> int:
+    return max(key.count(" ") + 1 for key in phrases())
+
+
+@cache
+def _by_length() -> dict:
+    """Single words by first letter, for endings and short forms."""
+    words: dict[str, list] = {}
+    for key in phrases():
+        if " " not in key and len(key) >= 4:
+            words.setdefault(key[0], []).append(key)
+    return words
+
+
+def cut(text) -> list[str]:
+    """Lower-case words and numbers without accents: "Dead (D7)" -> dead, d, 7; "1st" stays whole."""
+    text = re.sub(r"(?<=[a-zà-ÿ])(?=[A-ZÀ-Ý][a-zà-ÿ])", " ", str(text))
+    text = _bare(text).replace("%", " percent ").replace("#", " number ").replace("\u2116", " number ")
+    text = re.sub(r"(?<=[a-z])\.(?=[a-z]\.)", "", text)
+    words = re.findall(r"\d+(?:st|nd|rd|th|er|re|ere|eme|ste|ra|da|do|ro)\b|[a-z]+|\d+", text)
+    return words
+
+
+@cache
+def _bare(text: str) -> str:
+    for old, new in (("æ", "ae"), ("Æ", "ae"), ("ø", "o"), ("Ø", "o"), ("ł", "l"), ("Ł", "l"), ("đ", "d")):
+        text = text.replace(old, new)
+    return plain(text)
+
+
+def tokens(text, language: str | None = None) -> tuple[Token, ...]:
+    """The known phrases, numbers and unknown words of a text, in order.
+
+    Parameters
+    ----------
+    text : str
+    language : str, optional
+        The sheet's language; a word that has a role in it (or in English, where it has none) plays no other.
+    """
+    return _tokens(str(text)[:400], language)
+
+
+@cache
+def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
+    words, found, place = cut(text), [], 0
+    while place < len(words):
+        token, used = _token_at(words, place, language)
+        if token is not None:
+            found.append(token)
+        place += used
+    return tuple(found)
+
+
+def _token_at(words: list[str], place: int, language):
+    if words[place].isdigit():
+        return Token(words[place], number=int(words[place]) if len(words[place]) < 6 else None), 1
+    for length in range(min(_longest(), len(words) - place), 0, -1):
+        phrase = " ".join(words[place : place + length])
+        if phrase in phrases():
+            if length == 1 and phrase in _NOTHING and not _says(phrase, language):
+                return None, 1
+            return _known(phrase, phrases()[phrase], language), length
+    word = words[place]
+    ordinal = re.fullmatch(r"(\d+)[a-z]+", word)
+    if ordinal:
+        names = {1: "first", 2: "second", 3: "third", 4: "fourth"}
+        number = int(ordinal[1])
+        return Token(word, frozenset({names[number]}) if number in names else frozenset(), number=number), 1
+    if word in _NOTHING:
+        return None, 1
+    return _unknown(word, language), 1
+
+
+def _says(word: str, language) -> bool:
+    """Whether a small word plays a part in the sheet's own language ("i", "in", "do", "de" mostly do not)."""
+    return language is not None and any(language in names for names in phrases()[word].values())
+
+
+def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
+    spelt = [role for role, names in roles.items() if role[0] == "=" and (language is None or names & {language, "en"})]
+    if spelt and (language is None and len(roles) == 1 or language in roles[spelt[0]] and len(roles) == 1):
+        return Token(text, frozenset({"word number"}), roles[spelt[0]], number=int(spelt[0][1:]))
+    roles = {role: names for role, names in roles.items() if role[0] != "="}
+    for wanted in (language, "en"):
+        mine = {role: names for role, names in roles.items() if wanted in names}
+        if wanted is not None and mine:
+            roles = mine
+            break
+    else:
+        # A short word of another language is mostly a word of this one that is not known.
+        if language is not None and len(text) <= 4:
+            return Token(text)
+    return Token(text, frozenset(roles), frozenset().union(*roles.values()) if roles else frozenset(), guessed=guessed)
+
+
+def _unknown(word: str, language) -> Token:
+    """A word with an ending, cut short, compounded or misspelt; else unknown."""
+    for key in _stems(word):
+        return _known(word, phrases()[key], language)
+    if len(word) >= 3:
+        longer = [key for key in _by_length().get(word[0], ()) if key.startswith(word) and len(key) > len(word) + 1]
+        merged = _merge(longer)
+        if merged and len(_roles_in(merged, language)) == 1:
+            return _known(word, _roles_in(merged, language), language, guessed=True)
+    parts = _compound(word)
+    if parts:
+        roles = [_known(part, phrases()[part], language) for part in parts]
+        return Token(
+            word,
+            frozenset().union(*(t.roles for t in roles)),
+            frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
+            guessed=False,
+        )
+    if len(word) >= 5:
+        near = nearest_words(word, [key for keys in _by_length().values() for key in keys if len(key) >= 5])
+        merged = _roles_in(_merge(near), language)
+        if near and len(merged) == 1:
+            return _known(word, merged, language, guessed=True)
+    return Token(word)
+
+
+def _roles_in(roles: dict, language) -> dict:
+    roles = {role: names for role, names in roles.items() if role[0] != "="}
+    mine = {role: names for role, names in roles.items() if language in names}
+    return mine or roles
+
+
+def _merge(keys) -> dict:
+    merged: dict[str, frozenset] = {}
+    for key in keys:
+        for role, names in phrases()[key].items():
+            merged[role] = merged.get(role, frozenset()) | names
+    return merged
+
+
+def _stems(word: str):
+    known = phrases()
+    for ending in _ENDINGS:
+        stem = word[: -len(ending)] if word.endswith(ending) else None
+        if stem and len(stem) >= 4 and stem in known:
+            yield stem
+    for ending in ("s", "e", "en", "er", "n", "a", "t"):
+        if len(word) >= 4 and word + ending in known:
+            yield word + ending
+
+
+@cache
+def _compound(word: str) -> tuple[str, ...]:
+    """Two or three known words written as one ("Eieranzahl", "Schlupfdatum", "kläckmaskin"), or nothing."""
+    known = phrases()
+
+    def rest(text: str, depth: int):
+        if text in known and len(text) >= 3:
+            return (text,)
+        if depth == 0:
+            return None
+        for size in range(len(text) - 3, 2, -1):
+            head = text[:size]
+            if head not in known or len(head) < 3:
+                continue
+            for link in ("", "s", "n", "e", "en"):
+                if text[size:].startswith(link):
+                    tail = rest(text[size + len(link) :], depth - 1)
+                    if tail:
+                        return (head, *tail)
+        return None
+
+    return rest(word, 2) or () if len(word) >= 6 else ()
+
+
+def known_words(text: str) -> int:
+    """How many words of a text are known as they are written, accents included."""
+    known = _as_written()
+    return sum(word in known for word in re.findall(r"[^\W\d_]{3,}", str(text).lower()))
+
+
+@cache
+def _as_written() -> frozenset:
+    """Every known word with its accents, months and breeds included."""
+    words = {word for row in csv_rows("sheet_words") for phrase in row["words"].split(" / ") for word in phrase.split()}
+    words |= {word for row in csv_rows("breeds") for word in row["name"].lower().split()}
+    words |= {row["word"].lower() for row in csv_rows("clock_words")} if "word" in csv_rows("clock_words")[0] else set()
+    return frozenset(word for word in words if not word.isascii())
+
+
+def language_of(texts) -> str | None:
+    """The language whose words explain most of the texts; English only where no other explains more."""
+    scores = dict.fromkeys(LANGUAGES, 0.0)
+    for text in texts:
+        for token in tokens(text):
+            if token.roles and len(token.text) > 1:
+                weight = (0.4 if token.guessed else 1.0) / max(1, len(token.languages)) ** 0.5
+                for language in token.languages:
+                    scores[language] += weight
+    best = max(scores, key=scores.get)
+    return best if scores[best] > 0 else None

@@ -1,0 +1,373 @@
+"""A log (a row per look) or a diary (a line of words per day) -> batches and their looks.
+
+Both become entries: a day, a batch, what was done, and numbers of eggs by class. An entry that sets eggs opens a batch;
+the others belong to the batch they name, else to the one that is open.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.birds import species_in
+from hatchkit.records.sheets.cells import CLASSES, Mention, is_empty, mentions, text_of
+from hatchkit.records.sheets.lexicon import tokens
+from hatchkit.records.sheets.meanings import Look, look_of
+from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, _filled_down
+
+#: Class of eggs in words -> what it is in the ledger of a batch.
+_CLASS = (
+    ("pipped", "pipped"),
+    ("shell", "dis"),
+    ("unhatched", "dis"),
+    ("culled", "culled"),
+    ("clear", "clear"),
+    ("dead", "dead"),
+    ("rotten", "removed"),
+    ("cracked", "removed"),
+    ("removed", "removed"),
+    ("hatched", "hatched"),
+    ("chicks", "hatched"),
+    ("left", "left"),
+    ("alive", "left"),
+    ("fertile", "left"),
+    ("set", "eggs_set"),
+    ("out", "hatched"),
+)
+
+
+@dataclass
+class Entry:
+    """One line of a log or diary."""
+
+    row: int
+    at: object = None
+    batch: str | None = None
+    roles: frozenset = frozenset()
+    look: Look = Look()
+    counts: dict = field(default_factory=dict)
+    within: dict = field(default_factory=dict)
+    text: str = ""
+    fields: dict = field(default_factory=dict)
+
+
+def class_of(roles: frozenset) -> str | None:
+    """The ledger's name for a class of eggs in words."""
+    if "not" in roles and roles & {"hatched"}:
+        return "dis"
+    if "not" in roles and roles & {"fertile"}:
+        return "clear"
+    if roles & {"hatched", "chicks"} and not roles & {"pipped", "shell", "unhatched", "dead"}:
+        return "hatched"
+    return next((name for role, name in _CLASS if role in roles), None)
+
+
+def read_log(block, chosen, context: Context) -> Part:
+    """The batches of a table with a row per look.
+
+    Parameters
+    ----------
+    block : Block
+    chosen : list of Meaning or None
+    context : Context
+    """
+    odd, n = [], len(block.rows)
+    entries = [Entry(row) for row in block.rows]
+    numbered = np.full(n, np.nan)
+    columns = [_filled_down(cells) for cells in block.columns]
+    for place, meaning in enumerate(chosen):
+        if meaning is None:
+            continue
+        name, cells = meaning.field, columns[place]
+        mark = typed.Odd(block.headings[place], name)
+        odd.append(mark)
+        if name in ("date", "set_at", "look_at", "hatch_at"):
+            stamps, _ = typed.times(cells, block.rows, context.day_first, context.year, mark)
+            for i in range(n):
+                if not np.isnat(stamps[i]):
+                    entries[i].at = pd.Timestamp(stamps[i])
+        elif name == "batch":
+            for entry, text in zip(entries, typed.texts(cells), strict=True):
+                entry.batch = text
+        elif name in ("what", "notes", "result"):
+            for entry, text in zip(entries, typed.texts(cells), strict=True):
+                _words(entry, text, name, context)
+        elif name in TEXT_FIELDS:
+            for entry, text in zip(entries, typed.texts(cells), strict=True):
+                if text:
+                    entry.fields[TEXT_FIELDS[name]] = text
+        elif name == "look_day":
+            for entry, day in zip(entries, typed.measures(cells, block.rows, {"": 1.0, "d": 1.0}, mark), strict=True):
+                if not np.isnan(day):
+                    entry.look = Look(day=int(day))
+        elif meaning.field in _LEDGER:
+            read = typed.counts(cells, block.rows, context.language, mark)
+            for i in range(n):
+                if not np.isnan(read.values[i]):
+                    key = _LEDGER[meaning.field]
+                    entries[i].counts[key] = entries[i].counts.get(key, 0) + int(read.values[i])
+                elif read.everything[i]:
+                    entries[i].counts[_LEDGER[meaning.field]] = "all"
+        elif name == "number":
+            numbered = typed.counts(cells, block.rows, context.language, mark).values
+    for entry, count in zip(entries, numbered, strict=True):
+        kind = class_of(entry.roles)
+        if not np.isnan(count) and kind is not None:
+            entry.counts = {key: value for key, value in entry.counts.items() if key != kind}
+            entry.counts[kind] = int(count)
+            if kind != "eggs_set":
+                entry.counts.pop("left", None)
+    return _batches(block, entries, context, odd)
+
+
+_LEDGER = {
+    "eggs_set": "eggs_set",
+    "clear": "clear",
+    "dead": "dead",
+    "left": "left",
+    "fertile": "left",
+    "removed": "removed",
+    "rotten": "removed",
+    "cracked": "removed",
+    "pipped": "pipped",
+    "dis": "dis",
+    "unhatched": "dis",
+    "hatched": "hatched",
+    "culled": "culled",
+}
+
+
+def _words(entry: Entry, text, name: str, context: Context) -> None:
+    if not text:
+        return
+    found = tokens(text, context.language)
+    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    if name == "what":
+        entry.roles |= roles
+        entry.look = look_of(list(found)) or entry.look
+    entry.text = "; ".join(filter(None, (entry.text, text)))
+    for mention in mentions(text, context.language):
+        _mention(entry, mention, remark=name != "what")
+
+
+def _mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
+    kind = class_of(mention.roles)
+    if kind is None or mention.roles & {"weak", "fresh"}:
+        return
+    if mention.within:
+        entry.within[kind] = mention.count
+    elif kind not in entry.counts or not remark:
+        entry.counts[kind] = entry.counts.get(kind, 0) + mention.count if kind != "left" else mention.count
+
+
+def step_of(entry: Entry) -> str:
+    """What an entry does: set, look, transfer, hatch or note."""
+    counts = entry.counts
+    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"}:
+        return "note"
+    if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
+        return "set"
+    if (
+        "set" in entry.roles
+        and not entry.roles & {"candle", "hatched"}
+        and not counts.keys() & {"clear", "dead", "hatched"}
+    ):
+        return "set"
+    if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
+        return "hatch"
+    if "eggs_set" in counts:
+        return "set"
+    if "transfer" in entry.roles or entry.look.transfer:
+        return "transfer"
+    if entry.roles & {"hatch"} and not entry.roles & {"expected", "candle"}:
+        return "hatch"
+    if counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
+        return "look"
+    return "note"
+
+
+class _Open:
+    """A batch while its entries come in."""
+
+    def __init__(self, entry: Entry, name):
+        self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
+        self.set_at, self.eggs, self.looks, self.end, self.notes = None, None, [], {}, []
+        self.hatch_at = None
+
+    def take(self, entry: Entry, step: str) -> None:
+        for key, value in entry.fields.items():
+            self.fields.setdefault(key, value)
+        if entry.text:
+            self.notes.append(entry.text)
+        counts = dict(entry.counts)
+        if step == "set":
+            self.set_at = self.set_at or entry.at
+            if entry.text and species_in(entry.text):
+                self.fields.setdefault("species_text", entry.text[:200])
+            eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
+            self.eggs = eggs if self.eggs is None else self.eggs
+        elif step == "hatch":
+            self.hatch_at = entry.at or self.hatch_at
+            if "dead" in counts:
+                counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
+            for key, value in counts.items():
+                if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
+                    self.end[key] = self.end.get(key, 0) + value
+                elif key == "hatched":
+                    self.end["all"] = True
+            for key, value in entry.within.items():
+                if key in ("pipped", "removed", "culled") and key not in self.end:
+                    self.end[key] = value
+                    if key != "culled" and self.end.get("dis", 0) >= value:
+                        self.end["dis"] -= value
+        elif step in ("look", "transfer"):
+            self.looks.append((entry, step == "transfer", counts))
+
+
+def _batches(block, entries: list[Entry], context: Context, odd) -> Part:
+    batches: list[_Open] = []
+    by_name: dict = {}
+    current = None
+    for entry in entries:
+        step = step_of(entry)
+        name = entry.batch
+        if step == "set" and (
+            name is None
+            or name not in by_name
+            or by_name[name].set_at is not None
+            and by_name[name].eggs is not None
+            and entry.counts.keys() & {"eggs_set", "left"}
+        ):
+            current = _Open(entry, name)
+            batches.append(current)
+            if name is not None:
+                by_name[name] = current
+        elif name is not None and name in by_name:
+            current = by_name[name]
+        elif name is not None:
+            current = by_name[name] = _Open(entry, name)
+            batches.append(current)
+        if current is None:
+            block.skipped.append((entry.row, "note", entry.text[:200]))
+            continue
+        current.take(entry, step)
+    return _as_part(
+        block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
+    )
+
+
+def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
+    rows, looks = [], []
+    for place, batch in enumerate(batches):
+        inside = batch.eggs
+        ordered = sorted(batch.looks, key=lambda look: (look[0].at or pd.Timestamp.max, look[0].row))
+        for number, (entry, transfer, counts) in enumerate(ordered):
+            inside = _one_look(looks, place, number, entry, transfer, counts, inside)
+        end = dict(batch.end)
+        if end.pop("all", False) and inside is not None:
+            end["hatched"] = max(int(inside) - sum(v for k, v in end.items() if k != "hatched"), 0)
+        derived = False
+        if inside is not None and "hatched" in end and "dis" not in end and ordered and "left" in ordered[-1][2]:
+            end["dis"], derived = max(int(inside) - sum(end.values()) + end.get("culled", 0), 0), True
+        told = (
+            inside - end.get("hatched", 0) - end.get("dis", 0) - end.get("pipped", 0) - end.get("removed", 0)
+            if inside is not None
+            else np.nan
+        )
+        removed = end.get("removed", 0) + sum(
+            row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
+        )
+        rows.append(
+            {
+                **batch.fields,
+                "name": batch.name,
+                "set_at": batch.set_at,
+                "set_at_hour": _hour(batch.set_at),
+                "taken_off_at": batch.hatch_at,
+                "taken_off_at_hour": _hour(batch.hatch_at),
+                "eggs_set": batch.eggs,
+                "hatched": end.get("hatched"),
+                "dead_in_shell": end.get("dis"),
+                "pipped_dead": end.get("pipped"),
+                "culled": end.get("culled"),
+                "removed": removed or None,
+                "dis_derived": derived,
+                "clear_end": end.get("clear"),
+                "rest": told,
+                "broken": False,
+                "notes": "; ".join(batch.notes) or None,
+                "row": batch.row,
+            }
+        )
+    frame = pd.DataFrame(rows)
+    if frame.empty:
+        return Part(frame, pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
+    for name in ("set_at", "taken_off_at"):
+        frame[name] = pd.to_datetime(frame[name]).astype("datetime64[us]")
+    for name in ("eggs_set", "hatched", "dead_in_shell", "pipped_dead", "culled", "removed", "rest"):
+        frame[name] = frame[name].astype(float)
+    if frame["clear_end"].notna().any():
+        frame["broken_infertile"] = frame["clear_end"].astype(float)
+    frame = frame.drop(columns="clear_end")
+    frame["file"], frame["sheet"] = block.file, block.sheet
+    frame["section"] = ""
+    return Part(frame, pd.DataFrame(looks, columns=LOOK_COLUMNS), odd=odd)
+
+
+def _hour(stamp) -> bool:
+    return stamp is not None and not pd.isna(stamp) and (stamp.hour or stamp.minute) != 0
+
+
+def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, inside):
+    """Add one look, its missing loss worked out from the eggs left; returns the eggs that go on."""
+    clear, dead, removed, left = (counts.get(key) for key in ("clear", "dead", "removed", "left"))
+    out = sum(value for value in (clear, dead, removed) if isinstance(value, int))
+    derived = False
+    if left == "all":
+        left = None if inside is None else inside - out
+    if left is not None and inside is not None:
+        gap = inside - out - left
+        if gap > 0 and dead is None:
+            if clear is None and number == 0:
+                clear, derived = gap, True
+            else:
+                dead, derived = gap, True
+        elif gap == 0 and dead is None:
+            dead, derived = 0, True
+        inside = left
+    elif inside is not None:
+        inside -= out
+    nan = float("nan")
+    looks.append(
+        dict(
+            place=place,
+            day=nan if entry.look.day is None or entry.at is not None else entry.look.day,
+            order=number + 1,
+            transfer=transfer,
+            at=np.datetime64("NaT", "us") if entry.at is None else np.datetime64(entry.at, "us"),
+            hour=_hour(entry.at),
+            clear=nan if clear is None else clear,
+            dead=nan if dead is None else dead,
+            removed=nan if removed is None else removed,
+            derived=derived,
+        )
+    )
+    return inside
+
+
+def read_diary(block, context: Context) -> Part:
+    """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
+    from hatchkit.records.sheets.diary import entries_of
+
+    return _batches(block, entries_of(block, context), context, [])
+
+
+def is_empty_entry(entry: Entry) -> bool:
+    """Whether a line tells of no eggs."""
+    return not entry.counts and not entry.roles & (CLASSES | {"candle", "transfer", "hatch"})
+
+
+__all__ = ["Entry", "class_of", "read_log", "read_diary", "step_of", "is_empty", "text_of", "is_empty_entry"]

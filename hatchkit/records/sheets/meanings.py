@@ -1,0 +1,541 @@
+"""A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it.
+
+Weights are natural logarithms of odds against "something else": 4 = the words say it plainly, 2 = usual reading,
+0 = possible, below = only if the values and the arithmetic ask for it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from hatchkit.records.sheets.lexicon import Token, tokens
+
+PLAIN, USUAL, POSSIBLE, WEAK = 4.0, 2.5, 1.0, -1.5
+
+#: Fields that hold a number of eggs.
+COUNTS = (
+    "eggs_set",
+    "clear",
+    "dead",
+    "left",
+    "fertile",
+    "removed",
+    "rotten",
+    "cracked",
+    "pipped",
+    "dis",
+    "unhatched",
+    "hatched",
+    "culled",
+    "weak",
+    "malpos",
+    "broken_infertile",
+    "broken_early",
+    "broken_mid",
+    "broken_late",
+    "healthy",
+    "total_dead",
+    "contaminated",
+    "cracked_of",
+    "opened1_infertile",
+    "opened1_dead",
+)
+DATES = ("set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "due", "date", "laid_at")
+TEXTS = (
+    "batch",
+    "breed",
+    "species",
+    "pen",
+    "keeper",
+    "incubator",
+    "hatcher",
+    "tray",
+    "hen",
+    "cock",
+    "notes",
+    "what",
+    "fate",
+    "egg",
+    "place",
+    "signs",
+    "posted",
+    "broody",
+    "result",
+)
+MEASURES = (
+    "tray_row",
+    "tray_col",
+    "stage_day",
+    "eggs_weighed",
+    "weight",
+    "stored_days",
+    "flock_age_weeks",
+    "look_day",
+    "temperature",
+    "humidity",
+    "percent",
+    "year",
+)
+
+#: Fields of which a table may hold only one.
+ONCE = frozenset(
+    {
+        "set_at",
+        "eggs_set",
+        "hatched",
+        "dis",
+        "unhatched",
+        "hatch_at",
+        "batch",
+        "species",
+        "incubator",
+        "hatcher",
+        "egg",
+        "due",
+        "fertile",
+        "date",
+        "what",
+        "breed",
+        "result",
+        "first_hatch_at",
+        "last_hatch_at",
+        "healthy",
+    }
+)
+#: Fields of which a table may hold one per look.
+ONCE_A_LOOK = frozenset({"clear", "dead", "left", "look_at", "look_day", "weight", "fate", "removed"})
+
+#: The kit's own headings, as its blank workbook has them.
+_OWN = {
+    "batch": "batch",
+    "species": "species",
+    "incubator": "incubator",
+    "hatcher": "hatcher",
+    "set_at": "set_at",
+    "eggs_set": "eggs_set",
+    "stored_days": "stored_days",
+    "flock": "pen",
+    "flock_age_weeks": "flock_age_weeks",
+    "candle1_at": "look_at@1",
+    "clear1": "clear@1",
+    "dead1": "dead@1",
+    "candle2_at": "look_at@2",
+    "clear2": "clear@2",
+    "dead2": "dead@2",
+    "transfer_at": "look_at@t",
+    "clear3": "clear@t",
+    "dead3": "dead@t",
+    "removed": "removed",
+    "taken_off_at": "hatch_at",
+    "first_hatch_at": "first_hatch_at",
+    "last_hatch_at": "last_hatch_at",
+    "hatched": "hatched",
+    "culled": "culled",
+    "pipped_dead": "pipped",
+    "dead_in_shell": "dis",
+    "broken_infertile": "broken_infertile",
+    "broken_early": "broken_early",
+    "broken_mid": "broken_mid",
+    "broken_late": "broken_late",
+    "contaminated": "contaminated",
+    "cracked": "cracked_of",
+    "malpositioned": "malpos",
+    "notes": "notes",
+    "signs": "signs",
+    "posted": "posted",
+    "broody": "broody",
+    "breed": "breed",
+    "pen": "pen",
+    "keeper": "keeper",
+    "place": "place",
+    "shelf": "tray",
+    "season": "year",
+    "opened1_infertile": "opened1_infertile",
+    "opened1_dead": "opened1_dead",
+    "egg": "egg",
+    "hen": "hen",
+    "cock": "cock",
+    "tray": "tray",
+    "row": "tray_row",
+    "col": "tray_col",
+    "weight_g": "weight@0",
+    "candle1": "fate@1",
+    "candle2": "fate@2",
+    "transfer": "fate@t",
+    "outcome": "result",
+    "stage_day": "stage_day",
+    "weighed_at": "date",
+    "grams": "weight",
+    "eggs_weighed": "eggs_weighed",
+    "looked_at": "date",
+    "day": "look_day",
+    "clear": "clear",
+    "dead": "dead",
+    "left": "left",
+    "name": "what",
+}
+
+_ORDER = {"first": 1, "second": 2, "third": 3, "fourth": 4}
+
+
+@dataclass(frozen=True)
+class Look:
+    """Which look at the eggs a heading names: its day, its order (1, 2 ...) and whether it is the transfer."""
+
+    day: int | None = None
+    order: int | None = None
+    transfer: bool = False
+
+    def __bool__(self) -> bool:
+        return self.day is not None or self.order is not None or self.transfer
+
+
+@dataclass(frozen=True)
+class Meaning:
+    """One reading of a column.
+
+    Attributes
+    ----------
+    field : str
+        One of COUNTS, DATES, TEXTS, MEASURES, or "ignore".
+    look : Look
+        Empty where the heading names none.
+    weight : float
+        What the words say for it.
+    within : bool
+        The eggs are part of the column before ("of which pipped").
+    """
+
+    field: str
+    look: Look = Look()
+    weight: float = USUAL
+    within: bool = False
+
+
+def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
+    """The readings that a heading's own words allow, the likeliest first; empty where no word is known.
+
+    Parameters
+    ----------
+    heading, group : str
+        The heading and the heading that spans it ("" for none).
+    language : str or None
+    """
+    if (
+        not group
+        and heading.strip() in _OWN
+        and ("_" in heading or any(c.isdigit() for c in heading) or heading in _PLAIN_OWN)
+    ):
+        return _own_heading(heading.strip())
+    own = _clean(tokens(heading, language))
+    above = _clean(tokens(group, language)) if group and group != heading else []
+    found = _read(own)
+    if above:
+        look = look_of(above)
+        inherited = _read(above + own)
+        if not found:
+            found = [replace(meaning, weight=meaning.weight - 0.3) for meaning in inherited]
+        else:
+            from_both = {m.field for m in inherited}
+            found = [
+                replace(m, look=m.look or look, weight=m.weight + (0.3 if m.field in from_both else 0.0)) for m in found
+            ]
+            found += [replace(m, weight=m.weight - 0.5) for m in inherited if m.field not in {f.field for f in found}]
+    if any(token.guessed for token in own):
+        found = [replace(meaning, weight=meaning.weight - 1.0) for meaning in found]
+    return sorted(found, key=lambda meaning: -meaning.weight)
+
+
+#: The kit's own columns, which season.toml may name under [headers].
+OWN_COLUMNS = frozenset(_OWN)
+
+_PLAIN_OWN = frozenset(
+    {"contaminated", "outcome", "grams", "malpositioned", "culled", "flock", "posted", "broody", "signs"}
+)
+
+
+def own_key(column: str) -> str:
+    """The reading that one of the kit's own column names stands for, as answers.toml keeps it ("clear3" -> "clear@transfer")."""
+    name, _, look = _OWN.get(column, column).partition("@")
+    if not look:
+        return name
+    return f"{name}@{'transfer' if look == 't' else 'day0' if look == '0' else 'look' + look}"
+
+
+def _own_heading(heading: str) -> list[Meaning]:
+    """The reading of one of the kit's own headings."""
+    name, _, look = _OWN[heading].partition("@")
+    place = (
+        {"": Look(), "t": Look(transfer=True), "0": Look(day=0)}.get(look) or Look(order=int(look)) if look else Look()
+    )
+    found = [Meaning(name, place, PLAIN + 2.0)]
+    if heading == "transfer_at":
+        found.append(Meaning("fate", place, WEAK))
+    return found
+
+
+def _clean(found: tuple[Token, ...]) -> list[Token]:
+    silent = {"zero", "all", "unknown", "yes", "word number"}
+    return [
+        Token(
+            t.text,
+            t.roles - silent,
+            t.languages,
+            int(t.text) if t.text.isdigit() and len(t.text) < 6 else t.number,
+            t.guessed,
+        )
+        for t in found
+    ]
+
+
+def look_of(found: list[Token]) -> Look:
+    """The look that tokens name: "day 7", "D10", "7 j", "1st candling", "candling 2", "lockdown d18"."""
+    day = order = None
+    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    for place, token in enumerate(found):
+        near = [found[i] for i in (place - 1, place + 1) if 0 <= i < len(found)]
+        if token.number is not None and not token.roles & set(_ORDER):
+            if any("day" in other.roles for other in near):
+                day = token.number if day is None else day
+            elif any("week" in other.roles for other in near):
+                day = token.number * 7
+        for word, number in _ORDER.items():
+            if word in token.roles:
+                order = number
+    if day is None and order is None:
+        numbers = [token.number for token in found if token.number is not None]
+        if len(numbers) == 1 and roles & {"candle", "dead", "clear", "left", "alive", "weight", "transfer"}:
+            if numbers[0] <= 4 and not roles & {"weight"}:
+                order = numbers[0]
+            elif 4 < numbers[0] <= 45:
+                day = numbers[0]
+    if day is not None and day > 60:
+        day = None
+    return Look(day, order, "transfer" in roles)
+
+
+def _read(found: list[Token]) -> list[Meaning]:
+    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    unknown = sum(not token.roles and token.number is None for token in found)
+    if not roles:
+        return []
+    look = look_of(found)
+    result = _by_class(roles, look) or _by_field(roles, look, found)
+    return [replace(meaning, weight=meaning.weight - 0.4 * min(unknown, 3)) for meaning in result]
+
+
+def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
+    """Readings by what is counted."""
+    has = roles.__contains__
+    within = has("ofwhich")
+    if has("percent") and not has("number"):
+        return [Meaning("percent", weight=PLAIN)]
+    if has("mean") and not has("weight"):
+        return [Meaning("ignore", weight=USUAL)]
+    if has("expected"):
+        return [Meaning("due", weight=PLAIN), Meaning("ignore", weight=USUAL)]
+    if has("sold") or has("sex") and not roles & {"hen", "cock"}:
+        return [Meaning("ignore", weight=USUAL)]
+    if has("weight"):
+        return [Meaning("weight", look, PLAIN)]
+    if roles & {"temperature", "humidity"} and not roles & {"dead", "clear", "hatched", "shell"}:
+        return [Meaning("ignore", weight=USUAL)]
+    if has("laid") and not has("storage"):
+        return [Meaning("laid_at", weight=USUAL)]
+    if has("storage"):
+        return [Meaning("stored_days", weight=PLAIN)]
+    if has("opened"):
+        return _opened(roles)
+    if has("unhatched") or has("not") and roles & {"hatched", "hatch", "out"} and not has("pipped"):
+        field = "broken_infertile" if has("clear") else "unhatched"
+        return [Meaning(field, look, PLAIN, within)]
+    if has("pipped"):
+        if has("hatched") and not roles & {"not", "dead", "out"}:
+            return [Meaning("pipped", weight=WEAK)]
+        return [Meaning("pipped", Look(), PLAIN, within)]
+    if has("shell"):
+        return [Meaning("dis", Look(), PLAIN, within), Meaning("dead", look, WEAK)]
+    if has("malpos"):
+        return [Meaning("malpos", weight=PLAIN, within=True)]
+    if has("culled"):
+        return [Meaning("culled", weight=PLAIN, within=within)]
+    if has("weak") and not has("date"):
+        return [Meaning("weak", weight=PLAIN, within=within)]
+    return _losses(roles, look, within)
+
+
+def _opened(roles) -> list[Meaning]:
+    for role, field in (
+        ("clear", "broken_infertile"),
+        ("early", "broken_early"),
+        ("mid", "broken_mid"),
+        ("late", "broken_late"),
+    ):
+        if role in roles:
+            return [Meaning(field, weight=PLAIN)]
+    return [Meaning("ignore", weight=POSSIBLE)]
+
+
+def _losses(roles, look: Look, within: bool) -> list[Meaning]:
+    has = roles.__contains__
+    if has("not") and has("fertile"):
+        return [Meaning("clear", look, PLAIN)]
+    if has("clear") and has("dead"):
+        return [Meaning("clear", look, POSSIBLE), Meaning("dead", look, POSSIBLE)]
+    if has("clear"):
+        return [Meaning("clear", look, PLAIN, within)]
+    if roles & {"rotten", "cracked", "removed"} and not roles & {"dead", "hatched"}:
+        several = len(roles & {"rotten", "cracked", "removed"}) > 1
+        field = "removed" if several or has("removed") else "rotten" if has("rotten") else "cracked"
+        return [Meaning(field, look, PLAIN if not has("removed") or several else USUAL, within)]
+    if has("dead"):
+        return _dead(roles, look, within)
+    if has("fertile"):
+        return [Meaning("fertile", look, PLAIN), Meaning("left", look, POSSIBLE if look else WEAK)]
+    if roles & {"left", "alive"} and not roles & {"hatched", "chicks", "hatch"}:
+        weight = PLAIN if look or has("left") else USUAL
+        found = [Meaning("left", look, weight)]
+        if "alive" in roles and not look:
+            found.append(Meaning("healthy", weight=WEAK))
+        if "egg" in roles and not look:
+            found.append(Meaning("eggs_set", weight=USUAL))
+        if not look:
+            found.append(Meaning("unhatched", weight=POSSIBLE))
+        return found
+    if roles == {"out"}:
+        return [Meaning("hatched", weight=USUAL), Meaning("hatch_at", weight=POSSIBLE)]
+    if roles & {"hatched", "chicks"} or has("hatch") and has("number") and not has("batch"):
+        return _hatched(roles)
+    return []
+
+
+def _dead(roles, look: Look, within: bool) -> list[Meaning]:
+    has = roles.__contains__
+    if has("total"):
+        return [Meaning("total_dead", weight=PLAIN), Meaning("dead", look, WEAK)]
+    if has("hatched") or has("chicks"):
+        return [Meaning("ignore", weight=USUAL), Meaning("culled", weight=WEAK)]
+    if has("hatch") or has("late") and not look:
+        return [Meaning("dis", weight=USUAL, within=within), Meaning("dead", look, POSSIBLE)]
+    if has("early") and not look:
+        return [Meaning("dead", Look(order=1), PLAIN, within), Meaning("broken_early", weight=WEAK)]
+    if has("mid") and not look:
+        return [Meaning("dead", Look(order=2), PLAIN, within), Meaning("broken_mid", weight=WEAK)]
+    return [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
+
+
+def _hatched(roles) -> list[Meaning]:
+    has = roles.__contains__
+    if has("first") and has("chicks") or has("first") and has("date"):
+        return [Meaning("first_hatch_at", weight=USUAL), Meaning("hatched", weight=WEAK)]
+    if has("late") and has("chicks") and has("date"):
+        return [Meaning("last_hatch_at", weight=USUAL)]
+    if roles & {"date", "time", "day"} and not has("number"):
+        return [Meaning("hatch_at", weight=PLAIN), Meaning("hatched", weight=POSSIBLE)]
+    if has("alive") or has("left"):
+        return [Meaning("hatched", weight=USUAL), Meaning("healthy", weight=POSSIBLE)]
+    strong = PLAIN if has("hatched") and not has("batch") else USUAL + 0.5
+    return [Meaning("hatched", weight=strong), Meaning("hatch_at", weight=POSSIBLE), Meaning("batch", weight=WEAK)]
+
+
+def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]:
+    """Readings by what is told of the eggs, where no class of eggs is named."""
+    has = roles.__contains__
+    several = []
+    if roles & {"batch", "hatch", "set", "egg", "number"}:
+        several = _ambiguous(roles)
+    if has("hatcher") and not look and not has("candle"):
+        return [Meaning("hatcher", weight=PLAIN)]
+    if look.transfer:
+        if has("date"):
+            return [Meaning("look_at", look, PLAIN)]
+        if roles & {"number", "egg", "set", "in"}:
+            return [Meaning("left", look, PLAIN), Meaning("look_at", look, POSSIBLE)]
+        return [Meaning("look_at", look, USUAL), Meaning("left", look, USUAL), Meaning("fate", look, USUAL)]
+    if has("candle") or look.day is not None and not several:
+        if has("date"):
+            return [Meaning("look_at", look, PLAIN)]
+        return [
+            Meaning("look_at", look, USUAL),
+            Meaning("fate", look, USUAL),
+            Meaning("look_day", look, POSSIBLE),
+            Meaning("left", look, 0.0),
+            Meaning("dead", look, WEAK),
+        ]
+    for role, field, weight in (
+        ("incubator", "incubator", PLAIN),
+        ("tray", "tray", PLAIN),
+        ("notes", "notes", PLAIN),
+        ("signs", "signs", PLAIN),
+        ("breed", "breed", PLAIN),
+        ("result", "result", USUAL),
+        ("posted", "posted", USUAL),
+        ("broody", "broody", USUAL),
+        ("keeper", "keeper", USUAL),
+    ):
+        if has(role) and not (role == "keeper" and has("pen")):
+            second = {
+                "breed": [Meaning("species", weight=POSSIBLE)],
+                "result": [Meaning("notes", weight=POSSIBLE), Meaning("hatched", weight=WEAK)],
+                "keeper": [Meaning("pen", weight=POSSIBLE)],
+            }.get(role, [])
+            return [Meaning(field, look, weight), *second]
+    if has("age"):
+        return [Meaning("flock_age_weeks", weight=USUAL), Meaning("ignore", weight=POSSIBLE)]
+    if has("species"):
+        return [Meaning("species", weight=PLAIN), Meaning("breed", weight=POSSIBLE), Meaning("what", weight=WEAK)]
+    if has("hen") or has("cock"):
+        return [Meaning("hen" if has("hen") else "cock", weight=USUAL), Meaning("pen", weight=POSSIBLE)]
+    if has("pen"):
+        return [Meaning("pen", weight=USUAL + 0.5), Meaning("breed", weight=WEAK)]
+    if several:
+        return several
+    if has("what"):
+        return [Meaning("what", weight=USUAL), Meaning("notes", weight=POSSIBLE)]
+    if has("date"):
+        return [Meaning("date", weight=USUAL), Meaning("set_at", weight=USUAL if has("in") else POSSIBLE)]
+    if has("year"):
+        return [Meaning("year", weight=USUAL)]
+    if has("place"):
+        return [Meaning("place", weight=USUAL)]
+    if has("day"):
+        return [Meaning("look_day", weight=POSSIBLE), Meaning("date", weight=POSSIBLE)]
+    if has("total"):
+        return [Meaning("eggs_set", weight=POSSIBLE), Meaning("ignore", weight=POSSIBLE)]
+    return []
+
+
+def _ambiguous(roles: frozenset) -> list[Meaning]:
+    """Words that name a count, a date or a batch alike: set, hatch, egg, number."""
+    has = roles.__contains__
+    if has("set"):
+        if has("date") or has("time"):
+            return [Meaning("set_at", weight=PLAIN)]
+        if has("batch") and not has("egg"):
+            return [Meaning("batch", weight=USUAL), Meaning("set_at", weight=WEAK), Meaning("eggs_set", weight=WEAK)]
+        if roles & {"egg", "number"}:
+            return [
+                Meaning("eggs_set", weight=PLAIN),
+                Meaning("set_at", weight=POSSIBLE),
+                Meaning("batch", weight=WEAK),
+            ]
+        return [Meaning("set_at", weight=USUAL), Meaning("eggs_set", weight=USUAL), Meaning("batch", weight=WEAK)]
+    if has("hatch"):
+        if has("date"):
+            return [Meaning("hatch_at", weight=PLAIN), Meaning("due", weight=WEAK)]
+        if has("batch"):
+            return [Meaning("batch", weight=PLAIN), Meaning("hatched", weight=WEAK)]
+        if has("egg"):
+            return [Meaning("hatched", weight=POSSIBLE), Meaning("eggs_set", weight=WEAK)]
+        return [Meaning("hatched", weight=USUAL), Meaning("hatch_at", weight=USUAL), Meaning("batch", weight=USUAL)]
+    if has("egg"):
+        if has("in"):
+            return [Meaning("eggs_set", weight=PLAIN)]
+        if roles & {"batch"} or has("number"):
+            return [Meaning("eggs_set", weight=USUAL + (0.5 if has("number") else 0.0)), Meaning("egg", weight=USUAL)]
+        return [Meaning("eggs_set", weight=USUAL + 0.5), Meaning("egg", weight=POSSIBLE + 0.5)]
+    if has("batch"):
+        return [Meaning("batch", weight=USUAL + 0.5), Meaning("egg", weight=0.0)]
+    if has("date"):
+        return []
+    return [Meaning("batch", weight=POSSIBLE), Meaning("egg", weight=POSSIBLE), Meaning("eggs_set", weight=POSSIBLE)]

@@ -1,0 +1,141 @@
+"""What the cells of a column hold, seen on a sample: numbers of eggs, dates, words of fate, running numbers."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from hatchkit.records.sheets.birds import species_in
+from hatchkit.records.sheets.cells import CLASSES, Count, count_of, is_empty, is_number, text_of
+from hatchkit.records.sheets.lexicon import tokens
+from hatchkit.records.sheets.when import is_dateish
+
+#: Rows from which a sheet is understood; the rest is read the same way.
+SAMPLE = 60
+
+#: Codes of cells that a keeper writes in a column of counts.
+_COUNT_CODES = frozenset({"", "zero", "unknown", "all", "sum", "remark", "unsure", "about", "of"})
+
+
+@dataclass
+class Column:
+    """A column of a block with what its sample of cells holds.
+
+    Attributes
+    ----------
+    place : int
+        Position in the block.
+    heading, group : str
+    cells : list
+        The sample.
+    filled : int
+        Cells of the sample that hold something.
+    counts : list of Count
+    values : ndarray of float, shape (n,)
+        Counts; NaN where there is none.
+    share_count, share_date, share_fate, share_text, share_fraction : float
+        Of the filled cells.
+    running : bool
+        1, 2, 3, ... in order.
+    distinct : float
+        Different values among the filled cells, as a share.
+    birds, events, sets : float
+        Share of the filled cells that name a kind of bird; a step of the work (set, candled, moved, hatched); setting.
+    mean_length : float
+        Letters of a filled cell.
+    """
+
+    place: int
+    heading: str
+    group: str
+    cells: list
+    filled: int = 0
+    counts: list = field(default_factory=list)
+    values: np.ndarray | None = None
+    share_count: float = 0.0
+    share_date: float = 0.0
+    share_fate: float = 0.0
+    share_text: float = 0.0
+    share_fraction: float = 0.0
+    running: bool = False
+    distinct: float = 0.0
+    birds: float = 0.0
+    events: float = 0.0
+    sets: float = 0.0
+    mean_length: float = 0.0
+
+
+def profile(block, language) -> list[Column]:
+    """The columns of a block, each looked at on the first rows."""
+    return [
+        _column(place, block.headings[place], block.groups[place], list(cells[:SAMPLE]), language)
+        for place, cells in enumerate(block.columns)
+    ]
+
+
+def _column(place, heading, group, cells, language) -> Column:
+    column = Column(place, heading, group, cells)
+    kept = [cell for cell in cells if not is_empty(cell)]
+    column.filled = len(kept)
+    column.counts = [Count(None, "empty") if is_empty(cell) else count_of(cell, language) for cell in cells]
+    column.values = np.array([np.nan if count.value is None else count.value for count in column.counts], dtype=float)
+    if not kept:
+        return column
+    n = len(kept)
+    dates = [is_dateish(cell) for cell in kept]
+    column.share_date = sum(dates) / n
+    good = [
+        count.code in _COUNT_CODES and not _is_time(cell)
+        for cell, count in zip(cells, column.counts, strict=True)
+        if not is_empty(cell)
+    ]
+    column.share_count = sum(ok and not date for ok, date in zip(good, dates, strict=True)) / n
+    column.share_fraction = sum(count.code in ("share", "fraction", "percent") for count in column.counts) / n
+    texts = [cell for cell in kept if isinstance(cell, str) and not is_number(cell)]
+    column.share_text = (
+        sum(isinstance(cell, str) and not is_number(cell) and not date for cell, date in zip(kept, dates, strict=True))
+        / n
+    )
+    column.share_fate = sum(is_fate(cell, language) for cell in texts) / n
+    numbers = [count.value for count in column.counts if count.value is not None]
+    column.running = (
+        len(numbers) >= 3 and len(numbers) == n and all(b - a == 1 for a, b in zip(numbers, numbers[1:], strict=False))
+    )
+    column.distinct = len({text_of(cell) for cell in kept}) / n
+    if column.share_text > 0.4:
+        column.birds = sum(bool(species_in(cell)) for cell in texts) / n
+        column.events = sum(is_event(cell, language) for cell in texts) / n
+        column.sets = sum(bool(_roles(cell, language) & {"set"}) for cell in texts) / n
+    column.mean_length = sum(len(text_of(cell)) for cell in kept) / n
+    return column
+
+
+def is_event(cell, language) -> bool:
+    """Whether a text names a step of the work: setting, a candling, the move, the hatch."""
+    roles = _roles(cell, language)
+    return (
+        bool(roles & {"set", "candle", "transfer", "hatch", "hatched"})
+        or "day" in roles
+        and any(token.number is not None for token in tokens(cell, language))
+    )
+
+
+def _roles(cell, language) -> frozenset:
+    found = [token for token in tokens(cell, language) if not token.guessed]
+    return frozenset().union(*(token.roles for token in found)) if found else frozenset()
+
+
+def _is_time(cell) -> bool:
+    return not isinstance(cell, (str, int, float))
+
+
+def is_fate(cell, language) -> bool:
+    """Whether a cell says in words what became of one egg or how it looked."""
+    if not isinstance(cell, str) or len(cell) > 40:
+        return False
+    found = tokens(cell, language)
+    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    return bool(roles & (CLASSES - {"set", "left", "out"})) and not any(
+        token.number is not None and not any("day" in t.roles for t in found) for token in found
+    )

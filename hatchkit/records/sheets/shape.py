@@ -1,0 +1,627 @@
+"""A grid of cells -> the blocks in it: tables (also lying on their side), forms, and lines of a diary.
+
+Every shape ends as the same thing: headings, and records whose cells stand below them, each with the row that the
+keeper sees. Titles, section lines, totals and blank rows are told apart from data here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+from functools import cache
+
+from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
+from hatchkit.records.sheets.lexicon import cut, phrases, tokens
+
+#: Headings are looked for among the first cells of a row up to this many columns.
+MOST_HEADINGS = 120
+#: Rows that are sums without saying so are looked for in tables up to this long.
+MOST_SUMMED = 500
+
+_SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
+
+
+@dataclass
+class Block:
+    """Headings with the records below them.
+
+    Attributes
+    ----------
+    shape : str
+        table, sideways (batches in columns), form or lines.
+    file, sheet : str
+    headings, groups : list of str
+        The heading of each column and the heading that spans it ("" for none).
+    columns : list of list
+        Cells by column.
+    rows : list of int
+        Row of each record as the keeper's program shows it.
+    titles : list of str
+        Texts above the block, nearest last.
+    sections : list of str
+        For each record the last section line above it ("" for none).
+    skipped : list of (int, str, str)
+        Row, why it is no data (title, section, total, repeated, units, percent, note), its text.
+    heading_row : int
+    """
+
+    shape: str
+    file: str
+    sheet: str
+    headings: list
+    groups: list
+    columns: list
+    rows: list
+    titles: list = field(default_factory=list)
+    sections: list = field(default_factory=list)
+    skipped: list = field(default_factory=list)
+    heading_row: int = 0
+
+
+def find_blocks(grid, language: str | None) -> list[Block]:
+    """All blocks of a grid in order; lines of text where there is neither table nor form.
+
+    Parameters
+    ----------
+    grid : Grid
+        file, sheet, cells.
+    language : str or None
+        The language of the sheet's words.
+    """
+    reader = _Reader(grid, language)
+    heads = reader.heading_rows()
+    upright = max((reader.named(row) for row in heads), default=0)
+    lying = reader.label_columns()
+    if lying and reader.labels_in(lying[0]) > max(upright, 2):
+        return list(reader.by_labels(lying))
+    if heads:
+        return list(reader.tables(heads))
+    if lying:
+        return list(reader.by_labels(lying))
+    return reader.lines()
+
+
+def roles_of(cell, language) -> frozenset:
+    """What the words of a cell may say; empty for numbers and dates."""
+    if not isinstance(cell, str) or len(cell) > 80 or is_number(cell):
+        return frozenset()
+    found = tokens(cell, language)
+    return frozenset().union(*(token.roles for token in found)) - _SILENT if found else frozenset()
+
+
+class _Reader:
+    def __init__(self, grid, language):
+        self.grid, self.language = grid, language
+        self.cells = [row[:MOST_HEADINGS] for row in grid.cells]
+        self._roles: dict = {}
+
+    def roles(self, cell) -> frozenset:
+        if not isinstance(cell, str) or not cell:
+            return frozenset()
+        if cell not in self._roles:
+            self._roles[cell] = roles_of(cell, self.language)
+        return self._roles[cell]
+
+    def filled(self, row: int) -> list[int]:
+        return [place for place, cell in enumerate(self.cells[row]) if not is_empty(cell)]
+
+    # ---- tables with a row of headings
+
+    def named(self, row: int) -> int:
+        """How many different things the words of a row name."""
+        return len({(self.roles(cell), cell) for cell in self.cells[row] if self.roles(cell)})
+
+    def is_heading(self, row: int) -> bool:
+        places = self.filled(row)
+        texts = [
+            place
+            for place in places
+            if isinstance(self.cells[row][place], str)
+            and not is_number(self.cells[row][place])
+            and not _is_date(self.cells[row][place])
+        ]
+        if len(places) < 2 or len(texts) < 0.8 * len(places):
+            return False
+        if any(_lists(self.cells[row][place], self.language) for place in texts):
+            return False
+        named = self.named(row)
+        if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):
+            return False
+        kinds = {role for place in places for role in self.roles(self.cells[row][place])}
+        return bool(
+            kinds
+            & {
+                "batch",
+                "hatch",
+                "set",
+                "egg",
+                "date",
+                "breed",
+                "hatched",
+                "chicks",
+                "candle",
+                "clear",
+                "dead",
+                "day",
+                "what",
+                "left",
+                "species",
+            }
+        )
+
+    def _key_pair(self, row: int) -> bool:
+        below = [self.filled(place) for place in range(row + 1, min(row + 4, len(self.cells)))]
+        return sum(len(places) == 2 for places in below) >= 2 and not any(
+            self.roles(self.cells[place][self.filled(row)[0]])
+            for place in range(row + 1, min(row + 4, len(self.cells)))
+        )
+
+    def heading_rows(self) -> list[int]:
+        """Rows that head a table: the first, and later ones that stand apart or say the same again."""
+        found: list[int] = []
+        for row in range(len(self.cells)):
+            if found and row > found[-1] + 1 and len(self.cells) > 400 and row > 200:
+                break
+            if not self.cells[row] or not self.is_heading(row):
+                continue
+            if not found:
+                found.append(row)
+                continue
+            if row == found[-1] + 1:
+                continue
+            first = {text_of(cell) for cell in self.cells[found[0]] if not is_empty(cell)}
+            mine = {text_of(cell) for cell in self.cells[row] if not is_empty(cell)}
+            apart = not self.filled(row - 1) or len(self.filled(row - 1)) == 1
+            if len(mine & first) >= 0.6 * len(mine) or apart and self._typed_below(row):
+                found.append(row)
+        return found
+
+    def _typed_below(self, row: int) -> bool:
+        """Whether the rows below hold numbers or dates, as data do."""
+        below = [row + step for step in (1, 2, 3) if row + step < len(self.cells) and self.filled(row + step)]
+        return any(
+            any(
+                not isinstance(self.cells[place][i], str)
+                or is_number(self.cells[place][i])
+                or _is_date(self.cells[place][i])
+                for i in self.filled(place)
+            )
+            for place in below
+        )
+
+    def tables(self, heads: list[int]) -> Iterator[Block]:
+        last_block = None
+        for number, top in enumerate(heads):
+            end = heads[number + 1] if number + 1 < len(heads) else len(self.cells)
+            depth, groups, headings = self._headings(top)
+            titles, start_titles = self._titles_above(top, heads[number - 1] if number else -1)
+            end = self._without_titles(end, top + depth) if number + 1 < len(heads) else end
+            if last_block is not None and last_block.headings == headings and not titles:
+                self._fill(last_block, top + depth, end)
+                last_block.skipped.append((top + 1, "repeated", self._text(top)))
+                continue
+            spans = self._side_by_side(top, headings)
+            for left, right in spans:
+                block = Block(
+                    "table",
+                    self.grid.file,
+                    self.grid.sheet,
+                    headings[left:right],
+                    groups[left:right],
+                    [[] for _ in range(right - left)],
+                    [],
+                    titles=titles,
+                    heading_row=top + 1,
+                )
+                block.skipped += [(row + 1, "title", self._text(row)) for row in start_titles]
+                self._fill(block, top + depth, end, left, right)
+                yield block
+                last_block = block if len(spans) == 1 else None
+
+    def _side_by_side(self, top: int, headings: list[str]) -> list[tuple[int, int]]:
+        """Where tables stand side by side under one row of headings: parted by a blank column, each with its own."""
+        parts, start = [], 0
+        for place in range(len(headings) + 1):
+            if (
+                place == len(headings)
+                or not headings[place]
+                and not any(not is_empty(row[place]) for row in self.cells[top + 1 : top + 30] if place < len(row))
+            ):
+                if place > start and any(headings[start:place]):
+                    parts.append((start, place))
+                start = place + 1
+        keys = [{text for text in headings[left:right] if text} for left, right in parts]
+        if len(parts) > 1 and all(len(key & keys[0]) >= 0.6 * len(key) and len(key) >= 3 for key in keys):
+            return parts
+        return [(0, len(headings))]
+
+    def _headings(self, top: int) -> tuple[int, list[str], list[str]]:
+        """(rows used, group of each column, heading of each column); a group row may stand above or be the first."""
+        head = [text_of(cell) or "" for cell in self.cells[top]]
+        none = [""] * len(head)
+        below = self.cells[top + 1] if top + 1 < len(self.cells) else []
+        places = self.filled(top + 1) if below else []
+        if places and all(
+            isinstance(below[i], str) and not is_number(below[i]) and not _is_date(below[i]) for i in places
+        ):
+            if all(below[i].strip().strip("()[].").lower() in _UNITS for i in places):
+                return 2, none, head
+            known = sum(bool(self.roles(below[i])) for i in places)
+            if known >= max(2, 0.5 * len(places)) and self._second_heading(top, places):
+                groups = _spread(head, [text_of(cell) or "" for cell in below])
+                return 2, groups, [text_of(low) or up for up, low in zip(head, below, strict=True)]
+        above = top - 1
+        if above >= 0 and 1 <= len(self.filled(above)) and self._groups_row(above, top):
+            groups = _spread([text_of(cell) or "" for cell in self.cells[above]], head)
+            return 1, groups, head
+        return 1, none, head
+
+    def _second_heading(self, top: int, places: list[int]) -> bool:
+        """Whether the row below the first heading is a heading too, and no row of words such as fates."""
+        third = top + 2
+        if third >= len(self.cells):
+            return False
+        same = [
+            self.roles(self.cells[top + 1][i]) == self.roles(self.cells[third][i]) != frozenset()
+            for i in places
+            if i < len(self.cells[third])
+        ]
+        blanks_above = sum(is_empty(self.cells[top][i]) for i in places)
+        return (
+            sum(same) <= 0.3 * len(places)
+            and (blanks_above > 0 or self._typed_below(top + 1))
+            and (blanks_above >= 1 or len(places) < len(self.filled(top)))
+        )
+
+    def _groups_row(self, above: int, top: int) -> bool:
+        places = self.filled(above)
+        if any(not isinstance(self.cells[above][i], str) or _is_date(self.cells[above][i]) for i in places):
+            return False
+        looks = {
+            "candle",
+            "day",
+            "first",
+            "second",
+            "third",
+            "transfer",
+            "dead",
+            "hatch",
+            "hatched",
+            "set",
+            "clear",
+            "week",
+            "left",
+            "what",
+            "opened",
+        }
+        named = sum(bool(self.roles(self.cells[above][i]) & looks) for i in places)
+        return named >= 1 and (len(places) >= 2 or places[0] > self.filled(top)[0])
+
+    def _titles_above(self, top: int, previous: int) -> tuple[list[str], list[int]]:
+        """Texts directly above the headings, up to a row of data or a second blank row; nearest last."""
+        texts, rows, blanks = [], [], 0
+        for row in range(top - 1, max(previous, top - 9), -1):
+            places = self.filled(row)
+            if not places:
+                blanks += 1
+                if blanks > 2:
+                    break
+                continue
+            if (
+                previous >= 0
+                and (len(places) > 2 or any(is_number(self.cells[row][i]) for i in places))
+                and len(places) > 1
+            ):
+                break
+            texts.insert(0, " ".join(text_of(self.cells[row][i]) for i in places)[:300])
+            rows.insert(0, row)
+        return texts, rows
+
+    def _without_titles(self, end: int, start: int) -> int:
+        """The end of a block's rows, less the titles of the block that follows."""
+        row = end - 1
+        while row > start and (
+            not self.filled(row) or len(self.filled(row)) == 1 and isinstance(self.cells[row][self.filled(row)[0]], str)
+        ):
+            row -= 1
+        return row + 1
+
+    def _fill(self, block: Block, start: int, end: int, left: int = 0, right: int | None = None) -> None:
+        section = block.sections[-1] if block.sections else ""
+        repeated = [text.lower() for text in block.headings]
+        kept: list[int] = []
+        sections: list[str] = []
+        end = min(end, len(self.cells))
+        plain = self._plain_rows(start, end, left, right) if end - start > 400 else frozenset()
+        for row in range(start, end):
+            cells = self.cells[row][left:right]
+            if row in plain:
+                kept.append(row)
+                sections.append(section)
+                continue
+            places = [place for place, cell in enumerate(cells) if not is_empty(cell)]
+            if not places:
+                continue
+            reason = _not_data(cells, places, repeated, self)
+            if reason == "section":
+                section = " ".join(text_of(cells[i]) for i in places)[:200]
+            if reason:
+                block.skipped.append((row + 1, reason, ", ".join(text_of(cells[i]) for i in places)[:200]))
+                continue
+            kept.append(row)
+            sections.append(section)
+        for place, column in enumerate(block.columns):
+            column += [
+                cells[left + place] if left + place < len(cells) else "" for cells in map(self.cells.__getitem__, kept)
+            ]
+        block.rows += [row + 1 for row in kept]
+        block.sections += sections
+        if len(block.rows) <= MOST_SUMMED:
+            _drop_sums(block)
+
+    def _plain_rows(self, start: int, end: int, left: int, right) -> frozenset:
+        """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""
+        found = set()
+        for row in range(start, end):
+            cells = self.cells[row][left:right]
+            lead = cells[0] if cells else ""
+            if lead == "" or lead is None or isinstance(lead, str) and (_may_be_total(lead) or len(lead) > 40):
+                continue
+            if (
+                sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2
+                or sum(cell[:1].isdigit() for cell in cells[1:6] if type(cell) is str) >= 3
+                and "%" not in cells
+            ):
+                found.add(row)
+        return frozenset(found)
+
+    def _text(self, row: int) -> str:
+        return ", ".join(text_of(self.cells[row][i]) for i in self.filled(row))[:200]
+
+    # ---- labels at the left: batches in columns, and forms
+
+    def label_columns(self) -> list[int]:
+        """Columns that hold labels: words that name fields, each a different one, with a value to their right."""
+        width = max((len(row) for row in self.cells), default=0)
+        found = []
+        for column in range(min(width, 12)):
+            texts = [
+                (row, cells[column])
+                for row, cells in enumerate(self.cells[:400])
+                if column < len(cells) and isinstance(cells[column], str) and cells[column].strip()
+            ]
+            named = {(text.lower().strip(" :")) for _, text in texts if self._labels(text)}
+            known = sum(bool(self._labels(text)) for _, text in texts)
+            values = sum(self._has_value(row, column, text) for row, text in texts if self._labels(text))
+            if (
+                not found
+                and sum(
+                    not is_empty(cell) for row, text in texts if self._labels(text) for cell in self.cells[row][:column]
+                )
+                > 0.3 * known
+            ):
+                continue
+            filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in self.cells[:400])
+            numbers = sum(
+                column < len(cells)
+                and not is_empty(cells[column])
+                and (is_number(cells[column]) or _is_date(cells[column]))
+                for cells in self.cells[:400]
+            )
+            if (
+                len(named) >= 3
+                and known >= 0.5 * len(texts)
+                and values >= 0.5 * known
+                and numbers <= 0.2 * filled
+                and (not found or known >= 0.7 * len(texts))
+            ):
+                found.append(column)
+        return found
+
+    def _labels(self, text: str) -> bool:
+        label = text.partition(":")[0] if ":" in text and len(text.partition(":")[0]) < 40 else text
+        return len(label) < 60 and bool(self.roles(label)) and not _lists(label, self.language) and not _is_date(label)
+
+    def labels_in(self, column: int) -> int:
+        """How many different fields a column of labels names."""
+        return len(
+            {
+                self.roles(cells[column].partition(":")[0])
+                for cells in self.cells[:400]
+                if column < len(cells) and isinstance(cells[column], str) and self._labels(cells[column])
+            }
+        )
+
+    def _has_value(self, row: int, column: int, text: str) -> bool:
+        if ":" in text and text.partition(":")[2].strip():
+            return True
+        rest = self.cells[row][column + 1 :]
+        return any(not is_empty(cell) for cell in rest)
+
+    def by_labels(self, columns: list[int]) -> Iterator[Block]:
+        """Blocks from labels at the left of their values: one record per column of values, or per form."""
+        from hatchkit.records.sheets.forms import labelled_blocks
+
+        return labelled_blocks(self, columns)
+
+    def lines(self) -> list[Block]:
+        """The sheet as lines of text, for a diary."""
+        kept = [
+            (row + 1, [cell for cell in self.cells[row] if not is_empty(cell)])
+            for row in range(len(self.cells))
+            if self.filled(row)
+        ]
+        if not kept:
+            return []
+        return [
+            Block(
+                "lines",
+                self.grid.file,
+                self.grid.sheet,
+                ["line"],
+                [""],
+                [[cells for _, cells in kept]],
+                [row for row, _ in kept],
+                sections=[""] * len(kept),
+            )
+        ]
+
+
+_UNITS = frozenset(
+    {
+        "g",
+        "kg",
+        "gram",
+        "grams",
+        "date",
+        "days",
+        "day",
+        "pcs",
+        "n",
+        "no",
+        "eggs",
+        "yes/no",
+        "text",
+        "dd/mm/yyyy",
+        "weeks",
+        "count",
+        "time",
+        "hh:mm",
+        "stk",
+        "%",
+        "c",
+        "°c",
+        "oz",
+        "stück",
+        "st",
+        "szt",
+        "ks",
+        "db",
+        "datum",
+        "mm/dd/yyyy",
+        "yyyy-mm-dd",
+        "dd.mm.yyyy",
+        "tt.mm.jjjj",
+        "jj/mm/aaaa",
+        "dd/mm/aaaa",
+        "°f",
+        "f",
+        "number",
+    }
+)
+
+
+def _spread(upper: list[str], lower: list[str]) -> list[str]:
+    """The group above each heading: a merged heading stands once and holds for the headings to its right."""
+    group, groups = "", []
+    for above, below in zip(upper, lower, strict=False):
+        group = above or group
+        groups.append(group if below else "")
+    return groups
+
+
+def _is_date(cell) -> bool:
+    from hatchkit.records.sheets.when import looks_like_date
+
+    return not isinstance(cell, str) or looks_like_date(cell)
+
+
+def _lists(text, language) -> bool:
+    """Whether a text counts eggs ("3 clear, 1 blood ring"), as no heading does."""
+    return isinstance(text, str) and len(text) > 6 and len(mentions(text, language)) > 1
+
+
+def starts_with_total(cell, language) -> bool:
+    """Whether a text begins with a word of totals or averages."""
+    if not isinstance(cell, str) or not _may_be_total(cell):
+        return False
+    found = tokens(cell, language)
+    if not found or not found[0].roles & {"total", "mean"} or cut(cell)[0].isdigit():
+        return False
+    return len(found) <= 4
+
+
+def _drop_sums(block: Block) -> None:
+    """Take out rows that are the sum of the rows above them, whatever they are called."""
+    numbers = [[float(cell) if type(cell) in (int, float) else None for cell in column] for column in block.columns]
+    sums, counts, drop, since = [0.0] * len(numbers), [0] * len(numbers), [], 0
+    for i in range(len(block.rows)):
+        same = other = 0
+        if since >= 2:
+            for column, above, count in zip(numbers, sums, counts, strict=True):
+                if column[i] is not None and count >= 2:
+                    same += abs(above - column[i]) < 1e-6 and column[i] > 0
+                    other += abs(above - column[i]) >= 1e-6 and column[i].is_integer()
+        if same >= 3 and same > 2 * other:
+            drop.append(i)
+            sums, counts, since = [0.0] * len(numbers), [0] * len(numbers), 0
+            continue
+        since += 1
+        for place, column in enumerate(numbers):
+            if column[i] is not None:
+                sums[place] += column[i]
+                counts[place] += 1
+    for i in reversed(drop):
+        block.skipped.append(
+            (
+                block.rows[i],
+                "total",
+                ", ".join(text_of(column[i]) for column in block.columns if not is_empty(column[i]))[:200],
+            )
+        )
+        del block.rows[i], block.sections[i]
+        for column in block.columns:
+            del column[i]
+
+
+def _plainly_data(cells, places, repeated) -> bool:
+    """The common case, told fast: several numbers or dates, no percent sign, not the headings again."""
+    numbers = sum(type(cells[i]) is not str or cells[i][:1].isdigit() for i in places)
+    return numbers >= 2 and "%" not in cells and (text_of(cells[places[0]]) or "").lower() != repeated[places[0]]
+
+
+def _may_be_total(cell: str) -> bool:
+    """A quick look at the first letters, since every name of a long table passes here."""
+    return cell.strip()[:3].lower() in _total_starts()
+
+
+@cache
+def _total_starts() -> frozenset:
+    return frozenset(
+        start for key, roles in phrases().items() if {"total", "mean"} & roles.keys() for start in (key[:3], key[:2])
+    ) | {"\u00f6ss", "össz"[:3], "pr\u016f", "\u015bre", "\u015br."}
+
+
+def _not_data(cells, places, repeated, reader) -> str:
+    """Why a row is no record: total, repeated, units, section, note; "" for a record."""
+    first = cells[places[0]]
+    if (
+        len(places) > 3
+        and not (isinstance(first, str) and _may_be_total(first))
+        and not (isinstance(cells[places[1]], str) and _may_be_total(cells[places[1]]))
+        and _plainly_data(cells, places, repeated)
+    ):
+        return ""
+    texts = [cells[i] for i in places if isinstance(cells[i], str) and not is_number(cells[i])]
+    if starts_with_total(first, reader.language) or any(
+        starts_with_total(cells[i], reader.language) for i in places[:2]
+    ):
+        return "total"
+    if len(places) > 1 and sum((text_of(cells[i]) or "").lower() == repeated[i] for i in places) >= 0.7 * len(places):
+        return "repeated"
+    if any(text.strip() in ("%", "in %", "%:") for text in texts):
+        return "percent"
+    if len(texts) == len(places) and all(text.strip().strip("()[].").lower() in _UNITS for text in texts):
+        return "units"
+    if len(places) == 1 and len(cells) > 2 and texts:
+        return "section"
+    if (
+        len(places) == 2
+        and len(cells) > 4
+        and len(texts) == 2
+        and places[1] == places[0] + 1
+        and not any(_is_date(text) for text in texts)
+        and len(texts[1]) > 25
+    ):
+        return "note"
+    return ""

@@ -1,0 +1,126 @@
+"""Which kind of bird each batch is: from what was written, its breed, the titles, the days it took, else hens, asked."""
+
+from __future__ import annotations
+
+import re
+
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.records.sheets.birds import likeliest, species_in
+from hatchkit.records.words import plain
+
+#: Two different birds in one cell, each with a number: "6 goose + 10 duck".
+_MIXED = re.compile(r"\d+\s*[^\d+&,/]+(?:\+|&|,|/|\band\b|\bund\b|\bet\b|\by\b|\be\b|\bi\b|\boch\b|\bog\b)\s*\d+")
+
+
+def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | None, str]:
+    """The species of a batch and where it was found.
+
+    Parameters
+    ----------
+    row : dict
+        A batch as read: species_text, breed, name, pen, section, notes, set_at, taken_off_at, due_at.
+    titles : list of str
+        Texts above the table, the sheet's and the file's name.
+    settings : dict
+        season.toml.
+    table : DataFrame
+        Species figures, index species.
+
+    Returns
+    -------
+    species : str or None
+        None if several birds share the batch.
+    how : str
+        written, breed, name, title, default, days, days_open, hens, mixed.
+    """
+    own = {plain(name).replace("_", " "): name for name in table.index}
+    written = _text(row.get("species_text"))
+    if written:
+        key = own.get(plain(written).replace("_", " ")) or reference.species_key(written)
+        if key in table.index:
+            return key, "written"
+        found = _known(species_in(written), table)
+        if _MIXED.search(written) and len(found) > 1:
+            return None, "mixed"
+        if found:
+            return likeliest(_with_context(found, row, titles, table))[0], "written"
+    breed = _text(row.get("breed"))
+    if breed:
+        found = _known(species_in(breed), table)
+        if _MIXED.search(breed) and len(found) > 1:
+            return None, "mixed"
+        key = own.get(plain(breed).replace("_", " "))
+        if key:
+            return key, "written"
+        if found:
+            return likeliest(_with_context(found, row, titles, table))[0], "breed"
+    for name in ("name", "section", "pen", "sheet"):
+        found = _known(species_in(_text(row.get(name)) or ""), table)
+        if found:
+            return likeliest(_with_context(found, row, titles, table))[0], "name"
+    default = settings.get("default_species")
+    if default:
+        key = own.get(plain(default)) or reference.species_key(str(default))
+        if key in table.index:
+            return key, "default"
+    for title in titles:
+        found = _known(species_in(_text(title) or ""), table)
+        best, share = likeliest(found)
+        if best and share > 0.75:
+            return best, "title"
+    return _by_days(row, table)
+
+
+def _text(value) -> str:
+    return "" if value is None or value is pd.NaT or isinstance(value, float) else str(value)
+
+
+def _known(found: dict, table: pd.DataFrame) -> dict:
+    return {species: weight for species, weight in found.items() if species in table.index}
+
+
+def _with_context(found: dict, row, titles, table) -> dict:
+    """A name of two birds ("Pekin") settled by the other words about the batch, the titles, and the days it took."""
+    if len(found) < 2:
+        return found
+    found = dict(found)
+    texts = [row.get(name) for name in ("species_text", "breed", "name", "section", "notes", "pen")] + list(titles)
+    for text in texts:
+        for species, weight in species_in(_text(text)).items():
+            if species in found and weight >= 2.0:
+                found[species] *= 1.0 + weight
+    days = _days(row)
+    if days is not None:
+        for species in found:
+            apart = abs(days - float(table.loc[species, "incubation_days"]))
+            found[species] *= 3.0 if apart <= 2 else 0.3
+    return found
+
+
+def _days(row) -> float | None:
+    """Days from setting to the hatch or to the day it was due."""
+    start = row.get("set_at")
+    for name in ("due_at", "taken_off_at"):
+        end = row.get(name)
+        if start is not None and end is not None and not pd.isna(start) and not pd.isna(end):
+            days = (pd.Timestamp(end) - pd.Timestamp(start)) / pd.Timedelta(days=1)
+            if 10 < days < 60:
+                return float(days)
+    return None
+
+
+def _by_days(row, table: pd.DataFrame) -> tuple[str, str]:
+    """By the days it took, where only one common bird takes so long; else hens."""
+    days = _days(row)
+    if days is not None:
+        if 19.5 <= days <= 23.5:
+            return "chicken", "days"
+        if 15.5 <= days <= 18.7 and "quail" in table.index:
+            return "quail", "days"
+        if 33 <= days <= 37 and "muscovy" in table.index:
+            return "muscovy", "days"
+        if 26 <= days <= 30 and "duck" in table.index:
+            return "duck", "days_open"
+    return "chicken", "hens"

@@ -1,0 +1,453 @@
+"""A table with a row per batch (or breed within a hatch), its columns understood -> batches and their looks."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.around import fill_from_around
+from hatchkit.records.sheets.cells import is_empty, mentions, text_of
+from hatchkit.records.sheets.ledger import account
+
+#: Fields of a batch that are one text, and the column of the contract that each fills.
+TEXT_FIELDS = {
+    "batch": "name",
+    "breed": "breed",
+    "species": "species_text",
+    "pen": "pen",
+    "keeper": "keeper",
+    "incubator": "incubator",
+    "hatcher": "hatcher",
+    "tray": "shelf",
+    "posted": "posted",
+    "broody": "broody",
+    "place": "place",
+    "signs": "signs",
+}
+TIME_FIELDS = {
+    "set_at": "set_at",
+    "hatch_at": "taken_off_at",
+    "first_hatch_at": "first_hatch_at",
+    "last_hatch_at": "last_hatch_at",
+    "due": "due_at",
+    "date": "set_at",
+}
+MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
+_PLAIN_COUNTS = (
+    "culled",
+    "malpos",
+    "broken_infertile",
+    "broken_early",
+    "broken_mid",
+    "broken_late",
+    "cracked",
+    "cracked_of",
+    "contaminated",
+    "opened1_infertile",
+    "opened1_dead",
+)
+_DITTO = frozenset(
+    {
+        '"',
+        "''",
+        "〃",
+        "ditto",
+        "do",
+        "do.",
+        "idem",
+        "id.",
+        "dito",
+        "same",
+        "”",
+        "“",
+        '-"-',
+        "-''-",
+        "″",
+        ",,",
+        "„",
+        "wie oben",
+        "s.o.",
+        "lo stesso",
+        "==",
+    }
+)
+
+
+@dataclass
+class Part:
+    """What one block adds to the season.
+
+    Attributes
+    ----------
+    batches : DataFrame
+        Contract's columns as far as the block has them, `name`, `species_text`, `section`, `due_at`, `file, sheet, row`;
+        times on the wall clock, `<time>_hour` whether an hour was written.
+    looks : DataFrame
+        place (row of `batches`), day, order, transfer, at, hour, clear, dead, removed, derived.
+    eggs, weights : DataFrame
+    odd : list of typed.Odd
+    notes : list of (code, facts)
+    """
+
+    batches: pd.DataFrame
+    looks: pd.DataFrame
+    eggs: pd.DataFrame = field(default_factory=pd.DataFrame)
+    weights: pd.DataFrame = field(default_factory=pd.DataFrame)
+    odd: list = field(default_factory=list)
+    notes: list = field(default_factory=list)
+
+
+@dataclass(frozen=True)
+class Context:
+    """What holds for a whole sheet: how its dates are ordered, which year, which language."""
+
+    file: str
+    sheet: str
+    language: str | None
+    day_first: bool
+    year: object = None
+    titles: tuple = ()
+
+
+LOOK_COLUMNS = ["place", "day", "order", "transfer", "at", "hour", "clear", "dead", "removed", "derived"]
+
+
+def read_batches(block, reading, context: Context) -> Part:
+    """The batches of a table whose columns are understood.
+
+    Parameters
+    ----------
+    block : Block
+    reading : assign.Reading
+    context : Context
+    """
+    columns = [_filled_down(cells) for cells in block.columns]
+    kept = _rows_with_eggs(block, reading, columns)
+    odd: list = []
+    rows = [block.rows[i] for i in kept]
+    columns = [[cells[i] for i in kept] for cells in columns]
+    sections = [block.sections[i] for i in kept] if block.sections else [""] * len(kept)
+    if isinstance(context.year, list):
+        context = replace(context, year=[context.year[i] for i in kept])
+    n = len(rows)
+    layout = reading.layout
+    values, everything, special = [], [], {}
+    counted = {place for places in layout.fields.values() for place in places}
+    counted |= {
+        place for look in layout.looks for name, place in look.fields.items() if name not in ("look_at", "fate")
+    }
+    for place, meaning in enumerate(reading.chosen):
+        if place in counted and meaning.field in _COUNTED:
+            mark = typed.Odd(block.headings[place], meaning.field)
+            read = typed.counts(columns[place], rows, context.language, mark)
+            odd.append(mark)
+            values.append(read.values)
+            everything.append(read.everything)
+            special[place] = read.special
+        else:
+            values.append(np.full(n, np.nan))
+            everything.append(np.zeros(n, bool))
+    part = Part(
+        _plain_fields(block, reading, columns, rows, context, odd, special), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd
+    )
+    part.batches["section"] = sections
+    part.batches["row"] = rows
+    part.batches["file"], part.batches["sheet"] = block.file, block.sheet
+    fill_from_around(part.batches, block, context)
+    _shared_hatch(part.batches, block, reading)
+    result = account(layout, values, everything)
+    _put_counts(part, block, layout, values, result)
+    looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
+    _remarks(part, looks, layout, special, context, result)
+    part.looks = _long(looks)
+    return part
+
+
+_COUNTED = frozenset(
+    {
+        "eggs_set",
+        "clear",
+        "dead",
+        "left",
+        "fertile",
+        "removed",
+        "rotten",
+        "cracked",
+        "pipped",
+        "dis",
+        "unhatched",
+        "hatched",
+        "culled",
+        "malpos",
+        "broken_infertile",
+        "broken_early",
+        "broken_mid",
+        "broken_late",
+        "healthy",
+        "look_day",
+        "total_dead",
+        "weak",
+        "contaminated",
+        "cracked_of",
+        "opened1_infertile",
+        "opened1_dead",
+    }
+)
+
+
+def _filled_down(cells: list) -> list:
+    """Ditto marks take the cell above."""
+    if not any(isinstance(cell, str) and cell.strip() in _DITTO for cell in cells):
+        return cells
+    above, found = "", []
+    for cell in cells:
+        if isinstance(cell, str) and cell.strip() in _DITTO:
+            cell = above
+        found.append(cell)
+        above = cell if not is_empty(cell) else above
+    return found
+
+
+def _rows_with_eggs(block, reading, columns) -> list[int]:
+    """Rows that say something of a batch; the others are remarks beside the table."""
+    key = [place for place, meaning in enumerate(reading.chosen) if meaning.field in _COUNTED | {"set_at", "fate"}]
+    kept = []
+    full = [columns[place] for place in key]
+    for i in range(len(block.rows)):
+        if any(cells[i] != "" and not is_empty(cells[i]) for cells in full):
+            kept.append(i)
+        else:
+            text = ", ".join(text_of(cells[i]) for cells in columns if not is_empty(cells[i]))
+            block.skipped.append((block.rows[i], "note", text[:200]))
+    return kept
+
+
+def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.DataFrame:
+    """Names, times and measures; notes are joined."""
+    n, frame, notes, extra = len(rows), {}, [[] for _ in rows], {}
+    # Setting first: the year of the other dates follows from it.
+    for place in sorted(range(len(columns)), key=lambda place: reading.chosen[place].field != "set_at"):
+        meaning = reading.chosen[place]
+        name, cells = meaning.field, columns[place]
+        if name in TEXT_FIELDS:
+            target = TEXT_FIELDS[name]
+            frame[target] = typed.texts(cells) if target not in frame else _joined(frame[target], typed.texts(cells))
+        elif name in TIME_FIELDS and TIME_FIELDS[name] not in frame:
+            mark = typed.Odd(block.headings[place], name)
+            target = TIME_FIELDS[name]
+            frame[target], frame[f"{target}_hour"] = typed.times(
+                cells, rows, context.day_first, context.year, mark, near=frame.get("set_at")
+            )
+            odd.append(mark)
+        elif name in MEASURE_FIELDS:
+            mark = typed.Odd(block.headings[place], name)
+            frame[name] = typed.measures(cells, rows, MEASURE_FIELDS[name], mark)
+            odd.append(mark)
+            if name == "flock_age_weeks":
+                frame[name] = frame[name] * _heading_factor(block.headings[place])
+        elif name in ("notes", "result", "ignore", "what") and any(isinstance(cell, str) and cell for cell in cells):
+            told = name in ("notes", "result", "what")
+            for i, cell in enumerate(cells):
+                if isinstance(cell, str) and cell.strip() and told:
+                    notes[i].append(text_of(cell))
+            if not told:
+                extra[block.headings[place]] = typed.texts(cells)
+    result = pd.DataFrame(frame, index=range(n))
+    result["notes"] = ["; ".join(parts) or None for parts in notes]
+    for heading, cells in extra.items():
+        if heading and heading not in result:
+            result[heading] = cells
+    return result
+
+
+def _heading_factor(heading: str) -> float:
+    words = heading.lower()
+    return (
+        52.18
+        if any(w in words for w in ("year", "jahr", "ans", "año", "anni"))
+        else 4.348
+        if any(w in words for w in ("month", "monat", "mois", "mes"))
+        else 1.0
+    )
+
+
+def _joined(one: list, other: list) -> list:
+    return [" ".join(filter(None, pair)) or None for pair in zip(one, other, strict=True)]
+
+
+def _shared_hatch(batches: pd.DataFrame, block, reading) -> None:
+    """Rows of breeds or pens within one hatch: date, machine and number written once hold for the rows below."""
+    if len(batches) < 2 or block.shape != "table":
+        return
+    has_name = "name" in batches and batches["name"].notna().any()
+    blank_name = batches["name"].isna() if "name" in batches else pd.Series(True, batches.index)
+    for column in ("set_at", "incubator", "hatcher", "taken_off_at", "due_at", "keeper", "species_text"):
+        if column not in batches or not batches[column].isna().any() or batches[column].isna().all():
+            continue
+        same = batches["section"].eq(batches["section"].shift())
+        fill = batches[column].isna() & same & (blank_name if has_name else True)
+        if column in ("incubator", "hatcher", "taken_off_at", "due_at", "keeper", "species_text"):
+            fill &= blank_name if has_name else batches.get("set_at_blank", pd.Series(False, batches.index))
+        if column == "set_at":
+            batches["set_at_blank"] = batches[column].isna()
+        filled = batches[column].ffill()
+        batches[column] = batches[column].where(~fill, filled)
+        if f"{column}_hour" in batches:
+            batches[f"{column}_hour"] = batches[f"{column}_hour"].astype(object).where(~fill, None).ffill().astype(bool)
+    if has_name and blank_name.any() and not blank_name.iloc[0]:
+        batches["hatch_name"] = batches["name"].ffill()
+        batches["part"] = blank_name | blank_name.shift(-1, fill_value=False)
+        batches["name"] = batches["name"].ffill()
+
+
+def _put_counts(part: Part, block, layout, values, result) -> None:
+    """Counts that belong to no look."""
+    frame = part.batches
+    frame["eggs_set"], frame["hatched"] = result.set, result.hatched
+    frame["pipped_dead"], frame["dead_in_shell"] = result.pipped, result.dis
+    frame["dis_derived"] = result.dis_derived
+    removed = result.removed
+    for look in result.looks:
+        known = ~np.isnan(look["removed"])
+        removed = np.where(known, np.nan_to_num(removed) + look["removed"], removed)
+    frame["removed"] = removed
+    for name in _PLAIN_COUNTS:
+        places = layout.fields.get(name, [])
+        if places:
+            target = {"malpos": "malpositioned", "cracked_of": "cracked"}.get(name, name)
+            frame[target] = np.nansum([values[place] for place in places], axis=0)
+            frame[target] = frame[target].where(~np.isnan(values[places[0]]))
+    rotten = layout.fields.get("rotten", [])
+    if rotten and "contaminated" not in frame:
+        frame["contaminated"] = values[rotten[0]]
+    frame["rest"], frame["broken"] = result.rest, result.broken
+
+
+def _looks(layout, columns, rows, context, result, values, odd, set_at) -> list[dict]:
+    """Each look with its date, day and counts, as arrays over the rows."""
+    found = []
+    n = len(rows)
+    start = None if set_at is None else pd.to_datetime(set_at, errors="coerce").to_numpy("datetime64[us]")
+    for number, counts in enumerate(result.looks):
+        look = layout.looks[number] if number < len(layout.looks) else None
+        at = np.full(n, np.datetime64("NaT", "us"))
+        hours = np.zeros(n, bool)
+        day = np.full(n, np.nan)
+        if look is not None:
+            if look.look.day is not None:
+                day[:] = look.look.day
+            if "look_at" in look.fields:
+                mark = typed.Odd("", "look_at")
+                at, hours = typed.times(
+                    columns[look.fields["look_at"]], rows, context.day_first, context.year, mark, near=start
+                )
+                odd.append(mark)
+            if "look_day" in look.fields:
+                day = np.where(np.isnan(values[look.fields["look_day"]]), day, values[look.fields["look_day"]])
+        found.append(
+            dict(
+                counts,
+                day=day,
+                at=at,
+                hour=hours,
+                order=(look.look.order if look is not None and look.look.order else number + 1),
+                transfer=bool(look is not None and look.look.transfer),
+            )
+        )
+    return found
+
+
+def _remarks(part: Part, looks, layout, special, context, result) -> None:
+    """What the words beside a count or in the notes add, where the eggs then add up (or are a part of a count)."""
+    frame = part.batches
+    ends = {
+        "pipped_dead": {"pipped"},
+        "removed": {"removed", "rotten", "cracked"},
+        "dead_in_shell": {"shell", "unhatched"},
+    }
+    told: dict[int, list] = {}
+    for place, cells in special.items():
+        for i, count in cells.items():
+            if count.mentions:
+                told.setdefault(i, []).extend((place, mention) for mention in count.mentions)
+            if count.whole is not None and "eggs_set" in frame and np.isnan(frame.at[i, "eggs_set"]):
+                frame.at[i, "eggs_set"] = count.whole
+    for i, note in enumerate(frame["notes"]):
+        if note:
+            told.setdefault(i, []).extend((None, mention) for mention in mentions(note, context.language))
+    for i, said in told.items():
+        for place, mention in said:
+            _one_remark(frame, looks, layout, i, place, mention, ends, part)
+
+
+def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
+    rest = frame.at[i, "rest"]
+    target = next((name for name, roles in ends.items() if mention.roles & roles), None)
+    at_look = next(
+        (
+            look
+            for number, look in enumerate(looks)
+            if number < len(layout.looks) and place is not None and place in layout.looks[number].fields.values()
+        ),
+        None,
+    )
+    if target is None or mention.roles & {"fresh", "weak", "set"}:
+        return
+    known = frame.at[i, target] if target in frame else np.nan
+    inside = (
+        mention.within
+        or place is not None
+        and any(place in layout.fields.get(name, ()) for name in ("dis", "unhatched"))
+    )
+    if target == "pipped_dead" and inside and np.isnan(known) and frame.at[i, "dead_in_shell"] >= mention.count:
+        frame.at[i, "pipped_dead"] = mention.count
+        frame.at[i, "dead_in_shell"] -= mention.count
+    elif target == "removed" and at_look is not None and at_look["derived"][i] and at_look["dead"][i] >= mention.count:
+        # The loss that was worked out from the eggs left is the one that the words tell of.
+        at_look["dead"][i] -= mention.count
+        at_look["removed"][i] = mention.count
+        frame.at[i, "removed"] = mention.count + (0.0 if np.isnan(known) else known)
+    elif (
+        not np.isnan(rest)
+        and rest >= mention.count
+        and (np.isnan(known) or known == 0)
+        and rest == mention.count
+        or (at_look is not None and not np.isnan(rest) and rest >= mention.count and np.isnan(known))
+    ):
+        frame.at[i, target] = mention.count
+        frame.at[i, "rest"] = rest - mention.count
+        if at_look is not None and target == "removed":
+            at_look["removed"][i] = mention.count
+    else:
+        return
+    part.notes.append(("remark_counted", dict(row=frame.at[i, "row"], count=mention.count, field=target)))
+
+
+def _long(looks: list[dict]) -> pd.DataFrame:
+    """The looks of all rows, one below the other; only where something was kept."""
+    parts = []
+    for look in looks:
+        kept = ~(
+            np.isnan(look["clear"])
+            & np.isnan(look["dead"])
+            & np.isnan(look["removed"])
+            & np.isnat(look["at"])
+            & np.isnan(look["left"])
+        )
+        place = np.flatnonzero(kept)
+        parts.append(
+            pd.DataFrame(
+                {
+                    name: (look[name][kept] if isinstance(look[name], np.ndarray) else look[name])
+                    for name in LOOK_COLUMNS
+                    if name != "place"
+                }
+                | {"place": place}
+            )
+        )
+    if not parts:
+        return pd.DataFrame(columns=LOOK_COLUMNS)
+    return pd.concat(parts, ignore_index=True)[LOOK_COLUMNS]

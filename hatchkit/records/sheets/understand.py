@@ -1,0 +1,140 @@
+"""One sheet -> its blocks with the kind of each and the reading of its columns."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+
+from hatchkit.records.sheets import eggsheet
+from hatchkit.records.sheets.assign import Reading, best_reading, candidates
+from hatchkit.records.sheets.cells import is_empty
+from hatchkit.records.sheets.expand import expanded
+from hatchkit.records.sheets.kinds import kind_of
+from hatchkit.records.sheets.lexicon import language_of
+from hatchkit.records.sheets.meanings import PLAIN, Meaning
+from hatchkit.records.sheets.profile import profile
+from hatchkit.records.sheets.shape import find_blocks
+
+
+@dataclass
+class Understood:
+    """A block with what it is and what its columns mean.
+
+    Attributes
+    ----------
+    block : Block
+    kind : str
+        batches, eggs, looks, weights, lines, or "".
+    language : str or None
+    columns : list of profile.Column
+    chosen : list of Meaning or None
+    reading : Reading or None
+        Only of batches.
+    year : int or None
+        The year that titles, the sheet's or the file's name give.
+    """
+
+    block: object
+    kind: str
+    language: str | None
+    columns: list
+    chosen: list
+    reading: Reading | None = None
+    year: int | None = None
+    titles: list = field(default_factory=list)
+
+
+def understand(grid, fixed: dict, stem: str) -> list[Understood]:
+    """Every block of a grid.
+
+    Parameters
+    ----------
+    grid : Grid
+    fixed : dict
+        Heading -> reading that a person confirmed or season.toml states.
+    stem : str
+        The file's name without its ending.
+    """
+    language = language_of(
+        dict.fromkeys(cell for row in grid.cells[:40] for cell in row if isinstance(cell, str) and 1 < len(cell) < 60)
+    )
+    found = []
+    for block in find_blocks(grid, language):
+        block = expanded(block, language)
+        columns = profile(block, language)
+        options = [candidates(column, language, fixed.get(column.heading)) for column in columns]
+        kind = kind_of(block, columns, options)
+        item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
+        item.year = year_in(
+            [
+                *reversed(block.titles),
+                *(text for other in reversed(found) for text in other.block.titles),
+                grid.sheet,
+                stem,
+            ]
+        )
+        if kind == "lines" and block.shape != "lines":
+            _to_lines(block)
+        if kind == "batches":
+            item.reading = best_reading(columns, language, fixed)
+            item.chosen = item.reading.chosen
+        elif kind == "eggs":
+            item.chosen = eggsheet.choose(columns, options, fixed)
+        elif kind in ("looks", "weights"):
+            item.chosen = _of_log(columns, options, kind)
+        found.append(item)
+    return found
+
+
+def _to_lines(block) -> None:
+    """A diary with headings as lines of cells."""
+    cells = [[column[i] for column in block.columns if not is_empty(column[i])] for i in range(len(block.rows))]
+    block.headings, block.groups, block.columns, block.shape = ["line"], [""], [cells], "lines"
+
+
+def year_in(texts) -> int | None:
+    """The first year from 1950 to 2099 that one of the texts names; "24/25" and "'24" count."""
+    for text in texts:
+        years = re.findall(r"(?<!\d)(19[5-9]\d|20\d\d)(?!\d)", str(text or ""))
+        if years:
+            return int(years[0])
+    for text in texts:
+        short = re.search(r"(?<!\d)'(\d\d)(?!\d)", str(text or ""))
+        if short:
+            return 2000 + int(short[1])
+    return None
+
+
+def _of_log(columns, options, kind: str) -> list:
+    """One reading per column of a log: each column's best, each field once, counts without looks of their own."""
+    chosen, taken = [], set()
+    prefer = {"date": 3.0, "what": 1.0, "batch": 1.0} if kind == "looks" else {"weight": 3.0, "date": 1.0}
+    for column, found in zip(columns, options, strict=True):
+        ranked = sorted(found, key=lambda m: -(m.weight + prefer.get(m.field, 0.0)))
+        best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore", "weight")), None)
+        if best is not None and kind == "looks" and best.field == "set_at":
+            best = Meaning("date", best.look, best.weight)
+        if (
+            best is not None
+            and kind == "looks"
+            and best.field == "eggs_set"
+            and best.weight <= 1.5
+            and column.share_count > 0.7
+            and any(c.sets > 0 and c.share_fate > 0.4 for c in columns)
+        ):
+            # Numbers whose class stands in the column of what was done.
+            best = Meaning("number", weight=PLAIN)
+        if (
+            best is not None
+            and kind == "looks"
+            and best.field == "ignore"
+            and column.share_count > 0.7
+            and not column.running
+            and not {"batch", "number"} & taken
+            and any(m.field in ("eggs_set", "batch") for m in found)
+        ):
+            best = Meaning("number", weight=PLAIN)
+        if best is not None and best.field not in ("notes", "ignore", "weight"):
+            taken.add(best.field)
+        chosen.append(best)
+    return chosen

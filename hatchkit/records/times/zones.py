@@ -1,0 +1,170 @@
+"""From what a clock showed to UTC: zones, the hour that comes twice, the hour that is left out."""
+
+from __future__ import annotations
+
+from zoneinfo import ZoneInfo
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.problems import HatchkitError
+from hatchkit.spelling import many
+
+_HOUR = 3_600_000_000
+
+
+def zone_of(timezone) -> ZoneInfo | None:
+    """The zone by its name ("Europe/Rome"); None for no zone or UTC. HatchkitError if there is none."""
+    if timezone in (None, "", "UTC", "Etc/UTC", "Z"):
+        return None
+    try:
+        return ZoneInfo(str(timezone))
+    except Exception as error:  # zoneinfo raises several kinds for a wrong name
+        raise HatchkitError(f"There is no time zone {timezone!r}; write it like "
+                            "timezone = \"Europe/Rome\".") from error
+
+
+def offset_at(zone: ZoneInfo, utc: np.datetime64) -> int:
+    """Microseconds east of UTC in `zone` at one UTC time."""
+    import datetime as dt
+
+    moment = utc.astype("datetime64[s]").item().replace(tzinfo=dt.UTC)
+    return int(moment.astimezone(zone).utcoffset().total_seconds() * 1_000_000)
+
+
+def changes(zone: ZoneInfo, start: np.datetime64, end: np.datetime64) -> list[tuple[np.datetime64, int, int]]:
+    """Changes of the zone's clock between two UTC times: (UTC time, offset before, offset after) in µs."""
+    found = []
+    step = np.timedelta64(7, "D")
+    at, before = start, offset_at(zone, start)
+    while at < end:
+        nxt = min(at + step, end)
+        after = offset_at(zone, nxt)
+        if after != before:
+            low, high = at, nxt
+            while high - low > np.timedelta64(1, "s"):
+                middle = low + (high - low) // 2
+                low, high = (low, middle) if offset_at(zone, middle) == after else (middle, high)
+            found.append((high.astype("datetime64[s]").astype("datetime64[us]"), before, after))
+        at, before = nxt, after
+    return found
+
+
+def to_utc(local, timezone) -> tuple[np.ndarray, list]:
+    """UTC of clock times in the order of the file.
+
+    Parameters
+    ----------
+    local : ndarray of datetime64[us]
+        Clock times; NaT stays NaT.
+    timezone : str or None
+        Zone of the clock.
+
+    Returns
+    -------
+    utc : ndarray of datetime64[us]
+    notes : list of (severity, found, done, mend)
+    """
+    zone = zone_of(timezone)
+    if zone is None:
+        return local, []
+    good = ~np.isnat(local)
+    if not good.any():
+        return local, []
+    ways = np.sign(np.diff(local[good]).astype(np.int64))
+    if ways.sum() < 0:
+        # Newest first: what follows is about a clock that goes on, so the file is read from its end.
+        utc, notes = to_utc(local[::-1], timezone)
+        return utc[::-1], notes
+    day = np.timedelta64(1, "D")
+    steps = changes(zone, local[good].min() - day, local[good].max() + day)
+    first = offset_at(zone, local[good].min() - day)
+    if not steps:
+        return local - np.timedelta64(first, "us"), []
+    notes: list = []
+    for moment, before, after in steps:
+        if _kept_old_time(local, good, moment, before, after):
+            notes.append(("doubtful", f"the clock of the logger did not follow the change of the hour on "
+                          f"{str((moment + np.timedelta64(before, 'us')).astype('datetime64[D]'))}",
+                          "the whole file is read in the time it began with",
+                          "if that is wrong, set timezone for this file's incubator in season.toml"))
+            return local - np.timedelta64(first, "us"), notes
+    offsets = np.full(len(local), first, dtype=np.int64)
+    for moment, before, after in steps:
+        new = moment + np.timedelta64(max(before, after), "us")  # from here on the clock shows only new time
+        old = moment + np.timedelta64(min(before, after), "us")  # up to here it shows only old time
+        offsets[good & (local >= new)] = after
+        between = good & (local >= old) & (local < new)
+        if after < before and between.any():
+            offsets[between] = np.where(_second_pass(local, between), after, before)
+            notes.append(("note", f"{many(int(between.sum()), 'reading')} in the hour that came twice on "
+                          f"{str(old.astype('datetime64[D]'))}",
+                          "the order of the file tells the first pass from the second", ""))
+        elif between.any():
+            notes.append(("note", f"{many(int(between.sum()), 'reading')} in the hour that was left out on "
+                          f"{str(old.astype('datetime64[D]'))}", "they are read as one hour later", ""))
+            offsets[between] = before
+    return local - offsets.astype("timedelta64[us]"), notes
+
+
+def _second_pass(local: np.ndarray, between: np.ndarray) -> np.ndarray:
+    """For the readings in the double hour, in file order: whether they belong to its second pass."""
+    rows = np.flatnonzero(between)
+    times = local[rows].astype(np.int64)
+    lead = times[0] - local[rows[0] - 1].astype(np.int64) if rows[0] > 0 else 0
+    # A log with a reading every hour shows the same time twice instead of going back.
+    back = np.flatnonzero(np.diff(times) < (-_HOUR // 12 if lead < _HOUR // 2 else 1))
+    second = np.zeros(len(rows), dtype=bool)
+    if len(back):
+        second[back[0] + 1:] = True
+    elif rows[0] > 0 and rows[-1] + 1 < len(local):
+        # One pass only: the old hour if the reading before it follows on, else the new one.
+        second[:] = lead > _HOUR
+    return second
+
+
+def _kept_old_time(local, good, moment, before, after) -> bool:
+    """Whether the log runs straight through a change of the hour, which a clock that follows cannot."""
+    rows = np.flatnonzero(good)
+    times = local[rows].astype(np.int64)
+    start = (moment + np.timedelta64(min(before, after), "us")).astype(np.int64)
+    stop = (moment + np.timedelta64(max(before, after), "us")).astype(np.int64)
+    inside = np.flatnonzero((times >= start) & (times < stop))
+    if not len(inside):
+        return False
+    low, high = max(inside[0] - 1, 0), min(inside[-1] + 1, len(times) - 1)
+    part = times[low: high + 1]
+    steps = np.diff(part)
+    # Straight through: at least four steps, all forward, none longer than half an hour, and the
+    # readings come from outside the hour and leave it.
+    return bool(len(steps) >= 4 and (steps >= 0).all() and steps.max() <= _HOUR // 2
+                and part[0] < start + _HOUR // 2 and part[-1] >= stop - _HOUR // 2
+                and times[low] < start and times[high] >= stop)
+
+
+def cells_to_utc(local, timezone) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """UTC of clock times that stand each for itself, as the cells of a sheet do.
+
+    Parameters
+    ----------
+    local : ndarray of datetime64[us], shape (n,)
+    timezone : str or None
+
+    Returns
+    -------
+    utc : ndarray of datetime64[us], shape (n,)
+        An hour that came twice is taken as the first, one that never came as the next real hour.
+    twice, never : ndarray of bool, shape (n,)
+        Which those are.
+    """
+    zone = zone_of(timezone)
+    nothing = np.zeros(len(local), dtype=bool)
+    wall = pd.Series(np.asarray(local, dtype="datetime64[us]"))
+    if zone is None or wall.isna().all():
+        return wall.to_numpy(), nothing, nothing.copy()
+    first = wall.dt.tz_localize(zone, ambiguous=np.ones(len(wall), bool), nonexistent="shift_forward")
+    second = wall.dt.tz_localize(zone, ambiguous=np.zeros(len(wall), bool), nonexistent="NaT")
+    twice = (first != second) & first.notna() & second.notna()
+    never = second.isna() & wall.notna()
+    utc = first.dt.tz_convert("UTC").dt.tz_localize(None).to_numpy().astype("datetime64[us]")
+    return utc, twice.to_numpy(), never.to_numpy()

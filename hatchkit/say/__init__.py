@@ -1,0 +1,50 @@
+"""Facts in, language out: the one place where sentences are made. It imports no room.
+
+Messages lie in ``messages/<language>/<room>.ftl`` (Fluent): a code, its named facts, its words. A language that lacks
+a message falls back to English. Importing this package costs nothing; a room's messages are read when first needed.
+"""
+
+from __future__ import annotations
+
+#: The language that has every message.
+FIRST = "en"
+
+
+def text(code: str, facts: dict | None = None, language: str = FIRST) -> str:
+    """The words of one message.
+
+    Parameters
+    ----------
+    code : str
+        The message's name.
+    facts : dict, optional
+        Name -> value: text, number, date, time, or a list of these. None stands for "none".
+    language : str
+        Such as "en" or "de".
+
+    Raises
+    ------
+    MissingWords
+        Where HATCHKIT_STRICT is set (in tests): if no such message is there or a fact is missing. Elsewhere
+        the code and its facts are shown as they are.
+    """
+    from hatchkit.say.speak import message
+
+    return message(code, facts or {}, language)
+
+
+def problem(code: str, facts: dict | None = None, language: str = FIRST) -> dict:
+    """The three sentences of a problem: ``found``, ``done`` and ``mend`` ("" where nothing is to be mended).
+
+    Parameters and errors as in `text`.
+    """
+    from hatchkit.say.speak import attributes
+
+    return attributes(code, facts or {}, language, ("found", "done"), ("mend",))
+
+
+def has(code: str, language: str = FIRST) -> bool:
+    """Whether there are words for `code` in this language itself."""
+    from hatchkit.say.catalogue import source
+
+    return source(code, language) is not None

@@ -1,0 +1,17 @@
+# What could not be taken as it was written: found, done, mend.
+
+answers_unreadable =
+    .found = the answers that were kept before can't be read: { $path }
+    .done = They are not used; what was asked before is asked again.
+    .mend = Delete the file and answer anew; hatchkit check FOLDER --ask.
+answers_elsewhere =
+    .found = { $count ->
+        [one] one answer of yours lies
+       *[other] { $count } answers of yours lie
+    } in { $path }, since the season's folder can't be written to
+    .done = Used.
+answers_nowhere = The answers could be written neither to { $folder } nor to the working folder nor to your home folder; start hatchkit in a folder that you may write to.
+
+tables_in_season = { $path } lies in the season's own folder, where its tables would be read as part of it: name another folder.
+tables_unwritable = { $path } cannot be written to: { $why }.
+tables_not_empty = { $path } holds other things ({ $names } ...): name a new or an empty folder for the tables.

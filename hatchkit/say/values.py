@@ -1,0 +1,93 @@
+"""Numbers, dates, shares, degrees and lists as a language writes them (Babel), and as functions for messages."""
+
+from __future__ import annotations
+
+import datetime as dt
+import math
+
+from babel import Locale
+from babel.dates import format_date, format_time
+from babel.lists import format_list
+from babel.numbers import format_decimal, format_percent
+from fluent.runtime.types import FluentInt, FluentType
+
+#: Where a language is spoken in several ways: English as in "3 April 2026".
+LOCALES = {"en": "en_GB"}
+#: A text longer than this is cut: Fluent refuses more than 2,500 characters, and no reader wants them.
+LONGEST = 400
+
+
+class Several(FluentType):
+    """A list of values, which a message shows as "4, 9 and 12" and can count."""
+
+    def __init__(self, items, most: int | None = None, style: str = "standard"):
+        self.items, self.most, self.style = list(items), most, style
+
+    def format(self, locale: Locale) -> str:
+        """The list in words."""
+        shown = [_plainly(item, locale) for item in self.items[:self.most]]
+        if len(shown) < len(self.items):
+            return ", ".join([*shown, "..."])
+        return format_list(shown, style=self.style, locale=locale)
+
+
+def value_of(value):
+    """A fact as Fluent takes it: plain Python numbers (whole where they are whole), texts, times, lists.
+
+    Control characters become spaces; None, "" and what is not a number become "none", True and False "yes" and "no".
+    """
+    if hasattr(value, "to_pydatetime"):
+        value = value.to_pydatetime()
+    elif hasattr(value, "item") and getattr(value, "shape", None) == ():
+        value = value.item()
+    nothing = value is None or type(value).__name__ in ("NaTType", "NAType") or isinstance(value, str) and not value
+    if nothing or isinstance(value, float) and math.isnan(value):
+        return "none"
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, float):
+        return int(value) if value.is_integer() and abs(value) < 1e15 else value
+    if isinstance(value, str):
+        text = "".join(char if char.isprintable() else " " for char in value[:LONGEST])
+        return text + "..." if len(value) > LONGEST else text
+    if isinstance(value, (list, tuple, set, frozenset)):
+        return Several([value_of(item) for item in value])
+    if isinstance(value, dict):
+        return Several([f"{name} {value_of(held)}" for name, held in value.items()])
+    return value
+
+
+def _plainly(value, locale) -> str:
+    """One item of a list: row numbers and years take no mark for thousands."""
+    if isinstance(value, (int, float)):
+        return format_decimal(value, format="#0.###", locale=locale)
+    if isinstance(value, dt.date):
+        return format_date(value, "long", locale=locale)
+    return str(value)
+
+
+def functions(language: str) -> dict:
+    """What messages may call: PLAIN, COUNT, LIST, OR, SHARE, DEGREES, DAY, MINUTE."""
+    locale = Locale.parse(LOCALES.get(language, language).replace("-", "_"))
+    percent = "#,##0 %" if language == "en" else None  # as the kit has always written it
+    small = "#,##0.0 %" if language == "en" else locale.percent_formats[None].pattern.replace("#,##0", "#,##0.0")
+
+    def share(value):
+        return format_percent(float(value), percent if value == 0 or value >= 0.0995 else small, locale=locale)
+
+    return {
+        "PLAIN": lambda value: _plainly(_bare(value), locale),
+        "COUNT": lambda several: FluentInt(len(several.items)),
+        "LIST": lambda several, most=None: Several(several.items, None if most is None else int(most)),
+        "OR": lambda several: Several(several.items, style="or"),
+        "SHARE": share,
+        "DEGREES": lambda value: format_decimal(float(value), "#,##0.0", locale=locale) + "\u00a0°C",
+        "DAY": lambda value: format_date(value, "long", locale=locale),
+        "MINUTE": lambda value: (format_date(value, "long", locale=locale) + " "
+                                 + format_time(value, "HH:mm", locale=locale)),
+    }
+
+
+def _bare(value):
+    """Fluent's own kind of number as Python's, so that its marks for thousands are left out."""
+    return float(value) if isinstance(value, float) else int(value) if isinstance(value, int) else value

@@ -1,0 +1,1 @@
+"""Controls in the notebooks: the reading of a sheet to confirm."""
