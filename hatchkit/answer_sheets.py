@@ -11,7 +11,7 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit.problems import HatchkitError, problem
-from hatchkit.records.values import shown, text_of
+from hatchkit.records.sheets.cells import shown, text_of
 from hatchkit.records.words import plain
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 from hatchkit.spelling import many
@@ -132,7 +132,8 @@ def _read_file(path, name, problems):
     elif "answers" not in kinds and not any(row["severity"] == "lost" for row in own):
         first = next((row for grid in grids for row in grid.cells if any(row)), [])
         heads = ", ".join(text_of(cell) for cell in first if text_of(cell))
-        own.append(problem("lost", file=name, found=f"no headings of an answer sheet; its first row is {shown(heads)}",
+        told = f"no headings of an answer sheet; its first row is '{shown(heads)}'"
+        own.append(problem("lost", file=name, found=told,
                            done=_NOT_USED, mend=f"Give it the headings {', '.join(SHEET_COLUMNS)}"))
     problems += own
     return rows, "answers" in kinds

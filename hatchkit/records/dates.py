@@ -5,12 +5,7 @@ from __future__ import annotations
 import datetime as dt
 import re
 
-import numpy as np
-import pandas as pd
-
-from hatchkit.records.values import Column, is_empty
 from hatchkit.records.words import plain, value_words
-from hatchkit.spelling import many
 
 TIME = "datetime64[us, UTC]"
 
@@ -54,20 +49,6 @@ def clock_of(cell) -> dt.timedelta | None:
     if hour > 23 or minute > 59 or second > 59:
         return None
     return dt.timedelta(hours=hour, minutes=minute, seconds=second)
-
-
-def order_marks(cells) -> set[bool]:
-    """What the text dates themselves prove: {True} day first, {False} month first, both, or nothing."""
-    marks = set()
-    for cell in dict.fromkeys(cell for cell in cells if isinstance(cell, str)):
-        match = _NUMERIC.match(_strip_weekday(plain(cell)))
-        if match:
-            first, second = int(match[1]), int(match[2])
-            if 12 < first <= 31 and second <= 12:
-                marks.add(True)
-            elif 12 < second <= 31 and first <= 12:
-                marks.add(False)
-    return marks
 
 
 def has_open_order(cells) -> bool:
@@ -150,95 +131,3 @@ def _made(year: int, month: int, day: int, clock: str):
     if not 1990 <= year <= 2100:
         return None, False, "year"
     return when + (hour or dt.timedelta(0)), hour is not None, ""
-
-
-def wall_times(column: Column, clocks: Column | None, *, day_first: bool):
-    """A column of dates, with the hours of a second column where there is one, as wall-clock times.
-
-    Returns
-    -------
-    times : ndarray of datetime64[us], shape (n,)
-    hour_kept : ndarray of bool, shape (n,)
-        False where only a date was written; those times stand at noon.
-    """
-    kinds = set(map(type, column.cells))
-    if kinds and kinds <= {dt.datetime, dt.date} and clocks is None:
-        # pandas turns date objects into numbers ten times as fast as numpy does.
-        times = pd.to_datetime(column.cells).to_numpy().astype("datetime64[us]")
-        hour_kept = times != times.astype("datetime64[D]")
-        if times.min() >= np.datetime64("1990") and times.max() < np.datetime64("2101"):
-            return np.where(hour_kept, times, times + np.timedelta64(12, "h")), hour_kept
-    known = {cell: (None, False, "") if is_empty(cell) else date_of(cell, day_first)
-             for cell in dict.fromkeys(column.cells)}
-    parsed = [known[cell] for cell in column.cells]
-    times = pd.to_datetime([when for when, _, _ in parsed]).to_numpy().astype("datetime64[us]")
-    hour_kept = np.array([kept for _, kept, _ in parsed], dtype=bool)
-    if any(odd for _, _, odd in known.values()):
-        _tell_odd_dates(column, parsed)
-    if clocks is not None:
-        _add_clocks(clocks, times, hour_kept)
-    return np.where(hour_kept, times, times + np.timedelta64(12, "h")), hour_kept
-
-
-def _add_clocks(clocks: Column, times, hour_kept) -> None:
-    odd, unsaid = [], []
-    for place, cell in enumerate(clocks.cells):
-        if is_empty(cell):
-            continue
-        if plain(cell) in value_words("unknown"):
-            unsaid.append((clocks.rows[place], cell))
-            continue
-        clock = clock_of(cell)
-        if clock is None:
-            odd.append((clocks.rows[place], cell))
-        elif not hour_kept[place]:
-            times[place] += np.timedelta64(clock)
-            hour_kept[place] = True
-    if unsaid:
-        clocks.tell_unsaid(unsaid, done="Noon is taken.", mend="Write the hour if it can still be found.")
-    clocks.tell_cells("doubtful", odd, found="{cell} is no time of day", done="Noon is taken.",
-                      mend="Write it like 07:30.")
-
-
-def _tell_odd_dates(column: Column, parsed) -> None:
-    odd = {}
-    for row, cell, (_, _, state) in zip(column.rows, column.cells, parsed, strict=True):
-        if state:
-            odd.setdefault(state, []).append((row, cell))
-    blank = "The cell counts as not kept."
-    if hits := odd.pop("serial", None):
-        column.tell("note", row=hits[0][0], mend="Format these cells as dates.",
-                    found=f"{many(len(hits), 'date')} written as a spreadsheet's number of the day, "
-                    f"the first {hits[0][1]}", done="Turned into dates (day 1 = 1 January 1900).")
-    if hits := odd.pop("unknown", None):
-        column.tell_unsaid(hits, done="Taken as not kept.", mend="Write the date if it can still be found.")
-    for state, hits in odd.items():
-        found = {"year": "{cell} has a year that can't be right", "no year": "{cell} has no year",
-                 "zone": "{cell} carries a time zone of its own"}.get(state, "{cell} is not a date")
-        column.tell_cells("doubtful", hits, found=found, done=blank,
-                          mend="Write the date like 2026-03-05 07:30, in your own wall clock.")
-
-
-def to_utc(times, zone: str, column: Column) -> pd.Series:
-    """Wall-clock times as UTC; the hour that came twice in autumn is taken as the first, and told.
-
-    Parameters
-    ----------
-    times : ndarray of datetime64, shape (n,)
-    zone : str
-        Name from the time zone database; "UTC" leaves the wall clock as it stands.
-    """
-    wall = pd.Series(times)
-    if zone == "UTC" or wall.isna().all():
-        return wall.dt.tz_localize("UTC").astype(TIME)
-    first = wall.dt.tz_localize(zone, ambiguous=np.ones(len(wall), bool), nonexistent="shift_forward")
-    second = wall.dt.tz_localize(zone, ambiguous=np.zeros(len(wall), bool), nonexistent="NaT")
-    twice = (first != second) & first.notna() & second.notna()
-    missing = second.isna() & wall.notna()
-    column.tell_cells("doubtful", [(column.rows[i], str(wall[i])) for i in np.flatnonzero(twice)],
-                      found="{cell} came twice: the clocks went back that night", done="The first is taken.",
-                      mend="Write an hour that came once.")
-    column.tell_cells("doubtful", [(column.rows[i], str(wall[i])) for i in np.flatnonzero(missing)],
-                      found="{cell} never came: the clocks went forward then", done="The next real hour is taken.",
-                      mend="Write the hour that the clock showed.")
-    return first.dt.tz_convert("UTC").astype(TIME)

@@ -1,8 +1,4 @@
-"""Words that people use for one and the same thing, from the tables in ``hatchkit/reference``.
-
-``header_words.csv`` (column headings), ``header_tokens.csv`` (spellings of one word) and
-``value_words.csv`` (what is written in cells) can be extended without touching code.
-"""
+"""Words made comparable, and the tables of words in ``hatchkit/reference``."""
 
 from __future__ import annotations
 
@@ -15,6 +11,7 @@ from importlib import resources
 
 @cache
 def csv_rows(name: str) -> tuple[dict, ...]:
+    """The rows of a table of words."""
     # csv instead of pandas: "n/a" and "null" are words here, not missing values.
     text = (resources.files("hatchkit.reference") / f"{name}.csv").read_text(encoding="utf-8")
     return tuple(csv.DictReader(text.splitlines()))
@@ -28,19 +25,8 @@ def plain(text) -> str:
 
 @cache
 def value_words(kind: str) -> dict[str, str]:
-    """Word -> meaning for one kind: unknown, zero, total, look, outcome, occasion, month, species."""
+    """Word -> meaning for one kind: unknown, month."""
     return {plain(row["words"]): row["means"] for row in csv_rows("value_words") if row["kind"] == kind}
-
-
-def header_words() -> tuple[dict, ...]:
-    """The rows of ``header_words.csv``: table, column, words, language, source."""
-    return csv_rows("header_words")
-
-
-@cache
-def token_means() -> dict[str, str]:
-    """Spelling of one word in a heading -> the word that is meant ("" for one that means nothing)."""
-    return {row["token"]: row["means"] for row in csv_rows("header_tokens")}
 
 
 @cache
@@ -53,18 +39,6 @@ def split_words(text: str) -> tuple[str, ...]:
     text = re.sub(r"(?<=[^\W\d_])(?=\d)", " ", plain(text))
     words = re.findall(r"[^\W_]+", text)
     return tuple(word[:-1] if len(word) > 3 and word.endswith("s") else word for word in words)
-
-
-@cache
-def tokens(text: str) -> tuple[str, ...]:
-    """The words of a heading that carry meaning, sorted, one spelling each.
-
-    "Clears at 1st candling" and "candling 1: clear" give the same tuple.
-    """
-    means = token_means()
-    words = split_words(text)
-    kept = {means.get(word, word) for word in words} - {""}
-    return tuple(sorted(kept or set(words)))
 
 
 def letters_apart(one: str, other: str, limit: int) -> int:

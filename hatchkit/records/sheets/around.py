@@ -8,11 +8,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records import times
-from hatchkit.records.sheets.lexicon import tokens
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 
 
 def fill_from_around(batches: pd.DataFrame, block, context) -> None:
-    """Give batches what their section line says ("Hatch 2, in on 7 April, big machine"), where the row itself is silent.
+    """Give batches what their section line says ("Hatch 2, in on 7 April, big machine"), where the row is silent.
 
     Parameters
     ----------
@@ -61,11 +61,7 @@ def _said(text: str, context) -> dict:
             break
     words = tokens(text, context.language)
     for part in re.split(r"[,;:(]| - | – ", text):
-        roles = (
-            frozenset().union(*(token.roles for token in tokens(part, context.language)))
-            if part.strip()
-            else frozenset()
-        )
+        roles = all_roles(tokens(part, context.language))
         if roles & {"incubator", "hatcher"} and not roles & {"hatched"} and found["incubator"] is None:
             label, colon, rest = text.partition(":")
             found["incubator"] = (

@@ -13,8 +13,9 @@ import pandas as pd
 from hatchkit.problems import problem
 from hatchkit.records.sheets import looks as look_table
 from hatchkit.records.sheets import names as naming
+from hatchkit.records.sheets.diary import read_diary
 from hatchkit.records.sheets.eggsheet import read_eggs
-from hatchkit.records.sheets.logsheet import read_diary, read_log
+from hatchkit.records.sheets.logsheet import read_log
 from hatchkit.records.sheets.order import decide_order
 from hatchkit.records.sheets.species import species_of
 from hatchkit.records.sheets.tables import Context, Part, read_batches
@@ -195,7 +196,7 @@ def _complete(batches: list, frame, known, target, found) -> None:
 
 
 def _opened_eggs(batches: list, frame, known, target) -> None:
-    """Eggs listed one by one that are the unhatched of a batch: the list says what each was, in place of their number."""
+    """Eggs listed one by one that are the unhatched of a batch: the list says what each was."""
     whole = batches[0]
     for place in known:
         row, at = frame.iloc[place], target[place]
@@ -306,6 +307,3 @@ def _dated(weights: pd.DataFrame, batches: pd.DataFrame) -> pd.DataFrame:
     by_day = start + pd.to_timedelta(weights["day"] if "day" in weights else np.nan, unit="D")
     at = pd.to_datetime(weights["at"]) if "at" in weights else pd.Series(pd.NaT, weights.index)
     return weights.assign(weighed_at=at.fillna(by_day).astype("datetime64[us]"))
-
-
-__all__ = ["Sheets", "problem", "read_sheets"]

@@ -8,7 +8,7 @@ in which a column means something else is how sure that column is.
 from __future__ import annotations
 
 import heapq
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -33,7 +33,6 @@ RIVAL, SURE, LIKELY = 6.0, 3.0, 1.5
 LEFT_OUT, UNKNOWN_OUT = -1.0, 0.0
 #: What a reading costs in which no column says how many eggs were set, or when.
 LACKS = -2.5
-_SHARES = {"due", "ignore", "percent", "laid_at"}
 
 
 @dataclass(frozen=True)
@@ -71,7 +70,6 @@ class Reading:
     over: int
     rows: int
     total: float
-    open: list = field(default_factory=list)
 
 
 def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
@@ -367,7 +365,7 @@ def _reading(tried, choices, columns) -> Reading:
     margins, rivals = [], []
     for place, meaning in enumerate(chosen):
         mine: dict = {}
-        for other_total, other_picks, other_layout, other in tried[1:]:
+        for other_total, other_picks, _, other in tried[1:]:
             reading = choices[place][other_picks[place]]
             if not _same(reading, meaning) and key_of(reading) not in mine:
                 mine[key_of(reading)] = Rival(reading, total - other_total, *_sums(other))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit.records.sheets.lexicon import _bare, cut, phrases
+from hatchkit.records.sheets.lexicon import bare, cut, phrases
 from hatchkit.records.words import csv_rows, letters_apart, nearest_words
 
 #: A plain word for a bird ("duck", "Enten") outweighs the name of a breed.
@@ -12,7 +12,9 @@ _KIND_WEIGHT = {"bird": 3.0, "breed": 1.0, "variety": 0.7, "abbreviation": 0.7}
 
 
 #: Names that are also plain words of other languages: they count only where nothing else is written.
-_ALONE = frozenset("and due house tom nun king kur paw peas pav do bo br ba oe ee rp ib sa wh kc pr her in la le mi no".split())
+_ALONE = frozenset(
+    "and due house tom nun king kur paw peas pav do bo br ba oe ee rp ib sa wh kc pr her in la le mi no".split()
+)
 
 
 @cache
@@ -21,8 +23,8 @@ def _names() -> dict[tuple[str, ...], list[tuple[str, float]]]:
     names: dict[tuple[str, ...], list[tuple[str, float]]] = {}
     for row in csv_rows("breeds"):
         share = float(row.get("share") or 1.0)
-        bare = _bare(row["name"])
-        key = (bare,) if bare.isalpha() else tuple(cut(row["name"]))
+        name = bare(row["name"])
+        key = (name,) if name.isalpha() else tuple(cut(row["name"]))
         if key:
             names.setdefault(key, []).append((row["species"], share * _KIND_WEIGHT.get(row["kind"], 1.0)))
     for row in csv_rows("species_names"):
@@ -86,7 +88,7 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
 
 @cache
 def _plain_birds() -> tuple[str, ...]:
-    """Plain words for birds, longest first, that compounds are made with ("Laufenten", "landgans", "pulykakeltetés")."""
+    """Plain words for birds, longest first, that compounds are made with ("Laufenten", "landgans")."""
     return tuple(
         sorted(
             (

@@ -9,13 +9,19 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets.birds import species_in
-from hatchkit.records.sheets.cells import CLASSES, is_empty, mentions, text_of
-from hatchkit.records.sheets.lexicon import cut, tokens
-from hatchkit.records.sheets.logsheet import Entry, _mention
+from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
+from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
+from hatchkit.records.sheets.logsheet import Entry, add_mention, batches_of
 from hatchkit.records.sheets.meanings import look_of
+from hatchkit.records.sheets.tables import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 
 _STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
+
+
+def read_diary(block, context: Context) -> Part:
+    """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
+    return batches_of(block, entries_of(block, context), context, [])
 
 
 def entries_of(block, context) -> list[Entry]:
@@ -80,7 +86,7 @@ def _heading(text: str, day, context) -> str | None:
     if day is not None or len(text) > 40:
         return None
     found = tokens(text, context.language)
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = all_roles(found)
     return (
         text
         if roles & {"batch", "hatch"} and not roles & (CLASSES - {"hatched", "set"}) and any(c.isdigit() for c in text)
@@ -99,13 +105,13 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
     )
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = all_roles(found)
     entry = Entry(row, at, roles=roles, text=sentence.strip()[:300])
     look = look_of(found)
     entry.look = replace(look, order=None) if look.day is None and not roles & {"candle", "transfer"} else look
     for mention in mentions(bare, context.language):
         if not (mention.roles & {"chicks"} and roles & {"dead", "culled", "sold"} and "hatched" not in roles):
-            _mention(entry, mention, remark=False)
+            add_mention(entry, mention, remark=False)
     lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
     starts = (
         "set" in roles
@@ -201,6 +207,3 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None) ->
         return score, place
 
     entry.batch = opened[max(range(len(opened)), key=likeness)]["name"]
-
-
-__all__ = ["entries_of", "is_empty"]

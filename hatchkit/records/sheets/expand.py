@@ -6,10 +6,10 @@ same arithmetic as every other column.
 
 from __future__ import annotations
 
+from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of
-from hatchkit.records.sheets.lexicon import tokens
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.logsheet import class_of
-from hatchkit.records.sheets.shape import Block
 
 #: Class -> the English word that heads its column.
 _HEADING = {
@@ -55,7 +55,7 @@ def expanded(block: Block, language: str | None) -> Block:
 
 def _roles(text: str, language) -> frozenset:
     found = tokens(text, language)
-    return frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    return all_roles(found)
 
 
 def _classes(heading: str, group: str, cells, language) -> list[str]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from functools import cache
 
 from hatchkit.records.sheets.cells import text_of
-from hatchkit.records.sheets.lexicon import cell_words, tokens
+from hatchkit.records.sheets.lexicon import all_roles, cell_words, tokens
 from hatchkit.records.sheets.meanings import Look, look_of
 from hatchkit.records.words import plain
 
@@ -16,7 +16,10 @@ _OWN = {"alive", "clear", "dead", "removed", "hatched", "culled", "pipped_dead",
 
 @dataclass(frozen=True)
 class Fate:
-    """What a cell says of one egg: alive, clear, infertile, dead, dead_in_shell, pipped_dead, hatched, culled, removed."""
+    """What a cell says of one egg.
+
+    fate: alive, clear, infertile, dead, dead_in_shell, pipped_dead, hatched, culled or removed.
+    """
 
     fate: str
     look: Look = Look()
@@ -40,7 +43,7 @@ def fate_of(cell, language: str | None) -> Fate | None:
     if text in ("x", "+", "v", "✓", "√", "1", "*"):
         return Fate("alive") if text in ("+", "v", "✓", "√") else None
     found = list(tokens(str(cell), language))
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = all_roles(found)
     fate = _from_roles(roles)
     return None if fate is None else Fate(fate, look_of(found), bool(roles & {"early"}))
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from hatchkit.records.sheets.block import Block, starts_with_total
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
-from hatchkit.records.sheets.shape import Block, starts_with_total
 from hatchkit.records.sheets.when import looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").

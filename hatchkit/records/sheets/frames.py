@@ -9,6 +9,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.problems import problem
+from hatchkit.records import times
 
 TIME = "datetime64[us, UTC]"
 #: The dtype that pandas itself gives to text.
@@ -115,13 +116,7 @@ def to_utc(wall: pd.Series, zone: str, found: list, table: pd.DataFrame, column:
         Where the rows of problems are looked up (file, sheet, row).
     column : str
     """
-    wall = wall.astype("datetime64[us]")
-    if zone == "UTC" or wall.isna().all():
-        return wall.dt.tz_localize("UTC").astype(TIME)
-    first = wall.dt.tz_localize(zone, ambiguous=np.ones(len(wall), bool), nonexistent="shift_forward")
-    second = wall.dt.tz_localize(zone, ambiguous=np.zeros(len(wall), bool), nonexistent="NaT")
-    twice = (first != second) & first.notna() & second.notna()
-    missing = second.isna() & wall.notna()
+    utc, twice, missing = times.cells_to_utc(wall.to_numpy("datetime64[us]"), zone)
     for code, mask in (("clock_twice", twice), ("clock_never", missing)):
         for place in np.flatnonzero(mask)[:12]:
             row = table.iloc[place]
@@ -137,4 +132,4 @@ def to_utc(wall: pd.Series, zone: str, found: list, table: pd.DataFrame, column:
                     column=column,
                 )
             )
-    return first.dt.tz_convert("UTC").astype(TIME)
+    return pd.Series(utc).dt.tz_localize("UTC").astype(TIME)

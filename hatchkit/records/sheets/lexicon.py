@@ -78,13 +78,18 @@ class Token:
     guessed: bool = False
 
 
+def all_roles(found) -> frozenset:
+    """What the words of a text may say, taken together."""
+    return frozenset().union(*(token.roles for token in found))
+
+
 @cache
 def phrases() -> dict[str, dict[str, frozenset]]:
     """Phrase -> role -> languages that use it so."""
     found: dict[str, dict[str, set]] = {}
     for row in csv_rows("sheet_words"):
-        # The whole row is made plain at once, and a single word needs no cutting: six thousand phrases are read at start.
-        for words in _bare(row["words"]).split(" / "):
+        # The whole row is made plain at once, and a single word needs no cutting: there are six thousand phrases.
+        for words in bare(row["words"]).split(" / "):
             key = words if words.isalpha() else " ".join(cut(words)) or plain(words)
             found.setdefault(key, {}).setdefault(row["role"], set()).add(row["language"])
     return {key: {role: frozenset(names) for role, names in roles.items()} for key, roles in found.items()}
@@ -116,14 +121,14 @@ def _by_length() -> dict:
 def cut(text) -> list[str]:
     """Lower-case words and numbers without accents: "Dead (D7)" -> dead, d, 7; "1st" stays whole."""
     text = re.sub(r"(?<=[a-zà-ÿ])(?=[A-ZÀ-Ý][a-zà-ÿ])", " ", str(text))
-    text = _bare(text).replace("%", " percent ").replace("#", " number ").replace("\u2116", " number ")
+    text = bare(text).replace("%", " percent ").replace("#", " number ").replace("\u2116", " number ")
     text = re.sub(r"(?<=[a-z])\.(?=[a-z]\.)", "", text)
     words = re.findall(r"\d+(?:st|nd|rd|th|er|re|ere|eme|ste|ra|da|do|ro)\b|[a-z]+|\d+", text)
     return words
 
 
 @cache
-def _bare(text: str) -> str:
+def bare(text: str) -> str:
     for old, new in (("æ", "ae"), ("Æ", "ae"), ("ø", "o"), ("Ø", "o"), ("ł", "l"), ("Ł", "l"), ("đ", "d")):
         text = text.replace(old, new)
     return plain(text)
@@ -191,7 +196,7 @@ def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
         # A short word of another language is mostly a word of this one that is not known.
         if language is not None and len(text) <= 4:
             return Token(text)
-    return Token(text, frozenset(roles), frozenset().union(*roles.values()) if roles else frozenset(), guessed=guessed)
+    return Token(text, frozenset(roles), frozenset().union(*roles.values()), guessed=guessed)
 
 
 def _unknown(word: str, language) -> Token:
@@ -208,7 +213,7 @@ def _unknown(word: str, language) -> Token:
         roles = [_known(part, phrases()[part], language) for part in parts]
         return Token(
             word,
-            frozenset().union(*(t.roles for t in roles)),
+            all_roles(roles),
             frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
             guessed=False,
         )

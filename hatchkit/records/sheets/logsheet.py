@@ -13,8 +13,8 @@ import pandas as pd
 
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.birds import species_in
-from hatchkit.records.sheets.cells import CLASSES, Mention, is_empty, mentions, text_of
-from hatchkit.records.sheets.lexicon import tokens
+from hatchkit.records.sheets.cells import Mention, mentions
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.meanings import Look, look_of
 from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, _filled_down
 
@@ -120,7 +120,7 @@ def read_log(block, chosen, context: Context) -> Part:
             entry.counts[kind] = int(count)
             if kind != "eggs_set":
                 entry.counts.pop("left", None)
-    return _batches(block, entries, context, odd)
+    return batches_of(block, entries, context, odd)
 
 
 _LEDGER = {
@@ -144,16 +144,16 @@ def _words(entry: Entry, text, name: str, context: Context) -> None:
     if not text:
         return
     found = tokens(text, context.language)
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = all_roles(found)
     if name == "what":
         entry.roles |= roles
         entry.look = look_of(list(found)) or entry.look
     entry.text = "; ".join(filter(None, (entry.text, text)))
     for mention in mentions(text, context.language):
-        _mention(entry, mention, remark=name != "what")
+        add_mention(entry, mention, remark=name != "what")
 
 
-def _mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
+def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
     kind = class_of(mention.roles)
     if kind is None or mention.roles & {"weak", "fresh"}:
         return
@@ -227,7 +227,7 @@ class _Open:
             self.looks.append((entry, step == "transfer", counts))
 
 
-def _batches(block, entries: list[Entry], context: Context, odd) -> Part:
+def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
     batches: list[_Open] = []
     by_name: dict = {}
     current = None
@@ -356,18 +356,3 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
         )
     )
     return inside
-
-
-def read_diary(block, context: Context) -> Part:
-    """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
-    from hatchkit.records.sheets.diary import entries_of
-
-    return _batches(block, entries_of(block, context), context, [])
-
-
-def is_empty_entry(entry: Entry) -> bool:
-    """Whether a line tells of no eggs."""
-    return not entry.counts and not entry.roles & (CLASSES | {"candle", "transfer", "hatch"})
-
-
-__all__ = ["Entry", "class_of", "read_log", "read_diary", "step_of", "is_empty", "text_of", "is_empty_entry"]

@@ -138,7 +138,7 @@ def _take_off(batches: pd.DataFrame, noon: pd.Series, figures: pd.DataFrame, fou
 
 
 def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFrame:
-    """One look told of twice, in a table and in a log or egg by egg, is one look; where they differ the later source wins."""
+    """One look told of twice, in a table and in a log or egg by egg, is one look; the later source wins."""
     table = table.reset_index(drop=True)
     source = table["source"] if "source" in table else pd.Series(0, table.index)
     near = (
@@ -155,9 +155,16 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
             older = one if source[i] > source[i - 1] else other
             if not np.isnan(float(one)) and not np.isnan(float(other)) and one != other:
                 row = batches.iloc[int(table.at[i, "place"])]
-                found.append(problem("doubtful", code="look_told_twice", facts=dict(
-                    batch=row["batch"], field=name, one=int(older), other=int(newer)), file=row["file"],
-                    sheet=row["sheet"], row=int(row["row"])))
+                found.append(
+                    problem(
+                        "doubtful",
+                        code="look_told_twice",
+                        facts=dict(batch=row["batch"], field=name, one=int(older), other=int(newer)),
+                        file=row["file"],
+                        sheet=row["sheet"],
+                        row=int(row["row"]),
+                    )
+                )
             table.at[i, name] = older if np.isnan(float(newer)) else newer
         table.at[i, "transfer"] = bool(table.at[i, "transfer"]) or bool(table.at[i - 1, "transfer"])
         if table.at[i, "assumed"] and not table.at[i - 1, "assumed"]:
@@ -167,7 +174,7 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
 
 
 def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> np.ndarray:
-    """candle1, candle2, ... in order; the move named so, else the first look late enough, is transfer; hatch is last."""
+    """candle1, candle2, ... in order; the move named so, else the first late look, is transfer; hatch is last."""
     place = table["place"].to_numpy(int)
     hatch, said = table["hatch"].to_numpy(bool), table["transfer"].to_numpy(bool)
     told = np.zeros(place.max() + 1, bool)

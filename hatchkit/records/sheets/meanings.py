@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from hatchkit.records.sheets.lexicon import Token, tokens
+from hatchkit.records.sheets.lexicon import Token, all_roles, tokens
 
 PLAIN, USUAL, POSSIBLE, WEAK = 4.0, 2.5, 1.0, -1.5
 
@@ -41,41 +41,6 @@ COUNTS = (
     "opened1_dead",
 )
 DATES = ("set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "due", "date", "laid_at")
-TEXTS = (
-    "batch",
-    "breed",
-    "species",
-    "pen",
-    "keeper",
-    "incubator",
-    "hatcher",
-    "tray",
-    "hen",
-    "cock",
-    "notes",
-    "what",
-    "fate",
-    "egg",
-    "place",
-    "signs",
-    "posted",
-    "broody",
-    "result",
-)
-MEASURES = (
-    "tray_row",
-    "tray_col",
-    "stage_day",
-    "eggs_weighed",
-    "weight",
-    "stored_days",
-    "flock_age_weeks",
-    "look_day",
-    "temperature",
-    "humidity",
-    "percent",
-    "year",
-)
 
 #: Fields of which a table may hold only one.
 ONCE = frozenset(
@@ -197,7 +162,7 @@ class Meaning:
     Attributes
     ----------
     field : str
-        One of COUNTS, DATES, TEXTS, MEASURES, or "ignore".
+        One of COUNTS, one of DATES, a text or a measure of the batch, or "ignore".
     look : Look
         Empty where the heading names none.
     weight : float
@@ -255,7 +220,7 @@ _PLAIN_OWN = frozenset(
 
 
 def own_key(column: str) -> str:
-    """The reading that one of the kit's own column names stands for, as answers.toml keeps it ("clear3" -> "clear@transfer")."""
+    """The reading that one of the kit's own column names stands for ("clear3" -> "clear@transfer")."""
     name, _, look = _OWN.get(column, column).partition("@")
     if not look:
         return name
@@ -291,7 +256,7 @@ def _clean(found: tuple[Token, ...]) -> list[Token]:
 def look_of(found: list[Token]) -> Look:
     """The look that tokens name: "day 7", "D10", "7 j", "1st candling", "candling 2", "lockdown d18"."""
     day = order = None
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = all_roles(found)
     for place, token in enumerate(found):
         near = [found[i] for i in (place - 1, place + 1) if 0 <= i < len(found)]
         if token.number is not None and not token.roles & set(_ORDER):
@@ -315,7 +280,7 @@ def look_of(found: list[Token]) -> Look:
 
 
 def _read(found: list[Token]) -> list[Meaning]:
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = all_roles(found)
     unknown = sum(not token.roles and token.number is None for token in found)
     if not roles:
         return []

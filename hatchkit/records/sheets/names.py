@@ -83,7 +83,7 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
         return table["name"].astype(str).str.strip().astype("object")
     rows = table.to_dict("records")
     base = [_base(row) for row in rows]
-    for tell in (_with_part, _with_breed, _with_machine, _with_day, _with_year, _with_sheet):
+    for tell in (_with_part, _with_breed, _with_machine, _with_day, _with_sheet):
         taken = pd.Series(base)[np.asarray(keep)]
         double = set(taken[taken.duplicated(keep=False)])
         if not double:
@@ -153,10 +153,6 @@ def _with_machine(name, row) -> str:
 def _with_day(name, row) -> str:
     day = _day(row)
     return f"{name}, {day}" if day and day not in name else name
-
-
-def _with_year(name, row) -> str:
-    return name
 
 
 def _with_sheet(name, row) -> str:

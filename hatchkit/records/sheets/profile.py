@@ -8,7 +8,7 @@ import numpy as np
 
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, Count, count_of, is_empty, is_number, text_of
-from hatchkit.records.sheets.lexicon import tokens
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.when import is_dateish
 
 #: Rows from which a sheet is understood; the rest is read the same way.
@@ -123,7 +123,7 @@ def is_event(cell, language) -> bool:
 
 def _roles(cell, language) -> frozenset:
     found = [token for token in tokens(cell, language) if not token.guessed]
-    return frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    return all_roles(found)
 
 
 def _is_time(cell) -> bool:
@@ -135,7 +135,7 @@ def is_fate(cell, language) -> bool:
     if not isinstance(cell, str) or len(cell) > 40:
         return False
     found = tokens(cell, language)
-    roles = frozenset().union(*(token.roles for token in found)) if found else frozenset()
+    roles = all_roles(found)
     return bool(roles & (CLASSES - {"set", "left", "out"})) and not any(
         token.number is not None and not any("day" in t.roles for t in found) for token in found
     )

@@ -7,11 +7,12 @@ keeper sees. Titles, section lines, totals and blank rows are told apart from da
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
-from functools import cache
 
+from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total
 from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
-from hatchkit.records.sheets.lexicon import cut, phrases, tokens
+from hatchkit.records.sheets.forms import labelled_blocks
+from hatchkit.records.sheets.lexicon import all_roles, tokens
+from hatchkit.records.sheets.when import looks_like_date
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
@@ -19,43 +20,6 @@ MOST_HEADINGS = 120
 MOST_SUMMED = 500
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
-
-
-@dataclass
-class Block:
-    """Headings with the records below them.
-
-    Attributes
-    ----------
-    shape : str
-        table, sideways (batches in columns), form or lines.
-    file, sheet : str
-    headings, groups : list of str
-        The heading of each column and the heading that spans it ("" for none).
-    columns : list of list
-        Cells by column.
-    rows : list of int
-        Row of each record as the keeper's program shows it.
-    titles : list of str
-        Texts above the block, nearest last.
-    sections : list of str
-        For each record the last section line above it ("" for none).
-    skipped : list of (int, str, str)
-        Row, why it is no data (title, section, total, repeated, units, percent, note), its text.
-    heading_row : int
-    """
-
-    shape: str
-    file: str
-    sheet: str
-    headings: list
-    groups: list
-    columns: list
-    rows: list
-    titles: list = field(default_factory=list)
-    sections: list = field(default_factory=list)
-    skipped: list = field(default_factory=list)
-    heading_row: int = 0
 
 
 def find_blocks(grid, language: str | None) -> list[Block]:
@@ -86,7 +50,7 @@ def roles_of(cell, language) -> frozenset:
     if not isinstance(cell, str) or len(cell) > 80 or is_number(cell):
         return frozenset()
     found = tokens(cell, language)
-    return frozenset().union(*(token.roles for token in found)) - _SILENT if found else frozenset()
+    return all_roles(found) - _SILENT
 
 
 class _Reader:
@@ -365,7 +329,7 @@ class _Reader:
         for row in range(start, end):
             cells = self.cells[row][left:right]
             lead = cells[0] if cells else ""
-            if lead == "" or lead is None or isinstance(lead, str) and (_may_be_total(lead) or len(lead) > 40):
+            if lead == "" or lead is None or isinstance(lead, str) and (may_be_total(lead) or len(lead) > 40):
                 continue
             if (
                 sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2
@@ -440,8 +404,6 @@ class _Reader:
 
     def by_labels(self, columns: list[int]) -> Iterator[Block]:
         """Blocks from labels at the left of their values: one record per column of values, or per form."""
-        from hatchkit.records.sheets.forms import labelled_blocks
-
         return labelled_blocks(self, columns)
 
     def lines(self) -> list[Block]:
@@ -521,24 +483,12 @@ def _spread(upper: list[str], lower: list[str]) -> list[str]:
 
 
 def _is_date(cell) -> bool:
-    from hatchkit.records.sheets.when import looks_like_date
-
     return not isinstance(cell, str) or looks_like_date(cell)
 
 
 def _lists(text, language) -> bool:
     """Whether a text counts eggs ("3 clear, 1 blood ring"), as no heading does."""
     return isinstance(text, str) and len(text) > 6 and len(mentions(text, language)) > 1
-
-
-def starts_with_total(cell, language) -> bool:
-    """Whether a text begins with a word of totals or averages."""
-    if not isinstance(cell, str) or not _may_be_total(cell):
-        return False
-    found = tokens(cell, language)
-    if not found or not found[0].roles & {"total", "mean"} or cut(cell)[0].isdigit():
-        return False
-    return len(found) <= 4
 
 
 def _drop_sums(block: Block) -> None:
@@ -580,25 +530,13 @@ def _plainly_data(cells, places, repeated) -> bool:
     return numbers >= 2 and "%" not in cells and (text_of(cells[places[0]]) or "").lower() != repeated[places[0]]
 
 
-def _may_be_total(cell: str) -> bool:
-    """A quick look at the first letters, since every name of a long table passes here."""
-    return cell.strip()[:3].lower() in _total_starts()
-
-
-@cache
-def _total_starts() -> frozenset:
-    return frozenset(
-        start for key, roles in phrases().items() if {"total", "mean"} & roles.keys() for start in (key[:3], key[:2])
-    ) | {"\u00f6ss", "össz"[:3], "pr\u016f", "\u015bre", "\u015br."}
-
-
 def _not_data(cells, places, repeated, reader) -> str:
     """Why a row is no record: total, repeated, units, section, note; "" for a record."""
     first = cells[places[0]]
     if (
         len(places) > 3
-        and not (isinstance(first, str) and _may_be_total(first))
-        and not (isinstance(cells[places[1]], str) and _may_be_total(cells[places[1]]))
+        and not (isinstance(first, str) and may_be_total(first))
+        and not (isinstance(cells[places[1]], str) and may_be_total(cells[places[1]]))
         and _plainly_data(cells, places, repeated)
     ):
         return ""

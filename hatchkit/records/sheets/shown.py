@@ -74,7 +74,7 @@ def _reading_row(item, place: int, column, meaning) -> dict:
 
 
 def ledger_table(sheets) -> pd.DataFrame:
-    """The first batches of each sheet: eggs set and what the records say became of them, in the keeper's own headings."""
+    """The first batches of each sheet: eggs set and what the records say became of them."""
     if not len(sheets.batches):
         return pd.DataFrame(columns=LEDGER)
     first = sheets.batches.groupby(["file", "sheet"], sort=False).head(LEDGER_ROWS)

@@ -1,4 +1,4 @@
-"""Which kind of bird each batch is: from what was written, its breed, the titles, the days it took, else hens, asked."""
+"""Which kind of bird each batch is: as written, by breed, titles or the days it took, else hens, asked."""
 
 from __future__ import annotations
 

@@ -11,6 +11,7 @@ from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, mentions, text_of
 from hatchkit.records.sheets.ledger import account
+from hatchkit.records.sheets.meanings import COUNTS
 
 #: Fields of a batch that are one text, and the column of the contract that each fills.
 TEXT_FIELDS = {
@@ -83,7 +84,7 @@ class Part:
     Attributes
     ----------
     batches : DataFrame
-        Contract's columns as far as the block has them, `name`, `species_text`, `section`, `due_at`, `file, sheet, row`;
+        Contract's columns that the block has, `name`, `species_text`, `section`, `due_at`, `file, sheet, row`;
         times on the wall clock, `<time>_hour` whether an hour was written.
     looks : DataFrame
         place (row of `batches`), day, order, transfer, at, hour, clear, dead, removed, derived.
@@ -166,36 +167,7 @@ def read_batches(block, reading, context: Context) -> Part:
     return part
 
 
-_COUNTED = frozenset(
-    {
-        "eggs_set",
-        "clear",
-        "dead",
-        "left",
-        "fertile",
-        "removed",
-        "rotten",
-        "cracked",
-        "pipped",
-        "dis",
-        "unhatched",
-        "hatched",
-        "culled",
-        "malpos",
-        "broken_infertile",
-        "broken_early",
-        "broken_mid",
-        "broken_late",
-        "healthy",
-        "look_day",
-        "total_dead",
-        "weak",
-        "contaminated",
-        "cracked_of",
-        "opened1_infertile",
-        "opened1_dead",
-    }
-)
+_COUNTED = frozenset(COUNTS) | {"look_day"}
 
 
 def _filled_down(cells: list) -> list:
