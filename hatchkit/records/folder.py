@@ -134,7 +134,7 @@ class _Fixed(dict):
 
 
 def _fixed(settings: dict, answers: dict) -> dict:
-    from hatchkit.records.sheets.meanings import own_key
+    from hatchkit.records.sheets.own_columns import own_key
 
     fixed: dict = {None: {}}
     for (file, sheet, heading), taken in answers.items():

@@ -17,8 +17,9 @@ from hatchkit.records.sheets.diary import read_diary
 from hatchkit.records.sheets.eggsheet import read_eggs
 from hatchkit.records.sheets.logsheet import read_log
 from hatchkit.records.sheets.order import decide_order
+from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.species import species_of
-from hatchkit.records.sheets.tables import Context, Part, read_batches
+from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
 from hatchkit.records.sheets.understand import Understood, understand
 from hatchkit.records.sheets.weighings import read_weights

@@ -8,29 +8,18 @@ in which a column means something else is how sure that column is.
 from __future__ import annotations
 
 import heapq
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
+from hatchkit.records.sheets.candidates import candidates, key_of
+from hatchkit.records.sheets.fields import ONCE, USUAL, Meaning
 from hatchkit.records.sheets.ledger import Account, Layout, account, evidence, layout_of
-from hatchkit.records.sheets.meanings import (
-    COUNTS,
-    DATES,
-    ONCE,
-    PLAIN,
-    POSSIBLE,
-    USUAL,
-    Look,
-    Meaning,
-    meanings,
-)
 
 #: Readings tried for one table at most; sheets are small, and the likeliest come first.
 MOST_TRIED = 240
 #: A reading this far below the best (natural log of odds) is no rival.
 RIVAL, SURE, LIKELY = 6.0, 3.0, 1.5
-#: What a column costs that words or values name but the reading leaves out, and what an unknown one costs.
-LEFT_OUT, UNKNOWN_OUT = -1.0, 0.0
 #: What a reading costs in which no column says how many eggs were set, or when.
 LACKS = -2.5
 
@@ -70,182 +59,6 @@ class Reading:
     over: int
     rows: int
     total: float
-
-
-def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
-    """What a column may be: its words' readings that its values allow, and what the values alone suggest."""
-    if fixed is not None:
-        return [_fixed(fixed)]
-    named = meanings(column.heading, column.group, language)
-    if not column.filled:
-        return (
-            [*named[:1], Meaning("ignore", weight=0.0)]
-            if named and named[0].weight >= PLAIN
-            else [Meaning("ignore", weight=0.0)]
-        )
-    kept = [meaning for meaning in (_with_values(meaning, column) for meaning in named) if meaning is not None]
-    found = {(m.field, m.look, m.within): m for m in reversed(kept)}
-    for extra in _by_values(column, bool(named)):
-        if extra.field not in {m.field for m in kept}:
-            found.setdefault((extra.field, extra.look, extra.within), extra)
-    if "ignore" not in {key[0] for key in found} and "percent" not in {key[0] for key in found}:
-        found["ignore", Look(), False] = Meaning("ignore", weight=LEFT_OUT if kept else UNKNOWN_OUT)
-    return sorted(found.values(), key=lambda meaning: -meaning.weight)
-
-
-def _fixed(name: str) -> Meaning:
-    """The reading that a person confirmed, as `key_of` spells it."""
-    bare, _, look = name.partition("@")
-    within = bare.endswith("~within")
-    bare = bare.removesuffix("~within")
-    day = order = None
-    transfer = "transfer" in look
-    for part in look.split("+"):
-        if part.startswith("day"):
-            day = int(part[3:])
-        elif part.startswith("look"):
-            order = int(part[4:])
-    return Meaning(bare, Look(day, order, transfer), 20.0, within)
-
-
-def key_of(meaning: Meaning) -> str:
-    """A reading as one word that answers.toml can keep: "dead@day7", "left@transfer", "pipped~within"."""
-    look = "+".join(
-        filter(
-            None,
-            (
-                f"day{meaning.look.day}" if meaning.look.day is not None else "",
-                f"look{meaning.look.order}" if meaning.look.order is not None else "",
-                "transfer" if meaning.look.transfer else "",
-            ),
-        )
-    )
-    return meaning.field + ("~within" if meaning.within else "") + (f"@{look}" if look else "")
-
-
-def _with_values(meaning: Meaning, column) -> Meaning | None:
-    """The reading with its weight changed by what the cells hold; None if they rule it out."""
-    name, weight = meaning.field, meaning.weight
-    if name in COUNTS:
-        if column.share_count < 0.5:
-            return None
-        weight += 0.5 * (column.share_count - 1.0)
-        if name == "hatched" and column.place == 0:
-            weight -= 1.0
-        if column.running:
-            weight -= 3.0
-        if (
-            name == "eggs_set"
-            and np.nanmax(np.append(column.values, 0)) <= 1
-            or name == "eggs_set"
-            and _all_texts(column)
-        ):
-            weight -= 3.0
-    elif name in DATES:
-        if column.share_date < 0.5:
-            return None
-        weight += 0.5 if name != "date" else 0.0
-    elif name == "look_day":
-        if column.share_count < 0.5 or np.nanmax(np.append(column.values, 0)) > 45:
-            return None
-    elif name == "fate":
-        if column.share_fate < 0.6:
-            return None
-        weight += 1.0
-    elif name == "batch":
-        if column.share_date > 0.8:
-            if column.mean_length > 6 or weight < POSSIBLE:
-                return None
-            weight -= 1.0
-        weight += 0.5 if column.running or column.share_text > 0.5 else 0.0
-        weight += 0.5 * (column.distinct - 0.5)
-        if column.share_fraction > 0.3:
-            return None
-    elif name in ("egg", "tray"):
-        if column.share_date > 0.5 or column.share_fraction > 0.5:
-            return None
-        weight += 0.5 if column.running else 0.0
-    elif name in (
-        "breed",
-        "species",
-        "pen",
-        "keeper",
-        "notes",
-        "what",
-        "incubator",
-        "hatcher",
-        "result",
-        "signs",
-        "place",
-    ):
-        if column.share_date > 0.5:
-            return None
-        if column.share_text < 0.5:
-            weight -= 3.0 if name in ("breed", "species", "what", "notes", "signs") else 0.8
-        if name in ("breed", "species"):
-            weight += 1.0 if column.birds > 0.5 else -0.5
-        if name == "what" and tells_steps(column):
-            weight += 4.0
-        elif name in ("what", "notes", "pen", "place") and column.birds > 0.5:
-            weight -= 2.0
-        if name == "result" and column.share_fate > 0.6:
-            weight += 1.0
-    elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity"):
-        if (
-            column.share_date > 0.5
-            or column.share_text > 0.5
-            and column.share_count < 0.5
-            and name not in ("stored_days", "flock_age_weeks")
-        ):
-            return None
-    return replace(meaning, weight=weight)
-
-
-def tells_steps(column) -> bool:
-    """Whether a column names steps of the work rather than what became of single eggs."""
-    return (
-        column.events > 0.5
-        and column.share_fate < 0.6
-        or column.sets > 0.05
-        and column.events + column.share_fate > 0.6
-    )
-
-
-def _all_texts(column) -> bool:
-    return column.share_text > 0.8
-
-
-def _by_values(column, named: bool) -> list[Meaning]:
-    """What the cells alone suggest; weaker where words say something else."""
-    step = -2.0 if named else 0.0
-    found = []
-    if column.share_date >= 0.7:
-        found += [
-            Meaning("set_at", weight=-0.5 + step),
-            Meaning("hatch_at", weight=-1.0 + step),
-            Meaning("look_at", weight=-2.0 + step),
-        ]
-    elif column.birds >= 0.6:
-        found += [Meaning("breed", weight=USUAL + 0.5 * step)]
-    elif tells_steps(column):
-        found += [Meaning("what", weight=USUAL)]
-    elif column.share_fate >= 0.7 and column.share_text > 0.7 and column.mean_length < 25:
-        found += [Meaning("fate", weight=POSSIBLE)]
-    elif column.share_count >= 0.8 and not column.share_fraction:
-        if column.running:
-            found += [Meaning("batch", weight=0.5 + step)]
-        if not named:
-            found += [Meaning(name, weight=-3.0) for name in ("eggs_set", "hatched", "clear", "dis")]
-            found += [Meaning("dead", weight=-3.0), Meaning("left", weight=-3.5)]
-        elif column.place == 0:
-            found += [Meaning("batch", weight=-1.0)]
-    elif column.share_text >= 0.6:
-        first = column.place == 0
-        found += [
-            Meaning("batch", weight=(0.5 if first else -2.0) + step),
-            Meaning("notes", weight=(0.4 if column.mean_length > 12 else -0.5) + step),
-        ]
-    return found
 
 
 def best_reading(

@@ -10,10 +10,11 @@ import pandas as pd
 
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
+from hatchkit.records.sheets.entries import Entry, add_mention
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
-from hatchkit.records.sheets.logsheet import Entry, add_mention, batches_of
+from hatchkit.records.sheets.logsheet import batches_of
 from hatchkit.records.sheets.meanings import look_of
-from hatchkit.records.sheets.tables import Context, Part
+from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 
 _STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")

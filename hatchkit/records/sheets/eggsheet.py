@@ -9,67 +9,10 @@ from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.fatewords import Fate, fate_of
-from hatchkit.records.sheets.meanings import Look, Meaning
-from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, _filled_down
+from hatchkit.records.sheets.fields import Look
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, filled_down
 
 _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
-
-
-def choose(columns, options, fixed: dict) -> list:
-    """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
-    ranked = sorted(
-        (
-            (-_fits(meaning, column), column.place, number)
-            for column, found in zip(columns, options, strict=True)
-            for number, meaning in enumerate(found)
-        ),
-        key=lambda item: item[:2],
-    )
-    chosen: list = [None] * len(columns)
-    taken = set()
-    for cost, place, number in ranked:
-        meaning = options[place][number]
-        key = (meaning.field, meaning.look) if meaning.field in ("fate", "weight", "look_at") else meaning.field
-        if chosen[place] is None and cost < 50 and (key not in taken or meaning.field in ("notes", "ignore")):
-            chosen[place] = meaning
-            taken.add(key)
-    fates = [place for place, meaning in enumerate(chosen) if meaning is not None and meaning.field == "fate"]
-    ends = [place for place in fates if not chosen[place].look]
-    if ends and not any(m is not None and m.field == "result" for m in chosen):
-        chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
-    return chosen
-
-
-def _fits(meaning, column) -> float:
-    name = meaning.field
-    if name in (
-        "eggs_set",
-        "clear",
-        "dead",
-        "left",
-        "hatched",
-        "dis",
-        "fertile",
-        "removed",
-        "rotten",
-        "cracked",
-        "pipped",
-    ):
-        return -100.0
-    if name in ("result", "fate") and column.share_fate >= 0.5:
-        return meaning.weight + 3.0
-    if (
-        name == "batch"
-        and column.running
-        and column.distinct == 1.0
-        or name == "egg"
-        and column.distinct < 0.5
-        and not column.running
-    ):
-        return meaning.weight - 3.0
-    if name == "result" and column.share_fate < 0.3:
-        return meaning.weight - 3.0
-    return meaning.weight
 
 
 def read_eggs(block, chosen, context: Context) -> Part:
@@ -82,7 +25,7 @@ def read_eggs(block, chosen, context: Context) -> Part:
     context : Context
     """
     n, odd = len(block.rows), []
-    columns = [_filled_down(cells) for cells in block.columns]
+    columns = [filled_down(cells) for cells in block.columns]
     frame, fates, result = {}, [], None
     for place, meaning in enumerate(chosen):
         if meaning is None:

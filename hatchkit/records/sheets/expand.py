@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of
+from hatchkit.records.sheets.entries import class_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
-from hatchkit.records.sheets.logsheet import class_of
 
 #: Class -> the English word that heads its column.
 _HEADING = {

@@ -6,12 +6,13 @@ from dataclasses import dataclass
 from functools import cache
 
 from hatchkit.records.sheets.cells import text_of
+from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, cell_words, tokens
-from hatchkit.records.sheets.meanings import Look, look_of
+from hatchkit.records.sheets.meanings import look_of
 from hatchkit.records.words import plain
 
 #: Kit's own words, which the kit's blank workbook offers.
-_OWN = {"alive", "clear", "dead", "removed", "hatched", "culled", "pipped_dead", "infertile"}
+OWN = {"alive", "clear", "dead", "removed", "hatched", "culled", "pipped_dead", "infertile"}
 
 
 @dataclass(frozen=True)
@@ -36,7 +37,7 @@ def fate_of(cell, language: str | None) -> Fate | None:
     language : str or None
     """
     text = plain(text_of(cell) or "")
-    if text.replace(" ", "_") in _OWN:
+    if text.replace(" ", "_") in OWN:
         return Fate(text.replace(" ", "_"))
     if not text or text in cell_words("unknown"):
         return None

@@ -6,10 +6,75 @@ from collections.abc import Iterator
 
 from hatchkit.records.sheets.block import Block, starts_with_total
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.rows import is_date, lists
 from hatchkit.records.sheets.when import looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
 _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
+
+
+def label_columns(reader) -> list[int]:
+    """Columns that hold labels: words that name fields, each a different one, with a value to their right."""
+    width = max((len(row) for row in reader.cells), default=0)
+    found = []
+    for column in range(min(width, 12)):
+        texts = [
+            (row, cells[column])
+            for row, cells in enumerate(reader.cells[:400])
+            if column < len(cells) and isinstance(cells[column], str) and cells[column].strip()
+        ]
+        named = {(text.lower().strip(" :")) for _, text in texts if is_label(reader, text)}
+        known = sum(bool(is_label(reader, text)) for _, text in texts)
+        values = sum(_has_value(reader, row, column, text) for row, text in texts if is_label(reader, text))
+        if (
+            not found
+            and sum(
+                not is_empty(cell)
+                for row, text in texts
+                if is_label(reader, text)
+                for cell in reader.cells[row][:column]
+            )
+            > 0.3 * known
+        ):
+            continue
+        filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in reader.cells[:400])
+        numbers = sum(
+            column < len(cells) and not is_empty(cells[column]) and (is_number(cells[column]) or is_date(cells[column]))
+            for cells in reader.cells[:400]
+        )
+        if (
+            len(named) >= 3
+            and known >= 0.5 * len(texts)
+            and values >= 0.5 * known
+            and numbers <= 0.2 * filled
+            and (not found or known >= 0.7 * len(texts))
+        ):
+            found.append(column)
+    return found
+
+
+def is_label(reader, text: str) -> bool:
+    """Whether a text is a label: words that name a field, with or without a colon behind them."""
+    label = text.partition(":")[0] if ":" in text and len(text.partition(":")[0]) < 40 else text
+    return len(label) < 60 and bool(reader.roles(label)) and not lists(label, reader.language) and not is_date(label)
+
+
+def labels_in(reader, column: int) -> int:
+    """How many different fields a column of labels names."""
+    return len(
+        {
+            reader.roles(cells[column].partition(":")[0])
+            for cells in reader.cells[:400]
+            if column < len(cells) and isinstance(cells[column], str) and is_label(reader, cells[column])
+        }
+    )
+
+
+def _has_value(reader, row: int, column: int, text: str) -> bool:
+    if ":" in text and text.partition(":")[2].strip():
+        return True
+    rest = reader.cells[row][column + 1 :]
+    return any(not is_empty(cell) for cell in rest)
 
 
 def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
@@ -27,7 +92,7 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
         yield _sideways(reader, *spans[0])
         return
     labels = [
-        {_key(row[column]) for row in reader.cells if column < len(row) and reader._labels(str(row[column]))}
+        {_key(row[column]) for row in reader.cells if column < len(row) and is_label(reader, str(row[column]))}
         for column, _ in spans
     ]
     apart = len(spans) > 1 and all(len(names & labels[0]) >= 0.6 * len(names) for names in labels[1:])
@@ -49,7 +114,7 @@ def _lies(reader, column: int, right: int) -> bool:
     """Whether several columns of values stand beside the labels."""
     several = single = 0
     for row in reader.cells:
-        if column < len(row) and isinstance(row[column], str) and reader._labels(row[column]):
+        if column < len(row) and isinstance(row[column], str) and is_label(reader, row[column]):
             values = sum(not is_empty(cell) for cell in row[column + 1 : right])
             several += values >= 2
             single += values == 1
@@ -189,7 +254,7 @@ def _pairs(reader, cells, spans):
         if not isinstance(label, str) or not label.strip():
             continue
         head, colon, tail = label.partition(":")
-        if not reader._labels(label) and (
+        if not is_label(reader, label) and (
             colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
         ):
             continue

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hatchkit.records.sheets.assign import tells_steps
+from hatchkit.records.sheets.candidates import tells_steps
 from hatchkit.records.sheets.cells import is_empty, text_of
 
 _LOSSES = ("clear", "dead", "left", "hatched", "dis", "unhatched", "pipped", "fertile")

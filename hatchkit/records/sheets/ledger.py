@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from hatchkit.records.sheets.meanings import Look
+from hatchkit.records.sheets.fields import Look
 
 #: Natural log of odds for a reading, per row: the eggs add up where they could have failed to; they add up because a
 #: loss was worked out; some are missing though the end was counted; some are missing; more eggs than were set.

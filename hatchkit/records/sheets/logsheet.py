@@ -6,63 +6,17 @@ the others belong to the batch they name, else to the one that is open.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.birds import species_in
-from hatchkit.records.sheets.cells import Mention, mentions
+from hatchkit.records.sheets.cells import mentions
+from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_of
+from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, tokens
-from hatchkit.records.sheets.meanings import Look, look_of
-from hatchkit.records.sheets.tables import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, _filled_down
-
-#: Class of eggs in words -> what it is in the ledger of a batch.
-_CLASS = (
-    ("pipped", "pipped"),
-    ("shell", "dis"),
-    ("unhatched", "dis"),
-    ("culled", "culled"),
-    ("clear", "clear"),
-    ("dead", "dead"),
-    ("rotten", "removed"),
-    ("cracked", "removed"),
-    ("removed", "removed"),
-    ("hatched", "hatched"),
-    ("chicks", "hatched"),
-    ("left", "left"),
-    ("alive", "left"),
-    ("fertile", "left"),
-    ("set", "eggs_set"),
-    ("out", "hatched"),
-)
-
-
-@dataclass
-class Entry:
-    """One line of a log or diary."""
-
-    row: int
-    at: object = None
-    batch: str | None = None
-    roles: frozenset = frozenset()
-    look: Look = Look()
-    counts: dict = field(default_factory=dict)
-    within: dict = field(default_factory=dict)
-    text: str = ""
-    fields: dict = field(default_factory=dict)
-
-
-def class_of(roles: frozenset) -> str | None:
-    """The ledger's name for a class of eggs in words."""
-    if "not" in roles and roles & {"hatched"}:
-        return "dis"
-    if "not" in roles and roles & {"fertile"}:
-        return "clear"
-    if roles & {"hatched", "chicks"} and not roles & {"pipped", "shell", "unhatched", "dead"}:
-        return "hatched"
-    return next((name for role, name in _CLASS if role in roles), None)
+from hatchkit.records.sheets.meanings import look_of
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, filled_down
 
 
 def read_log(block, chosen, context: Context) -> Part:
@@ -77,7 +31,7 @@ def read_log(block, chosen, context: Context) -> Part:
     odd, n = [], len(block.rows)
     entries = [Entry(row) for row in block.rows]
     numbered = np.full(n, np.nan)
-    columns = [_filled_down(cells) for cells in block.columns]
+    columns = [filled_down(cells) for cells in block.columns]
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue
@@ -151,42 +105,6 @@ def _words(entry: Entry, text, name: str, context: Context) -> None:
     entry.text = "; ".join(filter(None, (entry.text, text)))
     for mention in mentions(text, context.language):
         add_mention(entry, mention, remark=name != "what")
-
-
-def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
-    kind = class_of(mention.roles)
-    if kind is None or mention.roles & {"weak", "fresh"}:
-        return
-    if mention.within:
-        entry.within[kind] = mention.count
-    elif kind not in entry.counts or not remark:
-        entry.counts[kind] = entry.counts.get(kind, 0) + mention.count if kind != "left" else mention.count
-
-
-def step_of(entry: Entry) -> str:
-    """What an entry does: set, look, transfer, hatch or note."""
-    counts = entry.counts
-    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"}:
-        return "note"
-    if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
-        return "set"
-    if (
-        "set" in entry.roles
-        and not entry.roles & {"candle", "hatched"}
-        and not counts.keys() & {"clear", "dead", "hatched"}
-    ):
-        return "set"
-    if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
-        return "hatch"
-    if "eggs_set" in counts:
-        return "set"
-    if "transfer" in entry.roles or entry.look.transfer:
-        return "transfer"
-    if entry.roles & {"hatch"} and not entry.roles & {"expected", "candle"}:
-        return "hatch"
-    if counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
-        return "look"
-    return "note"
 
 
 class _Open:

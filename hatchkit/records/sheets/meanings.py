@@ -6,175 +6,13 @@ Weights are natural logarithms of odds against "something else": 4 = the words s
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
 from hatchkit.records.sheets.lexicon import Token, all_roles, tokens
-
-PLAIN, USUAL, POSSIBLE, WEAK = 4.0, 2.5, 1.0, -1.5
-
-#: Fields that hold a number of eggs.
-COUNTS = (
-    "eggs_set",
-    "clear",
-    "dead",
-    "left",
-    "fertile",
-    "removed",
-    "rotten",
-    "cracked",
-    "pipped",
-    "dis",
-    "unhatched",
-    "hatched",
-    "culled",
-    "weak",
-    "malpos",
-    "broken_infertile",
-    "broken_early",
-    "broken_mid",
-    "broken_late",
-    "healthy",
-    "total_dead",
-    "contaminated",
-    "cracked_of",
-    "opened1_infertile",
-    "opened1_dead",
-)
-DATES = ("set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "due", "date", "laid_at")
-
-#: Fields of which a table may hold only one.
-ONCE = frozenset(
-    {
-        "set_at",
-        "eggs_set",
-        "hatched",
-        "dis",
-        "unhatched",
-        "hatch_at",
-        "batch",
-        "species",
-        "incubator",
-        "hatcher",
-        "egg",
-        "due",
-        "fertile",
-        "date",
-        "what",
-        "breed",
-        "result",
-        "first_hatch_at",
-        "last_hatch_at",
-        "healthy",
-    }
-)
-#: Fields of which a table may hold one per look.
-ONCE_A_LOOK = frozenset({"clear", "dead", "left", "look_at", "look_day", "weight", "fate", "removed"})
-
-#: The kit's own headings, as its blank workbook has them.
-_OWN = {
-    "batch": "batch",
-    "species": "species",
-    "incubator": "incubator",
-    "hatcher": "hatcher",
-    "set_at": "set_at",
-    "eggs_set": "eggs_set",
-    "stored_days": "stored_days",
-    "flock": "pen",
-    "flock_age_weeks": "flock_age_weeks",
-    "candle1_at": "look_at@1",
-    "clear1": "clear@1",
-    "dead1": "dead@1",
-    "candle2_at": "look_at@2",
-    "clear2": "clear@2",
-    "dead2": "dead@2",
-    "transfer_at": "look_at@t",
-    "clear3": "clear@t",
-    "dead3": "dead@t",
-    "removed": "removed",
-    "taken_off_at": "hatch_at",
-    "first_hatch_at": "first_hatch_at",
-    "last_hatch_at": "last_hatch_at",
-    "hatched": "hatched",
-    "culled": "culled",
-    "pipped_dead": "pipped",
-    "dead_in_shell": "dis",
-    "broken_infertile": "broken_infertile",
-    "broken_early": "broken_early",
-    "broken_mid": "broken_mid",
-    "broken_late": "broken_late",
-    "contaminated": "contaminated",
-    "cracked": "cracked_of",
-    "malpositioned": "malpos",
-    "notes": "notes",
-    "signs": "signs",
-    "posted": "posted",
-    "broody": "broody",
-    "breed": "breed",
-    "pen": "pen",
-    "keeper": "keeper",
-    "place": "place",
-    "shelf": "tray",
-    "season": "year",
-    "opened1_infertile": "opened1_infertile",
-    "opened1_dead": "opened1_dead",
-    "egg": "egg",
-    "hen": "hen",
-    "cock": "cock",
-    "tray": "tray",
-    "row": "tray_row",
-    "col": "tray_col",
-    "weight_g": "weight@0",
-    "candle1": "fate@1",
-    "candle2": "fate@2",
-    "transfer": "fate@t",
-    "outcome": "result",
-    "stage_day": "stage_day",
-    "weighed_at": "date",
-    "grams": "weight",
-    "eggs_weighed": "eggs_weighed",
-    "looked_at": "date",
-    "day": "look_day",
-    "clear": "clear",
-    "dead": "dead",
-    "left": "left",
-    "name": "what",
-}
+from hatchkit.records.sheets.own_columns import OWN, PLAIN_OWN, own_heading
 
 _ORDER = {"first": 1, "second": 2, "third": 3, "fourth": 4}
-
-
-@dataclass(frozen=True)
-class Look:
-    """Which look at the eggs a heading names: its day, its order (1, 2 ...) and whether it is the transfer."""
-
-    day: int | None = None
-    order: int | None = None
-    transfer: bool = False
-
-    def __bool__(self) -> bool:
-        return self.day is not None or self.order is not None or self.transfer
-
-
-@dataclass(frozen=True)
-class Meaning:
-    """One reading of a column.
-
-    Attributes
-    ----------
-    field : str
-        One of COUNTS, one of DATES, a text or a measure of the batch, or "ignore".
-    look : Look
-        Empty where the heading names none.
-    weight : float
-        What the words say for it.
-    within : bool
-        The eggs are part of the column before ("of which pipped").
-    """
-
-    field: str
-    look: Look = Look()
-    weight: float = USUAL
-    within: bool = False
 
 
 def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
@@ -188,10 +26,10 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
     """
     if (
         not group
-        and heading.strip() in _OWN
-        and ("_" in heading or any(c.isdigit() for c in heading) or heading in _PLAIN_OWN)
+        and heading.strip() in OWN
+        and ("_" in heading or any(c.isdigit() for c in heading) or heading in PLAIN_OWN)
     ):
-        return _own_heading(heading.strip())
+        return own_heading(heading.strip())
     own = _clean(tokens(heading, language))
     above = _clean(tokens(group, language)) if group and group != heading else []
     found = _read(own)
@@ -209,34 +47,6 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
     if any(token.guessed for token in own):
         found = [replace(meaning, weight=meaning.weight - 1.0) for meaning in found]
     return sorted(found, key=lambda meaning: -meaning.weight)
-
-
-#: The kit's own columns, which season.toml may name under [headers].
-OWN_COLUMNS = frozenset(_OWN)
-
-_PLAIN_OWN = frozenset(
-    {"contaminated", "outcome", "grams", "malpositioned", "culled", "flock", "posted", "broody", "signs"}
-)
-
-
-def own_key(column: str) -> str:
-    """The reading that one of the kit's own column names stands for ("clear3" -> "clear@transfer")."""
-    name, _, look = _OWN.get(column, column).partition("@")
-    if not look:
-        return name
-    return f"{name}@{'transfer' if look == 't' else 'day0' if look == '0' else 'look' + look}"
-
-
-def _own_heading(heading: str) -> list[Meaning]:
-    """The reading of one of the kit's own headings."""
-    name, _, look = _OWN[heading].partition("@")
-    place = (
-        {"": Look(), "t": Look(transfer=True), "0": Look(day=0)}.get(look) or Look(order=int(look)) if look else Look()
-    )
-    found = [Meaning(name, place, PLAIN + 2.0)]
-    if heading == "transfer_at":
-        found.append(Meaning("fate", place, WEAK))
-    return found
 
 
 def _clean(found: tuple[Token, ...]) -> list[Token]:

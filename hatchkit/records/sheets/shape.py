@@ -8,18 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total
-from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
-from hatchkit.records.sheets.forms import labelled_blocks
-from hatchkit.records.sheets.lexicon import all_roles, tokens
-from hatchkit.records.sheets.when import looks_like_date
+from hatchkit.records.sheets.block import Block
+from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.forms import label_columns, labelled_blocks, labels_in
+from hatchkit.records.sheets.rows import UNITS, drop_sums, is_date, lists, not_data, plain_rows, roles_of, spread
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
 #: Rows that are sums without saying so are looked for in tables up to this long.
 MOST_SUMMED = 500
-
-_SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
 
 
 def find_blocks(grid, language: str | None) -> list[Block]:
@@ -35,22 +32,14 @@ def find_blocks(grid, language: str | None) -> list[Block]:
     reader = _Reader(grid, language)
     heads = reader.heading_rows()
     upright = max((reader.named(row) for row in heads), default=0)
-    lying = reader.label_columns()
-    if lying and reader.labels_in(lying[0]) > max(upright, 2):
-        return list(reader.by_labels(lying))
+    lying = label_columns(reader)
+    if lying and labels_in(reader, lying[0]) > max(upright, 2):
+        return list(labelled_blocks(reader, lying))
     if heads:
         return list(reader.tables(heads))
     if lying:
-        return list(reader.by_labels(lying))
+        return list(labelled_blocks(reader, lying))
     return reader.lines()
-
-
-def roles_of(cell, language) -> frozenset:
-    """What the words of a cell may say; empty for numbers and dates."""
-    if not isinstance(cell, str) or len(cell) > 80 or is_number(cell):
-        return frozenset()
-    found = tokens(cell, language)
-    return all_roles(found) - _SILENT
 
 
 class _Reader:
@@ -82,11 +71,11 @@ class _Reader:
             for place in places
             if isinstance(self.cells[row][place], str)
             and not is_number(self.cells[row][place])
-            and not _is_date(self.cells[row][place])
+            and not is_date(self.cells[row][place])
         ]
         if len(places) < 2 or len(texts) < 0.8 * len(places):
             return False
-        if any(_lists(self.cells[row][place], self.language) for place in texts):
+        if any(lists(self.cells[row][place], self.language) for place in texts):
             return False
         named = self.named(row)
         if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):
@@ -147,7 +136,7 @@ class _Reader:
             any(
                 not isinstance(self.cells[place][i], str)
                 or is_number(self.cells[place][i])
-                or _is_date(self.cells[place][i])
+                or is_date(self.cells[place][i])
                 for i in self.filled(place)
             )
             for place in below
@@ -206,17 +195,17 @@ class _Reader:
         below = self.cells[top + 1] if top + 1 < len(self.cells) else []
         places = self.filled(top + 1) if below else []
         if places and all(
-            isinstance(below[i], str) and not is_number(below[i]) and not _is_date(below[i]) for i in places
+            isinstance(below[i], str) and not is_number(below[i]) and not is_date(below[i]) for i in places
         ):
-            if all(below[i].strip().strip("()[].").lower() in _UNITS for i in places):
+            if all(below[i].strip().strip("()[].").lower() in UNITS for i in places):
                 return 2, none, head
             known = sum(bool(self.roles(below[i])) for i in places)
             if known >= max(2, 0.5 * len(places)) and self._second_heading(top, places):
-                groups = _spread(head, [text_of(cell) or "" for cell in below])
+                groups = spread(head, [text_of(cell) or "" for cell in below])
                 return 2, groups, [text_of(low) or up for up, low in zip(head, below, strict=True)]
         above = top - 1
         if above >= 0 and 1 <= len(self.filled(above)) and self._groups_row(above, top):
-            groups = _spread([text_of(cell) or "" for cell in self.cells[above]], head)
+            groups = spread([text_of(cell) or "" for cell in self.cells[above]], head)
             return 1, groups, head
         return 1, none, head
 
@@ -239,7 +228,7 @@ class _Reader:
 
     def _groups_row(self, above: int, top: int) -> bool:
         places = self.filled(above)
-        if any(not isinstance(self.cells[above][i], str) or _is_date(self.cells[above][i]) for i in places):
+        if any(not isinstance(self.cells[above][i], str) or is_date(self.cells[above][i]) for i in places):
             return False
         looks = {
             "candle",
@@ -296,7 +285,7 @@ class _Reader:
         kept: list[int] = []
         sections: list[str] = []
         end = min(end, len(self.cells))
-        plain = self._plain_rows(start, end, left, right) if end - start > 400 else frozenset()
+        plain = plain_rows(self.cells, start, end, left, right) if end - start > 400 else frozenset()
         for row in range(start, end):
             cells = self.cells[row][left:right]
             if row in plain:
@@ -306,7 +295,7 @@ class _Reader:
             places = [place for place, cell in enumerate(cells) if not is_empty(cell)]
             if not places:
                 continue
-            reason = _not_data(cells, places, repeated, self)
+            reason = not_data(cells, places, repeated, self)
             if reason == "section":
                 section = " ".join(text_of(cells[i]) for i in places)[:200]
             if reason:
@@ -321,90 +310,10 @@ class _Reader:
         block.rows += [row + 1 for row in kept]
         block.sections += sections
         if len(block.rows) <= MOST_SUMMED:
-            _drop_sums(block)
-
-    def _plain_rows(self, start: int, end: int, left: int, right) -> frozenset:
-        """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""
-        found = set()
-        for row in range(start, end):
-            cells = self.cells[row][left:right]
-            lead = cells[0] if cells else ""
-            if lead == "" or lead is None or isinstance(lead, str) and (may_be_total(lead) or len(lead) > 40):
-                continue
-            if (
-                sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2
-                or sum(cell[:1].isdigit() for cell in cells[1:6] if type(cell) is str) >= 3
-                and "%" not in cells
-            ):
-                found.add(row)
-        return frozenset(found)
+            drop_sums(block)
 
     def _text(self, row: int) -> str:
         return ", ".join(text_of(self.cells[row][i]) for i in self.filled(row))[:200]
-
-    # ---- labels at the left: batches in columns, and forms
-
-    def label_columns(self) -> list[int]:
-        """Columns that hold labels: words that name fields, each a different one, with a value to their right."""
-        width = max((len(row) for row in self.cells), default=0)
-        found = []
-        for column in range(min(width, 12)):
-            texts = [
-                (row, cells[column])
-                for row, cells in enumerate(self.cells[:400])
-                if column < len(cells) and isinstance(cells[column], str) and cells[column].strip()
-            ]
-            named = {(text.lower().strip(" :")) for _, text in texts if self._labels(text)}
-            known = sum(bool(self._labels(text)) for _, text in texts)
-            values = sum(self._has_value(row, column, text) for row, text in texts if self._labels(text))
-            if (
-                not found
-                and sum(
-                    not is_empty(cell) for row, text in texts if self._labels(text) for cell in self.cells[row][:column]
-                )
-                > 0.3 * known
-            ):
-                continue
-            filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in self.cells[:400])
-            numbers = sum(
-                column < len(cells)
-                and not is_empty(cells[column])
-                and (is_number(cells[column]) or _is_date(cells[column]))
-                for cells in self.cells[:400]
-            )
-            if (
-                len(named) >= 3
-                and known >= 0.5 * len(texts)
-                and values >= 0.5 * known
-                and numbers <= 0.2 * filled
-                and (not found or known >= 0.7 * len(texts))
-            ):
-                found.append(column)
-        return found
-
-    def _labels(self, text: str) -> bool:
-        label = text.partition(":")[0] if ":" in text and len(text.partition(":")[0]) < 40 else text
-        return len(label) < 60 and bool(self.roles(label)) and not _lists(label, self.language) and not _is_date(label)
-
-    def labels_in(self, column: int) -> int:
-        """How many different fields a column of labels names."""
-        return len(
-            {
-                self.roles(cells[column].partition(":")[0])
-                for cells in self.cells[:400]
-                if column < len(cells) and isinstance(cells[column], str) and self._labels(cells[column])
-            }
-        )
-
-    def _has_value(self, row: int, column: int, text: str) -> bool:
-        if ":" in text and text.partition(":")[2].strip():
-            return True
-        rest = self.cells[row][column + 1 :]
-        return any(not is_empty(cell) for cell in rest)
-
-    def by_labels(self, columns: list[int]) -> Iterator[Block]:
-        """Blocks from labels at the left of their values: one record per column of values, or per form."""
-        return labelled_blocks(self, columns)
 
     def lines(self) -> list[Block]:
         """The sheet as lines of text, for a diary."""
@@ -427,139 +336,3 @@ class _Reader:
                 sections=[""] * len(kept),
             )
         ]
-
-
-_UNITS = frozenset(
-    {
-        "g",
-        "kg",
-        "gram",
-        "grams",
-        "date",
-        "days",
-        "day",
-        "pcs",
-        "n",
-        "no",
-        "eggs",
-        "yes/no",
-        "text",
-        "dd/mm/yyyy",
-        "weeks",
-        "count",
-        "time",
-        "hh:mm",
-        "stk",
-        "%",
-        "c",
-        "°c",
-        "oz",
-        "stück",
-        "st",
-        "szt",
-        "ks",
-        "db",
-        "datum",
-        "mm/dd/yyyy",
-        "yyyy-mm-dd",
-        "dd.mm.yyyy",
-        "tt.mm.jjjj",
-        "jj/mm/aaaa",
-        "dd/mm/aaaa",
-        "°f",
-        "f",
-        "number",
-    }
-)
-
-
-def _spread(upper: list[str], lower: list[str]) -> list[str]:
-    """The group above each heading: a merged heading stands once and holds for the headings to its right."""
-    group, groups = "", []
-    for above, below in zip(upper, lower, strict=False):
-        group = above or group
-        groups.append(group if below else "")
-    return groups
-
-
-def _is_date(cell) -> bool:
-    return not isinstance(cell, str) or looks_like_date(cell)
-
-
-def _lists(text, language) -> bool:
-    """Whether a text counts eggs ("3 clear, 1 blood ring"), as no heading does."""
-    return isinstance(text, str) and len(text) > 6 and len(mentions(text, language)) > 1
-
-
-def _drop_sums(block: Block) -> None:
-    """Take out rows that are the sum of the rows above them, whatever they are called."""
-    numbers = [[float(cell) if type(cell) in (int, float) else None for cell in column] for column in block.columns]
-    sums, counts, drop, since = [0.0] * len(numbers), [0] * len(numbers), [], 0
-    for i in range(len(block.rows)):
-        same = other = 0
-        if since >= 2:
-            for column, above, count in zip(numbers, sums, counts, strict=True):
-                if column[i] is not None and count >= 2:
-                    same += abs(above - column[i]) < 1e-6 and column[i] > 0
-                    other += abs(above - column[i]) >= 1e-6 and column[i].is_integer()
-        if same >= 3 and same > 2 * other:
-            drop.append(i)
-            sums, counts, since = [0.0] * len(numbers), [0] * len(numbers), 0
-            continue
-        since += 1
-        for place, column in enumerate(numbers):
-            if column[i] is not None:
-                sums[place] += column[i]
-                counts[place] += 1
-    for i in reversed(drop):
-        block.skipped.append(
-            (
-                block.rows[i],
-                "total",
-                ", ".join(text_of(column[i]) for column in block.columns if not is_empty(column[i]))[:200],
-            )
-        )
-        del block.rows[i], block.sections[i]
-        for column in block.columns:
-            del column[i]
-
-
-def _plainly_data(cells, places, repeated) -> bool:
-    """The common case, told fast: several numbers or dates, no percent sign, not the headings again."""
-    numbers = sum(type(cells[i]) is not str or cells[i][:1].isdigit() for i in places)
-    return numbers >= 2 and "%" not in cells and (text_of(cells[places[0]]) or "").lower() != repeated[places[0]]
-
-
-def _not_data(cells, places, repeated, reader) -> str:
-    """Why a row is no record: total, repeated, units, section, note; "" for a record."""
-    first = cells[places[0]]
-    if (
-        len(places) > 3
-        and not (isinstance(first, str) and may_be_total(first))
-        and not (isinstance(cells[places[1]], str) and may_be_total(cells[places[1]]))
-        and _plainly_data(cells, places, repeated)
-    ):
-        return ""
-    texts = [cells[i] for i in places if isinstance(cells[i], str) and not is_number(cells[i])]
-    if starts_with_total(first, reader.language) or any(
-        starts_with_total(cells[i], reader.language) for i in places[:2]
-    ):
-        return "total"
-    if len(places) > 1 and sum((text_of(cells[i]) or "").lower() == repeated[i] for i in places) >= 0.7 * len(places):
-        return "repeated"
-    if any(text.strip() in ("%", "in %", "%:") for text in texts):
-        return "percent"
-    if len(texts) == len(places) and all(text.strip().strip("()[].").lower() in _UNITS for text in texts):
-        return "units"
-    if len(places) == 1 and len(cells) > 2 and texts:
-        return "section"
-    if (
-        len(places) == 2
-        and len(cells) > 4
-        and len(texts) == 2
-        and places[1] == places[0] + 1
-        and not any(_is_date(text) for text in texts)
-        and len(texts[1]) > 25
-    ):
-        return "note"
-    return ""

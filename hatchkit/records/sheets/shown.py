@@ -5,9 +5,10 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.records.sheets.assign import LIKELY, SURE, key_of
+from hatchkit.records.sheets.assign import LIKELY, SURE
+from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.cells import is_empty, shown
-from hatchkit.records.sheets.meanings import COUNTS
+from hatchkit.records.sheets.fields import COUNTS
 
 READING = [
     "file",

@@ -2,40 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 
 import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.around import fill_from_around
-from hatchkit.records.sheets.cells import is_empty, mentions, text_of
+from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.fields import COUNTS
 from hatchkit.records.sheets.ledger import account
-from hatchkit.records.sheets.meanings import COUNTS
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, filled_down
+from hatchkit.records.sheets.remarks import count_remarks
 
-#: Fields of a batch that are one text, and the column of the contract that each fills.
-TEXT_FIELDS = {
-    "batch": "name",
-    "breed": "breed",
-    "species": "species_text",
-    "pen": "pen",
-    "keeper": "keeper",
-    "incubator": "incubator",
-    "hatcher": "hatcher",
-    "tray": "shelf",
-    "posted": "posted",
-    "broody": "broody",
-    "place": "place",
-    "signs": "signs",
-}
-TIME_FIELDS = {
-    "set_at": "set_at",
-    "hatch_at": "taken_off_at",
-    "first_hatch_at": "first_hatch_at",
-    "last_hatch_at": "last_hatch_at",
-    "due": "due_at",
-    "date": "set_at",
-}
 MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
 _PLAIN_COUNTS = (
     "culled",
@@ -50,70 +29,6 @@ _PLAIN_COUNTS = (
     "opened1_infertile",
     "opened1_dead",
 )
-_DITTO = frozenset(
-    {
-        '"',
-        "''",
-        "〃",
-        "ditto",
-        "do",
-        "do.",
-        "idem",
-        "id.",
-        "dito",
-        "same",
-        "”",
-        "“",
-        '-"-',
-        "-''-",
-        "″",
-        ",,",
-        "„",
-        "wie oben",
-        "s.o.",
-        "lo stesso",
-        "==",
-    }
-)
-
-
-@dataclass
-class Part:
-    """What one block adds to the season.
-
-    Attributes
-    ----------
-    batches : DataFrame
-        Contract's columns that the block has, `name`, `species_text`, `section`, `due_at`, `file, sheet, row`;
-        times on the wall clock, `<time>_hour` whether an hour was written.
-    looks : DataFrame
-        place (row of `batches`), day, order, transfer, at, hour, clear, dead, removed, derived.
-    eggs, weights : DataFrame
-    odd : list of typed.Odd
-    notes : list of (code, facts)
-    """
-
-    batches: pd.DataFrame
-    looks: pd.DataFrame
-    eggs: pd.DataFrame = field(default_factory=pd.DataFrame)
-    weights: pd.DataFrame = field(default_factory=pd.DataFrame)
-    odd: list = field(default_factory=list)
-    notes: list = field(default_factory=list)
-
-
-@dataclass(frozen=True)
-class Context:
-    """What holds for a whole sheet: how its dates are ordered, which year, which language."""
-
-    file: str
-    sheet: str
-    language: str | None
-    day_first: bool
-    year: object = None
-    titles: tuple = ()
-
-
-LOOK_COLUMNS = ["place", "day", "order", "transfer", "at", "hour", "clear", "dead", "removed", "derived"]
 
 
 def read_batches(block, reading, context: Context) -> Part:
@@ -125,7 +40,7 @@ def read_batches(block, reading, context: Context) -> Part:
     reading : assign.Reading
     context : Context
     """
-    columns = [_filled_down(cells) for cells in block.columns]
+    columns = [filled_down(cells) for cells in block.columns]
     kept = _rows_with_eggs(block, reading, columns)
     odd: list = []
     rows = [block.rows[i] for i in kept]
@@ -162,25 +77,12 @@ def read_batches(block, reading, context: Context) -> Part:
     result = account(layout, values, everything)
     _put_counts(part, block, layout, values, result)
     looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
-    _remarks(part, looks, layout, special, context, result)
+    count_remarks(part, looks, layout, special, context, result)
     part.looks = _long(looks)
     return part
 
 
 _COUNTED = frozenset(COUNTS) | {"look_day"}
-
-
-def _filled_down(cells: list) -> list:
-    """Ditto marks take the cell above."""
-    if not any(isinstance(cell, str) and cell.strip() in _DITTO for cell in cells):
-        return cells
-    above, found = "", []
-    for cell in cells:
-        if isinstance(cell, str) and cell.strip() in _DITTO:
-            cell = above
-        found.append(cell)
-        above = cell if not is_empty(cell) else above
-    return found
 
 
 def _rows_with_eggs(block, reading, columns) -> list[int]:
@@ -330,72 +232,6 @@ def _looks(layout, columns, rows, context, result, values, odd, set_at) -> list[
             )
         )
     return found
-
-
-def _remarks(part: Part, looks, layout, special, context, result) -> None:
-    """What the words beside a count or in the notes add, where the eggs then add up (or are a part of a count)."""
-    frame = part.batches
-    ends = {
-        "pipped_dead": {"pipped"},
-        "removed": {"removed", "rotten", "cracked"},
-        "dead_in_shell": {"shell", "unhatched"},
-    }
-    told: dict[int, list] = {}
-    for place, cells in special.items():
-        for i, count in cells.items():
-            if count.mentions:
-                told.setdefault(i, []).extend((place, mention) for mention in count.mentions)
-            if count.whole is not None and "eggs_set" in frame and np.isnan(frame.at[i, "eggs_set"]):
-                frame.at[i, "eggs_set"] = count.whole
-    for i, note in enumerate(frame["notes"]):
-        if note:
-            told.setdefault(i, []).extend((None, mention) for mention in mentions(note, context.language))
-    for i, said in told.items():
-        for place, mention in said:
-            _one_remark(frame, looks, layout, i, place, mention, ends, part)
-
-
-def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
-    rest = frame.at[i, "rest"]
-    target = next((name for name, roles in ends.items() if mention.roles & roles), None)
-    at_look = next(
-        (
-            look
-            for number, look in enumerate(looks)
-            if number < len(layout.looks) and place is not None and place in layout.looks[number].fields.values()
-        ),
-        None,
-    )
-    if target is None or mention.roles & {"fresh", "weak", "set"}:
-        return
-    known = frame.at[i, target] if target in frame else np.nan
-    inside = (
-        mention.within
-        or place is not None
-        and any(place in layout.fields.get(name, ()) for name in ("dis", "unhatched"))
-    )
-    if target == "pipped_dead" and inside and np.isnan(known) and frame.at[i, "dead_in_shell"] >= mention.count:
-        frame.at[i, "pipped_dead"] = mention.count
-        frame.at[i, "dead_in_shell"] -= mention.count
-    elif target == "removed" and at_look is not None and at_look["derived"][i] and at_look["dead"][i] >= mention.count:
-        # The loss that was worked out from the eggs left is the one that the words tell of.
-        at_look["dead"][i] -= mention.count
-        at_look["removed"][i] = mention.count
-        frame.at[i, "removed"] = mention.count + (0.0 if np.isnan(known) else known)
-    elif (
-        not np.isnan(rest)
-        and rest >= mention.count
-        and (np.isnan(known) or known == 0)
-        and rest == mention.count
-        or (at_look is not None and not np.isnan(rest) and rest >= mention.count and np.isnan(known))
-    ):
-        frame.at[i, target] = mention.count
-        frame.at[i, "rest"] = rest - mention.count
-        if at_look is not None and target == "removed":
-            at_look["removed"][i] = mention.count
-    else:
-        return
-    part.notes.append(("remark_counted", dict(row=frame.at[i, "row"], count=mention.count, field=target)))
 
 
 def _long(looks: list[dict]) -> pd.DataFrame:

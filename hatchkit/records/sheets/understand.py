@@ -5,13 +5,14 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from hatchkit.records.sheets import eggsheet
-from hatchkit.records.sheets.assign import Reading, best_reading, candidates
+from hatchkit.records.sheets import eggcolumns
+from hatchkit.records.sheets.assign import Reading, best_reading
+from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.sheets.expand import expanded
+from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import kind_of
 from hatchkit.records.sheets.lexicon import language_of
-from hatchkit.records.sheets.meanings import PLAIN, Meaning
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.shape import find_blocks
 
@@ -79,7 +80,7 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
             item.reading = best_reading(columns, language, fixed)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggsheet.choose(columns, options, fixed)
+            item.chosen = eggcolumns.choose(columns, options, fixed)
         elif kind in ("looks", "weights"):
             item.chosen = _of_log(columns, options, kind)
         found.append(item)

@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
-from hatchkit.records.sheets.tables import Context
+from hatchkit.records.sheets.parts import Context
 
 
 def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:

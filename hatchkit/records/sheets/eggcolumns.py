@@ -1,0 +1,62 @@
+"""Which column of a sheet of eggs holds what."""
+
+from __future__ import annotations
+
+from hatchkit.records.sheets.fields import Meaning
+
+
+def choose(columns, options, fixed: dict) -> list:
+    """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
+    ranked = sorted(
+        (
+            (-_fits(meaning, column), column.place, number)
+            for column, found in zip(columns, options, strict=True)
+            for number, meaning in enumerate(found)
+        ),
+        key=lambda item: item[:2],
+    )
+    chosen: list = [None] * len(columns)
+    taken = set()
+    for cost, place, number in ranked:
+        meaning = options[place][number]
+        key = (meaning.field, meaning.look) if meaning.field in ("fate", "weight", "look_at") else meaning.field
+        if chosen[place] is None and cost < 50 and (key not in taken or meaning.field in ("notes", "ignore")):
+            chosen[place] = meaning
+            taken.add(key)
+    fates = [place for place, meaning in enumerate(chosen) if meaning is not None and meaning.field == "fate"]
+    ends = [place for place in fates if not chosen[place].look]
+    if ends and not any(m is not None and m.field == "result" for m in chosen):
+        chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
+    return chosen
+
+
+def _fits(meaning, column) -> float:
+    name = meaning.field
+    if name in (
+        "eggs_set",
+        "clear",
+        "dead",
+        "left",
+        "hatched",
+        "dis",
+        "fertile",
+        "removed",
+        "rotten",
+        "cracked",
+        "pipped",
+    ):
+        return -100.0
+    if name in ("result", "fate") and column.share_fate >= 0.5:
+        return meaning.weight + 3.0
+    if (
+        name == "batch"
+        and column.running
+        and column.distinct == 1.0
+        or name == "egg"
+        and column.distinct < 0.5
+        and not column.running
+    ):
+        return meaning.weight - 3.0
+    if name == "result" and column.share_fate < 0.3:
+        return meaning.weight - 3.0
+    return meaning.weight

@@ -1,0 +1,90 @@
+"""One line of a log or diary: a day, a batch, what was done, and numbers of eggs by class."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from hatchkit.records.sheets.cells import Mention
+from hatchkit.records.sheets.fields import Look
+
+#: Class of eggs in words -> what it is in the ledger of a batch.
+_CLASS = (
+    ("pipped", "pipped"),
+    ("shell", "dis"),
+    ("unhatched", "dis"),
+    ("culled", "culled"),
+    ("clear", "clear"),
+    ("dead", "dead"),
+    ("rotten", "removed"),
+    ("cracked", "removed"),
+    ("removed", "removed"),
+    ("hatched", "hatched"),
+    ("chicks", "hatched"),
+    ("left", "left"),
+    ("alive", "left"),
+    ("fertile", "left"),
+    ("set", "eggs_set"),
+    ("out", "hatched"),
+)
+
+
+@dataclass
+class Entry:
+    """One line of a log or diary."""
+
+    row: int
+    at: object = None
+    batch: str | None = None
+    roles: frozenset = frozenset()
+    look: Look = Look()
+    counts: dict = field(default_factory=dict)
+    within: dict = field(default_factory=dict)
+    text: str = ""
+    fields: dict = field(default_factory=dict)
+
+
+def class_of(roles: frozenset) -> str | None:
+    """The ledger's name for a class of eggs in words."""
+    if "not" in roles and roles & {"hatched"}:
+        return "dis"
+    if "not" in roles and roles & {"fertile"}:
+        return "clear"
+    if roles & {"hatched", "chicks"} and not roles & {"pipped", "shell", "unhatched", "dead"}:
+        return "hatched"
+    return next((name for role, name in _CLASS if role in roles), None)
+
+
+def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
+    kind = class_of(mention.roles)
+    if kind is None or mention.roles & {"weak", "fresh"}:
+        return
+    if mention.within:
+        entry.within[kind] = mention.count
+    elif kind not in entry.counts or not remark:
+        entry.counts[kind] = entry.counts.get(kind, 0) + mention.count if kind != "left" else mention.count
+
+
+def step_of(entry: Entry) -> str:
+    """What an entry does: set, look, transfer, hatch or note."""
+    counts = entry.counts
+    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"}:
+        return "note"
+    if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
+        return "set"
+    if (
+        "set" in entry.roles
+        and not entry.roles & {"candle", "hatched"}
+        and not counts.keys() & {"clear", "dead", "hatched"}
+    ):
+        return "set"
+    if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
+        return "hatch"
+    if "eggs_set" in counts:
+        return "set"
+    if "transfer" in entry.roles or entry.look.transfer:
+        return "transfer"
+    if entry.roles & {"hatch"} and not entry.roles & {"expected", "candle"}:
+        return "hatch"
+    if counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
+        return "look"
+    return "note"

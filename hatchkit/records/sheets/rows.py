@@ -1,0 +1,169 @@
+"""Which rows of a table are data: sums, units, percentages, sections and notes are none."""
+
+from __future__ import annotations
+
+from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total
+from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
+from hatchkit.records.sheets.lexicon import all_roles, tokens
+from hatchkit.records.sheets.when import looks_like_date
+
+_SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
+UNITS = frozenset(
+    {
+        "g",
+        "kg",
+        "gram",
+        "grams",
+        "date",
+        "days",
+        "day",
+        "pcs",
+        "n",
+        "no",
+        "eggs",
+        "yes/no",
+        "text",
+        "dd/mm/yyyy",
+        "weeks",
+        "count",
+        "time",
+        "hh:mm",
+        "stk",
+        "%",
+        "c",
+        "°c",
+        "oz",
+        "stück",
+        "st",
+        "szt",
+        "ks",
+        "db",
+        "datum",
+        "mm/dd/yyyy",
+        "yyyy-mm-dd",
+        "dd.mm.yyyy",
+        "tt.mm.jjjj",
+        "jj/mm/aaaa",
+        "dd/mm/aaaa",
+        "°f",
+        "f",
+        "number",
+    }
+)
+
+
+def spread(upper: list[str], lower: list[str]) -> list[str]:
+    """The group above each heading: a merged heading stands once and holds for the headings to its right."""
+    group, groups = "", []
+    for above, below in zip(upper, lower, strict=False):
+        group = above or group
+        groups.append(group if below else "")
+    return groups
+
+
+def is_date(cell) -> bool:
+    return not isinstance(cell, str) or looks_like_date(cell)
+
+
+def lists(text, language) -> bool:
+    """Whether a text counts eggs ("3 clear, 1 blood ring"), as no heading does."""
+    return isinstance(text, str) and len(text) > 6 and len(mentions(text, language)) > 1
+
+
+def drop_sums(block: Block) -> None:
+    """Take out rows that are the sum of the rows above them, whatever they are called."""
+    numbers = [[float(cell) if type(cell) in (int, float) else None for cell in column] for column in block.columns]
+    sums, counts, drop, since = [0.0] * len(numbers), [0] * len(numbers), [], 0
+    for i in range(len(block.rows)):
+        same = other = 0
+        if since >= 2:
+            for column, above, count in zip(numbers, sums, counts, strict=True):
+                if column[i] is not None and count >= 2:
+                    same += abs(above - column[i]) < 1e-6 and column[i] > 0
+                    other += abs(above - column[i]) >= 1e-6 and column[i].is_integer()
+        if same >= 3 and same > 2 * other:
+            drop.append(i)
+            sums, counts, since = [0.0] * len(numbers), [0] * len(numbers), 0
+            continue
+        since += 1
+        for place, column in enumerate(numbers):
+            if column[i] is not None:
+                sums[place] += column[i]
+                counts[place] += 1
+    for i in reversed(drop):
+        block.skipped.append(
+            (
+                block.rows[i],
+                "total",
+                ", ".join(text_of(column[i]) for column in block.columns if not is_empty(column[i]))[:200],
+            )
+        )
+        del block.rows[i], block.sections[i]
+        for column in block.columns:
+            del column[i]
+
+
+def _plainly_data(cells, places, repeated) -> bool:
+    """The common case, told fast: several numbers or dates, no percent sign, not the headings again."""
+    numbers = sum(type(cells[i]) is not str or cells[i][:1].isdigit() for i in places)
+    return numbers >= 2 and "%" not in cells and (text_of(cells[places[0]]) or "").lower() != repeated[places[0]]
+
+
+def not_data(cells, places, repeated, reader) -> str:
+    """Why a row is no record: total, repeated, units, section, note; "" for a record."""
+    first = cells[places[0]]
+    if (
+        len(places) > 3
+        and not (isinstance(first, str) and may_be_total(first))
+        and not (isinstance(cells[places[1]], str) and may_be_total(cells[places[1]]))
+        and _plainly_data(cells, places, repeated)
+    ):
+        return ""
+    texts = [cells[i] for i in places if isinstance(cells[i], str) and not is_number(cells[i])]
+    if starts_with_total(first, reader.language) or any(
+        starts_with_total(cells[i], reader.language) for i in places[:2]
+    ):
+        return "total"
+    if len(places) > 1 and sum((text_of(cells[i]) or "").lower() == repeated[i] for i in places) >= 0.7 * len(places):
+        return "repeated"
+    if any(text.strip() in ("%", "in %", "%:") for text in texts):
+        return "percent"
+    if len(texts) == len(places) and all(text.strip().strip("()[].").lower() in UNITS for text in texts):
+        return "units"
+    if len(places) == 1 and len(cells) > 2 and texts:
+        return "section"
+    if (
+        len(places) == 2
+        and len(cells) > 4
+        and len(texts) == 2
+        and places[1] == places[0] + 1
+        and not any(is_date(text) for text in texts)
+        and len(texts[1]) > 25
+    ):
+        return "note"
+    return ""
+
+
+def roles_of(cell, language) -> frozenset:
+    """What the words of a cell may say; empty for numbers and dates."""
+    if not isinstance(cell, str) or len(cell) > 80 or is_number(cell):
+        return frozenset()
+    found = tokens(cell, language)
+    return all_roles(found) - _SILENT
+
+
+def plain_rows(grid, start: int, end: int, left: int, right) -> frozenset:
+    """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""
+    found = set()
+    for row in range(start, end):
+        cells = grid[row][left:right]
+        lead = cells[0] if cells else ""
+        if lead == "" or lead is None or isinstance(lead, str) and (may_be_total(lead) or len(lead) > 40):
+            continue
+        if (
+            sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2
+            or sum(cell[:1].isdigit() for cell in cells[1:6] if type(cell) is str) >= 3
+            and "%" not in cells
+        ):
+            found.add(row)
+    return frozenset(found)
