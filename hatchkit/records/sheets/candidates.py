@@ -131,7 +131,7 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             weight -= 2.0
         if name == "result" and column.share_fate > 0.6:
             weight += 1.0
-    elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity"):
+    elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity", "stage_day", "eggs_weighed"):
         if (
             column.share_date > 0.5
             or column.share_text > 0.5
