@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import numpy as np
 import pandas as pd
 
@@ -46,7 +48,7 @@ def read_eggs(block, chosen, context: Context) -> Part:
         elif name in ("egg", "tray", "hen", "cock"):
             frame[name] = typed.texts(cells)
         elif name in _MEASURES:
-            frame[_MEASURES[name]] = typed.measures(cells, block.rows, {"": 1.0}, mark)
+            frame[_MEASURES[name]] = typed.measures(_letters_counted(cells), block.rows, {"": 1.0}, mark)
         elif name == "weight":
             frame.setdefault("weights", {})[meaning.look.day or 0] = typed.measures(
                 cells, block.rows, typed.GRAMS, mark
@@ -80,6 +82,14 @@ def read_eggs(block, chosen, context: Context) -> Part:
     return _grouped(block, eggs, fates, result, weights, odd, context)
 
 
+def _letters_counted(cells) -> list:
+    """Rows of a tray that are lettered: A, B, C -> 1, 2, 3."""
+    return [
+        float(ord(cell.strip().upper()) - 64) if isinstance(cell, str) and re.fullmatch(r"\s*[A-Za-z]\s*", cell) else cell
+        for cell in cells
+    ]
+
+
 def _words(cells, rows, context: Context, mark) -> list:
     known: dict = {}
     found = []
@@ -93,6 +103,8 @@ def _words(cells, rows, context: Context, mark) -> list:
         found.append(known[text])
         if known[text] is None:
             mark.add("no fate", row, cell)
+        elif "?" in text:
+            mark.add("unsure", row, cell)
     return found
 
 
@@ -270,7 +282,7 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
             "cock": eggs.get("cock"),
             "tray": eggs.get("tray"),
             **{name: eggs.get(name) for name in _MEASURES.values()},
-            "weight_g": weights.get(min(weights)) if weights else np.nan,
+            "weight_g": weights.get(0, np.nan),
             "outcome": outcome,
             "notes": eggs.get("notes"),
             "sheet_row": eggs["sheet_row"],
@@ -298,8 +310,9 @@ def _names(looks) -> list[str]:
 
 
 def _weights(table: pd.DataFrame, weights: dict) -> pd.DataFrame:
-    """Weighings by day since setting, of single eggs."""
-    if len(weights) < 1:
+    """Weighings of single eggs by day since setting; the weight at setting stays with the egg itself."""
+    weights = {day: grams for day, grams in weights.items() if day}
+    if not weights:
         return pd.DataFrame()
     parts = [
         pd.DataFrame(

@@ -89,7 +89,17 @@ def look_of(found: list[Token]) -> Look:
     return Look(day, order, "transfer" in roles)
 
 
+def _without_negated(found: list[Token]) -> list[Token]:
+    """ "Dead not pipped" is no count of pipped eggs; "pipped not hatched" is one."""
+    kept = list(found)
+    for place, token in enumerate(found[:-1]):
+        if "not" in token.roles and "pipped" in found[place + 1].roles:
+            kept = [t for t in found if t not in (token, found[place + 1])]
+    return kept
+
+
 def _read(found: list[Token]) -> list[Meaning]:
+    found = _without_negated(found)
     roles = all_roles(found)
     unknown = sum(not token.roles and token.number is None for token in found)
     if not roles:
@@ -162,6 +172,8 @@ def _opened(roles) -> list[Meaning]:
     ):
         if role in roles:
             return [Meaning(field, weight=PLAIN)]
+    if "unhatched" in roles:
+        return [Meaning("unhatched", weight=USUAL), Meaning("ignore", weight=POSSIBLE)]
     return [Meaning("ignore", weight=POSSIBLE)]
 
 

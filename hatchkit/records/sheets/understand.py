@@ -15,6 +15,7 @@ from hatchkit.records.sheets.kinds import kind_of
 from hatchkit.records.sheets.lexicon import language_of
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.shape import find_blocks
+from hatchkit.records.words import plain
 
 
 @dataclass
@@ -63,7 +64,9 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     for block in find_blocks(grid, language):
         block = expanded(block, language)
         columns = profile(block, language)
-        options = [candidates(column, language, fixed.get(column.heading)) for column in columns]
+        told = {plain(heading): reading for heading, reading in fixed.items()}
+        mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
+        options = [candidates(column, language, mine.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
         item.year = year_in(
@@ -77,10 +80,10 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
         if kind == "lines" and block.shape != "lines":
             _to_lines(block)
         if kind == "batches":
-            item.reading = best_reading(columns, language, fixed)
+            item.reading = best_reading(columns, language, mine)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options, fixed)
+            item.chosen = eggcolumns.choose(columns, options, mine)
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":

@@ -24,7 +24,9 @@ def choose(columns, options) -> list:
             taken.add(best.field)
         chosen.append(best)
     eggs = [i for i, found in enumerate(options) if _of_eggs(chosen[i], found)]
-    named = max((i for i in eggs if _names_eggs(columns[i])), key=lambda i: columns[i].distinct, default=None)
+    named = max(eggs, key=lambda i: columns[i].distinct, default=None)
+    if len(eggs) == 1 and chosen[named].field != "egg" and _whole_trays(columns, chosen):
+        named = None
     for place in eggs:
         chosen[place] = Meaning("egg" if place == named else "eggs_weighed", weight=PLAIN)
     return chosen
@@ -40,8 +42,15 @@ def _of_eggs(meaning, found) -> bool:
     )
 
 
-def _names_eggs(column) -> bool:
-    return column.running or column.distinct > 0.3 or column.share_text > 0.5
+def _whole_trays(columns, chosen) -> bool:
+    """Whether more than one egg lay on the scale: no egg of the kit's birds weighs above 250 g (memory, no source)."""
+    grams = [
+        value * _factor(column.heading)
+        for column, meaning in zip(columns, chosen, strict=True)
+        if meaning is not None and meaning.field == "weight"
+        for value in typed.measures(column.cells, range(len(column.cells)), typed.GRAMS, typed.Odd("", ""))
+    ]
+    return bool(grams) and np.nanmedian(grams) > 250
 
 
 def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
