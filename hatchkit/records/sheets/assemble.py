@@ -225,6 +225,15 @@ def _none(value) -> bool:
     return value is None or value is pd.NaT or isinstance(value, float) and np.isnan(value) or value == ""
 
 
+#: How a species was found -> the question that leaves.
+_ASKED_OF_SPECIES = (
+    ("hens", "species"),
+    ("days_open", "species"),
+    ("unknown_word", "species"),
+    ("mixed", "mixed_birds"),
+)
+
+
 def _with_species(table: pd.DataFrame, settings, species_table, found):
     """Species of each batch; what is not known is asked, and several birds in one batch are kept out by name."""
     read = _each_once(
@@ -233,8 +242,9 @@ def _with_species(table: pd.DataFrame, settings, species_table, found):
     table["species"] = [species for species, _ in read]
     table["species_how"] = [how for _, how in read]
     opened = []
-    for how, code in (("hens", "species"), ("days_open", "species"), ("mixed", "mixed_birds")):
-        mine = [i for i, (_, own) in enumerate(read) if own == how]
+    usable = set(table.index) - set(naming.unusable(table.assign(species="")))
+    for how, code in _ASKED_OF_SPECIES:
+        mine = [i for i, (_, own) in enumerate(read) if own == how and i in usable]
         if mine:
             rows = {i: table.iloc[i].to_dict() for i in mine}
             first = rows[mine[0]]
