@@ -20,6 +20,7 @@ from hatchkit.records.sheets.frames import empty_frame, tidy
 from hatchkit.records.sheets.machines import machines_of
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
 from hatchkit.records.sheets.shown import ledger_table, question_table, reading_table
+from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 MOST_FILES = 500
@@ -99,16 +100,16 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     found += _unread_files(unread, log_problems, readings) + _sheets_without_table(
         grids, sheets, readings, log_problems
     )
-    if readings.empty and batches.empty and not any(item.kind for item in sheets.understood):
+    if readings.empty and batches.empty and not any(item.kind not in ("", "lines") for item in sheets.understood):
         raise HatchkitError(_nothing(folder, names, found))
     eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
     weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else empty_frame("weights")
     looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else empty_frame("looks")
-    found += checks.check_batches(batches, species_table, zone)
-    found += checks.check_eggs(eggs)
+    doubts = checks.check_batches(batches, species_table, zone) + checks.check_eggs(eggs)
     found += checks.check_logs(batches, readings)
     if batches.empty:
         found.append(_no_batch(sheets, readings))
+    headings = _headings(sheets)
     return dict(
         title=title,
         timezone=zone,
@@ -122,8 +123,10 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         questions=question_table(sheets, answers),
         reading=reading_table(sheets),
         ledger=ledger_table(sheets),
-        problems=_problems.combine(_problems.table(found), log_problems),
-        headings=_headings(sheets),
+        problems=_problems.combine(
+            _problems.table(found), with_headings(_problems.table(doubts), headings), log_problems
+        ),
+        headings=headings,
     )
 
 
@@ -340,7 +343,8 @@ def _nothing(folder: Path, names: list[str], found: list) -> str:
     lost = [row for row in found if row["severity"] == "lost"]
     if lost:
         row = lost[0]
-        return f"{row['file']}: {row['found']}. {row['mend']}"
+        sheet = f", sheet {row['sheet']}" if row["sheet"] else ""
+        return f"{row['file']}{sheet}: {row['found']}. {row['mend']}"
     if not names:
         return (
             f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "
