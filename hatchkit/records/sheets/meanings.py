@@ -14,7 +14,6 @@ from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.own_columns import OWN, PLAIN_OWN, own_heading
 
 
-
 def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
     """The readings that a heading's own words allow, the likeliest first; empty where no word is known.
 
@@ -91,6 +90,8 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
         return [Meaning("percent", weight=PLAIN)]
     if has("mean") and not has("weight"):
         return [Meaning("ignore", weight=USUAL)]
+    if has("legring"):
+        return [Meaning("ignore", weight=PLAIN)]
     if has("expected"):
         return [Meaning("due", weight=PLAIN), Meaning("ignore", weight=USUAL)]
     if has("sold") or has("sex") and not roles & {"hen", "cock"}:

@@ -13,7 +13,7 @@ from hatchkit.records.sheets.when import read_dates
 SURE = 0.9
 #: Rows (`_plausible`) by which one order must fit better; and what dots and a language other than English weigh:
 #: no such language writes the month first, and with dots none does (Unicode CLDR, date formats).
-LEAD, DOTS, LANGUAGE = 1.0, 8.0, 4.0
+LEAD, DOTS, LANGUAGE = 1.5, 8.0, 4.0
 
 
 def decide_order(understood, hint: bool | None):
