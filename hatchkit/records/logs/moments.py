@@ -16,7 +16,9 @@ from hatchkit.records.logs.since import moments
 
 def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.parts:
-        return _stamps.read_parts(raw, plan.parts)
+        at = plan.parts.get("hour", head.width)
+        written = [row[at] for row in head.sample if at < len(row)]
+        return _stamps.read_parts(raw, plan.parts, written, head.header[at] if written else "")
     if plan.since:
         column = plan.stamp[0] if plan.stamp else None
         name = head.header[column] if head.header and column is not None and column < len(head.header) else ""

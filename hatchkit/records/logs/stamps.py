@@ -9,7 +9,9 @@ from functools import lru_cache
 import numpy as np
 import pandas as pd
 
+from hatchkit.problems import HatchkitError
 from hatchkit.records import times
+from hatchkit.records.logs.names import part_of_time
 from hatchkit.records.times.forms import is_epoch
 from hatchkit.records.times.scan import NAT
 
@@ -116,14 +118,38 @@ def read_clocks(clocks, day: np.datetime64) -> Stamps:
     return Stamps(local, found.offset, found.order, found.reasons)
 
 
-def read_parts(raw, places: dict) -> Stamps:
-    """Times of a table with year, month, day and perhaps hour, minute and second in columns of their own."""
+def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
+    """Times of a table with year, month, day and perhaps hour, minute and second in columns of their own.
+
+    Parameters
+    ----------
+    raw : DataFrame
+    places : dict
+        Part -> column.
+    written : sequence of str
+        The hours as they stand in the first lines: 0007 is seven minutes past midnight, which its number hides.
+    name : str
+        Heading of the hours.
+    """
     numbers = {part: pd.to_numeric(raw[n], errors="coerce").to_numpy(dtype=float) for part, n in places.items()}
     hour = numbers.get("hour")
-    if hour is not None and np.nanmax(hour, initial=0) >= 100 and "minute" not in numbers:
-        numbers["minute"], numbers["hour"] = hour % 100, hour // 100
+    if hour is not None and "minute" not in numbers:
+        most = np.nanmax(hour, initial=0)
+        figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
+        if most < 24 and figures < 3 and part_of_time(name) != "hour" and _within_one_day(numbers, hour):
+            raise HatchkitError(f"its column {name} holds 0 to {most:.0f} on one day, which can be hours or minutes past "
+                                "midnight; name the column hour, or write the times as 00:07")
+        if figures > 4 or most >= 2500:
+            numbers["second"], hour = hour % 100, hour // 100
+            numbers["minute"], numbers["hour"] = hour % 100, hour // 100
+        elif figures > 2 or most >= 100:
+            numbers["minute"], numbers["hour"] = hour % 100, hour // 100
     return Stamps(times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute",
                                                                       "second"))))
+
+
+def _within_one_day(numbers: dict, hour: np.ndarray) -> bool:
+    return hour[:1] == 0 and len(np.unique(numbers["day"])) < 2
 
 
 def day_above(preamble) -> np.datetime64 | None:
