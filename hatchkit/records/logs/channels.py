@@ -8,7 +8,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import told
 from hatchkit.records.logs.humidity import humidity
-from hatchkit.records.logs.plan import CHOICES
+from hatchkit.records.logs.plan import AS_IT_STANDS, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
 from hatchkit.records.logs.values import (
     as_numbers,
@@ -25,7 +25,6 @@ from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
-UNIT_CHOICES = CHOICES[:3]
 
 
 def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
@@ -74,16 +73,15 @@ def _known_by(channel, part, plan, wishes) -> list:
     """(probe, quantity, unit, how it is known) of a channel, for the overview."""
     out = []
     if part["wanted"] == "temp":
-        how = ("season.toml" if wishes.temp_unit else "unit column" if plan.unit is not None else
+        how = ("season_toml" if wishes.temp_unit else "unit_column" if plan.unit is not None else
+               "answer" if wishes.answers.get(channel.name) in UNIT_CHOICES else
                "values" if plan.by_behaviour else "heading" if channel.units.get("temp") else
-               "above the readings" if plan.unit_above else "values")
-        unit = part["unit"] if isinstance(part["unit"], str) else "C and F"
-        out.append((channel.name, "temperature", "K" if unit == "K" else f"°{unit}", how))
+               "above" if plan.unit_above else "values")
+        unit = part["unit"] if isinstance(part["unit"], str) else "C_F"
+        out.append((channel.name, "temp", unit, how))
     other = next((name for name in ("rh", "wet_bulb", "dew_point") if name in part["quantities"]), None)
     if other is not None:
-        out.append((channel.name, {"rh": "humidity", "wet_bulb": "humidity from the wet bulb",
-                                   "dew_point": "humidity from the dew point"}[other], "%",
-                    "values" if plan.by_behaviour else "heading"))
+        out.append((channel.name, other, "", "values" if plan.by_behaviour else "heading"))
     return out
 
 
@@ -216,14 +214,14 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
             "quantities": list(numbers)}
     for quantity in ("temp", "rh"):
         if quantity in numbers:
-            numbers[quantity] = _in_range(numbers[quantity], quantity, channel, account)
+            numbers[quantity] = _in_range(numbers[quantity], quantity, channel, wishes, account)
     part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
 
 
-def _in_range(values, quantity, channel, account) -> np.ndarray:
+def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
     """Values without their decimal mark (3756 for 37.56), put right with a doubt and a question."""
     some = values[:: max(1, len(values) // 20_000)]
     some = some[np.isfinite(some)]
@@ -234,9 +232,11 @@ def _in_range(values, quantity, channel, account) -> np.ndarray:
     for factor in (10.0, 100.0, 1000.0):
         if quantity == "rh" and 15 <= middle / factor <= 100 or quantity == "temp" and (
                 30 <= middle / factor <= 42 or 86 <= middle / factor <= 108):
-            account.ask(channel.name, f"divided by {factor:.0f}", [f"divided by {factor:.0f}", "as it stands"],
-                        len(values),
-                        "log_scale")
+            # The heading bears the factor, so that its answer is not taken for one to "which unit?".
+            heading, divided = f"{channel.name} (÷ {factor:.0f})", f"divided_by_{factor:.0f}"
+            if wishes.answers.get(heading) == AS_IT_STANDS:
+                return values
+            account.ask(heading, divided, [divided, AS_IT_STANDS], len(values), "log_scale")
             account.tell(told.without_decimals(channel.name, middle, factor))
             return np.round(values / factor, 6)
     return values
@@ -290,14 +290,16 @@ def _unit(values, raw, plan, channel, wishes, account):
         known = set(letters) - {"", "%"}
         if known:
             return letters if len(known) > 1 else known.pop()
+    answer = wishes.answers.get(channel.name)
+    if answer in UNIT_CHOICES:
+        return answer[-1]
     said = channel.units.get("temp", "") or plan.unit_above
     guess, sure = unit_from_range(values)
     if said and (said == guess or not sure):
         return said
     mend = "write temp_unit = \"C\" or \"F\" under [sensors] in season.toml"
     if said:
-        account.ask(channel.name, "temperature K" if guess == "K" else f"temperature °{guess}", list(UNIT_CHOICES),
-                    np.isfinite(values).sum(), "log_unit")
+        account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} is headed °{said} but its values can only be "
                     f"{'K' if guess == 'K' else '°' + guess}", f"read as {guess}", mend, column=channel.name)
     elif sure:
@@ -305,7 +307,7 @@ def _unit(values, raw, plan, channel, wishes, account):
                     if np.isfinite(values).any() else f"{channel.name} has no unit",
                     f"read as {'K' if guess == 'K' else '°' + guess}", column=channel.name)
     else:
-        account.ask(channel.name, f"temperature °{guess}", list(UNIT_CHOICES), np.isfinite(values).sum(), "log_unit")
+        account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
                     f"read as °{guess}", mend, column=channel.name)
     return guess

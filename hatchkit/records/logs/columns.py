@@ -18,7 +18,7 @@ from hatchkit.records.logs.names import (
     role_of,
 )
 from hatchkit.records.logs.pairs import channels_of, one_statistic
-from hatchkit.records.logs.plan import CHOICES, Column, Plan
+from hatchkit.records.logs.plan import CHOICES, UNIT_CHOICES, Column, Plan
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.when import hours_of, stamp_columns, unit_above
 
@@ -143,7 +143,7 @@ def _take_answers(free: list, answers: dict) -> None:
     for column in free:
         choice = answers.get(column.name or f"column {column.n + 1}")
         if choice in CHOICES:
-            column.role = {"t": "temp", "h": "rh", "n": "other"}[choice[0]]
-            column.unit = choice[-1] if choice[0] == "t" else ""
+            column.role = {"rh": "rh", "not_used": "other"}.get(choice, "temp")
+            column.unit = choice[-1] if choice in UNIT_CHOICES else ""
 
 

@@ -46,8 +46,8 @@ class Account:
 
     def ask(self, heading, taken, choices, rows_changed, code) -> None:
         """Add a question: what `heading` was taken for and what else it could be."""
-        self.questions.append(dict(file=self.file, sheet="", heading=heading, taken=taken, choices=choices,
-                                   rows_changed=int(rows_changed), code=code))
+        self.questions.append(dict(code=code, file=self.file, sheet="", heading=heading, taken=taken,
+                                   choices=list(choices), rows_changed=int(rows_changed), facts={}))
 
     def add(self, other: Account) -> None:
         """Take over what another account of the same file holds."""

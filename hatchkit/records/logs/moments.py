@@ -47,8 +47,15 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
             half = as_text(raw[plan.stamp[2]])
             clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
                                for a, b in zip(clocks, half, strict=True)], dtype=object)
-    return _stamps.read_stamps(texts, clocks, day_first=wishes.day_first, spans=wishes.spans, others=wishes.others,
+    told = wishes.answers.get(order_heading(head, plan)) if wishes.day_first is None else wishes.day_first
+    return _stamps.read_stamps(texts, clocks, day_first=told, spans=wishes.spans, others=wishes.others,
                                year=_stamps.year_above(head.preamble, name))
+
+
+def order_heading(head, plan) -> str:
+    """What the question on the order of day and month calls the column of dates."""
+    column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
+    return column or f"column {plan.stamp[0] + 1}"
 
 
 def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:

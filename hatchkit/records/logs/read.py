@@ -5,7 +5,7 @@ The head of each text is looked at, everything is decided, and the whole is pars
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 import numpy as np
@@ -20,9 +20,10 @@ from hatchkit.records.logs.columns import plan_columns
 from hatchkit.records.logs.head import HEAD_BYTES, read_head
 from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
 from hatchkit.records.logs.lines import Account, sort_lines
-from hatchkit.records.logs.moments import times_of
+from hatchkit.records.logs.moments import order_heading, times_of
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.parse import count_lines, parse_whole
+from hatchkit.records.logs.plan import ORDER_CHOICES
 from hatchkit.records.logs.texts import texts_of
 from hatchkit.records.logs.when import blocks
 
@@ -34,7 +35,8 @@ _MOST_SECTIONS = 200
 class Wishes:
     """What the person said about a file beforehand.
 
-    `answers` holds the answers to earlier questions: heading -> choice; `others` the orders of dates of other files.
+    `answers` holds the answers to earlier questions: (file or part of it, heading) -> choice, and for one part
+    heading -> choice; `others` the orders of dates of other files.
     """
 
     timezone: str | None = None
@@ -111,11 +113,12 @@ def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
     for text in texts:
         label = f"{name}/{text.part}" if text.part else name
         own = Account(label, zone=wishes.shown_in, shift=text.shift)
+        mine = replace(wishes, answers={at[1]: choice for at, choice in wishes.answers.items() if at[0] == label})
         for said in text.said:
             own.tell(said)
         try:
             if text.data or not text.said:
-                parts.extend(_read_text(text.data, own, wishes))
+                parts.extend(_read_text(text.data, own, mine))
         except HatchkitError as error:
             refused.append(told.refused(label, error))
             own.tell(told.part_refused(text.part, error))
@@ -242,12 +245,12 @@ def _start_as_utf8(start: bytes) -> bytes:
 def _say_order(account, when, plan, head, raw) -> None:
     if not plan.stamp or not when.order.how:
         return
-    column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
+    column = order_heading(head, plan)
     example = head.sample[0][plan.stamp[0]]
     account.facts["order"] = when.order
     if when.order.sure < 0.9:
-        account.ask(column or f"column {plan.stamp[0] + 1}", told.ORDER_WORDS[when.order.order],
-                    [told.ORDER_WORDS["dmy"], told.ORDER_WORDS["mdy"]], len(raw), "log_date_order")
+        choices = dict.fromkeys([when.order.order, *ORDER_CHOICES])
+        account.ask(column, when.order.order, choices, len(raw), "log_date_order")
     account.tell(told.order_of_dates(when.order, example), row=head.first + 1 if when.order.sure < 0.9 else None,
                  column=column)
 

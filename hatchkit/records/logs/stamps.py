@@ -71,8 +71,8 @@ def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, othe
         Stamps, or dates where `clocks` is given.
     clocks : array of object, shape (n,), optional
         Clock times of a separate column.
-    day_first : bool, optional
-        The person's word, where the stamps leave the order open.
+    day_first : bool or str, optional
+        The person's word, where the stamps leave the order open; see `times.decide`.
     spans : sequence of (start, end) of datetime64
         Times in which readings are expected; decides where nothing else does.
     year : int, optional
@@ -137,8 +137,8 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
         most = np.nanmax(hour, initial=0)
         figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
         if most < 24 and figures < 3 and part_of_time(name) != "hour" and _within_one_day(numbers, hour):
-            raise HatchkitError(f"its column {name} holds 0 to {most:.0f} on one day, which can be hours or minutes past "
-                                "midnight; name the column hour, or write the times as 00:07")
+            raise HatchkitError(f"its column {name} holds 0 to {most:.0f} on one day, which can be hours or minutes "
+                                "past midnight; name the column hour, or write the times as 00:07")
         if figures > 4 or most >= 2500:
             numbers["second"], hour = hour % 100, hour // 100
             numbers["minute"], numbers["hour"] = hour % 100, hour // 100

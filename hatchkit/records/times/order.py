@@ -134,8 +134,8 @@ def decide(evidences, hint=None, *, spans=(), others=()) -> Order:
     Parameters
     ----------
     evidences : Evidence or sequence of Evidence
-    hint : bool or None
-        The person's own word: day first or not.
+    hint : bool, str or None
+        The person's own word: day first or not, or the order by its name.
     spans : sequence of (start, end) of datetime64
         Times in which dates are expected.
     others : sequence of Order
@@ -145,7 +145,7 @@ def decide(evidences, hint=None, *, spans=(), others=()) -> Order:
     years = [year for evidence in evidences for year in evidence.years]
     near = int(np.median(years)) if years else None
     asked = [evidence for evidence in evidences if evidence.orders]
-    said = None if hint is None else "dmy" if hint else "mdy"
+    said = {True: "dmy", False: "mdy"}.get(hint, hint)
     if not any(evidence.open for evidence in asked):
         return Order(said or _known(others) or "dmy", near=near)
     orders = ["dmy", "mdy"] if any(len(evidence.orders) == 2 for evidence in asked) else ["dmy", "mdy", "ymd"]
