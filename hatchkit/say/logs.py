@@ -22,8 +22,9 @@ def log_words(log: dict, language: str = "en") -> str:
         return text("log_not_read", facts, language)
     probes = _probes(log["channels"], language)
     facts |= {name: log[name] for name in ("start", "end", "readings", "doubtful", "gaps")}
+    asked = [text("log_asked", dict(code=code), language) for code in log["asked"]]
     facts |= dict(step=float(f"{log['step_minutes']:.3g}"), longest=round(log["longest_gap_h"], 1),
-                  probes=probes or None, asked=[text("log_asked", dict(code=code), language) for code in log["asked"]] or None)
+                  probes=probes or None, asked=asked or None)
     return text("log_read", facts, language)
 
 
