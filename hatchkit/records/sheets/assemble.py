@@ -163,7 +163,7 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
         fresh = set(new)
         known = [place for place in range(len(frame)) if place not in fresh]
         if known:
-            _complete(batches, frame, known, target, found)
+            _complete(batches, frame, known, target, item.kind)
             if item.kind == "eggs":
                 _opened_eggs(batches, frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
@@ -180,7 +180,15 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
     return _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened)
 
 
-def _complete(batches: list, frame, known, target, found) -> None:
+#: What a list of eggs would count a second time where the batch's own row says what the opened eggs were.
+_COUNTED_ONCE = ("dead_in_shell", "broken_infertile")
+
+
+def _was_opened(row) -> bool:
+    return any(not _none(row.get(name)) for name in ("broken_early", "broken_mid", "broken_late"))
+
+
+def _complete(batches: list, frame, known, target, item_kind: str) -> None:
     """Fill what a batch lacks from a further table that tells of the same batch."""
     whole = pd.concat(batches, ignore_index=True)
     for place in known:
@@ -188,6 +196,8 @@ def _complete(batches: list, frame, known, target, found) -> None:
             if column in ("file", "sheet", "row", "rest", "broken", "titles", "kind", "section", "name") or _none(
                 value
             ):
+                continue
+            if item_kind == "eggs" and column in _COUNTED_ONCE and _was_opened(whole.iloc[target[place]]):
                 continue
             if column not in whole:
                 whole[column] = None

@@ -10,7 +10,9 @@ from hatchkit.records.sheets.fields import COUNTS, DATES, PLAIN, POSSIBLE, USUAL
 from hatchkit.records.sheets.meanings import meanings
 
 #: What a column costs that words or values name but the reading leaves out, and what an unknown one costs.
-LEFT_OUT, UNKNOWN_OUT = -1.0, 0.0
+LEFT_OUT, UNKNOWN_OUT, PLAIN_OUT = -1.0, 0.0, -3.0
+#: What a plain heading keeps where none of its cells can be read so.
+AGAINST_VALUES = -0.5
 
 
 def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
@@ -25,12 +27,18 @@ def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
             else [Meaning("ignore", weight=0.0)]
         )
     kept = [meaning for meaning in (_with_values(meaning, column) for meaning in named) if meaning is not None]
+    if named and named[0].weight >= PLAIN and all(meaning.weight < POSSIBLE for meaning in kept):
+        # A plain heading over cells that are none of it: each cell is told of, the column is not dropped.
+        kept = [replace(named[0], weight=AGAINST_VALUES), *(m for m in kept if m.field != named[0].field)]
     found = {(m.field, m.look, m.within): m for m in reversed(kept)}
     for extra in _by_values(column, bool(named)):
         if extra.field not in {m.field for m in kept}:
             found.setdefault((extra.field, extra.look, extra.within), extra)
     if "ignore" not in {key[0] for key in found} and "percent" not in {key[0] for key in found}:
-        found["ignore", Look(), False] = Meaning("ignore", weight=LEFT_OUT if kept else UNKNOWN_OUT)
+        plain_word = bool(kept) and kept[0].weight >= PLAIN and kept[0].field in COUNTS
+        found["ignore", Look(), False] = Meaning(
+            "ignore", weight=PLAIN_OUT if plain_word else LEFT_OUT if kept else UNKNOWN_OUT
+        )
     return sorted(found.values(), key=lambda meaning: -meaning.weight)
 
 
@@ -131,7 +139,7 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             weight -= 2.0
         if name == "result" and column.share_fate > 0.6:
             weight += 1.0
-    elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity"):
+    elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity", "stage_day", "eggs_weighed"):
         if (
             column.share_date > 0.5
             or column.share_text > 0.5

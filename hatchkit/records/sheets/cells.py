@@ -266,6 +266,7 @@ def measure_of(cell, units: dict) -> tuple[float | None, str]:
         return None, "unknown"
     if text in cell_words("zero"):
         return 0.0, ""
+    about = bool(_ABOUT.match(text))
     text = _ABOUT.sub("", text)
     if re.fullmatch(r"\d{1,3}(?:[.,]\d{3})+[.,]\d+", text):
         mark = text[-1 - len(re.search(r"\d+$", text)[0])]
@@ -275,7 +276,7 @@ def measure_of(cell, units: dict) -> tuple[float | None, str]:
         if factor is None or len(match[1]) > 9:
             return None, "bad"
         number = float(match[1].replace(",", ".")) * factor
-        return number, "unit" if factor != 1.0 else "unsure" if match[3] else ""
+        return number, "about" if about else "unit" if factor != 1.0 else "unsure" if match[3] else ""
     if match := re.fullmatch(
         r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis|a|do|til|tot)\s*(\d+(?:[.,]\d+)?)\s*([a-z]{0,10})\.?", text
     ):

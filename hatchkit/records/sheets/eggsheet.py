@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import numpy as np
 import pandas as pd
 
@@ -12,6 +14,9 @@ from hatchkit.records.sheets.fatewords import Fate, fate_of
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, filled_down
 
+#: A fate as the outcome of an egg.
+_AT_END = {"dead_in_shell": "dead", "alive": None}
+_MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
 _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
 
 
@@ -42,6 +47,8 @@ def read_eggs(block, chosen, context: Context) -> Part:
             )
         elif name in ("egg", "tray", "hen", "cock"):
             frame[name] = typed.texts(cells)
+        elif name in _MEASURES:
+            frame[_MEASURES[name]] = typed.measures(_letters_counted(cells), block.rows, {"": 1.0}, mark)
         elif name == "weight":
             frame.setdefault("weights", {})[meaning.look.day or 0] = typed.measures(
                 cells, block.rows, typed.GRAMS, mark
@@ -75,6 +82,14 @@ def read_eggs(block, chosen, context: Context) -> Part:
     return _grouped(block, eggs, fates, result, weights, odd, context)
 
 
+def _letters_counted(cells) -> list:
+    """Rows of a tray that are lettered: A, B, C -> 1, 2, 3."""
+    return [
+        float(ord(cell.strip().upper()) - 64) if isinstance(cell, str) and re.fullmatch(r"\s*[A-Za-z]\s*", cell) else cell
+        for cell in cells
+    ]
+
+
 def _words(cells, rows, context: Context, mark) -> list:
     known: dict = {}
     found = []
@@ -88,6 +103,8 @@ def _words(cells, rows, context: Context, mark) -> list:
         found.append(known[text])
         if known[text] is None:
             mark.add("no fate", row, cell)
+        elif "?" in text:
+            mark.add("unsure", row, cell)
     return found
 
 
@@ -98,6 +115,7 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
     looks = _look_list(fates, result)
     at_look = [[None] * len(eggs) for _ in looks]
     outcome: list = [None] * len(eggs)
+    opened: list = [None] * len(eggs)
     for i in range(len(eggs)):
         gone = False
         for number, (_, words) in enumerate(looks):
@@ -113,15 +131,11 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
         last = result[i]
         if last is not None and not gone:
             _end_of_egg(i, last, looks, at_look, outcome)
-        elif (
-            last is not None
-            and gone
-            and last.fate in ("removed",)
-            and outcome[i] is None
-            and not any(column[i] in ("clear", "dead", "removed") for column in at_look)
-        ):
-            outcome[i] = "removed"
+        elif last is not None and outcome[i] is None:
+            # Taken out at a look and opened: what the shell held stays beside it.
+            opened[i] = _AT_END.get(last.fate, last.fate)
     part = _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd)
+    part.eggs["outcome"] = [end or inside for end, inside in zip(outcome, opened, strict=True)]
     fill_from_around(part.batches, block, context)
     return part
 
@@ -187,7 +201,7 @@ def _look_list(fates, result) -> list:
 
 def _end_of_egg(i: int, last: Fate, looks, at_look, outcome) -> None:
     """Put the result of an egg where it belongs: at the look it names, or at the end."""
-    state = {"dead_in_shell": "dead", "alive": None}.get(last.fate, last.fate)
+    state = _AT_END.get(last.fate, last.fate)
     days = [look.day for look, _ in looks]
     if state in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
         at_look[days.index(last.look.day)][i] = state
@@ -267,7 +281,8 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
             "hen": eggs.get("hen"),
             "cock": eggs.get("cock"),
             "tray": eggs.get("tray"),
-            "weight_g": weights.get(min(weights)) if weights else np.nan,
+            **{name: eggs.get(name) for name in _MEASURES.values()},
+            "weight_g": weights.get(0, np.nan),
             "outcome": outcome,
             "notes": eggs.get("notes"),
             "sheet_row": eggs["sheet_row"],
@@ -295,8 +310,9 @@ def _names(looks) -> list[str]:
 
 
 def _weights(table: pd.DataFrame, weights: dict) -> pd.DataFrame:
-    """Weighings by day since setting, of single eggs."""
-    if len(weights) < 1:
+    """Weighings of single eggs by day since setting; the weight at setting stays with the egg itself."""
+    weights = {day: grams for day, grams in weights.items() if day}
+    if not weights:
         return pd.DataFrame()
     parts = [
         pd.DataFrame(

@@ -39,6 +39,8 @@ def fate_of(cell, language: str | None) -> Fate | None:
     text = plain(text_of(cell) or "")
     if text.replace(" ", "_") in OWN:
         return Fate(text.replace(" ", "_"))
+    if text == "c":
+        return Fate("clear")
     if not text or text in cell_words("unknown"):
         return None
     if text in ("x", "+", "v", "✓", "√", "1", "*"):

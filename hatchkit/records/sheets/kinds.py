@@ -37,7 +37,7 @@ def kind_of(block, columns, options) -> str:
         return "lines"
     if fates and len(block.rows) >= 4 and len(counted) <= 1 and not _has_events(columns, first):
         return "eggs"
-    if "weight" in first and not counted and "eggs_set" not in first:
+    if _are_weights(first, possible, counted):
         return "weights"
     if _is_log(block, columns, first, possible, counted):
         return "looks"
@@ -46,6 +46,13 @@ def kind_of(block, columns, options) -> str:
     if len(counted) >= 2:
         return "batches"
     return ""
+
+
+def _are_weights(first, possible, counted) -> bool:
+    """Weights with a date or an egg to each, and neither losses nor a date of setting."""
+    if "weight" not in first or counted or "set_at" in first:
+        return False
+    return "eggs_set" not in first or any("date" in fields or "eggs_weighed" in fields for fields in possible)
 
 
 def _own_table(headings: set) -> str:

@@ -15,6 +15,8 @@ from hatchkit.records.sheets.fields import Look
 #: Natural log of odds for a reading, per row: the eggs add up where they could have failed to; they add up because a
 #: loss was worked out; some are missing though the end was counted; some are missing; more eggs than were set.
 ROW_ADDS_UP, ROW_DERIVED, ROW_SHORT_OF_END, ROW_SHORT, ROW_OVER = 2.0, 0.4, -0.8, -0.2, -3.0
+#: A keeper miscounts by an egg or two: that speaks less against a reading.
+ROW_OVER_BY_FEW, FEW = -1.0, 2
 #: Rows beyond this many say nothing new.
 MOST_ROWS = 8
 
@@ -28,6 +30,7 @@ class LookColumns:
 
     look: Look
     fields: dict = field(default_factory=dict)
+    named: bool = True
 
     def sort_key(self, length: float) -> float:
         """About which day the look is, for the order of looks."""
@@ -82,7 +85,7 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
             current.fields[name] = column.place
             continue
         if name in ("clear", "dead", "left", "removed", "rotten", "cracked", "weight") and meaning.look:
-            current = _look(looks, meaning.look, length)
+            current = _look_of_neighbour(looks, current, name, meaning.look) or _look(looks, meaning.look, length)
             if name in current.fields:
                 if name not in ("rotten", "cracked", "removed"):
                     return None
@@ -96,9 +99,9 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
                 free = (
                     [look for look in looks if name not in look.fields and look is not current] if mine is None else []
                 )
-                mine = (
-                    free[0] if free and name == "clear" else _look(looks, Look(order=_next_order(looks, name)), length)
-                )
+                new = not (free and name == "clear")
+                mine = _look(looks, Look(order=_next_order(looks, name)), length) if new else free[0]
+                mine.named = mine.named and not new or bool(mine.fields)
             if name in mine.fields:
                 return None
             mine.fields[name] = column.place
@@ -107,6 +110,16 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
         fields.setdefault(name, []).append(column.place)
     looks.sort(key=lambda look: look.sort_key(length))
     return Layout(_merged(looks, length), fields)
+
+
+def _look_of_neighbour(looks, current, name: str, wanted: Look) -> LookColumns | None:
+    """Clears without a day beside the dead of a named day are of one look: "Clears, Day 7 dead"."""
+    if current is None or current.named or name != "dead" or set(current.fields) != {"clear"} or wanted.day is None:
+        return None
+    if any(look.look.day == wanted.day for look in looks):
+        return None
+    current.look, current.named = Look(wanted.day, current.look.order, wanted.transfer), True
+    return current
 
 
 def _closed(look: LookColumns, name: str, fields: dict) -> bool:
@@ -339,7 +352,7 @@ def evidence(result: Account, layout: Layout) -> float:
     over = result.broken | (result.rest < 0)
     score = np.where(
         over,
-        ROW_OVER,
+        np.where(~result.broken & (result.rest >= -FEW), ROW_OVER_BY_FEW, ROW_OVER),
         np.where(
             result.rest == 0,
             np.where(result.tested, ROW_ADDS_UP, ROW_DERIVED),

@@ -89,7 +89,17 @@ def look_of(found: list[Token]) -> Look:
     return Look(day, order, "transfer" in roles)
 
 
+def _without_negated(found: list[Token]) -> list[Token]:
+    """ "Dead not pipped" is no count of pipped eggs; "pipped not hatched" is one."""
+    kept = list(found)
+    for place, token in enumerate(found[:-1]):
+        if "not" in token.roles and "pipped" in found[place + 1].roles:
+            kept = [t for t in found if t not in (token, found[place + 1])]
+    return kept
+
+
 def _read(found: list[Token]) -> list[Meaning]:
+    found = _without_negated(found)
     roles = all_roles(found)
     unknown = sum(not token.roles and token.number is None for token in found)
     if not roles:
@@ -111,8 +121,12 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
         return [Meaning("due", weight=PLAIN), Meaning("ignore", weight=USUAL)]
     if has("sold") or has("sex") and not roles & {"hen", "cock"}:
         return [Meaning("ignore", weight=USUAL)]
-    if has("weight"):
-        return [Meaning("weight", look, PLAIN)]
+    if has("stage"):
+        return [Meaning("stage_day", weight=PLAIN)]
+    if has("weight") or has("scale"):
+        return _weighed(roles, look)
+    if has("takeoff"):
+        return [Meaning("hatch_at", weight=PLAIN), Meaning("hatched", weight=POSSIBLE)]
     if roles & {"temperature", "humidity"} and not roles & {"dead", "clear", "hatched", "shell"}:
         return [Meaning("ignore", weight=USUAL)]
     if has("laid") and not has("storage"):
@@ -139,6 +153,16 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
     return _losses(roles, look, within)
 
 
+def _weighed(roles, look: Look) -> list[Meaning]:
+    """A weight, when it was taken, or how many eggs lay on the scale."""
+    if roles & {"date", "time"} and "egg" not in roles:
+        return [Meaning("date", weight=PLAIN)]
+    if "scale" in roles or "number" in roles:
+        return [Meaning("eggs_weighed", weight=PLAIN)]
+    found = [Meaning("weight", look, PLAIN)]
+    return [*found, Meaning("eggs_weighed", weight=POSSIBLE)] if "egg" in roles else found
+
+
 def _opened(roles) -> list[Meaning]:
     for role, field in (
         ("clear", "broken_infertile"),
@@ -148,6 +172,8 @@ def _opened(roles) -> list[Meaning]:
     ):
         if role in roles:
             return [Meaning(field, weight=PLAIN)]
+    if "unhatched" in roles:
+        return [Meaning("unhatched", weight=USUAL), Meaning("ignore", weight=POSSIBLE)]
     return [Meaning("ignore", weight=POSSIBLE)]
 
 
@@ -162,7 +188,10 @@ def _losses(roles, look: Look, within: bool) -> list[Meaning]:
     if roles & {"rotten", "cracked", "removed"} and not roles & {"dead", "hatched"}:
         several = len(roles & {"rotten", "cracked", "removed"}) > 1
         field = "removed" if several or has("removed") else "rotten" if has("rotten") else "cracked"
-        return [Meaning(field, look, PLAIN if not has("removed") or several else USUAL, within)]
+        found = [Meaning(field, look, PLAIN if not has("removed") or several else USUAL, within)]
+        part = {"rotten": "contaminated", "cracked": "cracked_of"}.get(field)
+        # Beside opened eggs, rotten and cracked ones are mostly counted among these.
+        return found + ([Meaning(part, weight=USUAL, within=True)] if part and not look else [])
     if has("dead"):
         return _dead(roles, look, within)
     if has("fertile"):
@@ -199,12 +228,19 @@ def _dead(roles, look: Look, within: bool) -> list[Meaning]:
     return [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
 
 
+def _ends_of_hatch(roles) -> list[Meaning]:
+    """When the first or the last chick came."""
+    if "first" in roles:
+        return [Meaning("first_hatch_at", weight=PLAIN)]
+    return [Meaning("last_hatch_at", weight=PLAIN)] if "late" in roles else []
+
+
 def _hatched(roles) -> list[Meaning]:
+    return _ends_of_hatch(roles) + _chicks(roles)
+
+
+def _chicks(roles) -> list[Meaning]:
     has = roles.__contains__
-    if has("first") and has("chicks") or has("first") and has("date"):
-        return [Meaning("first_hatch_at", weight=USUAL), Meaning("hatched", weight=WEAK)]
-    if has("late") and has("chicks") and has("date"):
-        return [Meaning("last_hatch_at", weight=USUAL)]
     if roles & {"date", "time", "day"} and not has("number"):
         return [Meaning("hatch_at", weight=PLAIN), Meaning("hatched", weight=POSSIBLE)]
     if has("alive") or has("left"):
@@ -240,6 +276,8 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
     for role, field, weight in (
         ("incubator", "incubator", PLAIN),
         ("tray", "tray", PLAIN),
+        ("row", "tray_row", USUAL),
+        ("column", "tray_col", USUAL),
         ("notes", "notes", PLAIN),
         ("signs", "signs", PLAIN),
         ("breed", "breed", PLAIN),
@@ -302,7 +340,12 @@ def _ambiguous(roles: frozenset) -> list[Meaning]:
             return [Meaning("batch", weight=PLAIN), Meaning("hatched", weight=WEAK)]
         if has("egg"):
             return [Meaning("hatched", weight=POSSIBLE), Meaning("eggs_set", weight=WEAK)]
-        return [Meaning("hatched", weight=USUAL), Meaning("hatch_at", weight=USUAL), Meaning("batch", weight=USUAL)]
+        return [
+            *_ends_of_hatch(roles),
+            Meaning("hatched", weight=USUAL),
+            Meaning("hatch_at", weight=USUAL),
+            Meaning("batch", weight=USUAL),
+        ]
     if has("egg"):
         if has("in"):
             return [Meaning("eggs_set", weight=PLAIN)]

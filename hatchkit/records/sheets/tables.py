@@ -12,6 +12,7 @@ from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.fields import COUNTS
 from hatchkit.records.sheets.ledger import account
+from hatchkit.records.sheets.own_columns import OWN_COLUMNS
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, filled_down
 from hatchkit.records.sheets.remarks import count_remarks
 
@@ -132,8 +133,9 @@ def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.Da
     result = pd.DataFrame(frame, index=range(n))
     result["notes"] = ["; ".join(parts) or None for parts in notes]
     for heading, cells in extra.items():
-        if heading and heading not in result:
-            result[heading] = cells
+        name = f"{heading} (as written)" if heading in OWN_COLUMNS or heading in result else heading
+        if heading and name not in result:
+            result[name] = cells
     return result
 
 

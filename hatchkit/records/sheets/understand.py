@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from hatchkit.records.sheets import eggcolumns
+from hatchkit.records.sheets import eggcolumns, weighings
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty
@@ -15,6 +15,7 @@ from hatchkit.records.sheets.kinds import kind_of
 from hatchkit.records.sheets.lexicon import language_of
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.shape import find_blocks
+from hatchkit.records.words import plain
 
 
 @dataclass
@@ -63,7 +64,9 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     for block in find_blocks(grid, language):
         block = expanded(block, language)
         columns = profile(block, language)
-        options = [candidates(column, language, fixed.get(column.heading)) for column in columns]
+        told = {plain(heading): reading for heading, reading in fixed.items()}
+        mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
+        options = [candidates(column, language, mine.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
         item.year = year_in(
@@ -77,12 +80,14 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
         if kind == "lines" and block.shape != "lines":
             _to_lines(block)
         if kind == "batches":
-            item.reading = best_reading(columns, language, fixed)
+            item.reading = best_reading(columns, language, mine)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options, fixed)
-        elif kind in ("looks", "weights"):
-            item.chosen = _of_log(columns, options, kind)
+            item.chosen = eggcolumns.choose(columns, options, mine)
+        elif kind == "looks":
+            item.chosen = _of_log(columns, options)
+        elif kind == "weights":
+            item.chosen = weighings.choose(columns, options)
         found.append(item)
     return found
 
@@ -106,18 +111,17 @@ def year_in(texts) -> int | None:
     return None
 
 
-def _of_log(columns, options, kind: str) -> list:
+def _of_log(columns, options) -> list:
     """One reading per column of a log: each column's best, each field once, counts without looks of their own."""
     chosen, taken = [], set()
-    prefer = {"date": 3.0, "what": 1.0, "batch": 1.0} if kind == "looks" else {"weight": 3.0, "date": 1.0}
+    prefer = {"date": 3.0, "what": 1.0, "batch": 1.0}
     for column, found in zip(columns, options, strict=True):
         ranked = sorted(found, key=lambda m: -(m.weight + prefer.get(m.field, 0.0)))
-        best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore", "weight")), None)
-        if best is not None and kind == "looks" and best.field == "set_at":
+        best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore")), None)
+        if best is not None and best.field == "set_at":
             best = Meaning("date", best.look, best.weight)
         if (
             best is not None
-            and kind == "looks"
             and best.field == "eggs_set"
             and best.weight <= 1.5
             and column.share_count > 0.7
@@ -127,7 +131,6 @@ def _of_log(columns, options, kind: str) -> list:
             best = Meaning("number", weight=PLAIN)
         if (
             best is not None
-            and kind == "looks"
             and best.field == "ignore"
             and column.share_count > 0.7
             and not column.running
@@ -135,7 +138,7 @@ def _of_log(columns, options, kind: str) -> list:
             and any(m.field in ("eggs_set", "batch") for m in found)
         ):
             best = Meaning("number", weight=PLAIN)
-        if best is not None and best.field not in ("notes", "ignore", "weight"):
+        if best is not None and best.field not in ("notes", "ignore"):
             taken.add(best.field)
         chosen.append(best)
     return chosen

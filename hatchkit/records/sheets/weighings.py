@@ -6,7 +6,51 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.parts import Context
+
+
+def choose(columns, options) -> list:
+    """One reading per column of a table of weights.
+
+    "Egg" and "Eggs" are one word: the column whose cells differ names the egg, the other counts the eggs on the scale.
+    """
+    prefer = {"weight": 3.0, "date": 1.0}
+    chosen, taken = [], set()
+    for found in options:
+        ranked = sorted(found, key=lambda m: -(m.weight + prefer.get(m.field, 0.0)))
+        best = next((m for m in ranked if m.field not in taken or m.field in _SEVERAL), None)
+        if best is not None and best.field not in _SEVERAL:
+            taken.add(best.field)
+        chosen.append(best)
+    eggs = [i for i, found in enumerate(options) if _of_eggs(chosen[i], found)]
+    named = max(eggs, key=lambda i: columns[i].distinct, default=None)
+    if len(eggs) == 1 and chosen[named].field != "egg" and _whole_trays(columns, chosen):
+        named = None
+    for place in eggs:
+        chosen[place] = Meaning("egg" if place == named else "eggs_weighed", weight=PLAIN)
+    return chosen
+
+
+_SEVERAL = ("notes", "ignore", "weight")
+
+
+def _of_eggs(meaning, found) -> bool:
+    fields = {m.field for m in found if m.weight > 0}
+    return bool(fields & {"egg", "eggs_set", "eggs_weighed"}) and "weight" not in fields and (
+        meaning is None or meaning.field in ("egg", "eggs_set", "eggs_weighed", "left")
+    )
+
+
+def _whole_trays(columns, chosen) -> bool:
+    """Whether more than one egg lay on the scale: no egg of the kit's birds weighs above 250 g (memory, no source)."""
+    grams = [
+        value * _factor(column.heading)
+        for column, meaning in zip(columns, chosen, strict=True)
+        if meaning is not None and meaning.field == "weight"
+        for value in typed.measures(column.cells, range(len(column.cells)), typed.GRAMS, typed.Odd("", ""))
+    ]
+    return bool(grams) and np.nanmedian(grams) > 250
 
 
 def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
@@ -35,7 +79,7 @@ def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
             base["at"] = typed.times(cells, block.rows, context.day_first, context.year, mark)[0]
         elif meaning.field == "look_day":
             base["day"] = typed.measures(cells, block.rows, typed.DAYS, mark)
-        elif meaning.field == "eggs_set" or meaning.field == "left":
+        elif meaning.field in ("eggs_weighed", "eggs_set", "left"):
             base["eggs_weighed"] = typed.measures(cells, block.rows, {"": 1.0}, mark)
         elif meaning.field == "weight":
             days[place] = (
