@@ -73,9 +73,11 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
             channel.columns = {key: n for key, n in channel.columns.items() if key in ("temp", "rh")}
     if head.shifted:
         plan.said.append(told.shifted_heading())
+    if twins := [c.name or f"column {c.n + 1}" for c in free if c.role == "twin"]:
+        plan.said.append(told.twins(twins))
     read = {n for channel in plan.channels for n in channel.columns.values()}
     plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text",
-                                                                           "record")
+                                                                           "record", "twin")
                    and any(c.cells)]
     return plan
 

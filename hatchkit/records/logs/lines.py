@@ -17,6 +17,8 @@ from hatchkit.records.logs.cells import is_number
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.told import local_minute
 
+_UNTIMED = "lines with a value but no time that can be read"
+
 
 @dataclass
 class Account:
@@ -123,19 +125,19 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
     lines = {int(row): "" for row in blank}
     account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
     headers = [] if not head.header_lines or account.shift else [line_text(data, n) for n in head.header_lines]
-    kinds: dict = {"repeated header lines": [], "lines of text without a time": [],
-                   "lines with a value but no time that can be read": []}
+    kinds: dict = {}
     numbers = [n for channel in plan.channels for n in channel.columns.values()]
     for row in bad:
         if int(row) in lines:
             continue
         text = line_text(data, head.first + int(row)) if len(bad) < 2000 else ""
-        kinds[_kind_of_line(text, headers, raw, row, numbers)].append(int(row))
-    for kind, rows in kinds.items():
-        lost = kind.startswith("lines with a value")
-        account.count(kind, "lost" if lost else "note", len(rows), "left out",
-                      told.mend_date(stamps.reasons.get(rows[0], "")) if lost and rows else "", first=_line(head, rows),
-                      example=line_text(data, head.first + rows[0]) if rows else "")
+        kind = _kind_of_line(text, headers, raw, row, numbers)
+        why = stamps.reasons.get(int(row), "") if kind == _UNTIMED else None
+        kinds.setdefault((kind, why), []).append(int(row))
+    for (kind, why), rows in kinds.items():
+        account.count(kind, "note" if why is None else "lost", len(rows), "left out",
+                      "" if why is None else told.mend_date(why), first=_line(head, rows),
+                      example=line_text(data, head.first + rows[0]))
     return good
 
 
@@ -147,7 +149,7 @@ def _kind_of_line(text, headers, raw, row, numbers) -> str:
                      for v in values)
     first = text.split(" ")[0].split(";")[0].split(",")[0].split("\t")[0]
     if has_number and role_of(first) not in ("summary", "mean", "minimum", "maximum", "spread"):
-        return "lines with a value but no time that can be read"
+        return _UNTIMED
     return "lines of text without a time"
 
 

@@ -26,6 +26,7 @@ from hatchkit.records.logs.parse import count_lines, parse_whole
 from hatchkit.records.logs.plan import ORDER_CHOICES
 from hatchkit.records.logs.texts import texts_of
 from hatchkit.records.logs.when import blocks
+from hatchkit.records.times import OPEN, stamp_of
 
 __all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
 _MOST_SECTIONS = 200
@@ -246,8 +247,11 @@ def _say_order(account, when, plan, head, raw) -> None:
     if not plan.stamp or not when.order.how:
         return
     column = order_heading(head, plan)
-    example = head.sample[0][plan.stamp[0]]
     account.facts["order"] = when.order
+    dates = (row[plan.stamp[0]] for row in head.sample if plan.stamp[0] < len(row))
+    example = next((date for date in dates if (stamp := stamp_of(date)) and stamp.layout in OPEN), None)
+    if example is None:
+        return
     if when.order.sure < 0.9:
         choices = dict.fromkeys([when.order.order, *ORDER_CHOICES])
         account.ask(column, when.order.order, choices, len(raw), "log_date_order")

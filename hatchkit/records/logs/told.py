@@ -55,6 +55,11 @@ def sections(count: int, line: int) -> tuple:
             line)
 
 
+def twins(names: list) -> tuple:
+    """The same temperature once more in another unit."""
+    return ("note", f"{', '.join(names)}: the same temperature once more in another unit", "read once", "")
+
+
 def unused(names: list) -> tuple:
     """Columns that are not read."""
     shown = ", ".join(names[:12]) + (f" and {len(names) - 12} more" if len(names) > 12 else "")

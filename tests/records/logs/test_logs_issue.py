@@ -209,6 +209,32 @@ def test_values_without_their_decimal_mark_are_asked(tmp_path):
     assert readings["temp_c"].between(36, 39).all() and [q["code"] for q in account.questions] == ["log_scale"]
 
 
+def test_quoted_stamps_between_blanks_as_r_writes_them(tmp_path):
+    text = '"when" "temp" "hum"\n' + lines('"{n}" "{t:%Y-%m-%d %H:%M}" {c:.1f} {h:.0f}')
+    readings, _ = read_readings(put(tmp_path / "a.txt", text))
+    assert len(readings) == 60 and readings["temp_c"].between(36, 39).all() and (readings["rh_pct"] > 40).all()
+
+
+def test_each_bad_line_is_one_problem_with_its_own_reason_and_none_is_asked(tmp_path):
+    text = lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp").splitlines()
+    for place, stamp in ((50, "9999-01-01 10:00"), (30, "31.02.2026 10:00"), (20, "12/13/2026 10:00")):
+        text.insert(place, f"{stamp},37.5")
+    readings, account = read_accounted(put(tmp_path / "a.csv", "\n".join(text)), Wishes())
+    lost = [row for row in account.rows if row["severity"] == "lost"]
+    assert len(readings) == 60 and not account.questions and [row["row"] for row in lost] == [21, 32, 53]
+    for row, why in zip(lost, ("the other way round", "no such day", "its year"), strict=True):
+        assert why in row["mend"]
+
+
+@pytest.mark.parametrize("head", ["time,Temp F,Temp C", "time,T1,T2", "time,Temp (°F),Temp (°C)"])
+def test_one_temperature_in_two_units_is_one_probe(tmp_path, head):
+    values = [37.6 + n % 5 / 10 for n in range(40)]
+    text = "".join(f"{START + n * dt.timedelta(minutes=5)},{c * 1.8 + 32:.2f},{c:.1f}\n" for n, c in enumerate(values))
+    readings, problems = read_readings(put(tmp_path / "a.csv", f"{head}\n{text}"))
+    assert len(readings) == 40 and readings["temp_c"].between(37.5, 38.1).all()
+    assert problems["found"].str.contains("once more in another unit").any()
+
+
 @pytest.mark.parametrize("unit, celsius", [("temp_C", 60.0), ("temp_F", (60 - 32) / 1.8)])
 def test_an_answer_on_the_unit_holds_and_is_not_asked_again(tmp_path, unit, celsius):
     put(tmp_path / "sensors" / "a.csv", "".join(["time,temp\n", *(f"2026-04-13 {n:02}:00,60.0\n" for n in range(24))]))
