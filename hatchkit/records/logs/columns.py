@@ -71,6 +71,9 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     for channel in plan.channels:
         if "rh" in channel.columns:
             channel.columns = {key: n for key, n in channel.columns.items() if key in ("temp", "rh")}
+    extra = [name for name in (head.header or [])[max(map(len, head.sample)):] if name]
+    if any(role_of(name) in MEASURES for name in extra):
+        plan.said.append(told.more_headings(extra))
     if head.shifted:
         plan.said.append(told.shifted_heading())
     if twins := [c.name or f"column {c.n + 1}" for c in free if c.role == "twin"]:

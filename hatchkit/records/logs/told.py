@@ -14,6 +14,12 @@ def shifted_heading() -> tuple:
             "the first column is taken for line numbers without a heading", "write a heading above the first column")
 
 
+def more_headings(names: list) -> tuple:
+    """Headings of temperature or humidity beyond the last column."""
+    return ("doubtful", f"there are more headings than columns; none stands below {', '.join(names[:6])}",
+            "the others are taken for the columns below them", "put a heading that holds a comma into quotes")
+
+
 def by_behaviour(has_heading: bool) -> tuple:
     """Columns told apart by behaviour."""
     found = ("no header names a temperature or humidity" if has_heading else "the file has no header")

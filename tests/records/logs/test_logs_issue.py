@@ -215,6 +215,23 @@ def test_quoted_stamps_between_blanks_as_r_writes_them(tmp_path):
     assert len(readings) == 60 and readings["temp_c"].between(36, 39).all() and (readings["rh_pct"] > 40).all()
 
 
+def test_more_headings_than_columns_is_a_doubt(tmp_path):
+    text = lines("{t:%Y-%m-%d %H:%M},{h:.0f},1.5,{c:.1f}", head="time,humidity,Sensor depth, feet,temperature")
+    readings, problems = read_readings(put(tmp_path / "a.csv", text))
+    assert readings["temp_c"].isna().all() and (readings["rh_pct"] > 40).all()
+    said = problems[problems["found"].str.contains("more headings than columns")]
+    assert said["severity"].tolist() == ["doubtful"] and said["found"].str.contains("temperature").all()
+
+
+@pytest.mark.parametrize("heading", ["Ingestelde temperatuur", "gewenste temperatuur", "önskad temperatur",
+                                     "indstillet temperatur", "beállított hőmérséklet", "nastavená teplota",
+                                     "temperatura docelowa", "temperatura de consigna", "température cible",
+                                     "temperatura desejada", "temperatura obiettivo", "Solltemperatur"])
+def test_a_set_point_is_no_probe_in_any_language(tmp_path, heading):
+    text = lines("{t:%Y-%m-%d %H:%M};37.5;{c:.2f}", head=f"time;{heading};temp")
+    assert read_readings(put(tmp_path / "a.csv", text))[0]["probe"].unique().tolist() == ["temp"]
+
+
 def test_each_bad_line_is_one_problem_with_its_own_reason_and_none_is_asked(tmp_path):
     text = lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp").splitlines()
     for place, stamp in ((50, "9999-01-01 10:00"), (30, "31.02.2026 10:00"), (20, "12/13/2026 10:00")):
