@@ -182,8 +182,7 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
         account.say("note", f"the file says its clock is {words}", "taken as its zone")
         return stamps.local - np.timedelta64(int(offset * 1e6), "us")
     if wishes.timezone is None:
-        account.say("note", "the file and season.toml name no time zone",
-                    "times are taken as the clock showed them",
+        account.say("note", "the file and season.toml name no time zone", "times are taken as the clock showed them",
                     "write timezone = \"Europe/Rome\" (or yours) in season.toml")
     utc, notes = zones.to_utc(stamps.local, wishes.timezone)
     for severity, found, done, mend in notes:
@@ -247,8 +246,7 @@ def _say_odd_cells(account, odd, column, lines, name) -> None:
     if len(rows):
         account.say("note" if len(rows) < len(odd) / 10 else "doubtful",
                     f"text in {many(len(rows), 'cell')} of {name}, the first in line {lines[rows[0]]}: "
-                    f"\"{str(column.iloc[rows[0]])[:40]}\"",
-                    "taken as no value", row=int(lines[rows[0]]), column=name)
+                    f"\"{str(column.iloc[rows[0]])[:40]}\"", "taken as no value", row=int(lines[rows[0]]), column=name)
 
 
 def _temperature(raw, plan, channel, numbers, wishes, account):
@@ -272,8 +270,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         celsius = celsius.copy()
         celsius[codes] = np.nan
         shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
-        account.say("doubtful",
-                    f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
+        account.say("doubtful", f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
                     "marked missing code; temp_c is left empty")
     return celsius, logged, unit
 

@@ -65,8 +65,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     plan.text = [c.n for c in free if c.role == "text"]
     measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
     if not any(c.role in ("temp", "rh", "value") for c in measures):
-        raise HatchkitError("it has dates and times but no column of temperature or humidity"
-                            + _headings_seen(head))
+        raise HatchkitError("it has dates and times but no column of temperature or humidity" + _headings_seen(head))
     plan.channels, plan.unit_above = channels_of(measures), unit_above(head.preamble)
     for channel in plan.channels:
         if "rh" in channel.columns:
@@ -80,8 +79,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         plan.said.append(told.twins(twins))
     read = {n for channel in plan.channels for n in channel.columns.values()}
     plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text",
-                                                                           "record", "twin")
-                   and any(c.cells)]
+                                                                           "record", "twin") and any(c.cells)]
     return plan
 
 

@@ -79,8 +79,7 @@ class Account:
             words += f", the first in line {self._at(first)}"
         if example:
             words += f": \"{example[:60]}\""
-        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file,
-                                 row=self._at(first)))
+        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=self._at(first)))
 
 
 
@@ -145,8 +144,7 @@ def _kind_of_line(text, headers, raw, row, numbers) -> str:
     if text and text in headers:
         return "repeated header lines"
     values = [raw[n].iloc[row] for n in numbers]
-    has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v)
-                     for v in values)
+    has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v) for v in values)
     first = text.split(" ")[0].split(";")[0].split(",")[0].split("\t")[0]
     if has_number and role_of(first) not in ("summary", "mean", "minimum", "maximum", "spread"):
         return _UNTIMED

@@ -34,8 +34,7 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
         day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
         if day is None:
             raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the "
-                                "name of "
-                                "the file name one day; write the day into the name of the file")
+                                "name of the file name one day; write the day into the name of the file")
         return _stamps.read_clocks(texts, day)
     if plan.serial:
         found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)

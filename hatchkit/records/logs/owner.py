@@ -16,17 +16,13 @@ from hatchkit.records.logs.names import plain, role_of
 
 _ELSEWHERE = {"room", "store", "storage", "cellar", "fridge", "brooder", "outside", "outdoor", "keller", "raum",
               "lager"}
-#: How sure each way of knowing makes; below 0.9 the person is asked.
-SURE = {"answer": 1.0, "season.toml": 1.0, "file name": 0.95, "probe name": 0.95, "only one": 0.85, "likeness": 0.6,
-        "dates": 0.6, "": 0.0}
 NONE = "none_of_these"
 #: Heading of the question on the machine of a whole file; that on one probe of it has the probe's name.
 WHOLE = "?log_machine"
 _MOST_ASKED = 6
 _COPY = re.compile(r"\s*(?:\(\d{1,3}\)|\[\d{1,3}\])$|[\s_-]+(?:copy|kopie|kopia|kopi|copie|copia|cópia|másolat|kopija)"
                    r"(?:[\s_-]*\(?\d{1,3}\)?)?$|^(?:copy of|kopie von|copie de|copia di|copia de|kopia|kopi av|"
-                   r"kopi af)\s+",
-                   re.IGNORECASE)
+                   r"kopi af)\s+", re.IGNORECASE)
 _EXPORT = re.compile(r"[\s_-]*(?:export(?:ed)?|download|daten|data)?[\s_-]*(?:(?:19|"
                      r"20)\d\d[-_.]?[01]\d(?:[-_.]?[0-3]\d)?)"
                      r"(?:[T\s_-]?[0-2]\d[-_:]?[0-5]\d(?:[-_:]?[0-5]\d)?)?$|[\s_-]+(?:export(?:ed)?|download)$",
@@ -49,11 +45,13 @@ class Owners:
     def __init__(self, settings, batches, answers=None):
         said = settings.get("incubators", {})
         self.said = {str(name): entry for name, entry in said.items() if isinstance(entry, dict)}
-        named = [str(name).strip() for column in ("incubator", "hatcher")
-                 if batches is not None and column in batches
+        named = [str(name).strip() for column in ("incubator", "hatcher") if batches is not None and column in batches
                  for name in batches[column].dropna().unique() if str(name).strip()]
         self.names = list(dict.fromkeys([*self.said, *named]))
         self.batches, self.answers = batches, answers or {}
+        #: (file, incubator) -> how it is known: "answer", "season.toml", "file name" and "probe name" are sure; "only
+        #: one", "likeness" and "dates" are asked; "" where no machine of the season was found.
+        self.known_by: dict = {}
 
     def of_file(self, file: str) -> tuple[str | None, str]:
         """Incubator of a file as a whole and how it is known ("answer", "season.toml", "file name", "")."""
@@ -127,6 +125,7 @@ class Owners:
             lost = [probe for probe, (name, _) in owner.items() if name is None]
             if any(owner[probe][1] != "answer" for probe in lost):
                 orphans.append((len(named), file, lost))
+            self.known_by |= {(file, name or Path(file).stem): how for name, how in owner.values()}
             belongs = {probe: name or Path(file).stem for probe, (name, _) in owner.items()}
             named.append(part.assign(incubator=part["probe"].map(belongs).astype("str")))
         found, asked = self._settle_orphans(named, orphans)
@@ -140,6 +139,7 @@ class Owners:
             part, (name, how) = named[place], self._guess(file, named[place], served, len(orphans))
             asked += self._questions(file, part, probes, name)
             if name is not None:
+                self.known_by[file, name] = how
                 mine = part["probe"].isin(probes)
                 named[place] = part.assign(incubator=part["incubator"].mask(mine, name))
                 rows.append(problem("note" if how == "only one" else "doubtful", file=file,

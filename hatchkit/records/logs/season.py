@@ -108,7 +108,7 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     rows.extend(found)
     readings = _with_offset(readings, settings)
     questions = _open(asked, answers or {})
-    return Logs(readings, _problems.table(rows), questions, files_table(parts, facts, questions))
+    return Logs(readings, _problems.table(rows), questions, files_table(parts, facts, questions, owners.known_by))
 
 
 def _open(asked: list, answers: dict) -> pd.DataFrame:

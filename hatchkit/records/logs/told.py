@@ -57,8 +57,7 @@ def part_refused(part: str, why) -> tuple:
 def sections(count: int, line: int) -> tuple:
     """Several exports in one file."""
     return ("note", f"{count} exports with headings of their own stand in one file",
-            "each is read by its own headings", "",
-            line)
+            "each is read by its own headings", "", line)
 
 
 def twins(names: list) -> tuple:

@@ -74,8 +74,7 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
             raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it "
-                                "began and how "
-                                "long a step is")
+                                "began and how long a step is")
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
     if both is not None:

@@ -57,17 +57,6 @@ class Evidence:
     days: dict = field(default_factory=dict)
     years: tuple = ()
 
-    @property
-    def cells_swapped(self) -> bool:
-        """Dates of a spreadsheet all with days up to 12 beside texts all with days above it.
-
-        So looks a column in which the spreadsheet took the day for the month wherever it could.
-        """
-        cells = self.scan.dates[self.scan.layouts == "ymd"]
-        texts = self.scan.dates[self.scan.layouts == "abY"]
-        return bool(len(cells) >= 2 and len(texts) and (cells[:, 2] <= 12).all()
-                    and (texts[:, :2].max(axis=1) > 12).all() and self.orders)
-
 
 @dataclass(frozen=True)
 class Order:

@@ -20,8 +20,7 @@ def zone_of(timezone) -> ZoneInfo | None:
     try:
         return ZoneInfo(str(timezone))
     except Exception as error:  # zoneinfo raises several kinds for a wrong name
-        raise HatchkitError(f"There is no time zone {timezone!r}; write it like "
-                            "timezone = \"Europe/Rome\".") from error
+        raise HatchkitError(f"There is no time zone {timezone!r}; write it like timezone = \"Europe/Rome\".") from error
 
 
 def offset_at(zone: ZoneInfo, utc: np.datetime64) -> int:

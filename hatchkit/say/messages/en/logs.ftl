@@ -4,7 +4,16 @@ logs_head = The loggers' files
 log_read = { COUNT($files) ->
         [one] { $files }
        *[other] { COUNT($files) } files ({ LIST($files, most: 1) })
-    }: { $machine }, { MINUTE($start) } to { MINUTE($end) }, { $readings ->
+    }: { $machine }{ $known ->
+        [none] { "" }
+        [answer] {" "}(as you answered)
+        [season_toml] {" "}(by season.toml)
+        [file_name] {" "}(by the file's name)
+        [probe_name] {" "}(by the probe's name)
+        [only_one] {" "}(the only machine)
+        [likeness] {" "}(whose name is like it)
+       *[dates] {" "}(by the dates of its eggs)
+    }, { MINUTE($start) } to { MINUTE($end) }, { $readings ->
         [one] one reading
        *[other] every { $step } min, { $readings } readings
     }{ $gaps ->
