@@ -194,7 +194,8 @@ def logs_read(season, *, alike: bool = True) -> list[dict]:
     groups: dict = {}
     for number, row in enumerate(_rows(season, "logs")):
         units = str([{name: channel[name] for name in ("quantity", "unit", "how")} for channel in row["channels"]])
-        key = (row["incubator"], row["known_by"], units, number if row["asked"] else None, _step(row)) if alike else number
+        alone = number if row["asked"] else None
+        key = (row["incubator"], row["known_by"], units, alone, _step(row)) if alike else number
         groups.setdefault(("",) if alike and not row["readings"] else key, []).append(row)
     return sorted((_together(rows, season.timezone) for rows in groups.values()), key=lambda log: not log["readings"])
 

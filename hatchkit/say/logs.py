@@ -14,10 +14,11 @@ def log_words(log: dict, language: str = "en") -> str:
     Parameters
     ----------
     log : dict
-        As `records.check.logs_read` gives: files, incubator, known_by, start, end (on the person's clock), step_minutes,
-        readings, doubtful, gaps, longest_gap_h, channels, asked.
+        As `records.check.logs_read` gives: files, incubator, known_by, start, end (on the person's clock),
+        step_minutes, readings, doubtful, gaps, longest_gap_h, channels, asked.
     """
-    facts = dict(files=log["files"], machine=log["incubator"], known=log["known_by"].replace(".", "_").replace(" ", "_"))
+    known = log["known_by"].replace(".", "_").replace(" ", "_")
+    facts = dict(files=log["files"], machine=log["incubator"], known=known)
     if not log["readings"]:
         return text("log_not_read", facts, language)
     probes = _probes(log["channels"], language)

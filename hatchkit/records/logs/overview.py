@@ -27,7 +27,8 @@ def files_table(parts, facts: dict, questions: pd.DataFrame, known_by: dict) -> 
     Returns
     -------
     DataFrame
-        file; incubator ("" where the file could not be read); known_by; probes, readings, doubtful (counts); start, end (UTC);
+        file; incubator ("" where the file could not be read); known_by; probes, readings, doubtful (counts); start,
+        end (UTC);
         step_minutes (the usual); gaps and the longest in hours; channels (list of dict: probe, quantity "temp", "rh",
         "wet_bulb" or "dew_point", unit "C", "F", "K" or "", how its kind and unit are known); asked (codes of its open
         questions).
@@ -48,7 +49,8 @@ def files_table(parts, facts: dict, questions: pd.DataFrame, known_by: dict) -> 
     seen = {str(row["file"]) for row in rows}
     for file in facts:
         if not any(name == file or name.startswith(f"{file}/") for name in seen):
-            rows.append(dict.fromkeys(COLUMNS) | dict(file=file, incubator="", known_by="", probes=0, start=pd.NaT, end=pd.NaT,
+            rows.append(dict.fromkeys(COLUMNS) | dict(file=file, incubator="", known_by="", probes=0, start=pd.NaT,
+                                                      end=pd.NaT,
                                                       readings=0, doubtful=0, gaps=0, channels=[], asked=[]))
     return pd.DataFrame(rows, columns=COLUMNS)
 

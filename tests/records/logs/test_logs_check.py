@@ -49,8 +49,8 @@ def test_each_file_has_machine_times_step_channels_gaps(folder):
     season = hk.load_season(folder)
     assert season.logs["file"].tolist() == ["sensors/red.csv", "sensors/letter.txt"] and season.logs["gaps"][0] == 1
     told = logs_part(season)
-    assert told == ("The loggers' files sensors/red.csv: Red (by the file's name), 3 April 2026 20:00 to 9 April 2026 00:45, "
-                    "every 15 min, 460 readings, one gap of 10.2 h; temp: °C and humidity by the heading. "
+    assert told == ("The loggers' files sensors/red.csv: Red (by the file's name), 3 April 2026 20:00 to 9 April 2026 "
+                    "00:45, every 15 min, 460 readings, one gap of 10.2 h; temp: °C and humidity by the heading. "
                     "Not read: sensors/letter.txt.")
     assert "temp: °C and humidity by the heading" in check_page(season)
 

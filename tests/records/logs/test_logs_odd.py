@@ -38,7 +38,7 @@ def exact(readings, *, humid=True):
 PLAIN = lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h}", "time,temperature (°C),humidity (%)")
 PAGE = ("<html><body><h1>Box</h1><table>\n<tr><th>Time</th><th>Temp °C</th><th>RH %</th></tr>\n"
         + lines("<tr><td>{t:%Y-%m-%d %H:%M}</td><td>{c:.1f}</td><td>{h}</td></tr>") + "</table></body></html>")
-XML = ("<?xml version='1.0'?>\n<log>\n" + lines("<r><when>{t:%Y-%m-%dT%H:%M:%S}</when><temperature>{c:.1f}</temperature>"
+XML = ("<?xml version='1.0'?>\n<log>\n" + lines("<r><when>{t:%Y-%m-%dT%H:%M:%S}</when><temp>{c:.1f}</temp>"
                                                 "<humidity>{h}</humidity></r>") + "</log>")
 XML_MARKS = ("<log>" + lines('<r time="{t:%Y-%m-%d %H:%M}" temp="{c:.1f}" rh="{h}"/>') + "</log>")
 SQL = ("CREATE TABLE log (id INTEGER, at TEXT, temperature REAL, humidity REAL);\n"
@@ -83,7 +83,8 @@ def test_archives_of_logs_and_what_else_lies_in_them(tmp_path):
     exact(read(tmp_path, gzip.compress(PLAIN.encode()), "log.csv.gz")[0])
 
 
-@pytest.mark.parametrize("data, why", [(gzip.compress(PLAIN.encode())[:60], "damaged"), (b"PK\x03\x04broken", "damaged"),
+@pytest.mark.parametrize("data, why", [(gzip.compress(PLAIN.encode())[:60], "damaged"),
+                                       (b"PK\x03\x04broken", "damaged"),
                                        (b"PK\x05\x06" + bytes(18), "no text|no file|damaged"), (b"", "empty"),
                                        (b"%PDF-1.4", "PDF"), (bytes(range(32)) * 40, "no text")])
 def test_broken_containers_are_refused_with_the_reason(tmp_path, data, why):
