@@ -58,6 +58,8 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     owners = row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
+    if not probes:
+        raise HatchkitError("no line of it holds a number in its columns of temperature or humidity")
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
     frames, used = [], np.zeros(len(raw), dtype=bool)
@@ -93,7 +95,7 @@ def _keep_missing(parts, filled, event) -> None:
     missing reading of the first probe.
     """
     together = sum(part["has"].astype(np.int8) for part in parts) > 1
-    if len(parts) == 1 or together.mean() < 0.5:
+    if len(parts) == 1 or together.sum() < 0.5 * max(len(together), 1):
         parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
         return
     for part in parts:

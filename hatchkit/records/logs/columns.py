@@ -62,6 +62,9 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
     if not any(c.role in ("temp", "wet_bulb", "value") for c in free):
         by_behaviour_of(plan, head, columns, free)
+    if head.header and any(c.role == "temp" for c in free):
+        plan.asked += [(f"column {c.n + 1}", "not_used", list(CHOICES)) for c in free
+                       if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6]
     plan.text = [c.n for c in free if c.role == "text"]
     measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
     if not any(c.role in ("temp", "rh", "value") for c in measures):

@@ -48,8 +48,8 @@ def as_utf8(data: bytes) -> tuple[bytes, str, list]:
     except UnicodeDecodeError:
         good = len(re.findall(rb"[\xc2-\xf4][\x80-\xbf]+", data[:_LOOK]))
         bad = data[:_LOOK].decode("utf-8", "replace").count("\ufffd")
-        if good > 3 * bad or data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8",
-                                                                                     "replace") and bad <= 1 <= good:
+        cut = data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8", "replace") and bad <= 1 <= good
+        if good >= max(2, bad) or cut:
             # A few broken characters in a text that is UTF-8 otherwise.
             return data.decode("utf-8", "replace").encode(), "utf-8", []
     page, doubts = _code_page(data)

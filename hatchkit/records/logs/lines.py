@@ -84,8 +84,10 @@ class Account:
 
 
 def line_text(data: bytes, line: int) -> str:
-    """Text of one line, counted from 0."""
+    """Text of one line, counted from 0; "" where stray marks made the parser see more lines than there are."""
     ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    if line > len(ends):
+        return ""
     start = 0 if line == 0 else int(ends[line - 1]) + 1
     stop = int(ends[line]) if line < len(ends) else len(data)
     return data[start:stop].decode("utf-8", "replace").strip()

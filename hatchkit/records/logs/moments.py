@@ -42,7 +42,8 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     clocks = None
     if len(plan.stamp) > 1:
         clocks = as_text(raw[plan.stamp[1]])
-        texts = _days_below(texts, clocks)
+        days = np.array([_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts], dtype=object)
+        texts = _days_below(days, clocks)
         if len(plan.stamp) > 2:
             half = as_text(raw[plan.stamp[2]])
             clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a

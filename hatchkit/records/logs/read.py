@@ -188,7 +188,9 @@ def _sections(data, head, raw, when) -> list:
             continue
         cells = [cell for cell in split_line(data[start:stop].decode("utf-8", "replace"), head.separator) if cell]
         roles = {role_of(cell) for cell in cells}
-        if len(cells) > 1 and roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} and cells != own:
+        # A heading of the measures alone is one too: the word for the time may be broken or unknown.
+        named = roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} or {"temp", "rh"} <= roles
+        if len(cells) > 1 and named and cells != own:
             cuts.append(number)
     return cuts[:_MOST_SECTIONS]
 

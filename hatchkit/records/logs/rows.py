@@ -45,6 +45,8 @@ def cell_text(cell) -> str:
     """A cell of a workbook or of a JSON document as text."""
     if cell is None:
         return ""
+    if isinstance(cell, dt.datetime) and cell.year < 1905:
+        return f"{cell:%H:%M:%S}"  # a time of day, with the day from which a spreadsheet counts
     if isinstance(cell, dt.datetime):
         return f"{cell:%Y-%m-%d %H:%M:%S}" + (f".{cell.microsecond:06d}" if cell.microsecond else "")
     if isinstance(cell, dt.timedelta):

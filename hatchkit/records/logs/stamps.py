@@ -18,6 +18,7 @@ from hatchkit.records.times.scan import NAT
 _DAY = np.timedelta64(1, "D")
 #: A plain number, which no stamp is: too short for a day, a day with a clock time, or Unix seconds.
 _SHORT_NUMBER = re.compile(r"[+-]?\d{1,7}(?:[.,]\d{0,9})?|[+-]?\d{1,6}[.,]\d+")
+_MIDNIGHT = re.compile(r"(?<=\d)[ T]+(?:0?0:00(?::00(?:\.0+)?)?|12:00(?::00)?\s*a\.?m\.?)$", re.IGNORECASE)
 _ISO = re.compile(r"\d{4}-\d\d-\d\d[ T]\d\d:\d\d(:\d\d(\.\d{1,6})?)?")
 
 
@@ -54,7 +55,14 @@ def kind_of(text: str) -> str:
     if stamp is None or stamp.layout == "my":
         return ""
     has_clock = stamp.seconds is not None or stamp.wrong
+    if has_clock and (1899 in stamp.numbers or 1900 in stamp.numbers):
+        return "time"  # a spreadsheet's time of day, shown with the day from which it counts
     return ("both" if has_clock else "date") if stamp.layout else "time"
+
+
+def midnight_off(text: str) -> str:
+    """A day without the midnight that a spreadsheet shows with it; any other text as it is."""
+    return _MIDNIGHT.sub("", text)
 
 
 def is_plain_iso(text: str) -> bool:
@@ -131,7 +139,8 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     name : str
         Heading of the hours.
     """
-    numbers = {part: pd.to_numeric(raw[n], errors="coerce").to_numpy(dtype=float) for part, n in places.items()}
+    numbers = {part: pd.to_numeric(raw[n], errors="coerce").replace([np.inf, -np.inf], np.nan).to_numpy(dtype=float)
+               for part, n in places.items()}
     hour = numbers.get("hour")
     if hour is not None and "minute" not in numbers:
         most = np.nanmax(hour, initial=0)

@@ -5,7 +5,9 @@ from __future__ import annotations
 import io
 import os
 import re
+import struct
 import zipfile
+import zlib
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -16,7 +18,9 @@ from hatchkit.records.marks import limit
 
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
-
+#: What zipfile raises where bytes of an archive are wrong, or a password is missing.
+_DAMAGED = (zipfile.BadZipFile, RuntimeError, NotImplementedError, OSError, EOFError, ValueError, KeyError, zlib.error,
+            struct.error)
 
 
 @dataclass
@@ -89,7 +93,7 @@ def _of_archive(path: Path, data: bytes) -> list[Text]:
                 names = [info for info in archive.infolist() if not info.is_dir()]
                 if not any(info.filename in ("content.xml", "xl/workbook.xml") for info in names):
                     return _of_members(archive, names)
-        except (zipfile.BadZipFile, RuntimeError, NotImplementedError, OSError) as error:
+        except _DAMAGED as error:
             raise HatchkitError("it is a damaged archive, a damaged workbook, or locked with a password") from error
     return _of_workbook(path)
 
@@ -102,7 +106,11 @@ def _of_members(archive: zipfile.ZipFile, members: list) -> list[Text]:
         raise HatchkitError(f"unpacked it is larger than {most / 1e6:.0f} MB; split it by month")
     out = []
     for info in members:
-        inner = archive.read(info)[: int(most)]
+        try:
+            inner = archive.read(info)[: int(most)]
+        except _DAMAGED:
+            out.append(Text(b"", info.filename, [told.member_left_out(info.filename, "it is damaged")]))
+            continue
         if inner[:4] in (b"PK\x03\x04", b"\xd0\xcf\x11\xe0", b"%PDF", b"\x89PNG", b"\xff\xd8\xff\xe0"):
             out.append(Text(b"", info.filename, [told.member_left_out(info.filename)]))
             continue

@@ -92,14 +92,32 @@ def test_broken_containers_are_refused_with_the_reason(tmp_path, data, why):
         read(tmp_path, data, "log.zip")
 
 
-def test_a_workbook_as_a_log_takes_times_in_a_column_of_their_own(tmp_path):
+@pytest.mark.parametrize("clock", [lambda t: dt.timedelta(hours=t.hour, minutes=t.minute), lambda t: t.time(),
+                                   lambda t: dt.datetime(1899, 12, 30, t.hour, t.minute)])
+@pytest.mark.parametrize("day", [lambda t: t.date(), lambda t: dt.datetime(t.year, t.month, t.day)])
+def test_a_workbook_as_a_log_takes_times_in_a_column_of_their_own(tmp_path, day, clock):
     book = openpyxl.Workbook()
     book.active.append(["Day", "Clock", "Temp (°C)", "RH"])
     for t, c, h in TRUTH:
-        book.active.append([t.date(), dt.timedelta(hours=t.hour, minutes=t.minute), c, h])
+        book.active.append([day(t), clock(t), c, h])
     out = io.BytesIO()
     book.save(out)
     exact(read(tmp_path, out.getvalue(), "log.xlsx")[0])
+
+
+@pytest.mark.parametrize("day, clock", [
+    ("{t:%Y-%m-%d} 00:00:00", "{t:%H:%M:%S}"), ("{t:%Y-%m-%d}T00:00:00", "{t:%H:%M}"),
+    ("{t:%d/%m/%Y} 00:00", "{t:%H.%M}"), ("{t:%d/%m/%Y} 12:00:00 AM", "{t:%I:%M:%S %p}"),
+    ("{t:%Y-%m-%d} 00:00:00", "1899-12-30 {t:%H:%M:%S}"), ("{t:%d.%m.%Y}", "30.12.1899 {t:%H:%M}"),
+    ("{t:%Y-%m-%d}", "1900-01-01 {t:%H:%M:%S}")])
+def test_a_day_shown_with_midnight_and_a_time_shown_with_the_first_day_are_one_stamp(tmp_path, day, clock):
+    exact(read(tmp_path, lines(f"{day};{clock};{{c:.1f}};{{h}}", "Day;Time;Temp °C;RH %"))[0])
+
+
+def test_readings_at_midnight_alone_keep_their_one_column(tmp_path):
+    text = "".join(f"2026-04-{n + 1:02} 00:00:00;12:30;37.{n % 9}\n" for n in range(20))
+    readings, _ = read(tmp_path, "Time;lights off;Temp °C\n" + text)
+    assert (readings["time"].dt.hour == 0).all() and len(readings) == 20
 
 
 def test_a_quote_without_a_partner_does_not_swallow_lines(tmp_path):
