@@ -15,9 +15,12 @@ from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
+from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.frames import empty_frame, tidy
 from hatchkit.records.sheets.machines import machines_of
+from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
 from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
+from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 MOST_FILES = 500
@@ -97,16 +100,16 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     found += notes
     found += _unread_files(unread, log_problems, readings)
     found += _sheets_without_table(grids, sheets, readings, log_problems)
-    if readings.empty and batches.empty and not any(item.kind for item in sheets.understood):
+    if readings.empty and batches.empty and not any(item.kind not in ("", "lines") for item in sheets.understood):
         raise HatchkitError(_nothing(folder, names, found))
     eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
     weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else empty_frame("weights")
     looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else empty_frame("looks")
-    found += checks.check_batches(batches, species_table, zone)
-    found += checks.check_eggs(eggs)
+    doubts = checks.check_batches(batches, species_table, zone) + checks.check_eggs(eggs)
     found += checks.check_logs(batches, readings)
     if batches.empty:
         found.append(_no_batch(sheets, readings))
+    headings = _headings(sheets)
     return dict(
         title=title,
         timezone=zone,
@@ -122,8 +125,10 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         logs=logs.files,
         reading=reading_table(sheets),
         ledger=ledger_table(sheets),
-        problems=_problems.combine(_problems.table(found), log_problems),
-        headings=_headings(sheets),
+        problems=_problems.combine(
+            _problems.table(found), with_headings(_problems.table(doubts), headings), log_problems
+        ),
+        headings=headings,
     )
 
 
@@ -136,8 +141,6 @@ class _Fixed(dict):
 
 
 def _fixed(settings: dict, answers: dict) -> dict:
-    from hatchkit.records.sheets.own_columns import own_key
-
     fixed: dict = {None: {}}
     for (file, sheet, heading), taken in answers.items():
         if heading:
@@ -168,11 +171,13 @@ def _told_order(settings: dict, answers: dict) -> bool | None:
 
 def _headings(sheets: Sheets) -> dict:
     """(file, sheet) -> {column of the kit: the person's heading}."""
-    found: dict = {}
+    own, found = {own_key(name): name for name in OWN_COLUMNS}, {}
     for item in sheets.understood:
         for column, meaning in zip(item.columns, item.chosen, strict=False):
-            if meaning is not None and meaning.field not in ("ignore", "notes") and column.heading != meaning.field:
-                found.setdefault((item.block.file, item.block.sheet), {}).setdefault(meaning.field, column.heading)
+            if meaning is not None and meaning.field not in ("ignore", "notes"):
+                name = own.get(key_of(meaning), meaning.field)
+                if column.heading != name:
+                    found.setdefault((item.block.file, item.block.sheet), {}).setdefault(name, column.heading)
     return found
 
 
@@ -338,7 +343,8 @@ def _nothing(folder: Path, names: list[str], found: list) -> str:
     lost = [row for row in found if row["severity"] == "lost"]
     if lost:
         row = lost[0]
-        return f"{row['file']}: {row['found']}. {row['mend']}"
+        sheet = f", sheet {row['sheet']}" if row["sheet"] else ""
+        return f"{row['file']}{sheet}: {row['found']}. {row['mend']}"
     if not names:
         return (
             f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "

@@ -24,6 +24,9 @@ def choose(columns, options) -> list:
             taken.add(best.field)
         chosen.append(best)
     eggs = [i for i, found in enumerate(options) if _of_eggs(chosen[i], found)]
+    plain = {chosen[i].field: i for i in eggs if chosen[i] is not None and chosen[i].weight > PLAIN}
+    if len(plain) == 2:
+        return chosen
     named = max(eggs, key=lambda i: columns[i].distinct, default=None)
     if len(eggs) == 1 and chosen[named].field != "egg" and _whole_trays(columns, chosen):
         named = None

@@ -1,5 +1,7 @@
-"""Broken files are read or refused with a reason, never a traceback. More: ``python tests/records/logs/test_logs_broken.py
-2000``."""
+"""Broken files are read or refused with a reason, never a traceback.
+
+More of them: ``python tests/records/logs/test_logs_broken.py 2000``.
+"""
 
 import datetime as dt
 import random
@@ -15,8 +17,8 @@ from test_logs_layouts import readings
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs.read import Wishes, read_accounted
 
-PIECES = [b'"', b"\n", b"\r", b"\t", b",,", b";", b"\x00", b"9999-99-99", b"NaN", b"1e400", b"-", b"\xff\xfe", b"{", b"[",
-          b"<tr>", b"31.02.2026", b"99999999999"]
+PIECES = [b'"', b"\n", b"\r", b"\t", b",,", b";", b"\x00", b"9999-99-99", b"NaN", b"1e400", b"-", b"\xff\xfe", b"{",
+          b"[", b"<tr>", b"31.02.2026", b"99999999999"]
 CELLS = [b"", b"x", b"1e999", b"-999", b"inf", b"12/13/2026 10:00", b"Temperature", b"0"]
 
 
