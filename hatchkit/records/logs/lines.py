@@ -46,10 +46,10 @@ class Account:
         severity, found, done, mend, *line = said
         self.say(severity, found, done, mend, row=line[0] if line else row, column=column)
 
-    def ask(self, heading, taken, choices, rows_changed, code) -> None:
+    def ask(self, heading, taken, choices, rows_changed, code, **facts) -> None:
         """Add a question: what `heading` was taken for and what else it could be."""
         self.questions.append(dict(code=code, file=self.file, sheet="", heading=heading, taken=taken,
-                                   choices=list(choices), rows_changed=int(rows_changed), facts={}))
+                                   choices=list(choices), rows_changed=int(rows_changed), facts=facts))
 
     def add(self, other: Account) -> None:
         """Take over what another account of the same file holds."""

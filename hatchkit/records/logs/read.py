@@ -30,6 +30,8 @@ from hatchkit.records.times import OPEN, stamp_of
 
 __all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
 _MOST_SECTIONS = 200
+#: Heading of the question on the code page of a file.
+ENCODING = "?log_encoding"
 
 
 @dataclass(frozen=True)
@@ -108,7 +110,7 @@ def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
     name = name or path.name
     account, parts, refused = Account(name, zone=wishes.shown_in), [], []
     try:
-        texts = texts_of(path)
+        texts = texts_of(path, lambda part: wishes.answers.get((f"{name}/{part}" if part else name, ENCODING)))
     except HatchkitError as error:
         raise HatchkitError(told.refused(name, error)) from error
     for text in texts:
@@ -117,6 +119,9 @@ def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
         mine = replace(wishes, answers={at[1]: choice for at, choice in wishes.answers.items() if at[0] == label})
         for said in text.said:
             own.tell(said)
+        if text.pages:
+            own.ask(ENCODING, next(iter(text.pages)), text.pages, text.data.count(b"\n"), "log_encoding",
+                    names=[f"“{read}” ({page})" for page, read in text.pages.items()])
         try:
             if text.data or not text.said:
                 parts.extend(_read_text(text.data, own, mine))

@@ -92,6 +92,21 @@ def test_what_is_open_in_a_log_is_asked_with_the_sheets_and_an_answer_holds(fold
     assert set(season.readings["incubator"]) == {"Blue"} and season.readings["rh_pct"].between(45, 60).all()
 
 
+def test_where_two_code_pages_make_sense_the_person_is_asked_and_the_answer_holds(folder):
+    text = "time;T¹;rh\n" + "".join(f"2026-04-{n + 10} 10:00;37.{n};50\n" for n in range(9))
+    (folder / "sensors" / "red.csv").write_bytes(text.encode("cp1252"))
+    season = hk.load_season(folder)
+    assert season.readings["temp_c"].notna().all()
+    question = next(row for row in questions_of(season) if row["code"] == "log_encoding")
+    assert question["taken"] == "cp1252" and len(question["choices"]) == 2
+    told = " ".join(line.strip() for line in check_text(season).splitlines())
+    assert "read: “time;T¹;rh” (cp1252) or “time;Tš;rh” (iso8859_2)? Taken for now: cp1252." in told
+    keep_answers(folder, {("sensors/red.csv", "", question["heading"]): "iso8859_2"})
+    season = hk.load_season(folder)
+    assert season.questions[season.questions["code"] == "log_encoding"].empty
+    assert season.readings["temp_c"].isna().all() and (season.readings["rh_pct"] == 50).all()
+
+
 def test_each_question_on_a_log_is_said_in_whole_words(folder):
     strange(folder)
     put(folder, "cold.csv", "{t:%Y-%m-%d %H:%M},60.{h:.0f},52", "time,temp,rh")

@@ -59,6 +59,7 @@ log_asked = { $code ->
         [log_column] what its columns are
         [log_unit] its unit
         [log_scale] its decimal mark
+        [log_encoding] its letters
        *[log_date_order] its dates
     }
 logs_more = { $more ->
