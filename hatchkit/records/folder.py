@@ -19,7 +19,7 @@ from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.frames import empty_frame, tidy
 from hatchkit.records.sheets.machines import machines_of
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
-from hatchkit.records.sheets.shown import ledger_table, question_table, reading_table
+from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
 from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
@@ -55,7 +55,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     -------
     dict
         title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings, questions, reading,
-        ledger; and headings ((file, sheet) -> {column: the person's heading}), for whoever tells of further problems.
+        ledger, logs; and headings ((file, sheet) -> {column: the person's heading}), for further problems.
 
     Raises
     ------
@@ -94,12 +94,12 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     loose += [
         name for name in _without_table(grids, sheets) if name not in loose and Path(name).suffix.lower() in TEXTS
     ]
-    readings, log_problems = _logs(folder, settings, batches, zone, names, loose)
+    logs = _logs(folder, settings, batches, zone, names, loose, answers)
+    readings, log_problems = logs.readings, logs.problems
     batches, notes = _one_machine(batches, readings)
     found += notes
-    found += _unread_files(unread, log_problems, readings) + _sheets_without_table(
-        grids, sheets, readings, log_problems
-    )
+    found += _unread_files(unread, log_problems, readings)
+    found += _sheets_without_table(grids, sheets, readings, log_problems)
     if readings.empty and batches.empty and not any(item.kind not in ("", "lines") for item in sheets.understood):
         raise HatchkitError(_nothing(folder, names, found))
     eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
@@ -120,7 +120,9 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         readings=readings,
         species_table=species_table,
         settings=settings,
-        questions=question_table(sheets, answers),
+        questions=pd.DataFrame([*question_table(sheets, answers).to_dict("records"),
+                                *logs.questions.to_dict("records")], columns=QUESTIONS),
+        logs=logs.files,
         reading=reading_table(sheets),
         ledger=ledger_table(sheets),
         problems=_problems.combine(
@@ -145,7 +147,6 @@ def _fixed(settings: dict, answers: dict) -> dict:
             fixed.setdefault((file, sheet), {})[heading] = taken
     for heading, column in (settings.get("headers") or {}).items():
         if isinstance(column, str):
-            fixed[None][heading] = own_key(column)
             for place in fixed.values():
                 place.pop(heading, None)
             fixed[None][heading] = own_key(column)
@@ -312,8 +313,7 @@ def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
     machines = list(readings["incubator"].dropna().unique()) if len(readings) else []
     if len(machines) != 1 or batches.empty or batches["incubator"].notna().any():
         return batches, []
-    batches = batches.assign(incubator=machines[0])
-    batches["incubator"] = batches["incubator"].astype("str")
+    batches = batches.assign(incubator=pd.Series(str(machines[0]), batches.index, dtype="str"))
     return batches, [
         problem(
             "note",
@@ -324,13 +324,13 @@ def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
     ]
 
 
-def _logs(folder: Path, settings: dict, batches, zone: str, names, loose):
+def _logs(folder: Path, settings: dict, batches, zone: str, names, loose, answers):
     """All logs; `loose` names the texts at the top of the folder that hold no table of batches."""
-    if not loose and not any((folder / name).is_dir() for name in names):
-        return empty_frame("readings"), _problems.table([])
-    from hatchkit.records.logs.season import read_logs
+    from hatchkit.records.logs.season import Logs, read_all
 
-    return read_logs(folder, settings, batches, zone, loose=loose)
+    if loose or any((folder / name).is_dir() for name in names):
+        return read_all(folder, settings, batches, zone, loose=loose, answers=answers)
+    return Logs(empty_frame("readings"), _problems.table([]))
 
 
 def _unread_files(unread, log_problems, readings) -> list[dict]:
