@@ -75,7 +75,7 @@ def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -
         if found == "not known":
             unknown.append(known[part]["needs"])
         elif factor >= WORTH or factor <= 1 / WORTH:
-            told = item_words(known[part]) if part in known else f"you noted: {signs[part]} (\u201c{found}\u201d)"
+            told = item_words(known[part]) if found == "known" else f"you noted: {signs[part]} (\u201c{found}\u201d)"
             (fits if factor > 1 else against).append(told)
     missing = "; ".join(f"no {need}" for need in dict.fromkeys(unknown))
     return dict(fits="; ".join(fits), against="; ".join(against), unknown=missing)
@@ -323,7 +323,8 @@ def arithmetic_words(causes, cause) -> str:
                 "with a second cause": "its part of the weight of two causes together"}.get(part["part"])
         if what is None:
             what = (f"{known[part['part']]}: not known" if part["found"] == "not known" else
-                    item_words(items[part["part"]]) if part["part"] in items else f"you noted: {known[part['part']]}")
+                    item_words(items[part["part"]]) if part["found"] == "known" else
+                    f"you noted: {names()[part['part']]}")
         lines.append(f"  {_times(part['factor'])}  {what}")
     variants = causes.arithmetic(cause)["variant"].nunique()
     tail = (

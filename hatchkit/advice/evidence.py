@@ -15,6 +15,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import evidence_climate, evidence_records, signs
+from hatchkit.advice.habits import believed_fates
 from hatchkit.advice.tally import STAGES, Tally, published_shares, tally
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.gauges import Gauge, usual_of
@@ -24,9 +25,9 @@ from hatchkit.usual.stages import Usual, usual
 ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 
 #: The factors of the tables are round figures of what one would dare to say; in the family of worlds they were too
-#: timid (of first causes told at 42 % four in five were right), so each counts to this power. A measured dose is told
-#: strongly enough as it stands.
-TRUST = 1.35
+#: timid (of first causes told at 43 % four in five were right, of those at 58 % nearly all), so each counts to this
+#: power; twice as far the family would go, other worlds may not. A measured dose is told strongly enough as it stands.
+TRUST = 1.7
 MEASURED = ("heat", "cold")
 
 COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
@@ -96,7 +97,8 @@ def _gather(season) -> Gathered:
     flock = evidence_records.flock_items(season.batches, eggs.counts, eggs.clears_counted)
     table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
     table["clock_machine"] = _of_machine(table["clock"], rows)
-    fates = {str(name): part.to_dict("records") for name, part in season.fates.groupby("batch", sort=False)}
+    fates = {str(name): part.to_dict("records")
+             for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(season, eggs, usual_of_batch, table, doses, _good(eggs, usual_of_batch), rows, fates,
                     {batch: known.kinds for batch, known in counted(season).items()})
 

@@ -4,7 +4,8 @@
    against that of ordinary luck.
 2. Evidence: a factor for each fact of log, records and remarks (`evidence.told`); what is not known counts 1.
 3. Both and the prior odds are multiplied. A pair of causes has both evidences, both prior odds and the pattern of
-   both harms together; its weight is shared between the two as their eggs are. Weights over all candidates add up to 1.
+   both harms together; each of the two has half its weight, for neither is less true for costing fewer eggs. Weights
+   over all candidates add up to 1.
 
 Source: Bayes factors as in Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773. Priors and the trust in patterns are stated
 by hatchkit; they were set in a family of made worlds (tests/benchmarks/world_family.py), not in one.
@@ -38,6 +39,11 @@ PATTERN_WHOLE, PATTERN_BEYOND = 6.0, 0.6
 #: So many causes, those with most weight, are each tried together with every other one: what the first leaves open is
 #: often explained by one that alone has little weight.
 PAIRED = 3
+
+#: Prior odds of a second cause are this part of what they are for a first one: about one poor batch in three has two.
+#: A first cause is looked for because the batch was poor; nothing of that speaks for a second.
+SECOND = 0.15
+
 NEVER_TOGETHER = ({"too_dry", "too_humid"}, {"warm_throughout", "cool_throughout"})
 
 
@@ -167,22 +173,22 @@ def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
         weight = np.exp(logs[part] - log_sum(logs[part]))
         share = [np.pad(x[part] / (base + one[part] + two[part] + 1e-12), ((0, 0), (0, 1))) for x in (one, two)]
         eggs = [float(np.einsum("s,sgc,sc->", weight, cells[part], x)) for x in share]
-        odds = sum(evidence.get(name, 0.0) + np.log(prior[name] / prior["bad_luck"]) for name in (a, b))
+        odds = np.log(SECOND) + sum(evidence.get(name, 0.0) + np.log(prior[name] / prior["bad_luck"])
+                                    for name in (a, b))
         out.append((a, b, log + odds + np.log(prior["bad_luck"]), *eggs))
     return out
 
 
 def _shared(parts, logs_of, paired, lost, kernels) -> Weighed:
-    """Weights that add up to 1, each pair's shared between its causes as their eggs are."""
+    """Weights that add up to 1, each pair's halved between its causes."""
     names = list(logs_of)
     logs = np.array([*logs_of.values(), *(pair[2] for pair in paired)])
     weight = np.exp(logs - log_sum(logs))
     alone = dict(zip(names, weight[:len(names)], strict=True))
     shares, rows = dict(alone), []
     for (a, b, _, eggs_a, eggs_b), share in zip(paired, weight[len(names):], strict=True):
-        part = eggs_a / max(eggs_a + eggs_b, 1e-9)
-        shares[a] += share * part
-        shares[b] += share * (1 - part)
+        shares[a] += share / 2
+        shares[b] += share / 2
         if eggs_a < eggs_b:
             a, b, eggs_a, eggs_b = b, a, eggs_b, eggs_a
         rows.append(dict(first=a, second=b, share=float(share), eggs_first=eggs_a, eggs_second=eggs_b))
