@@ -15,8 +15,10 @@ from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
+from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.frames import empty_frame, tidy
 from hatchkit.records.sheets.machines import machines_of
+from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
 from hatchkit.records.sheets.shown import ledger_table, question_table, reading_table
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
@@ -134,8 +136,6 @@ class _Fixed(dict):
 
 
 def _fixed(settings: dict, answers: dict) -> dict:
-    from hatchkit.records.sheets.own_columns import own_key
-
     fixed: dict = {None: {}}
     for (file, sheet, heading), taken in answers.items():
         if heading:
@@ -167,11 +167,13 @@ def _told_order(settings: dict, answers: dict) -> bool | None:
 
 def _headings(sheets: Sheets) -> dict:
     """(file, sheet) -> {column of the kit: the person's heading}."""
-    found: dict = {}
+    own, found = {own_key(name): name for name in OWN_COLUMNS}, {}
     for item in sheets.understood:
         for column, meaning in zip(item.columns, item.chosen, strict=False):
-            if meaning is not None and meaning.field not in ("ignore", "notes") and column.heading != meaning.field:
-                found.setdefault((item.block.file, item.block.sheet), {}).setdefault(meaning.field, column.heading)
+            if meaning is not None and meaning.field not in ("ignore", "notes"):
+                name = own.get(key_of(meaning), meaning.field)
+                if column.heading != name:
+                    found.setdefault((item.block.file, item.block.sheet), {}).setdefault(name, column.heading)
     return found
 
 

@@ -163,14 +163,14 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
         fresh = set(new)
         known = [place for place in range(len(frame)) if place not in fresh]
         if known:
-            _complete(batches, frame, known, target, item.kind)
+            _complete(batches, frame, known, target)
             if item.kind == "eggs":
                 _opened_eggs(batches, frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
             if len(table) and "place" in table:
                 source = {"batches": 0, "looks": 1, "lines": 1, "eggs": 2}[item.kind]
                 table = table.assign(place=where[table["place"].to_numpy(int)].astype(int), source=source)
-                if table is not part.looks and "file" not in table:
+                if "file" not in table:
                     table["file"], table["sheet"] = item.block.file, item.block.sheet
                 store.append(table)
     table = pd.concat(batches, ignore_index=True) if batches else pd.DataFrame()
@@ -180,24 +180,26 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
     return _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened)
 
 
-#: What a list of eggs would count a second time where the batch's own row says what the opened eggs were.
-_COUNTED_ONCE = ("dead_in_shell", "broken_infertile")
+#: Losses that a further table would count a second time where the batch's own row explains all its eggs.
+_LOSSES = ("dead_in_shell", "broken_infertile", "removed", "pipped_dead", "culled")
 
 
-def _was_opened(row) -> bool:
-    return any(not _none(row.get(name)) for name in ("broken_early", "broken_mid", "broken_late"))
+def _explained(row) -> bool:
+    opened = any(not _none(row.get(name)) for name in ("broken_early", "broken_mid", "broken_late"))
+    return not _none(row.get("hatched")) and (opened or row.get("rest") == 0)
 
 
-def _complete(batches: list, frame, known, target, item_kind: str) -> None:
+def _complete(batches: list, frame, known, target) -> None:
     """Fill what a batch lacks from a further table that tells of the same batch."""
     whole = pd.concat(batches, ignore_index=True)
     for place in known:
+        done = _explained(whole.iloc[target[place]])
         for column, value in frame.iloc[place].items():
             if column in ("file", "sheet", "row", "rest", "broken", "titles", "kind", "section", "name") or _none(
                 value
             ):
                 continue
-            if item_kind == "eggs" and column in _COUNTED_ONCE and _was_opened(whole.iloc[target[place]]):
+            if column in _LOSSES and done:
                 continue
             if column not in whole:
                 whole[column] = None
@@ -225,6 +227,15 @@ def _none(value) -> bool:
     return value is None or value is pd.NaT or isinstance(value, float) and np.isnan(value) or value == ""
 
 
+#: How a species was found -> the question that leaves.
+_ASKED_OF_SPECIES = (
+    ("hens", "species"),
+    ("days_open", "species"),
+    ("unknown_word", "species"),
+    ("mixed", "mixed_birds"),
+)
+
+
 def _with_species(table: pd.DataFrame, settings, species_table, found):
     """Species of each batch; what is not known is asked, and several birds in one batch are kept out by name."""
     read = _each_once(
@@ -233,8 +244,9 @@ def _with_species(table: pd.DataFrame, settings, species_table, found):
     table["species"] = [species for species, _ in read]
     table["species_how"] = [how for _, how in read]
     opened = []
-    for how, code in (("hens", "species"), ("days_open", "species"), ("mixed", "mixed_birds")):
-        mine = [i for i, (_, own) in enumerate(read) if own == how]
+    usable = set(table.index) - set(naming.unusable(table.assign(species="")))
+    for how, code in _ASKED_OF_SPECIES:
+        mine = [i for i, (_, own) in enumerate(read) if own == how and i in usable]
         if mine:
             rows = {i: table.iloc[i].to_dict() for i in mine}
             first = rows[mine[0]]

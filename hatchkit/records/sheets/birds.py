@@ -87,6 +87,20 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
 
 
 @cache
+def misspelt(text: str) -> str | None:
+    """The bird whose plain name lies one letter (or two swapped) from the one word of a text; None if not just one."""
+    words = cut(text)
+    if len(words) != 1 or len(words[0]) < 5:
+        return None
+    near = {
+        max(_names()[name,], key=lambda hit: hit[1])[0]
+        for name in _plain_birds()
+        if name[0] == words[0][0] and letters_apart(name, words[0], 1) == 1
+    }
+    return near.pop() if len(near) == 1 else None
+
+
+@cache
 def _plain_birds() -> tuple[str, ...]:
     """Plain words for birds, longest first, that compounds are made with ("Laufenten", "landgans")."""
     return tuple(

@@ -30,6 +30,8 @@ class Block:
     skipped : list of (int, str, str)
         Row, why it is no data (title, section, total, repeated, units, percent, note), its text.
     heading_row : int
+    hours : tuple of int
+        Columns of hours that were written into the dates beside them.
     """
 
     shape: str
@@ -43,6 +45,7 @@ class Block:
     sections: list = field(default_factory=list)
     skipped: list = field(default_factory=list)
     heading_row: int = 0
+    hours: tuple = ()
 
 
 def starts_with_total(cell, language) -> bool:

@@ -264,7 +264,9 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
                     at=np.datetime64("NaT", "us"),
                     hour=False,
                     **{name: counts[name][place] for name in counts},
+                    left=np.nan,
                     derived=False,
+                    row=block.rows[0],
                 )
             )
     batches["removed"] = np.bincount(batch_of, weights=removed, minlength=m)

@@ -76,6 +76,7 @@ MEASURES = (
     "humidity",
     "percent",
     "year",
+    "hour",
 )
 
 #: Fields of which a table may hold only one.

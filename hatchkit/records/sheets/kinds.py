@@ -89,7 +89,7 @@ def _is_diary(block, columns, counted) -> bool:
 
 def _is_log(block, columns, first, possible, counted) -> bool:
     """One row per look: batches come back on other days, and the eggs set stand in few rows only."""
-    if block.shape in ("form", "sideways") or len(block.rows) < 3:
+    if block.shape in ("form", "sideways"):
         return False
     events = _has_events(columns, first)
     dated = any(
@@ -97,6 +97,11 @@ def _is_log(block, columns, first, possible, counted) -> bool:
         for name, fields in zip(first, possible, strict=True)
     )
     if not dated:
+        return False
+    if "batch" in first and counted and not {"eggs_set", "set_at", "hatched"} & set(first):
+        # Losses by batch and day without a number set: a log beside a table of batches.
+        return True
+    if len(block.rows) < 3:
         return False
     set_at = any(
         name == "set_at" and column.filled >= 0.6 * len(block.rows) for column, name in zip(columns, first, strict=True)

@@ -56,7 +56,7 @@ def read_log(block, chosen, context: Context) -> Part:
         elif name == "look_day":
             for entry, day in zip(entries, typed.measures(cells, block.rows, {"": 1.0, "d": 1.0}, mark), strict=True):
                 if not np.isnan(day):
-                    entry.look = Look(day=int(day))
+                    entry.look = _both(Look(day=int(day)), entry.look)
         elif meaning.field in _LEDGER:
             read = typed.counts(cells, block.rows, context.language, mark)
             for i in range(n):
@@ -94,6 +94,15 @@ _LEDGER = {
 }
 
 
+def _both(one: Look, other: Look) -> Look:
+    """What two cells of a row say of one look; the first wins."""
+    return Look(
+        one.day if one.day is not None else other.day,
+        one.order if one.order is not None else other.order,
+        one.transfer or other.transfer,
+    )
+
+
 def _words(entry: Entry, text, name: str, context: Context) -> None:
     if not text:
         return
@@ -101,7 +110,7 @@ def _words(entry: Entry, text, name: str, context: Context) -> None:
     roles = all_roles(found)
     if name == "what":
         entry.roles |= roles
-        entry.look = look_of(list(found)) or entry.look
+        entry.look = _both(look_of(list(found)), entry.look)
     entry.text = "; ".join(filter(None, (entry.text, text)))
     for mention in mentions(text, context.language):
         add_mention(entry, mention, remark=name != "what")
@@ -270,7 +279,9 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
             clear=nan if clear is None else clear,
             dead=nan if dead is None else dead,
             removed=nan if removed is None else removed,
+            left=nan if left is None else left,
             derived=derived,
+            row=entry.row,
         )
     )
     return inside

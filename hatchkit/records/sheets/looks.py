@@ -47,18 +47,16 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
         table["looked_at"] = at.fillna(by_day).fillna(usual).to_numpy()
         table["sort"] = table["transfer"].astype(bool).astype(int)
         parts.append(table)
-        blank = table[table["assumed"]]
-        if len(blank):
+        for (file, sheet), blank in table[table["assumed"]].groupby(["file", "sheet"], sort=False):
             names = list(dict.fromkeys(batches["batch"].to_numpy()[blank["place"].to_numpy(int)]))
-            first = batches.iloc[int(blank["place"].iloc[0])]
             found.append(
                 problem(
                     "note",
                     code="look_without_date",
                     facts=dict(batches=names),
-                    file=first["file"],
-                    sheet=first["sheet"],
-                    row=int(first["row"]),
+                    file=file,
+                    sheet=sheet,
+                    row=int(blank["row"].iloc[0]),
                 )
             )
     end, kept = _take_off(batches, noon, figures, found)
@@ -78,7 +76,7 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
     parts.append(hatch)
     table = pd.concat(parts, ignore_index=True).sort_values(["place", "sort", "looked_at", "order"], kind="stable")
     table["hatch"] = table["sort"] == 2
-    table = _one_per_day(table, batches, found)
+    table = _from_left(_one_per_day(table, batches, found), batches, found)
     table["day"] = (table["looked_at"].to_numpy() - noon.to_numpy()[table["place"].to_numpy(int)]) / np.timedelta64(
         1, "D"
     )
@@ -153,7 +151,11 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
             one, other = table.at[i - 1, name], table.at[i, name]
             newer = other if source[i] > source[i - 1] else one
             older = one if source[i] > source[i - 1] else other
-            if not np.isnan(float(one)) and not np.isnan(float(other)) and one != other:
+            if "rest" in batches and batches["rest"].iloc[int(table.at[i, "place"])] == 0 and not np.isnan(float(older)):
+                # The table of batches adds up with its own figure.
+                newer, older = older, newer
+            egg_rows = max(source[i], source[i - 1]) == 2  # what these say otherwise is told with the fates
+            if not egg_rows and not np.isnan(float(one)) and not np.isnan(float(other)) and one != other:
                 row = batches.iloc[int(table.at[i, "place"])]
                 found.append(
                     problem(
@@ -171,6 +173,38 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
             table.loc[i, ["looked_at", "assumed"]] = [table.at[i - 1, "looked_at"], False]
     kept = ~near.shift(-1, fill_value=False)
     return table[kept].reset_index(drop=True)
+
+
+def _from_left(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFrame:
+    """Losses from the eggs left where only the batch's own table says how many were set, and what does not fit."""
+    if "left" not in table:
+        return table
+    linked = table["source"].eq(1) & table["left"].notna() & ~table["derived"].fillna(False).astype(bool)
+    for place in dict.fromkeys(table.loc[linked, "place"]):
+        inside = float(batches["eggs_set"].iloc[int(place)])
+        for i in table.index[table["place"].eq(place) & ~table["hatch"]]:
+            inside -= np.nansum(table.loc[i, ["clear", "dead", "removed"]].to_numpy(float))
+            left = float(table.at[i, "left"])
+            if np.isnan(left):
+                continue
+            if linked[i] and inside > left and np.isnan(float(table.at[i, "dead"])):
+                first = i == table.index[table["place"].eq(place)][0] and np.isnan(float(table.at[i, "clear"]))
+                table.at[i, "clear" if first else "dead"] = inside - left
+            elif linked[i] and inside != left:
+                found.append(_left_differs(table.loc[i], batches.iloc[int(place)], inside))
+            inside = left
+    return table
+
+
+def _left_differs(look, batch, inside: float) -> dict:
+    return problem(
+        "doubtful",
+        code="left_differs",
+        facts=dict(batch=batch["batch"], left=int(look["left"]), inside=int(inside)),
+        file=look["file"],
+        sheet=look["sheet"],
+        row=int(look["row"]),
+    )
 
 
 def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> np.ndarray:

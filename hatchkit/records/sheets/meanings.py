@@ -324,6 +324,8 @@ def _ambiguous(roles: frozenset) -> list[Meaning]:
     if has("set"):
         if has("date") or has("time"):
             return [Meaning("set_at", weight=PLAIN)]
+        if has("day") and not roles & {"egg", "number"}:
+            return [Meaning("look_day", weight=USUAL), Meaning("set_at", weight=USUAL)]
         if has("batch") and not has("egg"):
             return [Meaning("batch", weight=USUAL), Meaning("set_at", weight=WEAK), Meaning("eggs_set", weight=WEAK)]
         if roles & {"egg", "number"}:

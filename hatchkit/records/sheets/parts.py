@@ -72,7 +72,7 @@ class Part:
         Contract's columns that the block has, `name`, `species_text`, `section`, `due_at`, `file, sheet, row`;
         times on the wall clock, `<time>_hour` whether an hour was written.
     looks : DataFrame
-        place (row of `batches`), day, order, transfer, at, hour, clear, dead, removed, derived.
+        place (row of `batches`), day, order, transfer, at, hour, clear, dead, removed, left, derived, row (of the sheet).
     eggs, weights : DataFrame
     odd : list of typed.Odd
     notes : list of (code, facts)
@@ -98,7 +98,20 @@ class Context:
     titles: tuple = ()
 
 
-LOOK_COLUMNS = ["place", "day", "order", "transfer", "at", "hour", "clear", "dead", "removed", "derived"]
+LOOK_COLUMNS = [
+    "place",
+    "day",
+    "order",
+    "transfer",
+    "at",
+    "hour",
+    "clear",
+    "dead",
+    "removed",
+    "left",
+    "derived",
+    "row",
+]
 
 
 def filled_down(cells: list) -> list:

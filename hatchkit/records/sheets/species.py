@@ -7,7 +7,7 @@ import re
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.records.sheets.birds import likeliest, species_in
+from hatchkit.records.sheets.birds import likeliest, misspelt, species_in
 from hatchkit.records.words import plain
 
 #: Two different birds in one cell, each with a number: "6 goose + 10 duck".
@@ -33,10 +33,11 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
     species : str or None
         None if several birds share the batch.
     how : str
-        written, breed, name, title, default, days, days_open, hens, mixed.
+        written, breed, name, title, default, days, days_open, hens, mixed, unknown_word.
     """
     own = {plain(name).replace("_", " "): name for name in table.index}
     written = _text(row.get("species_text"))
+    unknown = False
     if written:
         key = own.get(plain(written).replace("_", " ")) or reference.species_key(written)
         if key in table.index:
@@ -46,6 +47,7 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
             return None, "mixed"
         if found:
             return likeliest(_with_context(found, row, titles, table))[0], "written"
+        unknown = any(letter.isalpha() for letter in written)
     breed = _text(row.get("breed"))
     if breed:
         found = _known(species_in(breed), table)
@@ -70,7 +72,10 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
         best, share = likeliest(found)
         if best and share > 0.75:
             return best, "title"
-    return _by_days(row, table)
+    species, how = _by_days(row, table)
+    near = misspelt(written) if unknown else None
+    # A word for a bird that nobody knows is asked about, whatever else speaks for a bird.
+    return (near if near in table.index else species, "unknown_word") if unknown else (species, how)
 
 
 def _text(value) -> str:

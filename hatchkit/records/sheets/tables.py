@@ -229,6 +229,7 @@ def _looks(layout, columns, rows, context, result, values, odd, set_at) -> list[
                 day=day,
                 at=at,
                 hour=hours,
+                row=np.array(rows),
                 order=(look.look.order if look is not None and look.look.order else number + 1),
                 transfer=bool(look is not None and look.look.transfer),
             )

@@ -9,6 +9,7 @@ from hatchkit.records.sheets import eggcolumns, weighings
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty
+from hatchkit.records.sheets.clock import with_hours
 from hatchkit.records.sheets.expand import expanded
 from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import kind_of
@@ -62,10 +63,11 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     )
     found = []
     for block in find_blocks(grid, language):
-        block = expanded(block, language)
+        block = with_hours(expanded(block, language), language)
         columns = profile(block, language)
         told = {plain(heading): reading for heading, reading in fixed.items()}
         mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
+        mine |= {columns[place].heading: "hour" for place in block.hours}
         options = [candidates(column, language, mine.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])

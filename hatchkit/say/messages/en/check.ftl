@@ -75,7 +75,10 @@ question_where = { $sheet ->
        *[named] { $file }, sheet { $sheet }
     }
 question_meaning = What is the column “{ $heading }”? Taken for now: { $choice }.
-question_species = Which birds are these? Nothing on the sheet says it; taken for now: { $choice }.
+question_species = { $written ->
+        [none] Which birds are these? Nothing on the sheet says it;
+       *[some] Which birds are “{ $written }”? It is no bird that hatchkit knows;
+    } taken for now: { $choice }.
 question_year = Which year is it? Nothing on the sheet says it; taken for now: { $choice }.
 question_day_first = Which comes first in your dates? Both orders are possible; taken for now: { $choice }.
 question_mixed_birds = { $written ->
