@@ -24,6 +24,8 @@ def believed_fates(season) -> pd.DataFrame:
 
 def _believed(season) -> pd.DataFrame:
     fates = season.fates
+    if fates.empty:
+        return fates
     rows = season.batches.assign(name=season.batches["batch"].astype(str)).drop_duplicates("name").set_index("name")
     batch = fates["batch"].astype(str)
     keeper = batch.map(rows["species"].astype(str))
@@ -31,8 +33,8 @@ def _believed(season) -> pd.DataFrame:
     ledger = dict(zip(STAGES, published_shares(), strict=True))
     due = fates.groupby(keeper)["eggs"].sum() * (ledger["clear"] + ledger["early"])
     found = fates["eggs"].where(at_look, 0.0).groupby(keeper).sum()
-    idle = keeper.map((found == 0) & (due >= DUE)).fillna(False).astype(bool)
-    opened = batch.map(rows.reindex(columns=list(OPENED)).notna().any(axis=1)).fillna(False).astype(bool)
+    idle = keeper.isin(due.index[(found == 0) & (due >= DUE)])
+    opened = batch.isin(rows.index[rows.reindex(columns=list(OPENED)).notna().any(axis=1)])
     widen = idle & ~opened & fates["found_at"].eq("hatch") & fates["fate"].eq("dead")
     if not widen.any():
         return fates
