@@ -56,7 +56,7 @@ def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -
     ----------
     row : dict
         The candidate, with its likeliest variant and `by_stage`, the parts of its harm (`harm.by_stage`).
-    lines : list of (part, found, factor)
+    lines : list of Line
         Its evidence (`evidence.told`).
     counted : Counted
     pattern : DataFrame
@@ -71,7 +71,7 @@ def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -
         return dict(fits="", against="it allows any pattern, so it never fits well", unknown="")
     fits, against = _pattern_words(row, counted, pattern["usual"].to_numpy(), usual.rho)
     unknown, signs = [], names()
-    for part, found, factor in lines:
+    for part, found, factor, _ in lines:
         if found == "not known":
             unknown.append(known[part]["needs"])
         elif factor >= WORTH or factor <= 1 / WORTH:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 import numpy as np
 import pandas as pd
@@ -31,6 +32,25 @@ TRUST = 1.7
 MEASURED = ("heat", "cold")
 
 COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
+
+
+class Line(NamedTuple):
+    """What one item or sign says of a cause.
+
+    Attributes
+    ----------
+    part, found : str
+        Item and "known" or "not known"; sign and the words that named it.
+    factor : float
+        How many times as likely with the cause; 1 where another line of the same fact says it more strongly.
+    alone : float
+        The factor if nothing else told the fact.
+    """
+
+    part: str
+    found: str
+    factor: float
+    alone: float
 
 
 @dataclass(frozen=True)
@@ -207,7 +227,7 @@ def told(gathered: Gathered, batch, items) -> dict:
     Returns
     -------
     dict
-        {cause: list of (part, found, factor)}. Within one fact (the log and a remark of one power cut) the strongest
+        {cause: list of `Line`}. Within one fact (the log and a remark of one power cut) the strongest
         word for and the strongest word against the cause count, the rest stand at 1. An unknown item counts 1.
     """
     by_item = {row["item"]: row for row in items.to_dict("records")}
@@ -235,7 +255,7 @@ def told(gathered: Gathered, batch, items) -> dict:
     return out
 
 
-def _each_fact_once(lines) -> list[tuple]:
+def _each_fact_once(lines) -> list[Line]:
     """Of the lines of one fact only the strongest for and the strongest against keep their factor."""
     out = []
     for place, (part, fact, found, factor) in enumerate(lines):
@@ -243,5 +263,5 @@ def _each_fact_once(lines) -> list[tuple]:
         same = [other for other in rivals if (other > 1) == (factor > 1) and other != 1]
         beaten = any(abs(np.log(other)) > abs(np.log(factor)) for other in same)
         twin = any(other[1] == fact and other[3] == factor for other in lines[:place]) and factor != 1
-        out.append((part, found, 1.0 if beaten or twin else factor))
+        out.append(Line(part, found, 1.0 if beaten or twin else factor, factor))
     return out

@@ -62,7 +62,9 @@ class Weighed:
     pairs : list of dict
         first, second, share, eggs_first, eggs_second; heaviest first.
     lost : dict
-        {cause: eggs per stage that it would account for, shape (stages,)}.
+        {cause: eggs per stage that it would account for alone, shape (stages,)}.
+    expected : dict
+        {cause: eggs per stage that are put down to it, alone and in pairs, each times its weight}.
     kernels : dict
         {cause: hazards of its likeliest way}.
     """
@@ -72,6 +74,7 @@ class Weighed:
     alone: dict
     pairs: list
     lost: dict
+    expected: dict
     kernels: dict
 
 
@@ -156,7 +159,7 @@ def _sizes(way) -> np.ndarray:
 
 
 def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
-    """(first, second, log weight, eggs of the first, of the second); `best` is in the order of weight."""
+    """(first, second, log weight, eggs of the first and of the second by stage); `best` is in the order of weight."""
     order = list(best)
     names = [(a, b) for at, a in enumerate(order[:PAIRED]) for b in order[at + 1:] if {a, b} not in NEVER_TOGETHER]
     added = []
@@ -172,7 +175,7 @@ def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
         log = float(trusted(log_sum(logs[part]) - np.log(each) - luck))
         weight = np.exp(logs[part] - log_sum(logs[part]))
         share = [np.pad(x[part] / (base + one[part] + two[part] + 1e-12), ((0, 0), (0, 1))) for x in (one, two)]
-        eggs = [float(np.einsum("s,sgc,sc->", weight, cells[part], x)) for x in share]
+        eggs = [what.by_stage(np.einsum("s,sgc,sc->gc", weight, cells[part], x)) for x in share]
         odds = np.log(SECOND) + sum(evidence.get(name, 0.0) + np.log(prior[name] / prior["bad_luck"])
                                     for name in (a, b))
         out.append((a, b, log + odds + np.log(prior["bad_luck"]), *eggs))
@@ -186,13 +189,16 @@ def _shared(parts, logs_of, paired, lost, kernels) -> Weighed:
     weight = np.exp(logs - log_sum(logs))
     alone = dict(zip(names, weight[:len(names)], strict=True))
     shares, rows = dict(alone), []
-    for (a, b, _, eggs_a, eggs_b), share in zip(paired, weight[len(names):], strict=True):
-        shares[a] += share / 2
-        shares[b] += share / 2
+    expected = {name: alone[name] * eggs for name, eggs in lost.items()}
+    for (a, b, _, *stages), share in zip(paired, weight[len(names):], strict=True):
+        for name, eggs in zip((a, b), stages, strict=True):
+            shares[name] += share / 2
+            expected[name] = expected[name] + share * eggs
+        eggs_a, eggs_b = (float(eggs.sum()) for eggs in stages)
         if eggs_a < eggs_b:
             a, b, eggs_a, eggs_b = b, a, eggs_b, eggs_a
         rows.append(dict(first=a, second=b, share=float(share), eggs_first=eggs_a, eggs_second=eggs_b))
     rows.sort(key=lambda row: -row["share"])
     return Weighed(parts, {name: float(share) for name, share in shares.items()},
                    {name: float(share) for name, share in alone.items()}, rows,
-                   {**lost, **{name: np.zeros(len(STAGES)) for name in UNNAMED}}, kernels)
+                   {**lost, **{name: np.zeros(len(STAGES)) for name in UNNAMED}}, expected, kernels)

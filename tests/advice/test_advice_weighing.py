@@ -57,9 +57,12 @@ def test_no_dose_counts_for_more_than_four_halvings():
 
 def test_each_of_two_causes_has_half_the_weight_of_the_pair():
     logs = {"a": np.log(0.2), "b": np.log(0.1), "bad_luck": np.log(0.1), "unlisted": np.log(0.1)}
-    told = weighing._shared({}, logs, [("a", "b", np.log(0.5), 1.0, 9.0)], {}, {})
+    alone = {"a": np.array([0.0, 3.0]), "b": np.array([0.0, 8.0])}
+    told = weighing._shared({}, logs, [("a", "b", np.log(0.5), np.array([0.0, 1.0]), np.array([0.0, 9.0]))], alone, {})
     assert told.shares == pytest.approx({"a": 0.45, "b": 0.35, "bad_luck": 0.1, "unlisted": 0.1})
     assert told.pairs == [dict(first="b", second="a", share=pytest.approx(0.5), eggs_first=9.0, eggs_second=1.0)]
+    # 3 eggs at a weight of 0.2 and 1 at 0.5; 8 at 0.1 and 9 at 0.5
+    assert told.expected["a"] == pytest.approx([0, 1.1]) and told.expected["b"] == pytest.approx([0, 5.3])
 
 
 def test_a_second_cause_is_no_likelier_beforehand_than_one_poor_batch_in_three():
