@@ -9,6 +9,7 @@ import pytest
 
 import hatchkit as hk
 from hatchkit.advice.causes import likely_causes
+from hatchkit.advice.what_to_change import changes
 
 FINE = [dict(clear1=3, dead1=1, hatched=25, broken_late=1), dict(clear1=3, dead1=1, hatched=24, broken_late=1,
                                                                  pipped_dead=1),
@@ -122,6 +123,30 @@ def test_infertile_and_a_power_cut_are_two_things(tmp_path):
     assert {pair["first"], pair["second"]} == {"infertile", "cold_spell"}
     assert {"infertile", "cold_spell"} == set(told.table["cause"].head(2))
     assert pair["eggs_first"] > 3 and pair["eggs_second"] > 3
+    assert told.verdict == "two causes" and "probably two things: too few fertile eggs" in told.words()
+
+
+def test_two_causes_are_both_acted_against(tmp_path):
+    keeper(tmp_path, dict(clear1=14, dead1=1, broken_mid=1, broken_late=8, pipped_dead=1, hatched=5),
+           events=[(15.0, 20.0, 16.0)])
+    table = changes(hk.load_season(tmp_path), "chicken", batch="P6")
+    assert table["what"].iloc[0].startswith("A spell of cold") and table["what"].iloc[1] == "Too few fertile eggs"
+
+
+def test_a_remark_does_not_take_the_logs_say_away(tmp_path):
+    """The log shows 13.6 h lost; a remark of the power cut once made "very likely" a "probably"."""
+    told = keeper(tmp_path, dict(clear1=3, dead1=1, broken_mid=1, broken_late=8, pipped_dead=2, hatched=15,
+                                 notes="power cut in the night"), events=[(15.0, 20.0, 14.0)])
+    assert told.table["firm"].iloc[0] and told.verdict == "confident"
+
+
+@pytest.mark.parametrize(("infertile", "dead", "first"), [(18, 0, {"infertile"}),
+                                                         (0, 18, {"bad_storage", "long_storage", "fumes"})])
+def test_what_was_in_the_opened_clears_decides(tmp_path, infertile, dead, first):
+    """18 without a germ and 18 with a dead one once gave the same 82 %."""
+    told = keeper(tmp_path, dict(clear1=18, dead1=1, broken_late=1, hatched=10, opened1_infertile=infertile,
+                                 opened1_dead=dead))
+    assert told.first_named() in first
 
 
 def test_seventy_per_cent_clears_are_told_firmly(tmp_path):
