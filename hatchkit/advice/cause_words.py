@@ -22,6 +22,9 @@ ASSUMED = 0.2
 #: So many tied causes and so many differences are named in a sentence; the tables have them all.
 TIES, DIFFERENCES = 3, 4
 
+#: Mark of a line that says no more than another one of the same fact.
+ONCE = "; counted once"
+
 #: A remark is quoted up to so many letters.
 QUOTED = 160
 
@@ -71,7 +74,7 @@ def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -
         return dict(fits="", against="it allows any pattern, so it never fits well", unknown="")
     fits, against = _pattern_words(row, counted, pattern["usual"].to_numpy(), usual.rho)
     unknown, signs = [], names()
-    for part, found, factor, _ in lines:
+    for part, found, _, factor in lines:  # told twice it counts once, but both are told
         if found == "not known":
             unknown.append(known[part]["needs"])
         elif factor >= WORTH or factor <= 1 / WORTH:
@@ -322,9 +325,11 @@ def arithmetic_words(causes, cause) -> str:
         what = {"pattern": "the days and stages at which eggs were lost",
                 "with a second cause": "its part of the weight of two causes together"}.get(part["part"])
         if what is None:
-            what = (f"{known[part['part']]}: not known" if part["found"] == "not known" else
-                    item_words(items[part["part"]]) if part["found"] == "known" else
+            found = part["found"].removesuffix(ONCE)
+            what = (f"{known[part['part']]}: not known" if found == "not known" else
+                    item_words(items[part["part"]]) if found == "known" else
                     f"you noted: {names()[part['part']]}")
+            what += " (the same fact is counted below or above)" if found != part["found"] else ""
         lines.append(f"  {_times(part['factor'])}  {what}")
     variants = causes.arithmetic(cause)["variant"].nunique()
     tail = (

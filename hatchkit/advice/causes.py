@@ -234,8 +234,9 @@ def _sums(weighed, lines) -> pd.DataFrame:
             common = dict(cause=cause, variant=variant, chance=chance)
             why = patterns().get((cause, variant), (None, "deaths after the dose that the log shows"))[1]
             rows.append({**common, "part": "pattern", "found": why, "factor": float(np.exp(log))})
-            rows += [{**common, "part": part, "found": found, "factor": factor}
-                     for part, found, factor, _ in lines[cause]]
+            rows += [{**common, "part": line.part, "factor": line.factor,
+                      "found": line.found + (cause_words.ONCE if line.factor != line.alone else "")}
+                     for line in lines[cause]]
             rows.append({**common, "part": "with a second cause", "found": "", "factor": weighed.shares[cause]
                          / max(weighed.alone[cause], 1e-300)})
     plain = dict(variant="always", chance=1.0, part="pattern")
