@@ -22,6 +22,9 @@ ASSUMED = 0.2
 #: So many tied causes and so many differences are named in a sentence; the tables have them all.
 TIES, DIFFERENCES = 3, 4
 
+#: Mark of a line that says no more than another one of the same fact.
+ONCE = "; counted once"
+
 #: A remark is quoted up to so many letters.
 QUOTED = 160
 
@@ -56,7 +59,7 @@ def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -
     ----------
     row : dict
         The candidate, with its likeliest variant and `by_stage`, the parts of its harm (`harm.by_stage`).
-    lines : list of (part, found, factor)
+    lines : list of Line
         Its evidence (`evidence.told`).
     counted : Counted
     pattern : DataFrame
@@ -71,11 +74,11 @@ def for_and_against(row: dict, lines, counted: Counted, pattern, usual, known) -
         return dict(fits="", against="it allows any pattern, so it never fits well", unknown="")
     fits, against = _pattern_words(row, counted, pattern["usual"].to_numpy(), usual.rho)
     unknown, signs = [], names()
-    for part, found, factor in lines:
+    for part, found, _, factor in lines:  # told twice it counts once, but both are told
         if found == "not known":
             unknown.append(known[part]["needs"])
         elif factor >= WORTH or factor <= 1 / WORTH:
-            told = item_words(known[part]) if part in known else f"you noted: {signs[part]} (\u201c{found}\u201d)"
+            told = item_words(known[part]) if found == "known" else f"you noted: {signs[part]} (\u201c{found}\u201d)"
             (fits if factor > 1 else against).append(told)
     missing = "; ".join(f"no {need}" for need in dict.fromkeys(unknown))
     return dict(fits="; ".join(fits), against="; ".join(against), unknown=missing)
@@ -322,8 +325,11 @@ def arithmetic_words(causes, cause) -> str:
         what = {"pattern": "the days and stages at which eggs were lost",
                 "with a second cause": "its part of the weight of two causes together"}.get(part["part"])
         if what is None:
-            what = (f"{known[part['part']]}: not known" if part["found"] == "not known" else
-                    item_words(items[part["part"]]) if part["part"] in items else f"you noted: {known[part['part']]}")
+            found = part["found"].removesuffix(ONCE)
+            what = (f"{known[part['part']]}: not known" if found == "not known" else
+                    item_words(items[part["part"]]) if found == "known" else
+                    f"you noted: {names()[part['part']]}")
+            what += " (the same fact is counted below or above)" if found != part["found"] else ""
         lines.append(f"  {_times(part['factor'])}  {what}")
     variants = causes.arithmetic(cause)["variant"].nunique()
     tail = (

@@ -32,8 +32,8 @@ TRACE = 2.5
 #: many standard deviations of a batch.
 CLEAR_PART, CLEAR_SD = 0.6, 2.0
 
-#: A pair of causes is told from this weight on.
-TOLD_PAIR = 0.25
+#: Two causes are told when pairs have at least this much of the weight together; the heaviest pair is named.
+TOLD_PAIR = 0.5
 
 
 @dataclass(frozen=True)
@@ -64,7 +64,7 @@ class Causes:
     remark : str
         What the person wrote about the batch.
     losses : DataFrame
-        cause, stage, eggs: eggs that the cause would account for, times its share.
+        cause, stage, eggs: eggs put down to the cause alone and in pairs, each times its weight.
     usual : Usual
     verdict : str
         confident, probable, two causes, bad luck or cannot tell.
@@ -156,7 +156,7 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     lines = told(gathered, batch, items)
     days = float(season.species_table.at[row["species"], "incubation_days"])
     what = seen(gathered.fates[batch], row, gathered.kinds[batch], days)
-    known = {cause: float(sum(np.log(factor) for _, _, factor in parts)) for cause, parts in lines.items()}
+    known = {cause: float(sum(np.log(line.factor) for line in parts)) for cause, parts in lines.items()}
     weighed = weighing.weigh(what, usual, gathered.doses[batch], known)
     tally = gathered.tally
     counted = cause_words.Counted(tally.counts.loc[batch].to_numpy(), tuple(tally.between[batch]),
@@ -168,7 +168,7 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     return Causes(
         batch=batch, table=table, pairs=pairs, different=different(gathered, batch, items),
         signs=signs.found(row), sums=_sums(weighed, lines), evidence=items, pattern=pattern,
-        unaccounted=counted.unaccounted, remark=cause_words.remark(row), losses=_losses(table, weighed.lost, pattern),
+        unaccounted=counted.unaccounted, remark=cause_words.remark(row), losses=_losses(weighed.expected, pattern),
         usual=usual, verdict=_verdict(table, pairs, counted), mostly_clears=_mostly_clears(pattern, counted, usual),
         limits=cause_words.limits(season, row, items, usual))
 
@@ -190,7 +190,7 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
     for cause, share in weighed.shares.items():
         variants = weighed.ways.get(cause, {"always": (1.0, 0.0)})
         best = max(variants, key=lambda name: np.log(variants[name][0]) + variants[name][1])
-        factor = float(np.prod([line[2] for line in lines.get(cause, [])]))
+        factor = float(np.prod([line.factor for line in lines.get(cause, [])]))
         rows.append(dict(
             cause=cause, name=causes[cause]["name"], variant=best, share=share, prior=prior[cause],
             factor_pattern=float(np.exp(variants[best][1])), factor_evidence=factor,
@@ -215,7 +215,7 @@ def _firm(firm_with, lines) -> bool:
     A cause that leaves no trace in any record may be probable, never firm.
     """
     wanted = firm_with.split() if isinstance(firm_with, str) else None
-    return any(factor >= TRACE and (wanted is None or part in wanted) for part, _, factor in lines)
+    return any(line.alone >= TRACE and (wanted is None or line.part in wanted) for line in lines)
 
 
 @cache
@@ -234,8 +234,9 @@ def _sums(weighed, lines) -> pd.DataFrame:
             common = dict(cause=cause, variant=variant, chance=chance)
             why = patterns().get((cause, variant), (None, "deaths after the dose that the log shows"))[1]
             rows.append({**common, "part": "pattern", "found": why, "factor": float(np.exp(log))})
-            rows += [{**common, "part": part, "found": found, "factor": factor}
-                     for part, found, factor in lines[cause]]
+            rows += [{**common, "part": line.part, "factor": line.factor,
+                      "found": line.found + (cause_words.ONCE if line.factor != line.alone else "")}
+                     for line in lines[cause]]
             rows.append({**common, "part": "with a second cause", "found": "", "factor": weighed.shares[cause]
                          / max(weighed.alone[cause], 1e-300)})
     plain = dict(variant="always", chance=1.0, part="pattern")
@@ -245,14 +246,10 @@ def _sums(weighed, lines) -> pd.DataFrame:
     return pd.DataFrame(rows, columns=["cause", "variant", "chance", "part", "found", "factor"])
 
 
-def _losses(table, lost, pattern) -> pd.DataFrame:
-    """Eggs put down to each named cause at each stage: what it would account for times its share.
-
-    Never more at a stage than were lost there.
-    """
-    rows = [dict(cause=cause, stage=stage, eggs=float(eggs * share))
-            for cause, share in zip(table["cause"], table["share"], strict=True) if cause not in UNNAMED
-            for stage, eggs in zip(STAGES[1:], lost[cause][1:], strict=True)]
+def _losses(expected, pattern) -> pd.DataFrame:
+    """Eggs put down to each named cause at each stage, never more at a stage than were lost there."""
+    rows = [dict(cause=cause, stage=stage, eggs=float(eggs)) for cause, by_stage in expected.items()
+            for stage, eggs in zip(STAGES[1:], by_stage[1:], strict=True)]
     out = pd.DataFrame(rows, columns=["cause", "stage", "eggs"])
     most = pattern.set_index("stage")["eggs"] / out.groupby("stage")["eggs"].sum().replace(0, np.nan)
     out["eggs"] *= out["stage"].map(most.clip(upper=1.0).fillna(1.0))
@@ -275,11 +272,9 @@ def _verdict(table, pairs, counted) -> str:
     With more than `MOST_UNACCOUNTED` of the eggs without a known end it is not called bad luck either.
     """
     first = table.iloc[0]
-    two = len(pairs) and pairs["share"].iloc[0] >= TOLD_PAIR and not counted.mostly_unknown(MOST_UNACCOUNTED)
-    if two and first["cause"] not in UNNAMED and first["share"] < CONFIDENT:
-        best = pairs.iloc[0]
-        if {best["first"], best["second"]} == set(table["cause"].head(2)) and table["share"].head(2).sum() >= 0.5:
-            return "two causes"
+    two = pairs["share"].sum() >= TOLD_PAIR and not counted.mostly_unknown(MOST_UNACCOUNTED)
+    if two and first["cause"] in {pairs.at[0, "first"], pairs.at[0, "second"]}:
+        return "two causes"
     if first["cause"] == "unlisted" or first["share"] < 0.5:
         return "cannot tell"
     if first["cause"] == "bad_luck":

@@ -9,12 +9,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
+from typing import NamedTuple
 
 import numpy as np
 import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import evidence_climate, evidence_records, signs
+from hatchkit.advice.habits import believed_fates
 from hatchkit.advice.tally import STAGES, Tally, published_shares, tally
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.gauges import Gauge, usual_of
@@ -24,12 +26,31 @@ from hatchkit.usual.stages import Usual, usual
 ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 
 #: The factors of the tables are round figures of what one would dare to say; in the family of worlds they were too
-#: timid (of first causes told at 42 % four in five were right), so each counts to this power. A measured dose is told
-#: strongly enough as it stands.
-TRUST = 1.35
+#: timid (of first causes told at 43 % four in five were right, of those at 58 % nearly all), so each counts to this
+#: power; twice as far the family would go, other worlds may not. A measured dose is told strongly enough as it stands.
+TRUST = 1.7
 MEASURED = ("heat", "cold")
 
 COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
+
+
+class Line(NamedTuple):
+    """What one item or sign says of a cause.
+
+    Attributes
+    ----------
+    part, found : str
+        Item and "known" or "not known"; sign and the words that named it.
+    factor : float
+        How many times as likely with the cause; 1 where another line of the same fact says it more strongly.
+    alone : float
+        The factor if nothing else told the fact.
+    """
+
+    part: str
+    found: str
+    factor: float
+    alone: float
 
 
 @dataclass(frozen=True)
@@ -96,7 +117,8 @@ def _gather(season) -> Gathered:
     flock = evidence_records.flock_items(season.batches, eggs.counts, eggs.clears_counted)
     table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
     table["clock_machine"] = _of_machine(table["clock"], rows)
-    fates = {str(name): part.to_dict("records") for name, part in season.fates.groupby("batch", sort=False)}
+    fates = {str(name): part.to_dict("records")
+             for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(season, eggs, usual_of_batch, table, doses, _good(eggs, usual_of_batch), rows, fates,
                     {batch: known.kinds for batch, known in counted(season).items()})
 
@@ -205,7 +227,7 @@ def told(gathered: Gathered, batch, items) -> dict:
     Returns
     -------
     dict
-        {cause: list of (part, found, factor)}. Within one fact (the log and a remark of one power cut) the strongest
+        {cause: list of `Line`}. Within one fact (the log and a remark of one power cut) the strongest
         word for and the strongest word against the cause count, the rest stand at 1. An unknown item counts 1.
     """
     by_item = {row["item"]: row for row in items.to_dict("records")}
@@ -233,7 +255,7 @@ def told(gathered: Gathered, batch, items) -> dict:
     return out
 
 
-def _each_fact_once(lines) -> list[tuple]:
+def _each_fact_once(lines) -> list[Line]:
     """Of the lines of one fact only the strongest for and the strongest against keep their factor."""
     out = []
     for place, (part, fact, found, factor) in enumerate(lines):
@@ -241,5 +263,5 @@ def _each_fact_once(lines) -> list[tuple]:
         same = [other for other in rivals if (other > 1) == (factor > 1) and other != 1]
         beaten = any(abs(np.log(other)) > abs(np.log(factor)) for other in same)
         twin = any(other[1] == fact and other[3] == factor for other in lines[:place]) and factor != 1
-        out.append((part, found, 1.0 if beaten or twin else factor))
+        out.append(Line(part, found, 1.0 if beaten or twin else factor, factor))
     return out

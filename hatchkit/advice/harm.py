@@ -37,6 +37,10 @@ DELAYS = {"soon": 0.4, "later": 1.8, "much later": 4.5}
 #: Part of the harm that shows only at the end: full-grown dead, failed pips, weak chicks.
 LEFT_OVER = {course.PIPPED - 1: 0.10, course.PIPPED: 0.07, course.CULLED: 0.05}
 
+#: A cause that took less than this (log hazard) is none: a measured dose may have done no harm at all, and then the
+#: batch is as luck would have it.
+LEAST_HARM, HARMLESS = 0.05, 1e-9
+
 #: A dose below this (halvings) is no event.
 LEAST_DOSE = {"heat_spell": 0.02, "cold_spell": 0.03}
 
@@ -81,7 +85,10 @@ def patterns() -> dict:
 
 
 def ways(doses: Doses) -> list[Way]:
-    """Every way of every cause, given what the log measured; chances of a cause's ways add up to 1."""
+    """Every way of every cause, given what the log measured.
+
+    Chances of a cause's ways add up to 1, less the chance that a measured dose did no harm.
+    """
     out = []
     for cause in dict.fromkeys(cause for cause, _ in patterns()):
         own = [(variant, kernel) for (name, variant), (kernel, _) in patterns().items() if name == cause]
@@ -90,10 +97,11 @@ def ways(doses: Doses) -> list[Way]:
         unseen = UNSEEN * max(1 - doses.logged, UNSEEN) if measured else 1.0
         if measured:
             spread = DOSE_SD[cause]
-            nodes = np.exp(-0.5 * DOSE_NODES**2)
+            nodes, sizes = np.exp(-0.5 * DOSE_NODES**2), np.exp(spread * DOSE_NODES)
             for variant, delay in DELAYS.items():
-                out.append(Way(cause, variant, from_dose(by_day, delay), np.exp(spread * DOSE_NODES),
-                               np.log((1 - unseen) / len(DELAYS) * nodes / nodes.sum()), True))
+                kernel = from_dose(by_day, delay)
+                harms = np.where(sizes * kernel.sum() >= LEAST_HARM, nodes / nodes.sum(), HARMLESS)
+                out.append(Way(cause, variant, kernel, sizes, np.log((1 - unseen) / len(DELAYS) * harms), True))
         for variant, kernel in own:
             out.append(Way(cause, variant, kernel, SIZES, np.log(unseen / len(own) * SIZE_CHANCE), False))
     return out

@@ -102,7 +102,7 @@ def _ways(kind, after, by, kinds, *, at_end) -> np.ndarray:
     elif kind == "no germ":
         out[course.CLEAR] = 1.0
     elif kind == "germ died":
-        out[days] = _inside(after, by)
+        out[days] = _inside(after, by) * (1 - course.SHOWS_AT_CANDLING)  # else it would not have been put down as clear
     elif kind == "removed":
         out[course.REMOVED] = 1.0
     elif kind == "pipped_dead":

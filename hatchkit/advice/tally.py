@@ -102,8 +102,10 @@ def tally(season) -> Tally:
     """`Tally` of the finished batches of a season.
 
     A death whose interval crosses a stage limit is shared by the published two-phase shape (Kuurman et al.
-    2001), not by this season's own ages at death: those already hold the trouble that is looked for.
+    2001), not by this season's own ages at death: those already hold the trouble that is looked for. Noughts at looks
+    at which nothing is ever found are not believed (`habits.believed_fates`).
     """
+    from hatchkit.advice.habits import believed_fates
     from hatchkit.losses.counted import counted
     from hatchkit.losses.windows import left_out
 
@@ -112,7 +114,7 @@ def tally(season) -> Tally:
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
     counts, sure, between, gone, told = {}, {}, {}, {}, {}
     known = counted(season)
-    for name, part in season.fates.groupby("batch", sort=False):
+    for name, part in believed_fates(season).groupby("batch", sort=False):
         batch = str(name)
         if batch in skip or kinds.get(batch) not in lengths.index:
             continue

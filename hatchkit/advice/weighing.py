@@ -4,7 +4,8 @@
    against that of ordinary luck.
 2. Evidence: a factor for each fact of log, records and remarks (`evidence.told`); what is not known counts 1.
 3. Both and the prior odds are multiplied. A pair of causes has both evidences, both prior odds and the pattern of
-   both harms together; its weight is shared between the two as their eggs are. Weights over all candidates add up to 1.
+   both harms together; each of the two has half its weight, for neither is less true for costing fewer eggs. Weights
+   over all candidates add up to 1.
 
 Source: Bayes factors as in Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773. Priors and the trust in patterns are stated
 by hatchkit; they were set in a family of made worlds (tests/benchmarks/world_family.py), not in one.
@@ -38,6 +39,11 @@ PATTERN_WHOLE, PATTERN_BEYOND = 6.0, 0.6
 #: So many causes, those with most weight, are each tried together with every other one: what the first leaves open is
 #: often explained by one that alone has little weight.
 PAIRED = 3
+
+#: Prior odds of a second cause are this part of what they are for a first one: about one poor batch in three has two.
+#: A first cause is looked for because the batch was poor; nothing of that speaks for a second.
+SECOND = 0.15
+
 NEVER_TOGETHER = ({"too_dry", "too_humid"}, {"warm_throughout", "cool_throughout"})
 
 
@@ -56,7 +62,9 @@ class Weighed:
     pairs : list of dict
         first, second, share, eggs_first, eggs_second; heaviest first.
     lost : dict
-        {cause: eggs per stage that it would account for, shape (stages,)}.
+        {cause: eggs per stage that it would account for alone, shape (stages,)}.
+    expected : dict
+        {cause: eggs per stage that are put down to it, alone and in pairs, each times its weight}.
     kernels : dict
         {cause: hazards of its likeliest way}.
     """
@@ -66,6 +74,7 @@ class Weighed:
     alone: dict
     pairs: list
     lost: dict
+    expected: dict
     kernels: dict
 
 
@@ -150,7 +159,7 @@ def _sizes(way) -> np.ndarray:
 
 
 def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
-    """(first, second, log weight, eggs of the first, of the second); `best` is in the order of weight."""
+    """(first, second, log weight, eggs of the first and of the second by stage); `best` is in the order of weight."""
     order = list(best)
     names = [(a, b) for at, a in enumerate(order[:PAIRED]) for b in order[at + 1:] if {a, b} not in NEVER_TOGETHER]
     added = []
@@ -166,27 +175,30 @@ def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
         log = float(trusted(log_sum(logs[part]) - np.log(each) - luck))
         weight = np.exp(logs[part] - log_sum(logs[part]))
         share = [np.pad(x[part] / (base + one[part] + two[part] + 1e-12), ((0, 0), (0, 1))) for x in (one, two)]
-        eggs = [float(np.einsum("s,sgc,sc->", weight, cells[part], x)) for x in share]
-        odds = sum(evidence.get(name, 0.0) + np.log(prior[name] / prior["bad_luck"]) for name in (a, b))
+        eggs = [what.by_stage(np.einsum("s,sgc,sc->gc", weight, cells[part], x)) for x in share]
+        odds = np.log(SECOND) + sum(evidence.get(name, 0.0) + np.log(prior[name] / prior["bad_luck"])
+                                    for name in (a, b))
         out.append((a, b, log + odds + np.log(prior["bad_luck"]), *eggs))
     return out
 
 
 def _shared(parts, logs_of, paired, lost, kernels) -> Weighed:
-    """Weights that add up to 1, each pair's shared between its causes as their eggs are."""
+    """Weights that add up to 1, each pair's halved between its causes."""
     names = list(logs_of)
     logs = np.array([*logs_of.values(), *(pair[2] for pair in paired)])
     weight = np.exp(logs - log_sum(logs))
     alone = dict(zip(names, weight[:len(names)], strict=True))
     shares, rows = dict(alone), []
-    for (a, b, _, eggs_a, eggs_b), share in zip(paired, weight[len(names):], strict=True):
-        part = eggs_a / max(eggs_a + eggs_b, 1e-9)
-        shares[a] += share * part
-        shares[b] += share * (1 - part)
+    expected = {name: alone[name] * eggs for name, eggs in lost.items()}
+    for (a, b, _, *stages), share in zip(paired, weight[len(names):], strict=True):
+        for name, eggs in zip((a, b), stages, strict=True):
+            shares[name] += share / 2
+            expected[name] = expected[name] + share * eggs
+        eggs_a, eggs_b = (float(eggs.sum()) for eggs in stages)
         if eggs_a < eggs_b:
             a, b, eggs_a, eggs_b = b, a, eggs_b, eggs_a
         rows.append(dict(first=a, second=b, share=float(share), eggs_first=eggs_a, eggs_second=eggs_b))
     rows.sort(key=lambda row: -row["share"])
     return Weighed(parts, {name: float(share) for name, share in shares.items()},
                    {name: float(share) for name, share in alone.items()}, rows,
-                   {**lost, **{name: np.zeros(len(STAGES)) for name in UNNAMED}}, kernels)
+                   {**lost, **{name: np.zeros(len(STAGES)) for name in UNNAMED}}, expected, kernels)

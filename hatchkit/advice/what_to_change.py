@@ -71,7 +71,7 @@ def _against(season, mine, batch) -> list[tuple]:
             one = likely_causes(season, batch)
         except HatchkitError:
             return []
-        table = one.table[~one.table["cause"].isin(UNNAMED) & (one.table["share"] >= ACT_FROM)].head(ACTIONS)
+        table = one.table[one.table["cause"].isin(_to_act(one))].head(ACTIONS)
         found = [(row["cause"], row["eggs_lost"], row["share"], [str(batch)]) for row in table.to_dict("records")]
         causes = {str(batch): one}
     else:
@@ -90,6 +90,13 @@ def _against(season, mine, batch) -> list[tuple]:
         out.append((cause, words.against_cause(check.loc[cause], fits, eggs, share, where, machine,
                                                _target(season, cause, mine, machine))))
     return out
+
+
+def _to_act(one) -> set:
+    """Causes of one batch that are worth an action: those with weight, and both of two that are told together."""
+    table = one.table[~one.table["cause"].isin(UNNAMED)]
+    found = set(table.loc[table["share"] >= ACT_FROM, "cause"])
+    return found | (set(one.pairs.loc[0, ["first", "second"]]) if one.verdict == "two causes" else set())
 
 
 def _where(causes, cause) -> list[str]:

@@ -10,6 +10,7 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
+from hatchkit import reference
 from hatchkit.climate import air, egg_heat, machine_air
 from hatchkit.climate.track import batch_track, egg_grams
 from hatchkit.climate.weighings import HEAVY_TIMES, STRAIGHT, egg_lines, left_out, weighings
@@ -122,6 +123,17 @@ def prior_loss(egg_mass_g, *, torr, days) -> tuple[float, float, float]:
     return middle, middle / factor, middle * factor
 
 
+def kind_loss(species, *, torr, days) -> tuple[float, float, float] | None:
+    """Loss expected from measured shells of a kind of bird (``reference/shell_conductances.csv``): middle, low, high.
+
+    None where nobody's measurements are at hand; `prior_loss` then stands in.
+    """
+    known = reference.load("shell_conductances").set_index("species")
+    if species not in known.index:
+        return None
+    return tuple(float(known.at[species, name]) * torr * days / 1000 for name in ("specific", "low", "high"))
+
+
 def loss_points(season, batch) -> pd.DataFrame:
     """Every weighing of one batch as a share lost: egg, day, lost_share, used.
 
@@ -147,7 +159,7 @@ def batch_water_loss(season) -> pd.DataFrame:
     DataFrame
         One row per batch; columns in ``reference/columns_climate.csv`` under `water_loss`.
         `verdict` is on target, too little, too much, cannot tell; without weighings "no weighings"
-        and `projected_*` holds the indication from egg size, good to a factor of two. "Too little"
+        and `projected_*` holds the indication from measured shells of its kind or from egg size. "Too little"
         and "too much" only when the whole interval lies outside the target, and for these alone a new
         humidity is told (`rh_now_pct`, `rh_next_pct`). One egg alone never gives a verdict.
     """
@@ -265,15 +277,19 @@ def _met(track, first_day, last_day):
 
 
 def _indication(season, row, figures, track, transfer_day) -> dict:
-    """Without weighings: what the size of the egg and the logged air would give, to a factor of two."""
+    """Without weighings: what measured shells of its kind, or else the egg's size, would give in the logged air."""
     met = _met(track, 0.0, transfer_day)
     if met is None or not met["torr"] >= LEAST_TORR:
         return {"verdict": "no weighings", "reason": "no weighings and no humidity in the log"}
-    middle, low, high = prior_loss(egg_grams(season, row["batch"], figures), torr=met["torr"], days=transfer_day)
+    kind = kind_loss(row["species"], torr=met["torr"], days=transfer_day)
+    middle, low, high = kind or prior_loss(egg_grams(season, row["batch"], figures), torr=met["torr"],
+                                           days=transfer_day)
+    basis = "measured shells of its kind" if kind else "egg size"
     setting = machine_air.settings_of(season, machine_air.incubator_of(season, row))
     factor = 1.0
     if setting.get("eggs_brought_in") and setting.get("altitude_m"):
         factor = 101.325 / air.standard_pressure(float(setting["altitude_m"]))
     return {"verdict": "no weighings", "torr": met["torr"], "rh_pct": met["rh_pct"],
             "projected_share": middle * factor, "projected_low": low * factor, "projected_high": high * factor,
-            "reason": "no weighings: an indication from egg size and humidity, good to a factor of two only"}
+            "reason": f"no weighings: an indication from {basis} and humidity, good to a factor of "
+                      f"{high / middle:.2g} only"}

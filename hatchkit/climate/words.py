@@ -185,7 +185,8 @@ def water_season_words(table) -> str:
     lines = [f"- {water_words(row)}" for _, row in weighed.iterrows()]
     rest = table[table["verdict"] == "no weighings"]
     guessed = np.isfinite(rest["projected_share"].astype(float))
-    for part, known in ((rest[guessed], "not known better than by a factor of two"), (rest[~guessed], "not known")):
+    for part, known in ((rest[guessed], "known only roughly, from shells of their kind"),
+                        (rest[~guessed], "not known")):
         if len(part):
             lines.append(f"Not weighed, so {known}: {', '.join(part['batch'].astype(str))}.")
     if len(rest):
@@ -201,8 +202,9 @@ def water_words(row) -> str:
     if row["verdict"] == "no weighings":
         if not np.isfinite(row["projected_share"]):
             return f"{name}: {row['reason']}."
-        return (f"{name}: not weighed. From egg size and humidity alone about {percent(row['projected_share'])}, but "
-                f"it may be half or twice that ({target}): weigh some eggs to know.")
+        return (f"{name}: not weighed. From shells of its kind and humidity alone about "
+                f"{percent(row['projected_share'])} ({percent(row['projected_low'])} to "
+                f"{percent(row['projected_high'])}; {target}): weigh some eggs to know.")
     if not np.isfinite(row["projected_share"]):
         return f"{name}: {row['reason']}."
     text = (f"{name}: {percent(row['loss_share'], 1)} of the weight lost by day {row['loss_day']:.0f}, "

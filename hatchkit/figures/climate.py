@@ -181,7 +181,7 @@ def weight_loss_track(points, summary, ax=None):
         if weighed:
             ax.plot([0, transfer], [0, value], color="#0072B2", lw=1.8, label="mean egg, carried on to transfer")
         ax.errorbar([transfer], [value], yerr=spread, fmt="s" if weighed else "D", color="#0072B2", capsize=4, ms=5,
-                    label="expected, 95 % interval" if weighed else "indication from egg size (factor 2)")
+                    label="expected, 95 % interval" if weighed else "indication without weighings")
     ax.set_xlim(-0.5, transfer + 1.2)
     ax.set_ylim(bottom=min(0, ax.get_ylim()[0]))
     ax.set_xlabel("Days since setting")

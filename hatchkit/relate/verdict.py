@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from math import isfinite, sqrt
 
 from hatchkit import reference
 
@@ -58,10 +59,20 @@ def verdict(
         return NOT_APART.format(factor=not_apart)
     if enough and more <= limit["clear_chance"] and floor > 1:
         return CLEAR
-    if enough and (more <= limit["some_chance"] or low > 1):
+    if enough and (more <= limit["some_chance"] or low > 1) and _worth_naming(low, high):
         return SOME
     if enough and power >= limit["detect_power"] and high < limit["detect_ratio"]:
         return NONE
     missed = 10 * (1 - (power if enough else 0.0))
     count = min(10, max(1, round(missed)))
     return UNTOLD.format(missed="1 time" if count == 1 else f"{count} times")
+
+
+def _worth_naming(low, high) -> bool:
+    """Whether the middle of an interval of hazard ratios is an effect, not only a rare arrangement.
+
+    Where no interval could be made, the arrangement alone speaks.
+    """
+    if not (isfinite(low) and isfinite(high)):
+        return True
+    return sqrt(max(low, 0.0) * high) >= rules()["some_ratio"]

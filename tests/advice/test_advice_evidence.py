@@ -59,12 +59,13 @@ def test_what_only_the_poor_batch_has_is_told_first_as_different(tmp_path, own, 
 def test_the_log_and_a_remark_of_one_power_cut_are_one_fact():
     lines = [["cold", "cold", "known", 20.0], ["power_cut", "cold", "power cut", 14.0],
              ["clock", "clock", "known", 3.0]]
-    assert [factor for *_, factor in _each_fact_once(lines)] == [20.0, 1.0, 3.0]
+    assert [line.factor for line in _each_fact_once(lines)] == [20.0, 1.0, 3.0]
+    assert [line.alone for line in _each_fact_once(lines)] == [20.0, 14.0, 3.0]
 
 
 def test_the_quiet_log_and_a_remark_that_contradicts_it_both_count():
     lines = [["heat", "heat", "known", 0.02], ["overheated", "heat", "cooked", 14.0]]
-    assert [factor for *_, factor in _each_fact_once(lines)] == [0.02, 14.0]
+    assert [line.factor for line in _each_fact_once(lines)] == [0.02, 14.0]
 
 
 def test_words_that_are_not_in_the_table_count_one(tmp_path):
@@ -81,7 +82,7 @@ def test_a_complete_quiet_log_all_but_rules_out_heat_and_half_a_log_does_not():
 
     def factor(gathered):
         lines = told(gathered, batch, evidence(gathered, batch))["heat_spell"]
-        return next(value for part, _, value in lines if part == "heat")
+        return next(line.factor for line in lines if line.part == "heat")
 
     assert whole.doses[batch].logged > 0.9 and factor(whole) < 0.15
     half = dataclasses.replace(whole, doses={**whole.doses, batch: whole.doses[batch]._replace(logged=0.5)})

@@ -1,6 +1,7 @@
-"""How far can the stated causes be trusted? Reliability of `likely_causes` in made worlds, per severity.
+r"""How far can the stated causes be trusted? Reliability of `likely_causes` in made worlds, per severity.
 
-    python tests/benchmarks/cause_reliability.py --path tests --module worlds.seasons --world second --each 6
+    python tests/benchmarks/cause_reliability.py --path tests --module worlds.seasons --world second --each 6 \
+        --oracle worlds.oracle
     python tests/benchmarks/cause_reliability.py                     # the family in which the constants were set
 
 The module holds ``make_season(world, seed, cause=..., severity=...)``, which writes a folder and returns a dict with
@@ -44,7 +45,7 @@ def season_of(module, world, *, seed, cause, severity, folder):
     return hk.load_season(truth.get("folder", folder)), truth
 
 
-def ask(module, world, *, seed, cause, severity) -> dict:
+def ask(module, world, *, seed, cause, severity, oracle=None) -> dict:
     """One season: what was planted and what was said; one that can't be asked is counted as such."""
     from hatchkit.advice.causes import likely_causes
     from hatchkit.advice.poor_hatch import poorest_batch
@@ -63,7 +64,15 @@ def ask(module, world, *, seed, cause, severity) -> dict:
     return dict(seed=seed, cause="+".join(true) or "none", severity=severity, failed="", said=table["cause"].iloc[0],
                 verdict=told.verdict, first=named[0] in true, three=set(true) <= set(named[:3]),
                 overall=table["cause"].iloc[0] in true, named=named[0], weight=float(share[named[0]]),
-                pairs=len(true) == 2)
+                pairs=len(true) == 2, **_oracle_says(oracle, truth, batch, true))
+
+
+def _oracle_says(oracle, truth, batch, true) -> dict:
+    """Whether the world's own oracle has a single planted cause first, and in the first three."""
+    if oracle is None or len(true) != 1:
+        return {}
+    order = list(oracle(truth, batch=batch))
+    return dict(oracle_first=order[0] == true[0], oracle_three=true[0] in order[:3])
 
 
 def share_of(marks) -> str:
@@ -92,6 +101,9 @@ def report(rows) -> str:
                   f"  first, luck counted      {share_of(part['overall'])}",
                   f"  confident                {share_of(confident)}",
                   f"  confident and wrong      {share_of(confident & ~part['overall'])}"]
+        if "oracle_first" in part:
+            lines += [f"  the world's own oracle   first {share_of(part['oracle_first'])}, "
+                      f"first three {share_of(part['oracle_three'])}"]
     pairs = told[told["pairs"]]
     if len(pairs):
         lines += ["two causes:", f"  both in the first three  {share_of(pairs['three'])}",
@@ -150,6 +162,7 @@ def main() -> None:
     parser.add_argument("--path", help="folder to import the module from")
     parser.add_argument("--module", default="world_family")
     parser.add_argument("--world", default="second")
+    parser.add_argument("--oracle", help="module that holds the world's own oracle(truth, batch=...)")
     parser.add_argument("--each", type=int, default=2, help="seasons per cause and severity")
     parser.add_argument("--null", type=int, default=40, help="seasons without a cause")
     parser.add_argument("--pairs", type=int, default=20, help="seasons with two causes, severe")
@@ -160,13 +173,14 @@ def main() -> None:
     if args.path:
         sys.path.insert(0, args.path)
     module = importlib.import_module(args.module)
+    oracle = importlib.import_module(args.oracle).oracle if args.oracle else None
     rows, started = [], time.monotonic()
     jobs = jobs_of(args, args.causes or list(module.CAUSES))
     for seed, (cause, severity) in enumerate(jobs, args.first_seed + 1):
         if time.monotonic() - started > 60 * args.minutes:
             print(f"stopped after {args.minutes:g} minutes: {len(rows)} of {len(jobs)}")
             break
-        rows.append(ask(module, args.world, seed=seed, cause=cause, severity=severity))
+        rows.append(ask(module, args.world, seed=seed, cause=cause, severity=severity, oracle=oracle))
     print(f"module {args.module}, world {args.world}, seeds {args.first_seed + 1} to {args.first_seed + len(rows)}")
     print(report(rows))
 

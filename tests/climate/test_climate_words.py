@@ -140,7 +140,7 @@ def test_the_clock_says_why_the_planner_names_another_hour():
 def test_the_two_kinds_of_unweighed_batches_are_told_apart():
     table = water_loss.batch_water_loss(season(batches=[{}, {"batch": "2", "incubator": "Z"}]))
     text = words.water_season_words(table)
-    assert "Not weighed, so not known better than by a factor of two: 1." in text
+    assert "Not weighed, so known only roughly, from shells of their kind: 1." in text
     assert "Not weighed, so not known: 2. Weigh one tray" in text
 
 

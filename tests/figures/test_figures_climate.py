@@ -128,7 +128,7 @@ def test_weight_loss_shows_eggs_left_out_apart():
 def test_weight_loss_without_weighings_shows_the_indication_only():
     none = pd.DataFrame({"egg": [], "day": [], "lost_share": [], "used": pd.Series(dtype=bool)})
     ax = pictures.weight_loss_track(none, summary(weighed="no", projected_low=0.06, projected_high=0.24))
-    assert "indication from egg size (factor 2)" in ax.get_legend_handles_labels()[1]
+    assert "indication without weighings" in ax.get_legend_handles_labels()[1]
 
 
 def clock_table():

@@ -21,6 +21,9 @@ from hatchkit.relate.words import in_ten, times
         (dict(more=0.01, floor=0.9, low=0.8, high=6), "some sign"),
         (dict(more=0.08, floor=1.2, low=0.9, high=6), "some sign"),
         (dict(more=0.30, floor=1.2, low=1.1, high=6), "some sign"),
+        # a rare arrangement of a small effect: the middle of 0.9 to 1.6 is 1.2
+        (dict(more=0.08, floor=0.95, low=0.9, high=1.6, power=0.9), "no sign, and a doubling would have shown"),
+        (dict(more=0.08, floor=0.95, low=0.9, high=1.8, power=0.9), "some sign"),
         (dict(more=0.30, floor=0.7, low=0.6, high=1.5, power=0.9), "no sign, and a doubling would have shown"),
         (
             dict(more=0.30, floor=0.7, low=0.6, high=2.5, power=0.9),
