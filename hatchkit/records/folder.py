@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import gc
-import os
-import re
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -13,6 +11,7 @@ import pandas as pd
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
+from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.candidates import key_of
@@ -21,25 +20,7 @@ from hatchkit.records.sheets.machines import machines_of
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
 from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
 from hatchkit.records.told import with_headings
-from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
-
-MOST_FILES = 500
-#: Endings of texts that are no table of batches, but may be a log or a diary.
-_LOG_TEXTS = (".txt", ".log", ".dat")
-#: What holds records for people and none for a program, with how to get them out.
-_NOT_READ = {
-    ".numbers": "numbers",
-    ".pdf": "pdf",
-    ".jpg": "photo",
-    ".jpeg": "photo",
-    ".png": "photo",
-    ".heic": "photo",
-    ".docx": "document",
-    ".doc": "document",
-    ".pages": "document",
-    ".gsheet": "link",
-    ".odt": "document",
-}
+from hatchkit.records.workbook import TEXTS, WORKBOOKS
 
 
 def read_folder(folder, answers: dict | None = None) -> dict:
@@ -63,7 +44,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         If the folder is missing or can't be read, or holds neither a table of batches nor a log.
     """
     folder = Path(folder)
-    names = _list(folder)
+    names = names_in(folder)
     settings, title, zone, species_table, found = read_settings(folder)
     if answers is None:
         from hatchkit.records.answers import read_answers
@@ -73,7 +54,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     settings = _with_answers(settings, answers)
     fixed = _fixed(settings, answers)
     with _without_collecting():
-        grids, unread = _grids(folder, names, found)
+        grids, unread = read_files(folder, names, found)
         sheets = read_sheets(
             grids,
             settings=settings,
@@ -89,7 +70,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     batches["incubator"], notes = machines_of(batches, settings)
     found += notes
     loose = [name for name, suffix, _ in unread if suffix in TEXTS] + [
-        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()
+        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in LOG_TEXTS and not (folder / name).is_dir()
     ]
     loose += [
         name for name in _without_table(grids, sheets) if name not in loose and Path(name).suffix.lower() in TEXTS
@@ -205,69 +186,6 @@ def _without_collecting():
     finally:
         if was_on:
             gc.enable()
-
-
-def _list(folder: Path) -> list[str]:
-    if not folder.exists():
-        raise HatchkitError(f"There is no folder {folder}; check the spelling, or write the whole path.")
-    if not folder.is_dir():
-        raise HatchkitError(f"{folder} is a file; hatchkit wants the folder that it lies in.")
-    try:
-        names = sorted(entry.name for entry in os.scandir(folder))
-    except OSError as error:
-        raise HatchkitError(
-            f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
-            "or copy it to where you may."
-        ) from error
-    return [name for name in names if not name.startswith((".", "~"))]
-
-
-def _grids(folder: Path, names: list[str], found: list):
-    """The cells of every sheet in the folder's own files, and the files that could not be read as tables."""
-    grids, unread = [], []
-    names, copies = _without_copies(folder, names[:MOST_FILES])
-    for name, kept in copies:
-        found.append(problem("note", code="copy_of", facts=dict(name=name, kept=kept), file=name))
-    for name in names:
-        suffix = Path(name).suffix.lower()
-        if (folder / name).is_dir() or name == "problems.csv":
-            continue
-        if suffix in _NOT_READ:
-            found.append(problem("note", code=f"file_{_NOT_READ[suffix]}", facts=dict(name=name), file=name))
-            continue
-        if suffix not in WORKBOOKS + TEXTS:
-            continue
-        mine, told = read_grids(folder / name, file=name)
-        if suffix in TEXTS and not mine:
-            unread.append((name, suffix, told))
-            continue
-        found += told
-        grids += [grid for grid in mine if not _is_help(grid)]
-    return grids, unread
-
-
-def _without_copies(folder: Path, names: list[str]):
-    """Files less a browser's copies of one of them ("batches (1).xlsx"): the newer one counts."""
-    plain: dict = {}
-    for name in names:
-        bare = re.sub(
-            r"( ?\(\d+\)| - (?:copy|kopie|copie|copia|kopia)(?: ?\(\d+\))?|_copy)(?=\.[^.]+$)", "", name, flags=re.I
-        )
-        plain.setdefault(bare.lower(), []).append(name)
-    kept, copies = [], []
-    for group in plain.values():
-        if len(group) == 1:
-            kept += group
-            continue
-        newest = max(group, key=lambda name: ((folder / name).stat().st_mtime, -len(name)))
-        kept.append(newest)
-        copies += [(name, newest) for name in group if name != newest]
-    return sorted(kept), copies
-
-
-def _is_help(grid) -> bool:
-    """The sheet of explanations that `hatchkit start` writes beside the tables."""
-    return any("(hatchkit)" in str(cell) for cell in (grid.cells[0] if grid.cells else []))
 
 
 def _without_table(grids, sheets: Sheets) -> list[str]:

@@ -84,8 +84,9 @@ def read_eggs(block, chosen, context: Context) -> Part:
 
 def _letters_counted(cells) -> list:
     """Rows of a tray that are lettered: A, B, C -> 1, 2, 3."""
+    lettered = re.compile(r"\s*[A-Za-z]\s*")
     return [
-        float(ord(cell.strip().upper()) - 64) if isinstance(cell, str) and re.fullmatch(r"\s*[A-Za-z]\s*", cell) else cell
+        float(ord(cell.strip().upper()) - 64) if isinstance(cell, str) and lettered.fullmatch(cell) else cell
         for cell in cells
     ]
 

@@ -46,7 +46,7 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
         table["assumed"] = (at.isna() & by_day.isna()).to_numpy()
         table["looked_at"] = at.fillna(by_day).fillna(usual).to_numpy()
         table["sort"] = table["transfer"].astype(bool).astype(int)
-        parts.append(table)
+        parts.append(_dated_elsewhere(table))
     end, kept = _take_off(batches, noon, figures, found)
     hatch = pd.DataFrame(
         {
@@ -76,6 +76,20 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
     table["batch"] = batches["batch"].to_numpy()[table["place"].to_numpy(int)]
     _write_back(batches, table)
     return table[[*COLUMNS, "assumed", "place"]]
+
+
+def _dated_elsewhere(table: pd.DataFrame) -> pd.DataFrame:
+    """Looks without a date that another table dates: its first candling is theirs, its transfer theirs."""
+    if not table["assumed"].any() or table["assumed"].all() or table["table"].nunique() < 2:
+        return table
+    transfer = table["transfer"].astype(bool)
+    ordered = table.sort_values(["place", "table", "looked_at"], kind="stable")
+    rank = (~transfer[ordered.index]).groupby([ordered["place"], ordered["table"]]).cumsum()
+    table["rank"] = rank.where(~transfer, 0)
+    dated = table[~table["assumed"]].drop_duplicates(["place", "rank"]).set_index(["place", "rank"])["looked_at"]
+    at = pd.Series(list(zip(table["place"], table["rank"], strict=True)), table.index).map(dated)
+    table.loc[table["assumed"] & at.notna(), "looked_at"] = at
+    return table.drop(columns="rank")
 
 
 def _noon(times: pd.Series, hours) -> pd.Series:
