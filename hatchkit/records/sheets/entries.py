@@ -49,6 +49,8 @@ def class_of(roles: frozenset) -> str | None:
         return "dis"
     if "not" in roles and roles & {"fertile"}:
         return "clear"
+    if "chicks" in roles and "dead" in roles and not roles & {"pipped", "shell", "unhatched", "egg"}:
+        return None  # chicks that died later are no loss of eggs
     if roles & {"hatched", "chicks"} and not roles & {"pipped", "shell", "unhatched", "dead"}:
         return "hatched"
     return next((name for role, name in _CLASS if role in roles), None)

@@ -16,7 +16,7 @@ from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_o
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.lookwords import look_of
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, filled_down
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part
 
 
 def read_log(block, chosen, context: Context) -> Part:
@@ -31,7 +31,7 @@ def read_log(block, chosen, context: Context) -> Part:
     odd, n = [], len(block.rows)
     entries = [Entry(row) for row in block.rows]
     numbered = np.full(n, np.nan)
-    columns = [filled_down(cells) for cells in block.columns]
+    columns = block.columns
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue
@@ -140,6 +140,8 @@ class _Open:
             self.hatch_at = entry.at or self.hatch_at
             if "dead" in counts:
                 counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
+            if "left" in counts and "hatched" not in counts:
+                counts["hatched"] = counts.pop("left")  # "live ones" beside the dead in shell
             for key, value in counts.items():
                 if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
                     self.end[key] = self.end.get(key, 0) + value

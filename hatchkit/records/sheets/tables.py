@@ -13,7 +13,7 @@ from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.fields import COUNTS
 from hatchkit.records.sheets.ledger import account
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, filled_down
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 from hatchkit.records.sheets.remarks import count_remarks
 
 MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
@@ -41,7 +41,7 @@ def read_batches(block, reading, context: Context) -> Part:
     reading : assign.Reading
     context : Context
     """
-    columns = [filled_down(cells) for cells in block.columns]
+    columns = block.columns
     kept = _rows_with_eggs(block, reading, columns)
     odd: list = []
     rows = [block.rows[i] for i in kept]
