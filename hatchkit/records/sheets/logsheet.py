@@ -31,6 +31,9 @@ def read_log(block, chosen, context: Context) -> Part:
     odd, n = [], len(block.rows)
     entries = [Entry(row) for row in block.rows]
     numbered = np.full(n, np.nan)
+    fields = {meaning.field for meaning in chosen if meaning is not None}
+    # "Live ones" beside the dead in shell are the chicks.
+    at_the_end = bool(fields & {"dis", "pipped"}) and not fields & {"hatched", "clear", "dead"}
     columns = block.columns
     for place, meaning in enumerate(chosen):
         if meaning is None:
@@ -59,12 +62,12 @@ def read_log(block, chosen, context: Context) -> Part:
                     entry.look = _both(Look(day=int(day)), entry.look)
         elif meaning.field in _LEDGER:
             read = typed.counts(cells, block.rows, context.language, mark)
+            key = "hatched" if name == "left" and at_the_end else _LEDGER[meaning.field]
             for i in range(n):
                 if not np.isnan(read.values[i]):
-                    key = _LEDGER[meaning.field]
                     entries[i].counts[key] = entries[i].counts.get(key, 0) + int(read.values[i])
                 elif read.everything[i]:
-                    entries[i].counts[_LEDGER[meaning.field]] = "all"
+                    entries[i].counts[key] = "all"
         elif name == "number":
             numbered = typed.counts(cells, block.rows, context.language, mark).values
     for entry, count in zip(entries, numbered, strict=True):
@@ -140,8 +143,6 @@ class _Open:
             self.hatch_at = entry.at or self.hatch_at
             if "dead" in counts:
                 counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
-            if "left" in counts and "hatched" not in counts:
-                counts["hatched"] = counts.pop("left")  # "live ones" beside the dead in shell
             for key, value in counts.items():
                 if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
                     self.end[key] = self.end.get(key, 0) + value

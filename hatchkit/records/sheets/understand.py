@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from hatchkit.records.sheets import eggcolumns, weighings
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
-from hatchkit.records.sheets.cells import is_empty
+from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.clock import with_hours
 from hatchkit.records.sheets.expand import expanded
 from hatchkit.records.sheets.fields import PLAIN, Meaning
@@ -18,6 +18,7 @@ from hatchkit.records.sheets.lexicon import all_roles, language_of, tokens
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.shape import find_blocks
+from hatchkit.records.sheets.when import is_dateish
 from hatchkit.records.words import plain
 
 
@@ -79,6 +80,7 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
         item.year = year_in(
             [
+                *_first_lines(block),
                 *reversed(block.titles),
                 *(text for other in reversed(found) for text in other.block.titles),
                 grid.sheet,
@@ -98,6 +100,13 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
             item.chosen = weighings.choose(columns, options)
         found.append(item)
     return found
+
+
+def _first_lines(block) -> list:
+    """Lines above the first date of a diary: its title."""
+    lines = block.columns[0][:4] if block.shape == "lines" and block.columns else []
+    dated = next((place for place, cells in enumerate(lines) if any(map(is_dateish, cells))), len(lines))
+    return [" ".join(text_of(cell) or "" for cell in cells) for cells in lines[:dated]]
 
 
 def _to_lines(block) -> None:
