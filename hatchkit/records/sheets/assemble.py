@@ -154,7 +154,7 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
     for item, part in main:
         frame = part.batches.copy()
         frame["titles"] = [tuple(item.titles)] * len(frame)
-        frame["kind"] = item.kind
+        frame["kind"], frame["heading_row"] = item.kind, item.block.heading_row
         target = naming.places(frame, by_key, item.kind)
         new = [place for place, known in enumerate(target) if known is None]
         for count, place in enumerate(new):

@@ -122,7 +122,10 @@ def _heading(text: str, day, context) -> str | None:
     roles = all_roles(found)
     return (
         text
-        if roles & {"batch", "hatch", "set"} and len(found) <= 4 and not roles & (CLASSES - {"hatched", "set"}) and any(c.isdigit() for c in text)
+        if roles & {"batch", "hatch", "set"}
+        and len(found) <= 4
+        and not roles & (CLASSES - {"hatched", "set"})
+        and any(c.isdigit() for c in text)
         else None
     )
 

@@ -11,9 +11,9 @@ from hatchkit.records.sheets.when import read_dates
 
 #: From this on the order is not asked for (`times.decide` says how it knows).
 SURE = 0.9
-#: Rows (`_plausible`) by which one order must fit better; and what dots and a language other than English weigh:
-#: no such language writes the month first, and with dots none does (Unicode CLDR, date formats).
-LEAD, DOTS, LANGUAGE = 1.5, 8.0, 4.0
+#: Rows (`_plausible`) by which one order must fit better; and what a language other than English weighs, none of which
+#: writes the month first (Unicode CLDR, date formats).
+LEAD, LANGUAGE = 1.5, 4.0
 
 
 def decide_order(understood, hint: bool | None):
@@ -37,11 +37,13 @@ def decide_order(understood, hint: bool | None):
     evidence = [times.gather(column, serials=True) for column in texts if column]
     if not evidence:
         return True if hint is None else hint, [], []
+    if hint is None and _dotted(texts) > 0.5 and not _impossible(texts):
+        return True, [], []
     order = times.decide(evidence, hint=hint)
     if order.sure >= SURE or not any(column.open for column in evidence):
         return order.day_first, [], []
     scores = {first: _plausible(understood, first) for first in (True, False)}
-    scores[True] += _written_like(understood, texts)
+    scores[True] += _written_like(understood)
     if abs(scores[True] - scores[False]) >= LEAD:
         return max(scores, key=scores.get), [], []
     where = next(item for item in understood if item.block.rows)
@@ -51,12 +53,22 @@ def decide_order(understood, hint: bool | None):
     return best, [], [asked]
 
 
-def _written_like(understood, texts) -> float:
-    """What the way of writing says for the day first."""
+def _dotted(texts) -> float:
+    """Share of dates with dots ("12.04.2026"), with which no language writes the month first (Unicode CLDR)."""
     dotted = [bool(re.match(r"\s*\d{1,2}\.\s?\d{1,2}\.", text)) for column in texts for text in column if text.strip()]
+    return float(np.mean(dotted)) if dotted else 0.0
+
+
+def _impossible(texts) -> bool:
+    """Whether a date has a second number that is no month."""
+    pairs = [re.match(r"\s*\d{1,2}\.\s?(\d{1,2})\.", text) for column in texts for text in column]
+    return any(int(pair[1]) > 12 for pair in pairs if pair)
+
+
+def _written_like(understood) -> float:
+    """What the way of writing says for the day first."""
     languages = {item.language for item in understood if any(date_columns(item))}
-    score = DOTS if dotted and np.mean(dotted) > 0.5 else 0.0
-    return score + (LANGUAGE if languages and not languages & {"en", None} else 0.0)
+    return (LANGUAGE if languages and not languages & {"en", None} else 0.0)
 
 
 def _american(item) -> bool:

@@ -18,6 +18,7 @@ from hatchkit.records.sheets.lexicon import all_roles, language_of, tokens
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.shape import find_blocks
+from hatchkit.records.sheets.strips import side_by_side
 from hatchkit.records.sheets.when import is_dateish
 from hatchkit.records.words import plain
 
@@ -66,7 +67,7 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     )
     grid, key = with_legend(grid, language)
     found = []
-    for block in find_blocks(grid, language):
+    for block in [block for part in side_by_side(grid) for block in find_blocks(part, language)]:
         if not found:
             block.skipped += [(row, "title", text) for row, text in key]
         block.columns = [filled_down(cells) for cells in block.columns]

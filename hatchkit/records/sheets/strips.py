@@ -1,0 +1,46 @@
+"""Tables that stand side by side on one sheet -> a grid for each."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from hatchkit.records.sheets.cells import is_empty, text_of
+
+#: Rows and columns that a part must fill to be a table of its own.
+LEAST_ROWS, LEAST_COLUMNS = 3, 3
+
+
+def side_by_side(grid) -> list:
+    """The grid cut at blank columns, where what stands right of them names again what the left part names.
+
+    A blank column alone parts nothing: many keep one before their notes. A key that comes again ("No.") does.
+
+    Parameters
+    ----------
+    grid : Grid
+    """
+    width = max((len(row) for row in grid.cells), default=0)
+    filled = [
+        any(place < len(row) and not is_empty(row[place]) for row in grid.cells[:400]) for place in range(width)
+    ]
+    edges = [place for place in range(1, width) if filled[place] and not filled[place - 1] and any(filled[:place])]
+    for edge in edges:
+        left = [row[:edge] for row in grid.cells]
+        right = [row[edge:] for row in grid.cells]
+        if _is_table(left) and _is_table(right) and _same_key(left, right):
+            return [replace(grid, cells=left), *side_by_side(replace(grid, cells=right))]
+    return [grid]
+
+
+def _is_table(cells) -> bool:
+    full = [sum(not is_empty(cell) for cell in row) for row in cells]
+    return sum(count >= LEAST_COLUMNS for count in full) >= LEAST_ROWS
+
+
+def _same_key(left, right) -> bool:
+    """Whether the right part's first heading is one of the left part's, in the same row."""
+    for one, other in zip(left, right, strict=True):
+        key = text_of(other[0]) if other and isinstance(other[0], str) else None
+        if key and sum(not is_empty(cell) for cell in other) >= LEAST_COLUMNS:
+            return any(text_of(cell) == key for cell in one if isinstance(cell, str))
+    return False
