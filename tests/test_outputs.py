@@ -86,6 +86,6 @@ def test_a_folder_closed_to_the_person_is_said_before_the_work(tmp_path):
 
 
 def test_every_kind_of_file_that_the_reader_takes_is_kept():
-    from hatchkit.records import folder, workbook
+    from hatchkit.records import files, workbook
 
-    assert {*workbook.WORKBOOKS, *workbook.TEXTS, *folder._LOG_TEXTS} < set(READ)
+    assert {*workbook.WORKBOOKS, *workbook.TEXTS, *files.LOG_TEXTS} < set(READ)

@@ -154,6 +154,12 @@ def _merged(looks: list[LookColumns], length: float) -> list[LookColumns]:
     transfer = next((look for look in looks if look.look.transfer), None)
     if transfer is None:
         return looks
+    candlings = [look for look in looks if look is not transfer]
+    undated = [look for look in candlings if "look_at" not in look.fields]
+    if set(transfer.fields) == {"look_at"} and len(candlings) > 1 and undated == candlings[-1:]:
+        # "Transfer" heads a date; "clear 3, dead 3" beside it are what was found then.
+        transfer.fields |= undated[0].fields
+        return [look for look in looks if look is not undated[0]]
     for other in looks:
         if other is transfer or other.look.day is None or set(other.fields) & set(transfer.fields):
             continue
