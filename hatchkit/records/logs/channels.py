@@ -260,7 +260,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
     unit = _unit(values, raw, plan, channel, wishes, account)
     codes = np.array([], dtype=int)
     if isinstance(unit, str):
-        codes = missing_codes(values, "temp", unit)
+        codes = np.union1d(missing_codes(values, "temp", unit), _same_fault(numbers))
         celsius = to_celsius(values, unit)
     else:
         celsius = values.copy()
@@ -275,6 +275,14 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         account.say("doubtful", f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
                     "marked missing code; temp_c is left empty")
     return celsius, logged, unit
+
+
+def _same_fault(numbers) -> np.ndarray:
+    """Rows whose temperature and humidity are one number that no humidity can be: a sensor that did not answer."""
+    temp, rh = numbers["temp"], numbers.get("rh")
+    if rh is None:
+        return np.array([], dtype=int)
+    return np.flatnonzero((temp == rh) & ((rh <= 0) | (rh > 100)))
 
 
 def _unit(values, raw, plan, channel, wishes, account):

@@ -10,7 +10,7 @@ import re
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import behaviour, told
 from hatchkit.records.logs.column import column_of, legend_of
-from hatchkit.records.logs.guess import by_behaviour_of
+from hatchkit.records.logs.guess import by_behaviour_of, doubt_by_values
 from hatchkit.records.logs.head import Head
 from hatchkit.records.logs.names import (
     MEASURES,
@@ -62,6 +62,8 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
     if not any(c.role in ("temp", "wet_bulb", "value") for c in free):
         by_behaviour_of(plan, head, columns, free)
+    else:
+        doubt_by_values(plan, [c for c in free if (c.name or f"column {c.n + 1}") not in (answers or {})])
     if head.header and any(c.role == "temp" for c in free):
         plan.asked += [(f"column {c.n + 1}", "not_used", list(CHOICES)) for c in free
                        if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6]

@@ -50,3 +50,38 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
         unit = warm.get(column.n, (0, ""))[1] or "C"
         taken = f"temp_{unit}" if column.role == "temp" else "rh"
         plan.asked.append((column.name or f"column {column.n + 1}", taken, list(CHOICES)))
+
+
+def doubt_by_values(plan: Plan, free: list) -> None:
+    """Headings that the values speak against: the heading is followed, and the person asked.
+
+    Under "Humidity" stand the values of an incubator's warmth and under "Temperature" those of a humidity; or a
+    temperature stands where neither an incubator nor a room does.
+    """
+    temps, damp = ([c for c in free if c.role == role and len(c.values)] for role in ("temp", "rh"))
+    doubted = []
+    for column in temps:
+        hot = not _can_be_air(column)
+        warm = [c for c in damp if _stands_warm(c.values) and (hot or behaviour.warmth(column.values)[0] < 0.3
+                                                                 or _spread(column) > 4 * max(_spread(c), 0.1))]
+        if warm or hot:
+            doubted += [column, *warm]
+    for column in {c.n: c for c in doubted}.values():
+        taken = "rh" if column.role == "rh" else f"temp_{column.unit or 'C'}"
+        plan.asked.append((column.name, taken, list(CHOICES)))
+    if doubted:
+        plan.said.append(told.against_values([(c.name, float(np.median(c.values))) for c in doubted]))
+
+
+def _can_be_air(column) -> bool:
+    low, high = {"C": (-30.0, 46.0), "F": (-22.0, 115.0), "K": (243.0, 319.0)}.get(column.unit, (-30.0, 319.0))
+    return bool(low <= np.median(column.values) <= high) or column.unit == "" or np.median(column.values) > 115
+
+
+def _stands_warm(values) -> bool:
+    middle, spread = float(np.median(values)), float(np.subtract(*np.percentile(values, (90, 10))))
+    return 36.3 <= middle <= 38.8 and spread < 1.2 or 97.3 <= middle <= 101.9 and spread < 2.2
+
+
+def _spread(column) -> float:
+    return float(np.subtract(*np.percentile(column.values, (90, 10))))

@@ -74,7 +74,8 @@ def read_head(data: bytes) -> Head:
     if best is None:
         return _head_without_readings(lines)
     cells, width = best.cells, best.width
-    first = next(number for number in best.good if abs(len(cells[number]) - width) <= 1)
+    fits = [number for number in best.good if abs(len(cells[number]) - width) <= 1]
+    first = _first_alike(cells, fits) if best.dated_by == "stamp" else fits[0]
     first = _first_stamped(cells, first) if best.dated_by == "stamp" else first
     if first > _MOST_PREAMBLE:
         raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
@@ -147,21 +148,36 @@ def _has_clock(cells: list) -> bool:
                                                                                   strict=True) if not kind)
 
 
+#: Letters in which date forms are written, in twelve languages.
+_LETTERS = {"yyyy": ("year",), "yy": ("year",), "jjjj": ("year",), "aaaa": ("year",), "rrrr": ("year",),
+            "åååå": ("year",), "éééé": ("year",), "mm": ("month", "minute"), "dd": ("day",), "tt": ("day",),
+            "gg": ("day",), "jj": ("day",), "nn": ("minute",), "hh": ("hour",), "uu": ("hour",), "mi": ("minute",),
+            "mn": ("minute",), "ss": ("second",), "doy": ("yearday",)}
+
+
 def parts_of(row: list) -> dict:
     """Part of the date or time -> column, for a line of headings such as year, month, day, hour."""
-    found = {}
+    found: dict = {}
     for n, cell in enumerate(row):
-        if part := part_of_time(cell):
+        part = part_of_time(cell)
+        letters = re.sub(r"[^a-zåé]", "", cell.lower())
+        if letters in _LETTERS and (found or _LETTERS[letters][0] == "year"):
+            # MM is the month the first time and the minute the second.
+            part = next((name for name in _LETTERS[letters] if name not in found), "")
+        if part:
             found.setdefault(part, n)
+    if "yearday" in found or {"year", "day"} <= set(found) and "month" not in found:
+        found.setdefault("yearday", found.pop("day", 0))
     return found
 
 
 def _below_parts(cells: list) -> list:
     for number, row in enumerate(cells):
         places = parts_of(row)
-        if {"year", "month", "day"} <= set(places):
+        if {"year", "month", "day"} <= set(places) or {"year", "yearday"} <= set(places):
             return [n for n, line in enumerate(cells) if n > number and len(line) > len(places) and all(
-                p < len(line) and re.fullmatch(r"\d{1,4}(?:\.0+)?", line[p]) for p in places.values())]
+                p < len(line) and re.fullmatch(r"\d{1,4}(?:\.0+)?" if part != "yearday" else r"\d{1,3}(?:\.\d+)?",
+                                               line[p]) for part, p in places.items())]
     return []
 
 
@@ -182,6 +198,18 @@ def _below_numbers(cells: list) -> list:
             return [n for n, line in enumerate(cells) if n > number and any(line)
                     and all(is_number(cell) or cell == "" for cell in line)]
     return []
+
+
+def _first_alike(cells: list, fits: list) -> int:
+    """The first line whose stamp stands where that of nearly all others does.
+
+    What the lines at the top say of the log ("barn box,2025-05-31T17:00,1.0002") may look like a reading.
+    """
+    places = {number: next((n for n, cell in enumerate(cells[number]) if kind_of(cell) in ("both", "date", "epoch")),
+                           None) for number in fits}
+    found = list(places.values())
+    usual = max(set(found), key=found.count)
+    return next(number for number in fits if places[number] == usual or found.count(usual) < 0.8 * len(found))
 
 
 def _first_stamped(cells: list, first: int) -> int:

@@ -10,6 +10,7 @@ import json
 import re
 from html.parser import HTMLParser
 
+from hatchkit.records.logs.database import protocol_lines
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.stamps import kind_of
 
@@ -35,6 +36,8 @@ def rows_of(data: bytes) -> bytes | None:
     if b"<tr" in low or low.startswith((b"<html", b"<!doctype html", b"<table")):
         if (lines := _page_lines(data.decode("utf-8", "replace"))) is not None:
             return lines
+    if (lines := protocol_lines(data)) is not None:
+        return lines
     if low.startswith(b"<?xml") or re.match(rb"<[a-z]", low):
         if (lines := _xml_lines(data)) is not None:
             return lines

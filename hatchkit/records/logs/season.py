@@ -18,8 +18,7 @@ from hatchkit.records.logs.overview import files_table
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
 
 #: Endings of files that are no logs and no mistake either.
-_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe",
-            ".db"}
+_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe"}
 #: As the questions of the sheets; a code of the logs begins with "log_".
 QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
 

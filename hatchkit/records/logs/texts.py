@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import encoding, told
+from hatchkit.records.logs import database, encoding, told
 from hatchkit.records.logs.rows import cell_text, rows_of
 from hatchkit.records.marks import limit
 
@@ -54,6 +54,8 @@ def texts_of(path: Path, page_of=dict().get) -> list[Text]:
     data = load_bytes(path)
     if data[:4] == b"PK\x03\x04" or data[:4] == b"\xd0\xcf\x11\xe0":
         return _of_archive(path, data, page_of)
+    if data[:16] == database.MARK:
+        return _of_database(data)
     if data[:2] == b"\x1f\x8b":
         data = _unpacked(data)
     return [of_bytes(data, page_of(""))]
@@ -126,6 +128,18 @@ def _of_members(archive: zipfile.ZipFile, members: list, page_of) -> list[Text]:
         out.append(text)
     if not out:
         raise HatchkitError("the archive holds no file")
+    return out
+
+
+def _of_database(data: bytes) -> list[Text]:
+    """Each table of a database file as lines of cells; line numbers count its rows."""
+    tables = [(name, names, rows) for name, names, rows in database.tables_of(data) if rows]
+    if not tables:
+        raise HatchkitError("the database holds no table with rows")
+    out = []
+    for name, names, rows in tables:
+        lines = ["\t".join(cell_text(cell) for cell in row) for row in (names, *rows)]
+        out.append(Text(("\n".join(lines) + "\n").encode(), name if len(tables) > 1 else "", shift=-1))
     return out
 
 

@@ -27,6 +27,13 @@ def by_behaviour(has_heading: bool) -> tuple:
             "taken as the questions say", "put a line of names above the readings, or answer the question")
 
 
+def against_values(found: list) -> tuple:
+    """Headings against which the values speak."""
+    shown = ", ".join(f"{name} ({middle:.1f})" for name, middle in found[:6])
+    return ("doubtful", f"the middle values of {shown} do not look like what the headings say",
+            "read as the headings say", "look whether the headings stand above the wrong columns, and answer the question")
+
+
 def only_extremes(names: list) -> tuple:
     """Lowest and highest, no mean."""
     return ("doubtful", f"{', '.join(names)}: the lowest and the highest of each interval, and no mean",

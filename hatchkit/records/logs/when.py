@@ -61,11 +61,12 @@ def stamp_columns(columns: list, head: Head) -> Plan:
 
     if head.dated_by == "parts":
         places = parts_of(head.header or [])
-        apart = {part: n for part, n in places.items() if part in ("year", "month", "day") or len(places) > 3}
+        apart = {part: n for part, n in places.items() if part in ("year", "month", "day", "yearday")
+                 or len(places) > 2 + ("yearday" not in places)}
         if "hour" not in apart:
             clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
             apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
-        if "hour" not in apart:
+        if "hour" not in apart and not any("." in cell for n in apart.values() for cell in columns[n].cells):
             raise HatchkitError("it has dates without a time of day")
         return Plan([], parts=apart)
     if head.dated_by == "serial":

@@ -110,7 +110,7 @@ def _pieces() -> dict:
         # "Mon Mar  3 07:30:00 2025", as boards and servers print it.
         "year last": rf"((?:\w+,?\s+)?(?:{either('months')})\s+\d{{1,2}})"
                      rf"\s+(\d{{1,2}}:\d\d(?::\d\d)?(?:\s+[a-z]+)?)\s+(\d{{4}})",
-        "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?", "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}"}.items()}
+        "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?", "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}(?:\.\d+)?|\d{15,16}|\d{18,19}"}.items()}
 
 
 @lru_cache(maxsize=65_536)
@@ -275,9 +275,13 @@ def _made(match, name, layout, days, clock) -> Stamp:
 
 
 def is_epoch(text: str) -> bool:
-    """Whether a text is Unix seconds or milliseconds of the years 1990 to 2100."""
+    """Whether a text is Unix seconds, milli-, micro- or nanoseconds of the years 1990 to 2100."""
     if not _pieces()["epoch"].fullmatch(text):
         return False
     value = float(text)
-    value = value / 1000 if value > 1e11 else value
-    return 6.3e8 < value < 4.1e9
+    return 6.3e8 < value * epoch_micros(value) / 1e6 < 4.1e9
+
+
+def epoch_micros(value: float) -> float:
+    """Microseconds of one step of a count since 1970, by its size: seconds, milli-, micro- or nanoseconds."""
+    return 1e6 if value < 1e11 else 1e3 if value < 1e14 else 1.0 if value < 1e17 else 1e-3
