@@ -80,7 +80,7 @@ def read_head(data: bytes) -> Head:
     if first > _MOST_PREAMBLE:
         raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
     sample = [cells[number] for number in best.good if number >= first]
-    block = heading_lines(cells, first, width)
+    block = heading_lines(cells, first, width, best.separator)
     names, units = headings_of(cells, block, lines, best.separator, sample)
     shifted = bool(names) and is_shifted(names, sample)
     names = ["", *names] if shifted else names

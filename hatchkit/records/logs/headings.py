@@ -9,7 +9,7 @@ from hatchkit.records.logs.names import is_share, other_unit, role_of, statistic
 from hatchkit.records.logs.stamps import kind_of
 
 
-def heading_lines(cells: list, first: int, width: int) -> list:
+def heading_lines(cells: list, first: int, width: int, separator: str = ",") -> list:
     """Numbers of the lines above the first reading that can be headings: at most five, words in most of their cells."""
     block: list = []
     for number in range(first - 1, max(first - 12, -1), -1):
@@ -18,6 +18,9 @@ def heading_lines(cells: list, first: int, width: int) -> list:
             continue
         worded = sum(bool(re.search(r"[^\W\d_]|[°%#]", cell)) for cell in filled)
         wide = len(cells[number]) >= max(2, width - 2) or len(filled) >= max(2, width - 2)
+        if separator == " " and not block and not wide and _is_units(filled):
+            block.insert(0, number)  # units below some of the names only
+            continue
         if not (wide and worded >= len(filled) / 2 and len(filled) >= 1) or len(block) == 5:
             break
         if cells[number][0][:1] == "#" and len(cells[number][0]) > 1 and block:
@@ -56,12 +59,23 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list]:
     for number in block:
         row = cells[number]
         if number > main and _is_units(row):
-            units = row
+            units = _below(lines[number], lines[main]) if separator == " " and len(row) < len(names) else row
         elif number > main and sum(map(bool, row)) > 1 and not any(re.fullmatch(r"-?\d+[.,]\d+", cell) for cell in row):
             names = _joined(names, row)
         elif number < main and _is_group(row, names):
             names = _joined(_spread_right(row, len(names)), names)
     return names, units
+
+
+def _below(line: str, heading: str) -> list:
+    """The words of a line in columns of blanks, each in the place of the name above it."""
+    names = [match.span() for match in re.finditer(r"\S+", heading)]
+    out = [""] * len(names)
+    for match in re.finditer(r"\S+(?: \S+)*", line):
+        start, stop = match.span()
+        near = max(range(len(names)), key=lambda n: min(stop, names[n][1]) - max(start, names[n][0]))
+        out[near] = match[0]
+    return out
 
 
 def _is_group(row: list, names: list) -> bool:
