@@ -21,6 +21,7 @@ from hatchkit.records.logs.pairs import channels_of, one_statistic
 from hatchkit.records.logs.plan import CHOICES, UNIT_CHOICES, Column, Plan
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.when import hours_of, stamp_columns, unit_above
+from hatchkit.records.logs.zone import zone_column
 
 
 def plan_columns(head: Head, answers=None, only=None) -> Plan:
@@ -67,7 +68,8 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     if head.header and any(c.role == "temp" for c in free):
         plan.asked += [(f"column {c.n + 1}", "not_used", list(CHOICES)) for c in free
                        if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6]
-    plan.text = [c.n for c in free if c.role == "text"]
+    plan.zone, plan.zone_numbers = zone_column(free)
+    plan.text = [c.n for c in free if c.role == "text" and c.n != plan.zone]
     measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
     if not any(c.role in ("temp", "rh", "value") for c in measures):
         raise HatchkitError("it has dates and times but no column of temperature or humidity" + _headings_seen(head))
@@ -83,7 +85,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     if twins := [c.name or f"column {c.n + 1}" for c in free if c.role == "twin"]:
         plan.said.append(told.twins(twins))
     read = {n for channel in plan.channels for n in channel.columns.values()}
-    plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text",
+    plan.unused = [c.n for c in free if c.n not in read and c.n != plan.zone and c.role not in ("unit", "probe", "quantity", "text",
                                                                            "record", "twin") and any(c.cells)]
     return plan
 

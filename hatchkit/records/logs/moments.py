@@ -10,12 +10,23 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 from hatchkit.records.logs import stamps as _stamps
+from hatchkit.records.logs.clocks import plain_clocks, refuse_twelve_hours
 from hatchkit.records.logs.lines import as_text
 from hatchkit.records.logs.since import moments
+from hatchkit.records.logs.zone import put_zones
 from hatchkit.records.times.forms import FIRST_YEAR, LAST_YEAR
 
 
 def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
+    """When each line was written; HatchkitError where the lines do not say so for sure."""
+    found = _written(raw, head, plan, wishes, name)
+    refuse_twelve_hours(found.local)
+    if plan.zone is not None:
+        put_zones(found, as_text(raw[plan.zone]), plan.zone_numbers)
+    return found
+
+
+def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.parts:
         at = plan.parts.get("hour", head.width)
         written = [row[at] for row in head.sample if at < len(row)]
@@ -42,6 +53,8 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     clocks = None
     if len(plan.stamp) > 1:
         clocks = as_text(raw[plan.stamp[1]])
+        at = plan.stamp[1]
+        clocks = plain_clocks(clocks, head.header[at] if head.header and at < len(head.header) else f"{at + 1}")
         days = np.array([_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts], dtype=object)
         texts = _days_below(days, clocks)
         if len(plan.stamp) > 2:

@@ -34,6 +34,12 @@ def against_values(found: list) -> tuple:
             "read as the headings say", "look whether the headings stand above the wrong columns, and answer the question")
 
 
+def summer_open(words: str, choices: list) -> tuple:
+    """An offset, and word of summer time beside it."""
+    return ("doubtful", f"the file says its clock is {words} and speaks of summer time",
+            f"read as {choices[0]}; with summer time it would be {choices[1]}", "answer the question")
+
+
 def only_extremes(names: list) -> tuple:
     """Lowest and highest, no mean."""
     return ("doubtful", f"{', '.join(names)}: the lowest and the highest of each interval, and no mean",

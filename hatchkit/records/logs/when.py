@@ -14,7 +14,7 @@ from hatchkit.records.logs.names import part_of_time, plain
 from hatchkit.records.logs.plan import Column, Plan
 from hatchkit.records.logs.since import counts, start_above, step_above
 from hatchkit.records.logs.stamps import kind_of, midnight_off
-from hatchkit.records.times.forms import zone_seconds
+from hatchkit.records.logs.zone import names_zone, true_clock
 
 
 def blocks(head: Head) -> list:
@@ -56,7 +56,7 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     def first(wanted, named):
         at = [c for c in columns if kinds[c.n] == wanted]
         # Of two stamps the one that names its zone needs no guess; else the one that a heading calls so.
-        at.sort(key=lambda c: (not _ZONE.search(c.name), c.role not in named))
+        at.sort(key=lambda c: (not names_zone(c.name), c.role not in named))
         return at[0].n if at else None
 
     if head.dated_by == "parts":
@@ -78,6 +78,8 @@ def stamp_columns(columns: list, head: Head) -> Plan:
                                 "began and how long a step is")
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
+    if (epoch := true_clock(columns, kinds, both)) is not None:
+        return Plan([epoch], epoch=True)
     # Days that a spreadsheet shows with midnight are days, if beside them stand times that change.
     midnights = both is not None and all(midnight_off(cell) != cell for cell in columns[both].cells if cell)
     date = both if midnights else first("date", ("date", "stamp"))
@@ -112,18 +114,8 @@ def hours_of(columns: list, plan: Plan) -> list:
         return []
     found = [times.stamp_of(cell) or times.clock_of(cell) for cell in columns[plan.stamp[-1]].cells]
     return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]
-_ZONE = re.compile(r"(?<![A-Za-z])(?:UTC|GMT)\s*(?:[+-]\s*\d{1,2}(?::?\d{2})?)?(?![A-Za-z])")
 
 
-def zone_offset(head: Head, plan: Plan) -> tuple[float | None, str]:
-    """Seconds east of UTC named in the header of the stamp or above it, and the words that say so."""
-    names = [head.header[n] for n in plan.stamp if n < len(head.header)] if head.header else []
-    names = [re.sub(r"_", " ", name).replace("utc", "UTC") for name in names]
-    for text in names + list(head.preamble):
-        match = _ZONE.search(text)
-        if match:
-            return zone_seconds(match[0]), match[0].strip()
-    return None, ""
 _UNIT_ABOVE = re.compile(r"(?:unit|units|scale|einheit|unité|unità|unidad|eenheid|jednost\w+|jednotk\w+|enhet|enhed|"
                          r"egység)"
                          r"[^\n]{0,25}?[\s:;=,\t(]\W{0,3}(celsius|fahrenheit|kelvin|[CFK])(?![A-Za-z])", re.IGNORECASE)
