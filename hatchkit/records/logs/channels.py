@@ -60,7 +60,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     owners = row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
-    if not probes:
+    if not probes or not any(np.isfinite(part[key]).any() for part in parts for key in ("temp_logged_c", "rh_pct")):
         raise HatchkitError("no line of it holds a number in its columns of temperature or humidity")
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
@@ -181,7 +181,7 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
     """Times in UTC, and the note that says which zone was taken."""
     if stamps.offset is not None and np.isfinite(stamps.offset[~np.isnat(stamps.local)]).all():
         return stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
-    offset, words, summer = zone_above(head, plan)
+    offset, words, summer = zone_above(head, plan, stamps.local)
     named = wishes.timezone if offset is None else offset if isinstance(offset, str) else None
     if isinstance(offset, str):
         account.say("note", f"the file says its clock is {words}", "taken as its zone")

@@ -40,7 +40,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     HatchkitError
         Where there is no stamp or nothing to read.
     """
-    if head.separator == "," and head.header and _split_decimals(head):
+    if head.separator == "," and (head.header and _split_decimals(head) or _odd_digits(head)):
         raise HatchkitError("a comma parts both its columns and its decimals, without quotes, so they cannot be "
                             "told apart; export it with semicolons or with decimal points")
     legend = legend_of(head.preamble)
@@ -102,6 +102,21 @@ def _split_decimals(head: Head) -> bool:
     numbers = len(row) - stamps
     return numbers >= 2 and numbers == 2 * (names - stamps) and all(
         cell.lstrip("-").isdigit() for row in head.sample[:50] for cell in row if not kind_of(cell))
+
+
+def _odd_digits(head: Head) -> bool:
+    """Whether a column of single digits without a name follows one of whole numbers: tenths behind a decimal comma."""
+    named = sum(map(bool, head.header)) if head.header else 0
+    if named >= head.width or len(head.sample) < 4 or head.quoted:
+        return False
+    rows = [row for row in head.sample[:200] if len(row) == head.width]
+    cells = list(zip(*rows, strict=True)) if rows else []
+    for one, two in zip(cells, cells[1:], strict=False):
+        digits = [cell for cell in two if re.fullmatch(r"\d", cell)]
+        whole = sum(bool(re.fullmatch(r"-?\d{1,3}", cell)) for cell in one)
+        if len(digits) > 0.95 * len(rows) and whole > 0.95 * len(rows) and len(set(digits)) > 3:
+            return True
+    return False
 
 
 def _name_turns(free: list) -> None:

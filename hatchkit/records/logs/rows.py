@@ -5,14 +5,12 @@ Each line of the file stays a line, so that line numbers hold; a line of heading
 
 from __future__ import annotations
 
-import datetime as dt
-import json
 import re
 from html.parser import HTMLParser
 
 from hatchkit.records.logs.database import protocol_lines
+from hatchkit.records.logs.documents import json_lines, stacked_lines, table
 from hatchkit.records.logs.names import role_of
-from hatchkit.records.logs.stamps import kind_of
 
 _PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
                    r"err\w*)(?![\d:])"
@@ -28,7 +26,7 @@ def rows_of(data: bytes) -> bytes | None:
     start = data[:4096].lstrip()
     low = start.lower()
     if start[:1] in (b"{", b"[") or b'{"' in start[:300]:
-        if (lines := _json_lines(data)) is not None:
+        if (lines := json_lines(data)) is not None:
             return lines
     if b"insert into" in low or low.startswith((b"pragma", b"begin")) or b"create table" in low:
         if (lines := _sql_lines(data.decode("utf-8", "replace"))) is not None:
@@ -41,32 +39,9 @@ def rows_of(data: bytes) -> bytes | None:
     if low.startswith(b"<?xml") or re.match(rb"<[a-z]", low):
         if (lines := _xml_lines(data)) is not None:
             return lines
+    if (lines := stacked_lines(data)) is not None:
+        return lines
     return _labelled_lines(data) if _is_labelled(data) else None
-
-
-def cell_text(cell) -> str:
-    """A cell of a workbook or of a JSON document as text."""
-    if cell is None:
-        return ""
-    if isinstance(cell, dt.datetime) and cell.year < 1905:
-        return f"{cell:%H:%M:%S}"  # a time of day, with the day from which a spreadsheet counts
-    if isinstance(cell, dt.datetime):
-        return f"{cell:%Y-%m-%d %H:%M:%S}" + (f".{cell.microsecond:06d}" if cell.microsecond else "")
-    if isinstance(cell, dt.timedelta):
-        seconds = round(cell.total_seconds())
-        return f"{seconds // 3600:02d}:{seconds // 60 % 60:02d}:{seconds % 60:02d}"
-    if isinstance(cell, float):
-        return format(cell, ".10g")
-    return " ".join(str(cell).split())
-
-
-def _table(records: list) -> bytes | None:
-    """Records (dicts, None for a line without one) as lines."""
-    keys = list(dict.fromkeys(key for record in records if record for key in record))
-    if not keys or len(keys) > 200:
-        return None
-    lines = ["\t".join(cell_text(record.get(key, "")) for key in keys) if record else "" for record in records]
-    return ("\t".join(keys) + "\n" + "\n".join(lines) + "\n").encode()
 
 
 def _sql_lines(text: str) -> bytes | None:
@@ -89,7 +64,7 @@ def _sql_lines(text: str) -> bytes | None:
     if not tables:
         return None
     most = max(tables, key=tables.get)
-    return _table([row for table, rows in records for row in (rows if table == most else [None])])
+    return table([row for table, rows in records for row in (rows if table == most else [None])])
 
 
 def _sql_values(text: str) -> list:
@@ -147,7 +122,7 @@ def _xml_lines(data: bytes) -> bytes | None:
         usual = max(set(names), key=names.count, default=None)
         if usual is not None and names.count(usual) > len(best):
             best = [child for child in parent if child.tag == usual]
-    return _table([_element(child) for child in best]) if len(best) > 2 else None
+    return table([_element(child) for child in best]) if len(best) > 2 else None
 
 
 def _element(element) -> dict:
@@ -160,67 +135,6 @@ def _element(element) -> dict:
     if not found and (element.text or "").strip():
         found["value"] = element.text.strip()
     return found
-
-
-def _json_lines(data: bytes) -> bytes | None:
-    """A JSON document, or one object a line, as a table parted by tabs; None where it is neither."""
-    text = data.decode("utf-8", "replace")
-    try:
-        records = _records(json.loads(text))
-    except (ValueError, RecursionError):
-        records = [_one(line) for line in text.removesuffix("\n").split("\n")]
-        if sum(record is not None for record in records) < 0.5 * sum(bool(line.strip()) for line in text.split("\n")):
-            return None
-    if not records:
-        return None
-    return _table([None if record is None else _flat(record) for record in records])
-
-
-def _one(line: str):
-    before, brace, rest = line.strip().rstrip(",").partition("{")
-    try:
-        found = json.loads(brace + rest) if brace else None
-    except (ValueError, RecursionError):
-        return None
-    if not isinstance(found, dict):
-        return None
-    words = before.split()
-    stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")),
-                 "")
-    return {"received at": stamp, **found} if stamp else found
-
-
-def _records(whole) -> list:
-    """The longest list of objects (or of rows) in a document."""
-    if isinstance(whole, dict):
-        tables = [value for value in whole.values() if isinstance(value, list) and value]
-        if tables and all(len(table) == len(tables[0]) for table in tables) and len(tables) > 1 and not any(
-                isinstance(cell, (dict, list)) for table in tables for cell in table[:3]):
-            names = [name for name, value in whole.items() if isinstance(value, list)]
-            return [dict(zip(names, row, strict=True)) for row in zip(*tables, strict=True)]
-        inner = [_records(value) for value in whole.values() if isinstance(value, (dict, list))]
-        return max(inner, key=len, default=[])
-    if isinstance(whole, list):
-        if whole and all(isinstance(one, dict) for one in whole):
-            return whole
-        if whole and all(isinstance(one, list) and not any(isinstance(c, (dict, list)) for c in one) for one in whole):
-            return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
-        inner = [_records(value) for value in whole if isinstance(value, (dict, list))]
-        return [record for part in inner for record in part]
-    return []
-
-
-def _flat(record: dict, before: str = "", depth: int = 0) -> dict:
-    out: dict = {}
-    for key, value in record.items():
-        name = f"{before} {key}".strip()
-        if isinstance(value, dict) and depth < 4:
-            out.update(_flat(value, name, depth + 1))
-        elif isinstance(value, list) and depth < 4 and len(value) <= 8 and not any(isinstance(v, list) for v in value):
-            out.update(_flat({str(n + 1): v for n, v in enumerate(value)}, name, depth + 1))
-        else:
-            out[name] = "" if value is None or isinstance(value, list) else value
-    return out
 
 
 def _is_labelled(data: bytes) -> bool:

@@ -13,7 +13,8 @@ from pathlib import Path
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import database, encoding, told
-from hatchkit.records.logs.rows import cell_text, rows_of
+from hatchkit.records.logs.documents import cell_text
+from hatchkit.records.logs.rows import rows_of
 from hatchkit.records.marks import limit
 
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")

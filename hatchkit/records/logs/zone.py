@@ -10,7 +10,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 from hatchkit.records.logs.names import plain
-from hatchkit.records.logs.plan import Column, Plan
+from hatchkit.records.logs.plan import Plan
 from hatchkit.records.times import zones
 from hatchkit.records.times.forms import zone_seconds
 from hatchkit.records.times.words import zones as zone_words
@@ -35,8 +35,11 @@ def names_zone(name: str) -> bool:
     return bool(_ZONE.search(_told(name)))
 
 
-def zone_above(head, plan: Plan) -> tuple[float | str | None, str, bool]:
+def zone_above(head, plan: Plan, local) -> tuple[float | str | None, str, bool]:
     """The zone named in the heading of the stamp or above it.
+
+    A line above that gives a moment in a zone (when the log was downloaded, say) tells the zone of its readings only if
+    that moment is the first or the last of them in `local`.
 
     Returns
     -------
@@ -52,13 +55,19 @@ def zone_above(head, plan: Plan) -> tuple[float | str | None, str, bool]:
         if match := _REGION.search(text):
             return match[0], match[0], False
         if match := _ZONE.search(text):
+            if text in head.preamble and _of_another_moment(text, local):
+                continue
             beside = text[match.end():] if text in head.preamble else ""
             said = _SUMMER.search(beside)
             return zone_seconds(match[0]), match[0].strip(), bool(said) and not _OFF.search(beside)
-    for text in head.preamble:
-        if (match := _SUMMER.search(text)) and not _OFF.search(text):
-            return None, match[0], False
     return None, "", False
+
+
+def _of_another_moment(text: str, local) -> bool:
+    good = local[~np.isnat(local)]
+    ends = {good[0], good[-1]} if len(good) else set()
+    found = [one.moment for one in times.find(text, True) if one.kind == "date" and one.hour_written]
+    return bool(found) and not any(abs(moment - end) < np.timedelta64(1, "m") for moment in found for end in ends)
 
 
 def true_clock(columns: list, kinds: dict, both: int | None) -> int | None:
@@ -134,8 +143,3 @@ def hours_apart(seconds: float) -> str:
     """UTC+01:00 of an offset in seconds."""
     minutes = round(abs(seconds) / 60)
     return f"UTC{'-' if seconds < 0 else '+'}{minutes // 60:02d}:{minutes % 60:02d}"
-
-
-def with_column(column: Column) -> bool:
-    """Whether a column that is not read bears the name of a zone: a bare number, of which nothing is known."""
-    return plain(re.sub(r"[\[(].*", "", column.name)) in _NAMES and any(column.cells)

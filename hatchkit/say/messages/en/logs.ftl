@@ -60,6 +60,7 @@ log_asked = { $code ->
         [log_unit] its unit
         [log_scale] its decimal mark
         [log_encoding] its letters
+        [log_zone] its time zone
        *[log_date_order] its dates
     }
 logs_more = { $more ->
