@@ -10,7 +10,7 @@ import re
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import behaviour, told
 from hatchkit.records.logs.column import column_of, legend_of
-from hatchkit.records.logs.guess import by_behaviour_of, doubt_by_values
+from hatchkit.records.logs.guess import ask_values, by_behaviour_of, doubt_by_values, letter_of_damp, nameless_values
 from hatchkit.records.logs.head import Head
 from hatchkit.records.logs.names import (
     MEASURES,
@@ -59,9 +59,21 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     if any(c.role in ("temp", "rh") for c in free):
         for column in free:
             column.role = "other" if column.role == "value" else column.role
+    if any(c.role in ("unit", "probe", "quantity") for c in free) and not any(c.role in MEASURES for c in free):
+        for column in free:
+            # Mean, lowest and highest of each interval, of which the unit or the probe says the quantity.
+            if column.statistic == "mean" and column.numeric and not any(c.role == "value" for c in free):
+                column.role, column.statistic = "value", ""
     for role in ("unit", "probe", "quantity"):
         setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
-    if not any(c.role in ("temp", "wet_bulb", "value") for c in free):
+    for column in letter_of_damp(free):
+        column.role, column.unit = "rh", ""
+        if column.name not in (answers or {}):
+            plan.asked.append((column.name, "rh", list(CHOICES)))
+    if not any(c.role in ("temp", "rh", "wet_bulb") for c in free) and (
+            found := nameless_values(plan, free, head.preamble)):
+        ask_values(plan, found, columns)
+    if not any(c.role in ("temp", "wet_bulb", "value") for c in free) and not plan.by_behaviour:
         by_behaviour_of(plan, head, columns, free)
     else:
         doubt_by_values(plan, [c for c in free if (c.name or f"column {c.n + 1}") not in (answers or {})])

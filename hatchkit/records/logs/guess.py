@@ -7,7 +7,7 @@ import numpy as np
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import behaviour, told
 from hatchkit.records.logs.head import Head
-from hatchkit.records.logs.names import unit_of
+from hatchkit.records.logs.names import MEASURES, is_share, role_of, unit_of
 from hatchkit.records.logs.plan import CHOICES, Plan
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.values import missing_words
@@ -50,6 +50,57 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
         unit = warm.get(column.n, (0, ""))[1] or "C"
         taken = f"temp_{unit}" if column.role == "temp" else "rh"
         plan.asked.append((column.name or f"column {column.n + 1}", taken, list(CHOICES)))
+
+
+def nameless_values(plan: Plan, free: list, preamble: list) -> list:
+    """Columns called "value" or "state" of which neither a unit nor a name says what was measured.
+
+    They are taken by behaviour, and where a column of probes parts them, each probe by its own.
+    """
+    found = [c for c in free if c.role == "value" and len(c.values)]
+    told_by = [n for n in (plan.unit, plan.quantity, plan.probe) if n is not None]
+    cells = {cell for c in free if c.n in told_by for cell in c.cells if cell}
+    if any(_tells(cell) for cell in cells) or any(c.unit for c in found) or any(
+            sum(bool(unit_of(cell)) or "%" in cell for cell in c.cells) > 0.9 * len(c.values) for c in found):
+        return []
+    return [] if any(_tells(line) for line in preamble) else found
+
+
+def _tells(text: str) -> bool:
+    return role_of(text) in (*MEASURES, "other", "outdoor") or bool(unit_of(text)) or is_share(text)
+
+
+def ask_values(plan: Plan, found: list, columns: list) -> None:
+    """Ask what a nameless column of values is; refuse it where its probes differ, for no one answer fits them."""
+    for column in found:
+        groups = [column.values]
+        if plan.probe is not None:
+            names = [name for name, cell in zip(columns[plan.probe].cells, column.cells, strict=False) if cell]
+            if len(names) == len(column.values):
+                groups = [column.values[np.array([name == one for name in names])] for one in sorted(set(names))]
+        kinds = {_looks(values) for values in groups}
+        if len(kinds) > 1:
+            raise HatchkitError(f"its column {column.name} holds values of several kinds and neither a unit nor a name "
+                                "says which are temperatures; write the unit or the quantity beside each value")
+        kind = kinds.pop()
+        column.role, column.unit = ("rh", "") if kind == "rh" else ("temp", kind[-1])
+        plan.asked.append((column.name or f"column {column.n + 1}", kind, list(CHOICES)))
+    plan.by_behaviour = True
+    plan.said.append(told.by_behaviour(True))
+
+
+def _looks(values) -> str:
+    warm, unit = behaviour.warmth(values)
+    return f"temp_{unit}" if warm >= 0.3 and warm >= behaviour.dampness(values) - 0.4 else (
+        "rh" if behaviour.dampness(values) >= 0.4 else f"temp_{unit or 'C'}")
+
+
+def letter_of_damp(free: list) -> list:
+    """A column headed F alone beside one of temperatures: Feuchte in German, °F elsewhere."""
+    return [c for c in free if c.name.strip().upper() == "F" and c.role == "temp" and len(c.values)
+            and any(d.role == "temp" and d is not c for d in free) and behaviour.dampness(c.values) >= 0.4
+            and not any(len(d.values) == len(c.values) and (np.abs(d.values * 1.8 + 32 - c.values) < 0.2).all()
+                        for d in free if d.role == "temp" and d is not c)]
 
 
 def doubt_by_values(plan: Plan, free: list) -> None:

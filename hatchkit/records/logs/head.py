@@ -103,28 +103,38 @@ class _Cut:
 
 
 def _best_cut(lines: list) -> _Cut | None:
-    """The separator that gives the most lines of readings of one width; None where no separator gives any."""
+    """The separator that gives the most lines of readings of one width; None where no separator gives any.
+
+    What is found in a few lines only (the date above a log that counts seconds) gives way to what most lines are.
+    """
+    few = None
     for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("serial", None),
                               ("since", None), ("stamp", _has_stamp_only)):
-        best = None
-        for separator in SEPARATORS:
-            # Blanks part the columns only where nothing else does in most lines.
-            if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
-                continue
-            cells = [split_line(line, separator) for line in lines]
-            below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
-            good = below(cells) if below else [
-                number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
-            if not good or dated_by == "clock" and len(good) < 3:
-                continue
-            widths = [len(cells[number]) for number in good]
-            usual = max(set(widths), key=widths.count)
-            score = (widths.count(usual), len(good))
-            if best is None or score > best.score:
-                best = _Cut(score, separator, cells, good, usual, dated_by)
-        if best:
+        best = _best_of_kind(lines, dated_by, is_data)
+        if best and best.score[0] >= min(3, 0.05 * len(lines)):
             return best
-    return None
+        few = few or best
+    return few
+
+
+def _best_of_kind(lines: list, dated_by: str, is_data) -> _Cut | None:
+    best = None
+    for separator in SEPARATORS:
+        # Blanks part the columns only where nothing else does in most lines.
+        if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
+            continue
+        cells = [split_line(line, separator) for line in lines]
+        below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
+        good = below(cells) if below else [
+            number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
+        if not good or dated_by == "clock" and len(good) < 3:
+            continue
+        widths = [len(cells[number]) for number in good]
+        usual = max(set(widths), key=widths.count)
+        score = (widths.count(usual), len(good))
+        if best is None or score > best.score:
+            best = _Cut(score, separator, cells, good, usual, dated_by)
+    return best
 
 
 def _has_stamp(cells: list, blanks_too: bool = False) -> bool:

@@ -110,7 +110,7 @@ def _aligned(line: str, separator: str, data: list) -> list:
     names = split_line(line, separator)
     if separator == " ":
         wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]
-        names = wide if len(data) - 2 <= len(wide) <= len(data) else names
+        names = wide if len(names) != len(data) and max(len(data) - 2, 2) <= len(wide) <= len(data) else names
     data = data[: max((n + 1 for n, cell in enumerate(data) if cell), default=0)]
     kinds = [kind_of(cell) for cell in data]
     for place in range(1, len(kinds)):
@@ -141,6 +141,8 @@ _SHORT = re.compile(r"[\[(]?\s*(?:[-a-z:./ _#]{1,19}|.{0,3})\s*[\])]?", re.IGNOR
 def _is_units(row: list) -> bool:
     """Whether a line below the header holds units: one at least, and else only short words."""
     filled = [cell for cell in row if cell]
+    if any(role_of(cell) == "temp" and not unit_of(cell) and not _UNIT.fullmatch(cell) for cell in filled):
+        return False  # "Temp" is a name, and "RH" beside it too
     if not any(_UNIT.fullmatch(cell) or is_share(cell) or (
             unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew")) for cell in filled):
         return False

@@ -15,7 +15,7 @@ def one_statistic(measures: list, plan: Plan) -> list:
     """Of mean, lowest and highest of one quantity the mean (or the reading itself) is kept."""
     kept = []
     for column in measures:
-        same = [c for c in measures if c.role == column.role and name_rest(c.name) == name_rest(column.name)]
+        same = [c for c in measures if c.role == column.role and _rest(c) == _rest(column)]
         readings = [c for c in same if c.statistic == ""] or [c for c in same if c.statistic == "mean"]
         if column.statistic == "spread" or (readings and column.statistic not in ("", "mean")) or (
                 column.statistic == "mean" and any(c.statistic == "" for c in same)):
@@ -25,6 +25,16 @@ def one_statistic(measures: list, plan: Plan) -> list:
     if extremes:
         plan.said.append(told.only_extremes([c.name for c in extremes]))
     return kept
+
+
+#: Words that say over how long a mean was taken.
+_SPANS = {"h", "hr", "hour", "hours", "hourly", "min", "minute", "d", "day", "daily", "rolling", "running", "moving", "last",
+          "std", "stunde", "heure", "ora", "hora", "uur"}
+
+
+def _rest(column) -> tuple:
+    rest = name_rest(column.name)
+    return tuple(word for word in rest if word not in _SPANS and not word.isdigit()) if column.statistic else rest
 
 
 def channels_of(measures: list) -> list:

@@ -120,6 +120,9 @@ def read_clocks(clocks, day: np.datetime64) -> Stamps:
         if why == "no hour":
             local[row] = NAT
     local[~found.hour_written] = NAT
+    if any(re.match(r"(?:2[5-9]|[3-9]\d|\d{3,}):", str(clocks[row])) for row in list(found.reasons)[:1000]):
+        raise HatchkitError("its times pass 24 hours, so they count from the start of the log and are no times of day; "
+                            "write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column")
     good = np.flatnonzero(~np.isnat(local))
     back = np.diff(local[good]) < np.timedelta64(-12, "h")
     local[good] += np.concatenate([[0], np.cumsum(back)]).astype(int) * _DAY if len(good) else 0

@@ -12,7 +12,7 @@ from hatchkit.records.logs.column import column_of
 from hatchkit.records.logs.head import Head, parts_of
 from hatchkit.records.logs.names import part_of_time, plain
 from hatchkit.records.logs.plan import Column, Plan
-from hatchkit.records.logs.since import counts, start_above, step_above
+from hatchkit.records.logs.since import counts, is_elapsed, start_above, step_above
 from hatchkit.records.logs.stamps import kind_of, midnight_off
 from hatchkit.records.logs.zone import names_zone, true_clock
 
@@ -103,6 +103,8 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         if len(days) > 3 and len(set(days)) < 0.7 * len(days):
             raise HatchkitError("it has dates without a time of day, and several lines a day")
         return Plan([date])
+    if head.dated_by == "clock" and time is not None and is_elapsed(columns[time].name, columns[time].cells):
+        return Plan([time], since=True)
     if head.dated_by == "clock" and time is not None:
         return Plan([time], clock_only=True)
     raise HatchkitError("no column of it holds dates with times")
