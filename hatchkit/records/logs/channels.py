@@ -10,6 +10,7 @@ from hatchkit.records.logs import told
 from hatchkit.records.logs.humidity import humidity
 from hatchkit.records.logs.plan import AS_IT_STANDS, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
+from hatchkit.records.logs.utc import utc_of
 from hatchkit.records.logs.values import (
     as_numbers,
     missing_codes,
@@ -19,14 +20,10 @@ from hatchkit.records.logs.values import (
     to_celsius,
     unit_from_range,
 )
-from hatchkit.records.logs.zone import hours_apart, zone_above
-from hatchkit.records.times import zones
 from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
-#: Heading of the question on the logger's zone.
-ZONE = "?log_zone"
 
 
 def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
@@ -39,7 +36,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     keep : ndarray of bool
         Lines that have a time.
     """
-    utc = _utc(stamps, head, plan, wishes, account)
+    utc = utc_of(stamps, head, plan, wishes, account)
     lines = range(head.first + 1, head.first + 1 + len(raw))
     if not keep.all():
         rows = np.flatnonzero(keep)
@@ -60,7 +57,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     owners = row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
-    if not probes or not any(np.isfinite(part[key]).any() for part in parts for key in ("temp_logged_c", "rh_pct")):
+    if not probes or event.all():
         raise HatchkitError("no line of it holds a number in its columns of temperature or humidity")
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
@@ -175,51 +172,6 @@ def _owners(owners, take, channel, plan):
     if (codes < 0).any():
         found.append((channel.name, take & (codes < 0)))
     return [(name, mine) for name, mine in found if mine.any()]
-
-
-def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
-    """Times in UTC, and the note that says which zone was taken."""
-    if stamps.offset is not None and np.isfinite(stamps.offset[~np.isnat(stamps.local)]).all():
-        return stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
-    offset, words, summer = zone_above(head, plan, stamps.local)
-    named = wishes.timezone if offset is None else offset if isinstance(offset, str) else None
-    if isinstance(offset, str):
-        account.say("note", f"the file says its clock is {words}", "taken as its zone")
-    if summer:
-        offset, named = _summer(stamps, offset, words, wishes, account)
-    if offset is not None and named is None:
-        account.say("note", f"the file says its clock is {words}", "taken as its zone")
-        return stamps.local - np.timedelta64(int(offset * 1e6), "us")
-    if named is None:
-        account.say("note", "the file and season.toml name no time zone", "times are taken as the clock showed them",
-                    "write timezone = \"Europe/Rome\" (or yours) in season.toml")
-    utc, notes = zones.to_utc(stamps.local, named)
-    for severity, found, done, mend in notes:
-        account.say(severity, found, done, mend)
-    if stamps.offset is not None:
-        given = np.isfinite(stamps.offset)
-        utc = utc.copy()
-        utc[given] = (stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]"))[given]
-    return utc
-
-
-def _summer(stamps, offset, words, wishes, account) -> tuple[float | None, str | None]:
-    """Offset or zone of a file that names an offset and speaks of summer time.
-
-    The season's zone is taken where its winter time is that offset; else it is asked, and the offset holds.
-    """
-    if wishes.timezone is not None:
-        winter = np.datetime64("2025-01-15"), np.datetime64("2025-07-15")
-        zone = zones.zone_of(wishes.timezone)
-        both = {0} if zone is None else {zones.offset_at(zone, day.astype("datetime64[us]")) for day in winter}
-        if min(both) == offset * 1e6:
-            return None, wishes.timezone
-    choices = [hours_apart(offset), hours_apart(offset + 3600)]
-    taken = wishes.answers.get(ZONE)
-    if taken not in choices:
-        account.ask(ZONE, choices[0], choices, len(stamps.local), "log_zone")
-        account.tell(told.summer_open(words, choices))
-    return (offset + 3600 if taken == choices[1] else offset), None
 
 
 def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:

@@ -64,8 +64,8 @@ def _of_halves(halves, codes, cells, name) -> np.ndarray:
     else:
         even = [_is_even((hours * 60 + minutes)[codes[codes >= 0]]) for minutes in (as_clock, as_part)]
         if even[0] == even[1]:
-            raise HatchkitError(f"its column {name} holds numbers such as {cells[0]}, which can be hours and minutes or "
-                                "parts of an hour; write the times as 07:30")
+            raise HatchkitError(f"its column {name} holds numbers such as {cells[0]}, which can be hours and minutes "
+                                "or parts of an hour; write the times as 07:30")
         minutes = as_clock if even[0] else as_part
     total = np.round((hours * 60 + minutes) * 60).astype(int)
     texts = [f"{s // 3600:02d}:{s // 60 % 60:02d}:{s % 60:02d}" for s in total]

@@ -97,8 +97,8 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     if twins := [c.name or f"column {c.n + 1}" for c in free if c.role == "twin"]:
         plan.said.append(told.twins(twins))
     read = {n for channel in plan.channels for n in channel.columns.values()}
-    plan.unused = [c.n for c in free if c.n not in read and c.n != plan.zone and c.role not in ("unit", "probe", "quantity", "text",
-                                                                           "record", "twin") and any(c.cells)]
+    known = ("unit", "probe", "quantity", "text", "record", "twin")
+    plan.unused = [c.n for c in free if c.n not in read and c.n != plan.zone and c.role not in known and any(c.cells)]
     return plan
 
 

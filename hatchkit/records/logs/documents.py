@@ -84,6 +84,8 @@ def _records(whole) -> list:
             return _records(whole[0]) or whole
         if whole and all(isinstance(one, dict) for one in whole):
             series = [_named_rows(one) for one in whole]
+            if all(points := [_points(one) for one in whole]):
+                return [record for part in points for record in part]
             if all(part is not None for part in series):
                 return [record for part in series for record in part]
             return whole
@@ -114,6 +116,18 @@ def _named_rows(whole: dict) -> list | None:
     return None
 
 
+def _points(whole: dict) -> list | None:
+    """{"target": "box temperature", "datapoints": [[37.5, 1757628300], ...]}"""
+    rows = [value for value in whole.values() if _plain_rows(value)]
+    name = next((value for value in whole.values() if isinstance(value, str) and role_of(value)), None)
+    if len(rows) != 1 or name is None or any(len(row) != 2 for row in rows[0]):
+        return None
+    at = [n for n in (0, 1) if all(kind_of(cell_text(row[n])) in ("both", "epoch") for row in rows[0][:50])]
+    if len(at) != 1:
+        return None
+    return [{"time": row[at[0]], "quantity": name, "value": row[1 - at[0]]} for row in rows[0]]
+
+
 def _labelled_series(whole: dict) -> list | None:
     """{"labels": [...], "datasets": [{"label": "Temperature", "data": [...]}]}"""
     axes = [(name, value) for name, value in whole.items() if isinstance(value, list) and value
@@ -125,7 +139,8 @@ def _labelled_series(whole: dict) -> list | None:
     out = [{"time": moment} for moment in axes[0][1]]
     for number, one in enumerate(sets[0]):
         data = next((value for value in one.values() if isinstance(value, list) and len(value) == len(out)), None)
-        name = next((value for value in one.values() if isinstance(value, str) and role_of(value)), f"data {number + 1}")
+        names = [value for value in one.values() if isinstance(value, str) and role_of(value)]
+        name = names[0] if names else f"data {number + 1}"
         if data is None or any(isinstance(cell, (dict, list)) for cell in data):
             return None
         for record, cell in zip(out, data, strict=True):

@@ -91,8 +91,8 @@ def ask_values(plan: Plan, found: list, columns: list) -> None:
 
 def _looks(values) -> str:
     warm, unit = behaviour.warmth(values)
-    return f"temp_{unit}" if warm >= 0.3 and warm >= behaviour.dampness(values) - 0.4 else (
-        "rh" if behaviour.dampness(values) >= 0.4 else f"temp_{unit or 'C'}")
+    damp = behaviour.dampness(values)
+    return "rh" if warm < 0.6 and damp >= 0.4 and np.median(values) > 45 else f"temp_{unit or 'C'}"
 
 
 def letter_of_damp(free: list) -> list:

@@ -81,12 +81,12 @@ def read_head(data: bytes) -> Head:
         raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
     sample = [cells[number] for number in best.good if number >= first]
     block = heading_lines(cells, first, width, best.separator)
-    names, units = headings_of(cells, block, lines, best.separator, sample)
+    names, units, main = headings_of(cells, block, lines, best.separator, sample)
     shifted = bool(names) and is_shifted(names, sample)
     names = ["", *names] if shifted else names
     return Head(separator=best.separator, decimal=_decimal(sample, best.separator), width=max(width, len(sample[0])),
                 first=first, header_lines=block if names else [], units=["", *units] if shifted and units else units,
-                header=names or None, preamble=lines[: block[0] if names and block else first], sample=sample,
+                header=names or None, preamble=lines[: main if names and block else first], sample=sample,
                 quoted='"' in "".join(lines[first:]),
                 spaced=any(best.separator + " " in line for line in lines[first:]),
                 dated_by=best.dated_by, shifted=shifted)
@@ -111,7 +111,7 @@ def _best_cut(lines: list) -> _Cut | None:
     for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("serial", None),
                               ("since", None), ("stamp", _has_stamp_only)):
         best = _best_of_kind(lines, dated_by, is_data)
-        if best and best.score[0] >= min(3, 0.05 * len(lines)):
+        if best and best.score[0] >= 0.05 * len(lines):
             return best
         few = few or best
     return few

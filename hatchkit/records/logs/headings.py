@@ -37,19 +37,19 @@ def _known(row: list) -> int:
                                      "minute") or bool(unit_of(cell)) for cell in row if cell)
 
 
-def headings_of(cells, block, lines, separator, sample) -> tuple[list, list]:
-    """One name for each column, from one line of headings or several, and the cells of the line of units."""
+def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int]:
+    """One name for each column, from one line of headings or several; the cells of the line of units; the main line."""
     if not block:
-        return [], []
+        return [], [], 0
     named = [number for number in block if not _is_units(cells[number])]
     named = [number for number in named or block[:1] if _known(cells[number])]
     if not named:
-        return [], []
+        return [], [], 0
     filled = {number: sum(map(bool, cells[number])) for number in named}
     main = max((number for number in named if filled[number] >= 0.6 * max(filled.values())),
                key=lambda number: (_known(cells[number]), -number))
     if filled[main] < 2:
-        return [], []
+        return [], [], 0
     names = _aligned(lines[main], separator, sample[0])
     if len(names) < len(sample[0]) and all(row[0].isdigit() for row in sample):
         # Line numbers without a heading, and one heading over a date and a time.
@@ -64,7 +64,7 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list]:
             names = _joined(names, row)
         elif number < main and _is_group(row, names):
             names = _joined(_spread_right(row, len(names)), names)
-    return names, units
+    return names, units, main
 
 
 def _below(line: str, heading: str) -> list:

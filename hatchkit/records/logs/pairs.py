@@ -28,8 +28,8 @@ def one_statistic(measures: list, plan: Plan) -> list:
 
 
 #: Words that say over how long a mean was taken.
-_SPANS = {"h", "hr", "hour", "hours", "hourly", "min", "minute", "d", "day", "daily", "rolling", "running", "moving", "last",
-          "std", "stunde", "heure", "ora", "hora", "uur"}
+_SPANS = {"h", "hr", "hour", "hours", "hourly", "min", "minute", "d", "day", "daily", "rolling", "running", "moving",
+          "last", "std", "stunde", "heure", "ora", "hora", "uur"}
 
 
 def _rest(column) -> tuple:

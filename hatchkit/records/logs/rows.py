@@ -9,8 +9,10 @@ import re
 from html.parser import HTMLParser
 
 from hatchkit.records.logs.database import protocol_lines
-from hatchkit.records.logs.documents import json_lines, stacked_lines, table
+from hatchkit.records.logs.documents import json_lines, stacked_lines
+from hatchkit.records.logs.documents import table as table_lines
 from hatchkit.records.logs.names import role_of
+from hatchkit.records.logs.stamps import kind_of
 
 _PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
                    r"err\w*)(?![\d:])"
@@ -64,7 +66,7 @@ def _sql_lines(text: str) -> bytes | None:
     if not tables:
         return None
     most = max(tables, key=tables.get)
-    return table([row for table, rows in records for row in (rows if table == most else [None])])
+    return table_lines([row for table, rows in records for row in (rows if table == most else [None])])
 
 
 def _sql_values(text: str) -> list:
@@ -122,7 +124,7 @@ def _xml_lines(data: bytes) -> bytes | None:
         usual = max(set(names), key=names.count, default=None)
         if usual is not None and names.count(usual) > len(best):
             best = [child for child in parent if child.tag == usual]
-    return table([_element(child) for child in best]) if len(best) > 2 else None
+    return table_lines([_element(child) for child in best]) if len(best) > 2 else None
 
 
 def _element(element) -> dict:
@@ -150,6 +152,18 @@ def _labels(line: str) -> list:
             if role_of(re.sub(r"^.*[\d:)\]>]\s+", "", match["name"])) in ("temp", "rh", "dew_point", "wet_bulb")]
 
 
+def _source_of(stamp: str) -> dict:
+    """A stamp with words behind it, parted: "2025-09-11 22:05:00 box1" was written by box1."""
+    words = stamp.split()
+    if kind_of(stamp) in ("both", "epoch", "time") or len(words) < 2:
+        return {}
+    for count in range(len(words) - 1, 0, -1):
+        text = " ".join(words[:count]).rstrip(",;:")
+        if kind_of(text) in ("both", "epoch"):
+            return {"time": text, "sensor": re.sub(r"\[\d+\]", "", " ".join(words[count:])).strip("[]():,;-> ")}
+    return {}
+
+
 def _labelled_lines(data: bytes) -> bytes:
     """Lines that name their values as a table parted by tabs; what stands before the first name is the stamp."""
     rows, keys = [], {}
@@ -166,6 +180,7 @@ def _labelled_lines(data: bytes) -> bytes:
         stamp = re.sub(r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
                        r"fecha)\s*[:=]\s*", " ", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
+        row |= _source_of(row["time"])
         for match in found:
             if match.start() < first.start():
                 continue

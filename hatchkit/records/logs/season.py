@@ -33,8 +33,8 @@ class Logs:
         As the tables of these names.
     questions : DataFrame
         As the table of this name: code ("log_machine", "log_column", "log_unit", "log_scale", "log_date_order",
-        "log_zone", "log_encoding"), file (or the part of one), sheet (""), heading, taken, choices, rows_changed, facts; the most
-        consequential first, and none that `answers` answer.
+        "log_zone", "log_clock", "log_encoding"), file (or the part of one), sheet (""), heading, taken, choices,
+        rows_changed, facts; the most consequential first, and none that `answers` answer.
     files : DataFrame
         One row a file; see `overview.files_table`.
     """

@@ -98,7 +98,8 @@ def _counted(column) -> np.ndarray | None:
     if column.dtype.kind in "fiu":
         return None
     codes, cells = pd.factorize(column.to_numpy(dtype=object))
-    parts = [re.fullmatch(r"(?:(\d+)\s*d(?:ays?)?,?\s*)?(\d+):(\d\d)(?::(\d\d(?:\.\d+)?))?", str(cell).strip()) for cell in cells]
+    form = re.compile(r"(?:(\d+)\s*d(?:ays?)?,?\s*)?(\d+):(\d\d)(?::(\d\d(?:\.\d+)?))?")
+    parts = [form.fullmatch(str(cell).strip()) for cell in cells]
     if not any(parts):
         return None
     seconds = [np.nan if part is None else int(part[1] or 0) * 86_400 + int(part[2]) * 3600 + int(part[3]) * 60

@@ -31,7 +31,7 @@ def against_values(found: list) -> tuple:
     """Headings against which the values speak."""
     shown = ", ".join(f"{name} ({middle:.1f})" for name, middle in found[:6])
     return ("doubtful", f"the middle values of {shown} do not look like what the headings say",
-            "read as the headings say", "look whether the headings stand above the wrong columns, and answer the question")
+            "read as the headings say", "look whether the headings stand above the wrong columns")
 
 
 def summer_open(words: str, choices: list) -> tuple:

@@ -74,8 +74,9 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     if head.dated_by == "since":
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
-            raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it "
-                                "began and how long a step is")
+            lacks = "when it began and how long a step is" if start_above(head.preamble) is None else (
+                "how long a step is, nor does a heading such as Elapsed (min) say in which column time is counted")
+            raise HatchkitError(f"no line of it holds a date, and the lines above the readings do not say {lacks}")
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
     if (epoch := true_clock(columns, kinds, both)) is not None:

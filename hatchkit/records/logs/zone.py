@@ -18,8 +18,8 @@ from hatchkit.records.times.words import zones as zone_words
 _ZONE = re.compile(r"(?<![A-Za-z])(?:UTC|GMT)\s*(?:[+-]\s*\d{1,2}(?::?\d{2})?)?(?![A-Za-z])")
 _REGION = re.compile(r"(?<![\w/])(?:Europe|America|Africa|Asia|Australia|Atlantic|Pacific|Indian|Etc)/[A-Za-z_]+"
                      r"(?:/[A-Za-z_]+)?(?:[+-]\d{1,2})?(?![\w/])")
-_SUMMER = re.compile(r"\bdst\b|summer ?time|daylight|sommerzeit|heure d.[ée]t[ée]|ora legale|hor[aá]rio de ver|zomertijd|"
-                     r"czas letni|letn[íi] [čc]as|sommartid|sommertid|ny[áa]ri id", re.IGNORECASE)
+_SUMMER = re.compile(r"\bdst\b|summer ?time|daylight|sommerzeit|heure d.[ée]t[ée]|ora legale|hor[aá]rio de ver|"
+                     r"zomertijd|czas letni|letn[íi] [čc]as|sommartid|sommertid|ny[áa]ri id", re.IGNORECASE)
 _OFF = re.compile(r"\b(?:off|no|0|false|aus|nein|non|nee|nie|ne|nej|nem|ei|disabled|arrêt|não|nao)\W*$", re.IGNORECASE)
 _NAMES = {"utc offset", "offset utc", "gmt offset", "tz", "tz offset", "time zone", "timezone", "zone", "zeitzone",
           "fuso orario", "fuseau horaire", "zona horaria", "fuso horario", "tijdzone", "strefa czasowa", "casove pasmo",

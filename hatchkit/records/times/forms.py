@@ -110,7 +110,8 @@ def _pieces() -> dict:
         # "Mon Mar  3 07:30:00 2025", as boards and servers print it.
         "year last": rf"((?:\w+,?\s+)?(?:{either('months')})\s+\d{{1,2}})"
                      rf"\s+(\d{{1,2}}:\d\d(?::\d\d)?(?:\s+[a-z]+)?)\s+(\d{{4}})",
-        "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?", "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}(?:\.\d+)?|\d{15,16}|\d{18,19}"}.items()}
+        "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?",
+        "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}(?:\.\d+)?|\d{15,16}|\d{18,19}"}.items()}
 
 
 @lru_cache(maxsize=65_536)

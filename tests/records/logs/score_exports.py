@@ -1,13 +1,12 @@
 """How many logger exports are read exactly? ``python tests/records/logs/score_exports.py FOLDER [--show]``.
 
-The folder holds exports and a ``truth.json``: file -> expect ("read", "ask" or "refuse") and the channels that the file
-holds, each with quantity, n, first_time, last_time, first and last value, min, max and mean. Times without a zone are UTC, or
-what the wall clock showed where the file's truth has a `utc_offset`. A file is RIGHT where every channel is read with the same n and times and, to the precision in which the truth
-is written, the same values, and no other channel is read; or where it should be refused or asked about,
-and is. ASKED: a
-question is put, and what is read meanwhile differs. REFUSED: said to be no log,
-with the reason. WRONG: a number differs
-without a question, or a file is read that should be refused. CRASH: a traceback.
+The folder holds exports and a ``truth.json``: file -> expect ("read", "ask" or "refuse") and the channels that the
+file holds, each with quantity, n, first_time, last_time, first and last value, min, max and mean. Times without a zone
+are UTC, or what the wall clock showed where the file's truth has a `utc_offset`. A file is RIGHT where every channel is
+read with the same n and times and, to the precision in which the truth is written, the same values, and no other
+channel is read; or where it should be refused or asked about, and is. ASKED: a question is put, and what is read
+meanwhile differs. REFUSED: said to be no log, with the reason. WRONG: a number differs without a question, or a file is
+read that should be refused. CRASH: a traceback.
 """
 
 from __future__ import annotations
