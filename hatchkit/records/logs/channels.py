@@ -8,7 +8,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import told
 from hatchkit.records.logs.humidity import humidity
-from hatchkit.records.logs.plan import AS_IT_STANDS, UNIT_CHOICES
+from hatchkit.records.logs.plan import AS_IT_STANDS, CHOICES, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
 from hatchkit.records.logs.utc import utc_of
 from hatchkit.records.logs.values import (
@@ -196,8 +196,18 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
             numbers[quantity] = _in_range(numbers[quantity], quantity, channel, wishes, account)
     part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
+    _doubt_exchanged(channel, part, wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
+
+
+def _doubt_exchanged(channel, part, wishes, account) -> None:
+    """Ask where in part of the lines humidity and temperature seem to have changed places."""
+    both = (part["temp_c"] > 45) & (part["rh_pct"] > 36) & (part["rh_pct"] < 39)
+    count = int(both.sum())
+    if 10 <= count < 0.95 * len(both) and channel.name not in wishes.answers:
+        account.ask(channel.name, "temp_C", CHOICES, count, "log_column")
+        account.tell(told.exchanged(channel.name, count))
 
 
 def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:

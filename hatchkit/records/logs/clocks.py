@@ -90,3 +90,14 @@ def refuse_twelve_hours(local: np.ndarray) -> None:
             np.unique(good // (24 * _HOUR))):
         raise HatchkitError("its clock shows the hours 1 to 12 and neither am nor pm, so morning and evening cannot be "
                             "told apart; export the log with a clock of 24 hours")
+
+
+def refuse_written_days(cells: list) -> None:
+    """HatchkitError where numbers of ten figures are days with times (2509112205) rather than seconds since 1970."""
+    numbers = [cell for cell in dict.fromkeys(cells) if re.fullmatch(r"\d{10}", cell)]
+    for form, year in (("YYMMDDHHMM", 2), ("YYYYMMDDHH", 4)):
+        parts = [[int(cell[n: n + 2]) for n in range(year, 10, 2)] for cell in numbers]
+        valid = all(1 <= part[0] <= 12 and 1 <= part[1] <= 31 and part[2] < 24 and part[-1] < 60 for part in parts)
+        if len(numbers) > 2 and valid and (year == 2 or all(cell[:2] in ("19", "20") for cell in numbers)):
+            raise HatchkitError(f"its numbers such as {numbers[0]} can be days with times ({form}) or seconds since "
+                                "1970; write them as 2025-09-11 22:05")

@@ -49,7 +49,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         if column.n not in only:
             column.name, column.role, column.unit, column.cells, column.values = "", "", "", [], column.values[:0]
     plan = stamp_columns(columns, head)
-    taken = {*plan.stamp, *plan.parts.values()}
+    taken = {*plan.stamp, *plan.parts.values(), plan.minute}
     free = [column for column in columns if column.n not in taken]
     hours = hours_of(columns, plan)
     for column in free:

@@ -53,13 +53,16 @@ def json_lines(data: bytes) -> bytes | None:
 
 def _one(line: str):
     before, brace, rest = line.strip().rstrip(",").partition("{")
+    if before.rstrip().endswith('"'):
+        # A cell of a table, in quotes, with its own quotes doubled.
+        before, rest = before.replace('"', " "), rest.rstrip('"').replace('""', '"')
     try:
         found = json.loads(brace + rest) if brace else None
     except (ValueError, RecursionError):
         return None
     if not isinstance(found, dict):
         return None
-    words = before.split()
+    words = re.sub(r"[,;]\s*$", " ", before.rstrip()).split()
     stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")),
                  "")
     return {"received at": stamp, **found} if stamp else found

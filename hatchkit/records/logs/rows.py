@@ -14,7 +14,7 @@ from hatchkit.records.logs.documents import table as table_lines
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.stamps import kind_of
 
-_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
+_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|&?\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
                    r"err\w*)(?![\d:])"
                    r"\s*(?P<unit>°?\s?[CFK](?![\w])|%(?:\s*r\.?h\.?)?|\*C|deg\.? ?[CF])?", re.IGNORECASE)
 _INSERT = re.compile(r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?"

@@ -109,10 +109,11 @@ def read_epoch(values) -> Stamps:
     return Stamps(local, np.where(good, 0.0, np.nan))
 
 
-def read_clocks(clocks, day: np.datetime64) -> Stamps:
+def read_clocks(clocks, day: np.datetime64, days: dict | None = None) -> Stamps:
     """Times of a log that writes the time of day only, from a date that stands above its readings.
 
-    Where the clock goes back by more than half a day, the next day has begun.
+    Where the clock goes back by more than half a day, the next day has begun. `days` holds rows at which a line with a
+    date of its own stands among the readings: from there on that day counts.
     """
     found = times.read([str(day.astype("datetime64[D]"))] * len(clocks), clocks=clocks)
     local = found.moments
@@ -124,8 +125,16 @@ def read_clocks(clocks, day: np.datetime64) -> Stamps:
         raise HatchkitError("its times pass 24 hours, so they count from the start of the log and are no times of day; "
                             "write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column")
     good = np.flatnonzero(~np.isnat(local))
+    if (np.diff(local[good]) < np.timedelta64(0, "us")).mean() > 0.5:
+        raise HatchkitError("its times of day run backwards and stand without a date, so the day of each cannot be "
+                            "told; turn the lines around, or write the date beside each")
     back = np.diff(local[good]) < np.timedelta64(-12, "h")
-    local[good] += np.concatenate([[0], np.cumsum(back)]).astype(int) * _DAY if len(good) else 0
+    over = np.concatenate([[0], np.cumsum(back)]).astype(int) if len(good) else np.zeros(0, dtype=int)
+    for row, own in sorted((days or {}).items()):
+        behind = good > row
+        if behind.any():
+            over[behind] += int((own - day) / _DAY) - over[np.argmax(behind)]
+    local[good] += over * _DAY
     return Stamps(local, found.offset, found.order, found.reasons)
 
 

@@ -34,6 +34,13 @@ def against_values(found: list) -> tuple:
             "read as the headings say", "look whether the headings stand above the wrong columns")
 
 
+def exchanged(name: str, count: int) -> tuple:
+    """Lines in which temperature and humidity seem to have changed places."""
+    return ("doubtful", f"in {many(count, 'line')} the temperature of {name} is above 45 °C and the humidity "
+            "stands where its temperature does elsewhere", "read as the headings say",
+            "look whether two exports of different layout were put together")
+
+
 def summer_open(words: str, choices: list) -> tuple:
     """An offset, and word of summer time beside it."""
     return ("doubtful", f"the file says its clock is {words} and speaks of summer time",

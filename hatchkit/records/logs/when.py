@@ -8,6 +8,7 @@ import numpy as np
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
+from hatchkit.records.logs.clocks import refuse_written_days
 from hatchkit.records.logs.column import column_of
 from hatchkit.records.logs.head import Head, parts_of
 from hatchkit.records.logs.names import part_of_time, plain
@@ -72,6 +73,9 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     if head.dated_by == "serial":
         return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
     if head.dated_by == "since":
+        if dated := [c for c in columns if c.role == "date" and c.numeric]:
+            raise HatchkitError(f"its column {dated[0].name} holds numbers such as {dated[0].cells[0]}, which are read "
+                                "as no date; write them as 2025-09-11")
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
             lacks = "when it began and how long a step is" if start_above(head.preamble) is None else (
@@ -95,9 +99,12 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     if date is not None and time is not None:
         half = [c.n for c in columns if c.n not in (date, time) and any(c.cells) and all(
             plain(cell).replace(" ", "") in ("am", "pm", "a", "p") for cell in c.cells if cell)]
-        return Plan([date, time, *half[:1]])
+        minute = [c.n for c in columns if c.n not in (date, time) and part_of_time(c.name) == "minute" and any(c.cells)]
+        bare = all(re.fullmatch(r"\d{1,2}", cell) for cell in columns[time].cells if cell)
+        return Plan([date, time, *half[:1]], minute=minute[0] if minute and bare else None)
     epoch = first("epoch", ("stamp", "time", "date"))
     if epoch is not None:
+        refuse_written_days(columns[epoch].cells)
         return Plan([epoch], epoch=True)
     if date is not None:
         days = [cell for cell in columns[date].cells if cell]

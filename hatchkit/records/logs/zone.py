@@ -51,6 +51,10 @@ def zone_above(head, plan: Plan, local) -> tuple[float | str | None, str, bool]:
         Whether summer time is spoken of beside an offset, so that the clock may be an hour off in summer.
     """
     names = [head.header[n] for n in plan.stamp if n < len(head.header)] if head.header else []
+    for name in names:
+        words = re.findall(r"[A-Z]{2,5}", re.sub(r"^.*?(?=[(\[,]|\s\S+$)", "", name))
+        if found := [word for word in words if word.lower() in zone_words() and word not in ("UTC", "GMT")]:
+            return zone_words()[found[0].lower()], found[0], False
     for text in [*map(_told, names), *head.preamble]:
         if match := _REGION.search(text):
             return match[0], match[0], False

@@ -58,11 +58,13 @@ def date_forms() -> tuple:
     nth = r"(?:st|nd|rd|th|er|re|e|\.?[ºª°oa]|\.)?"
     year4, year = r"(?P<y>\d{4})", r"(?P<y>\d{4}(?!\d)|'?\d{2}(?!\s?[:.h]\d|\d|\s*(?:am|pm)\b))"
     far = r"(?!\d)"
+    no_hour = r"(?!(?<=\s\d\d)\s?[:h]\d\d)"  # 11.09. 22:05 has no year
     table = (
         ("year first", "ymd", rf"{year4}(?P<s>\s?[-/.:]\s?|\s)(?P<m>\d{{1,2}})(?P=s)(?P<d>\d{{1,2}}){far}\.?"),
         ("year first", "ymd", rf"{year4}[年년]\s?(?P<m>\d{{1,2}})[月월]\s?(?P<d>\d{{1,2}})[日일]?"),
         ("numbers", "abY", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?{year4}{far}\.?"),
-        ("numbers", "abc", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?(?P<y>'?\d{{2}}){far}\.?"),
+        ("numbers", "abc", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?"
+         rf"(?P<y>'?\d{{2}}){far}{no_hour}\.?"),
         ("compact", "ymd", r"(?P<y>(?:19|20)\d{2})(?P<m>[01]\d)(?P<d>[0-3]\d)(?!\d(?!\d{3}))"),
         ("month name", "ymd", rf"(?P<d>\d{{1,2}}){nth}{of}{month}{of}{year}\.?"),
         ("month name", "ymd", rf"{month}[\s\-/.]*(?P<d>\d{{1,2}}){nth}[,\s\-/.]+{year}"),
