@@ -54,6 +54,10 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     hours = hours_of(columns, plan)
     for column in free:
         column.role = _settled(column, hours)
+    damp = [c for c in free if c.role == "rh"]
+    for column in damp if any(plain(c.name) for c in damp) else []:
+        # "(%)" alone is humidity only where no other column bears its name.
+        column.role = column.role if plain(column.name) or not column.name else "other"
     _name_turns(free)
     _take_answers(free, answers or {})
     if any(c.role in ("temp", "rh") for c in free):
@@ -151,6 +155,8 @@ def _settled(column: Column, hours: list) -> str:
     if role in ("rh", "temp") and column.numeric and not column.unit and len(plain(column.name)) <= 2 and (
             behaviour.is_hour(column.values) or _same_hours(column, hours)):
         return "hour"  # "hr" is an hour or, in French, humidity
+    if role in ("temp", "rh") and not decimal and len(column.values) > 20 and behaviour.counts_up(column.values):
+        return "record"  # "Temp #" numbers the readings
     if role in ("probe", "machine", "text", "quantity", "unit", "record") and column.numeric:
         if decimal and role in ("probe", "machine", "quantity"):
             return "temp" if column.unit else ""

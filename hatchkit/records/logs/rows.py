@@ -18,7 +18,7 @@ _PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|&?\t\n]{0,30}?)\s*[:=]\s*
                    r"err\w*)(?![\d:])"
                    r"\s*(?P<unit>°?\s?[CFK](?![\w])|%(?:\s*r\.?h\.?)?|\*C|deg\.? ?[CF])?", re.IGNORECASE)
 _INSERT = re.compile(r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?"
-                     r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)$", re.IGNORECASE)
+                     r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)?$", re.IGNORECASE)
 _CREATE = re.compile(r"create\s+table\s+(?:if\s+not\s+exists\s+)?[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*\("
                      r"(?P<names>.*?)\)\s*(?:\w+[^;()]*)?;", re.IGNORECASE | re.DOTALL)
 
@@ -51,13 +51,17 @@ def _sql_lines(text: str) -> bytes | None:
     names = {match["table"].lower(): [re.sub(r"[`\"\[\]]", "", part.split()[0]) for part in match["names"].split(",")
                                       if part.split()] for match in _CREATE.finditer(text)}
     tables: dict = {}
-    records = []
+    records, last = [], None
     for line in text.removesuffix("\n").split("\n"):
         match = _INSERT.match(line)
-        if not match:
+        if not match and (last is None or not line.lstrip().startswith("(")):
             records.append((None, []))
+            last = None
             continue
-        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", match["rows"])]
+        # The rows of one command may each stand in a line of its own.
+        given = (match["rows"] or "") if match else line
+        match = last = match or last
+        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", given)]
         table = match["table"].lower()
         said = [part.strip(" `\"[]") for part in match["names"].split(",")] if match["names"] else names.get(table)
         rows = [dict(zip(said or [f"column {n + 1}" for n in range(len(row))], row, strict=False)) for row in rows]

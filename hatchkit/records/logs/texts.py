@@ -14,6 +14,7 @@ from pathlib import Path
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import database, encoding, told
 from hatchkit.records.logs.documents import cell_text
+from hatchkit.records.logs.names import MEASURES, role_of
 from hatchkit.records.logs.rows import rows_of
 from hatchkit.records.marks import limit
 
@@ -138,10 +139,20 @@ def _of_database(data: bytes) -> list[Text]:
     if not tables:
         raise HatchkitError("the database holds no table with rows")
     out = []
-    for name, names, rows in tables:
+    for name, names, rows in _joined(tables):
         lines = ["\t".join(cell_text(cell) for cell in row) for row in (names, *rows)]
         out.append(Text(("\n".join(lines) + "\n").encode(), name if len(tables) > 1 else "", shift=-1))
     return out
+
+
+def _joined(tables: list) -> list:
+    """Tables named after a quantity, alike in their headings, as one with a column that says the quantity."""
+    alike: dict = {}
+    for name, names, rows in tables:
+        key = tuple(names) if role_of(name) in MEASURES and not any(role_of(one) in MEASURES for one in names) else name
+        alike.setdefault(key, []).append((name, names, rows))
+    return [(part[0][0], [*part[0][1], "quantity"], [[*row, name] for name, _, rows in part for row in rows])
+            if isinstance(key, tuple) else part[0] for key, part in alike.items()]
 
 
 def _of_workbook(path: Path) -> list[Text]:
