@@ -5,7 +5,8 @@ from __future__ import annotations
 import csv
 import re
 
-_NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*(?:°?\s*[CFK]|°?\s*%(?:\s*r\.?h\.?)?)?",
+_NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*"
+                     r"(?:°?\s*[CFK]|°?\s*%(?:\s*r\.?\s?[hf]\.?)?)?",
                      re.IGNORECASE)
 
 _BLANKS = re.compile(r'"([^"]*)"|(\S+)')

@@ -8,8 +8,9 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import told
 from hatchkit.records.logs.humidity import humidity
-from hatchkit.records.logs.plan import AS_IT_STANDS, UNIT_CHOICES
+from hatchkit.records.logs.plan import AS_IT_STANDS, CHOICES, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
+from hatchkit.records.logs.utc import utc_of
 from hatchkit.records.logs.values import (
     as_numbers,
     missing_codes,
@@ -19,8 +20,6 @@ from hatchkit.records.logs.values import (
     to_celsius,
     unit_from_range,
 )
-from hatchkit.records.logs.when import zone_offset
-from hatchkit.records.times import zones
 from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
@@ -37,7 +36,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     keep : ndarray of bool
         Lines that have a time.
     """
-    utc = _utc(stamps, head, plan, wishes, account)
+    utc = utc_of(stamps, head, plan, wishes, account)
     lines = range(head.first + 1, head.first + 1 + len(raw))
     if not keep.all():
         rows = np.flatnonzero(keep)
@@ -58,7 +57,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     owners = row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
-    if not probes:
+    if not probes or event.all():
         raise HatchkitError("no line of it holds a number in its columns of temperature or humidity")
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
@@ -175,27 +174,6 @@ def _owners(owners, take, channel, plan):
     return [(name, mine) for name, mine in found if mine.any()]
 
 
-def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
-    """Times in UTC, and the note that says which zone was taken."""
-    if stamps.offset is not None and np.isfinite(stamps.offset[~np.isnat(stamps.local)]).all():
-        return stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
-    offset, words = zone_offset(head, plan)
-    if offset is not None:
-        account.say("note", f"the file says its clock is {words}", "taken as its zone")
-        return stamps.local - np.timedelta64(int(offset * 1e6), "us")
-    if wishes.timezone is None:
-        account.say("note", "the file and season.toml name no time zone", "times are taken as the clock showed them",
-                    "write timezone = \"Europe/Rome\" (or yours) in season.toml")
-    utc, notes = zones.to_utc(stamps.local, wishes.timezone)
-    for severity, found, done, mend in notes:
-        account.say(severity, found, done, mend)
-    if stamps.offset is not None:
-        given = np.isfinite(stamps.offset)
-        utc = utc.copy()
-        utc[given] = (stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]"))[given]
-    return utc
-
-
 def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     """Temperature and humidity of one channel, line by line."""
     numbers, text = {}, None
@@ -218,8 +196,18 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
             numbers[quantity] = _in_range(numbers[quantity], quantity, channel, wishes, account)
     part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
+    _doubt_exchanged(channel, part, wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
+
+
+def _doubt_exchanged(channel, part, wishes, account) -> None:
+    """Ask where in part of the lines humidity and temperature seem to have changed places."""
+    both = (part["temp_c"] > 45) & (part["rh_pct"] > 36) & (part["rh_pct"] < 39)
+    count = int(both.sum())
+    if 10 <= count < 0.95 * len(both) and channel.name not in wishes.answers:
+        account.ask(channel.name, "temp_C", CHOICES, count, "log_column")
+        account.tell(told.exchanged(channel.name, count))
 
 
 def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
@@ -260,7 +248,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
     unit = _unit(values, raw, plan, channel, wishes, account)
     codes = np.array([], dtype=int)
     if isinstance(unit, str):
-        codes = missing_codes(values, "temp", unit)
+        codes = np.union1d(missing_codes(values, "temp", unit), _same_fault(numbers))
         celsius = to_celsius(values, unit)
     else:
         celsius = values.copy()
@@ -275,6 +263,14 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         account.say("doubtful", f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
                     "marked missing code; temp_c is left empty")
     return celsius, logged, unit
+
+
+def _same_fault(numbers) -> np.ndarray:
+    """Rows whose temperature and humidity are one number that no humidity can be: a sensor that did not answer."""
+    temp, rh = numbers["temp"], numbers.get("rh")
+    if rh is None:
+        return np.array([], dtype=int)
+    return np.flatnonzero((temp == rh) & ((rh <= 0) | (rh > 100)))
 
 
 def _unit(values, raw, plan, channel, wishes, account):

@@ -10,7 +10,7 @@ import re
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import behaviour, told
 from hatchkit.records.logs.column import column_of, legend_of
-from hatchkit.records.logs.guess import by_behaviour_of
+from hatchkit.records.logs.guess import ask_values, by_behaviour_of, doubt_by_values, letter_of_damp, nameless_values
 from hatchkit.records.logs.head import Head
 from hatchkit.records.logs.names import (
     MEASURES,
@@ -21,6 +21,7 @@ from hatchkit.records.logs.pairs import channels_of, one_statistic
 from hatchkit.records.logs.plan import CHOICES, UNIT_CHOICES, Column, Plan
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.when import hours_of, stamp_columns, unit_above
+from hatchkit.records.logs.zone import zone_column
 
 
 def plan_columns(head: Head, answers=None, only=None) -> Plan:
@@ -39,7 +40,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     HatchkitError
         Where there is no stamp or nothing to read.
     """
-    if head.separator == "," and head.header and _split_decimals(head):
+    if head.separator == "," and (head.header and _split_decimals(head) or _odd_digits(head)):
         raise HatchkitError("a comma parts both its columns and its decimals, without quotes, so they cannot be "
                             "told apart; export it with semicolons or with decimal points")
     legend = legend_of(head.preamble)
@@ -48,24 +49,43 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         if column.n not in only:
             column.name, column.role, column.unit, column.cells, column.values = "", "", "", [], column.values[:0]
     plan = stamp_columns(columns, head)
-    taken = {*plan.stamp, *plan.parts.values()}
+    taken = {*plan.stamp, *plan.parts.values(), plan.minute}
     free = [column for column in columns if column.n not in taken]
     hours = hours_of(columns, plan)
     for column in free:
         column.role = _settled(column, hours)
+    damp = [c for c in free if c.role == "rh"]
+    for column in damp if any(plain(c.name) for c in damp) else []:
+        # "(%)" alone is humidity only where no other column bears its name.
+        column.role = column.role if plain(column.name) or not column.name else "other"
     _name_turns(free)
     _take_answers(free, answers or {})
     if any(c.role in ("temp", "rh") for c in free):
         for column in free:
             column.role = "other" if column.role == "value" else column.role
+    if any(c.role in ("unit", "probe", "quantity") for c in free) and not any(c.role in MEASURES for c in free):
+        for column in free:
+            # Mean, lowest and highest of each interval, of which the unit or the probe says the quantity.
+            if column.statistic == "mean" and column.numeric and not any(c.role == "value" for c in free):
+                column.role, column.statistic = "value", ""
     for role in ("unit", "probe", "quantity"):
         setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
-    if not any(c.role in ("temp", "wet_bulb", "value") for c in free):
+    for column in letter_of_damp(free):
+        column.role, column.unit = "rh", ""
+        if column.name not in (answers or {}):
+            plan.asked.append((column.name, "rh", list(CHOICES)))
+    if not any(c.role in ("temp", "rh", "wet_bulb") for c in free) and (
+            found := nameless_values(plan, free, head.preamble)):
+        ask_values(plan, found, columns)
+    if not any(c.role in ("temp", "wet_bulb", "value") for c in free) and not plan.by_behaviour:
         by_behaviour_of(plan, head, columns, free)
+    else:
+        doubt_by_values(plan, [c for c in free if (c.name or f"column {c.n + 1}") not in (answers or {})])
     if head.header and any(c.role == "temp" for c in free):
         plan.asked += [(f"column {c.n + 1}", "not_used", list(CHOICES)) for c in free
                        if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6]
-    plan.text = [c.n for c in free if c.role == "text"]
+    plan.zone, plan.zone_numbers = zone_column(free)
+    plan.text = [c.n for c in free if c.role == "text" and c.n != plan.zone]
     measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
     if not any(c.role in ("temp", "rh", "value") for c in measures):
         raise HatchkitError("it has dates and times but no column of temperature or humidity" + _headings_seen(head))
@@ -81,8 +101,8 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     if twins := [c.name or f"column {c.n + 1}" for c in free if c.role == "twin"]:
         plan.said.append(told.twins(twins))
     read = {n for channel in plan.channels for n in channel.columns.values()}
-    plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text",
-                                                                           "record", "twin") and any(c.cells)]
+    known = ("unit", "probe", "quantity", "text", "record", "twin")
+    plan.unused = [c.n for c in free if c.n not in read and c.n != plan.zone and c.role not in known and any(c.cells)]
     return plan
 
 
@@ -98,6 +118,21 @@ def _split_decimals(head: Head) -> bool:
     numbers = len(row) - stamps
     return numbers >= 2 and numbers == 2 * (names - stamps) and all(
         cell.lstrip("-").isdigit() for row in head.sample[:50] for cell in row if not kind_of(cell))
+
+
+def _odd_digits(head: Head) -> bool:
+    """Whether a column of single digits without a name follows one of whole numbers: tenths behind a decimal comma."""
+    named = sum(map(bool, head.header)) if head.header else 0
+    if named >= head.width or len(head.sample) < 4 or head.quoted:
+        return False
+    rows = [row for row in head.sample[:200] if len(row) == head.width]
+    cells = list(zip(*rows, strict=True)) if rows else []
+    for one, two in zip(cells, cells[1:], strict=False):
+        digits = [cell for cell in two if re.fullmatch(r"\d", cell)]
+        whole = sum(bool(re.fullmatch(r"-?\d{1,3}", cell)) for cell in one)
+        if len(digits) > 0.95 * len(rows) and whole > 0.95 * len(rows) and len(set(digits)) > 3:
+            return True
+    return False
 
 
 def _name_turns(free: list) -> None:
@@ -120,6 +155,8 @@ def _settled(column: Column, hours: list) -> str:
     if role in ("rh", "temp") and column.numeric and not column.unit and len(plain(column.name)) <= 2 and (
             behaviour.is_hour(column.values) or _same_hours(column, hours)):
         return "hour"  # "hr" is an hour or, in French, humidity
+    if role in ("temp", "rh") and not decimal and len(column.values) > 20 and behaviour.counts_up(column.values):
+        return "record"  # "Temp #" numbers the readings
     if role in ("probe", "machine", "text", "quantity", "unit", "record") and column.numeric:
         if decimal and role in ("probe", "machine", "quantity"):
             return "temp" if column.unit else ""

@@ -7,7 +7,7 @@ import numpy as np
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import behaviour, told
 from hatchkit.records.logs.head import Head
-from hatchkit.records.logs.names import unit_of
+from hatchkit.records.logs.names import MEASURES, is_share, role_of, unit_of
 from hatchkit.records.logs.plan import CHOICES, Plan
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.values import missing_words
@@ -50,3 +50,89 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
         unit = warm.get(column.n, (0, ""))[1] or "C"
         taken = f"temp_{unit}" if column.role == "temp" else "rh"
         plan.asked.append((column.name or f"column {column.n + 1}", taken, list(CHOICES)))
+
+
+def nameless_values(plan: Plan, free: list, preamble: list) -> list:
+    """Columns called "value" or "state" of which neither a unit nor a name says what was measured.
+
+    They are taken by behaviour, and where a column of probes parts them, each probe by its own.
+    """
+    found = [c for c in free if c.role == "value" and len(c.values)]
+    told_by = [n for n in (plan.unit, plan.quantity, plan.probe) if n is not None]
+    cells = {cell for c in free if c.n in told_by for cell in c.cells if cell}
+    if any(_tells(cell) for cell in cells) or any(c.unit for c in found) or any(
+            sum(bool(unit_of(cell)) or "%" in cell for cell in c.cells) > 0.9 * len(c.values) for c in found):
+        return []
+    return [] if any(_tells(line) for line in preamble) else found
+
+
+def _tells(text: str) -> bool:
+    return role_of(text) in (*MEASURES, "other", "outdoor") or bool(unit_of(text)) or is_share(text)
+
+
+def ask_values(plan: Plan, found: list, columns: list) -> None:
+    """Ask what a nameless column of values is; refuse it where its probes differ, for no one answer fits them."""
+    for column in found:
+        groups = [column.values]
+        if plan.probe is not None:
+            names = [name for name, cell in zip(columns[plan.probe].cells, column.cells, strict=False) if cell]
+            if len(names) == len(column.values):
+                groups = [column.values[np.array([name == one for name in names])] for one in sorted(set(names))]
+        kinds = {_looks(values) for values in groups}
+        if len(kinds) > 1:
+            raise HatchkitError(f"its column {column.name} holds values of several kinds and neither a unit nor a name "
+                                "says which are temperatures; write the unit or the quantity beside each value")
+        kind = kinds.pop()
+        column.role, column.unit = ("rh", "") if kind == "rh" else ("temp", kind[-1])
+        plan.asked.append((column.name or f"column {column.n + 1}", kind, list(CHOICES)))
+    plan.by_behaviour = True
+    plan.said.append(told.by_behaviour(True))
+
+
+def _looks(values) -> str:
+    warm, unit = behaviour.warmth(values)
+    damp = behaviour.dampness(values)
+    return "rh" if warm < 0.6 and damp >= 0.4 and np.median(values) > 45 else f"temp_{unit or 'C'}"
+
+
+def letter_of_damp(free: list) -> list:
+    """A column headed F alone beside one of temperatures: Feuchte in German, °F elsewhere."""
+    return [c for c in free if c.name.strip().upper() == "F" and c.role == "temp" and len(c.values)
+            and any(d.role == "temp" and d is not c for d in free) and behaviour.dampness(c.values) >= 0.4
+            and not any(len(d.values) == len(c.values) and (np.abs(d.values * 1.8 + 32 - c.values) < 0.2).all()
+                        for d in free if d.role == "temp" and d is not c)]
+
+
+def doubt_by_values(plan: Plan, free: list) -> None:
+    """Headings that the values speak against: the heading is followed, and the person asked.
+
+    Under "Humidity" stand the values of an incubator's warmth and under "Temperature" those of a humidity; or a
+    temperature stands where neither an incubator nor a room does.
+    """
+    temps, damp = ([c for c in free if c.role == role and len(c.values)] for role in ("temp", "rh"))
+    doubted = []
+    for column in temps:
+        hot = not _can_be_air(column)
+        warm = [c for c in damp if _stands_warm(c.values) and (hot or behaviour.warmth(column.values)[0] < 0.3
+                                                                 or _spread(column) > 4 * max(_spread(c), 0.1))]
+        if warm or hot:
+            doubted += [column, *warm]
+    for column in {c.n: c for c in doubted}.values():
+        taken = "rh" if column.role == "rh" else f"temp_{column.unit or 'C'}"
+        plan.asked.append((column.name, taken, list(CHOICES)))
+    if doubted:
+        plan.said.append(told.against_values([(c.name, float(np.median(c.values))) for c in doubted]))
+
+
+def _can_be_air(column) -> bool:
+    low, high = {"C": (-30.0, 46.0), "F": (-22.0, 115.0), "K": (243.0, 319.0)}.get(column.unit, (-30.0, 319.0))
+    return bool(low <= np.median(column.values) <= high) or column.unit == "" or np.median(column.values) > 115
+
+
+def _stands_warm(values) -> bool:
+    middle, spread = float(np.median(values)), float(np.subtract(*np.percentile(values, (90, 10))))
+    return 36.3 <= middle <= 38.8 and spread < 1.2 or 97.3 <= middle <= 101.9 and spread < 2.2
+
+
+def _spread(column) -> float:
+    return float(np.subtract(*np.percentile(column.values, (90, 10))))

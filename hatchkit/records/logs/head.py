@@ -74,18 +74,19 @@ def read_head(data: bytes) -> Head:
     if best is None:
         return _head_without_readings(lines)
     cells, width = best.cells, best.width
-    first = next(number for number in best.good if abs(len(cells[number]) - width) <= 1)
+    fits = [number for number in best.good if abs(len(cells[number]) - width) <= 1]
+    first = _first_alike(cells, fits) if best.dated_by == "stamp" else fits[0]
     first = _first_stamped(cells, first) if best.dated_by == "stamp" else first
     if first > _MOST_PREAMBLE:
         raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
     sample = [cells[number] for number in best.good if number >= first]
-    block = heading_lines(cells, first, width)
-    names, units = headings_of(cells, block, lines, best.separator, sample)
+    block = heading_lines(cells, first, width, best.separator)
+    names, units, main = headings_of(cells, block, lines, best.separator, sample)
     shifted = bool(names) and is_shifted(names, sample)
     names = ["", *names] if shifted else names
     return Head(separator=best.separator, decimal=_decimal(sample, best.separator), width=max(width, len(sample[0])),
                 first=first, header_lines=block if names else [], units=["", *units] if shifted and units else units,
-                header=names or None, preamble=lines[: block[0] if names and block else first], sample=sample,
+                header=names or None, preamble=lines[: main if names and block else first], sample=sample,
                 quoted='"' in "".join(lines[first:]),
                 spaced=any(best.separator + " " in line for line in lines[first:]),
                 dated_by=best.dated_by, shifted=shifted)
@@ -102,28 +103,38 @@ class _Cut:
 
 
 def _best_cut(lines: list) -> _Cut | None:
-    """The separator that gives the most lines of readings of one width; None where no separator gives any."""
+    """The separator that gives the most lines of readings of one width; None where no separator gives any.
+
+    What is found in a few lines only (the date above a log that counts seconds) gives way to what most lines are.
+    """
+    few = None
     for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("serial", None),
                               ("since", None), ("stamp", _has_stamp_only)):
-        best = None
-        for separator in SEPARATORS:
-            # Blanks part the columns only where nothing else does in most lines.
-            if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
-                continue
-            cells = [split_line(line, separator) for line in lines]
-            below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
-            good = below(cells) if below else [
-                number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
-            if not good or dated_by == "clock" and len(good) < 3:
-                continue
-            widths = [len(cells[number]) for number in good]
-            usual = max(set(widths), key=widths.count)
-            score = (widths.count(usual), len(good))
-            if best is None or score > best.score:
-                best = _Cut(score, separator, cells, good, usual, dated_by)
-        if best:
+        best = _best_of_kind(lines, dated_by, is_data)
+        if best and best.score[0] >= 0.05 * len(lines):
             return best
-    return None
+        few = few or best
+    return few
+
+
+def _best_of_kind(lines: list, dated_by: str, is_data) -> _Cut | None:
+    best = None
+    for separator in SEPARATORS:
+        # Blanks part the columns only where nothing else does in most lines.
+        if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
+            continue
+        cells = [split_line(line, separator) for line in lines]
+        below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
+        good = below(cells) if below else [
+            number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
+        if not good or dated_by == "clock" and len(good) < 3:
+            continue
+        widths = [len(cells[number]) for number in good]
+        usual = max(set(widths), key=widths.count)
+        score = (widths.count(usual), len(good))
+        if best is None or score > best.score:
+            best = _Cut(score, separator, cells, good, usual, dated_by)
+    return best
 
 
 def _has_stamp(cells: list, blanks_too: bool = False) -> bool:
@@ -147,21 +158,36 @@ def _has_clock(cells: list) -> bool:
                                                                                   strict=True) if not kind)
 
 
+#: Letters in which date forms are written, in twelve languages.
+_LETTERS = {"yyyy": ("year",), "yy": ("year",), "jjjj": ("year",), "aaaa": ("year",), "rrrr": ("year",),
+            "åååå": ("year",), "éééé": ("year",), "mm": ("month", "minute"), "dd": ("day",), "tt": ("day",),
+            "gg": ("day",), "jj": ("day",), "nn": ("minute",), "hh": ("hour",), "uu": ("hour",), "mi": ("minute",),
+            "mn": ("minute",), "ss": ("second",), "doy": ("yearday",)}
+
+
 def parts_of(row: list) -> dict:
     """Part of the date or time -> column, for a line of headings such as year, month, day, hour."""
-    found = {}
+    found: dict = {}
     for n, cell in enumerate(row):
-        if part := part_of_time(cell):
+        part = part_of_time(cell)
+        letters = re.sub(r"[^a-zåé]", "", cell.lower())
+        if letters in _LETTERS and (found or _LETTERS[letters][0] == "year"):
+            # MM is the month the first time and the minute the second.
+            part = next((name for name in _LETTERS[letters] if name not in found), "")
+        if part:
             found.setdefault(part, n)
+    if "yearday" in found or {"year", "day"} <= set(found) and "month" not in found:
+        found.setdefault("yearday", found.pop("day", 0))
     return found
 
 
 def _below_parts(cells: list) -> list:
     for number, row in enumerate(cells):
         places = parts_of(row)
-        if {"year", "month", "day"} <= set(places):
+        if {"year", "month", "day"} <= set(places) or {"year", "yearday"} <= set(places):
             return [n for n, line in enumerate(cells) if n > number and len(line) > len(places) and all(
-                p < len(line) and re.fullmatch(r"\d{1,4}(?:\.0+)?", line[p]) for p in places.values())]
+                p < len(line) and re.fullmatch(r"\d{1,4}(?:\.0+)?" if part != "yearday" else r"\d{1,3}(?:\.\d+)?",
+                                               line[p]) for part, p in places.items())]
     return []
 
 
@@ -182,6 +208,18 @@ def _below_numbers(cells: list) -> list:
             return [n for n, line in enumerate(cells) if n > number and any(line)
                     and all(is_number(cell) or cell == "" for cell in line)]
     return []
+
+
+def _first_alike(cells: list, fits: list) -> int:
+    """The first line whose stamp stands where that of nearly all others does.
+
+    What the lines at the top say of the log ("barn box,2025-05-31T17:00,1.0002") may look like a reading.
+    """
+    places = {number: next((n for n, cell in enumerate(cells[number]) if kind_of(cell) in ("both", "date", "epoch")),
+                           None) for number in fits}
+    found = list(places.values())
+    usual = max(set(found), key=found.count)
+    return next(number for number in fits if places[number] == usual or found.count(usual) < 0.8 * len(found))
 
 
 def _first_stamped(cells: list, first: int) -> int:

@@ -9,7 +9,7 @@ from hatchkit.records.logs.names import is_share, other_unit, role_of, statistic
 from hatchkit.records.logs.stamps import kind_of
 
 
-def heading_lines(cells: list, first: int, width: int) -> list:
+def heading_lines(cells: list, first: int, width: int, separator: str = ",") -> list:
     """Numbers of the lines above the first reading that can be headings: at most five, words in most of their cells."""
     block: list = []
     for number in range(first - 1, max(first - 12, -1), -1):
@@ -18,6 +18,9 @@ def heading_lines(cells: list, first: int, width: int) -> list:
             continue
         worded = sum(bool(re.search(r"[^\W\d_]|[°%#]", cell)) for cell in filled)
         wide = len(cells[number]) >= max(2, width - 2) or len(filled) >= max(2, width - 2)
+        if separator == " " and not block and not wide and _is_units(filled):
+            block.insert(0, number)  # units below some of the names only
+            continue
         if not (wide and worded >= len(filled) / 2 and len(filled) >= 1) or len(block) == 5:
             break
         if cells[number][0][:1] == "#" and len(cells[number][0]) > 1 and block:
@@ -34,19 +37,19 @@ def _known(row: list) -> int:
                                      "minute") or bool(unit_of(cell)) for cell in row if cell)
 
 
-def headings_of(cells, block, lines, separator, sample) -> tuple[list, list]:
-    """One name for each column, from one line of headings or several, and the cells of the line of units."""
+def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int]:
+    """One name for each column, from one line of headings or several; the cells of the line of units; the main line."""
     if not block:
-        return [], []
+        return [], [], 0
     named = [number for number in block if not _is_units(cells[number])]
     named = [number for number in named or block[:1] if _known(cells[number])]
     if not named:
-        return [], []
+        return [], [], 0
     filled = {number: sum(map(bool, cells[number])) for number in named}
     main = max((number for number in named if filled[number] >= 0.6 * max(filled.values())),
                key=lambda number: (_known(cells[number]), -number))
     if filled[main] < 2:
-        return [], []
+        return [], [], 0
     names = _aligned(lines[main], separator, sample[0])
     if len(names) < len(sample[0]) and all(row[0].isdigit() for row in sample):
         # Line numbers without a heading, and one heading over a date and a time.
@@ -56,12 +59,23 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list]:
     for number in block:
         row = cells[number]
         if number > main and _is_units(row):
-            units = row
+            units = _below(lines[number], lines[main]) if separator == " " and len(row) < len(names) else row
         elif number > main and sum(map(bool, row)) > 1 and not any(re.fullmatch(r"-?\d+[.,]\d+", cell) for cell in row):
             names = _joined(names, row)
         elif number < main and _is_group(row, names):
             names = _joined(_spread_right(row, len(names)), names)
-    return names, units
+    return names, units, main
+
+
+def _below(line: str, heading: str) -> list:
+    """The words of a line in columns of blanks, each in the place of the name above it."""
+    names = [match.span() for match in re.finditer(r"\S+", heading)]
+    out = [""] * len(names)
+    for match in re.finditer(r"\S+(?: \S+)*", line):
+        start, stop = match.span()
+        near = max(range(len(names)), key=lambda n: min(stop, names[n][1]) - max(start, names[n][0]))
+        out[near] = match[0]
+    return out
 
 
 def _is_group(row: list, names: list) -> bool:
@@ -96,7 +110,7 @@ def _aligned(line: str, separator: str, data: list) -> list:
     names = split_line(line, separator)
     if separator == " ":
         wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]
-        names = wide if len(data) - 2 <= len(wide) <= len(data) else names
+        names = wide if len(names) != len(data) and max(len(data) - 2, 2) <= len(wide) <= len(data) else names
     data = data[: max((n + 1 for n, cell in enumerate(data) if cell), default=0)]
     kinds = [kind_of(cell) for cell in data]
     for place in range(1, len(kinds)):
@@ -127,6 +141,8 @@ _SHORT = re.compile(r"[\[(]?\s*(?:[-a-z:./ _#]{1,19}|.{0,3})\s*[\])]?", re.IGNOR
 def _is_units(row: list) -> bool:
     """Whether a line below the header holds units: one at least, and else only short words."""
     filled = [cell for cell in row if cell]
+    if any(role_of(cell) == "temp" and not unit_of(cell) and not _UNIT.fullmatch(cell) for cell in filled):
+        return False  # "Temp" is a name, and "RH" beside it too
     if not any(_UNIT.fullmatch(cell) or is_share(cell) or (
             unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew")) for cell in filled):
         return False

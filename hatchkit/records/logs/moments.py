@@ -10,12 +10,23 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 from hatchkit.records.logs import stamps as _stamps
+from hatchkit.records.logs.clocks import plain_clocks, refuse_twelve_hours
 from hatchkit.records.logs.lines import as_text
 from hatchkit.records.logs.since import moments
+from hatchkit.records.logs.zone import put_zones
 from hatchkit.records.times.forms import FIRST_YEAR, LAST_YEAR
 
 
 def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
+    """When each line was written; HatchkitError where the lines do not say so for sure."""
+    found = _written(raw, head, plan, wishes, name)
+    refuse_twelve_hours(found.local)
+    if plan.zone is not None:
+        put_zones(found, as_text(raw[plan.zone]), plan.zone_numbers)
+    return found
+
+
+def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.parts:
         at = plan.parts.get("hour", head.width)
         written = [row[at] for row in head.sample if at < len(row)]
@@ -35,13 +46,18 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
         if day is None:
             raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the "
                                 "name of the file name one day; write the day into the name of the file")
-        return _stamps.read_clocks(texts, day)
+        return _stamps.read_clocks(texts, day, _days_between(raw, texts))
     if plan.serial:
         found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
         return _stamps.Stamps(found.moments)
     clocks = None
     if len(plan.stamp) > 1:
         clocks = as_text(raw[plan.stamp[1]])
+        at = plan.stamp[1]
+        clocks = plain_clocks(clocks, head.header[at] if head.header and at < len(head.header) else f"{at + 1}")
+        if plan.minute is not None:
+            clocks = np.array([f"{a}:{b:>02}" if isinstance(a, str) and isinstance(b, str) else np.nan
+                               for a, b in zip(clocks, as_text(raw[plan.minute]), strict=True)], dtype=object)
         days = np.array([_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts], dtype=object)
         texts = _days_below(days, clocks)
         if len(plan.stamp) > 2:
@@ -51,6 +67,18 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     told = wishes.answers.get(order_heading(head, plan)) if wishes.day_first is None else wishes.day_first
     return _stamps.read_stamps(texts, clocks, day_first=told, spans=wishes.spans, others=wishes.others,
                                year=_stamps.year_above(head.preamble, name))
+
+
+def _days_between(raw, texts) -> dict:
+    """Row -> day of the lines among the readings that hold a date and no reading."""
+    found = {}
+    odd = [row for row, text in enumerate(texts) if not isinstance(text, str) or _stamps.kind_of(text) != "time"]
+    for row in odd[:20_000]:
+        cells = [str(cell) for cell in raw.iloc[row] if cell == cell]
+        day = _stamps.day_above([" ".join(cells)]) if cells else None
+        if day is not None:
+            found[row] = day
+    return found
 
 
 def order_heading(head, plan) -> str:

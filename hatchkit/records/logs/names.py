@@ -11,7 +11,7 @@ from hatchkit import reference
 #: Where a heading holds words of two kinds, the first of these wins ("set temp" is no reading).
 _ORDER = ("other", "outdoor", "wet_bulb", "dew_point", "rh", "temp", "stamp", "date", "time", "half_day", "unit",
           "value", "quantity", "probe", "machine", "record", "text", "summary", "year", "month", "day", "hour",
-          "minute", "second")
+          "minute", "second", "yearday")
 MEASURES = ("temp", "rh", "wet_bulb", "dew_point")
 _PARTS = ("year", "month", "day", "hour", "minute", "second")
 _STATISTICS = ("mean", "minimum", "maximum", "spread")
@@ -90,7 +90,7 @@ def part_of_time(heading: str) -> str:
     """"year", "month", "day", "hour", "minute" or "second" where a heading says so by itself, else ""."""
     word = plain(heading)
     means = {"hr": "hour", "h": "hour", "min": "minute"}.get(word) or _words().get(word, "")
-    return means if means in _PARTS else ""
+    return means if means in (*_PARTS, "yearday") else ""
 
 
 def _role_of_letters(heading: str, tokens: list) -> str:

@@ -7,7 +7,7 @@ import re
 import numpy as np
 
 from hatchkit.records.logs import told
-from hatchkit.records.logs.names import name_rest, probe_name, unit_of
+from hatchkit.records.logs.names import name_rest, plain, probe_name, unit_of
 from hatchkit.records.logs.plan import Channel, Plan
 
 
@@ -15,16 +15,52 @@ def one_statistic(measures: list, plan: Plan) -> list:
     """Of mean, lowest and highest of one quantity the mean (or the reading itself) is kept."""
     kept = []
     for column in measures:
-        same = [c for c in measures if c.role == column.role and name_rest(c.name) == name_rest(column.name)]
+        same = [c for c in measures if c.role == column.role and _rest(c) == _rest(column)]
         readings = [c for c in same if c.statistic == ""] or [c for c in same if c.statistic == "mean"]
         if column.statistic == "spread" or (readings and column.statistic not in ("", "mean")) or (
                 column.statistic == "mean" and any(c.statistic == "" for c in same)):
             continue
         kept.append(column)
+    kept = _without_raw(_without_marks(kept))
     extremes = [c for c in kept if c.statistic in ("minimum", "maximum") and c.role == "temp"]
     if extremes:
         plan.said.append(told.only_extremes([c.name for c in extremes]))
     return kept
+
+
+_NOW = {"current", "actual", "now", "aktuell", "actuel", "actuelle", "attuale", "atual", "huidige", "aktualna"}
+_ENDS = {"high", "low", "highest", "lowest", "hi", "lo", "peak"}
+_RAW = {"raw", "uncorrected", "uncalibrated", "uncompensated", "roh", "rohwert", "brut", "brute", "grezzo", "bruto"}
+
+
+def _without_marks(measures: list) -> list:
+    """Highest and lowest left out where the value of the moment stands beside them; else they may be places."""
+    out = list(measures)
+    for column in measures:
+        words = set(plain(column.name).split())
+        if words & _ENDS and any(c.role == column.role and set(plain(c.name).split()) & _NOW for c in measures):
+            out.remove(column)
+    return out
+
+
+def _without_raw(measures: list) -> list:
+    """What the sensor gave before it was corrected left out where the corrected value stands beside it."""
+    def rest(column):
+        known = {"calibrated", "corrected", "compensated", "cal", "corr", "comp", "kalibriert", "korrigiert"}
+        return {word for word in name_rest(column.name) if word not in _RAW | known}
+    return [c for c in measures if not set(plain(c.name).split()) & _RAW or not any(
+        o is not c and o.role == c.role and rest(o) == rest(c) and not set(plain(o.name).split()) & _RAW
+        for o in measures)]
+
+
+#: Words that say over how long a mean was taken.
+_SPANS = {"h", "hr", "hour", "hours", "hourly", "min", "minute", "d", "day", "daily", "rolling", "running", "moving",
+          "last", "std", "stunde", "heure", "ora", "hora", "uur"}
+
+
+def _rest(column) -> tuple:
+    rest = name_rest(column.name)
+    return tuple(word for word in rest if word not in _SPANS and not word.isdigit()) if column.statistic else rest
 
 
 def channels_of(measures: list) -> list:

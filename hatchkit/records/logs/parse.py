@@ -50,7 +50,8 @@ def parse(data: bytes, head, plan) -> pd.DataFrame:
 
     Columns are named by their number. Dates in ISO order are parsed with it, others stay text.
     """
-    words = [n for n in [*plan.stamp, plan.unit, plan.probe, plan.quantity, *plan.text] if n is not None]
+    told = (plan.unit, plan.probe, plan.quantity, plan.zone, plan.minute)
+    words = [n for n in [*plan.stamp, *told, *plan.text] if n is not None]
     used = sorted({*words, *plan.parts.values(), *(n for channel in plan.channels for n in channel.columns.values())})
     start = 0
     for _ in range(head.first):

@@ -38,6 +38,10 @@ class Plan:
     channels : list of Channel
     unit, probe, quantity : int or None
         Columns that say of each line which unit, probe or quantity it has.
+    minute : int or None
+        Minutes of a stamp whose time of day is the hour only.
+    zone : int or None
+        Column that says of each line in which zone its clock stood; `zone_numbers`: as a number of hours.
     text, unused : list of int
     said : list
         Facts to tell (see `told`).
@@ -55,6 +59,9 @@ class Plan:
     unit: int | None = None
     probe: int | None = None
     quantity: int | None = None
+    minute: int | None = None
+    zone: int | None = None
+    zone_numbers: bool = False
     text: list = field(default_factory=list)
     unused: list = field(default_factory=list)
     said: list = field(default_factory=list)

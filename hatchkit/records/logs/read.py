@@ -197,7 +197,16 @@ def _sections(data, head, raw, when) -> list:
         named = roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} or {"temp", "rh"} <= roles
         if len(cells) > 1 and named and cells != own:
             cuts.append(number)
+        elif len(cells) > 1 and named and _begins_anew(when.local, int(row)):
+            cuts.append(number - 1)
     return cuts[:_MOST_SECTIONS]
+
+
+def _begins_anew(local, row: int) -> bool:
+    """Whether a heading written once more has a title above it and readings of earlier times below it: another log."""
+    after, before = local[row + 1:], local[:row]
+    after, before = after[~np.isnat(after)][:1], before[~np.isnat(before)][-1:]
+    return row > 1 and bool(np.isnat(local[row - 1])) and len(after) == len(before) == 1 and bool(after[0] < before[0])
 
 
 def _read_sections(data, cuts, account, wishes) -> list:

@@ -5,19 +5,20 @@ Each line of the file stays a line, so that line numbers hold; a line of heading
 
 from __future__ import annotations
 
-import datetime as dt
-import json
 import re
 from html.parser import HTMLParser
 
+from hatchkit.records.logs.database import protocol_lines
+from hatchkit.records.logs.documents import json_lines, stacked_lines
+from hatchkit.records.logs.documents import table as table_lines
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.stamps import kind_of
 
-_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
+_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|&?\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
                    r"err\w*)(?![\d:])"
                    r"\s*(?P<unit>°?\s?[CFK](?![\w])|%(?:\s*r\.?h\.?)?|\*C|deg\.? ?[CF])?", re.IGNORECASE)
 _INSERT = re.compile(r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?"
-                     r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)$", re.IGNORECASE)
+                     r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)?$", re.IGNORECASE)
 _CREATE = re.compile(r"create\s+table\s+(?:if\s+not\s+exists\s+)?[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*\("
                      r"(?P<names>.*?)\)\s*(?:\w+[^;()]*)?;", re.IGNORECASE | re.DOTALL)
 
@@ -27,7 +28,7 @@ def rows_of(data: bytes) -> bytes | None:
     start = data[:4096].lstrip()
     low = start.lower()
     if start[:1] in (b"{", b"[") or b'{"' in start[:300]:
-        if (lines := _json_lines(data)) is not None:
+        if (lines := json_lines(data)) is not None:
             return lines
     if b"insert into" in low or low.startswith((b"pragma", b"begin")) or b"create table" in low:
         if (lines := _sql_lines(data.decode("utf-8", "replace"))) is not None:
@@ -35,35 +36,14 @@ def rows_of(data: bytes) -> bytes | None:
     if b"<tr" in low or low.startswith((b"<html", b"<!doctype html", b"<table")):
         if (lines := _page_lines(data.decode("utf-8", "replace"))) is not None:
             return lines
+    if (lines := protocol_lines(data)) is not None:
+        return lines
     if low.startswith(b"<?xml") or re.match(rb"<[a-z]", low):
         if (lines := _xml_lines(data)) is not None:
             return lines
+    if (lines := stacked_lines(data)) is not None:
+        return lines
     return _labelled_lines(data) if _is_labelled(data) else None
-
-
-def cell_text(cell) -> str:
-    """A cell of a workbook or of a JSON document as text."""
-    if cell is None:
-        return ""
-    if isinstance(cell, dt.datetime) and cell.year < 1905:
-        return f"{cell:%H:%M:%S}"  # a time of day, with the day from which a spreadsheet counts
-    if isinstance(cell, dt.datetime):
-        return f"{cell:%Y-%m-%d %H:%M:%S}" + (f".{cell.microsecond:06d}" if cell.microsecond else "")
-    if isinstance(cell, dt.timedelta):
-        seconds = round(cell.total_seconds())
-        return f"{seconds // 3600:02d}:{seconds // 60 % 60:02d}:{seconds % 60:02d}"
-    if isinstance(cell, float):
-        return format(cell, ".10g")
-    return " ".join(str(cell).split())
-
-
-def _table(records: list) -> bytes | None:
-    """Records (dicts, None for a line without one) as lines."""
-    keys = list(dict.fromkeys(key for record in records if record for key in record))
-    if not keys or len(keys) > 200:
-        return None
-    lines = ["\t".join(cell_text(record.get(key, "")) for key in keys) if record else "" for record in records]
-    return ("\t".join(keys) + "\n" + "\n".join(lines) + "\n").encode()
 
 
 def _sql_lines(text: str) -> bytes | None:
@@ -71,13 +51,17 @@ def _sql_lines(text: str) -> bytes | None:
     names = {match["table"].lower(): [re.sub(r"[`\"\[\]]", "", part.split()[0]) for part in match["names"].split(",")
                                       if part.split()] for match in _CREATE.finditer(text)}
     tables: dict = {}
-    records = []
+    records, last = [], None
     for line in text.removesuffix("\n").split("\n"):
         match = _INSERT.match(line)
-        if not match:
+        if not match and (last is None or not line.lstrip().startswith("(")):
             records.append((None, []))
+            last = None
             continue
-        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", match["rows"])]
+        # The rows of one command may each stand in a line of its own.
+        given = (match["rows"] or "") if match else line
+        match = last = match or last
+        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", given)]
         table = match["table"].lower()
         said = [part.strip(" `\"[]") for part in match["names"].split(",")] if match["names"] else names.get(table)
         rows = [dict(zip(said or [f"column {n + 1}" for n in range(len(row))], row, strict=False)) for row in rows]
@@ -86,7 +70,7 @@ def _sql_lines(text: str) -> bytes | None:
     if not tables:
         return None
     most = max(tables, key=tables.get)
-    return _table([row for table, rows in records for row in (rows if table == most else [None])])
+    return table_lines([row for table, rows in records for row in (rows if table == most else [None])])
 
 
 def _sql_values(text: str) -> list:
@@ -144,7 +128,7 @@ def _xml_lines(data: bytes) -> bytes | None:
         usual = max(set(names), key=names.count, default=None)
         if usual is not None and names.count(usual) > len(best):
             best = [child for child in parent if child.tag == usual]
-    return _table([_element(child) for child in best]) if len(best) > 2 else None
+    return table_lines([_element(child) for child in best]) if len(best) > 2 else None
 
 
 def _element(element) -> dict:
@@ -159,67 +143,6 @@ def _element(element) -> dict:
     return found
 
 
-def _json_lines(data: bytes) -> bytes | None:
-    """A JSON document, or one object a line, as a table parted by tabs; None where it is neither."""
-    text = data.decode("utf-8", "replace")
-    try:
-        records = _records(json.loads(text))
-    except (ValueError, RecursionError):
-        records = [_one(line) for line in text.removesuffix("\n").split("\n")]
-        if sum(record is not None for record in records) < 0.5 * sum(bool(line.strip()) for line in text.split("\n")):
-            return None
-    if not records:
-        return None
-    return _table([None if record is None else _flat(record) for record in records])
-
-
-def _one(line: str):
-    before, brace, rest = line.strip().rstrip(",").partition("{")
-    try:
-        found = json.loads(brace + rest) if brace else None
-    except (ValueError, RecursionError):
-        return None
-    if not isinstance(found, dict):
-        return None
-    words = before.split()
-    stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")),
-                 "")
-    return {"received at": stamp, **found} if stamp else found
-
-
-def _records(whole) -> list:
-    """The longest list of objects (or of rows) in a document."""
-    if isinstance(whole, dict):
-        tables = [value for value in whole.values() if isinstance(value, list) and value]
-        if tables and all(len(table) == len(tables[0]) for table in tables) and len(tables) > 1 and not any(
-                isinstance(cell, (dict, list)) for table in tables for cell in table[:3]):
-            names = [name for name, value in whole.items() if isinstance(value, list)]
-            return [dict(zip(names, row, strict=True)) for row in zip(*tables, strict=True)]
-        inner = [_records(value) for value in whole.values() if isinstance(value, (dict, list))]
-        return max(inner, key=len, default=[])
-    if isinstance(whole, list):
-        if whole and all(isinstance(one, dict) for one in whole):
-            return whole
-        if whole and all(isinstance(one, list) and not any(isinstance(c, (dict, list)) for c in one) for one in whole):
-            return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
-        inner = [_records(value) for value in whole if isinstance(value, (dict, list))]
-        return [record for part in inner for record in part]
-    return []
-
-
-def _flat(record: dict, before: str = "", depth: int = 0) -> dict:
-    out: dict = {}
-    for key, value in record.items():
-        name = f"{before} {key}".strip()
-        if isinstance(value, dict) and depth < 4:
-            out.update(_flat(value, name, depth + 1))
-        elif isinstance(value, list) and depth < 4 and len(value) <= 8 and not any(isinstance(v, list) for v in value):
-            out.update(_flat({str(n + 1): v for n, v in enumerate(value)}, name, depth + 1))
-        else:
-            out[name] = "" if value is None or isinstance(value, list) else value
-    return out
-
-
 def _is_labelled(data: bytes) -> bool:
     """Whether most lines name their values: "12:00 Temperature: 37.6 Humidity: 54"."""
     lines = [line for line in data[:20_000].decode("utf-8", "replace").splitlines()[:-1] if line.strip()][-60:]
@@ -231,6 +154,18 @@ def _is_labelled(data: bytes) -> bool:
 def _labels(line: str) -> list:
     return [match for match in _PAIR.finditer(line)
             if role_of(re.sub(r"^.*[\d:)\]>]\s+", "", match["name"])) in ("temp", "rh", "dew_point", "wet_bulb")]
+
+
+def _source_of(stamp: str) -> dict:
+    """A stamp with words behind it, parted: "2025-09-11 22:05:00 box1" was written by box1."""
+    words = stamp.split()
+    if kind_of(stamp) in ("both", "epoch", "time") or len(words) < 2:
+        return {}
+    for count in range(len(words) - 1, 0, -1):
+        text = " ".join(words[:count]).rstrip(",;:")
+        if kind_of(text) in ("both", "epoch"):
+            return {"time": text, "sensor": re.sub(r"\[\d+\]", "", " ".join(words[count:])).strip("[]():,;-> ")}
+    return {}
 
 
 def _labelled_lines(data: bytes) -> bytes:
@@ -249,6 +184,7 @@ def _labelled_lines(data: bytes) -> bytes:
         stamp = re.sub(r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
                        r"fecha)\s*[:=]\s*", " ", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
+        row |= _source_of(row["time"])
         for match in found:
             if match.start() < first.start():
                 continue

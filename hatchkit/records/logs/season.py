@@ -18,8 +18,7 @@ from hatchkit.records.logs.overview import files_table
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
 
 #: Endings of files that are no logs and no mistake either.
-_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe",
-            ".db"}
+_NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe"}
 #: As the questions of the sheets; a code of the logs begins with "log_".
 QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
 
@@ -34,8 +33,8 @@ class Logs:
         As the tables of these names.
     questions : DataFrame
         As the table of this name: code ("log_machine", "log_column", "log_unit", "log_scale", "log_date_order",
-        "log_encoding"), file (or the part of one), sheet (""), heading, taken, choices, rows_changed, facts; the most
-        consequential first, and none that `answers` answer.
+        "log_zone", "log_clock", "log_encoding"), file (or the part of one), sheet (""), heading, taken, choices,
+        rows_changed, facts; the most consequential first, and none that `answers` answer.
     files : DataFrame
         One row a file; see `overview.files_table`.
     """

@@ -10,7 +10,7 @@ from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 
 _COUNTS = re.compile(r"elapsed|millis|\bms\b|since|uptime|verstrichen|[ée]coul[ée]|trascors|transcurrid|laufzeit|"
-                     r"^(?:time|zeit|t|sec|secs|seconds|minutes?|hours?|sekunden|minuten)\W*(?:\(?(?:s|sec|ms|min|h)\)?)?$",
+                     r"^(?:time|zeit|t|sec|secs|seconds|minutes?|hours?|sekunden|minuten)\W*(?:[(\[]?(?:s|secs?|ms|min|mins|h|hrs?|seconds|minutes|hours)[)\]]?)?$",
                      re.IGNORECASE)
 _STEP = re.compile(r"(?:interval\w*|step|rate|period\w*|every|sampl\w+|logging|messrate|takt|intervall\w*|pas|passo|"
                    r"paso)"
@@ -24,14 +24,24 @@ def counts(name: str) -> bool:
     return bool(_COUNTS.search(name.replace("_", " ").strip()))
 
 
-def unit_micros(name: str) -> int:
-    """Microseconds of one step of a column that counts from the start."""
+_UNITS = ((1000, r"\bms\b|milli"), (60_000_000, r"\bmin"), (3_600_000_000, r"\bh\b|\bhrs?\b|hour|stunde|std|heures?\b|"
+                                                                       r"\bor[ae]\b|horas?\b"),
+          (86_400_000_000, r"\bdays?\b|\btage?\b|jours?\b|giorni|d[ií]as?\b|\bd\b"),
+          (1_000_000, r"\bs\b|\bsec|second|sek|segund|sekund"))
+
+
+def unit_micros(name: str) -> int | None:
+    """Microseconds of one step of a column that counts from the start; None where its name does not say."""
     low = name.lower().replace("_", " ")
-    if re.search(r"\bms\b|milli", low):
-        return 1000
-    if re.search(r"\bmin", low):
-        return 60_000_000
-    return 3_600_000_000 if re.search(r"\bh\b|hour|stunde|std", low) else 1_000_000
+    return next((micros for micros, words in _UNITS if re.search(words, low)), None)
+
+
+def is_elapsed(name: str, cells: list) -> bool:
+    """Whether hours and minutes in a column are a time since the start: its heading says so, or they pass 24 hours."""
+    hours = [int(match[1]) for cell in cells if (match := re.fullmatch(r"(\d{1,4}):\d\d(?::\d\d(?:\.\d+)?)?", cell))]
+    said = bool(_COUNTS.search(name.replace("_", " ").strip())) and not re.fullmatch(
+        r"\W*(?:time|zeit|t)\W*", name, re.IGNORECASE)
+    return bool(hours) and (said or max(hours) > 24)
 
 
 def start_above(preamble) -> np.datetime64 | None:
@@ -51,15 +61,15 @@ def step_above(preamble) -> int | None:
         if match := _STEP.search(line):
             if match[3]:
                 return (int(match[3]) * 3600 + int(match[4]) * 60 + int(match[5])) * 1_000_000
-            return int(float(match[1].replace(",", ".")) * unit_micros(match[2].replace("std", "h").replace("m", "min")
-                                                                       if match[2] == "m" else match[2]))
+            unit = unit_micros("min" if match[2].lower() == "m" else match[2])
+            return int(float(match[1].replace(",", ".")) * (unit or 1_000_000))
     return None
 
 
 def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     """Times of the lines of a log that counts from its start.
 
-    Raises HatchkitError where the lines above do not say when it began.
+    Raises HatchkitError where the lines above do not say when it began, or nothing says in which unit it counts.
     """
     start = start_above(preamble)
     if start is None:
@@ -71,8 +81,37 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
         return start + np.arange(len(raw)) * np.timedelta64(step, "us")
     import pandas as pd
 
-    value = pd.to_numeric(raw[column], errors="coerce").to_numpy(dtype=float)
+    value, unit = _counted(raw[column]), 1_000_000
+    if value is None:
+        value = pd.to_numeric(raw[column], errors="coerce").to_numpy(dtype=float)
+        unit = unit_micros(name) or _unit_by_step(value, step_above(preamble), name)
     local = np.full(len(raw), np.datetime64("NaT", "us"))
     good = np.isfinite(value)
-    local[good] = start + np.round(value[good] * unit_micros(name)).astype(np.int64).astype("timedelta64[us]")
+    local[good] = start + np.round(value[good] * unit).astype(np.int64).astype("timedelta64[us]")
     return local
+
+
+def _counted(column) -> np.ndarray | None:
+    """Seconds of "26:40:00"; None where the column holds plain numbers."""
+    import pandas as pd
+
+    if column.dtype.kind in "fiu":
+        return None
+    codes, cells = pd.factorize(column.to_numpy(dtype=object))
+    form = re.compile(r"(?:(\d+)\s*d(?:ays?)?,?\s*)?(\d+):(\d\d)(?::(\d\d(?:\.\d+)?))?")
+    parts = [form.fullmatch(str(cell).strip()) for cell in cells]
+    if not any(parts):
+        return None
+    seconds = [np.nan if part is None else int(part[1] or 0) * 86_400 + int(part[2]) * 3600 + int(part[3]) * 60
+               + float(part[4] or 0) for part in parts]
+    return np.array([*seconds, np.nan])[codes]
+
+
+def _unit_by_step(value: np.ndarray, step: int | None, name: str) -> int:
+    """The unit in which the count goes on by the interval that stands above; HatchkitError without one."""
+    usual = float(np.nanmedian(np.diff(value[np.isfinite(value)]))) if np.isfinite(value).sum() > 1 else 0.0
+    for micros, _ in _UNITS:
+        if step and usual > 0 and abs(usual * micros - step) < 0.01 * step:
+            return micros
+    raise HatchkitError(f"its times count from the start of the log, and the heading {name or 'of that column'} does "
+                        f"not say whether in seconds, minutes or hours; write for example \"{name or 'Time'} (min)\"")

@@ -12,7 +12,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 from hatchkit.records.logs.names import part_of_time
-from hatchkit.records.times.forms import is_epoch
+from hatchkit.records.times.forms import epoch_micros, is_epoch
 from hatchkit.records.times.scan import NAT
 
 _DAY = np.timedelta64(1, "D")
@@ -99,20 +99,21 @@ def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, othe
 
 
 def read_epoch(values) -> Stamps:
-    """Times of Unix seconds or milliseconds."""
+    """Times of Unix seconds, milli-, micro- or nanoseconds."""
     values = np.asarray(values, dtype=float)
     finite = values[np.isfinite(values)]
-    scale = 1e3 if len(finite) and np.median(finite) > 1e11 else 1e6
+    scale = epoch_micros(float(np.median(finite))) if len(finite) else 1e6
     local = np.full(len(values), NAT)
     good = np.isfinite(values) & (values * scale > 6e14) & (values * scale < 4.1e15)
     local[good] = np.round(values[good] * scale).astype("int64").astype("datetime64[us]")
     return Stamps(local, np.where(good, 0.0, np.nan))
 
 
-def read_clocks(clocks, day: np.datetime64) -> Stamps:
+def read_clocks(clocks, day: np.datetime64, days: dict | None = None) -> Stamps:
     """Times of a log that writes the time of day only, from a date that stands above its readings.
 
-    Where the clock goes back by more than half a day, the next day has begun.
+    Where the clock goes back by more than half a day, the next day has begun. `days` holds rows at which a line with a
+    date of its own stands among the readings: from there on that day counts.
     """
     found = times.read([str(day.astype("datetime64[D]"))] * len(clocks), clocks=clocks)
     local = found.moments
@@ -120,9 +121,20 @@ def read_clocks(clocks, day: np.datetime64) -> Stamps:
         if why == "no hour":
             local[row] = NAT
     local[~found.hour_written] = NAT
+    if any(re.match(r"(?:2[5-9]|[3-9]\d|\d{3,}):", str(clocks[row])) for row in list(found.reasons)[:1000]):
+        raise HatchkitError("its times pass 24 hours, so they count from the start of the log and are no times of day; "
+                            "write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column")
     good = np.flatnonzero(~np.isnat(local))
+    if (np.diff(local[good]) < np.timedelta64(0, "us")).mean() > 0.5:
+        raise HatchkitError("its times of day run backwards and stand without a date, so the day of each cannot be "
+                            "told; turn the lines around, or write the date beside each")
     back = np.diff(local[good]) < np.timedelta64(-12, "h")
-    local[good] += np.concatenate([[0], np.cumsum(back)]).astype(int) * _DAY if len(good) else 0
+    over = np.concatenate([[0], np.cumsum(back)]).astype(int) if len(good) else np.zeros(0, dtype=int)
+    for row, own in sorted((days or {}).items()):
+        behind = good > row
+        if behind.any():
+            over[behind] += int((own - day) / _DAY) - over[np.argmax(behind)]
+    local[good] += over * _DAY
     return Stamps(local, found.offset, found.order, found.reasons)
 
 
@@ -142,6 +154,8 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     numbers = {part: pd.to_numeric(raw[n], errors="coerce").replace([np.inf, -np.inf], np.nan).to_numpy(dtype=float)
                for part, n in places.items()}
     hour = numbers.get("hour")
+    if "yearday" in numbers:
+        _split_yearday(numbers)
     if hour is not None and "minute" not in numbers:
         most = np.nanmax(hour, initial=0)
         figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
@@ -157,8 +171,24 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
                                                                       "second"))))
 
 
+def _split_yearday(numbers: dict) -> None:
+    """Month and day (and hours, where the day has a fraction) of days counted from 1 January."""
+    years, days = numbers["year"], numbers.pop("yearday")
+    good = np.isfinite(years) & np.isfinite(days) & (days >= 1) & (days < 367) & (years > 99)
+    start = (np.where(good, years, 2000) - 1970).astype(np.int64).astype("datetime64[Y]")
+    micros = np.round(np.where(good, days - 1, 0) * 86_400).astype(np.int64).astype("timedelta64[s]")
+    moment = start.astype("datetime64[s]") + micros
+    day = moment.astype("datetime64[D]")
+    good &= moment.astype("datetime64[Y]") == start
+    numbers["month"] = np.where(good, (day.astype("datetime64[M]").astype(np.int64) % 12) + 1.0, np.nan)
+    numbers["day"] = np.where(good, (day - day.astype("datetime64[M]")).astype(np.int64) + 1.0, np.nan)
+    if "hour" not in numbers:
+        second = (moment - day).astype(np.int64)
+        numbers["hour"], numbers["minute"], numbers["second"] = second // 3600, second // 60 % 60, second % 60
+
+
 def _within_one_day(numbers: dict, hour: np.ndarray) -> bool:
-    return hour[:1] == 0 and len(np.unique(numbers["day"])) < 2
+    return hour[:1] == 0 and len(np.unique(numbers.get("day", numbers.get("month")))) < 2
 
 
 def day_above(preamble) -> np.datetime64 | None:

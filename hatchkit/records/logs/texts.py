@@ -12,8 +12,10 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import encoding, told
-from hatchkit.records.logs.rows import cell_text, rows_of
+from hatchkit.records.logs import database, encoding, told
+from hatchkit.records.logs.documents import cell_text
+from hatchkit.records.logs.names import MEASURES, role_of
+from hatchkit.records.logs.rows import rows_of
 from hatchkit.records.marks import limit
 
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
@@ -54,6 +56,8 @@ def texts_of(path: Path, page_of=dict().get) -> list[Text]:
     data = load_bytes(path)
     if data[:4] == b"PK\x03\x04" or data[:4] == b"\xd0\xcf\x11\xe0":
         return _of_archive(path, data, page_of)
+    if data[:16] == database.MARK:
+        return _of_database(data)
     if data[:2] == b"\x1f\x8b":
         data = _unpacked(data)
     return [of_bytes(data, page_of(""))]
@@ -127,6 +131,28 @@ def _of_members(archive: zipfile.ZipFile, members: list, page_of) -> list[Text]:
     if not out:
         raise HatchkitError("the archive holds no file")
     return out
+
+
+def _of_database(data: bytes) -> list[Text]:
+    """Each table of a database file as lines of cells; line numbers count its rows."""
+    tables = [(name, names, rows) for name, names, rows in database.tables_of(data) if rows]
+    if not tables:
+        raise HatchkitError("the database holds no table with rows")
+    out = []
+    for name, names, rows in _joined(tables):
+        lines = ["\t".join(cell_text(cell) for cell in row) for row in (names, *rows)]
+        out.append(Text(("\n".join(lines) + "\n").encode(), name if len(tables) > 1 else "", shift=-1))
+    return out
+
+
+def _joined(tables: list) -> list:
+    """Tables named after a quantity, alike in their headings, as one with a column that says the quantity."""
+    alike: dict = {}
+    for name, names, rows in tables:
+        key = tuple(names) if role_of(name) in MEASURES and not any(role_of(one) in MEASURES for one in names) else name
+        alike.setdefault(key, []).append((name, names, rows))
+    return [(part[0][0], [*part[0][1], "quantity"], [[*row, name] for name, _, rows in part for row in rows])
+            if isinstance(key, tuple) else part[0] for key, part in alike.items()]
 
 
 def _of_workbook(path: Path) -> list[Text]:

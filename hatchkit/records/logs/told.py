@@ -27,6 +27,26 @@ def by_behaviour(has_heading: bool) -> tuple:
             "taken as the questions say", "put a line of names above the readings, or answer the question")
 
 
+def against_values(found: list) -> tuple:
+    """Headings against which the values speak."""
+    shown = ", ".join(f"{name} ({middle:.1f})" for name, middle in found[:6])
+    return ("doubtful", f"the middle values of {shown} do not look like what the headings say",
+            "read as the headings say", "look whether the headings stand above the wrong columns")
+
+
+def exchanged(name: str, count: int) -> tuple:
+    """Lines in which temperature and humidity seem to have changed places."""
+    return ("doubtful", f"in {many(count, 'line')} the temperature of {name} is above 45 °C and the humidity "
+            "stands where its temperature does elsewhere", "read as the headings say",
+            "look whether two exports of different layout were put together")
+
+
+def summer_open(words: str, choices: list) -> tuple:
+    """An offset, and word of summer time beside it."""
+    return ("doubtful", f"the file says its clock is {words} and speaks of summer time",
+            f"read as {choices[0]}; with summer time it would be {choices[1]}", "answer the question")
+
+
 def only_extremes(names: list) -> tuple:
     """Lowest and highest, no mean."""
     return ("doubtful", f"{', '.join(names)}: the lowest and the highest of each interval, and no mean",

@@ -8,13 +8,14 @@ import numpy as np
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
+from hatchkit.records.logs.clocks import refuse_written_days
 from hatchkit.records.logs.column import column_of
 from hatchkit.records.logs.head import Head, parts_of
 from hatchkit.records.logs.names import part_of_time, plain
 from hatchkit.records.logs.plan import Column, Plan
-from hatchkit.records.logs.since import counts, start_above, step_above
+from hatchkit.records.logs.since import counts, is_elapsed, start_above, step_above
 from hatchkit.records.logs.stamps import kind_of, midnight_off
-from hatchkit.records.times.forms import zone_seconds
+from hatchkit.records.logs.zone import names_zone, true_clock
 
 
 def blocks(head: Head) -> list:
@@ -56,27 +57,34 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     def first(wanted, named):
         at = [c for c in columns if kinds[c.n] == wanted]
         # Of two stamps the one that names its zone needs no guess; else the one that a heading calls so.
-        at.sort(key=lambda c: (not _ZONE.search(c.name), c.role not in named))
+        at.sort(key=lambda c: (not names_zone(c.name), c.role not in named))
         return at[0].n if at else None
 
     if head.dated_by == "parts":
         places = parts_of(head.header or [])
-        apart = {part: n for part, n in places.items() if part in ("year", "month", "day") or len(places) > 3}
+        apart = {part: n for part, n in places.items() if part in ("year", "month", "day", "yearday")
+                 or len(places) > 2 + ("yearday" not in places)}
         if "hour" not in apart:
             clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
             apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
-        if "hour" not in apart:
+        if "hour" not in apart and not any("." in cell for n in apart.values() for cell in columns[n].cells):
             raise HatchkitError("it has dates without a time of day")
         return Plan([], parts=apart)
     if head.dated_by == "serial":
         return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
     if head.dated_by == "since":
+        if dated := [c for c in columns if c.role == "date" and c.numeric]:
+            raise HatchkitError(f"its column {dated[0].name} holds numbers such as {dated[0].cells[0]}, which are read "
+                                "as no date; write them as 2025-09-11")
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
-            raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it "
-                                "began and how long a step is")
+            lacks = "when it began and how long a step is" if start_above(head.preamble) is None else (
+                "how long a step is, nor does a heading such as Elapsed (min) say in which column time is counted")
+            raise HatchkitError(f"no line of it holds a date, and the lines above the readings do not say {lacks}")
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
+    if (epoch := true_clock(columns, kinds, both)) is not None:
+        return Plan([epoch], epoch=True)
     # Days that a spreadsheet shows with midnight are days, if beside them stand times that change.
     midnights = both is not None and all(midnight_off(cell) != cell for cell in columns[both].cells if cell)
     date = both if midnights else first("date", ("date", "stamp"))
@@ -91,15 +99,20 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     if date is not None and time is not None:
         half = [c.n for c in columns if c.n not in (date, time) and any(c.cells) and all(
             plain(cell).replace(" ", "") in ("am", "pm", "a", "p") for cell in c.cells if cell)]
-        return Plan([date, time, *half[:1]])
+        minute = [c.n for c in columns if c.n not in (date, time) and part_of_time(c.name) == "minute" and any(c.cells)]
+        bare = all(re.fullmatch(r"\d{1,2}", cell) for cell in columns[time].cells if cell)
+        return Plan([date, time, *half[:1]], minute=minute[0] if minute and bare else None)
     epoch = first("epoch", ("stamp", "time", "date"))
     if epoch is not None:
+        refuse_written_days(columns[epoch].cells)
         return Plan([epoch], epoch=True)
     if date is not None:
         days = [cell for cell in columns[date].cells if cell]
         if len(days) > 3 and len(set(days)) < 0.7 * len(days):
             raise HatchkitError("it has dates without a time of day, and several lines a day")
         return Plan([date])
+    if head.dated_by == "clock" and time is not None and is_elapsed(columns[time].name, columns[time].cells):
+        return Plan([time], since=True)
     if head.dated_by == "clock" and time is not None:
         return Plan([time], clock_only=True)
     raise HatchkitError("no column of it holds dates with times")
@@ -111,18 +124,8 @@ def hours_of(columns: list, plan: Plan) -> list:
         return []
     found = [times.stamp_of(cell) or times.clock_of(cell) for cell in columns[plan.stamp[-1]].cells]
     return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]
-_ZONE = re.compile(r"(?<![A-Za-z])(?:UTC|GMT)\s*(?:[+-]\s*\d{1,2}(?::?\d{2})?)?(?![A-Za-z])")
 
 
-def zone_offset(head: Head, plan: Plan) -> tuple[float | None, str]:
-    """Seconds east of UTC named in the header of the stamp or above it, and the words that say so."""
-    names = [head.header[n] for n in plan.stamp if n < len(head.header)] if head.header else []
-    names = [re.sub(r"_", " ", name).replace("utc", "UTC") for name in names]
-    for text in names + list(head.preamble):
-        match = _ZONE.search(text)
-        if match:
-            return zone_seconds(match[0]), match[0].strip()
-    return None, ""
 _UNIT_ABOVE = re.compile(r"(?:unit|units|scale|einheit|unité|unità|unidad|eenheid|jednost\w+|jednotk\w+|enhet|enhed|"
                          r"egység)"
                          r"[^\n]{0,25}?[\s:;=,\t(]\W{0,3}(celsius|fahrenheit|kelvin|[CFK])(?![A-Za-z])", re.IGNORECASE)

@@ -58,11 +58,13 @@ def date_forms() -> tuple:
     nth = r"(?:st|nd|rd|th|er|re|e|\.?[ºª°oa]|\.)?"
     year4, year = r"(?P<y>\d{4})", r"(?P<y>\d{4}(?!\d)|'?\d{2}(?!\s?[:.h]\d|\d|\s*(?:am|pm)\b))"
     far = r"(?!\d)"
+    no_hour = r"(?!(?<=\s\d\d)\s?[:h]\d\d)"  # 11.09. 22:05 has no year
     table = (
         ("year first", "ymd", rf"{year4}(?P<s>\s?[-/.:]\s?|\s)(?P<m>\d{{1,2}})(?P=s)(?P<d>\d{{1,2}}){far}\.?"),
         ("year first", "ymd", rf"{year4}[年년]\s?(?P<m>\d{{1,2}})[月월]\s?(?P<d>\d{{1,2}})[日일]?"),
         ("numbers", "abY", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?{year4}{far}\.?"),
-        ("numbers", "abc", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?(?P<y>'?\d{{2}}){far}\.?"),
+        ("numbers", "abc", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?"
+         rf"(?P<y>'?\d{{2}}){far}{no_hour}\.?"),
         ("compact", "ymd", r"(?P<y>(?:19|20)\d{2})(?P<m>[01]\d)(?P<d>[0-3]\d)(?!\d(?!\d{3}))"),
         ("month name", "ymd", rf"(?P<d>\d{{1,2}}){nth}{of}{month}{of}{year}\.?"),
         ("month name", "ymd", rf"{month}[\s\-/.]*(?P<d>\d{{1,2}}){nth}[,\s\-/.]+{year}"),
@@ -110,7 +112,8 @@ def _pieces() -> dict:
         # "Mon Mar  3 07:30:00 2025", as boards and servers print it.
         "year last": rf"((?:\w+,?\s+)?(?:{either('months')})\s+\d{{1,2}})"
                      rf"\s+(\d{{1,2}}:\d\d(?::\d\d)?(?:\s+[a-z]+)?)\s+(\d{{4}})",
-        "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?", "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}"}.items()}
+        "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?",
+        "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}(?:\.\d+)?|\d{15,16}|\d{18,19}"}.items()}
 
 
 @lru_cache(maxsize=65_536)
@@ -275,9 +278,13 @@ def _made(match, name, layout, days, clock) -> Stamp:
 
 
 def is_epoch(text: str) -> bool:
-    """Whether a text is Unix seconds or milliseconds of the years 1990 to 2100."""
+    """Whether a text is Unix seconds, milli-, micro- or nanoseconds of the years 1990 to 2100."""
     if not _pieces()["epoch"].fullmatch(text):
         return False
     value = float(text)
-    value = value / 1000 if value > 1e11 else value
-    return 6.3e8 < value < 4.1e9
+    return 6.3e8 < value * epoch_micros(value) / 1e6 < 4.1e9
+
+
+def epoch_micros(value: float) -> float:
+    """Microseconds of one step of a count since 1970, by its size: seconds, milli-, micro- or nanoseconds."""
+    return 1e6 if value < 1e11 else 1e3 if value < 1e14 else 1.0 if value < 1e17 else 1e-3

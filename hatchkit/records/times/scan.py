@@ -10,7 +10,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.times import grid
-from hatchkit.records.times.forms import Stamp, clock_of, is_epoch, stamp_of
+from hatchkit.records.times.forms import Stamp, clock_of, epoch_micros, is_epoch, stamp_of
 
 _DAY0 = np.datetime64("1899-12-30", "us")  # day 0 of spreadsheet day numbers
 NAT = np.datetime64("NaT", "us")
@@ -176,7 +176,7 @@ def _part(cell, serials):
 
 
 def _epoch(value: float):
-    return np.datetime64(int(round(value * (1e3 if value > 1e11 else 1e6))), "us")
+    return np.datetime64(int(round(value * epoch_micros(value))), "us")
 
 
 def _serial(value: float):

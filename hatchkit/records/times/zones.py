@@ -49,7 +49,7 @@ def changes(zone: ZoneInfo, start: np.datetime64, end: np.datetime64) -> list[tu
     return found
 
 
-def to_utc(local, timezone) -> tuple[np.ndarray, list]:
+def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list]:
     """UTC of clock times in the order of the file.
 
     Parameters
@@ -58,6 +58,8 @@ def to_utc(local, timezone) -> tuple[np.ndarray, list]:
         Clock times; NaT stays NaT.
     timezone : str or None
         Zone of the clock.
+    put_right : bool
+        Of a clock that did not follow a change of the hour, take a later step of that hour for its correction.
 
     Returns
     -------
@@ -73,7 +75,7 @@ def to_utc(local, timezone) -> tuple[np.ndarray, list]:
     ways = np.sign(np.diff(local[good]).astype(np.int64))
     if ways.sum() < 0:
         # Newest first: what follows is about a clock that goes on, so the file is read from its end.
-        utc, notes = to_utc(local[::-1], timezone)
+        utc, notes = to_utc(local[::-1], timezone, put_right=put_right)
         return utc[::-1], notes
     day = np.timedelta64(1, "D")
     steps = changes(zone, local[good].min() - day, local[good].max() + day)
@@ -87,6 +89,13 @@ def to_utc(local, timezone) -> tuple[np.ndarray, list]:
                           f"{str((moment + np.timedelta64(before, 'us')).astype('datetime64[D]'))}",
                           "the whole file is read in the time it began with",
                           "if that is wrong, set timezone for this file's incubator in season.toml"))
+            row = _corrected_at(local, moment, before, after) if put_right else None
+            if row is not None:
+                notes.append(("doubtful", f"the clock goes {'on' if after > before else 'back'} by an hour at "
+                              f"{str(local[row].astype('datetime64[m]')).replace('T', ' ')}, as if it was put right by "
+                              "hand", "what follows is read in the new time", "answer the question"))
+                rest, more = to_utc(local[row:], timezone)
+                return np.concatenate([local[:row] - np.timedelta64(first, "us"), rest]), notes + more
             return local - np.timedelta64(first, "us"), notes
     offsets = np.full(len(local), first, dtype=np.int64)
     for moment, before, after in steps:
@@ -147,6 +156,23 @@ def _kept_old_time(local, good, moment, before, after) -> bool:
     never = after > before and len(steps) > 1
     through = abs(times[high] - times[low] - len(steps) * usual) < min(_HOUR // 4, usual)
     return bool((steps > 0).all() and (through or never and steps.max() < usual + _HOUR // 2))
+
+
+def _corrected_at(local, moment, before, after) -> int | None:
+    """The row at which a clock that did not follow a change of the hour makes up for it; None where it never does.
+
+    It is the only step behind the change that differs from the usual one by that hour (to ten minutes), and the last
+    reading before it and the first behind it are of one log.
+    """
+    good = np.flatnonzero(~np.isnat(local))
+    times = local[good].astype(np.int64)
+    step = np.diff(times)
+    if len(step) < 8:
+        return None
+    usual = float(np.median(step))
+    behind = times[1:] > (moment + np.timedelta64(max(before, after), "us")).astype(np.int64)
+    off = np.flatnonzero(behind & (np.abs(step - usual - (after - before)) <= _HOUR // 6) & (usual < _HOUR // 2 * 3))
+    return int(good[off[0] + 1]) if len(off) == 1 else None
 
 
 def cells_to_utc(local, timezone) -> tuple[np.ndarray, np.ndarray, np.ndarray]:

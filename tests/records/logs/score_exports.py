@@ -1,13 +1,12 @@
 """How many logger exports are read exactly? ``python tests/records/logs/score_exports.py FOLDER [--show]``.
 
-The folder holds exports and a ``truth.json``: file -> expect ("read", "ask" or "refuse") and the channels that the file
-holds, each with quantity, n, first_time, last_time (UTC or wall clock as the file says), first and last value, min, max
-and mean. A file is RIGHT where every channel is read with the same n and times and, to the precision in which the truth
-is written, the same values, and no other channel is read; or where it should be refused or asked about,
-and is. ASKED: a
-question is put, and what is read meanwhile differs. REFUSED: said to be no log,
-with the reason. WRONG: a number differs
-without a question, or a file is read that should be refused. CRASH: a traceback.
+The folder holds exports and a ``truth.json``: file -> expect ("read", "ask" or "refuse") and the channels that the
+file holds, each with quantity, n, first_time, last_time, first and last value, min, max and mean. Times without a zone
+are UTC, or what the wall clock showed where the file's truth has a `utc_offset`. A file is RIGHT where every channel is
+read with the same n and times and, to the precision in which the truth is written, the same values, and no other
+channel is read; or where it should be refused or asked about, and is. ASKED: a question is put, and what is read
+meanwhile differs. REFUSED: said to be no log, with the reason. WRONG: a number differs without a question, or a file is
+read that should be refused. CRASH: a traceback.
 """
 
 from __future__ import annotations
@@ -54,19 +53,19 @@ def channels_of(truth: dict) -> list:
 
 def differences(readings: pd.DataFrame, truth: dict) -> list:
     """What differs from the truth, in words; empty where nothing does."""
-    wanted, out = channels_of(truth), []
+    wanted, out, offset = channels_of(truth), [], truth.get("utc_offset") or ""
     had = {"temp": series(readings, "temp_c"), "rh": series(readings, "rh_pct")}
     for quantity, found in had.items():
         mine = [channel for channel in wanted if _quantity(channel) == quantity]
         left = dict(found)
         for channel in mine:
-            fits = [name for name, table in left.items() if not _against(table, channel)]
+            fits = [name for name, table in left.items() if not _against(table, channel, offset)]
             if fits:
                 del left[fits[0]]
                 continue
-            near = min(left, key=lambda name: len(_against(left[name], channel)), default=None)
+            near = min(left, key=lambda name: len(_against(left[name], channel, offset)), default=None)
             out.append(f"{channel.get('name', quantity)}: " + (
-                ", ".join(_against(left[near], channel)) if near is not None else "not read"))
+                ", ".join(_against(left[near], channel, offset)) if near is not None else "not read"))
         if left and len(left) > 0 and len(found) > len(mine):
             out.append(f"{quantity} too many: {', '.join(left)}")
     return out
@@ -83,7 +82,7 @@ def _quantity(channel: dict) -> str:
     return "rh" if "rh" in said or "hum" in said else "temp"
 
 
-def _against(table, channel) -> list:
+def _against(table, channel, offset) -> list:
     table = table.sort_values("time", kind="stable")
     values, out = table.iloc[:, 1].to_numpy(), []
     if "n" in channel and len(values) != channel["n"]:
@@ -91,6 +90,7 @@ def _against(table, channel) -> list:
     for key, time in (("first_time", table["time"].iloc[0]), ("last_time", table["time"].iloc[-1])):
         if channel.get(key):
             said = pd.Timestamp(channel[key])
+            said = pd.Timestamp(f"{channel[key]}{offset}") if said.tzinfo is None else said
             said = said.tz_localize("UTC") if said.tzinfo is None else said.tz_convert("UTC")
             if abs((said - time).total_seconds()) >= 0.01:
                 out.append(f"{key} {time} not {said}")

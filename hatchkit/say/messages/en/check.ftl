@@ -98,6 +98,8 @@ question_log_date_order = Which comes first in the dates of “{ $heading }”? 
 question_log_unit = In which unit is “{ $heading }”? Taken for now: { $choice }.
 question_log_scale = “{ $heading }” seems to lack its decimal mark. Taken for now: { $choice }.
 question_log_column = What is the column “{ $heading }” of the log? Taken for now: { $choice }.
+question_log_zone = Did the clock of the log { $file } show summer time? It names an offset and speaks of it. Taken for now: { $choice }.
+question_log_clock = The clock of the log { $file } did not follow the change of the hour and makes a step of an hour later. Was it put right by hand then? Taken for now: { $choice }.
 question_log_encoding = How does a line of the log { $file } read: { OR($names) }? Taken for now: { $choice }.
 question_other = { $heading ->
         [none] This could be read in more than one way.
@@ -237,5 +239,7 @@ form_whole = { $code ->
         [machine] Machine
         [log_machine] Machine of the log
         [log_encoding] Letters of the log
+        [log_zone] Time zone of the log
+        [log_clock] Clock of the log
        *[other] Choice
     }

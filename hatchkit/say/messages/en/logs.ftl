@@ -60,6 +60,8 @@ log_asked = { $code ->
         [log_unit] its unit
         [log_scale] its decimal mark
         [log_encoding] its letters
+        [log_zone] its time zone
+        [log_clock] its clock
        *[log_date_order] its dates
     }
 logs_more = { $more ->
@@ -81,5 +83,7 @@ value_ymd = year, month, day
 value_divided_by_10 = divided by 10
 value_divided_by_100 = divided by 100
 value_divided_by_1000 = divided by 1,000
+value_put_right = put right by hand
+value_kept_old_time = never put right
 value_as_it_stands = as it stands
 value_none_of_these = none of these
