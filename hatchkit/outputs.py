@@ -8,7 +8,7 @@ from pathlib import Path
 from hatchkit.folders import season_folder
 from hatchkit.problems import HatchkitError
 
-#: Endings of files that the reader takes from the top of a season folder (records/folder.py), and its settings.
+#: Endings of files that the reader takes from the top of a season folder (records/files.py), and its settings.
 READ = (".xlsx", ".xlsm", ".ods", ".xls", ".csv", ".tsv", ".txt", ".log", ".dat", ".toml")
 #: The one table in a season folder that hatchkit writes and never reads.
 OWN = "problems.csv"

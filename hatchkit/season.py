@@ -26,6 +26,10 @@ class Season:
         Wide species figures, with what season.toml changes or adds; index: species.
     settings : dict
         season.toml as read.
+    questions, reading, ledger : DataFrame
+        What the person is asked; what each column of the sheets was taken for; whether the eggs add up.
+    logs : DataFrame
+        One row for each logger's file and machine: what was read, and how units are known.
     kept : dict
         What several rooms ask for again and again (egg temperatures above all), kept by `once`.
     """
@@ -45,6 +49,7 @@ class Season:
     questions: pd.DataFrame = field(default_factory=pd.DataFrame)
     reading: pd.DataFrame = field(default_factory=pd.DataFrame)
     ledger: pd.DataFrame = field(default_factory=pd.DataFrame)
+    logs: pd.DataFrame = field(default_factory=pd.DataFrame)
     kept: dict = field(default_factory=dict, init=False, repr=False, compare=False)
 
     def batch(self, batch) -> pd.Series:

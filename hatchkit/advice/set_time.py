@@ -89,26 +89,24 @@ def _day_first(season):
 
 
 def _read_text(text, day_first) -> tuple[pd.Timestamp, bool]:
-    from hatchkit.records.dates import date_of, has_open_order
+    from hatchkit.records import times
 
-    if day_first is None and has_open_order([text]):
-        if "." not in text:
-            raise HatchkitError(_two_ways(text, date_of))
-        day_first = True  # days and months parted by points are written day first
-    when, hour_kept, odd = date_of(text, day_first is not False)
-    if odd == "zone":
-        try:
-            return pd.Timestamp(text), True
-        except ValueError:
-            when = None
-    if when is None or odd == "serial":
-        why = {"year": "has a year that cannot be right", "no year": "has no year"}.get(odd, "is not a date")
-        raise HatchkitError(f"{text!r} {why}; {LIKE}.")
-    return pd.Timestamp(when), hour_kept
+    evidence = times.gather([text])
+    order = times.decide(evidence, day_first)
+    if day_first is None and evidence.ambiguous and order.how != "dots":
+        raise HatchkitError(_two_ways(text, *(times.read(evidence, way).moments[0] for way in (True, False))))
+    found = times.read(evidence, order, swap=True)
+    when, offset = pd.Timestamp(found.moments[0]), 0.0 if found.offset is None else found.offset[0]
+    if pd.isna(when) or not abs(offset) < 86_400:
+        why = {"year": "has a year that cannot be right", "no year": "has no year"}.get(found.reasons.get(0))
+        raise HatchkitError(f"{text!r} {why or 'is not a date'}; {LIKE}.")
+    if found.offset is not None:
+        when = (when - pd.Timedelta(seconds=offset)).tz_localize("UTC")
+    return when, bool(found.hour_written[0])
 
 
-def _two_ways(text, date_of) -> str:
-    one, other = (pd.Timestamp(date_of(text, order)[0]) for order in (True, False))
+def _two_ways(text, *ways) -> str:
+    one, other = (pd.Timestamp(way) for way in ways)
     return (f"{text!r} can be {one.day} {one:%B} or {other.day} {other:%B}: write {one:%Y-%m-%d} or "
             f"{other:%Y-%m-%d}, or say [sheets] day_first = true (or false) in season.toml.")
 

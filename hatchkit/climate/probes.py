@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.climate import clock, egg_heat, excursions, machine_air
+from hatchkit.climate import clock, egg_heat, excursions, machine_air, ranges
 from hatchkit.climate.egg_temperature import unseen_share
 from hatchkit.climate.track import batch_track
 
@@ -72,13 +72,23 @@ def steadiness(season) -> pd.DataFrame:
         tracks = [track for track in tracks if len(track)]
         if tracks:
             own = found[found["incubator"] == incubator]
-            rows.append(_steadiness_row(season, incubator, tracks, own) | _step(season, incubator, air))
+            rows.append(_steadiness_row(season, incubator, tracks, own) | _step(season, incubator, air)
+                        | {"share_logged": _share_logged(season, batches, tracks)})
     return pd.DataFrame(rows, columns=STEADY_COLUMNS)
+
+
+def _share_logged(season, batches, tracks) -> float:
+    """Share of the time from setting to end of all its batches for which readings stand; the unlogged ones count."""
+    spans = []
+    for _, row in batches[batches["set_at"].notna() & batches["species"].isin(season.species_table.index)].iterrows():
+        when = ranges.stages(row, season.species_table.loc[row["species"]])
+        spans.append((when["end_at"] - when["set_at"]) / pd.Timedelta(hours=1))
+    hours = sum(float(track["hours"].sum()) for track in tracks)
+    return min(hours / sum(spans), 1.0) if sum(spans) > 0 else np.nan
 
 
 def _steadiness_row(season, incubator, tracks, found) -> dict:
     together = pd.concat(tracks, ignore_index=True)
-    span = sum((track["age_days"].iloc[-1] - track["age_days"].iloc[0]) * 24 for track in tracks)
     once = together.drop_duplicates("time")
     quiet = once[(once["stage"] == "setting") & (once["age_days"] * 24 > SETTLED_H) & (once["level"].abs() < 2)
                  & once["air_c"].notna()]
@@ -90,7 +100,6 @@ def _steadiness_row(season, incubator, tracks, found) -> dict:
     days_logged = float(once["hours"].sum()) / 24
     return {
         "incubator": incubator, "batches": len(tracks), "hours": hours,
-        "share_logged": min(hours / span, 1.0) if span > 0 else np.nan,
         "mean_c": mean, "set_point_c": float(set_point), "off_set_point_c": mean - float(set_point),
         "swing_c": _spread(quiet["air_c"]),
         "day_night_c": day_night(quiet["time"], quiet["air_c"], season.timezone),

@@ -162,8 +162,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
 
 def _trimmed(rows: list[dict], excess: float) -> list[dict]:
     """The groups less `excess` eggs that were never set: from the largest loss first, from the chicks last."""
-    rows = sorted(rows, key=lambda group: (group["fate"] in ("hatched", "culled"), -group["eggs"]))
-    for row in rows:
+    for row in sorted(rows, key=lambda group: (group["fate"] in ("hatched", "culled"), -group["eggs"])):
         taken = min(excess, max(row["eggs"] - 1.0, 0.0))
         row["eggs"] -= taken
         excess -= taken

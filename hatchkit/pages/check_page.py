@@ -11,6 +11,7 @@ from hatchkit.pages.check_text import assumed_line, example_of, printable
 from hatchkit.problems import COLUMNS, SEVERITIES
 from hatchkit.records import check
 from hatchkit.say import text
+from hatchkit.say.logs import log_words
 from hatchkit.say.readings import reading_words
 from hatchkit.say.sheets import heading_words, ledger_words, place_words, question_words, sheet_words, why_words
 
@@ -46,7 +47,8 @@ def check_page(season, *, language: str = "en") -> str:
         questions_head=say("questions_head", count=len(questions)), questions_how=say("questions_how"),
         ledger=[ledger_words(row, language) for row in ledger.rows[:MOST_ROWS]], ledger_head=say("ledger_head"),
         ledger_total=say("ledger_total", rows=ledger.adds_up, of=ledger.of),
-        problems=_problems(season.problems, language), problems_none=say("problems_none"),
+        logs=[log_words(log, language) for log in check.logs_read(season, alike=False)[:MOST_ROWS]],
+        logs_head=say("logs_head"), problems=_problems(season.problems, language), problems_none=say("problems_none"),
         problem_head=[say(f"problems_head_{name}") for name in ("where", "found", "done", "mend")])
     return _template().render(facts)
 

@@ -8,6 +8,7 @@ import textwrap
 from hatchkit.problems import SEVERITIES
 from hatchkit.records import check
 from hatchkit.say import text
+from hatchkit.say.logs import log_words
 from hatchkit.say.readings import reading_words
 from hatchkit.say.sheets import (
     assumed_words,
@@ -21,6 +22,8 @@ from hatchkit.say.sheets import (
 
 #: Lines in all where nothing is asked, and those for the columns and for the ledger of them.
 MOST_LINES, MOST_READ, MOST_LEDGER = 40, 19, 3
+#: Groups of loggers' files, and lines of each, where not all are asked for.
+MOST_LOGS, MOST_LOG_LINES = 3, 3
 #: At least so many lines are left to what is to be mended.
 LEAST_PROBLEMS = 10
 #: Widest text of heading, reading, example, sureness, in characters; the reason gets what is left.
@@ -44,9 +47,11 @@ def check_text(season, *, width: int = 100, full: bool = False, language: str = 
     str
         At most `MOST_LINES` lines where nothing is asked and `full` is not set.
     """
+    logs = _logs(season, width, full, language)
     lines = _counts(season, width, language)
-    lines += _reading(season, width, full, language)
+    lines += _reading(season, width, full, MOST_READ - len(logs), language)
     lines += _ledger(season, width, full, language)
+    lines += logs
     lines += _questions(season, width, language)
     left = None if full else max(MOST_LINES - len(lines), LEAST_PROBLEMS)
     return "\n".join(lines + _problems(season.problems, width, left, language))
@@ -80,13 +85,13 @@ def _counts(season, width: int, language: str) -> list[str]:
 # ---- how the sheets were read -----------------------------------------------------------------------------
 
 
-def _reading(season, width: int, full: bool, language: str) -> list[str]:
+def _reading(season, width: int, full: bool, most_read: int, language: str) -> list[str]:
     sheets = check.sheets_read(season)
     if not sheets:
         return []
     shown = sheets if full else _sheets_shown(sheets)
     rows = {}
-    spare = MOST_READ - 2 * len(shown) - sum(sheet.doubts for sheet in shown)
+    spare = most_read - 2 * len(shown) - sum(sheet.doubts for sheet in shown)
     for number, sheet in enumerate(shown):
         most = len(sheet.columns) if full else sheet.doubts + max(0, spare) // (len(shown) - number)
         if not full and len(sheet.columns) > most:
@@ -155,6 +160,21 @@ def _ledger(season, width: int, full: bool, language: str) -> list[str]:
     for row in ledger.rows[:None if full else MOST_LEDGER]:
         lines += _wrapped(ledger_words(row, language), width, None if full else 2, "  ", "    ")
     return [*lines, "  " + text("ledger_total", dict(rows=ledger.adds_up, of=ledger.of), language)]
+
+
+def _logs(season, width: int, full: bool, language: str) -> list[str]:
+    """A line or two for each logger's file, those of one machine that are alike together."""
+    logs = check.logs_read(season, alike=not full)
+    if not logs:
+        return []
+    shown = logs if full or len(logs) <= MOST_LOGS + 1 else sorted(logs, key=lambda log: not log["asked"])[:MOST_LOGS]
+    lines = ["", text("logs_head", {}, language)]
+    for log in shown:
+        most = None if full or log["asked"] else MOST_LOG_LINES
+        lines += _wrapped(log_words(log, language), width, most, "  ", "    ")
+    if len(shown) < len(logs):
+        lines += _wrapped(text("logs_more", dict(more=len(logs) - len(shown)), language), width, 1, "  ")
+    return lines
 
 
 def _questions(season, width: int, language: str) -> list[str]:

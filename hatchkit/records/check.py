@@ -71,6 +71,8 @@ class Assumed:
     columns, rows_changed : int
     fields : list of str
         Keys of the readings that an open question may change; empty if it may change all.
+    logs : bool
+        Whether a question is on a logger's file.
     ledger : Ledger
     """
 
@@ -81,6 +83,7 @@ class Assumed:
     columns: int = 0
     rows_changed: int = 0
     fields: list = field(default_factory=list)
+    logs: bool = False
     ledger: Ledger = Ledger((), 0, 0)
 
 
@@ -165,11 +168,51 @@ def assumed(season) -> Assumed:
     likely = [row for row in likely if (row["file"], _text(row["sheet"]), row["heading"]) not in asked]
     fields = [choice["taken"] for row in questions if row["code"] == "meaning" for choice in row["choices"]
               if choice["taken"] != "ignore"]
-    whole = any(row["code"] != "meaning" for row in questions)
+    logs = [row for row in questions if row["code"].startswith("log_")]
+    whole = any(row["code"] != "meaning" and row not in logs for row in questions)
     return Assumed("open" if questions else "likely" if likely else "sure", questions, likely,
                    list(dict.fromkeys(row["file"] for row in reading)), len(reading),
                    max((int(row["rows_changed"]) for row in questions), default=0),
-                   [] if whole else list(dict.fromkeys(fields)), ledger_of(season))
+                   [] if whole else list(dict.fromkeys(fields)), bool(logs and not whole), ledger_of(season))
+
+
+def logs_read(season, *, alike: bool = True) -> list[dict]:
+    """What was read of each logger's file; files of one machine that are alike stand together.
+
+    Parameters
+    ----------
+    season : Season
+    alike : bool
+        False: each file by itself.
+
+    Returns
+    -------
+    list of dict
+        The columns of season.logs, with files (list) for file; times as on the person's clock. Files that could not be
+        read come last.
+    """
+    groups: dict = {}
+    for number, row in enumerate(_rows(season, "logs")):
+        units = str([{name: channel[name] for name in ("quantity", "unit", "how")} for channel in row["channels"]])
+        alone = number if row["asked"] else None
+        key = (row["incubator"], row["known_by"], units, alone, _step(row)) if alike else number
+        groups.setdefault(("",) if alike and not row["readings"] else key, []).append(row)
+    return sorted((_together(rows, season.timezone) for rows in groups.values()), key=lambda log: not log["readings"])
+
+
+def _step(row: dict):
+    """The usual step to the minute; a file of one reading goes with any."""
+    return round(row["step_minutes"]) if row["readings"] > 1 else None
+
+
+def _together(rows: list[dict], zone: str) -> dict:
+    first = rows[0]
+    probes = {(channel["probe"], channel["quantity"]): channel for row in rows for channel in row["channels"]}
+    summed = {name: sum(row[name] for row in rows) for name in ("readings", "doubtful", "gaps")}
+    times = dict(start=min(row["start"] for row in rows).tz_convert(zone),
+                 end=max(row["end"] for row in rows).tz_convert(zone)) if first["readings"] else {}
+    return dict(first, files=[row["file"] for row in rows], channels=list(probes.values()),
+                longest_gap_h=max(row["longest_gap_h"] or 0.0 for row in rows), **summed, **times)
 
 
 def _text(value) -> str:

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import gc
-import os
-import re
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -13,32 +11,16 @@ import pandas as pd
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
+from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.frames import empty_frame, tidy
 from hatchkit.records.sheets.machines import machines_of
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
-from hatchkit.records.sheets.shown import ledger_table, question_table, reading_table
-from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
-
-MOST_FILES = 500
-#: Endings of texts that are no table of batches, but may be a log or a diary.
-_LOG_TEXTS = (".txt", ".log", ".dat")
-#: What holds records for people and none for a program, with how to get them out.
-_NOT_READ = {
-    ".numbers": "numbers",
-    ".pdf": "pdf",
-    ".jpg": "photo",
-    ".jpeg": "photo",
-    ".png": "photo",
-    ".heic": "photo",
-    ".docx": "document",
-    ".doc": "document",
-    ".pages": "document",
-    ".gsheet": "link",
-    ".odt": "document",
-}
+from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
+from hatchkit.records.told import with_headings
+from hatchkit.records.workbook import TEXTS, WORKBOOKS
 
 
 def read_folder(folder, answers: dict | None = None) -> dict:
@@ -54,7 +36,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     -------
     dict
         title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings, questions, reading,
-        ledger; and headings ((file, sheet) -> {column: the person's heading}), for whoever tells of further problems.
+        ledger, logs; and headings ((file, sheet) -> {column: the person's heading}), for further problems.
 
     Raises
     ------
@@ -62,7 +44,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         If the folder is missing or can't be read, or holds neither a table of batches nor a log.
     """
     folder = Path(folder)
-    names = _list(folder)
+    names = names_in(folder)
     settings, title, zone, species_table, found = read_settings(folder)
     if answers is None:
         from hatchkit.records.answers import read_answers
@@ -72,7 +54,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     settings = _with_answers(settings, answers)
     fixed = _fixed(settings, answers)
     with _without_collecting():
-        grids, unread = _grids(folder, names, found)
+        grids, unread = read_files(folder, names, found)
         sheets = read_sheets(
             grids,
             settings=settings,
@@ -88,27 +70,27 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     batches["incubator"], notes = machines_of(batches, settings)
     found += notes
     loose = [name for name, suffix, _ in unread if suffix in TEXTS] + [
-        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in _LOG_TEXTS and not (folder / name).is_dir()
+        name for name in names[:MOST_FILES] if Path(name).suffix.lower() in LOG_TEXTS and not (folder / name).is_dir()
     ]
     loose += [
         name for name in _without_table(grids, sheets) if name not in loose and Path(name).suffix.lower() in TEXTS
     ]
-    readings, log_problems = _logs(folder, settings, batches, zone, names, loose)
+    logs = _logs(folder, settings, batches, zone, names, loose, answers)
+    readings, log_problems = logs.readings, logs.problems
     batches, notes = _one_machine(batches, readings)
     found += notes
-    found += _unread_files(unread, log_problems, readings) + _sheets_without_table(
-        grids, sheets, readings, log_problems
-    )
-    if readings.empty and batches.empty and not any(item.kind for item in sheets.understood):
+    found += _unread_files(unread, log_problems, readings)
+    found += _sheets_without_table(grids, sheets, readings, log_problems)
+    if readings.empty and batches.empty and not any(item.kind not in ("", "lines") for item in sheets.understood):
         raise HatchkitError(_nothing(folder, names, found))
     eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
     weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else empty_frame("weights")
     looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else empty_frame("looks")
-    found += checks.check_batches(batches, species_table, zone)
-    found += checks.check_eggs(eggs)
+    doubts = checks.check_batches(batches, species_table, zone) + checks.check_eggs(eggs)
     found += checks.check_logs(batches, readings)
     if batches.empty:
         found.append(_no_batch(sheets, readings))
+    headings = _headings(sheets)
     return dict(
         title=title,
         timezone=zone,
@@ -119,11 +101,15 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         readings=readings,
         species_table=species_table,
         settings=settings,
-        questions=question_table(sheets, answers),
+        questions=pd.DataFrame([*question_table(sheets, answers).to_dict("records"),
+                                *logs.questions.to_dict("records")], columns=QUESTIONS),
+        logs=logs.files,
         reading=reading_table(sheets),
         ledger=ledger_table(sheets),
-        problems=_problems.combine(_problems.table(found), log_problems),
-        headings=_headings(sheets),
+        problems=_problems.combine(
+            _problems.table(found), with_headings(_problems.table(doubts), headings), log_problems
+        ),
+        headings=headings,
     )
 
 
@@ -142,7 +128,6 @@ def _fixed(settings: dict, answers: dict) -> dict:
             fixed.setdefault((file, sheet), {})[heading] = taken
     for heading, column in (settings.get("headers") or {}).items():
         if isinstance(column, str):
-            fixed[None][heading] = own_key(column)
             for place in fixed.values():
                 place.pop(heading, None)
             fixed[None][heading] = own_key(column)
@@ -203,69 +188,6 @@ def _without_collecting():
             gc.enable()
 
 
-def _list(folder: Path) -> list[str]:
-    if not folder.exists():
-        raise HatchkitError(f"There is no folder {folder}; check the spelling, or write the whole path.")
-    if not folder.is_dir():
-        raise HatchkitError(f"{folder} is a file; hatchkit wants the folder that it lies in.")
-    try:
-        names = sorted(entry.name for entry in os.scandir(folder))
-    except OSError as error:
-        raise HatchkitError(
-            f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
-            "or copy it to where you may."
-        ) from error
-    return [name for name in names if not name.startswith((".", "~"))]
-
-
-def _grids(folder: Path, names: list[str], found: list):
-    """The cells of every sheet in the folder's own files, and the files that could not be read as tables."""
-    grids, unread = [], []
-    names, copies = _without_copies(folder, names[:MOST_FILES])
-    for name, kept in copies:
-        found.append(problem("note", code="copy_of", facts=dict(name=name, kept=kept), file=name))
-    for name in names:
-        suffix = Path(name).suffix.lower()
-        if (folder / name).is_dir() or name == "problems.csv":
-            continue
-        if suffix in _NOT_READ:
-            found.append(problem("note", code=f"file_{_NOT_READ[suffix]}", facts=dict(name=name), file=name))
-            continue
-        if suffix not in WORKBOOKS + TEXTS:
-            continue
-        mine, told = read_grids(folder / name, file=name)
-        if suffix in TEXTS and not mine:
-            unread.append((name, suffix, told))
-            continue
-        found += told
-        grids += [grid for grid in mine if not _is_help(grid)]
-    return grids, unread
-
-
-def _without_copies(folder: Path, names: list[str]):
-    """Files less a browser's copies of one of them ("batches (1).xlsx"): the newer one counts."""
-    plain: dict = {}
-    for name in names:
-        bare = re.sub(
-            r"( ?\(\d+\)| - (?:copy|kopie|copie|copia|kopia)(?: ?\(\d+\))?|_copy)(?=\.[^.]+$)", "", name, flags=re.I
-        )
-        plain.setdefault(bare.lower(), []).append(name)
-    kept, copies = [], []
-    for group in plain.values():
-        if len(group) == 1:
-            kept += group
-            continue
-        newest = max(group, key=lambda name: ((folder / name).stat().st_mtime, -len(name)))
-        kept.append(newest)
-        copies += [(name, newest) for name in group if name != newest]
-    return sorted(kept), copies
-
-
-def _is_help(grid) -> bool:
-    """The sheet of explanations that `hatchkit start` writes beside the tables."""
-    return any("(hatchkit)" in str(cell) for cell in (grid.cells[0] if grid.cells else []))
-
-
 def _without_table(grids, sheets: Sheets) -> list[str]:
     """Files on none of whose sheets a table was found."""
     used = {item.block.file for item in sheets.understood if item.kind and item.kind != "lines"}
@@ -309,8 +231,7 @@ def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
     machines = list(readings["incubator"].dropna().unique()) if len(readings) else []
     if len(machines) != 1 or batches.empty or batches["incubator"].notna().any():
         return batches, []
-    batches = batches.assign(incubator=machines[0])
-    batches["incubator"] = batches["incubator"].astype("str")
+    batches = batches.assign(incubator=pd.Series(str(machines[0]), batches.index, dtype="str"))
     return batches, [
         problem(
             "note",
@@ -321,13 +242,13 @@ def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
     ]
 
 
-def _logs(folder: Path, settings: dict, batches, zone: str, names, loose):
+def _logs(folder: Path, settings: dict, batches, zone: str, names, loose, answers):
     """All logs; `loose` names the texts at the top of the folder that hold no table of batches."""
-    if not loose and not any((folder / name).is_dir() for name in names):
-        return empty_frame("readings"), _problems.table([])
-    from hatchkit.records.logs.season import read_logs
+    from hatchkit.records.logs.season import Logs, read_all
 
-    return read_logs(folder, settings, batches, zone, loose=loose)
+    if loose or any((folder / name).is_dir() for name in names):
+        return read_all(folder, settings, batches, zone, loose=loose, answers=answers)
+    return Logs(empty_frame("readings"), _problems.table([]))
 
 
 def _unread_files(unread, log_problems, readings) -> list[dict]:
@@ -340,7 +261,8 @@ def _nothing(folder: Path, names: list[str], found: list) -> str:
     lost = [row for row in found if row["severity"] == "lost"]
     if lost:
         row = lost[0]
-        return f"{row['file']}: {row['found']}. {row['mend']}"
+        sheet = f", sheet {row['sheet']}" if row["sheet"] else ""
+        return f"{row['file']}{sheet}: {row['found']}. {row['mend']}"
     if not names:
         return (
             f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "

@@ -48,7 +48,7 @@ def spikes(time, temp_c) -> np.ndarray:
         return marks
     step, least = np.diff(temp_c), limit("spike_least_c")
     # Few readings move at all by the least that counts; only those are looked at closely.
-    rows = np.flatnonzero(np.abs(step) >= least) + 1
+    rows = np.flatnonzero((step >= least) | (step <= -least)) + 1
     rows = rows[rows < len(step)]
     rows = rows[(np.abs(step[rows]) >= least) & (step[rows - 1] * step[rows] < 0)]
     if not len(rows):
@@ -102,8 +102,8 @@ def _may_be_stuck(time: np.ndarray, temp_c: np.ndarray) -> bool:
     least = int(limit("stuck_readings"))
     if len(temp_c) < least:
         return False
+    longest_step = np.diff(time[:: least // 2]).max() / (least // 2)
     teeth = np.arange(0, len(temp_c), least // 2)
-    longest_step = (time[teeth[1:]] - time[teeth[:-1]]).max() / (least // 2) if len(teeth) > 1 else 0
     # The longest stretch between two teeth bounds how many readings half of six hours can be.
     if longest_step > 0:
         wide = int(limit("stuck_hours") * _HOUR / 2 / (longest_step * (least // 2))) * (least // 2)
@@ -187,7 +187,7 @@ def repeats(time, temp_c, rh_pct) -> tuple[np.ndarray, np.ndarray]:
 
 def _micros(time) -> np.ndarray:
     time = np.asarray(time)
-    return time.astype("datetime64[us]").astype(np.int64) if time.dtype.kind == "M" else time
+    return time.astype("datetime64[us]", copy=False).view(np.int64) if time.dtype.kind == "M" else time
 
 
 def marked(readings) -> pd.Series:

@@ -24,12 +24,6 @@ def plain(text) -> str:
 
 
 @cache
-def value_words(kind: str) -> dict[str, str]:
-    """Word -> meaning for one kind: unknown, month."""
-    return {plain(row["words"]): row["means"] for row in csv_rows("value_words") if row["kind"] == kind}
-
-
-@cache
 def split_words(text: str) -> tuple[str, ...]:
     """The words of a heading in order, plain, split at case, digits and punctuation, without plural s.
 

@@ -59,6 +59,8 @@ def choice_words(code: str, taken, language: str = "en") -> str:
         return reading_words(taken, language)
     if taken is None or str(taken) == "":
         return text("value_nothing", {}, language)
+    if code == "log_machine" and taken != "none_of_these":
+        return str(taken)
     return word(_KINDS.get(code, "value"), str(taken), language)
 
 
@@ -82,7 +84,8 @@ def question_words(question: dict, language: str = "en") -> dict:
                  **_written(question))
     return dict(ask=text(asked, facts, language),
                 where=text("question_where", dict(file=question["file"], sheet=question["sheet"] or None), language),
-                rows=text("question_rows", dict(rows=question["rows_changed"]), language),
+                rows=text("question_readings" if code.startswith("log_") else "question_rows",
+                          dict(rows=question["rows_changed"]), language),
                 choices=[choice_line(code, choice, question["taken"], language) for choice in choices],
                 each=_each(code, heading, choices, language))
 
@@ -124,7 +127,8 @@ def assumed_words(found, language: str = "en") -> str:
     Parameters
     ----------
     found : object
-        With how, questions, likely, files, columns, rows_changed, fields and ledger, as `records.check.Assumed` has.
+        With how, questions, likely, files, columns, rows_changed, fields, logs and ledger, as `records.check.Assumed`
+        has.
     """
     if not found.how:
         return ""
@@ -138,6 +142,7 @@ def assumed_words(found, language: str = "en") -> str:
     if found.how == "likely":
         return text("assumed_likely", dict(likely=likely), language)
     fields = list(dict.fromkeys(reading_words(field.partition("@")[0], language) for field in found.fields))
+    fields += [text("assumed_readings", {}, language)] if found.logs else []
     told = [_assumed_question(question, language) for question in found.questions[:3]]
     return text("assumed_open", dict(open=told, rows=found.rows_changed,
                                      fields=fields or [text("assumed_everything", {}, language)]), language)
@@ -146,7 +151,7 @@ def assumed_words(found, language: str = "en") -> str:
 def _assumed_question(question: dict, language: str) -> str:
     words = choice_words(question["code"], question["taken"], language)
     heading = _heading(question)
-    if heading is not None and question["code"] == "meaning":
+    if heading is not None and (question["code"] == "meaning" or question["code"].startswith("log_")):
         return text("assumed_pair", dict(heading=heading, taken=words), language)
     return text("assumed_value", dict(code=question["code"], taken=words), language)
 

@@ -103,6 +103,12 @@ def test_a_machine_at_the_edge_of_its_range_shows_it():
     assert row["share_watch"] == pytest.approx(200 / (23 * 24), rel=0.05)
 
 
+def test_a_batch_without_a_log_counts_among_the_time_with_eggs():
+    later = pd.Timestamp("2027-05-01", tz="UTC")
+    made = season(readings(level(37.5)), batches=[{}, {"batch": "2", "set_at": later}])
+    assert steadiness(made).iloc[0]["share_logged"] == pytest.approx(0.5, abs=0.03)
+
+
 def test_a_season_without_a_log_has_no_rows():
     made = season(batches=[{"incubator": "Z"}])
     assert steadiness(made).empty

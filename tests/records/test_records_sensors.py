@@ -420,7 +420,8 @@ def test_set_points_and_the_same_value_in_another_unit_are_no_probes(tmp_path):
         for t, c, h in zip(TIMES, TEMPS, RH, strict=True))
     readings, problems = read(tmp_path, text)
     assert_truth(readings)
-    assert problems["found"].str.contains("Set temp, Temp (°F), Set RH", regex=False).sum() == 1
+    assert problems["found"].str.contains("no temperature or humidity of the air: Set temp, Set RH").sum() == 1
+    assert problems["found"].str.contains("Temp (°F): the same temperature once more", regex=False).sum() == 1
 
 
 def test_a_correction_of_one_column_leaves_the_logged_value(tmp_path):

@@ -8,7 +8,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import told
 from hatchkit.records.logs.humidity import humidity
-from hatchkit.records.logs.plan import CHOICES
+from hatchkit.records.logs.plan import AS_IT_STANDS, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
 from hatchkit.records.logs.values import (
     as_numbers,
@@ -25,7 +25,6 @@ from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
-UNIT_CHOICES = CHOICES[:3]
 
 
 def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
@@ -59,6 +58,8 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     owners = row_owners(raw, plan, quantities)
     probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
               for name, mine in _owners(owners, part["has"], channel, plan)]
+    if not probes:
+        raise HatchkitError("no line of it holds a number in its columns of temperature or humidity")
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
     frames, used = [], np.zeros(len(raw), dtype=bool)
@@ -74,16 +75,15 @@ def _known_by(channel, part, plan, wishes) -> list:
     """(probe, quantity, unit, how it is known) of a channel, for the overview."""
     out = []
     if part["wanted"] == "temp":
-        how = ("season.toml" if wishes.temp_unit else "unit column" if plan.unit is not None else
+        how = ("season_toml" if wishes.temp_unit else "unit_column" if plan.unit is not None else
+               "answer" if wishes.answers.get(channel.name) in UNIT_CHOICES else
                "values" if plan.by_behaviour else "heading" if channel.units.get("temp") else
-               "above the readings" if plan.unit_above else "values")
-        unit = part["unit"] if isinstance(part["unit"], str) else "C and F"
-        out.append((channel.name, "temperature", "K" if unit == "K" else f"°{unit}", how))
+               "above" if plan.unit_above else "values")
+        unit = part["unit"] if isinstance(part["unit"], str) else "C_F"
+        out.append((channel.name, "temp", unit, how))
     other = next((name for name in ("rh", "wet_bulb", "dew_point") if name in part["quantities"]), None)
     if other is not None:
-        out.append((channel.name, {"rh": "humidity", "wet_bulb": "humidity from the wet bulb",
-                                   "dew_point": "humidity from the dew point"}[other], "%",
-                    "values" if plan.by_behaviour else "heading"))
+        out.append((channel.name, other, "", "values" if plan.by_behaviour else "heading"))
     return out
 
 
@@ -95,7 +95,7 @@ def _keep_missing(parts, filled, event) -> None:
     missing reading of the first probe.
     """
     together = sum(part["has"].astype(np.int8) for part in parts) > 1
-    if len(parts) == 1 or together.mean() < 0.5:
+    if len(parts) == 1 or together.sum() < 0.5 * max(len(together), 1):
         parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
         return
     for part in parts:
@@ -184,8 +184,7 @@ def _utc(stamps, head, plan, wishes, account) -> np.ndarray:
         account.say("note", f"the file says its clock is {words}", "taken as its zone")
         return stamps.local - np.timedelta64(int(offset * 1e6), "us")
     if wishes.timezone is None:
-        account.say("note", "the file and season.toml name no time zone",
-                    "times are taken as the clock showed them",
+        account.say("note", "the file and season.toml name no time zone", "times are taken as the clock showed them",
                     "write timezone = \"Europe/Rome\" (or yours) in season.toml")
     utc, notes = zones.to_utc(stamps.local, wishes.timezone)
     for severity, found, done, mend in notes:
@@ -216,14 +215,14 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
             "quantities": list(numbers)}
     for quantity in ("temp", "rh"):
         if quantity in numbers:
-            numbers[quantity] = _in_range(numbers[quantity], quantity, channel, account)
+            numbers[quantity] = _in_range(numbers[quantity], quantity, channel, wishes, account)
     part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     part["has"] = _any([~np.isnan(values) for values in numbers.values()])
     return part
 
 
-def _in_range(values, quantity, channel, account) -> np.ndarray:
+def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
     """Values without their decimal mark (3756 for 37.56), put right with a doubt and a question."""
     some = values[:: max(1, len(values) // 20_000)]
     some = some[np.isfinite(some)]
@@ -234,9 +233,11 @@ def _in_range(values, quantity, channel, account) -> np.ndarray:
     for factor in (10.0, 100.0, 1000.0):
         if quantity == "rh" and 15 <= middle / factor <= 100 or quantity == "temp" and (
                 30 <= middle / factor <= 42 or 86 <= middle / factor <= 108):
-            account.ask(channel.name, f"divided by {factor:.0f}", [f"divided by {factor:.0f}", "as it stands"],
-                        len(values),
-                        "log_scale")
+            # The heading bears the factor, so that its answer is not taken for one to "which unit?".
+            heading, divided = f"{channel.name} (÷ {factor:.0f})", f"divided_by_{factor:.0f}"
+            if wishes.answers.get(heading) == AS_IT_STANDS:
+                return values
+            account.ask(heading, divided, [divided, AS_IT_STANDS], len(values), "log_scale")
             account.tell(told.without_decimals(channel.name, middle, factor))
             return np.round(values / factor, 6)
     return values
@@ -247,8 +248,7 @@ def _say_odd_cells(account, odd, column, lines, name) -> None:
     if len(rows):
         account.say("note" if len(rows) < len(odd) / 10 else "doubtful",
                     f"text in {many(len(rows), 'cell')} of {name}, the first in line {lines[rows[0]]}: "
-                    f"\"{str(column.iloc[rows[0]])[:40]}\"",
-                    "taken as no value", row=int(lines[rows[0]]), column=name)
+                    f"\"{str(column.iloc[rows[0]])[:40]}\"", "taken as no value", row=int(lines[rows[0]]), column=name)
 
 
 def _temperature(raw, plan, channel, numbers, wishes, account):
@@ -272,8 +272,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         celsius = celsius.copy()
         celsius[codes] = np.nan
         shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
-        account.say("doubtful",
-                    f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
+        account.say("doubtful", f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
                     "marked missing code; temp_c is left empty")
     return celsius, logged, unit
 
@@ -290,14 +289,16 @@ def _unit(values, raw, plan, channel, wishes, account):
         known = set(letters) - {"", "%"}
         if known:
             return letters if len(known) > 1 else known.pop()
+    answer = wishes.answers.get(channel.name)
+    if answer in UNIT_CHOICES:
+        return answer[-1]
     said = channel.units.get("temp", "") or plan.unit_above
     guess, sure = unit_from_range(values)
     if said and (said == guess or not sure):
         return said
     mend = "write temp_unit = \"C\" or \"F\" under [sensors] in season.toml"
     if said:
-        account.ask(channel.name, "temperature K" if guess == "K" else f"temperature °{guess}", list(UNIT_CHOICES),
-                    np.isfinite(values).sum(), "log_unit")
+        account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} is headed °{said} but its values can only be "
                     f"{'K' if guess == 'K' else '°' + guess}", f"read as {guess}", mend, column=channel.name)
     elif sure:
@@ -305,7 +306,7 @@ def _unit(values, raw, plan, channel, wishes, account):
                     if np.isfinite(values).any() else f"{channel.name} has no unit",
                     f"read as {'K' if guess == 'K' else '°' + guess}", column=channel.name)
     else:
-        account.ask(channel.name, f"temperature °{guess}", list(UNIT_CHOICES), np.isfinite(values).sum(), "log_unit")
+        account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
         account.say("doubtful", f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
                     f"read as °{guess}", mend, column=channel.name)
     return guess

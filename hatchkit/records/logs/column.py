@@ -13,8 +13,7 @@ from hatchkit.records.logs.plan import Column
 
 #: Names that only number the columns: field 1, channel 2, sensor 3.
 _NUMBERED = re.compile(r"(?:[a-z]{1,8} )?(?:field|column|col|ch|channel|kanal|canal|canale|value|val|wert|data|input|"
-                       r"sensor|"
-                       r"probe|fuhler|sonde|sonda|capteur|var|in|ai?|s|x|v) ?\d{1,2}")
+                       r"sensor|probe|fuhler|sonde|sonda|capteur|var|in|ai?|s|x|v) ?\d{1,2}")
 
 
 def legend_of(preamble) -> dict:
@@ -25,8 +24,7 @@ def legend_of(preamble) -> dict:
             found[match[1]] = match[2].strip()
     return found
 _TENTHS = re.compile(r"\b0[.,]1\s*(?:°|deg|grad|graus|stop|st\b|%|c\b|f\b|k\b)|tenths?|zehntel|dixi[eè]mes?|decimi|"
-                     r"d[eé]cimas|"
-                     r"tiende|dziesi|desetin|tiond|tiend|tized", re.IGNORECASE)
+                     r"d[eé]cimas|tiende|dziesi|desetin|tiond|tiend|tized", re.IGNORECASE)
 
 
 def column_of(head: Head, n: int, legend: dict) -> Column:

@@ -18,7 +18,7 @@ from hatchkit.records.logs.names import (
     role_of,
 )
 from hatchkit.records.logs.pairs import channels_of, one_statistic
-from hatchkit.records.logs.plan import CHOICES, Column, Plan
+from hatchkit.records.logs.plan import CHOICES, UNIT_CHOICES, Column, Plan
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.when import hours_of, stamp_columns, unit_above
 
@@ -62,21 +62,27 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         setattr(plan, role, next((c.n for c in free if c.role == role and any(c.cells)), None))
     if not any(c.role in ("temp", "wet_bulb", "value") for c in free):
         by_behaviour_of(plan, head, columns, free)
+    if head.header and any(c.role == "temp" for c in free):
+        plan.asked += [(f"column {c.n + 1}", "not_used", list(CHOICES)) for c in free
+                       if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6]
     plan.text = [c.n for c in free if c.role == "text"]
     measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
     if not any(c.role in ("temp", "rh", "value") for c in measures):
-        raise HatchkitError("it has dates and times but no column of temperature or humidity"
-                            + _headings_seen(head))
+        raise HatchkitError("it has dates and times but no column of temperature or humidity" + _headings_seen(head))
     plan.channels, plan.unit_above = channels_of(measures), unit_above(head.preamble)
     for channel in plan.channels:
         if "rh" in channel.columns:
             channel.columns = {key: n for key, n in channel.columns.items() if key in ("temp", "rh")}
+    extra = [name for name in (head.header or [])[max(map(len, head.sample)):] if name]
+    if any(role_of(name) in MEASURES for name in extra):
+        plan.said.append(told.more_headings(extra))
     if head.shifted:
         plan.said.append(told.shifted_heading())
+    if twins := [c.name or f"column {c.n + 1}" for c in free if c.role == "twin"]:
+        plan.said.append(told.twins(twins))
     read = {n for channel in plan.channels for n in channel.columns.values()}
     plan.unused = [c.n for c in free if c.n not in read and c.role not in ("unit", "probe", "quantity", "text",
-                                                                           "record")
-                   and any(c.cells)]
+                                                                           "record", "twin") and any(c.cells)]
     return plan
 
 
@@ -143,7 +149,7 @@ def _take_answers(free: list, answers: dict) -> None:
     for column in free:
         choice = answers.get(column.name or f"column {column.n + 1}")
         if choice in CHOICES:
-            column.role = {"t": "temp", "h": "rh", "n": "other"}[choice[0]]
-            column.unit = choice[-1] if choice[0] == "t" else ""
+            column.role = {"rh": "rh", "not_used": "other"}.get(choice, "temp")
+            column.unit = choice[-1] if choice in UNIT_CHOICES else ""
 
 

@@ -14,8 +14,8 @@ _PAGES = ("cp1252", "cp1250", "cp1257", "cp1254", "cp1253", "cp1251", "cp1255", 
 _LOOK = 65_536
 
 
-def as_utf8(data: bytes) -> tuple[bytes, str, list]:
-    """The same text as UTF-8 without a byte order mark.
+def as_utf8(data: bytes, page: str | None = None) -> tuple[bytes, str, list]:
+    """The same text as UTF-8 without a byte order mark; `page` is the person's word where it is no UTF-8.
 
     Returns
     -------
@@ -48,11 +48,11 @@ def as_utf8(data: bytes) -> tuple[bytes, str, list]:
     except UnicodeDecodeError:
         good = len(re.findall(rb"[\xc2-\xf4][\x80-\xbf]+", data[:_LOOK]))
         bad = data[:_LOOK].decode("utf-8", "replace").count("\ufffd")
-        if good > 3 * bad or data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8",
-                                                                                     "replace") and bad <= 1 <= good:
+        cut = data[-4:].decode("utf-8", "ignore") != data[-4:].decode("utf-8", "replace") and bad <= 1 <= good
+        if good >= max(2, bad) or cut:
             # A few broken characters in a text that is UTF-8 otherwise.
             return data.decode("utf-8", "replace").encode(), "utf-8", []
-    page, doubts = _code_page(data)
+    page, doubts = (page, []) if page in _PAGES else _code_page(data)
     return data.decode(page, "replace").encode(), page, doubts
 
 

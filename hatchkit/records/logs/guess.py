@@ -48,5 +48,5 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
     plan.probe = next((c.n for c in free if c.role == "probe"), None)
     for column in temps + chosen[:1]:
         unit = warm.get(column.n, (0, ""))[1] or "C"
-        taken = f"temperature {'K' if unit == 'K' else '°' + unit}" if column.role == "temp" else "humidity %"
+        taken = f"temp_{unit}" if column.role == "temp" else "rh"
         plan.asked.append((column.name or f"column {column.n + 1}", taken, list(CHOICES)))

@@ -57,7 +57,7 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list]:
         row = cells[number]
         if number > main and _is_units(row):
             units = row
-        elif number > main and sum(map(bool, row)) > 1:
+        elif number > main and sum(map(bool, row)) > 1 and not any(re.fullmatch(r"-?\d+[.,]\d+", cell) for cell in row):
             names = _joined(names, row)
         elif number < main and _is_group(row, names):
             names = _joined(_spread_right(row, len(names)), names)

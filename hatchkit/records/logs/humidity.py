@@ -63,6 +63,5 @@ def _from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
                     "air = \"still\" or \"fan\" and altitude_m of the incubator in season.toml change that")
     else:
         rh[good] = 100 * air.saturation_pressure(cold) / air.saturation_pressure(dry)
-        account.say("note", f"{channel.name} has a dew point and no humidity",
-                    "humidity worked out from the dew point")
+        account.say("note", f"{channel.name} has a dew point and no humidity", "humidity worked out from the dew point")
     return rh

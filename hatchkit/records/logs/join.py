@@ -71,8 +71,7 @@ def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
                 continue
             if share < 0.5:
                 name = f"{probe} ({Path(file).stem})"
-                rows.append(problem("note", file=file,
-                                    found=f"{file} and {other['file'].iloc[0]} overlap in time with "
+                rows.append(problem("note", file=file, found=f"{file} and {other['file'].iloc[0]} overlap in time with "
                                     f"different readings of {probe} in incubator {incubator}",
                                     done=f"taken for two probes; this one is called {name}"))
                 continue

@@ -17,6 +17,8 @@ from hatchkit.records.logs.cells import is_number
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.told import local_minute
 
+_UNTIMED = "lines with a value but no time that can be read"
+
 
 @dataclass
 class Account:
@@ -44,10 +46,10 @@ class Account:
         severity, found, done, mend, *line = said
         self.say(severity, found, done, mend, row=line[0] if line else row, column=column)
 
-    def ask(self, heading, taken, choices, rows_changed, code) -> None:
+    def ask(self, heading, taken, choices, rows_changed, code, **facts) -> None:
         """Add a question: what `heading` was taken for and what else it could be."""
-        self.questions.append(dict(file=self.file, sheet="", heading=heading, taken=taken, choices=choices,
-                                   rows_changed=int(rows_changed), code=code))
+        self.questions.append(dict(code=code, file=self.file, sheet="", heading=heading, taken=taken,
+                                   choices=list(choices), rows_changed=int(rows_changed), facts=facts))
 
     def add(self, other: Account) -> None:
         """Take over what another account of the same file holds."""
@@ -77,14 +79,15 @@ class Account:
             words += f", the first in line {self._at(first)}"
         if example:
             words += f": \"{example[:60]}\""
-        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file,
-                                 row=self._at(first)))
+        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=self._at(first)))
 
 
 
 def line_text(data: bytes, line: int) -> str:
-    """Text of one line, counted from 0."""
+    """Text of one line, counted from 0; "" where stray marks made the parser see more lines than there are."""
     ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
+    if line > len(ends):
+        return ""
     start = 0 if line == 0 else int(ends[line - 1]) + 1
     stop = int(ends[line]) if line < len(ends) else len(data)
     return data[start:stop].decode("utf-8", "replace").strip()
@@ -123,19 +126,19 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
     lines = {int(row): "" for row in blank}
     account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
     headers = [] if not head.header_lines or account.shift else [line_text(data, n) for n in head.header_lines]
-    kinds: dict = {"repeated header lines": [], "lines of text without a time": [],
-                   "lines with a value but no time that can be read": []}
+    kinds: dict = {}
     numbers = [n for channel in plan.channels for n in channel.columns.values()]
     for row in bad:
         if int(row) in lines:
             continue
         text = line_text(data, head.first + int(row)) if len(bad) < 2000 else ""
-        kinds[_kind_of_line(text, headers, raw, row, numbers)].append(int(row))
-    for kind, rows in kinds.items():
-        lost = kind.startswith("lines with a value")
-        account.count(kind, "lost" if lost else "note", len(rows), "left out",
-                      told.mend_date(stamps.reasons.get(rows[0], "")) if lost and rows else "", first=_line(head, rows),
-                      example=line_text(data, head.first + rows[0]) if rows else "")
+        kind = _kind_of_line(text, headers, raw, row, numbers)
+        why = stamps.reasons.get(int(row), "") if kind == _UNTIMED else None
+        kinds.setdefault((kind, why), []).append(int(row))
+    for (kind, why), rows in kinds.items():
+        account.count(kind, "note" if why is None else "lost", len(rows), "left out",
+                      "" if why is None else told.mend_date(why), first=_line(head, rows),
+                      example=line_text(data, head.first + rows[0]))
     return good
 
 
@@ -143,11 +146,10 @@ def _kind_of_line(text, headers, raw, row, numbers) -> str:
     if text and text in headers:
         return "repeated header lines"
     values = [raw[n].iloc[row] for n in numbers]
-    has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v)
-                     for v in values)
+    has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v) for v in values)
     first = text.split(" ")[0].split(";")[0].split(",")[0].split("\t")[0]
     if has_number and role_of(first) not in ("summary", "mean", "minimum", "maximum", "spread"):
-        return "lines with a value but no time that can be read"
+        return _UNTIMED
     return "lines of text without a time"
 
 

@@ -12,11 +12,14 @@ from hatchkit.records import times
 from hatchkit.records.logs import stamps as _stamps
 from hatchkit.records.logs.lines import as_text
 from hatchkit.records.logs.since import moments
+from hatchkit.records.times.forms import FIRST_YEAR, LAST_YEAR
 
 
 def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.parts:
-        return _stamps.read_parts(raw, plan.parts)
+        at = plan.parts.get("hour", head.width)
+        written = [row[at] for row in head.sample if at < len(row)]
+        return _stamps.read_parts(raw, plan.parts, written, head.header[at] if written else "")
     if plan.since:
         column = plan.stamp[0] if plan.stamp else None
         name = head.header[column] if head.header and column is not None and column < len(head.header) else ""
@@ -31,8 +34,7 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
         day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
         if day is None:
             raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the "
-                                "name of "
-                                "the file name one day; write the day into the name of the file")
+                                "name of the file name one day; write the day into the name of the file")
         return _stamps.read_clocks(texts, day)
     if plan.serial:
         found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
@@ -40,13 +42,21 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     clocks = None
     if len(plan.stamp) > 1:
         clocks = as_text(raw[plan.stamp[1]])
-        texts = _days_below(texts, clocks)
+        days = np.array([_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts], dtype=object)
+        texts = _days_below(days, clocks)
         if len(plan.stamp) > 2:
             half = as_text(raw[plan.stamp[2]])
             clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
                                for a, b in zip(clocks, half, strict=True)], dtype=object)
-    return _stamps.read_stamps(texts, clocks, day_first=wishes.day_first, spans=wishes.spans, others=wishes.others,
+    told = wishes.answers.get(order_heading(head, plan)) if wishes.day_first is None else wishes.day_first
+    return _stamps.read_stamps(texts, clocks, day_first=told, spans=wishes.spans, others=wishes.others,
                                year=_stamps.year_above(head.preamble, name))
+
+
+def order_heading(head, plan) -> str:
+    """What the question on the order of day and month calls the column of dates."""
+    column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
+    return column or f"column {plan.stamp[0] + 1}"
 
 
 def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:
@@ -61,8 +71,10 @@ def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:
 
 def _in_years(local: np.ndarray) -> _stamps.Stamps:
     """Times that the parser read; a year that no log has is no time."""
-    low, high = np.datetime64("1900-01-01", "us"), np.datetime64("2101-01-01", "us")
-    if len(local) and (np.fmin.reduce(local) < low or np.fmax.reduce(local) >= high):
+    low, high = np.datetime64(str(FIRST_YEAR), "us"), np.datetime64(str(LAST_YEAR + 1), "us")
+    micros = local.view(np.int64)
+    # As whole numbers, of which NaT is the least, the two ends are found in a quarter of the time.
+    if len(local) and (micros.min() < low.view(np.int64) or micros.max() >= high.view(np.int64)):
         odd = (local < low) | (local >= high)
         local = local.copy()
         local[odd] = np.datetime64("NaT", "us")

@@ -11,8 +11,7 @@ from hatchkit import reference
 #: Where a heading holds words of two kinds, the first of these wins ("set temp" is no reading).
 _ORDER = ("other", "outdoor", "wet_bulb", "dew_point", "rh", "temp", "stamp", "date", "time", "half_day", "unit",
           "value", "quantity", "probe", "machine", "record", "text", "summary", "year", "month", "day", "hour",
-          "minute",
-          "second")
+          "minute", "second")
 MEASURES = ("temp", "rh", "wet_bulb", "dew_point")
 _PARTS = ("year", "month", "day", "hour", "minute", "second")
 _STATISTICS = ("mean", "minimum", "maximum", "spread")
@@ -21,8 +20,7 @@ _ONLY_ALONE = {"zone", "error", "err", "errors", "power", "speed", "current", "r
                "ma",
                "mv", "db", "turn", "turns", "quality", "flag", "flags", "version", "cost", "price", "heating", "heap",
                "fan", "output", "signal", "volt", "elem", "offset", "calibration", "counter", "druck", "tlak",
-               "elapsed",
-               "station", "gas", "motor", "door", "feel", "light"}
+               "elapsed", "station", "gas", "motor", "door", "feel", "light"}
 
 
 def plain(text) -> str:
@@ -145,8 +143,7 @@ def other_unit(text, *, heading=False) -> bool:
 def is_share(text) -> bool:
     """Whether a unit cell, or the brackets of a heading, say per cent."""
     return "%" in str(text) or bool(re.fullmatch(r"[\[(]?\s*(?:percent|prozent|pct|rh|r\.?f\.?)\s*[\])]?",
-                                                 str(text).strip(),
-                                                 re.IGNORECASE))
+                                                 str(text).strip(), re.IGNORECASE))
 
 
 def probe_name(heading) -> str:

@@ -16,14 +16,13 @@ from hatchkit.records.logs.names import plain, role_of
 
 _ELSEWHERE = {"room", "store", "storage", "cellar", "fridge", "brooder", "outside", "outdoor", "keller", "raum",
               "lager"}
-#: How sure each way of knowing makes; below 0.9 the person is asked.
-SURE = {"answer": 1.0, "season.toml": 1.0, "file name": 0.95, "probe name": 0.95, "only one": 0.85, "likeness": 0.6,
-        "dates": 0.6, "": 0.0}
-NONE = "none of these"
+NONE = "none_of_these"
+#: Heading of the question on the machine of a whole file; that on one probe of it has the probe's name.
+WHOLE = "?log_machine"
+_MOST_ASKED = 6
 _COPY = re.compile(r"\s*(?:\(\d{1,3}\)|\[\d{1,3}\])$|[\s_-]+(?:copy|kopie|kopia|kopi|copie|copia|cópia|másolat|kopija)"
                    r"(?:[\s_-]*\(?\d{1,3}\)?)?$|^(?:copy of|kopie von|copie de|copia di|copia de|kopia|kopi av|"
-                   r"kopi af)\s+",
-                   re.IGNORECASE)
+                   r"kopi af)\s+", re.IGNORECASE)
 _EXPORT = re.compile(r"[\s_-]*(?:export(?:ed)?|download|daten|data)?[\s_-]*(?:(?:19|"
                      r"20)\d\d[-_.]?[01]\d(?:[-_.]?[0-3]\d)?)"
                      r"(?:[T\s_-]?[0-2]\d[-_:]?[0-5]\d(?:[-_:]?[0-5]\d)?)?$|[\s_-]+(?:export(?:ed)?|download)$",
@@ -40,21 +39,23 @@ class Owners:
     batches : DataFrame
         incubator, hatcher, set_at and taken_off_at are used.
     answers : dict, optional
-        (file, sheet, heading) -> choice: heading is the probe, or "" for the whole file.
+        (file, sheet, heading) -> choice: heading is the probe, or `WHOLE` for the whole file.
     """
 
     def __init__(self, settings, batches, answers=None):
         said = settings.get("incubators", {})
         self.said = {str(name): entry for name, entry in said.items() if isinstance(entry, dict)}
-        named = [str(name).strip() for column in ("incubator", "hatcher")
-                 if batches is not None and column in batches
+        named = [str(name).strip() for column in ("incubator", "hatcher") if batches is not None and column in batches
                  for name in batches[column].dropna().unique() if str(name).strip()]
         self.names = list(dict.fromkeys([*self.said, *named]))
         self.batches, self.answers = batches, answers or {}
+        #: (file, incubator) -> how it is known: "answer", "season.toml", "file name" and "probe name" are sure; "only
+        #: one", "likeness" and "dates" are asked; "" where no machine of the season was found.
+        self.known_by: dict = {}
 
     def of_file(self, file: str) -> tuple[str | None, str]:
         """Incubator of a file as a whole and how it is known ("answer", "season.toml", "file name", "")."""
-        answer = self._answered(file, "")
+        answer = self._answered(file, WHOLE)
         if answer is not None:
             return answer
         claims = [name for name, entry in self.said.items() if not names(entry, "probes")
@@ -124,6 +125,7 @@ class Owners:
             lost = [probe for probe, (name, _) in owner.items() if name is None]
             if any(owner[probe][1] != "answer" for probe in lost):
                 orphans.append((len(named), file, lost))
+            self.known_by |= {(file, name or Path(file).stem): how for name, how in owner.values()}
             belongs = {probe: name or Path(file).stem for probe, (name, _) in owner.items()}
             named.append(part.assign(incubator=part["probe"].map(belongs).astype("str")))
         found, asked = self._settle_orphans(named, orphans)
@@ -135,10 +137,9 @@ class Owners:
         served = {name for part in named for name in part["incubator"].unique()} & set(self.names)
         for place, file, probes in orphans:
             part, (name, how) = named[place], self._guess(file, named[place], served, len(orphans))
-            if self.names:
-                asked.append(dict(file=file, sheet="", heading="", taken=name or "", choices=[*self.names, NONE],
-                                  rows_changed=len(part), code="log_machine"))
+            asked += self._questions(file, part, probes, name)
             if name is not None:
+                self.known_by[file, name] = how
                 mine = part["probe"].isin(probes)
                 named[place] = part.assign(incubator=part["incubator"].mask(mine, name))
                 rows.append(problem("note" if how == "only one" else "doubtful", file=file,
@@ -149,6 +150,16 @@ class Owners:
                                                                  if len(probes) > 1 else "")
             rows.append(problem("doubtful", file=file, **told.machine_unknown(file, probes, Path(file).stem, line)))
         return rows, asked
+
+    def _questions(self, file, part, probes, name) -> list:
+        """Which machine the whole file is of; or each of its probes, where others of them are known."""
+        if not self.names:
+            return []
+        counts = part["probe"].value_counts()
+        whole = len(probes) == len(counts)
+        about = [(WHOLE, len(part))] if whole else [(probe, int(counts[probe])) for probe in probes[:_MOST_ASKED]]
+        return [dict(code="log_machine", file=file, sheet="", heading=heading, taken=name or NONE,
+                     choices=[*self.names, NONE], rows_changed=rows, facts={}) for heading, rows in about]
 
     def _guess(self, file, part, served, count) -> tuple[str | None, str]:
         if _ELSEWHERE & set(_tokens(Path(file).stem)):

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+import numpy as np
+
 from hatchkit.records.logs import told
 from hatchkit.records.logs.names import name_rest, probe_name, unit_of
 from hatchkit.records.logs.plan import Channel, Plan
@@ -28,9 +30,12 @@ def one_statistic(measures: list, plan: Plan) -> list:
 def channels_of(measures: list) -> list:
     temps = [c for c in measures if c.role in ("temp", "value")]
     for column in list(temps[1:]):
-        twins = [t for t in temps if t.n < column.n and name_rest(t.name) == name_rest(column.name)]
-        if column.unit and any(t.unit and t.unit != column.unit for t in twins):
+        before = [t for t in temps if t.n < column.n]
+        named = any(t.unit and column.unit not in ("", t.unit) and name_rest(t.name) == name_rest(column.name)
+                    for t in before)
+        if named or any(_converted(t.values, column.values) for t in before):
             # The same temperature once more in the other unit.
+            column.role = "twin"
             temps.remove(column)
             measures = [m for m in measures if m is not column]
     names = {c.n: c.name for c in measures}
@@ -60,6 +65,13 @@ def channels_of(measures: list) -> list:
             partner.columns[role], partner.units[role] = column.n, column.unit
             partner.scales[role] = column.scale
     return channels
+
+
+def _converted(one, two) -> bool:
+    """Whether two columns hold the same temperatures, one in °C and one in °F."""
+    if len(one) != len(two) or len(one) < 5:
+        return False
+    return bool((np.abs(one * 1.8 + 32 - two) < 0.12).all() or (np.abs(two * 1.8 + 32 - one) < 0.12).all())
 
 
 def _turns(measures: list) -> bool:

@@ -29,7 +29,7 @@ def parse_whole(data: bytes, head, plan, account) -> tuple[bytes, pd.DataFrame]:
         raw = parse(data, head, plan)
         if not head.quoted or head.first + len(raw) == count_lines(data, head, len(raw)):
             return data, raw
-    except pd.errors.ParserError as error:
+    except ValueError as error:
         if not head.quoted:
             raise HatchkitError(f"its lines cannot be told apart ({error})") from error
     lines = data.split(b"\n")
@@ -41,7 +41,7 @@ def parse_whole(data: bytes, head, plan, account) -> tuple[bytes, pd.DataFrame]:
     data = b"\n".join(lines)
     try:
         return data, parse(data, head, plan)
-    except pd.errors.ParserError as error:
+    except ValueError as error:
         raise HatchkitError(f"its lines cannot be told apart ({error})") from error
 
 

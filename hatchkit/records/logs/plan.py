@@ -6,8 +6,12 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-#: What a person can answer to "what is this column?".
-CHOICES = ("temperature °C", "temperature °F", "temperature K", "humidity %", "not used")
+#: What a person can answer to "what is this column?"; the first three also to "which unit?".
+CHOICES = ("temp_C", "temp_F", "temp_K", "rh", "not_used")
+UNIT_CHOICES = CHOICES[:3]
+#: And to "which comes first in these dates?".
+ORDER_CHOICES = ("dmy", "mdy")
+AS_IT_STANDS = "as_it_stands"
 
 
 @dataclass

@@ -110,8 +110,7 @@ def _frame(name, table, doubts, account) -> pd.DataFrame:
             _say_marks(account, reason, name, table["time"][where])
     _say_gaps(account, name, table["time"], doubts.get("gap"))
     time = pd.Series(table["time"], copy=False).dt.tz_localize("UTC")
-    frame = pd.DataFrame({
-        "incubator": _same_text("", count), "probe": _same_text(name, count), "time": time,
+    frame = pd.DataFrame({"incubator": _same_text("", count), "probe": _same_text(name, count), "time": time,
         "temp_c": table["temp_c"], "rh_pct": table["rh_pct"], "file": _same_text(account.file, count)}, copy=False)
     # A column taken over from another costs nothing until one of the two is changed.
     frame["doubt"] = frame["incubator"]

@@ -5,7 +5,7 @@ The head of each text is looked at, everything is decided, and the whole is pars
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 import numpy as np
@@ -20,21 +20,26 @@ from hatchkit.records.logs.columns import plan_columns
 from hatchkit.records.logs.head import HEAD_BYTES, read_head
 from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
 from hatchkit.records.logs.lines import Account, sort_lines
-from hatchkit.records.logs.moments import times_of
+from hatchkit.records.logs.moments import order_heading, times_of
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.parse import count_lines, parse_whole
+from hatchkit.records.logs.plan import ORDER_CHOICES
 from hatchkit.records.logs.texts import texts_of
 from hatchkit.records.logs.when import blocks
+from hatchkit.records.times import OPEN, stamp_of
 
 __all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
 _MOST_SECTIONS = 200
+#: Heading of the question on the code page of a file.
+ENCODING = "?log_encoding"
 
 
 @dataclass(frozen=True)
 class Wishes:
     """What the person said about a file beforehand.
 
-    `answers` holds the answers to earlier questions: heading -> choice; `others` the orders of dates of other files.
+    `answers` holds the answers to earlier questions: (file or part of it, heading) -> choice, and for one part
+    heading -> choice; `others` the orders of dates of other files.
     """
 
     timezone: str | None = None
@@ -105,17 +110,21 @@ def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
     name = name or path.name
     account, parts, refused = Account(name, zone=wishes.shown_in), [], []
     try:
-        texts = texts_of(path)
+        texts = texts_of(path, lambda part: wishes.answers.get((f"{name}/{part}" if part else name, ENCODING)))
     except HatchkitError as error:
         raise HatchkitError(told.refused(name, error)) from error
     for text in texts:
         label = f"{name}/{text.part}" if text.part else name
         own = Account(label, zone=wishes.shown_in, shift=text.shift)
+        mine = replace(wishes, answers={at[1]: choice for at, choice in wishes.answers.items() if at[0] == label})
         for said in text.said:
             own.tell(said)
+        if text.pages:
+            own.ask(ENCODING, next(iter(text.pages)), text.pages, text.data.count(b"\n"), "log_encoding",
+                    names=[f"“{read}” ({page})" for page, read in text.pages.items()])
         try:
             if text.data or not text.said:
-                parts.extend(_read_text(text.data, own, wishes))
+                parts.extend(_read_text(text.data, own, mine))
         except HatchkitError as error:
             refused.append(told.refused(label, error))
             own.tell(told.part_refused(text.part, error))
@@ -184,7 +193,9 @@ def _sections(data, head, raw, when) -> list:
             continue
         cells = [cell for cell in split_line(data[start:stop].decode("utf-8", "replace"), head.separator) if cell]
         roles = {role_of(cell) for cell in cells}
-        if len(cells) > 1 and roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} and cells != own:
+        # A heading of the measures alone is one too: the word for the time may be broken or unknown.
+        named = roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} or {"temp", "rh"} <= roles
+        if len(cells) > 1 and named and cells != own:
             cuts.append(number)
     return cuts[:_MOST_SECTIONS]
 
@@ -242,12 +253,15 @@ def _start_as_utf8(start: bytes) -> bytes:
 def _say_order(account, when, plan, head, raw) -> None:
     if not plan.stamp or not when.order.how:
         return
-    column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
-    example = head.sample[0][plan.stamp[0]]
+    column = order_heading(head, plan)
     account.facts["order"] = when.order
+    dates = (row[plan.stamp[0]] for row in head.sample if plan.stamp[0] < len(row))
+    example = next((date for date in dates if (stamp := stamp_of(date)) and stamp.layout in OPEN), None)
+    if example is None:
+        return
     if when.order.sure < 0.9:
-        account.ask(column or f"column {plan.stamp[0] + 1}", told.ORDER_WORDS[when.order.order],
-                    [told.ORDER_WORDS["dmy"], told.ORDER_WORDS["mdy"]], len(raw), "log_date_order")
+        choices = dict.fromkeys([when.order.order, *ORDER_CHOICES])
+        account.ask(column, when.order.order, choices, len(raw), "log_date_order")
     account.tell(told.order_of_dates(when.order, example), row=head.first + 1 if when.order.sure < 0.9 else None,
                  column=column)
 

@@ -19,8 +19,7 @@ _PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|\t\n]{0,30}?)\s*[:=]\s*(?
 _INSERT = re.compile(r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?"
                      r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)$", re.IGNORECASE)
 _CREATE = re.compile(r"create\s+table\s+(?:if\s+not\s+exists\s+)?[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*\("
-                     r"(?P<names>.*?)\)\s*(?:\w+[^;()]*)?;",
-                     re.IGNORECASE | re.DOTALL)
+                     r"(?P<names>.*?)\)\s*(?:\w+[^;()]*)?;", re.IGNORECASE | re.DOTALL)
 
 
 def rows_of(data: bytes) -> bytes | None:
@@ -46,6 +45,8 @@ def cell_text(cell) -> str:
     """A cell of a workbook or of a JSON document as text."""
     if cell is None:
         return ""
+    if isinstance(cell, dt.datetime) and cell.year < 1905:
+        return f"{cell:%H:%M:%S}"  # a time of day, with the day from which a spreadsheet counts
     if isinstance(cell, dt.datetime):
         return f"{cell:%Y-%m-%d %H:%M:%S}" + (f".{cell.microsecond:06d}" if cell.microsecond else "")
     if isinstance(cell, dt.timedelta):
@@ -246,8 +247,7 @@ def _labelled_lines(data: bytes) -> bytes:
         if not re.search(r"\d", stamp):
             stamp = line[found[-1].end():].strip(" @%\t,;|-[]()>")
         stamp = re.sub(r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
-                       r"fecha)\s*[:=]"
-                       r"\s*", " ", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
+                       r"fecha)\s*[:=]\s*", " ", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
         for match in found:
             if match.start() < first.start():

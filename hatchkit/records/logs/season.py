@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 import numpy as np
@@ -13,13 +13,15 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.logs import owner, told
 from hatchkit.records.logs.join import join_files
+from hatchkit.records.logs.overview import COLUMNS as FILES
 from hatchkit.records.logs.overview import files_table
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
 
 #: Endings of files that are no logs and no mistake either.
 _NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe",
             ".db"}
-QUESTIONS = ["file", "sheet", "heading", "taken", "choices", "rows_changed", "code"]
+#: As the questions of the sheets; a code of the logs begins with "log_".
+QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
 
 
 @dataclass(frozen=True)
@@ -31,16 +33,17 @@ class Logs:
     readings, problems : DataFrame
         As the tables of these names.
     questions : DataFrame
-        file, sheet ("" or the part of a file), heading, taken, choices (list), rows_changed, code ("log_machine",
-        "log_column", "log_unit", "log_date_order"); the most consequential first.
+        As the table of this name: code ("log_machine", "log_column", "log_unit", "log_scale", "log_date_order",
+        "log_encoding"), file (or the part of one), sheet (""), heading, taken, choices, rows_changed, facts; the most
+        consequential first, and none that `answers` answer.
     files : DataFrame
         One row a file; see `overview.files_table`.
     """
 
     readings: pd.DataFrame
     problems: pd.DataFrame
-    questions: pd.DataFrame
-    files: pd.DataFrame
+    questions: pd.DataFrame = field(default_factory=lambda: pd.DataFrame(columns=QUESTIONS))
+    files: pd.DataFrame = field(default_factory=lambda: pd.DataFrame(columns=FILES))
 
 
 def read_logs(folder, settings, batches, timezone, *, loose=()):
@@ -104,10 +107,16 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     readings, found = join_files(parts)
     rows.extend(found)
     readings = _with_offset(readings, settings)
-    table = pd.DataFrame(asked, columns=QUESTIONS)
-    table = table.drop_duplicates(["file", "sheet", "heading", "code"]).sort_values("rows_changed", ascending=False,
-                                                                                    kind="stable", ignore_index=True)
-    return Logs(readings, _problems.table(rows), table, files_table(parts, facts, table))
+    questions = _open(asked, answers or {})
+    return Logs(readings, _problems.table(rows), questions, files_table(parts, facts, questions, owners.known_by))
+
+
+def _open(asked: list, answers: dict) -> pd.DataFrame:
+    """The questions that are not answered, each once; an answer that is none of the choices is none."""
+    rows = {(row["file"], row["sheet"], row["heading"]): row for row in reversed(asked)}
+    left = [dict(row, choices=[dict(taken=choice, adds_up=None, of=None) for choice in row["choices"]])
+            for key, row in rows.items() if answers.get(key) not in row["choices"]]
+    return pd.DataFrame(sorted(reversed(left), key=lambda row: -row["rows_changed"]), columns=QUESTIONS)
 
 
 def _kind(name: str) -> str:
@@ -159,11 +168,9 @@ def _wishes(name, *, settings, owners, timezone, spans, answers, others) -> Wish
         from hatchkit.climate import air  # formulas only; see humidity
 
         pressure = float(air.standard_pressure(incubator["altitude_m"]))
-    mine = {heading: choice for (file, _, heading),
-            choice in answers.items() if file.split("/#")[0] == name or file == name}
-    day_first = {told.ORDER_WORDS["dmy"]: True, told.ORDER_WORDS["mdy"]: False}
-    order = next((day_first[choice] for choice in mine.values() if choice in day_first), said.get("day_first"))
-    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), order, pressure_kpa=pressure,
+    mine = {(file, heading): choice for (file, _, heading), choice in answers.items()
+            if file == name or file.startswith(f"{name}/")}
+    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), said.get("day_first"), pressure_kpa=pressure,
                   still_air=said.get("air") == "still", spans=spans, shown_in=timezone, answers=mine, others=others)
 
 

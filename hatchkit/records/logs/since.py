@@ -64,10 +64,8 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     start = start_above(preamble)
     if start is None:
         raise HatchkitError(f"its times count from the start of the log ({name or 'one reading after the other'}), "
-                            f"and the "
-                            "lines above the readings do not say when that was; write a line such as Start: "
-                            "2026-03-05 18:30 "
-                            "at the top")
+                            f"and the lines above the readings do not say when that was; write a line such as Start: "
+                            "2026-03-05 18:30 at the top")
     if column is None:
         step = step_above(preamble)
         return start + np.arange(len(raw)) * np.timedelta64(step, "us")

@@ -9,13 +9,16 @@ from functools import lru_cache
 import numpy as np
 import pandas as pd
 
+from hatchkit.problems import HatchkitError
 from hatchkit.records import times
+from hatchkit.records.logs.names import part_of_time
 from hatchkit.records.times.forms import is_epoch
 from hatchkit.records.times.scan import NAT
 
 _DAY = np.timedelta64(1, "D")
 #: A plain number, which no stamp is: too short for a day, a day with a clock time, or Unix seconds.
 _SHORT_NUMBER = re.compile(r"[+-]?\d{1,7}(?:[.,]\d{0,9})?|[+-]?\d{1,6}[.,]\d+")
+_MIDNIGHT = re.compile(r"(?<=\d)[ T]+(?:0?0:00(?::00(?:\.0+)?)?|12:00(?::00)?\s*a\.?m\.?)$", re.IGNORECASE)
 _ISO = re.compile(r"\d{4}-\d\d-\d\d[ T]\d\d:\d\d(:\d\d(\.\d{1,6})?)?")
 
 
@@ -52,7 +55,14 @@ def kind_of(text: str) -> str:
     if stamp is None or stamp.layout == "my":
         return ""
     has_clock = stamp.seconds is not None or stamp.wrong
+    if has_clock and (1899 in stamp.numbers or 1900 in stamp.numbers):
+        return "time"  # a spreadsheet's time of day, shown with the day from which it counts
     return ("both" if has_clock else "date") if stamp.layout else "time"
+
+
+def midnight_off(text: str) -> str:
+    """A day without the midnight that a spreadsheet shows with it; any other text as it is."""
+    return _MIDNIGHT.sub("", text)
 
 
 def is_plain_iso(text: str) -> bool:
@@ -69,8 +79,8 @@ def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, othe
         Stamps, or dates where `clocks` is given.
     clocks : array of object, shape (n,), optional
         Clock times of a separate column.
-    day_first : bool, optional
-        The person's word, where the stamps leave the order open.
+    day_first : bool or str, optional
+        The person's word, where the stamps leave the order open; see `times.decide`.
     spans : sequence of (start, end) of datetime64
         Times in which readings are expected; decides where nothing else does.
     year : int, optional
@@ -116,14 +126,39 @@ def read_clocks(clocks, day: np.datetime64) -> Stamps:
     return Stamps(local, found.offset, found.order, found.reasons)
 
 
-def read_parts(raw, places: dict) -> Stamps:
-    """Times of a table with year, month, day and perhaps hour, minute and second in columns of their own."""
-    numbers = {part: pd.to_numeric(raw[n], errors="coerce").to_numpy(dtype=float) for part, n in places.items()}
+def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
+    """Times of a table with year, month, day and perhaps hour, minute and second in columns of their own.
+
+    Parameters
+    ----------
+    raw : DataFrame
+    places : dict
+        Part -> column.
+    written : sequence of str
+        The hours as they stand in the first lines: 0007 is seven minutes past midnight, which its number hides.
+    name : str
+        Heading of the hours.
+    """
+    numbers = {part: pd.to_numeric(raw[n], errors="coerce").replace([np.inf, -np.inf], np.nan).to_numpy(dtype=float)
+               for part, n in places.items()}
     hour = numbers.get("hour")
-    if hour is not None and np.nanmax(hour, initial=0) >= 100 and "minute" not in numbers:
-        numbers["minute"], numbers["hour"] = hour % 100, hour // 100
+    if hour is not None and "minute" not in numbers:
+        most = np.nanmax(hour, initial=0)
+        figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
+        if most < 24 and figures < 3 and part_of_time(name) != "hour" and _within_one_day(numbers, hour):
+            raise HatchkitError(f"its column {name} holds 0 to {most:.0f} on one day, which can be hours or minutes "
+                                "past midnight; name the column hour, or write the times as 00:07")
+        if figures > 4 or most >= 2500:
+            numbers["second"], hour = hour % 100, hour // 100
+            numbers["minute"], numbers["hour"] = hour % 100, hour // 100
+        elif figures > 2 or most >= 100:
+            numbers["minute"], numbers["hour"] = hour % 100, hour // 100
     return Stamps(times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute",
                                                                       "second"))))
+
+
+def _within_one_day(numbers: dict, hour: np.ndarray) -> bool:
+    return hour[:1] == 0 and len(np.unique(numbers["day"])) < 2
 
 
 def day_above(preamble) -> np.datetime64 | None:

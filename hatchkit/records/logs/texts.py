@@ -5,7 +5,9 @@ from __future__ import annotations
 import io
 import os
 import re
+import struct
 import zipfile
+import zlib
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -16,7 +18,9 @@ from hatchkit.records.marks import limit
 
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
-
+#: What zipfile raises where bytes of an archive are wrong, or a password is missing.
+_DAMAGED = (zipfile.BadZipFile, RuntimeError, NotImplementedError, OSError, EOFError, ValueError, KeyError, zlib.error,
+            struct.error)
 
 
 @dataclass
@@ -29,6 +33,8 @@ class Text:
         Name of the sheet or of the member of an archive; "" for a plain file.
     said : list of dict
         Problem rows' facts, as `told` makes them.
+    pages : dict
+        Code page -> how a line reads in it, the one taken first; empty where only one makes sense.
     shift : int
         -1 where a line of headings was put above the file's own lines.
     """
@@ -36,20 +42,21 @@ class Text:
     data: bytes
     part: str = ""
     said: list = field(default_factory=list)
+    pages: dict = field(default_factory=dict)
     shift: int = 0
 
 
-def texts_of(path: Path) -> list[Text]:
-    """The logs of one file.
+def texts_of(path: Path, page_of=dict().get) -> list[Text]:
+    """The logs of one file; `page_of` gives the code page that a person named for a part of it, or None.
 
     Raises HatchkitError where it cannot be opened or holds no text.
     """
     data = load_bytes(path)
     if data[:4] == b"PK\x03\x04" or data[:4] == b"\xd0\xcf\x11\xe0":
-        return _of_archive(path, data)
+        return _of_archive(path, data, page_of)
     if data[:2] == b"\x1f\x8b":
-        return [of_bytes(_unpacked(data))]
-    return [of_bytes(data)]
+        data = _unpacked(data)
+    return [of_bytes(data, page_of(""))]
 
 
 def load_bytes(path: Path) -> bytes:
@@ -81,20 +88,20 @@ def _unpacked(data: bytes) -> bytes:
     return out
 
 
-def _of_archive(path: Path, data: bytes) -> list[Text]:
+def _of_archive(path: Path, data: bytes, page_of) -> list[Text]:
     names: list = []
     if data[:2] == b"PK":
         try:
             with zipfile.ZipFile(io.BytesIO(data)) as archive:
                 names = [info for info in archive.infolist() if not info.is_dir()]
                 if not any(info.filename in ("content.xml", "xl/workbook.xml") for info in names):
-                    return _of_members(archive, names)
-        except (zipfile.BadZipFile, RuntimeError, NotImplementedError, OSError) as error:
+                    return _of_members(archive, names, page_of)
+        except _DAMAGED as error:
             raise HatchkitError("it is a damaged archive, a damaged workbook, or locked with a password") from error
     return _of_workbook(path)
 
 
-def _of_members(archive: zipfile.ZipFile, members: list) -> list[Text]:
+def _of_members(archive: zipfile.ZipFile, members: list, page_of) -> list[Text]:
     most = limit("file_most_mb") * 1e6
     members = [info for info in members if not Path(info.filename).name.startswith((".", "_")) and
                not info.filename.startswith("__MACOSX")][:_MOST_MEMBERS]
@@ -102,12 +109,16 @@ def _of_members(archive: zipfile.ZipFile, members: list) -> list[Text]:
         raise HatchkitError(f"unpacked it is larger than {most / 1e6:.0f} MB; split it by month")
     out = []
     for info in members:
-        inner = archive.read(info)[: int(most)]
+        try:
+            inner = archive.read(info)[: int(most)]
+        except _DAMAGED:
+            out.append(Text(b"", info.filename, [told.member_left_out(info.filename, "it is damaged")]))
+            continue
         if inner[:4] in (b"PK\x03\x04", b"\xd0\xcf\x11\xe0", b"%PDF", b"\x89PNG", b"\xff\xd8\xff\xe0"):
             out.append(Text(b"", info.filename, [told.member_left_out(info.filename)]))
             continue
         try:
-            text = of_bytes(inner)
+            text = of_bytes(inner, page_of(info.filename))
         except HatchkitError as error:
             out.append(Text(b"", info.filename, [told.member_left_out(info.filename, str(error))]))
             continue
@@ -144,14 +155,15 @@ def _without_outer_quotes(data: bytes) -> bytes:
     return re.sub(rb'(?m)^"(.*)"(\r?)$', rb"\1\2", data).replace(b'""', b'"')
 
 
-def of_bytes(data: bytes) -> Text:
+def of_bytes(data: bytes, page: str | None = None) -> Text:
     """One log from the bytes of a text of any encoding and layout."""
-    data, name, doubts = encoding.as_utf8(data)
+    data, name, doubts = encoding.as_utf8(data, page)
     if b"\r" in data[:65_536] and b"\n" not in data[:65_536]:
         data = data.replace(b"\r", b"\n")
     said = [told.encoding_open(name, *doubts[0])] if doubts else []
     data = _without_outer_quotes(data)
+    pages = {name: doubts[0][2]} | {other: read for other, _, _, read in doubts} if doubts else {}
     table = rows_of(data)
     if table is not None:
-        return Text(table, said=said, shift=-1)
-    return Text(data, said=said)
+        return Text(table, said=said, pages=pages, shift=-1)
+    return Text(data, said=said, pages=pages)

@@ -14,6 +14,12 @@ def shifted_heading() -> tuple:
             "the first column is taken for line numbers without a heading", "write a heading above the first column")
 
 
+def more_headings(names: list) -> tuple:
+    """Headings of temperature or humidity beyond the last column."""
+    return ("doubtful", f"there are more headings than columns; none stands below {', '.join(names[:6])}",
+            "the others are taken for the columns below them", "put a heading that holds a comma into quotes")
+
+
 def by_behaviour(has_heading: bool) -> tuple:
     """Columns told apart by behaviour."""
     found = ("no header names a temperature or humidity" if has_heading else "the file has no header")
@@ -51,8 +57,12 @@ def part_refused(part: str, why) -> tuple:
 def sections(count: int, line: int) -> tuple:
     """Several exports in one file."""
     return ("note", f"{count} exports with headings of their own stand in one file",
-            "each is read by its own headings", "",
-            line)
+            "each is read by its own headings", "", line)
+
+
+def twins(names: list) -> tuple:
+    """The same temperature once more in another unit."""
+    return ("note", f"{', '.join(names)}: the same temperature once more in another unit", "read once", "")
 
 
 def unused(names: list) -> tuple:

@@ -45,7 +45,9 @@ def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None]:
     text : ndarray of bool, or None where the whole column is numbers
     """
     if column.dtype.kind in "fiu":
-        return column.to_numpy(dtype=float), None
+        values = column.to_numpy(dtype=float)
+        endless = np.isinf(values)
+        return (np.where(endless, np.nan, values) if endless.any() else values), None
     codes, distinct = pd.factorize(column.to_numpy(dtype=object))
     values = np.array([_number(cell) for cell in distinct] + [np.nan])
     text = np.array([isinstance(cell, str) and np.isnan(value) and cell.strip(' "').lower() not in missing_words()
@@ -55,11 +57,12 @@ def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None]:
 
 def _number(cell) -> float:
     if not isinstance(cell, str):
-        return float(cell)
+        return float(cell) if np.isfinite(cell) else np.nan
     text = cell.strip().strip('"').replace("\u2212", "-")
     if not is_number(text):
         return np.nan
-    return float(text.rstrip("%°℃℉CFKcfkrRhH. \t").replace(",", "."))
+    value = float(text.rstrip("%°℃℉CFKcfkrRhH. \t").replace(",", "."))
+    return value if np.isfinite(value) else np.nan
 
 
 def missing_codes(values: np.ndarray, quantity: str, unit: str) -> np.ndarray:

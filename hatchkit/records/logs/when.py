@@ -13,7 +13,7 @@ from hatchkit.records.logs.head import Head, parts_of
 from hatchkit.records.logs.names import part_of_time, plain
 from hatchkit.records.logs.plan import Column, Plan
 from hatchkit.records.logs.since import counts, start_above, step_above
-from hatchkit.records.logs.stamps import kind_of
+from hatchkit.records.logs.stamps import kind_of, midnight_off
 from hatchkit.records.times.forms import zone_seconds
 
 
@@ -74,19 +74,20 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
             raise HatchkitError("no line of it holds a date, and the lines above the readings do not say when it "
-                                "began and how "
-                                "long a step is")
+                                "began and how long a step is")
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
-    if both is not None:
-        return Plan([both])
-    date = first("date", ("date", "stamp"))
+    # Days that a spreadsheet shows with midnight are days, if beside them stand times that change.
+    midnights = both is not None and all(midnight_off(cell) != cell for cell in columns[both].cells if cell)
+    date = both if midnights else first("date", ("date", "stamp"))
     time = first("time", ("time", "stamp"))
     if time is None and date is not None:
         # 18.30 or 1830 is a clock time only where its heading says so.
         time = next((c.n for c in columns if c.n != date and any(c.cells) and (
             c.role in ("time", "hour") or part_of_time(c.name) == "hour" and len(c.values)
             and ((c.values == np.round(c.values)) & (c.values >= 0) & (c.values <= 24)).all())), None)
+    if both is not None and (not midnights or time is None or len(set(columns[time].cells)) < 2):
+        return Plan([both])
     if date is not None and time is not None:
         half = [c.n for c in columns if c.n not in (date, time) and any(c.cells) and all(
             plain(cell).replace(" ", "") in ("am", "pm", "a", "p") for cell in c.cells if cell)]

@@ -167,9 +167,11 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
             if item.kind == "eggs":
                 _opened_eggs(batches, frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
+            number = len(store)
             if len(table) and "place" in table:
                 source = {"batches": 0, "looks": 1, "lines": 1, "eggs": 2}[item.kind]
-                table = table.assign(place=where[table["place"].to_numpy(int)].astype(int), source=source)
+                place = where[table["place"].to_numpy(int)].astype(int)
+                table = table.assign(place=place, source=source, table=number)
                 if "file" not in table:
                     table["file"], table["sheet"] = item.block.file, item.block.sheet
                 store.append(table)

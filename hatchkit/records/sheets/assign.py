@@ -1,7 +1,7 @@
 """The reading of all columns of a table together: words, values and arithmetic weighed in one place.
 
 Each column has readings with a weight (`meanings`), changed by what its cells hold (`_with_values`). The joint reading
-is the one with the largest sum of weights and of `ledger.evidence`; how far the best reading lies above the best one
+is the one with the largest sum of weights and of `evidence.evidence`; how far the best reading lies above the best one
 in which a column means something else is how sure that column is.
 """
 
@@ -13,8 +13,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from hatchkit.records.sheets.candidates import candidates, key_of
+from hatchkit.records.sheets.evidence import evidence
 from hatchkit.records.sheets.fields import ONCE, USUAL, Meaning
-from hatchkit.records.sheets.ledger import Account, Layout, account, evidence, layout_of
+from hatchkit.records.sheets.ledger import Account, Layout, account, layout_of
 
 #: Readings tried for one table at most; sheets are small, and the likeliest come first.
 MOST_TRIED = 240

@@ -161,7 +161,7 @@ def tells_steps(column) -> bool:
 
 
 def _all_texts(column) -> bool:
-    return column.share_text > 0.8
+    return column.share_text > 0.8 and column.share_count < 0.8
 
 
 def _by_values(column, named: bool) -> list[Meaning]:

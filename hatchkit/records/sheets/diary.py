@@ -13,7 +13,7 @@ from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
 from hatchkit.records.sheets.entries import Entry, add_mention
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.logsheet import batches_of
-from hatchkit.records.sheets.meanings import look_of
+from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 

@@ -84,8 +84,9 @@ def read_eggs(block, chosen, context: Context) -> Part:
 
 def _letters_counted(cells) -> list:
     """Rows of a tray that are lettered: A, B, C -> 1, 2, 3."""
+    lettered = re.compile(r"\s*[A-Za-z]\s*")
     return [
-        float(ord(cell.strip().upper()) - 64) if isinstance(cell, str) and re.fullmatch(r"\s*[A-Za-z]\s*", cell) else cell
+        float(ord(cell.strip().upper()) - 64) if isinstance(cell, str) and lettered.fullmatch(cell) else cell
         for cell in cells
     ]
 
@@ -247,14 +248,15 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
         batches = batches.drop(columns="broken_infertile")
     removed = np.isin(end, ("removed",)).astype(float)
     rows = []
-    for number, (look, _) in enumerate(looks):
+    for number, (look, words) in enumerate(looks):
         state = np.array(at_look[number], dtype=object)
         removed += np.isin(state, ("removed",))
         counts = {
             name: np.bincount(batch_of, weights=np.isin(state, (name,)), minlength=m)
             for name in ("clear", "dead", "removed")
         }
-        for place in range(m):
+        seen = [True] * m if words is None else np.bincount(batch_of, [word is not None for word in words], m)
+        for place in np.flatnonzero(seen):
             rows.append(
                 dict(
                     place=place,

@@ -8,7 +8,7 @@ from functools import cache
 from hatchkit.records.sheets.cells import text_of
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, cell_words, tokens
-from hatchkit.records.sheets.meanings import look_of
+from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.words import plain
 
 #: Kit's own words, which the kit's blank workbook offers.

@@ -1,7 +1,7 @@
 """The eggs must add up: a reading of columns as looks and ends, tried on the rows.
 
 Set = clears + dead + pipped + removed + dead in shell + hatched, where all were kept; eggs left after a look = left
-before - losses; no loss is negative. One place states what each kind of agreement weighs (`ROW_*`).
+before - losses; no loss is negative. What each kind of agreement weighs is stated in `evidence`.
 """
 
 from __future__ import annotations
@@ -11,14 +11,6 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from hatchkit.records.sheets.fields import Look
-
-#: Natural log of odds for a reading, per row: the eggs add up where they could have failed to; they add up because a
-#: loss was worked out; some are missing though the end was counted; some are missing; more eggs than were set.
-ROW_ADDS_UP, ROW_DERIVED, ROW_SHORT_OF_END, ROW_SHORT, ROW_OVER = 2.0, 0.4, -0.8, -0.2, -3.0
-#: A keeper miscounts by an egg or two: that speaks less against a reading.
-ROW_OVER_BY_FEW, FEW = -1.0, 2
-#: Rows beyond this many say nothing new.
-MOST_ROWS = 8
 
 #: Usual day of transfer as a share of the incubation (common practice, no source: day 18 of 21, 25 of 28).
 TRANSFER_SHARE = 0.87
@@ -341,23 +333,3 @@ def _zero(values):
 def _sum_known(*parts):
     total = sum(_zero(part) for part in parts)
     return np.where(np.logical_and.reduce([np.isnan(part) for part in parts]), np.nan, total)
-
-
-def evidence(result: Account, layout: Layout) -> float:
-    """What the arithmetic says for a layout: natural log of odds, the mean row times at most `MOST_ROWS` rows."""
-    usable = ~np.isnan(result.set)
-    if not usable.any():
-        return 0.0
-    ended = any(name in layout.fields for name in ("dis", "unhatched"))
-    over = result.broken | (result.rest < 0)
-    score = np.where(
-        over,
-        np.where(~result.broken & (result.rest >= -FEW), ROW_OVER_BY_FEW, ROW_OVER),
-        np.where(
-            result.rest == 0,
-            np.where(result.tested, ROW_ADDS_UP, ROW_DERIVED),
-            ROW_SHORT_OF_END if ended else ROW_SHORT,
-        ),
-    )
-    score = np.where(np.isnan(result.hatched) & ~over, 0.0, score)[usable]
-    return float(score.mean() * min(len(score), MOST_ROWS))

@@ -220,7 +220,7 @@ def _unknown(word: str, language) -> Token:
     if len(word) >= 5:
         near = nearest_words(word, [key for keys in _by_length().values() for key in keys if len(key) >= 5])
         merged = _roles_in(_merge(near), language)
-        if near and len(merged) == 1:
+        if near and (len(merged) == 1 or len(near) == 1):
             return _known(word, merged, language, guessed=True)
     return Token(word)
 
@@ -291,10 +291,12 @@ def _as_written() -> frozenset:
 
 def language_of(texts) -> str | None:
     """The language whose words explain most of the texts; English only where no other explains more."""
-    scores = dict.fromkeys(LANGUAGES, 0.0)
+    scores, seen = dict.fromkeys(LANGUAGES, 0.0), set()
     for text in texts:
         for token in tokens(text):
-            if token.roles and len(token.text) > 1:
+            # Each word once: "12 eggs" in every row says no more than in one.
+            if token.roles and len(token.text) > 1 and token.text not in seen:
+                seen.add(token.text)
                 weight = (0.4 if token.guessed else 1.0) / max(1, len(token.languages)) ** 0.5
                 for language in token.languages:
                     scores[language] += weight

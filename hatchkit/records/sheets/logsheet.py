@@ -15,7 +15,7 @@ from hatchkit.records.sheets.cells import mentions
 from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_of
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, tokens
-from hatchkit.records.sheets.meanings import look_of
+from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, filled_down
 
 

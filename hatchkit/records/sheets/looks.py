@@ -46,19 +46,7 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
         table["assumed"] = (at.isna() & by_day.isna()).to_numpy()
         table["looked_at"] = at.fillna(by_day).fillna(usual).to_numpy()
         table["sort"] = table["transfer"].astype(bool).astype(int)
-        parts.append(table)
-        for (file, sheet), blank in table[table["assumed"]].groupby(["file", "sheet"], sort=False):
-            names = list(dict.fromkeys(batches["batch"].to_numpy()[blank["place"].to_numpy(int)]))
-            found.append(
-                problem(
-                    "note",
-                    code="look_without_date",
-                    facts=dict(batches=names),
-                    file=file,
-                    sheet=sheet,
-                    row=int(blank["row"].iloc[0]),
-                )
-            )
+        parts.append(_dated_elsewhere(table))
     end, kept = _take_off(batches, noon, figures, found)
     hatch = pd.DataFrame(
         {
@@ -76,7 +64,9 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
     parts.append(hatch)
     table = pd.concat(parts, ignore_index=True).sort_values(["place", "sort", "looked_at", "order"], kind="stable")
     table["hatch"] = table["sort"] == 2
-    table = _from_left(_one_per_day(table, batches, found), batches, found)
+    table = _one_per_day(table, batches, found)
+    _tell_assumed(table, batches, found)
+    table = _from_left(table, batches, found)
     table["day"] = (table["looked_at"].to_numpy() - noon.to_numpy()[table["place"].to_numpy(int)]) / np.timedelta64(
         1, "D"
     )
@@ -86,6 +76,20 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
     table["batch"] = batches["batch"].to_numpy()[table["place"].to_numpy(int)]
     _write_back(batches, table)
     return table[[*COLUMNS, "assumed", "place"]]
+
+
+def _dated_elsewhere(table: pd.DataFrame) -> pd.DataFrame:
+    """Looks without a date that another table dates: its first candling is theirs, its transfer theirs."""
+    if not table["assumed"].any() or table["assumed"].all() or table["table"].nunique() < 2:
+        return table
+    transfer = table["transfer"].astype(bool)
+    ordered = table.sort_values(["place", "table", "looked_at"], kind="stable")
+    rank = (~transfer[ordered.index]).groupby([ordered["place"], ordered["table"]]).cumsum()
+    table["rank"] = rank.where(~transfer, 0)
+    dated = table[~table["assumed"]].drop_duplicates(["place", "rank"]).set_index(["place", "rank"])["looked_at"]
+    at = pd.Series(list(zip(table["place"], table["rank"], strict=True)), table.index).map(dated)
+    table.loc[table["assumed"] & at.notna(), "looked_at"] = at
+    return table.drop(columns="rank")
 
 
 def _noon(times: pd.Series, hours) -> pd.Series:
@@ -143,7 +147,7 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
         table["place"].eq(table["place"].shift())
         & ~table["hatch"]
         & ~table["hatch"].shift(fill_value=True)
-        & source.ne(source.shift())
+        & (source.ne(source.shift()) | table["table"].ne(table["table"].shift()) if "table" in table else False)
         & ((table["looked_at"] - table["looked_at"].shift()).abs() <= pd.Timedelta(hours=SAME_HOURS))
     )
     for i in np.flatnonzero(near):
@@ -151,10 +155,11 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
             one, other = table.at[i - 1, name], table.at[i, name]
             newer = other if source[i] > source[i - 1] else one
             older = one if source[i] > source[i - 1] else other
-            if "rest" in batches and batches["rest"].iloc[int(table.at[i, "place"])] == 0 and not np.isnan(float(older)):
-                # The table of batches adds up with its own figure.
-                newer, older = older, newer
             egg_rows = max(source[i], source[i - 1]) == 2  # what these say otherwise is told with the fates
+            adds_up = "rest" in batches and batches["rest"].iloc[int(table.at[i, "place"])] == 0
+            if (egg_rows or adds_up) and not np.isnan(float(older)):
+                # Egg rows may be of a part of the eggs; and a table that adds up is right with its own figure.
+                newer, older = older, newer
             if not egg_rows and not np.isnan(float(one)) and not np.isnan(float(other)) and one != other:
                 row = batches.iloc[int(table.at[i, "place"])]
                 found.append(
@@ -173,6 +178,19 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
             table.loc[i, ["looked_at", "assumed"]] = [table.at[i - 1, "looked_at"], False]
     kept = ~near.shift(-1, fill_value=False)
     return table[kept].reset_index(drop=True)
+
+
+def _tell_assumed(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> None:
+    """One note per sheet for the looks that have neither date nor day."""
+    assumed = table[table["assumed"] & ~table["hatch"]]
+    if assumed.empty:
+        return
+    for (file, sheet), blank in assumed.groupby(["file", "sheet"], sort=False):
+        names = list(dict.fromkeys(batches["batch"].to_numpy()[blank["place"].to_numpy(int)]))
+        row = int(blank["row"].iloc[0])
+        found.append(
+            problem("note", code="look_without_date", facts=dict(batches=names), file=file, sheet=sheet, row=row)
+        )
 
 
 def _from_left(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFrame:

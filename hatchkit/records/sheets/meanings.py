@@ -10,9 +10,8 @@ from dataclasses import replace
 
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
 from hatchkit.records.sheets.lexicon import Token, all_roles, tokens
+from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.own_columns import OWN, PLAIN_OWN, own_heading
-
-_ORDER = {"first": 1, "second": 2, "third": 3, "fourth": 4}
 
 
 def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
@@ -63,32 +62,6 @@ def _clean(found: tuple[Token, ...]) -> list[Token]:
     ]
 
 
-def look_of(found: list[Token]) -> Look:
-    """The look that tokens name: "day 7", "D10", "7 j", "1st candling", "candling 2", "lockdown d18"."""
-    day = order = None
-    roles = all_roles(found)
-    for place, token in enumerate(found):
-        near = [found[i] for i in (place - 1, place + 1) if 0 <= i < len(found)]
-        if token.number is not None and not token.roles & set(_ORDER):
-            if any("day" in other.roles for other in near):
-                day = token.number if day is None else day
-            elif any("week" in other.roles for other in near):
-                day = token.number * 7
-        for word, number in _ORDER.items():
-            if word in token.roles:
-                order = number
-    if day is None and order is None:
-        numbers = [token.number for token in found if token.number is not None]
-        if len(numbers) == 1 and roles & {"candle", "dead", "clear", "left", "alive", "weight", "transfer"}:
-            if numbers[0] <= 4 and not roles & {"weight"}:
-                order = numbers[0]
-            elif 4 < numbers[0] <= 45:
-                day = numbers[0]
-    if day is not None and day > 60:
-        day = None
-    return Look(day, order, "transfer" in roles)
-
-
 def _without_negated(found: list[Token]) -> list[Token]:
     """ "Dead not pipped" is no count of pipped eggs; "pipped not hatched" is one."""
     kept = list(found)
@@ -117,6 +90,8 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
         return [Meaning("percent", weight=PLAIN)]
     if has("mean") and not has("weight"):
         return [Meaning("ignore", weight=USUAL)]
+    if has("legring"):
+        return [Meaning("ignore", weight=PLAIN)]
     if has("expected"):
         return [Meaning("due", weight=PLAIN), Meaning("ignore", weight=USUAL)]
     if has("sold") or has("sex") and not roles & {"hen", "cock"}:

@@ -88,7 +88,14 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
         double = set(taken[taken.duplicated(keep=False)])
         if not double:
             break
-        base = [tell(name, row) if name in double else name for name, row in zip(base, rows, strict=True)]
+        longer = [tell(name, row) if name in double else name for name, row in zip(base, rows, strict=True)]
+        # What all of the same name share tells none of them apart.
+        useful = {
+            name
+            for name in double
+            if len({new for new, old, kept in zip(longer, base, keep, strict=True) if old == name and kept}) > 1
+        }
+        base = [new if old in useful else old for new, old in zip(longer, base, strict=True)]
     used: set = set()
     result = []
     for name, kept in zip(base, keep, strict=True):

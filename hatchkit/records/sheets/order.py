@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import numpy as np
 
 from hatchkit.records import times
@@ -9,6 +11,9 @@ from hatchkit.records.sheets.when import read_dates
 
 #: From this on the order is not asked for (`times.decide` says how it knows).
 SURE = 0.9
+#: Rows (`_plausible`) by which one order must fit better; and what dots and a language other than English weigh:
+#: no such language writes the month first, and with dots none does (Unicode CLDR, date formats).
+LEAD, DOTS, LANGUAGE = 1.5, 8.0, 4.0
 
 
 def decide_order(understood, hint: bool | None):
@@ -36,13 +41,22 @@ def decide_order(understood, hint: bool | None):
     if order.sure >= SURE or not any(column.open for column in evidence):
         return order.day_first, [], []
     scores = {first: _plausible(understood, first) for first in (True, False)}
-    if scores[True] != scores[False]:
+    scores[True] += _written_like(understood, texts)
+    if abs(scores[True] - scores[False]) >= LEAD:
         return max(scores, key=scores.get), [], []
     where = next(item for item in understood if item.block.rows)
     best = not any(item.language == "en" and _american(item) for item in understood)
     rows = list(where.block.rows)
     asked = dict(code="day_first", file=where.block.file, sheet=where.block.sheet, taken=str(best), rows=rows)
     return best, [], [asked]
+
+
+def _written_like(understood, texts) -> float:
+    """What the way of writing says for the day first."""
+    dotted = [bool(re.match(r"\s*\d{1,2}\.\s?\d{1,2}\.", text)) for column in texts for text in column if text.strip()]
+    languages = {item.language for item in understood if any(_date_columns(item))}
+    score = DOTS if dotted and np.mean(dotted) > 0.5 else 0.0
+    return score + (LANGUAGE if languages and not languages & {"en", None} else 0.0)
 
 
 def _american(item) -> bool:

@@ -72,7 +72,7 @@ class Part:
         Contract's columns that the block has, `name`, `species_text`, `section`, `due_at`, `file, sheet, row`;
         times on the wall clock, `<time>_hour` whether an hour was written.
     looks : DataFrame
-        place (row of `batches`), day, order, transfer, at, hour, clear, dead, removed, left, derived, row (of the sheet).
+        place (row of `batches`), day, order, transfer, at, hour, clear, dead, removed, left, derived, row.
     eggs, weights : DataFrame
     odd : list of typed.Odd
     notes : list of (code, facts)

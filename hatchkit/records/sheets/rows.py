@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total
 from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
-from hatchkit.records.sheets.lexicon import all_roles, tokens
+from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.when import looks_like_date
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
@@ -111,18 +111,17 @@ def _plainly_data(cells, places, repeated) -> bool:
 
 def not_data(cells, places, repeated, reader) -> str:
     """Why a row is no record: total, repeated, units, section, note; "" for a record."""
-    first = cells[places[0]]
     if (
         len(places) > 3
-        and not (isinstance(first, str) and may_be_total(first))
-        and not (isinstance(cells[places[1]], str) and may_be_total(cells[places[1]]))
+        and not any(type(cells[i]) is str and may_be_total(cells[i]) for i in places)
         and _plainly_data(cells, places, repeated)
     ):
         return ""
     texts = [cells[i] for i in places if isinstance(cells[i], str) and not is_number(cells[i])]
-    if starts_with_total(first, reader.language) or any(
-        starts_with_total(cells[i], reader.language) for i in places[:2]
-    ):
+    if any(starts_with_total(cells[i], reader.language) for i in places[:2]):
+        return "total"
+    if len(texts) == 1 and len(cut(texts[0])) == 1 and starts_with_total(texts[0], reader.language):
+        # The batch's column stands further right.
         return "total"
     if len(places) > 1 and sum((text_of(cells[i]) or "").lower() == repeated[i] for i in places) >= 0.7 * len(places):
         return "repeated"
@@ -158,7 +157,9 @@ def plain_rows(grid, start: int, end: int, left: int, right) -> frozenset:
     for row in range(start, end):
         cells = grid[row][left:right]
         lead = cells[0] if cells else ""
-        if lead == "" or lead is None or isinstance(lead, str) and (may_be_total(lead) or len(lead) > 40):
+        if lead == "" or lead is None or isinstance(lead, str) and len(lead) > 40:
+            continue
+        if any(type(cell) is str and may_be_total(cell) for cell in cells):
             continue
         if (
             sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2

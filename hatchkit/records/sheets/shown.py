@@ -91,12 +91,9 @@ def ledger_table(sheets) -> pd.DataFrame:
                 if look[name] == look[name] and look[name] is not None:
                     terms.append((f"{name}@{look['name']}", int(look[name]), name))
         seen = sum(count for key, count, name in terms if name == "removed")
-        for name in ("pipped_dead", "dead_in_shell", "removed", "broken_infertile", "hatched"):
-            value = row.get(name)
-            if value is None or value != value:
-                continue
-            value = int(value) - (seen if name == "removed" else 0)
-            if value or name == "hatched":
+        for name in ("pipped_dead", *_in_shell(row), "removed", "hatched"):
+            value = _counted(row, name) - (seen if name == "removed" else 0)
+            if value or name == "hatched" and row.get(name) == row.get(name):
                 terms.append((name, value, name))
         eggs = int(row["eggs_set"])
         rest = eggs - sum(count for _, count, _ in terms)
@@ -112,6 +109,19 @@ def ledger_table(sheets) -> pd.DataFrame:
             )
         )
     return pd.DataFrame(rows, columns=LEDGER)
+
+
+def _counted(row: dict, name: str) -> int:
+    value = row.get(name)
+    return 0 if value is None or value != value else int(value)
+
+
+def _in_shell(row: dict) -> tuple:
+    """The unhatched as the row tells of them: opened ones by stage, or the dead in shell, whichever explain more."""
+    opened = ("broken_infertile", "broken_early", "broken_mid", "broken_late")
+    if sum(_counted(row, name) for name in opened) >= _counted(row, "dead_in_shell"):
+        return opened
+    return ("dead_in_shell",)
 
 
 def question_table(sheets, answers: dict) -> pd.DataFrame:

@@ -174,9 +174,11 @@ def _shared_hatch(batches: pd.DataFrame, block, reading) -> None:
         if f"{column}_hour" in batches:
             batches[f"{column}_hour"] = batches[f"{column}_hour"].astype(object).where(~fill, None).ffill().astype(bool)
     if has_name and blank_name.any() and not blank_name.iloc[0]:
-        batches["hatch_name"] = batches["name"].ffill()
-        batches["part"] = blank_name | blank_name.shift(-1, fill_value=False)
-        batches["name"] = batches["name"].ffill()
+        # A row with a day of its own is no part of the hatch above.
+        part = blank_name & (batches["set_at"].eq(batches["set_at"].ffill().shift()) if "set_at" in batches else True)
+        batches["hatch_name"] = batches["name"].ffill().where(part | ~blank_name)
+        batches["part"] = part | part.shift(-1, fill_value=False)
+        batches["name"] = batches["hatch_name"]
 
 
 def _put_counts(part: Part, block, layout, values, result) -> None:

@@ -24,8 +24,10 @@ def choose(columns, options) -> list:
             taken.add(best.field)
         chosen.append(best)
     eggs = [i for i, found in enumerate(options) if _of_eggs(chosen[i], found)]
-    named = max(eggs, key=lambda i: columns[i].distinct, default=None)
-    if len(eggs) == 1 and chosen[named].field != "egg" and _whole_trays(columns, chosen):
+    # "Eggs on the scale" says it plainly; "egg" and "eggs" do not.
+    open_ = [i for i in eggs if chosen[i] is None or chosen[i].field != "eggs_weighed"]
+    named = max(open_, key=lambda i: columns[i].distinct, default=None)
+    if len(eggs) == 1 and named is not None and chosen[named].field != "egg" and _whole_trays(columns, chosen):
         named = None
     for place in eggs:
         chosen[place] = Meaning("egg" if place == named else "eggs_weighed", weight=PLAIN)

@@ -10,7 +10,8 @@ from hatchkit.records.times.forms import FIRST_YEAR, LAST_YEAR
 from hatchkit.records.times.scan import Scan, scan
 
 ORDERS = {"dmy": (2, 1, 0), "mdy": (2, 0, 1), "ymd": (0, 1, 2)}
-_OPEN = ("abY", "abc", "ab")
+#: Layouts whose order of day and month is open.
+OPEN = ("abY", "abc", "ab")
 #: How sure each ground makes; below 0.9 the person is asked.
 _SURE = {"": 1.0, "a day above 12": 1.0, "weekday": 1.0, "continuity": 0.97, "said": 1.0, "in order": 0.85,
          "batches": 0.8, "other files": 0.75, "dots": 0.7, "half day": 0.6, "nothing": 0.5}
@@ -27,7 +28,9 @@ class Evidence:
     scan : Scan
         The column taken apart, to be handed to `read`.
     open : bool
-        Whether some date can be read in more than one way.
+        Whether the order matters.
+    ambiguous : bool
+        Whether some date exists in more than one order.
     orders : tuple of str
         The orders in question.
     wrong : dict
@@ -44,6 +47,7 @@ class Evidence:
 
     scan: Scan
     open: bool = False
+    ambiguous: bool = False
     orders: tuple = ()
     wrong: dict = field(default_factory=dict)
     named: bool = False
@@ -52,17 +56,6 @@ class Evidence:
     steps: dict = field(default_factory=dict)
     days: dict = field(default_factory=dict)
     years: tuple = ()
-
-    @property
-    def cells_swapped(self) -> bool:
-        """Dates of a spreadsheet all with days up to 12 beside texts all with days above it.
-
-        So looks a column in which the spreadsheet took the day for the month wherever it could.
-        """
-        cells = self.scan.dates[self.scan.layouts == "ymd"]
-        texts = self.scan.dates[self.scan.layouts == "abY"]
-        return bool(len(cells) >= 2 and len(texts) and (cells[:, 2] <= 12).all()
-                    and (texts[:, :2].max(axis=1) > 12).all() and self.orders)
 
 
 @dataclass(frozen=True)
@@ -105,7 +98,7 @@ def gather(values, clocks=None, *, serials=False) -> Evidence:
         As in `scan.scan`.
     """
     part = scan(values, clocks, serials=serials)
-    is_open = np.isin(part.layouts, _OPEN)
+    is_open = np.isin(part.layouts, OPEN)
     four = part.dates[np.isin(part.layouts, ("ymd", "my"))][:, 0].tolist() + part.dates[
         part.layouts == "abY"][:, 2].tolist()
     out = Evidence(part, years=tuple(year for year in four if FIRST_YEAR <= year <= LAST_YEAR))
@@ -116,6 +109,9 @@ def gather(values, clocks=None, *, serials=False) -> Evidence:
     out.orders = ("dmy", "mdy", "ymd") if layouts == {"abc"} else ("dmy", "mdy")
     found = {order: days_of(part.dates[used], part.layouts[used], order, year=2000) for order in out.orders}
     out.open = len({tuple(days[is_open[used]]) for days, _ in found.values()}) > 1
+    both = np.array([np.where(good, days, np.iinfo(np.int64).min) for days, good in found.values()])
+    out.ambiguous = bool(np.any([(both[n] != both[m]) & good_n & good_m for n, (_, good_n) in enumerate(found.values())
+                                 for m, (_, good_m) in enumerate(found.values()) if n < m]))
     named = [(place, part.weekdays[code]) for place, code in enumerate(used) if part.weekdays[code]]
     for order, (days, good) in found.items():
         off = sum(1 for place, names in named if good[place] and (days[place] + 3) % 7 not in names)
@@ -134,8 +130,8 @@ def decide(evidences, hint=None, *, spans=(), others=()) -> Order:
     Parameters
     ----------
     evidences : Evidence or sequence of Evidence
-    hint : bool or None
-        The person's own word: day first or not.
+    hint : bool, str or None
+        The person's own word: day first or not, or the order by its name.
     spans : sequence of (start, end) of datetime64
         Times in which dates are expected.
     others : sequence of Order
@@ -145,7 +141,7 @@ def decide(evidences, hint=None, *, spans=(), others=()) -> Order:
     years = [year for evidence in evidences for year in evidence.years]
     near = int(np.median(years)) if years else None
     asked = [evidence for evidence in evidences if evidence.orders]
-    said = None if hint is None else "dmy" if hint else "mdy"
+    said = {True: "dmy", False: "mdy"}.get(hint, hint)
     if not any(evidence.open for evidence in asked):
         return Order(said or _known(others) or "dmy", near=near)
     orders = ["dmy", "mdy"] if any(len(evidence.orders) == 2 for evidence in asked) else ["dmy", "mdy", "ymd"]
@@ -154,11 +150,13 @@ def decide(evidences, hint=None, *, spans=(), others=()) -> Order:
                if other and other != order and how != name]
     if any(evidence.wrong[order] > min(evidence.wrong[o] for o in orders) for evidence in asked):
         against.append("a day above 12")
-    return Order(order, how, _SURE[how] - 0.1 * bool(against), tuple(against), near)
+    # Where each date exists in one order only, none can be taken for another.
+    sure = _SURE[how] - 0.1 * bool(against) if any(evidence.ambiguous for evidence in asked) else 1.0
+    return Order(order, how, sure, tuple(against), near)
 
 
 def _known(others) -> str | None:
-    found = {other.order for other in others if other.sure >= 0.95 and other.how}
+    found = {other.order for other in others if other.sure >= 0.95 and other.how and not other.against}
     return found.pop() if len(found) == 1 else None
 
 
@@ -222,7 +220,7 @@ def days_of(dates, layouts, order: str, *, year=None, near=None) -> tuple[np.nda
     """
     dates = np.asarray(dates, dtype=np.int64).reshape(-1, 3)
     places = np.array([ORDERS["dmy" if order == "ymd" and layout in ("abY", "ab") else order]
-                       if layout in _OPEN else (0, 1, 2) for layout in layouts]).reshape(-1, 3)
+                       if layout in OPEN else (0, 1, 2) for layout in layouts]).reshape(-1, 3)
     years, months, days = (dates[np.arange(len(dates)), places[:, n]] for n in range(3))
     missing = np.isin(layouts, ("ab", "md"))
     years = np.where(missing, -1 if year is None else year, years)

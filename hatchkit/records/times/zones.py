@@ -20,8 +20,7 @@ def zone_of(timezone) -> ZoneInfo | None:
     try:
         return ZoneInfo(str(timezone))
     except Exception as error:  # zoneinfo raises several kinds for a wrong name
-        raise HatchkitError(f"There is no time zone {timezone!r}; write it like "
-                            "timezone = \"Europe/Rome\".") from error
+        raise HatchkitError(f"There is no time zone {timezone!r}; write it like timezone = \"Europe/Rome\".") from error
 
 
 def offset_at(zone: ZoneInfo, utc: np.datetime64) -> int:
@@ -119,27 +118,35 @@ def _second_pass(local: np.ndarray, between: np.ndarray) -> np.ndarray:
         second[back[0] + 1:] = True
     elif rows[0] > 0 and rows[-1] + 1 < len(local):
         # One pass only: the old hour if the reading before it follows on, else the new one.
-        second[:] = lead > _HOUR
+        usual = float(np.median(np.diff(local[~np.isnat(local)].astype(np.int64))))
+        second[:] = lead > _HOUR if usual <= _HOUR else abs(lead + _HOUR - usual) < abs(lead - usual)
     return second
 
 
 def _kept_old_time(local, good, moment, before, after) -> bool:
-    """Whether the log runs straight through a change of the hour, which a clock that follows cannot."""
-    rows = np.flatnonzero(good)
-    times = local[rows].astype(np.int64)
+    """Whether the log runs straight through a change of the hour, which a clock that follows cannot.
+
+    Between the last reading before the change and the first behind it a clock that does not follow shows as much time
+    as the steps in between take; one that follows shows an hour more in spring and an hour less in autumn.
+    """
+    times = local[good].astype(np.int64)
     start = (moment + np.timedelta64(min(before, after), "us")).astype(np.int64)
     stop = (moment + np.timedelta64(max(before, after), "us")).astype(np.int64)
-    inside = np.flatnonzero((times >= start) & (times < stop))
-    if not len(inside):
+    below = np.flatnonzero(times < start)[-1:]
+    above = np.flatnonzero(times >= stop)
+    above = above[above > below[0]][:1] if len(below) else below
+    if not len(above):
         return False
-    low, high = max(inside[0] - 1, 0), min(inside[-1] + 1, len(times) - 1)
-    part = times[low: high + 1]
-    steps = np.diff(part)
-    # Straight through: at least four steps, all forward, none longer than half an hour, and the
-    # readings come from outside the hour and leave it.
-    return bool(len(steps) >= 4 and (steps >= 0).all() and steps.max() <= _HOUR // 2
-                and part[0] < start + _HOUR // 2 and part[-1] >= stop - _HOUR // 2
-                and times[low] < start and times[high] >= stop)
+    low, high = int(below[0]), int(above[0])
+    around = np.concatenate([np.diff(times[max(low - 20, 0): low + 1]), np.diff(times[high: high + 21])])
+    usual = float(np.median(around)) if len(around) >= 4 else 0.0
+    steps = np.diff(times[low: high + 1])
+    if usual <= 0 or (np.abs(around - usual) < usual / 10).mean() < 0.8:
+        # No regular step to reckon with: four steps or more, all forward, none longer than half an hour.
+        return bool(len(steps) >= 6 and (steps >= 0).all() and steps.max() <= _HOUR // 2)
+    never = after > before and len(steps) > 1
+    through = abs(times[high] - times[low] - len(steps) * usual) < min(_HOUR // 4, usual)
+    return bool((steps > 0).all() and (through or never and steps.max() < usual + _HOUR // 2))
 
 
 def cells_to_utc(local, timezone) -> tuple[np.ndarray, np.ndarray, np.ndarray]:

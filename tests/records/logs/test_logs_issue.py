@@ -9,9 +9,9 @@ import pytest
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import marks
-from hatchkit.records.logs.overview import overview
 from hatchkit.records.logs.read import Wishes, read_accounted, read_readings
 from hatchkit.records.logs.season import log_files, read_all
+from hatchkit.records.sheets.shown import QUESTIONS
 
 START = dt.datetime(2026, 4, 13, 22, 30)
 
@@ -142,8 +142,8 @@ def test_a_machine_that_only_resembles_or_fits_by_dates_is_asked(tmp_path):
     table = pd.concat([batches("Red", start="2026-04-13"), batches("Blue", start="2026-08-13")], ignore_index=True)
     logs = read_all(tmp_path, {}, table, "UTC")
     question = logs.questions[logs.questions["code"] == "log_machine"].iloc[0]
-    assert (question["taken"], question["choices"]) == ("Red", ["Red", "Blue", "none of these"])
-    answered = read_all(tmp_path, {}, table, "UTC", answers={("sensors/xyz.csv", "", ""): "Blue"})
+    assert question["taken"] == "Red" and [c["taken"] for c in question["choices"]] == ["Red", "Blue", "none_of_these"]
+    answered = read_all(tmp_path, {}, table, "UTC", answers={("sensors/xyz.csv", "", "?log_machine"): "Blue"})
     assert answered.readings["incubator"].unique().tolist() == ["Blue"]
     assert answered.questions[answered.questions["code"] == "log_machine"].empty
 
@@ -159,13 +159,12 @@ def test_answers_settle_columns_and_the_order_of_dates(tmp_path):
     put(tmp_path / "sensors" / "a.csv", lines("{t:04/05/2026 %H:%M},{c:.1f},{h:.0f}", 40, 30,
                                               head="when,field1,field2"))
     asked = read_all(tmp_path, {}, None, "UTC").questions
-    assert {"log_column", "log_date_order"} <= set(asked["code"]) and list(asked.columns)[:3] == ["file", "sheet",
-                                                                                                  "heading"]
-    answers = {("sensors/a.csv", "", "field1"): "humidity %", ("sensors/a.csv", "", "field2"): "not used",
-               ("sensors/a.csv", "", "when"): "month, day, year"}
+    assert {"log_column", "log_date_order"} <= set(asked["code"]) and list(asked.columns) == QUESTIONS
+    answers = {("sensors/a.csv", "", "field1"): "rh", ("sensors/a.csv", "", "field2"): "not_used",
+               ("sensors/a.csv", "", "when"): "mdy"}
     logs = read_all(tmp_path, {}, None, "UTC", answers=answers)
     assert logs.readings["temp_c"].isna().all() and logs.readings["rh_pct"].between(36, 39).all()
-    assert set(logs.readings["time"].dt.month) == {4}
+    assert set(logs.readings["time"].dt.month) == {4} and logs.questions.empty
 
 
 @pytest.mark.parametrize("step", [0.1, 0.2, 0.25, 0.5])
@@ -210,13 +209,90 @@ def test_values_without_their_decimal_mark_are_asked(tmp_path):
     assert readings["temp_c"].between(36, 39).all() and [q["code"] for q in account.questions] == ["log_scale"]
 
 
-def test_the_overview_is_a_line_a_file(tmp_path):
+def test_quoted_stamps_between_blanks_as_r_writes_them(tmp_path):
+    text = '"when" "temp" "hum"\n' + lines('"{n}" "{t:%Y-%m-%d %H:%M}" {c:.1f} {h:.0f}')
+    readings, _ = read_readings(put(tmp_path / "a.txt", text))
+    assert len(readings) == 60 and readings["temp_c"].between(36, 39).all() and (readings["rh_pct"] > 40).all()
+
+
+def test_more_headings_than_columns_is_a_doubt(tmp_path):
+    text = lines("{t:%Y-%m-%d %H:%M},{h:.0f},1.5,{c:.1f}", head="time,humidity,Sensor depth, feet,temperature")
+    readings, problems = read_readings(put(tmp_path / "a.csv", text))
+    assert readings["temp_c"].isna().all() and (readings["rh_pct"] > 40).all()
+    said = problems[problems["found"].str.contains("more headings than columns")]
+    assert said["severity"].tolist() == ["doubtful"] and said["found"].str.contains("temperature").all()
+
+
+@pytest.mark.parametrize("heading", ["Ingestelde temperatuur", "gewenste temperatuur", "önskad temperatur",
+                                     "indstillet temperatur", "beállított hőmérséklet", "nastavená teplota",
+                                     "temperatura docelowa", "temperatura de consigna", "température cible",
+                                     "temperatura desejada", "temperatura obiettivo", "Solltemperatur"])
+def test_a_set_point_is_no_probe_in_any_language(tmp_path, heading):
+    text = lines("{t:%Y-%m-%d %H:%M};37.5;{c:.2f}", head=f"time;{heading};temp")
+    assert read_readings(put(tmp_path / "a.csv", text))[0]["probe"].unique().tolist() == ["temp"]
+
+
+def test_each_bad_line_is_one_problem_with_its_own_reason_and_none_is_asked(tmp_path):
+    text = lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp").splitlines()
+    for place, stamp in ((50, "9999-01-01 10:00"), (30, "31.02.2026 10:00"), (20, "12/13/2026 10:00")):
+        text.insert(place, f"{stamp},37.5")
+    readings, account = read_accounted(put(tmp_path / "a.csv", "\n".join(text)), Wishes())
+    lost = [row for row in account.rows if row["severity"] == "lost"]
+    assert len(readings) == 60 and not account.questions and [row["row"] for row in lost] == [21, 32, 53]
+    for row, why in zip(lost, ("the other way round", "no such day", "its year"), strict=True):
+        assert why in row["mend"]
+
+
+@pytest.mark.parametrize("head", ["time,Temp F,Temp C", "time,T1,T2", "time,Temp (°F),Temp (°C)"])
+def test_one_temperature_in_two_units_is_one_probe(tmp_path, head):
+    values = [37.6 + n % 5 / 10 for n in range(40)]
+    text = "".join(f"{START + n * dt.timedelta(minutes=5)},{c * 1.8 + 32:.2f},{c:.1f}\n" for n, c in enumerate(values))
+    readings, problems = read_readings(put(tmp_path / "a.csv", f"{head}\n{text}"))
+    assert len(readings) == 40 and readings["temp_c"].between(37.5, 38.1).all()
+    assert problems["found"].str.contains("once more in another unit").any()
+
+
+@pytest.mark.parametrize("unit, celsius", [("temp_C", 60.0), ("temp_F", (60 - 32) / 1.8)])
+def test_an_answer_on_the_unit_holds_and_is_not_asked_again(tmp_path, unit, celsius):
+    put(tmp_path / "sensors" / "a.csv", "".join(["time,temp\n", *(f"2026-04-13 {n:02}:00,60.0\n" for n in range(24))]))
+    question = read_all(tmp_path, {}, None, "UTC").questions.iloc[0]
+    assert question["code"] == "log_unit"
+    logs = read_all(tmp_path, {}, None, "UTC", answers={("sensors/a.csv", "", question["heading"]): unit})
+    np.testing.assert_allclose(logs.readings["temp_logged_c"], celsius)
+    assert logs.questions.empty and logs.files["channels"][0][0]["how"] == "answer"
+
+
+def test_an_answer_on_the_decimal_mark_holds_and_one_for_another_file_does_not(tmp_path):
+    text = lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp").replace("37.", "37").replace("38.", "38")
+    put(tmp_path / "sensors" / "a.csv", text)
+    question = read_all(tmp_path, {}, None, "UTC").questions.iloc[0]
+    assert question["code"] == "log_scale" and question["taken"] == "divided_by_10"
+    key = ("sensors/a.csv", "", question["heading"])
+    kept = read_all(tmp_path, {}, None, "UTC", answers={key: "divided_by_10"})
+    assert kept.readings["temp_c"].between(36, 39).all() and kept.questions.empty
+    as_is = read_all(tmp_path, {}, None, "UTC", answers={key: "as_it_stands"})
+    assert not as_is.readings["temp_logged_c"].between(36, 39).any()
+    other = read_all(tmp_path, {}, None, "UTC", answers={("sensors/b.csv", *key[1:]): "as_it_stands"})
+    assert len(other.questions) == 1
+
+
+def test_of_a_file_with_a_known_probe_only_the_other_is_asked(tmp_path):
+    put(tmp_path / "sensors" / "both.csv", lines("{t:%Y-%m-%d %H:%M},{c:.1f},36.{n:02d}",
+                                                 head="time,Red (°C),attic (°C)"))
+    table = batches("Red", "Blue")
+    asked = read_all(tmp_path, {}, table, "UTC").questions
+    assert asked["heading"].tolist() == ["attic"]
+    logs = read_all(tmp_path, {}, table, "UTC", answers={("sensors/both.csv", "", "attic"): "none_of_these"})
+    assert logs.questions.empty and "Red" in set(logs.readings["incubator"])
+
+
+def test_the_files_are_a_table_of_facts(tmp_path):
     for name in ("A", "B"):
         put(tmp_path / "sensors" / f"{name}.csv", lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f}",
                                                         head="time,temp (°C),rh (%)"))
     put(tmp_path / "sensors" / "letter.txt", "Dear all")
-    logs = read_all(tmp_path, {}, batches("A", "B"), "UTC")
-    text = overview(logs.files, "UTC")
-    assert len(text) == 3 and text[0].startswith("sensors/A.csv: A, 2026-04-13 22:30 to 2026-04-15 04:00, every 30 "
-                                                 "min, 60 readings")
-    assert "temp temperature °C (heading)" in text[0] and text[2] == "sensors/letter.txt: not read"
+    files = read_all(tmp_path, {}, batches("A", "B"), "UTC").files
+    assert files["incubator"].tolist() == ["A", "B", ""] and files["readings"].tolist() == [60, 60, 0]
+    assert files["step_minutes"][0] == 30 and files["start"][0] == pd.Timestamp("2026-04-13 22:30", tz="UTC")
+    assert files["channels"][0] == [dict(probe="temp", quantity="temp", unit="C", how="heading"),
+                                    dict(probe="temp", quantity="rh", unit="", how="heading")]

@@ -86,11 +86,15 @@ question_mixed_birds = { $written ->
        *[some] “{ $written }” names several kinds of birds in one batch. Which one counts?
     } Taken for now: { $choice }.
 question_machine = In which machine were the eggs? Taken for now: { $choice }.
-question_log_machine = Which machine does the log { $file } belong to? Taken for now: { $choice }.
+question_log_machine = { $heading ->
+        [none] Which machine does the log { $file } belong to?
+       *[named] Which machine does the probe “{ $heading }” of the log { $file } belong to?
+    } Taken for now: { $choice }.
 question_log_date_order = Which comes first in the dates of “{ $heading }”? Taken for now: { $choice }.
-question_log_unit = Which unit has “{ $heading }”? Taken for now: { $choice }.
+question_log_unit = In which unit is “{ $heading }”? Taken for now: { $choice }.
 question_log_scale = “{ $heading }” seems to lack its decimal mark. Taken for now: { $choice }.
 question_log_column = What is the column “{ $heading }” of the log? Taken for now: { $choice }.
+question_log_encoding = How does a line of the log { $file } read: { OR($names) }? Taken for now: { $choice }.
 question_other = { $heading ->
         [none] This could be read in more than one way.
        *[named] “{ $heading }” could be read in more than one way.
@@ -207,9 +211,11 @@ assumed_value = { $code ->
         [year] the year is { $taken }
         [day_first] dates are { $taken }
         [machine] the machine is { $taken }
+        [log_machine] the log is of { $taken }
        *[other] { $taken }
     }
 assumed_everything = all of their numbers
+assumed_readings = temperature and humidity
 
 form_keep = Keep
 form_keep_why = Keep these choices beside your season, so that they are not asked again
@@ -223,5 +229,6 @@ form_whole = { $code ->
         [mixed_birds] Birds in one batch
         [machine] Machine
         [log_machine] Machine of the log
+        [log_encoding] Letters of the log
        *[other] Choice
     }

@@ -80,6 +80,7 @@ field_stored_days = days stored
 field_flock_age_weeks = age of the flock
 field_look_day = day of the look
 field_temperature = temperature
+field_hour = time of day
 field_humidity = humidity
 field_percent = a share, not used
 field_year = year

@@ -1,0 +1,93 @@
+"""The files of a season folder: which are read as tables, which may be logs, and which can't be read at all."""
+
+from __future__ import annotations
+
+import os
+import re
+from pathlib import Path
+
+from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
+
+#: Files of a folder that are looked at.
+MOST_FILES = 500
+#: Endings of texts that are no table of batches, but may be a log or a diary.
+LOG_TEXTS = (".txt", ".log", ".dat")
+#: What holds records for people and none for a program, with how to get them out.
+_NOT_READ = {
+    ".numbers": "numbers",
+    ".pdf": "pdf",
+    ".jpg": "photo",
+    ".jpeg": "photo",
+    ".png": "photo",
+    ".heic": "photo",
+    ".docx": "document",
+    ".doc": "document",
+    ".pages": "document",
+    ".gsheet": "link",
+    ".odt": "document",
+}
+
+
+def names_in(folder: Path) -> list[str]:
+    """Names of what lies in a folder, hidden and lock files left out; a clear error where it can't be read."""
+    if not folder.exists():
+        raise HatchkitError(f"There is no folder {folder}; check the spelling, or write the whole path.")
+    if not folder.is_dir():
+        raise HatchkitError(f"{folder} is a file; hatchkit wants the folder that it lies in.")
+    try:
+        names = sorted(entry.name for entry in os.scandir(folder))
+    except OSError as error:
+        raise HatchkitError(
+            f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
+            "or copy it to where you may."
+        ) from error
+    return [name for name in names if not name.startswith((".", "~"))]
+
+
+def read_files(folder: Path, names: list[str], found: list):
+    """The cells of every sheet in the folder's own files, and the files that could not be read as tables."""
+    grids, unread = [], []
+    names, copies = _without_copies(folder, names[:MOST_FILES])
+    for name, kept in copies:
+        found.append(problem("note", code="copy_of", facts=dict(name=name, kept=kept), file=name))
+    for name in names:
+        suffix = Path(name).suffix.lower()
+        if (folder / name).is_dir() or name == "problems.csv":
+            continue
+        if suffix in _NOT_READ:
+            found.append(problem("note", code=f"file_{_NOT_READ[suffix]}", facts=dict(name=name), file=name))
+            continue
+        if suffix not in WORKBOOKS + TEXTS:
+            continue
+        mine, told = read_grids(folder / name, file=name)
+        if suffix in TEXTS and not mine:
+            unread.append((name, suffix, told))
+            continue
+        found += told
+        grids += [grid for grid in mine if not _is_help(grid)]
+    return grids, unread
+
+
+def _without_copies(folder: Path, names: list[str]):
+    """Files less a browser's copies of one of them ("batches (1).xlsx"): the newer one counts."""
+    plain: dict = {}
+    for name in names:
+        bare = re.sub(
+            r"( ?\(\d+\)| - (?:copy|kopie|copie|copia|kopia)(?: ?\(\d+\))?|_copy)(?=\.[^.]+$)", "", name, flags=re.I
+        )
+        plain.setdefault(bare.lower(), []).append(name)
+    kept, copies = [], []
+    for group in plain.values():
+        if len(group) == 1:
+            kept += group
+            continue
+        newest = max(group, key=lambda name: ((folder / name).stat().st_mtime, -len(name)))
+        kept.append(newest)
+        copies += [(name, newest) for name in group if name != newest]
+    return sorted(kept), copies
+
+
+def _is_help(grid) -> bool:
+    """The sheet of explanations that `hatchkit start` writes beside the tables."""
+    return any("(hatchkit)" in str(cell) for cell in (grid.cells[0] if grid.cells else []))

@@ -1,0 +1,35 @@
+"""What the arithmetic of a sheet says for one reading of its columns; the one place that states its weights."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from hatchkit.records.sheets.ledger import Account, Layout
+
+#: Natural log of odds for a reading, per row: the eggs add up where they could have failed to; they add up because a
+#: loss was worked out; some are missing though the end was counted; some are missing; more eggs than were set.
+ROW_ADDS_UP, ROW_DERIVED, ROW_SHORT_OF_END, ROW_SHORT, ROW_OVER = 2.0, 0.4, -0.8, -0.2, -3.0
+#: A keeper miscounts by an egg or two: that speaks less against a reading.
+ROW_OVER_BY_FEW, FEW = -1.0, 2
+#: Rows beyond this many say nothing new.
+MOST_ROWS = 8
+
+
+def evidence(result: Account, layout: Layout) -> float:
+    """What the arithmetic says for a layout: natural log of odds, the mean row times at most `MOST_ROWS` rows."""
+    usable = ~np.isnan(result.set)
+    if not usable.any():
+        return 0.0
+    ended = any(name in layout.fields for name in ("dis", "unhatched"))
+    over = result.broken | (result.rest < 0)
+    score = np.where(
+        over,
+        np.where(~result.broken & (result.rest >= -FEW), ROW_OVER_BY_FEW, ROW_OVER),
+        np.where(
+            result.rest == 0,
+            np.where(result.tested, ROW_ADDS_UP, ROW_DERIVED),
+            ROW_SHORT_OF_END if ended else ROW_SHORT,
+        ),
+    )
+    score = np.where(np.isnan(result.hatched) & ~over, 0.0, score)[usable]
+    return float(score.mean() * min(len(score), MOST_ROWS))
