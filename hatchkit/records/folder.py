@@ -81,7 +81,8 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     found += notes
     found += _unread_files(unread, log_problems, readings)
     found += _sheets_without_table(grids, sheets, readings, log_problems)
-    if readings.empty and batches.empty and not any(item.kind not in ("", "lines") for item in sheets.understood):
+    tables = any(item.kind not in ("", "lines") for item in sheets.understood)
+    if readings.empty and batches.empty and not tables and not sheets.open:
         raise HatchkitError(_nothing(folder, names, found))
     eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
     weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else empty_frame("weights")
@@ -137,8 +138,9 @@ def _fixed(settings: dict, answers: dict) -> dict:
 def _with_answers(settings: dict, answers: dict) -> dict:
     """Settings with what a person answered of the whole season; season.toml wins."""
     told = {heading: taken for (_, _, heading), taken in answers.items() if heading.startswith("?")}
-    if "?species" in told and not settings.get("default_species"):
-        settings = {**settings, "default_species": told["?species"]}
+    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary")):
+        if asked in told and not settings.get(name):
+            settings = {**settings, name: told[asked]}
     return settings
 
 

@@ -59,6 +59,8 @@ def choice_words(code: str, taken, language: str = "en") -> str:
         return reading_words(taken, language)
     if taken is None or str(taken) == "":
         return text("value_nothing", {}, language)
+    if code == "day_first":
+        return word("value", "day_first" if str(taken) == "True" else "month_first", language)
     if code == "log_machine" and taken != "none_of_these":
         return str(taken)
     return word(_KINDS.get(code, "value"), str(taken), language)

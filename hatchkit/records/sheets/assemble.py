@@ -13,16 +13,17 @@ import pandas as pd
 from hatchkit.problems import problem
 from hatchkit.records.sheets import looks as look_table
 from hatchkit.records.sheets import names as naming
-from hatchkit.records.sheets.diary import read_diary
+from hatchkit.records.sheets.batch_species import with_species
+from hatchkit.records.sheets.diary import read_diary, without_unclear
 from hatchkit.records.sheets.eggsheet import read_eggs
 from hatchkit.records.sheets.logsheet import read_log
 from hatchkit.records.sheets.order import decide_order
 from hatchkit.records.sheets.parts import Context, Part
-from hatchkit.records.sheets.species import species_of
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
 from hatchkit.records.sheets.understand import Understood, understand
 from hatchkit.records.sheets.weighings import read_weights
+from hatchkit.records.sheets.years import decide_year
 
 
 @dataclass
@@ -77,12 +78,17 @@ def read_sheets(
             understood += understand(grid, fixed.get((grid.file, grid.sheet), {}), Path(grid.file).stem)
     day_first, found, asked = decide_order(understood, hint_day_first)
     found += broken
+    hint_year, more = decide_year(understood, hint_year or settings.get("year"))
+    asked += more
     parts = []
     for item in understood:
         part = None
         with guarded(item.block.file, item.block.sheet, found):
             part = _read(item, _context(item, day_first, hint_year))
         found += skipped_rows(item.block)
+        if part is not None and item.kind == "lines" and settings.get("diary") != "used":
+            part, more = without_unclear(item, part)
+            asked += more
         if part is not None:
             parts.append((item, part))
             found += odd_cells(item, part)
@@ -178,7 +184,7 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
     table = pd.concat(batches, ignore_index=True) if batches else pd.DataFrame()
     if table.empty:
         return Sheets(table, pd.DataFrame(), pd.DataFrame(), pd.DataFrame(), understood, found)
-    table, opened = _with_species(table, settings, species_table, found)
+    table, opened = with_species(table, settings, species_table, found)
     return _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened)
 
 
@@ -227,67 +233,6 @@ def _opened_eggs(batches: list, frame, known, target) -> None:
 
 def _none(value) -> bool:
     return value is None or value is pd.NaT or isinstance(value, float) and np.isnan(value) or value == ""
-
-
-#: How a species was found -> the question that leaves.
-_ASKED_OF_SPECIES = (
-    ("hens", "species"),
-    ("days_open", "species"),
-    ("unknown_word", "species"),
-    ("mixed", "mixed_birds"),
-)
-
-
-def _with_species(table: pd.DataFrame, settings, species_table, found):
-    """Species of each batch; what is not known is asked, and several birds in one batch are kept out by name."""
-    read = _each_once(
-        table, lambda row: species_of(row, [t for t in row["titles"] if t][::-1], settings, species_table)
-    )
-    table["species"] = [species for species, _ in read]
-    table["species_how"] = [how for _, how in read]
-    opened = []
-    usable = set(table.index) - set(naming.unusable(table.assign(species="")))
-    for how, code in _ASKED_OF_SPECIES:
-        mine = [i for i, (_, own) in enumerate(read) if own == how and i in usable]
-        if mine:
-            rows = {i: table.iloc[i].to_dict() for i in mine}
-            first = rows[mine[0]]
-            opened.append(
-                dict(
-                    code=code,
-                    how=how,
-                    file=first["file"],
-                    sheet=first["sheet"],
-                    heading="",
-                    taken=read[mine[0]][0] or "",
-                    rows=[rows[i]["row"] for i in mine],
-                    names=[str(rows[i].get("name") or "") for i in mine],
-                    written=str(rows[mine[0]].get("species_text") or rows[mine[0]].get("breed") or ""),
-                )
-            )
-    return table, opened
-
-
-def _each_once(table: pd.DataFrame, read) -> list:
-    """`read` of each row, worked out once for rows that tell the same of their bird."""
-    told = [
-        table[name].astype(str).tolist()
-        for name in ("species_text", "breed", "section", "pen", "notes", "sheet", "titles")
-        if name in table
-    ]
-    if "name" in table:
-        told.append([name if isinstance(name, str) and not name.isalnum() else "" for name in table["name"]])
-    for name in ("due_at", "taken_off_at"):
-        if name in table and "set_at" in table:
-            told.append((pd.to_datetime(table[name]) - pd.to_datetime(table["set_at"])).dt.days.tolist())
-    known: dict = {}
-    found = []
-    for place, key in enumerate(zip(*told, strict=True)):
-        key = tuple(None if part != part else part for part in key)
-        if key not in known:
-            known[key] = read(table.iloc[place].to_dict())
-        found.append(known[key])
-    return found
 
 
 def _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened) -> Sheets:

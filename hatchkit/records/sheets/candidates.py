@@ -107,11 +107,12 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
                 return None
             weight -= 1.0
         weight += 0.5 if column.running or column.share_text > 0.5 else 0.0
+        weight += 0.3 if column.place == 0 else 0.0
         weight += 0.5 * (column.distinct - 0.5)
         if column.share_fraction > 0.3:
             return None
     elif name in ("egg", "tray"):
-        if column.share_date > 0.5 or column.share_fraction > 0.5:
+        if column.share_date > 0.5 or column.share_fraction > 0.5 or column.birds > 0.5:
             return None
         weight += 0.5 if column.running else 0.0
     elif name in (

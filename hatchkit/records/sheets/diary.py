@@ -17,12 +17,41 @@ from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 
+#: Numbers that count no eggs: hours, degrees, money, lengths.
+_OTHER_NUMBERS = re.compile(
+    r"\d+(?:[.,]\d+)?\s*(?:min(?:s|ut\w*)?|h|hrs?|hours?|horas?|heures?|std\.?|stunden?|uur|uren|or[ea]|godz\w*|hodin\w*|"
+    r"timmar|timme|timer?|óra|perc|°\s*[CF]?|º\s*[CF]?|grad[ei]?|degrees?|%|mm|cm|km|kg|euros?|€|\$|years?|jahre|ans|años)(?!\w)",
+    re.IGNORECASE,
+)
 _STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
 
 
 def read_diary(block, context: Context) -> Part:
     """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
     return batches_of(block, entries_of(block, context), context, [])
+
+
+def without_unclear(item, part: Part) -> tuple[Part | None, list[dict]]:
+    """A diary less the batches whose eggs do not add up, and the question about these.
+
+    Sentences can be misread in many ways; where the eggs add up to the last one, they were read right.
+    """
+    clear = (part.batches["rest"] == 0) & part.batches["hatched"].notna()
+    if clear.all():
+        return part, []
+    left = part.batches[~clear]
+    number = np.where(clear, np.cumsum(clear) - 1, -1)
+    looks = part.looks.assign(place=number[part.looks["place"].to_numpy(int)]) if len(part.looks) else part.looks
+    asked = dict(
+        code="diary",
+        file=item.block.file,
+        sheet=item.block.sheet,
+        taken="left_out",
+        rows=[int(row) for row in left["row"]],
+        names=[str(name or "") for name in left["name"]],
+    )
+    kept = replace(part, batches=part.batches[clear].reset_index(drop=True), looks=looks[looks["place"] >= 0])
+    return (kept if clear.any() else None), [asked]
 
 
 def entries_of(block, context) -> list[Entry]:
@@ -35,6 +64,7 @@ def entries_of(block, context) -> list[Entry]:
     context : Context
     """
     found, at, opened, label = [], None, [], None
+    dated = any(is_dateish(cells[0]) for cells in block.columns[0] if cells)
     for row, cells in zip(block.rows, block.columns[0], strict=True):
         day, text = _dated(cells, context)
         if day is not None and at is not None and day.year == at.year and (at - day).days > 200:
@@ -44,11 +74,13 @@ def entries_of(block, context) -> list[Entry]:
         if heading:
             label = heading
             continue
+        before = None
         for sentence in _parts(text, opened):
-            entry = _entry(row, at, sentence, context)
+            entry = _entry(row, at, sentence, context) if at is not None or not dated else None
             if entry is None:
                 continue
-            _give_batch(entry, sentence, opened, label)
+            _give_batch(entry, sentence, opened, label, before)
+            before = entry.batch
             found.append(entry)
     return found
 
@@ -75,7 +107,7 @@ def _dated(cells: list, context):
                 continue
         parts.append(text_of(cell) or "")
     text = " ".join(filter(None, parts))
-    if day is None:
+    if day is None and not (cells and is_dateish(cells[0])):
         when, rest = leading_date(text, context.day_first, context.year)
         if when is not None:
             return pd.Timestamp(when), rest
@@ -90,7 +122,7 @@ def _heading(text: str, day, context) -> str | None:
     roles = all_roles(found)
     return (
         text
-        if roles & {"batch", "hatch"} and not roles & (CLASSES - {"hatched", "set"}) and any(c.isdigit() for c in text)
+        if roles & {"batch", "hatch", "set"} and len(found) <= 4 and not roles & (CLASSES - {"hatched", "set"}) and any(c.isdigit() for c in text)
         else None
     )
 
@@ -98,12 +130,14 @@ def _heading(text: str, day, context) -> str | None:
 def _entry(row: int, at, sentence: str, context) -> Entry | None:
     if not sentence.strip():
         return None
+    sentence = _OTHER_NUMBERS.sub(" ", sentence)
     named = re.search(r"\b[^\W\d_]{3,}\s+([A-Z])\b(?!\d)", sentence)
     bare = (
         sentence.replace(named[0], named[0][:-1])
         if named and tokens(named[0][:-1].strip()) and tokens(named[0][:-1].strip())[0].roles & {"batch", "hatch"}
         else sentence
     )
+    bare = re.sub(r"^\s*[A-Z]\s*(?=:)|^\s*[A-Z]\s+(?=d\s?\d)", "", bare)  # the batch's letter is no word
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = all_roles(found)
@@ -111,7 +145,7 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
     look = look_of(found)
     entry.look = replace(look, order=None) if look.day is None and not roles & {"candle", "transfer"} else look
     for mention in mentions(bare, context.language):
-        if not (mention.roles & {"chicks"} and roles & {"dead", "culled", "sold"} and "hatched" not in roles):
+        if not (mention.roles & {"chicks"} and roles & {"culled", "sold"} and "hatched" not in roles):
             add_mention(entry, mention, remark=False)
     lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
     starts = (
@@ -133,10 +167,11 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
             entry.counts = {"eggs_set": eggs}
             entry.roles |= {"set"}
     hatching = roles & {"hatch", "hatched"} and not roles & {"candle", "transfer", "expected"}
-    if hatching and not entry.counts:
-        first = next((token.number for token in found if token.number is not None and token.number < 500), None)
-        if first is not None and look.day != first:
-            entry.counts["hatched"] = first
+    if hatching and "hatched" not in entry.counts:
+        first = re.search(r"(?<![\d.,])(\d{1,3})(?:\s*\+\s*(\d{1,3}))?(?![\d.,])", bare)
+        count = int(first[1]) + int(first[2] or 0) if first else None
+        if count is not None and look.day != count and count not in entry.counts.values():
+            entry.counts["hatched"] = count
     if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"}:
         return None
     return entry
@@ -167,6 +202,8 @@ def _name_in(sentence: str, opened: list) -> str | None:
     """The short name that a sentence gives a batch: "batch A", "B d7: ...", "2: ..."."""
     words = re.findall(r"[^\W_]+", sentence)
     names = {batch["name"] for batch in opened}
+    if words and words[0] in names:
+        return words[0]
     for place, word in enumerate(words[:-1]):
         token = tokens(word)
         if (
@@ -178,14 +215,15 @@ def _name_in(sentence: str, opened: list) -> str | None:
             )
         ):
             return words[place + 1]
-    if words and words[0] in names:
-        return words[0]
     first = re.match(r"\s*(?:n[ro°º]?\.?\s*|#)?(\d+[a-z]?|[A-Z])\s*[:)]\s", sentence)
     return first[1] if first else None
 
 
-def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None) -> None:
-    """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird."""
+def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before: str | None) -> None:
+    """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird.
+
+    `before` is the batch of which the same line spoke last.
+    """
     named = _name_in(sentence, opened)
     birds = frozenset(species_in(sentence))
     if entry.counts.keys() == {"eggs_set"}:
@@ -204,6 +242,7 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None) ->
         batch = opened[place]
         score = len(words & batch["words"]) + 2.0 * bool(birds & batch["birds"])
         score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
+        score += 2.5 * (before is not None and before == batch["name"])
         score += 9.0 * (named == batch["name"]) + 3.0 * (label == batch["name"])
         return score, place
 

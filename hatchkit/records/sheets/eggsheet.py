@@ -12,7 +12,7 @@ from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.fatewords import Fate, fate_of
 from hatchkit.records.sheets.fields import Look
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, filled_down
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 
 #: A fate as the outcome of an egg.
 _AT_END = {"dead_in_shell": "dead", "alive": None}
@@ -30,7 +30,7 @@ def read_eggs(block, chosen, context: Context) -> Part:
     context : Context
     """
     n, odd = len(block.rows), []
-    columns = [filled_down(cells) for cells in block.columns]
+    columns = block.columns
     frame, fates, result = {}, [], None
     for place, meaning in enumerate(chosen):
         if meaning is None:

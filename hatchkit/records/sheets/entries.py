@@ -45,10 +45,12 @@ class Entry:
 
 def class_of(roles: frozenset) -> str | None:
     """The ledger's name for a class of eggs in words."""
-    if "not" in roles and roles & {"hatched"}:
+    if "not" in roles and roles & {"hatched", "out"} and "pipped" not in roles:
         return "dis"
     if "not" in roles and roles & {"fertile"}:
         return "clear"
+    if "chicks" in roles and "dead" in roles and not roles & {"pipped", "shell", "unhatched", "egg"}:
+        return None  # chicks that died later are no loss of eggs
     if roles & {"hatched", "chicks"} and not roles & {"pipped", "shell", "unhatched", "dead"}:
         return "hatched"
     return next((name for role, name in _CLASS if role in roles), None)
@@ -58,6 +60,8 @@ def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
     kind = class_of(mention.roles)
     if kind is None or mention.roles & {"weak", "fresh"}:
         return
+    if kind == "hatched" and mention.roles == {"out"} and (entry.look.day or entry.roles & {"cracked", "rotten"}):
+        kind = "removed"  # "cracked 1, out it went" at a look
     if mention.within:
         entry.within[kind] = mention.count
     elif kind not in entry.counts or not remark:

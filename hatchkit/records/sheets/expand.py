@@ -13,6 +13,7 @@ from hatchkit.records.sheets.lexicon import all_roles, tokens
 
 #: Class -> the English word that heads its column.
 _HEADING = {
+    "eggs_set": "eggs set",
     "clear": "clear",
     "dead": "dead",
     "removed": "removed",
@@ -69,7 +70,7 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
         or roles & {"notes", "breed", "species", "incubator", "pen", "batch", "set"}
     ):
         return []
-    if not roles & (_ENDS | {"candle", "day", "transfer", "first", "second", "third"}) and roles:
+    if not roles & (_ENDS | {"candle", "day", "transfer", "first", "second", "third", "what"}) and roles:
         return []
     found: dict = {}
     several = 0

@@ -37,6 +37,10 @@ def label_columns(reader) -> list[int]:
             > 0.3 * known
         ):
             continue
+        colons = sum(text.strip().endswith(":") for _, text in texts)
+        if colons >= 3 and colons >= 0.6 * len(texts):
+            found.append(column)
+            continue
         filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in reader.cells[:400])
         numbers = sum(
             column < len(cells) and not is_empty(cells[column]) and (is_number(cells[column]) or is_date(cells[column]))
@@ -115,7 +119,7 @@ def _lies(reader, column: int, right: int) -> bool:
     several = single = 0
     for row in reader.cells:
         if column < len(row) and isinstance(row[column], str) and is_label(reader, row[column]):
-            values = sum(not is_empty(cell) for cell in row[column + 1 : right])
+            values = sum(not is_empty(cell) and not str(cell).endswith(":") for cell in row[column + 1 : right])
             several += values >= 2
             single += values == 1
     return several > single and several >= 3

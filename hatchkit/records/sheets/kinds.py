@@ -66,6 +66,9 @@ def _own_table(headings: set) -> str:
     return "looks" if "looked_at" in headings and headings & {"clear", "dead", "left"} else ""
 
 
+_DAYS = ("date", "look_at", "look_day")
+
+
 def _has_events(columns, first) -> bool:
     return any(name == "what" and tells_steps(column) for column, name in zip(columns, first, strict=True))
 
@@ -112,9 +115,14 @@ def _is_log(block, columns, first, possible, counted) -> bool:
 
 
 def _repeats(columns, first) -> bool:
-    """Whether the names of batches (or breeds) come back."""
+    """Whether the names of batches (or breeds) come back, on other days."""
+    days = next((c.cells for c, name in zip(columns, first, strict=True) if name in _DAYS and c.filled), None)
     for column, name in zip(columns, first, strict=True):
         if name in ("batch", "breed", "species", "pen") and column.filled:
             names = [text_of(cell) for cell in column.cells if not is_empty(cell)]
+            if days is not None:
+                pairs = {(text_of(n), text_of(d)) for n, d in zip(column.cells, days, strict=True) if not is_empty(n)}
+                if len(pairs) < 1.5 * len(set(names)):
+                    return False
             return len(set(names)) <= 0.6 * len(names)
     return False

@@ -16,7 +16,7 @@ from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_o
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.lookwords import look_of
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part, filled_down
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part
 
 
 def read_log(block, chosen, context: Context) -> Part:
@@ -31,7 +31,10 @@ def read_log(block, chosen, context: Context) -> Part:
     odd, n = [], len(block.rows)
     entries = [Entry(row) for row in block.rows]
     numbered = np.full(n, np.nan)
-    columns = [filled_down(cells) for cells in block.columns]
+    fields = {meaning.field for meaning in chosen if meaning is not None}
+    # "Live ones" beside the dead in shell are the chicks.
+    at_the_end = bool(fields & {"dis", "pipped"}) and not fields & {"hatched", "clear", "dead"}
+    columns = block.columns
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue
@@ -59,12 +62,12 @@ def read_log(block, chosen, context: Context) -> Part:
                     entry.look = _both(Look(day=int(day)), entry.look)
         elif meaning.field in _LEDGER:
             read = typed.counts(cells, block.rows, context.language, mark)
+            key = "hatched" if name == "left" and at_the_end else _LEDGER[meaning.field]
             for i in range(n):
                 if not np.isnan(read.values[i]):
-                    key = _LEDGER[meaning.field]
                     entries[i].counts[key] = entries[i].counts.get(key, 0) + int(read.values[i])
                 elif read.everything[i]:
-                    entries[i].counts[_LEDGER[meaning.field]] = "all"
+                    entries[i].counts[key] = "all"
         elif name == "number":
             numbered = typed.counts(cells, block.rows, context.language, mark).values
     for entry, count in zip(entries, numbered, strict=True):

@@ -90,7 +90,7 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
         return [Meaning("percent", weight=PLAIN)]
     if has("mean") and not has("weight"):
         return [Meaning("ignore", weight=USUAL)]
-    if has("legring"):
+    if has("legring") or has("colour") and not roles & {"breed", "species"}:
         return [Meaning("ignore", weight=PLAIN)]
     if has("expected"):
         return [Meaning("due", weight=PLAIN), Meaning("ignore", weight=USUAL)]
@@ -174,6 +174,8 @@ def _losses(roles, look: Look, within: bool) -> list[Meaning]:
     if roles & {"left", "alive"} and not roles & {"hatched", "chicks", "hatch"}:
         weight = PLAIN if look or has("left") else USUAL
         found = [Meaning("left", look, weight)]
+        if has("out") and has("alive"):
+            found = [Meaning("hatched", weight=PLAIN), Meaning("left", look, POSSIBLE)]
         if "alive" in roles and not look:
             found.append(Meaning("healthy", weight=WEAK))
         if "egg" in roles and not look:

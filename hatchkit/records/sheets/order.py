@@ -32,7 +32,7 @@ def decide_order(understood, hint: bool | None):
     questions : list of dict
     """
     texts = [
-        [cell for cell in column if isinstance(cell, str)] for item in understood for column in _date_columns(item)
+        [cell for cell in column if isinstance(cell, str)] for item in understood for column in date_columns(item)
     ]
     evidence = [times.gather(column, serials=True) for column in texts if column]
     if not evidence:
@@ -54,16 +54,17 @@ def decide_order(understood, hint: bool | None):
 def _written_like(understood, texts) -> float:
     """What the way of writing says for the day first."""
     dotted = [bool(re.match(r"\s*\d{1,2}\.\s?\d{1,2}\.", text)) for column in texts for text in column if text.strip()]
-    languages = {item.language for item in understood if any(_date_columns(item))}
+    languages = {item.language for item in understood if any(date_columns(item))}
     score = DOTS if dotted and np.mean(dotted) > 0.5 else 0.0
     return score + (LANGUAGE if languages and not languages & {"en", None} else 0.0)
 
 
 def _american(item) -> bool:
-    return any(isinstance(cell, str) and "/" in cell for column in _date_columns(item) for cell in column)
+    return any(isinstance(cell, str) and "/" in cell for column in date_columns(item) for cell in column)
 
 
-def _date_columns(item):
+def date_columns(item) -> list:
+    """The cells of a sheet that hold its dates, by column."""
     if item.kind == "lines":
         return [[str(cells[0]) for cells in item.block.columns[0] if len(cells) > 1]]
     fields = {"set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "date", "due"}
@@ -82,7 +83,7 @@ def _plausible(understood, day_first: bool) -> float:
             continue
         columns = [
             read_dates(column, day_first, item.year or 2024).moments.astype("datetime64[D]")
-            for column in _date_columns(item)
+            for column in date_columns(item)
         ]
         for column in columns:
             step = np.diff(column[~np.isnat(column)]).astype(int)

@@ -196,6 +196,7 @@ def _season_question(asked: dict) -> dict:
         "species": ("chicken", "duck", "goose", "turkey", "quail", "muscovy", "guinea", "pheasant"),
         "mixed_birds": (),
         "day_first": ("True", "False"),
+        "diary": ("left_out", "used"),
     }.get(asked["code"], ())
     options = (
         [asked["taken"], *[option for option in options if option != asked["taken"]]]

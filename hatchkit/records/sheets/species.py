@@ -50,7 +50,7 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
         unknown = any(letter.isalpha() for letter in written)
     breed = _text(row.get("breed"))
     if breed:
-        found = _known(species_in(breed), table)
+        found = _known(species_in(breed.partition(",")[0]), table) or _known(species_in(breed), table)
         if _MIXED.search(breed) and len(found) > 1:
             return None, "mixed"
         key = own.get(plain(breed).replace("_", " "))

@@ -13,7 +13,7 @@ from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.fields import COUNTS
 from hatchkit.records.sheets.ledger import account
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part, filled_down
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 from hatchkit.records.sheets.remarks import count_remarks
 
 MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
@@ -41,7 +41,7 @@ def read_batches(block, reading, context: Context) -> Part:
     reading : assign.Reading
     context : Context
     """
-    columns = [filled_down(cells) for cells in block.columns]
+    columns = block.columns
     kept = _rows_with_eggs(block, reading, columns)
     odd: list = []
     rows = [block.rows[i] for i in kept]
@@ -74,7 +74,7 @@ def read_batches(block, reading, context: Context) -> Part:
     part.batches["row"] = rows
     part.batches["file"], part.batches["sheet"] = block.file, block.sheet
     fill_from_around(part.batches, block, context)
-    _shared_hatch(part.batches, block, reading)
+    _shared_hatch(part.batches, block, _unreadable(odd, rows))
     result = account(layout, values, everything)
     _put_counts(part, block, layout, values, result)
     looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
@@ -154,7 +154,17 @@ def _joined(one: list, other: list) -> list:
     return [" ".join(filter(None, pair)) or None for pair in zip(one, other, strict=True)]
 
 
-def _shared_hatch(batches: pd.DataFrame, block, reading) -> None:
+def _unreadable(odd, rows) -> dict:
+    """Column of the contract -> places of rows whose date could not be read."""
+    found: dict = {}
+    for mark in odd:
+        bad = {row for code, hits in mark.hits.items() if code.startswith("date") for row, _ in hits}
+        if mark.field in TIME_FIELDS:
+            found[TIME_FIELDS[mark.field]] = [place for place, row in enumerate(rows) if row in bad]
+    return found
+
+
+def _shared_hatch(batches: pd.DataFrame, block, unreadable: dict) -> None:
     """Rows of breeds or pens within one hatch: date, machine and number written once hold for the rows below."""
     if len(batches) < 2 or block.shape != "table":
         return
@@ -169,7 +179,10 @@ def _shared_hatch(batches: pd.DataFrame, block, reading) -> None:
             fill &= blank_name if has_name else batches.get("set_at_blank", pd.Series(False, batches.index))
         if column == "set_at":
             batches["set_at_blank"] = batches[column].isna()
-        filled = batches[column].ffill()
+        # A date that is written but can't be read ends what the one above it says.
+        unread = batches.index.isin(unreadable.get(column, ()))
+        run = pd.Series(unread).cumsum()
+        filled = batches[column].groupby(run).ffill()
         batches[column] = batches[column].where(~fill, filled)
         if f"{column}_hour" in batches:
             batches[f"{column}_hour"] = batches[f"{column}_hour"].astype(object).where(~fill, None).ffill().astype(bool)

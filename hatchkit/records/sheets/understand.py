@@ -8,14 +8,17 @@ from dataclasses import dataclass, field
 from hatchkit.records.sheets import eggcolumns, weighings
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
-from hatchkit.records.sheets.cells import is_empty
+from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.clock import with_hours
 from hatchkit.records.sheets.expand import expanded
 from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import kind_of
-from hatchkit.records.sheets.lexicon import language_of
+from hatchkit.records.sheets.legend import with_legend
+from hatchkit.records.sheets.lexicon import all_roles, language_of, tokens
+from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.shape import find_blocks
+from hatchkit.records.sheets.when import is_dateish
 from hatchkit.records.words import plain
 
 
@@ -61,8 +64,12 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     language = language_of(
         dict.fromkeys(cell for row in grid.cells[:40] for cell in row if isinstance(cell, str) and 1 < len(cell) < 60)
     )
+    grid, key = with_legend(grid, language)
     found = []
     for block in find_blocks(grid, language):
+        if not found:
+            block.skipped += [(row, "title", text) for row, text in key]
+        block.columns = [filled_down(cells) for cells in block.columns]
         block = with_hours(expanded(block, language), language)
         columns = profile(block, language)
         told = {plain(heading): reading for heading, reading in fixed.items()}
@@ -73,6 +80,7 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
         item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
         item.year = year_in(
             [
+                *_first_lines(block),
                 *reversed(block.titles),
                 *(text for other in reversed(found) for text in other.block.titles),
                 grid.sheet,
@@ -94,6 +102,13 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     return found
 
 
+def _first_lines(block) -> list:
+    """Lines above the first date of a diary: its title."""
+    lines = block.columns[0][:4] if block.shape == "lines" and block.columns else []
+    dated = next((place for place, cells in enumerate(lines) if any(map(is_dateish, cells))), len(lines))
+    return [" ".join(text_of(cell) or "" for cell in cells) for cells in lines[:dated]]
+
+
 def _to_lines(block) -> None:
     """A diary with headings as lines of cells."""
     cells = [[column[i] for column in block.columns if not is_empty(column[i])] for i in range(len(block.rows))]
@@ -113,10 +128,17 @@ def year_in(texts) -> int | None:
     return None
 
 
+def _only(column, roles: set) -> bool:
+    """Whether a heading says just this ("out"), so that its class stands elsewhere."""
+    return bool(roles) and all_roles(tokens(column.heading)) & {"out", "in", "hatched", "set", "number"} == roles
+
+
 def _of_log(columns, options) -> list:
     """One reading per column of a log: each column's best, each field once, counts without looks of their own."""
     chosen, taken = [], set()
     prefer = {"date": 3.0, "what": 1.0, "batch": 1.0}
+    worded = any(c.share_fate > 0.4 and c.share_text > 0.8 for c in columns)
+    out = any(_only(column, {"out"}) for column in columns)
     for column, found in zip(columns, options, strict=True):
         ranked = sorted(found, key=lambda m: -(m.weight + prefer.get(m.field, 0.0)))
         best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore")), None)
@@ -127,9 +149,12 @@ def _of_log(columns, options) -> list:
             and best.field == "eggs_set"
             and best.weight <= 1.5
             and column.share_count > 0.7
+            and not out
             and any(c.sets > 0 and c.share_fate > 0.4 for c in columns)
         ):
             # Numbers whose class stands in the column of what was done.
+            best = Meaning("number", weight=PLAIN)
+        if worded and _only(column, {"out"}) and column.share_count > 0.7:
             best = Meaning("number", weight=PLAIN)
         if (
             best is not None

@@ -39,7 +39,14 @@ def is_dateish(cell) -> bool:
         return False
     if isinstance(cell, (dt.datetime, dt.date)):
         return True
-    return isinstance(cell, str) and looks_like_date(cell.strip())
+    return isinstance(cell, str) and looks_like_date(_without_words(cell.strip()))
+
+
+@cache
+def _without_words(text: str) -> str:
+    """ "Good Friday, 29.03.2024" is its date: one word or two before a date with its year, behind a comma or colon."""
+    match = re.fullmatch(r"[^\W\d_]+(?: [^\W\d_]+)?[,:] *(\d{1,2}[./-]\d{1,2}[./-]\d{2,4}|\d{4}-\d{2}-\d{2})", text)
+    return match[1] if match else text
 
 
 def read_dates(cells, day_first: bool, year=None, near=None):
@@ -59,7 +66,7 @@ def read_dates(cells, day_first: bool, year=None, near=None):
     hatchkit.records.times.Times
     """
     plain = [
-        _end_of_range(cell)
+        _end_of_range(_without_words(cell.strip()))
         if isinstance(cell, str)
         else cell
         if isinstance(cell, dt.date) or cell is None

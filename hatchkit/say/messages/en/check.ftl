@@ -81,6 +81,10 @@ question_species = { $written ->
     } taken for now: { $choice }.
 question_year = Which year is it? Nothing on the sheet says it; taken for now: { $choice }.
 question_day_first = Which comes first in your dates? Both orders are possible; taken for now: { $choice }.
+question_diary = { $names ->
+        [none] Some batches of the diary do not add up as I read its sentences.
+       *[some] As I read the sentences of the diary, the eggs do not add up in: { $names }.
+    } Taken for now: { $choice }. See --full for what was read; write such a batch as a row of numbers to be sure.
 question_mixed_birds = { $written ->
         [none] A batch holds several kinds of birds. Which one counts?
        *[some] “{ $written }” names several kinds of birds in one batch. Which one counts?
@@ -125,6 +129,7 @@ choice_line = { $adds ->
 choice_now = { $line }, as taken now
 
 value_day_first = day before month
+value_used = used as read
 value_month_first = month before day
 value_yes = yes
 value_no = no
@@ -210,6 +215,7 @@ assumed_value = { $code ->
         [species] the birds are { $taken }
         [year] the year is { $taken }
         [day_first] dates are { $taken }
+        [diary] batches of the diary whose eggs do not add up are { $taken }
         [machine] the machine is { $taken }
         [log_machine] the log is of { $taken }
        *[other] { $taken }
@@ -226,6 +232,7 @@ form_whole = { $code ->
         [species] Birds
         [year] Year
         [day_first] Dates
+        [diary] Diary
         [mixed_birds] Birds in one batch
         [machine] Machine
         [log_machine] Machine of the log
