@@ -186,7 +186,7 @@ def test_dates_as_people_write_them(tmp_path, text):
     assert read["batches"]["set_at"].tolist() == [pd.Timestamp("2026-03-01 18:00", tz="UTC")]
 
 
-@pytest.mark.parametrize("text", ["yesterday", "31.02.2026", "5 March", "1/3", "12:30", "2026-13-01", "01.03.0026"])
+@pytest.mark.parametrize("text", ["yesterday", "31.02.2026", "12:30", "2026-13-01", "01.03.0026"])
 def test_dates_that_are_none_are_named_and_the_batch_is_lost(tmp_path, text):
     read = one_cell(tmp_path, "set_at", text)
     assert read["batches"].empty

@@ -233,7 +233,8 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
     found, place = [], 0
     while place < len(parts):
         token = parts[place]
-        if token.number is None or token.roles - {"word number", "zero"}:
+        count = 0 if token.number is None and token.roles and token.roles <= {"zero", "not"} and "zero" in token.roles else token.number
+        if count is None or token.roles - {"word number", "zero", "not"}:
             place += 1
             continue
         near = parts[place - 1] if place else None
@@ -247,8 +248,8 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
         mine = roles & CLASSES
         if not mine and place and parts[place - 1].roles & CLASSES:
             mine = parts[place - 1].roles & CLASSES
-        if mine and token.number <= MOST_EGGS:
-            found.append(Mention(token.number, frozenset(mine | (roles & {"not"})), within))
+        if mine and count <= MOST_EGGS:
+            found.append(Mention(count, frozenset(mine | (roles & {"not"})), within))
         place = ahead
     return found
 

@@ -17,6 +17,7 @@ from hatchkit.records.sheets.legend import with_legend
 from hatchkit.records.sheets.lexicon import all_roles, language_of, tokens
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
+from hatchkit.records.sheets.rounds import by_round
 from hatchkit.records.sheets.shape import find_blocks
 from hatchkit.records.sheets.strips import side_by_side
 from hatchkit.records.sheets.when import is_dateish
@@ -67,7 +68,9 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     )
     grid, key = with_legend(grid, language)
     found = []
-    for block in [block for part in side_by_side(grid) for block in find_blocks(part, language)]:
+    for block in [
+        one for part in side_by_side(grid) for block in find_blocks(part, language) for one in by_round(block)
+    ]:
         if not found:
             block.skipped += [(row, "title", text) for row, text in key]
         block.columns = [filled_down(cells) for cells in block.columns]
