@@ -151,10 +151,10 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
     main.sort(key=lambda pair: {"batches": 0, "looks": 1, "eggs": 2, "lines": 1}[pair[0].kind])
     batches, looks, eggs, weights = [], [], [], []
     offset, by_key = 0, {}
-    for item, part in main:
+    for number, (item, part) in enumerate(main):
         frame = part.batches.copy()
         frame["titles"] = [tuple(item.titles)] * len(frame)
-        frame["kind"], frame["heading_row"] = item.kind, item.block.heading_row
+        frame["kind"], frame["table"] = item.kind, number
         target = naming.places(frame, by_key, item.kind)
         new = [place for place, known in enumerate(target) if known is None]
         for count, place in enumerate(new):
@@ -173,7 +173,6 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
             if item.kind == "eggs":
                 _opened_eggs(batches, frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
-            number = len(store)
             if len(table) and "place" in table:
                 source = {"batches": 0, "looks": 1, "lines": 1, "eggs": 2}[item.kind]
                 place = where[table["place"].to_numpy(int)].astype(int)

@@ -233,7 +233,8 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
     found, place = [], 0
     while place < len(parts):
         token = parts[place]
-        count = 0 if token.number is None and token.roles and token.roles <= {"zero", "not"} and "zero" in token.roles else token.number
+        none = token.number is None and "zero" in token.roles and token.roles <= {"zero", "not"}
+        count = 0 if none else token.number
         if count is None or token.roles - {"word number", "zero", "not"}:
             place += 1
             continue

@@ -15,6 +15,7 @@ from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 
 #: A fate as the outcome of an egg.
+_IN_SHELL = ("dead", "dead_in_shell", "infertile", "clear", "pipped_dead")
 _AT_END = {"dead_in_shell": "dead", "alive": None}
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
 _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
@@ -132,7 +133,7 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
         last = result[i]
         if last is not None and not gone:
             _end_of_egg(i, last, looks, at_look, outcome)
-        elif last is not None and outcome[i] is None:
+        elif last is not None and outcome[i] is None and last.fate in _IN_SHELL:
             # Taken out at a look and opened: what the shell held stays beside it.
             opened[i] = _AT_END.get(last.fate, last.fate)
     part = _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd)

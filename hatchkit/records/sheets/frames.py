@@ -73,6 +73,7 @@ def tidy(table: pd.DataFrame, kind: str, zone: str, found: list, *, extra: bool 
 _INNER = frozenset(
     {
         "titles",
+        "table",
         "kind",
         "section",
         "rest",

@@ -28,7 +28,10 @@ def kind_of(block, columns, options) -> str:
     fates = [
         column
         for column, fields in zip(columns, possible, strict=True)
-        if column.share_fate >= 0.6 and column.filled and fields & {"fate", "result", "what", "notes", "species"}
+        if column.share_fate >= 0.6
+        and column.birds < 0.5
+        and column.filled
+        and fields & {"fate", "result", "what", "notes", "species"}
     ]
     counted = [
         column for column, name in zip(columns, first, strict=True) if name in _LOSSES and column.share_count > 0.5

@@ -6,6 +6,7 @@ Weights are natural logarithms of odds against "something else": 4 = the words s
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
@@ -29,6 +30,8 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
         and ("_" in heading or any(c.isdigit() for c in heading) or heading in PLAIN_OWN)
     ):
         return own_heading(heading.strip())
+    if re.search(r"[€$£]|\bz[łl]\b", heading):
+        return [Meaning("ignore", weight=PLAIN)]
     own = _clean(tokens(heading, language))
     above = _clean(tokens(group, language)) if group and group != heading else []
     found = _read(own)
@@ -66,7 +69,7 @@ def _without_negated(found: list[Token]) -> list[Token]:
     """ "Dead not pipped" is no count of pipped eggs; "pipped not hatched" is one."""
     kept = list(found)
     for place, token in enumerate(found[:-1]):
-        if "not" in token.roles and "pipped" in found[place + 1].roles:
+        if (token.text == "no" or "not" in token.roles) and "pipped" in found[place + 1].roles:
             kept = [t for t in found if t not in (token, found[place + 1])]
     return kept
 
@@ -110,7 +113,7 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
         return [Meaning("stored_days", weight=PLAIN)]
     if has("opened"):
         return _opened(roles)
-    if has("unhatched") or has("not") and roles & {"hatched", "hatch", "out"} and not has("pipped"):
+    if not has("pipped") and (has("unhatched") or has("not") and roles & {"hatched", "hatch", "out"}):
         field = "broken_infertile" if has("clear") else "unhatched"
         return [Meaning(field, look, PLAIN, within)]
     if has("pipped"):

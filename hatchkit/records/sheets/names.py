@@ -45,7 +45,7 @@ def _agree(known: dict, row: dict, kind: str) -> bool:
     """Whether a row of a further table can tell of a known batch."""
     if kind == "batches" and known["kind"] == "batches":
         same_count = _none(row.get("eggs_set")) or row.get("eggs_set") == known["eggs_set"]
-        other_sheet = (row["file"], row["sheet"], row.get("heading_row")) != known["where"]
+        other_sheet = row["table"] != known["table"]
         same_day = _none(row.get("set_at")) or _none(known["set_at"]) or row["set_at"] == known["set_at"]
         return _none(row.get("eggs_set")) and other_sheet or same_count and same_day and other_sheet
     start, other = known["set_at"], row.get("set_at")
@@ -62,7 +62,7 @@ def remember(frame: pd.DataFrame, by_key: dict, offset: int, item) -> None:
                     set_at=row.get("set_at"),
                     eggs_set=row.get("eggs_set"),
                     kind=item.kind,
-                    where=(row["file"], row["sheet"], row.get("heading_row")),
+                    table=row["table"],
                 )
             )
 

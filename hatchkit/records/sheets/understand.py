@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass, field
 
 from hatchkit.records.sheets import eggcolumns, weighings
+from hatchkit.records.sheets.alike import with_one_name
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty, text_of
@@ -68,13 +69,12 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
     )
     grid, key = with_legend(grid, language)
     found = []
-    for block in [
-        one for part in side_by_side(grid) for block in find_blocks(part, language) for one in by_round(block)
-    ]:
+    tables = [table for part in side_by_side(grid) for table in find_blocks(part, language)]
+    for block in [block for table in tables for block in by_round(table)]:
         if not found:
             block.skipped += [(row, "title", text) for row, text in key]
         block.columns = [filled_down(cells) for cells in block.columns]
-        block = with_hours(expanded(block, language), language)
+        block = with_hours(expanded(with_one_name(block, language), language), language)
         columns = profile(block, language)
         told = {plain(heading): reading for heading, reading in fixed.items()}
         mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
@@ -151,7 +151,7 @@ def _of_log(columns, options) -> list:
         if (
             best is not None
             and best.field == "eggs_set"
-            and best.weight <= 1.5
+            and best.weight <= 3.0
             and column.share_count > 0.7
             and not out
             and any(c.sets > 0 and c.share_fate > 0.4 for c in columns)
