@@ -189,8 +189,8 @@ def stacked_lines(data: bytes) -> bytes | None:
 
     The first name begins each record; the table has a record in the line in which its own ends.
     """
-    lines = data.decode("utf-8", "replace").removesuffix("\n").split("\n")
-    fields = [_FIELD.fullmatch(line.rstrip("\r")) for line in lines[:200]]
+    lines = data[:8192].decode("utf-8", "replace").split("\n")[:-1][:200] or [data[:8192].decode("utf-8", "replace")]
+    fields = [_FIELD.fullmatch(line.rstrip("\r")) for line in lines]
     filled = [field for field, line in zip(fields, lines, strict=False) if line.strip(" \r-=_*#")]
     known = [field for field in filled if field]
     if len(known) < 6 or len(known) < 0.9 * len(filled):
@@ -203,7 +203,7 @@ def stacked_lines(data: bytes) -> bytes | None:
         return None
     records: list = []
     record: dict = {}
-    for line in lines:
+    for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
         field = _FIELD.fullmatch(line.rstrip("\r"))
         name = field[1].strip() if field else ""
         if name.lower() == often[0] and record:
