@@ -16,12 +16,13 @@ from hatchkit.records.sheets import names as naming
 from hatchkit.records.sheets.batch_species import with_species
 from hatchkit.records.sheets.diary import read_diary, without_unclear
 from hatchkit.records.sheets.eggsheet import read_eggs
+from hatchkit.records.sheets.legend import marks_in
 from hatchkit.records.sheets.logsheet import read_log
 from hatchkit.records.sheets.order import decide_order
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
-from hatchkit.records.sheets.understand import Understood, understand
+from hatchkit.records.sheets.understand import Understood, language_on, understand
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
 
@@ -73,9 +74,14 @@ def read_sheets(
     """
     understood: list[Understood] = []
     broken: list[dict] = []
+    marks: dict = {}
+    for grid in grids if len(grids) > 1 else ():
+        with guarded(grid.file, grid.sheet, broken):
+            marks.setdefault(grid.file, {}).update(marks_in(grid, language_on(grid))[0])
     for grid in grids:
         with guarded(grid.file, grid.sheet, broken):
-            understood += understand(grid, fixed.get((grid.file, grid.sheet), {}), Path(grid.file).stem)
+            told = fixed.get((grid.file, grid.sheet), {})
+            understood += understand(grid, told, Path(grid.file).stem, marks.get(grid.file))
     day_first, found, asked = decide_order(understood, hint_day_first)
     found += broken
     hint_year, more = decide_year(understood, hint_year or settings.get("year"))

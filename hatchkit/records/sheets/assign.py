@@ -22,7 +22,7 @@ MOST_TRIED = 240
 #: A reading this far below the best (natural log of odds) is no rival.
 RIVAL, SURE, LIKELY = 6.0, 3.0, 1.5
 #: What a reading costs in which no column says how many eggs were set, or when.
-LACKS = -2.5
+LACKS = -5.0
 
 
 @dataclass(frozen=True)

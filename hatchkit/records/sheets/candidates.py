@@ -82,6 +82,8 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
         if name == "hatched" and column.place == 0:
             weight -= 1.0
         if column.running:
+            if name == "eggs_set" and column.filled >= 5:
+                return None  # 1, 2, 3, ... counts rows, not eggs
             weight -= 3.0
         if (
             name == "eggs_set"

@@ -125,7 +125,7 @@ def _heading(text: str, day, context) -> str | None:
         if roles & {"batch", "hatch", "set"}
         and len(found) <= 4
         and not roles & (CLASSES - {"hatched", "set"})
-        and any(c.isdigit() for c in text)
+        and any(token.number is not None and token.number < 1900 for token in found)
         else None
     )
 

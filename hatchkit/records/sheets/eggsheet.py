@@ -116,6 +116,8 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
     batch_of = np.array([groups[name] for name in key], dtype=int)
     looks = _look_list(fates, result)
     at_look = [[None] * len(eggs) for _ in looks]
+    # A column in which eggs hatched is the end: its dead are dead in shell.
+    ends = {n for n, (_, words) in enumerate(looks) if words and any(w and w.fate == "hatched" for w in words)}
     outcome: list = [None] * len(eggs)
     opened: list = [None] * len(eggs)
     for i in range(len(eggs)):
@@ -125,11 +127,11 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
             if fate is None or gone:
                 continue
             state = {"infertile": "clear", "dead_in_shell": "dead"}.get(fate.fate, fate.fate)
-            if state in ("alive", "clear", "dead", "removed"):
+            if state in ("alive", "clear", "dead", "removed") and number not in ends:
                 at_look[number][i] = state
                 gone = state != "alive"
-            else:
-                outcome[i], gone = state, True
+            elif state != "alive":
+                outcome[i], gone = {"clear": "infertile"}.get(state, state), True
         last = result[i]
         if last is not None and not gone:
             _end_of_egg(i, last, looks, at_look, outcome)
@@ -156,8 +158,9 @@ def _batch_key(eggs: pd.DataFrame) -> list:
         for name in ("breed", "species_text"):
             if name in eggs and eggs[name].notna().any():
                 parts.append(eggs[name].ffill())
-    elif "pen" in eggs or "breed" in eggs:
-        parts.append(eggs["pen" if "pen" in eggs else "breed"].ffill().fillna(""))
+    else:
+        name = next((name for name in ("pen", "breed", "incubator") if name in eggs), None)
+        parts += [] if name is None else [eggs[name].ffill().fillna("")]
     if not parts:
         return [""] * len(eggs)
     return list(zip(*parts, strict=True))

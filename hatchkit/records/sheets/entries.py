@@ -83,7 +83,7 @@ def step_of(entry: Entry) -> str:
         return "set"
     if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
         return "hatch"
-    if "eggs_set" in counts:
+    if "eggs_set" in counts or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"}:
         return "set"
     if "transfer" in entry.roles or entry.look.transfer:
         return "transfer"

@@ -206,6 +206,11 @@ def _forms(reader, spans) -> list[dict]:
         ):
             state["group"] = ""
         for label, value in pairs:
+            if _starts(reader, label) and any(c.isdigit() for c in label) and not is_number(value):
+                # "Batch 2 | White Calls" opens the next form, and says what is in it.
+                fresh(label, row + 1)
+                state["record"]["items"]["breed", ""] = value
+                continue
             key = (label, state["group"])
             if state["record"] is None or key in state["record"]["items"]:
                 if state["record"] is not None and (

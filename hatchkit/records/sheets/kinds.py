@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from hatchkit.records.sheets.candidates import tells_steps
 from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.profile import SAMPLE
 
 _LOSSES = ("clear", "dead", "left", "hatched", "dis", "unhatched", "pipped", "fertile")
 
@@ -38,7 +39,8 @@ def kind_of(block, columns, options) -> str:
     ]
     if _is_diary(block, columns, counted):
         return "lines"
-    if fates and len(block.rows) >= 4 and len(counted) <= 1 and not _has_events(columns, first):
+    upright = block.shape not in ("form", "sideways")
+    if upright and fates and len(block.rows) >= 4 and len(counted) <= 1 and not _has_events(columns, first):
         return "eggs"
     if _are_weights(first, possible, counted):
         return "weights"
@@ -97,7 +99,11 @@ def _is_log(block, columns, first, possible, counted) -> bool:
     """One row per look: batches come back on other days, and the eggs set stand in few rows only."""
     if block.shape in ("form", "sideways"):
         return False
+    rows = len(block.rows)
+    whole = {name for name, column in zip(first, columns, strict=True) if column.filled >= 0.8 * min(rows, SAMPLE)}
     events = _has_events(columns, first)
+    if {"eggs_set", "hatched"} <= whole and not events:
+        return False
     dated = any(
         name in ("date", "look_at", "look_day") or "date" in fields
         for name, fields in zip(first, possible, strict=True)

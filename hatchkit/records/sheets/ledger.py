@@ -215,22 +215,19 @@ def account(layout: Layout, values, everything=None) -> Account:
     nothing = np.full(n, np.nan)
 
     def of(name):
-        places = layout.fields.get(name, ())
-        if not places:
-            return nothing
-        total = np.zeros(n)
-        known = np.zeros(n, dtype=bool)
-        for place in places:
-            total += _zero(values[place])
-            known |= ~np.isnan(values[place])
-        return np.where(known, total, np.nan)
+        parts = [values[place] for place in layout.fields.get(name, ())]
+        return _sum_known(*parts) if parts else nothing
 
     eggs = of("eggs_set")
     inside, broken, looks = eggs.copy(), np.zeros(n, dtype=bool), []
     fertile = of("fertile")
     no_clears = np.isnan(fertile).all() and not any("clear" in look.fields for look in layout.looks)
+    unplaced = np.nansum([of("removed"), of("rotten"), of("cracked")], axis=0)
+    placed = np.zeros(n)
     for number, look in enumerate(layout.looks):
         part = _one_look(look, values, inside, broken, everything)
+        if "dead" not in look.fields:
+            _gap_of_removed(part, unplaced, placed)
         if number == 0 and "clear" not in look.fields and not np.isnan(fertile).all():
             _from_fertile(part, eggs, fertile, broken)
         elif number == 0 and no_clears and part["derived"].any():
@@ -251,7 +248,7 @@ def account(layout: Layout, values, everything=None) -> Account:
         broken |= _zero(part["clear"]) < 0
         inside = part["inside"]
         looks.append(part)
-    return _end(layout, of, eggs, inside, broken, looks, everything)
+    return _end(layout, of, eggs, inside, broken, looks, everything, placed)
 
 
 def _one_look(look, values, inside, broken, everything) -> dict:
@@ -281,6 +278,14 @@ def _one_look(look, values, inside, broken, everything) -> dict:
     return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short)
 
 
+def _gap_of_removed(part: dict, unplaced, placed) -> None:
+    """Eggs taken out on a day that no column names are missing at the next count, and are no dead of that look."""
+    found = np.where(part["derived"], np.clip(_zero(part["dead"]), 0.0, unplaced - placed), 0.0)
+    part["dead"] = part["dead"] - found
+    part["removed"] = np.where(found > 0, _zero(part["removed"]) + found, part["removed"])
+    placed += found
+
+
 def _from_fertile(part: dict, eggs, fertile, broken) -> None:
     """Clears of the first look from the number of fertile eggs."""
     clears = eggs - fertile
@@ -292,10 +297,10 @@ def _from_fertile(part: dict, eggs, fertile, broken) -> None:
     broken |= known & (clears < 0) | taken & (_zero(part["dead"]) < 0)
 
 
-def _end(layout, of, eggs, inside, broken, looks, everything) -> Account:
+def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account:
     zero = _zero
     pipped, unhatched, dis = of("pipped"), of("unhatched"), of("dis")
-    removed = _sum_known(of("removed"), of("rotten"), of("cracked"))
+    removed = _sum_known(of("removed"), of("rotten"), of("cracked")) - placed
     hatched = _hatched(layout, of, inside, everything, zero(removed))
     within = layout.pipped_within
     if "unhatched" in layout.fields:
@@ -307,7 +312,7 @@ def _end(layout, of, eggs, inside, broken, looks, everything) -> Account:
     opened = _sum_known(*(of(name) for name in ("broken_infertile", "broken_early", "broken_mid", "broken_late")))
     end_loss = np.where(np.isnan(dis), zero(opened), np.maximum(zero(dis), zero(opened)))
     last = looks[-1] if looks else None
-    counted_last = ~np.isnan(last["left"]) if last is not None else np.zeros(len(eggs), bool)
+    counted_last = np.zeros(len(eggs), bool) if last is None else ~np.isnan(last["left"])
     derived = counted_last & np.isnan(dis) & np.isnan(opened) & ~np.isnan(hatched)
     worked_out = inside - zero(hatched) - zero(pipped) - zero(removed)
     dis = np.where(derived, worked_out, dis)
@@ -337,5 +342,4 @@ def _zero(values):
 
 
 def _sum_known(*parts):
-    total = sum(_zero(part) for part in parts)
-    return np.where(np.logical_and.reduce([np.isnan(part) for part in parts]), np.nan, total)
+    return np.where(np.logical_and.reduce([np.isnan(part) for part in parts]), np.nan, sum(map(_zero, parts)))

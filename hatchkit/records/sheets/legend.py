@@ -12,19 +12,15 @@ from hatchkit.records.words import plain
 _ENTRY = re.compile(r"\s*([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)\s*")
 
 
-def with_legend(grid, language: str | None):
-    """The grid with its marks written out, where it holds a key of two marks or more; and the key's cells.
-
-    Parameters
-    ----------
-    grid : Grid
-    language : str or None
+def marks_in(grid, language: str | None) -> tuple[dict, list]:
+    """The marks that a grid explains, and the cells in which it does.
 
     Returns
     -------
-    grid : Grid
-    told : list of (int, str)
-        Row (from 1) and text of each cell of the key; they are no data and blank in the grid.
+    marks : dict
+        Mark -> words.
+    places : list of (int, int)
+        Row and column, from 0.
     """
     marks, places = {}, []
     for row, cells in enumerate(grid.cells[:200]):
@@ -33,7 +29,31 @@ def with_legend(grid, language: str | None):
             if found:
                 marks |= found
                 places.append((row, column))
-    if len(marks) < 2:
+    listed = _listed(grid, language)
+    if not marks and listed:
+        marks, places = listed
+    return (marks, places) if len(marks) > 1 else ({}, [])
+
+
+def with_legend(grid, language: str | None, known: dict | None = None):
+    """The grid with its marks written out, where it holds a key of two marks or more; and the key's cells.
+
+    Parameters
+    ----------
+    grid : Grid
+    language : str or None
+    known : dict, optional
+        Marks that another sheet of the file explains.
+
+    Returns
+    -------
+    grid : Grid
+    told : list of (int, str)
+        Row (from 1) and text of each cell of the key; they are no data and blank in the grid.
+    """
+    marks, places = marks_in(grid, language)
+    marks = {**(known or {}), **marks}
+    if not marks:
         return grid, []
     keys = set(places)
     told = [(row + 1, str(grid.cells[row][column])) for row, column in places]
@@ -45,6 +65,26 @@ def with_legend(grid, language: str | None):
         for row, line in enumerate(grid.cells)
     ]
     return replace(grid, cells=cells), told
+
+
+def _listed(grid, language) -> tuple[dict, list] | None:
+    """A key in two columns ("G" beside "growing"): three rows or more, one below the other."""
+    marks, places = {}, []
+    for row, cells in enumerate(grid.cells[:200]):
+        for column in range(len(cells) - 1):
+            mark, words = cells[column], cells[column + 1]
+            if (
+                isinstance(mark, str)
+                and re.fullmatch(r"[^\W\d_]{1,3}|[+*x0✓-]", mark.strip())
+                and isinstance(words, str)
+                and 3 < len(words) < 60
+                and sum(not is_empty(cell) for cell in cells) == 2
+                and fate_of(words, language) is not None
+            ):
+                marks[plain(mark)] = words
+                places += [(row, column), (row, column + 1)]
+                break
+    return (marks, places) if len(marks) >= 3 else None
 
 
 def _written_out(cell: str, marks: dict) -> str:
@@ -59,8 +99,10 @@ def _written_out(cell: str, marks: dict) -> str:
 
 def _entries(cell, language) -> dict:
     """Mark -> words of a cell of a key; empty where the cell is none."""
-    if not isinstance(cell, str) or is_empty(cell) or not re.search(r"=|->", cell):
+    if not isinstance(cell, str) or is_empty(cell):
         return {}
+    if not re.search(r"=|->", cell):
+        return _in_a_line(cell, language)
     found = {}
     for part in re.split(r"[;,\n](?=\s*[^\s=:,;]{1,4}\s*(?:=|->))", cell):
         match = _ENTRY.fullmatch(part)
@@ -71,3 +113,12 @@ def _entries(cell, language) -> dict:
                 found[plain(match[1])] = words
                 break
     return found
+
+
+def _in_a_line(cell: str, language) -> dict:
+    """A key of marks and words in one line: "+ alive, 0 clear, x dead, H hatched"."""
+    parts = [re.fullmatch(r"\s*([^\s\d\w]|[^\W\d_]|0)\s+([^\d,;]{3,40})", part) for part in re.split(r"[,;]", cell)]
+    if len(parts) < 3 or not all(parts) or len({part[1] for part in parts}) < len(parts):
+        return {}
+    found = {plain(part[1]): part[2].strip() for part in parts}
+    return found if all(fate_of(words, language) is not None for words in found.values()) else {}

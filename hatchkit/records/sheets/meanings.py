@@ -109,7 +109,7 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
         return [Meaning("ignore", weight=USUAL)]
     if has("laid") and not has("storage"):
         return [Meaning("laid_at", weight=USUAL)]
-    if has("storage"):
+    if has("storage") and not roles & {"clear", "dead", "hatched"}:
         return [Meaning("stored_days", weight=PLAIN)]
     if has("opened"):
         return _opened(roles)

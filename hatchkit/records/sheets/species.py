@@ -68,7 +68,8 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
         if key in table.index:
             return key, "default"
     for title in titles:
-        found = _known(species_in(_text(title) or ""), table)
+        text = _text(title) or ""
+        found = _known(species_in(re.sub(r"\([^)]*\)", " ", text)), table) or _known(species_in(text), table)
         best, share = likeliest(found)
         if best and share > 0.75:
             return best, "title"

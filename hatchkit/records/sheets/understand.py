@@ -53,7 +53,14 @@ class Understood:
     titles: list = field(default_factory=list)
 
 
-def understand(grid, fixed: dict, stem: str) -> list[Understood]:
+def language_on(grid) -> str | None:
+    """The language of the words on a sheet."""
+    return language_of(
+        dict.fromkeys(cell for row in grid.cells[:40] for cell in row if isinstance(cell, str) and 1 < len(cell) < 60)
+    )
+
+
+def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[Understood]:
     """Every block of a grid.
 
     Parameters
@@ -63,11 +70,11 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
         Heading -> reading that a person confirmed or season.toml states.
     stem : str
         The file's name without its ending.
+    marks : dict, optional
+        Marks that another sheet of the file explains.
     """
-    language = language_of(
-        dict.fromkeys(cell for row in grid.cells[:40] for cell in row if isinstance(cell, str) and 1 < len(cell) < 60)
-    )
-    grid, key = with_legend(grid, language)
+    language = language_on(grid)
+    grid, key = with_legend(grid, language, marks)
     found = []
     tables = [table for part in side_by_side(grid) for table in find_blocks(part, language)]
     for block in [block for table in tables for block in by_round(table)]:
@@ -89,6 +96,7 @@ def understand(grid, fixed: dict, stem: str) -> list[Understood]:
                 *(text for other in reversed(found) for text in other.block.titles),
                 grid.sheet,
                 stem,
+                *(cell for row in grid.cells[:4] for cell in row if isinstance(cell, str) and not is_dateish(cell)),
             ]
         )
         if kind == "lines" and block.shape != "lines":
@@ -158,6 +166,8 @@ def _of_log(columns, options) -> list:
         ):
             # Numbers whose class stands in the column of what was done.
             best = Meaning("number", weight=PLAIN)
+        if _only(column, {"in"}) and column.share_count > 0.7 and "eggs_set" not in taken:
+            best = Meaning("eggs_set", weight=PLAIN)
         if worded and _only(column, {"out"}) and column.share_count > 0.7:
             best = Meaning("number", weight=PLAIN)
         if (

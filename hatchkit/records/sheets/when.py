@@ -30,7 +30,8 @@ def looks_like_date(text: str) -> bool:
 def _end_of_range(text: str) -> str:
     """ "14-15 Mar" is its last day, on which all was done."""
     match = re.fullmatch(r"\s*\d{1,2}\.?\s*(?:-|–|/|to|bis|au|al|tot|do)\s*(\d{1,2}\.?\s*[^\W\d_]{3,}.*)", text)
-    return match[1] if match else text
+    # "22.02.2025 r." (roku, year) in Polish.
+    return match[1] if match else re.sub(r"(?<=\d)\s*r\.?$", "", text)
 
 
 def is_dateish(cell) -> bool:
@@ -72,6 +73,8 @@ def read_dates(cells, day_first: bool, year=None, near=None):
         if isinstance(cell, dt.date) or cell is None
         else times.Serial(cell)
         if isinstance(cell, float) and 25_000 < cell < 80_000
+        else str(cell)  # a day of the month alone is no date
+        if isinstance(cell, float)
         else cell
         for cell in cells
     ]
