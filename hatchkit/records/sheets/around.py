@@ -55,7 +55,10 @@ def _said(text: str, context) -> dict:
     if not text:
         return found
     year = context.year if isinstance(context.year, int) else None
-    for hit in times.find(text, context.day_first, year):
+    # "Hatch 1 - 03/03/2025": the number in front is no part of the date.
+    whole = re.search(r"(?<!\d)\d{1,2}[./-]\d{1,2}[./-]\d{4}(?!\d)|(?<!\d)\d{4}-\d{2}-\d{2}(?!\d)", text)
+    text_of_date = text[whole.start() :] if whole else text
+    for hit in times.find(text_of_date, context.day_first, year):
         if hit.kind == "date" and not np.isnat(np.datetime64(hit.moment)):
             found["set_at"] = pd.Timestamp(hit.moment)
             break

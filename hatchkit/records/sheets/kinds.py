@@ -30,7 +30,7 @@ def kind_of(block, columns, options) -> str:
         column
         for column, fields in zip(columns, possible, strict=True)
         if column.share_fate >= 0.6
-        and column.birds < 0.5
+        and (column.birds < 0.5 or fields & {"result", "fate"})
         and column.filled
         and fields & {"fate", "result", "what", "notes", "species"}
     ]

@@ -103,7 +103,7 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
         return [Meaning("stage_day", weight=PLAIN)]
     if has("weight") or has("scale"):
         return _weighed(roles, look)
-    if has("takeoff"):
+    if has("takeoff") and not roles & {"clear", "dead", "removed", "rotten", "cracked", "left", "alive"}:
         return [Meaning("hatch_at", weight=PLAIN), Meaning("hatched", weight=POSSIBLE)]
     if roles & {"temperature", "humidity"} and not roles & {"dead", "clear", "hatched", "shell"}:
         return [Meaning("ignore", weight=USUAL)]

@@ -1,4 +1,4 @@
-"""Tables that stand side by side on one sheet -> a grid for each."""
+"""Tables that stand side by side on one sheet -> a grid for each; headings in two languages -> in the first."""
 
 from __future__ import annotations
 
@@ -44,3 +44,19 @@ def _same_key(left, right) -> bool:
         if key and sum(not is_empty(cell) for cell in other) >= LEAST_COLUMNS:
             return any(text_of(cell) == key for cell in one if isinstance(cell, str))
     return False
+
+
+def in_one_language(grid):
+    """The grid with its row of headings in the first of two languages ("Clears / Clairs"), if it is in two.
+
+    Parameters
+    ----------
+    grid : Grid
+    """
+    cells = list(grid.cells)
+    for row, line in enumerate(cells[:8]):
+        texts = [cell for cell in line if isinstance(cell, str) and not is_empty(cell)]
+        if len(texts) >= 4 and sum(" / " in text for text in texts) >= 0.6 * len(texts):
+            cells[row] = [cell.partition(" / ")[0] if isinstance(cell, str) else cell for cell in line]
+            return replace(grid, cells=cells)
+    return grid

@@ -20,7 +20,7 @@ from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.rounds import by_round
 from hatchkit.records.sheets.shape import find_blocks
-from hatchkit.records.sheets.strips import side_by_side
+from hatchkit.records.sheets.strips import in_one_language, side_by_side
 from hatchkit.records.sheets.when import is_dateish
 from hatchkit.records.words import plain
 
@@ -74,6 +74,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         Marks that another sheet of the file explains.
     """
     language = language_on(grid)
+    grid = in_one_language(grid)
     grid, key = with_legend(grid, language, marks)
     found = []
     tables = [table for part in side_by_side(grid) for table in find_blocks(part, language)]

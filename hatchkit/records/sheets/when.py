@@ -30,8 +30,11 @@ def looks_like_date(text: str) -> bool:
 def _end_of_range(text: str) -> str:
     """ "14-15 Mar" is its last day, on which all was done."""
     match = re.fullmatch(r"\s*\d{1,2}\.?\s*(?:-|–|/|to|bis|au|al|tot|do)\s*(\d{1,2}\.?\s*[^\W\d_]{3,}.*)", text)
-    # "22.02.2025 r." (roku, year) in Polish.
-    return match[1] if match else re.sub(r"(?<=\d)\s*r\.?$", "", text)
+    if match:
+        return match[1]
+    # "16/2 2025", and "22.02.2025 r." (roku, year) in Polish.
+    text = re.sub(r"^(\d{1,2})([/.])(\d{1,2})\.? (\d{4})$", r"\1\2\3\2\4", text)
+    return re.sub(r"(?<=\d)\s*r\.?$", "", text)
 
 
 def is_dateish(cell) -> bool:
