@@ -125,7 +125,7 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
     blank = bad[blank_rows(raw.iloc[bad])]
     lines = {int(row): "" for row in blank}
     account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
-    headers = [] if not head.header_lines or account.shift else [line_text(data, n) for n in head.header_lines]
+    headers = [] if not head.header_lines or account.shift else [line_text(data, n).split() for n in head.header_lines]
     kinds: dict = {}
     numbers = [n for channel in plan.channels for n in channel.columns.values()]
     for row in bad:
@@ -143,7 +143,7 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
 
 
 def _kind_of_line(text, headers, raw, row, numbers) -> str:
-    if text and text in headers:
+    if text and text.split() in headers:
         return "repeated header lines"
     values = [raw[n].iloc[row] for n in numbers]
     has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v) for v in values)
