@@ -14,6 +14,7 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import told
 from hatchkit.records.logs.bulk import refuse_odd_bulk
+from hatchkit.records.logs.cells import marks_joined
 from hatchkit.records.logs.channels import channel_readings
 from hatchkit.records.logs.columns import plan_columns
 from hatchkit.records.logs.head import HEAD_BYTES, read_head
@@ -137,6 +138,8 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
     head = read_head(data)
     if not head.sample:
         return [_without_readings(data, head, account)]
+    if head.separator == " " and (joined := marks_joined(data, head.width)) != data:
+        data, head = joined, read_head(joined)
     refuse_odd_bulk(data, head)
     parts = []
     for place, only in enumerate(blocks(head) or [None]):
@@ -190,6 +193,8 @@ def _read_sections(data, cuts, account, wishes) -> list:
             own.count("lines of a section that cannot be read", "lost", own.lines["lines"], str(error),
                       first=before + 1)
         account.add(own)
+        if "order" in own.facts:
+            wishes = replace(wishes, others=(*wishes.others, own.facts["order"]))
     return parts
 
 
