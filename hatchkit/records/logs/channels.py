@@ -212,9 +212,9 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
 
 def _doubt_exchanged(channel, part, wishes, account) -> None:
     """Ask where in part of the lines humidity and temperature seem to have changed places."""
-    both = (part["temp_c"] > 45) & (part["rh_pct"] > 36) & (part["rh_pct"] < 39)
-    count = int(both.sum())
-    if 10 <= count < 0.95 * len(both) and channel.name not in wishes.answers:
+    rh = part["rh_pct"][part["temp_c"] > 45]
+    count = int(((rh > 36) & (rh < 39)).sum())
+    if 10 <= count < 0.95 * len(part["temp_c"]) and channel.name not in wishes.answers:
         account.ask(channel.name, "temp_C", CHOICES, count, "log_column")
         account.tell(told.exchanged(channel.name, count))
 
@@ -279,7 +279,8 @@ def _same_fault(numbers) -> np.ndarray:
     temp, rh = numbers["temp"], numbers.get("rh")
     if rh is None:
         return np.array([], dtype=int)
-    return np.flatnonzero((temp == rh) & ((rh <= 0) | (rh > 100)))
+    rows = np.flatnonzero(temp == rh)
+    return rows[(rh[rows] <= 0) | (rh[rows] > 100)]
 
 
 def _unit(values, raw, plan, channel, wishes, account):
