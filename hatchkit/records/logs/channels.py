@@ -24,6 +24,8 @@ from hatchkit.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
+#: A mark behind more of the values than this says nothing of any one of them.
+_MOST_MARKED = 0.9
 
 
 def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataFrame:
@@ -176,21 +178,28 @@ def _owners(owners, take, channel, plan):
 
 def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     """Temperature and humidity of one channel, line by line."""
-    numbers, text = {}, None
+    numbers, text, marked = {}, None, None
     for quantity, n in channel.columns.items():
-        numbers[quantity], odd = as_numbers(raw[n])
+        numbers[quantity], odd, noted = as_numbers(raw[n])
         if channel.scales.get(quantity, 1.0) != 1.0:
             numbers[quantity] = np.round(numbers[quantity] * channel.scales[quantity], 6)
         if odd is not None:
             text = odd if text is None else text | odd
             _say_odd_cells(account, odd, raw[n], lines, channel.name)
+        if noted is not None:
+            row = int(np.argmax(noted))
+            doubted = noted.mean() <= _MOST_MARKED
+            name = channel.name if quantity == "temp" else f"the humidity of {channel.name}"
+            account.tell(told.marked(name, int(noted.sum()), int(lines[row]), str(raw[n].iloc[row]), doubted))
+            if doubted:
+                marked = noted if marked is None else marked | noted
     if quantities is not None:
         values = numbers["temp"]
         numbers = {quantity: np.where(quantities == quantity, values, np.nan)
                    for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
         numbers = numbers or {"temp": np.full(len(values), np.nan)}
-    part = {"text": text, "in_turn": quantities is not None, "wanted": "temp" if "temp" in numbers else "rh",
-            "quantities": list(numbers)}
+    part = {"text": text, "marked": marked, "in_turn": quantities is not None,
+            "wanted": "temp" if "temp" in numbers else "rh", "quantities": list(numbers)}
     for quantity in ("temp", "rh"):
         if quantity in numbers:
             numbers[quantity] = _in_range(numbers[quantity], quantity, channel, wishes, account)
@@ -203,9 +212,9 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
 
 def _doubt_exchanged(channel, part, wishes, account) -> None:
     """Ask where in part of the lines humidity and temperature seem to have changed places."""
-    both = (part["temp_c"] > 45) & (part["rh_pct"] > 36) & (part["rh_pct"] < 39)
-    count = int(both.sum())
-    if 10 <= count < 0.95 * len(both) and channel.name not in wishes.answers:
+    rh = part["rh_pct"][part["temp_c"] > 45]
+    count = int(((rh > 36) & (rh < 39)).sum())
+    if 10 <= count < 0.95 * len(part["temp_c"]) and channel.name not in wishes.answers:
         account.ask(channel.name, "temp_C", CHOICES, count, "log_column")
         account.tell(told.exchanged(channel.name, count))
 
@@ -270,7 +279,8 @@ def _same_fault(numbers) -> np.ndarray:
     temp, rh = numbers["temp"], numbers.get("rh")
     if rh is None:
         return np.array([], dtype=int)
-    return np.flatnonzero((temp == rh) & ((rh <= 0) | (rh > 100)))
+    rows = np.flatnonzero(temp == rh)
+    return rows[(rh[rows] <= 0) | (rh[rows] > 100)]
 
 
 def _unit(values, raw, plan, channel, wishes, account):

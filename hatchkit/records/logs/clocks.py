@@ -80,7 +80,8 @@ def _is_even(minutes: np.ndarray) -> bool:
 
 def refuse_twelve_hours(local: np.ndarray) -> None:
     """HatchkitError where a clock goes from 12 to 1 and never shows an hour beyond: am and pm are lost."""
-    if not len(local) or np.diff(local.view(np.int64)).min(initial=0) >= 0:
+    micros = local.view(np.int64)
+    if not (micros[1:] < micros[:-1]).any():
         return
     good = local[~np.isnat(local)].view(np.int64)
     step = np.diff(good)

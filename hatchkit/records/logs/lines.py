@@ -6,6 +6,7 @@ Lines counted here add up: lines in the file = lines with readings + lines named
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -17,6 +18,7 @@ from hatchkit.records.logs.cells import is_number
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.told import local_minute
 
+_WORDS = "lines of text without a time"
 _UNTIMED = "lines with a value but no time that can be read"
 
 
@@ -125,14 +127,14 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
     blank = bad[blank_rows(raw.iloc[bad])]
     lines = {int(row): "" for row in blank}
     account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
-    headers = [] if not head.header_lines or account.shift else [line_text(data, n) for n in head.header_lines]
+    headers = [] if not head.header_lines or account.shift else [line_text(data, n).split() for n in head.header_lines]
     kinds: dict = {}
     numbers = [n for channel in plan.channels for n in channel.columns.values()]
     for row in bad:
         if int(row) in lines:
             continue
         text = line_text(data, head.first + int(row)) if len(bad) < 2000 else ""
-        kind = _kind_of_line(text, headers, raw, row, numbers)
+        kind = _kind_of_line(text, headers, raw, row, numbers, head.separator == " ")
         why = stamps.reasons.get(int(row), "") if kind == _UNTIMED else None
         kinds.setdefault((kind, why), []).append(int(row))
     for (kind, why), rows in kinds.items():
@@ -142,15 +144,17 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
     return good
 
 
-def _kind_of_line(text, headers, raw, row, numbers) -> str:
-    if text and text in headers:
+def _kind_of_line(text, headers, raw, row, numbers, by_blanks) -> str:
+    if text and text.split() in headers:
         return "repeated header lines"
+    if by_blanks and re.match(r"[^\W\d_]{4,}\.?\s", text):
+        return _WORDS  # "Page 2 of 4": words parted by blanks, whose number stands under the values by chance
     values = [raw[n].iloc[row] for n in numbers]
     has_number = any(isinstance(v, float) and v == v or isinstance(v, str) and is_number(v) for v in values)
     first = text.split(" ")[0].split(";")[0].split(",")[0].split("\t")[0]
     if has_number and role_of(first) not in ("summary", "mean", "minimum", "maximum", "spread"):
         return _UNTIMED
-    return "lines of text without a time"
+    return _WORDS
 
 
 def _line(head, rows):

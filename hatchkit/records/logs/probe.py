@@ -13,7 +13,7 @@ _WHY = {"stuck": "without any change for hours", "spike": "with a jump faster th
         "out of range": "with a value no incubator has", "repeated": "with the time of another of other value",
         "missing code": "without a value"}
 
-_WEAKEST_FIRST = ("stuck", "spike", "out of range", "repeated", "clock step", "missing code")
+_WEAKEST_FIRST = ("marked", "stuck", "spike", "out of range", "repeated", "clock step", "missing code")
 
 
 def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.DataFrame, np.ndarray]:
@@ -50,6 +50,8 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
     if part["in_turn"]:
         # One value a line: a line with humidity alone lacks no temperature.
         doubts["missing code"] &= np.isnan(table["rh_pct"])
+    if part["marked"] is not None:
+        doubts["marked"] = part["marked"] if rows is None else part["marked"][rows]
     if stepped is not None:
         doubts["clock step"] = stepped
     if wishes.mark:

@@ -14,22 +14,21 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import told
 from hatchkit.records.logs.bulk import refuse_odd_bulk
-from hatchkit.records.logs.cells import split_line
+from hatchkit.records.logs.cells import marks_joined
 from hatchkit.records.logs.channels import channel_readings
 from hatchkit.records.logs.columns import plan_columns
 from hatchkit.records.logs.head import HEAD_BYTES, read_head
 from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
 from hatchkit.records.logs.lines import Account, sort_lines
 from hatchkit.records.logs.moments import order_heading, times_of
-from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.parse import count_lines, parse_whole
 from hatchkit.records.logs.plan import ORDER_CHOICES
+from hatchkit.records.logs.sections import cuts_of
 from hatchkit.records.logs.texts import texts_of
 from hatchkit.records.logs.when import blocks
 from hatchkit.records.times import OPEN, stamp_of
 
 __all__ = ["COLUMNS", "Wishes", "is_log", "read_accounted", "read_parts", "read_readings"]
-_MOST_SECTIONS = 200
 #: Heading of the question on the code page of a file.
 ENCODING = "?log_encoding"
 
@@ -139,6 +138,8 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
     head = read_head(data)
     if not head.sample:
         return [_without_readings(data, head, account)]
+    if head.separator == " " and (joined := marks_joined(data, head.width)) != data:
+        data, head = joined, read_head(joined)
     refuse_odd_bulk(data, head)
     parts = []
     for place, only in enumerate(blocks(head) or [None]):
@@ -155,7 +156,7 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
 def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> list:
     whole, raw = parse_whole(data, head, plan, account)
     when = times_of(raw, head, plan, wishes, account.file)
-    if cuts := _sections(whole, head, raw, when):
+    if cuts := cuts_of(whole, head, raw, when):
         return _read_sections(data, cuts, account, wishes)
     data = whole
     total = account.lines["lines"] = count_lines(data, head, len(raw)) + account.shift
@@ -175,40 +176,6 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
     return [readings]
 
 
-def _sections(data, head, raw, when) -> list:
-    """Numbers of the lines at which the file begins anew with other headings: several exports put together."""
-    bad = np.flatnonzero(np.isnat(when.local))
-    if not len(bad) or len(bad) > 5000 or head.header is None:
-        return []
-    own = [name for name in head.header if name]
-    ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
-    cuts = []
-    for row in bad:
-        number = head.first + int(row)
-        if number - 1 >= len(ends):
-            break
-        start = int(ends[number - 1]) + 1 if number else 0
-        stop = int(ends[number]) if number < len(ends) else len(data)
-        if stop - start > 2000:
-            continue
-        cells = [cell for cell in split_line(data[start:stop].decode("utf-8", "replace"), head.separator) if cell]
-        roles = {role_of(cell) for cell in cells}
-        # A heading of the measures alone is one too: the word for the time may be broken or unknown.
-        named = roles & {"stamp", "date", "time"} and roles & {"temp", "rh", "value"} or {"temp", "rh"} <= roles
-        if len(cells) > 1 and named and cells != own:
-            cuts.append(number)
-        elif len(cells) > 1 and named and _begins_anew(when.local, int(row)):
-            cuts.append(number - 1)
-    return cuts[:_MOST_SECTIONS]
-
-
-def _begins_anew(local, row: int) -> bool:
-    """Whether a heading written once more has a title above it and readings of earlier times below it: another log."""
-    after, before = local[row + 1:], local[:row]
-    after, before = after[~np.isnat(after)][:1], before[~np.isnat(before)][-1:]
-    return row > 1 and bool(np.isnat(local[row - 1])) and len(after) == len(before) == 1 and bool(after[0] < before[0])
-
-
 def _read_sections(data, cuts, account, wishes) -> list:
     ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
     edges = [0, *(int(ends[number - 1]) + 1 for number in cuts), len(data)]
@@ -226,6 +193,8 @@ def _read_sections(data, cuts, account, wishes) -> list:
             own.count("lines of a section that cannot be read", "lost", own.lines["lines"], str(error),
                       first=before + 1)
         account.add(own)
+        if "order" in own.facts:
+            wishes = replace(wishes, others=(*wishes.others, own.facts["order"]))
     return parts
 
 

@@ -11,6 +11,7 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
+from hatchkit.records.logs import told
 from hatchkit.records.logs.names import part_of_time
 from hatchkit.records.times.forms import epoch_micros, is_epoch
 from hatchkit.records.times.scan import NAT
@@ -89,6 +90,8 @@ def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, othe
         Of the other files of the logger.
     """
     evidence = times.gather(np.asarray(texts, dtype=object), clocks)
+    if (both := times.two_orders(evidence)) is not None:
+        raise HatchkitError(told.two_orders(both, [texts[row] for _, row in both]))
     order = times.decide(evidence, day_first, spans=spans, others=others)
     found = times.read(evidence, order, year)
     if clocks is not None:

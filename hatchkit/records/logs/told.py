@@ -121,6 +121,13 @@ def order_of_dates(order, example: str) -> tuple:
             "write day_first = true or false under [sensors] in season.toml")
 
 
+def two_orders(both, examples) -> str:
+    """Why a log is refused whose dates change their order."""
+    (one, _), (two, _) = both
+    return (f"its dates change their order: \"{examples[0]}\" and those around it are written {ORDER_WORDS[one]}, "
+            f"\"{examples[1]}\" and those around it {ORDER_WORDS[two]}; part the file in two where the order changes")
+
+
 _BAD_DATE = {"no such day": "there is no such day in the calendar", "year": "its year cannot be right",
              "hour": "there is no such time of day", "no hour": "its time of day cannot be read",
              "order": "it fits only if day and month stand the other way round", "no year": "it has no year"}
@@ -152,6 +159,13 @@ def not_a_log(name: str) -> dict:
     """A file among the logs that is of no kind that is read."""
     return dict(found=f"{name} is no text, workbook or archive", done="left out",
                 mend="take it out of the folder sensors, or export it as CSV")
+
+
+def marked(name: str, count: int, line: int, example: str, doubted: bool) -> tuple:
+    """Values with a mark behind them."""
+    return ("doubtful", f"a mark behind {many(count, 'value')} of {name}, the first in line {line}: "
+            f"\"{example[:40]}\"", "kept and marked \"marked\"" if doubted else "read without the mark, as nearly all "
+            "bear it", "see in the logger's manual what the mark means", line)
 
 
 def without_decimals(name: str, middle: float, factor: float) -> tuple:

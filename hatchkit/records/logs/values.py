@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.records.logs.cells import is_number
+from hatchkit.records.logs.cells import is_number, without_mark
 from hatchkit.records.logs.names import MEASURES, is_share, name_rest, other_unit, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
@@ -30,8 +30,8 @@ def _missing_numbers(quantity: str, unit: str) -> np.ndarray:
     return rows["code"].astype(float).to_numpy()
 
 
-def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None]:
-    """Values of a column, and which cells hold a text that is neither a number nor a missing code.
+def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None, np.ndarray | None]:
+    """Values of a column, which cells hold a text that is neither a number nor a missing code, which bear a mark.
 
     Parameters
     ----------
@@ -42,26 +42,32 @@ def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None]:
     -------
     values : ndarray of float
         NaN where there is no number.
-    text : ndarray of bool, or None where the whole column is numbers
+    text, marked : ndarray of bool, or None where the whole column is numbers
     """
     if column.dtype.kind in "fiu":
         values = column.to_numpy(dtype=float)
         endless = np.isinf(values)
-        return (np.where(endless, np.nan, values) if endless.any() else values), None
+        return (np.where(endless, np.nan, values) if endless.any() else values), None, None
     codes, distinct = pd.factorize(column.to_numpy(dtype=object))
     values = np.array([_number(cell) for cell in distinct] + [np.nan])
     text = np.array([isinstance(cell, str) and np.isnan(value) and cell.strip(' "').lower() not in missing_words()
                      for cell, value in zip(distinct, values, strict=False)] + [False])
-    return values[codes], text[codes]
+    marked = np.array([isinstance(cell, str) and not np.isnan(value) and without_mark(_plain(cell)) != _plain(cell)
+                       for cell, value in zip(distinct, values, strict=False)] + [False])
+    return values[codes], text[codes], marked[codes] if marked.any() else None
+
+
+def _plain(cell: str) -> str:
+    return cell.strip().strip('"').strip().replace("\u2212", "-")
 
 
 def _number(cell) -> float:
     if not isinstance(cell, str):
         return float(cell) if np.isfinite(cell) else np.nan
-    text = cell.strip().strip('"').replace("\u2212", "-")
+    text = _plain(cell)
     if not is_number(text):
         return np.nan
-    value = float(text.rstrip("%°℃℉CFKcfkrRhH. \t").replace(",", "."))
+    value = float(without_mark(text).rstrip("%°℃℉CFKcfkrRhH. \t").replace(",", "."))
     return value if np.isfinite(value) else np.nan
 
 

@@ -41,6 +41,8 @@ class Evidence:
         Order -> steps between neighbouring dates: longer than a day, backwards, all.
     days : dict
         Order -> days since 1970 of the distinct dates that exist.
+    single : dict
+        Order -> places among the distinct dates that follow the one before by one day in this order only.
     years : tuple of int
         Years of four figures.
     """
@@ -55,6 +57,7 @@ class Evidence:
     back: dict = field(default_factory=dict)
     steps: dict = field(default_factory=dict)
     days: dict = field(default_factory=dict)
+    single: dict = field(default_factory=dict)
     years: tuple = ()
 
 
@@ -121,7 +124,39 @@ def gather(values, clocks=None, *, serials=False) -> Evidence:
         out.jumps[order], out.back[order] = int((np.abs(step) > 1).sum()), int((step < 0).sum())
         out.steps[order], out.days[order] = len(step), sequence
     out.named = bool(named)
+    out.single = {order: used[places] for order, places in _single(found).items()}
     return out
+
+
+def _single(found: dict) -> dict:
+    """Order -> places of the dates that go on by one day in it alone, one day across a change of order included."""
+    def goes_on(one, two):
+        (before, there), (after, here) = found[one], found[two]
+        return (np.abs(after[1:] - before[:-1]) == 1) & there[:-1] & here[1:]
+
+    steps = {order: goes_on(order, order) for order in found}
+    alone = {order: own & ~np.any([other for name, other in steps.items() if name != order], axis=0)
+             for order, own in steps.items()}
+    out = {order: own.copy() for order, own in alone.items()}
+    for one in found:
+        for two in found:
+            if one != two and len(steps[one]) > 1:
+                across = goes_on(one, two) & ~steps[one] & ~steps[two]
+                out[two][:-1] |= across[:-1] & alone[two][1:]
+                out[one][1:] |= across[1:] & alone[one][:-1]
+    return {order: np.flatnonzero(own) + 1 for order, own in out.items()}
+
+
+def two_orders(evidence: Evidence) -> tuple | None:
+    """Where a log's dates go on from day to day now in one order and now in another: (order, row) of both, else None.
+
+    A single odd date is none of this; two such steps in each order are.
+    """
+    found = sorted(((order, places) for order, places in evidence.single.items() if len(places) > 1),
+                   key=lambda one: one[1][0])
+    if len(found) < 2:
+        return None
+    return tuple((order, int(np.argmax(evidence.scan.codes == places[0]))) for order, places in found[:2])
 
 
 def decide(evidences, hint=None, *, spans=(), others=()) -> Order:
