@@ -80,6 +80,9 @@ def choices_of(sheet: str, column: str) -> list[str]:
         return ["hatched", "culled", "pipped_dead", "dead", "infertile", "removed"]
     if sheet == "candlings" and column == "name":
         return ["candling", "transfer", "hatch"]
+    if column == "signs":
+        signs = reference.load("signs")
+        return list(signs.loc[signs["kind"] == "seen", "name"])
     return []
 
 
@@ -102,22 +105,25 @@ def _workbook_bytes() -> bytes:
             if kind == "time":
                 for row in range(2, 202):
                     page.cell(row, place).number_format = "yyyy-mm-dd hh:mm"
-            _add_choices(page, letter, choices_of(sheet, column), kind)
+            _add_choices(page, letter, column, choices_of(sheet, column), kind)
         page.freeze_panes = "B2"
         page.print_title_rows = "1:1"
         page.page_setup.orientation = "landscape"
         page.page_setup.fitToHeight = 0
         page.sheet_properties.pageSetUpPr = openpyxl.worksheet.properties.PageSetupProperties(fitToPage=True)
     _add_explanations(book)
+    _add_signs(book)
     out = io.BytesIO()
     book.save(out)
     return out.getvalue()
 
 
-def _add_choices(page, letter: str, choices: list[str], kind: str) -> None:
+def _add_choices(page, letter: str, column: str, choices: list[str], kind: str) -> None:
     """A drop-down for one of a few values, a gentle check for counts and measures."""
     from openpyxl.worksheet.datavalidation import DataValidation
 
+    if column == "signs":
+        return  # too many for a list in the rule: `_add_signs`
     if choices:
         rule = DataValidation(type="list", formula1='"' + ",".join(choices) + '"', allow_blank=True)
         rule.error = "Please choose one of the list."
@@ -157,6 +163,24 @@ def _add_explanations(book) -> None:
             cell.alignment = Alignment(wrap_text=True, vertical="top")
     page.freeze_panes = page.cell(head + 1, 1)
     book.active = 0
+
+
+def _add_signs(book) -> None:
+    """A drop-down of the signs; its list stands beside the explanations, as it is too long for the rule itself.
+
+    The rule only offers: several signs, or a person's own words, may be written into one cell.
+    """
+    from openpyxl.utils import get_column_letter
+    from openpyxl.worksheet.datavalidation import DataValidation
+
+    page, told = book["how to fill in"], choices_of("batches", "signs")
+    for row, name in enumerate(["Signs", *told], 4):
+        page.cell(row, 7, name)
+    letter = get_column_letter([column for column, *_ in columns_of("batches")].index("signs") + 1)
+    rule = DataValidation(type="list", formula1=f"'how to fill in'!$G$5:$G${4 + len(told)}", allow_blank=True)
+    rule.showErrorMessage = False
+    rule.add(f"{letter}2:{letter}{_LAST_ROW}")
+    book["batches"].add_data_validation(rule)
 
 
 def _settings_bytes() -> bytes:

@@ -74,7 +74,7 @@ def test_columns_of_a_few_values_have_a_drop_down_that_the_reader_knows(tmp_path
         rule.formula1 for sheet in book for rule in sheet.data_validations.dataValidation if rule.type == "list"
     }
     assert '"' + ",".join(reference.species_table().index) + '"' in lists
-    assert len(lists) == 4 and all(len(text) < 256 for text in lists)
+    assert len(lists) == 5 and all(len(text) < 256 for text in lists)
     for column in ("candle1", "candle2", "transfer"):
         assert [fate_of(word, "en").fate for word in choices_of("eggs", column)] == list(choices_of("eggs", column))
     outcomes = choices_of("eggs", "outcome")

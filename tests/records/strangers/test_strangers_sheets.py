@@ -1,7 +1,7 @@
 """Keepers' sheets by people who never saw the reader: read as found, each batch against what a careful person reads.
 
-`truth.json` of each archive (all invented) holds the batches; the sheets of `aside_*` were scored once before anybody
-looked at them (9 of 26 read right then) and are open since.
+`truth.json` of each archive (all invented) holds the batches. The sheets of `aside_a`, `aside_b` and `aside_c` were
+scored once before anybody looked at them (9 of 26, then 14 of 30 read right); all are open since.
 """
 
 import json
@@ -16,7 +16,7 @@ import hatchkit as hk
 from hatchkit.problems import HatchkitError
 
 HERE = Path(__file__).parent
-ARCHIVES = ("open_a", "open_b", "open_d", "aside_a", "aside_b")
+ARCHIVES = ("open_a", "open_b", "open_d", "open_e", "aside_a", "aside_b", "aside_c")
 SAME = {"guinea fowl": "guinea", "muscovy duck": "muscovy"}
 #: Sheets that are not read right: asked about, or not used; none of them may be read wrong.
 NOT_YET = {
@@ -26,9 +26,34 @@ NOT_YET = {
     "x17": "a diary in Chilean words: two batches asked about",
     "x19": "the whole course in one cell",
     "y23": "a wall calendar",
+    "e06": "codes in numbers with a key below",
+    "e10": "a child's diary",
+    "e18": "the day of the month alone, month and year in the sheet's name",
+    "e25": "a diary in words for numbers",
 }
-#: Read otherwise than its keeper did: one egg too many among the opened ones (y14); a grey partridge as chukar (d10).
-DIFFERS = {"y14", "d10"}
+#: Read otherwise than their keepers did, or less of them; each is a fault to be mended, and told when it is.
+DIFFERS = {
+    "y14": "one egg too many among the opened ones",
+    "d10": "a grey partridge is taken for a chukar",
+    "e01": "numbers in words in forms",
+    "e02": "two machines on one list of eggs",
+    "e03": "misspelt birds and headings",
+    "e05": "a red-legged partridge is taken for a chukar",
+    "e20": "school forms: a pierced shell, and none in words",
+    "e26": "a red-legged partridge is taken for a chukar",
+    "e29": "numbers in words",
+    "e30": "birds told apart by the letter of the lot",
+    "c03": "an egg cracked and one that is missing in a diary",
+    "c04": "cards of several looks",
+    "c05": "birds by their local names",
+    "c06": "an egg that is missing in a log",
+    "c10": "words explained in a sentence below the table",
+    "c13": "losses in words of two languages",
+    "c18": "an egg list with own codes",
+    "c19": "a diary in words for numbers",
+    "c20": "cards with words for numbers",
+    "c25": "a muscovy duck by its Czech name",
+}
 
 
 def sheets():
@@ -36,7 +61,10 @@ def sheets():
     for archive in ARCHIVES:
         with zipfile.ZipFile(HERE / f"{archive}.zip") as packed:
             truth = json.loads(packed.read("truth.json"))
-        found += [(archive, name) for name in sorted(truth)]
+        for name in sorted(truth):
+            fault = DIFFERS.get(name.split("/")[0])
+            marks = [pytest.mark.xfail(strict=True, reason=fault)] if fault else []
+            found.append(pytest.param(archive, name, marks=marks, id=f"{archive}-{name.split('/')[0]}"))
     return found
 
 
@@ -109,5 +137,5 @@ def test_a_sheet_is_read_as_a_careful_person_reads_it(archive, name, opened):
         # Nothing is read wrong, and what is left out is asked about or stands among the problems.
         assert all(batch in told for batch in read)
         assert len(season.questions) or (season.problems["severity"] == "lost").any()
-    elif number not in DIFFERS:
+    else:
         assert read == told and len(season.questions) <= 1
