@@ -60,11 +60,12 @@ def starts_with_total(cell, language) -> bool:
 
 def may_be_total(cell: str) -> bool:
     """A quick look at the first letters, since every name of a long table passes here."""
-    return cell.strip()[:3].lower() in _total_starts()
+    return cell.strip()[:3].lower() in total_starts()
 
 
 @cache
-def _total_starts() -> frozenset:
+def total_starts() -> frozenset:
+    """The first letters of words for totals and averages."""
     return frozenset(
         start for key, roles in phrases().items() if {"total", "mean"} & roles.keys() for start in (key[:3], key[:2])
     ) | {"\u00f6ss", "össz"[:3], "pr\u016f", "\u015bre", "\u015br."}

@@ -116,7 +116,7 @@ LOOK_COLUMNS = [
 
 def filled_down(cells: list) -> list:
     """Ditto marks take the cell above."""
-    if not any(isinstance(cell, str) and cell.strip() in DITTO for cell in cells):
+    if not any(text.strip() in DITTO for text in {cell for cell in cells if type(cell) is str}):
         return cells
     above, found = "", []
     for cell in cells:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total
+from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total, total_starts
 from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.when import looks_like_date
@@ -153,13 +153,13 @@ def roles_of(cell, language) -> frozenset:
 
 def plain_rows(grid, start: int, end: int, left: int, right) -> frozenset:
     """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""
-    found = set()
+    found, starts = set(), total_starts()
     for row in range(start, end):
         cells = grid[row][left:right]
         lead = cells[0] if cells else ""
         if lead == "" or lead is None or isinstance(lead, str) and len(lead) > 40:
             continue
-        if any(type(cell) is str and may_be_total(cell) for cell in cells):
+        if any(type(cell) is str and cell.strip()[:3].lower() in starts for cell in cells if cell != ""):
             continue
         if (
             sum(type(cell) is not str and cell is not None for cell in cells[1:6]) >= 2

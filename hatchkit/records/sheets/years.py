@@ -53,8 +53,8 @@ def decide_year(understood, told: int | None) -> tuple[int | None, list[dict]]:
 def _without_year(item) -> list[tuple[int, int]]:
     """(month, day) of the dates of a sheet that have no year."""
     found = []
-    for column in date_columns(item):
-        reasons = read_dates(column, True, None).reasons
+    for column in ([cell for cell in cells if isinstance(cell, str)] for cells in date_columns(item)):
+        reasons = read_dates(column, True, None).reasons if column else {}
         cells = [column[place] for place, code in reasons.items() if code == "no year"]
         moments = read_dates(cells, True, 2024).moments.astype("datetime64[D]").tolist() if cells else []
         found += [(day.month, day.day) for day in moments if day is not None]
@@ -66,6 +66,6 @@ def _written(item) -> list[int]:
     return [
         day.year
         for column in date_columns(item)
-        for day in read_dates(column, True, None).moments.astype("datetime64[D]").tolist()[:60]
+        for day in read_dates(column[:60], True, None).moments.astype("datetime64[D]").tolist()
         if day is not None
     ]
