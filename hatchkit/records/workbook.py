@@ -226,6 +226,8 @@ def _read_text(path: Path, file: str) -> list[Grid]:
     text = decode(raw)
     if text is None:
         raise Refused("the file is not text, though its name says so")
+    if not text.strip():
+        raise Refused("the file is empty")  # nothing but the mark of its encoding
     separator = guess_separator(text)
     csv.field_size_limit(1_000_000)
     try:
