@@ -60,7 +60,6 @@ def read_folder(folder, answers: dict | None = None) -> dict:
             settings=settings,
             fixed=_Fixed(fixed),
             species_table=species_table,
-            hint_year=None,
             hint_day_first=_told_order(settings, answers),
         )
     found += sheets.problems

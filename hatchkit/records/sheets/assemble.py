@@ -55,7 +55,6 @@ def read_sheets(
     settings: dict,
     fixed: dict,
     species_table: pd.DataFrame,
-    hint_year: int | None = None,
     hint_day_first: bool | None = None,
 ) -> Sheets:
     """The tables of all grids.
@@ -68,29 +67,26 @@ def read_sheets(
     fixed : dict
         (file, sheet) -> {heading: reading} that a person confirmed or season.toml states.
     species_table : DataFrame
-    hint_year : int, optional
-        The year of the logs, for dates without one.
     hint_day_first : bool, optional
     """
     understood: list[Understood] = []
-    broken: list[dict] = []
+    found: list[dict] = []
     marks: dict = {}
     for grid in grids if len(grids) > 1 else ():
-        with guarded(grid.file, grid.sheet, broken):
+        with guarded(grid.file, grid.sheet, found):
             marks.setdefault(grid.file, {}).update(marks_in(grid, language_on(grid))[0])
     for grid in grids:
-        with guarded(grid.file, grid.sheet, broken):
+        with guarded(grid.file, grid.sheet, found):
             told = fixed.get((grid.file, grid.sheet), {})
             understood += understand(grid, told, Path(grid.file).stem, marks.get(grid.file))
-    day_first, found, asked = decide_order(understood, hint_day_first)
-    found += broken
-    hint_year, more = decide_year(understood, hint_year or settings.get("year"))
+    day_first, asked = decide_order(understood, hint_day_first)
+    year, more = decide_year(understood, settings.get("year"))
     asked += more
     parts = []
     for item in understood:
         part = None
         with guarded(item.block.file, item.block.sheet, found):
-            part = _read(item, _context(item, day_first, hint_year))
+            part = _read(item, _context(item, day_first, year))
         found += skipped_rows(item.block)
         if part is not None and item.kind == "lines" and settings.get("diary") != "used":
             part, more = without_unclear(item, part)
@@ -119,9 +115,9 @@ def guarded(file: str, sheet: str, found: list):
         )
 
 
-def _context(item: Understood, day_first: bool, hint_year) -> Context:
+def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     block = item.block
-    years: object = item.year or hint_year
+    years: object = item.year or year
     if block.sections and any(block.sections):
         from hatchkit.records.sheets.understand import year_in
 

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from hatchkit.records.sheets.candidates import candidates, key_of
+from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.evidence import evidence
 from hatchkit.records.sheets.fields import ONCE, USUAL, Meaning
 from hatchkit.records.sheets.ledger import Account, Layout, account, layout_of
@@ -62,24 +62,19 @@ class Reading:
     total: float
 
 
-def best_reading(
-    columns, language, fixed: dict | None = None, length: float = 21.0, need=("eggs_set", "set_at")
-) -> Reading:
+def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_at")) -> Reading:
     """The joint reading of a table of batches.
 
     Parameters
     ----------
     columns : list of profile.Column
-    language : str or None
-    fixed : dict, optional
-        Heading -> reading that a person confirmed.
+    choices : list of list of Meaning
+        What each column may be (`candidates.candidates`), the likeliest first.
     length : float
         Days of incubation, to tell a look from the transfer.
     need : tuple of str
         Fields without which a reading is of little use.
     """
-    fixed = fixed or {}
-    choices = [candidates(column, language, fixed.get(column.heading)) for column in columns]
     values = [column.values for column in columns]
     everything = [np.array([count.code == "all" for count in column.counts], dtype=bool) for column in columns]
     tried: list[tuple[float, tuple, Layout, Account]] = []

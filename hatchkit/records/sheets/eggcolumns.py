@@ -5,7 +5,7 @@ from __future__ import annotations
 from hatchkit.records.sheets.fields import Meaning
 
 
-def choose(columns, options, fixed: dict) -> list:
+def choose(columns, options) -> list:
     """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
     ranked = sorted(
         (

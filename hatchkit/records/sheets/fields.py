@@ -106,10 +106,6 @@ ONCE = frozenset(
 )
 
 
-#: Fields of which a table may hold one per look.
-ONCE_A_LOOK = frozenset({"clear", "dead", "left", "look_at", "look_day", "weight", "fate", "removed"})
-
-
 @dataclass(frozen=True)
 class Look:
     """Which look at the eggs a heading names: its day, its order (1, 2 ...) and whether it is the transfer."""

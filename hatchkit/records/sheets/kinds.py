@@ -105,7 +105,7 @@ def _is_log(block, columns, first, possible, counted) -> bool:
     if {"eggs_set", "hatched"} <= whole and not events:
         return False
     dated = any(
-        name in ("date", "look_at", "look_day") or "date" in fields
+        name in _DAYS or "date" in fields
         for name, fields in zip(first, possible, strict=True)
     )
     if not dated:

@@ -148,7 +148,7 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
         table["place"].eq(table["place"].shift())
         & ~table["hatch"]
         & ~table["hatch"].shift(fill_value=True)
-        & (source.ne(source.shift()) | table["table"].ne(table["table"].shift()) if "table" in table else False)
+        & (table["table"].ne(table["table"].shift()) if "table" in table else False)
         & ((table["looked_at"] - table["looked_at"].shift()).abs() <= pd.Timedelta(hours=SAME_HOURS))
     )
     for i in np.flatnonzero(near):

@@ -28,7 +28,6 @@ def decide_order(understood, hint: bool | None):
     Returns
     -------
     day_first : bool
-    problems : list of dict
     questions : list of dict
     """
     texts = [
@@ -36,33 +35,28 @@ def decide_order(understood, hint: bool | None):
     ]
     evidence = [times.gather(column, serials=True) for column in texts if column]
     if not evidence:
-        return True if hint is None else hint, [], []
-    if hint is None and _dotted(texts) > 0.5 and not _impossible(texts):
-        return True, [], []
+        return True if hint is None else hint, []
+    if hint is None and _with_dots(texts):
+        return True, []
     order = times.decide(evidence, hint=hint)
     if order.sure >= SURE or not any(column.open for column in evidence):
-        return order.day_first, [], []
+        return order.day_first, []
     scores = {first: _plausible(understood, first) for first in (True, False)}
     scores[True] += _written_like(understood)
     if abs(scores[True] - scores[False]) >= LEAD:
-        return max(scores, key=scores.get), [], []
+        return max(scores, key=scores.get), []
     where = next(item for item in understood if item.block.rows)
     best = not any(item.language == "en" and _american(item) for item in understood)
     rows = list(where.block.rows)
     asked = dict(code="day_first", file=where.block.file, sheet=where.block.sheet, taken=str(best), rows=rows)
-    return best, [], [asked]
+    return best, [asked]
 
 
-def _dotted(texts) -> float:
-    """Share of dates with dots ("12.04.2026"), with which no language writes the month first (Unicode CLDR)."""
-    dotted = [bool(re.match(r"\s*\d{1,2}\.\s?\d{1,2}\.", text)) for column in texts for text in column if text.strip()]
-    return float(np.mean(dotted)) if dotted else 0.0
-
-
-def _impossible(texts) -> bool:
-    """Whether a date has a second number that is no month."""
-    pairs = [re.match(r"\s*\d{1,2}\.\s?(\d{1,2})\.", text) for column in texts for text in column]
-    return any(int(pair[1]) > 12 for pair in pairs if pair)
+def _with_dots(texts) -> bool:
+    """Most dates have dots ("12.04.2026"), with which no language writes the month first (CLDR), and none denies it."""
+    dates = [re.match(r"\s*\d{1,2}\.\s?(\d{1,2})\.", text) for column in texts for text in column if text.strip()]
+    dotted = [date for date in dates if date]
+    return len(dotted) > 0.5 * len(dates) and all(int(date[1]) <= 12 for date in dotted)
 
 
 def _written_like(understood) -> float:

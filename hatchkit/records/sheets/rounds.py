@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from hatchkit.records.sheets.cells import is_empty
+from hatchkit.records.sheets.meanings import meanings
 
 #: Headings that must come again under each group.
 LEAST_SHARED = 3
@@ -23,16 +24,19 @@ def by_round(block) -> list:
     places = {group: [i for i, other in enumerate(block.groups) if other == group] for group in groups}
     heads = [[block.headings[i].strip().lower() for i in places[group]] for group in groups]
     alike = len(groups) > 1 and len(heads[0]) >= LEAST_SHARED and all(head == heads[0] for head in heads[1:])
-    if not alike or not any("set" in word or "egg" in word for word in _fields(block, places[groups[0]])):
+    if not alike or not _of_eggs(block, places[groups[0]]):
         return [block]
     shared = [i for i, group in enumerate(block.groups) if not group]
     return [_one(block, shared, places[group], group, first=group == groups[0]) for group in groups]
 
 
-def _fields(block, places) -> list:
-    from hatchkit.records.sheets.meanings import meanings
-
-    return [m.field for i in places for m in meanings(block.headings[i], "", None)]
+def _of_eggs(block, places) -> bool:
+    """Whether a group's headings name eggs or their setting."""
+    return any(
+        meaning.field in ("set_at", "eggs_set", "egg", "eggs_weighed")
+        for place in places
+        for meaning in meanings(block.headings[place], "", None)
+    )
 
 
 def _one(block, shared, mine, group: str, *, first: bool):

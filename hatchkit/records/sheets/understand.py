@@ -76,6 +76,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
     language = language_on(grid)
     grid = in_one_language(grid)
     grid, key = with_legend(grid, language, marks)
+    told = {plain(heading): reading for heading, reading in fixed.items()}
     found = []
     tables = [table for part in side_by_side(grid) for table in find_blocks(part, language)]
     for block in [block for table in tables for block in by_round(table)]:
@@ -84,7 +85,6 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         block.columns = [filled_down(cells) for cells in block.columns]
         block = with_hours(expanded(with_one_name(block, language), language), language)
         columns = profile(block, language)
-        told = {plain(heading): reading for heading, reading in fixed.items()}
         mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
         mine |= {columns[place].heading: "hour" for place in block.hours}
         options = [candidates(column, language, mine.get(column.heading)) for column in columns]
@@ -103,10 +103,10 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         if kind == "lines" and block.shape != "lines":
             _to_lines(block)
         if kind == "batches":
-            item.reading = best_reading(columns, language, mine)
+            item.reading = best_reading(columns, options)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options, mine)
+            item.chosen = eggcolumns.choose(columns, options)
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":
