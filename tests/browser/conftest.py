@@ -18,6 +18,26 @@ def chromium():
     return {"binary": BROWSER, "driver": DRIVER}
 
 
+@pytest.fixture(scope="module")
+def lab(season):
+    """JupyterLab on the season that the module of the test makes."""
+    from lab_session import Lab  # needs selenium, which may be missing
+
+    lab = Lab(season, season.parent)
+    yield lab
+    lab.close()
+
+
+@pytest.fixture(scope="module")
+def page(season, chromium):
+    """A page of a browser of its own."""
+    from lab_session import browser
+
+    page = browser(**chromium, scratch=season.parent)
+    yield page
+    page.quit()
+
+
 def pytest_terminal_summary(terminalreporter):
     if MISSING:
         terminalreporter.write_line("Not run: opening the notebooks in JupyterLab in a browser "

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from selenium import webdriver
 from selenium.webdriver.chrome.service import Service
+from selenium.webdriver.common.by import By
 
 ROOT = Path(__file__).resolve().parents[2]
 QUIET = ["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
@@ -82,3 +83,21 @@ def wait_for(look, seconds, otherwise=lambda: ""):
             return seen
         time.sleep(0.2)
     raise AssertionError(f"waited {seconds} s in vain. {otherwise()}")
+
+
+def menu(page, *labels):
+    """Choose an entry of the menu bar."""
+    for kind, label in zip(("MenuBar", "Menu"), labels, strict=True):
+        spot = f"//div[contains(@class, 'lm-{kind}-itemLabel') and text()='{label}']"
+        wait_for(lambda spot=spot: page.find_elements(By.XPATH, spot), 20)[0].click()
+
+
+def kernels_idle(lab):
+    """Whether every kernel has done its work."""
+    states = [kernel["execution_state"] for kernel in lab.ask("kernels")]
+    return states and set(states) == {"idle"}
+
+
+def pop_ups(page):
+    """The texts of dialogs and notices on the page."""
+    return [box.text for box in page.find_elements(By.CSS_SELECTOR, ".Toastify__toast, .jp-Dialog")]

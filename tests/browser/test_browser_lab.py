@@ -6,7 +6,7 @@ from pathlib import Path
 
 import nbformat
 import pytest
-from lab_session import ROOT, Lab, addresses_asked, browser, wait_for
+from lab_session import ROOT, addresses_asked, kernels_idle, menu, pop_ups, wait_for
 from nbformat.reader import NotJSONError
 from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
@@ -24,29 +24,15 @@ def season(tmp_path_factory):
     return folder
 
 
-@pytest.fixture(scope="module")
-def lab(season):
-    lab = Lab(season, season.parent)
-    yield lab
-    lab.close()
-
-
-@pytest.fixture(scope="module")
-def page(season, chromium):
-    page = browser(**chromium, scratch=season.parent)
-    yield page
-    page.quit()
-
-
 @pytest.mark.parametrize("name", NOTEBOOKS)
 def test_a_notebook_opens_runs_and_shows_its_figures(lab, page, season, name):
     addresses_asked(page)
     page.get(lab.address(f"notebooks/{name}"))
     wait_for(lambda: page.find_elements(By.CSS_SELECTOR, ".jp-Notebook .jp-Cell"), 60)
-    wait_for(lambda: _kernels_idle(lab), 60)
-    assert not _pop_ups(page)
+    wait_for(lambda: kernels_idle(lab), 60)
+    assert not pop_ups(page)
 
-    _menu(page, "Run", "Run All Cells")
+    menu(page, "Run", "Run All Cells")
     path = season / "notebooks" / name
     cells = wait_for(lambda: _finished(lab, page, path), 400, lambda: _state(lab, path))
     failed = [output["evalue"] for cell in cells for output in cell.outputs if output.output_type == "error"]
@@ -60,7 +46,7 @@ def test_a_notebook_opens_runs_and_shows_its_figures(lab, page, season, name):
     own = (f"http://127.0.0.1:{lab.port}/", "data:", "blob:", *BROWSER_PAGES)
     strangers = {url for url in addresses_asked(page) if not url.startswith(own)}
     assert not strangers, "JupyterLab called out"
-    assert not _pop_ups(page)
+    assert not pop_ups(page)
 
 
 def test_an_error_cell_is_not_overlooked(lab, page, season):
@@ -70,26 +56,15 @@ def test_an_error_cell_is_not_overlooked(lab, page, season):
     nbformat.write(broken, path)
     page.get(lab.address("notebooks/broken.ipynb"))
     wait_for(lambda: page.find_elements(By.CSS_SELECTOR, ".jp-Notebook .jp-Cell"), 60)
-    wait_for(lambda: _kernels_idle(lab), 60)
-    _menu(page, "Run", "Run All Cells")
+    wait_for(lambda: kernels_idle(lab), 60)
+    menu(page, "Run", "Run All Cells")
     cells = wait_for(lambda: _finished(lab, page, path), 60)
     assert [output.ename for output in cells[0].outputs] == ["ZeroDivisionError"]
 
 
-def _menu(page, *labels):
-    for kind, label in zip(("MenuBar", "Menu"), labels, strict=True):
-        spot = f"//div[contains(@class, 'lm-{kind}-itemLabel') and text()='{label}']"
-        wait_for(lambda spot=spot: page.find_elements(By.XPATH, spot), 20)[0].click()
-
-
-def _kernels_idle(lab):
-    states = [kernel["execution_state"] for kernel in lab.ask("kernels")]
-    return states and set(states) == {"idle"}
-
-
 def _finished(lab, page, path):
     """Code cells of the saved notebook once every one has run or one has failed; else None."""
-    if not _kernels_idle(lab):
+    if not kernels_idle(lab):
         return None
     page.find_element(By.TAG_NAME, "body").send_keys(Keys.CONTROL, "s")
     time.sleep(1)
@@ -118,10 +93,6 @@ def _pictures_seen(page):
             if picture.get_attribute("alt") and page.execute_script("return arguments[0].naturalWidth", picture):
                 seen.add(picture.id)
     return len(seen)
-
-
-def _pop_ups(page):
-    return [box.text for box in page.find_elements(By.CSS_SELECTOR, ".Toastify__toast, .jp-Dialog")]
 
 
 def _screenshot(page, name) -> Path:

@@ -5,12 +5,11 @@ import tomllib
 
 import nbformat
 import pytest
-from lab_session import Lab, browser, wait_for
+from lab_session import kernels_idle, menu, pop_ups, wait_for
 from selenium.webdriver.common.action_chains import ActionChains
 from selenium.webdriver.common.by import By
 from selenium.webdriver.common.keys import Keys
 from selenium.webdriver.support.ui import Select
-from test_browser_lab import _kernels_idle, _menu, _pop_ups
 
 #: "Rest" may be dead in shell or clear: both add up.
 SHEET = ("Hatch,Breed,Date in,Eggs,Rest,Dead,Chicks\n1,Leghorn,2025-03-01,24,3,4,17\n2,Leghorn,2025-04-01,30,4,6,20\n"
@@ -26,20 +25,6 @@ def season(tmp_path_factory):
     return folder
 
 
-@pytest.fixture(scope="module")
-def lab(season):
-    lab = Lab(season, season.parent)
-    yield lab
-    lab.close()
-
-
-@pytest.fixture(scope="module")
-def page(season, chromium):
-    page = browser(**chromium, scratch=season.parent)
-    yield page
-    page.quit()
-
-
 def _top_of_notebook(season):
     """The cells of notebook 0 down to the form, so that the test does not draw every picture."""
     path = season / "notebooks" / "0_your_records.ipynb"
@@ -52,8 +37,8 @@ def _top_of_notebook(season):
 def _run(lab, page):
     page.get(lab.address("notebooks/0_your_records.ipynb"))
     wait_for(lambda: page.find_elements(By.CSS_SELECTOR, ".jp-Notebook .jp-Cell"), 60)
-    wait_for(lambda: _kernels_idle(lab), 60)
-    _menu(page, "Run", "Run All Cells")
+    wait_for(lambda: kernels_idle(lab), 60)
+    menu(page, "Run", "Run All Cells")
 
 
 def _text(page):
@@ -92,7 +77,7 @@ def test_choose_keep_run_again_and_nothing_is_asked(lab, page, season):
     _run(lab, page)
     wait_for(lambda: "every one sure" in _text(page), 90, lambda: _text(page))
     assert "What is the column" not in _text(page) and "still open" not in _text(page)
-    assert not _pop_ups(page) and (season / "hatches.csv").read_bytes() == before
+    assert not pop_ups(page) and (season / "hatches.csv").read_bytes() == before
 
 
 def test_deleting_the_answers_asks_anew(season):
