@@ -16,6 +16,8 @@ _NO_EGGS = frozenset(
     "weight percent temperature humidity year flock_age_weeks stored_days eggs_weighed egg stage_day tray_row tray_col "
     "batch".split()
 )
+#: No keeper has more machines than this; larger numbers under such a heading are eggs.
+MOST_MACHINES = 12
 #: Clears are told apart at the first look, by this day (common practice, no source: hens' day 7, geese's day 10).
 FIRST_LOOK_BY = 12
 #: What a plain heading keeps where none of its cells can be read so.
@@ -142,6 +144,8 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             return None
         if column.share_text < 0.5:
             weight -= 3.0 if name in ("breed", "species", "what", "notes", "signs") else 0.8
+        if name in ("incubator", "hatcher") and column.share_count > 0.8 and np.nanmax(column.values) > MOST_MACHINES:
+            weight -= 4.0
         if name in ("breed", "species"):
             weight += 1.0 if column.birds > 0.5 else -0.5
         if name == "what" and tells_steps(column):

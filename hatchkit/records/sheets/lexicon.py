@@ -204,7 +204,7 @@ def _unknown(word: str, language) -> Token:
     for key in _stems(word):
         return _known(word, phrases()[key], language)
     if len(word) >= 3:
-        longer = [key for key in _by_length().get(word[0], ()) if key.startswith(word) and len(key) > len(word) + 1]
+        longer = [key for key in _spoken(word[0], language) if key.startswith(word) and len(key) > len(word) + 1]
         merged = _merge(longer)
         if merged and len(_roles_in(merged, language)) == 1:
             return _known(word, _roles_in(merged, language), language, guessed=True)
@@ -218,11 +218,19 @@ def _unknown(word: str, language) -> Token:
             guessed=False,
         )
     if len(word) >= 5:
-        near = nearest_words(word, [key for keys in _by_length().values() for key in keys if len(key) >= 5])
+        near = nearest_words(word, _spoken("", language))
         merged = _roles_in(_merge(near), language)
         if near and (len(merged) == 1 or len(near) == 1):
             return _known(word, merged, language, guessed=True)
     return Token(word)
+
+
+@cache
+def _spoken(letter: str, language: str | None) -> tuple[str, ...]:
+    """Single words with a first letter ("": of five letters and more) that the sheet's language or English knows."""
+    words = _by_length().get(letter, ()) if letter else [w for all_ in _by_length().values() for w in all_ if len(w) > 4]
+    known = phrases()
+    return tuple(w for w in words if language is None or any(names & {language, "en"} for names in known[w].values()))
 
 
 def _roles_in(roles: dict, language) -> dict:
