@@ -44,7 +44,7 @@ def kind_of(block, columns, options) -> str:
         return "eggs"
     if _are_weights(first, possible, counted):
         return "weights"
-    if _is_log(block, columns, first, possible, counted):
+    if _is_log(block, columns, options, first, possible, counted):
         return "looks"
     if any("eggs_set" in fields for fields in possible) and (counted or any("set_at" in fields for fields in possible)):
         return "batches"
@@ -95,7 +95,7 @@ def _is_diary(block, columns, counted) -> bool:
     )
 
 
-def _is_log(block, columns, first, possible, counted) -> bool:
+def _is_log(block, columns, options, first, possible, counted) -> bool:
     """One row per look: batches come back on other days, and the eggs set stand in few rows only."""
     if block.shape in ("form", "sideways"):
         return False
@@ -111,8 +111,9 @@ def _is_log(block, columns, first, possible, counted) -> bool:
     if not dated:
         return False
     if "batch" in first and counted and not {"eggs_set", "set_at", "hatched"} & set(first):
-        # Losses by batch and day without a number set: a log beside a table of batches.
-        return True
+        # Losses by batch and day without a number set: a log beside a table of batches, if each row is of one look.
+        looks = {found[0].look for found in options if found and found[0].look}
+        return len(looks) < 2 or columns[first.index("batch")].distinct < 1
     if len(block.rows) < 3:
         return False
     set_at = any(

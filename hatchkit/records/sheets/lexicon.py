@@ -184,7 +184,8 @@ def _says(word: str, language) -> bool:
 
 def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
     spelt = [role for role, names in roles.items() if role[0] == "=" and (language is None or names & {language, "en"})]
-    if spelt and (language is None and len(roles) == 1 or language in roles[spelt[0]] and len(roles) == 1):
+    others = [role for role, names in roles.items() if role[0] != "=" and (language is None or language in names)]
+    if spelt and not others and (language is None or language in roles[spelt[0]] or len(roles) == 1):
         return Token(text, frozenset({"word number"}), roles[spelt[0]], number=int(spelt[0][1:]))
     roles = {role: names for role, names in roles.items() if role[0] != "="}
     for wanted in (language, "en"):

@@ -6,6 +6,9 @@ the others belong to the batch they name, else to the one that is open.
 
 from __future__ import annotations
 
+from copy import deepcopy
+from dataclasses import replace
+
 import numpy as np
 import pandas as pd
 
@@ -35,6 +38,7 @@ def read_log(block, chosen, context: Context) -> Part:
     # "Live ones" beside the dead in shell are the chicks.
     at_the_end = bool(fields & {"dis", "pipped"}) and not fields & {"hatched", "clear", "dead"}
     columns = block.columns
+    remarks: list = []
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue
@@ -51,7 +55,7 @@ def read_log(block, chosen, context: Context) -> Part:
                 entry.batch = text
         elif name in ("what", "notes", "result"):
             for entry, text in zip(entries, typed.texts(cells), strict=True):
-                _words(entry, text, name, context)
+                remarks += [(entry, mention) for mention in _words(entry, text, name, context)]
         elif name in TEXT_FIELDS:
             for entry, text in zip(entries, typed.texts(cells), strict=True):
                 if text:
@@ -77,7 +81,36 @@ def read_log(block, chosen, context: Context) -> Part:
             entry.counts[kind] = int(count)
             if kind != "eggs_set":
                 entry.counts.pop("left", None)
-    return batches_of(block, entries, context, odd)
+    return _with_remarks(block, entries, remarks, context, odd)
+
+
+def _with_remarks(block, entries, remarks, context: Context, odd) -> Part:
+    """The batches of a log; what remarks count is added only where the eggs add up with it and do not without.
+
+    Where they add up without, a remark can only tell of what a count already holds ("of these 1 pipped").
+    """
+    if not remarks or not any(entry.counts for entry in entries):
+        for entry, mention in remarks:
+            add_mention(entry, mention, remark=True)
+        return batches_of(block, entries, context, odd)
+    fuller = deepcopy(entries)
+    of = {id(entry): full for entry, full in zip(entries, fuller, strict=True)}
+    for entry, mention in remarks:
+        add_mention(of[id(entry)], mention, remark=True)
+    rest, mended = (_rest_by_name(block, some, context) for some in (entries, fuller))
+    for entry, mention in remarks:
+        if rest.get(entry.batch) == 0 and entry.counts:
+            part = replace(mention, within=True)
+            add_mention(entry, part, remark=True)
+    with_remarks = {name for name in mended if mended[name] == 0 and rest.get(name) != 0}
+    taken = [of[id(entry)] if entry.batch in with_remarks else entry for entry in entries]
+    return batches_of(block, taken, context, odd)
+
+
+def _rest_by_name(block, entries, context: Context) -> dict:
+    """Name of each batch -> eggs that its entries leave open."""
+    table = batches_of(replace(block, skipped=[]), deepcopy(entries), context, []).batches
+    return dict(zip(table["name"], table["rest"], strict=True)) if len(table) else {}
 
 
 _LEDGER = {
@@ -106,17 +139,20 @@ def _both(one: Look, other: Look) -> Look:
     )
 
 
-def _words(entry: Entry, text, name: str, context: Context) -> None:
+def _words(entry: Entry, text, name: str, context: Context) -> list:
+    """Take the words of what was done; what a remark counts is given back."""
     if not text:
-        return
+        return []
     found = tokens(text, context.language)
     roles = all_roles(found)
     if name == "what":
         entry.roles |= roles
         entry.look = _both(look_of(list(found)), entry.look)
     entry.text = "; ".join(filter(None, (entry.text, text)))
-    for mention in mentions(text, context.language):
-        add_mention(entry, mention, remark=name != "what")
+    counted = list(mentions(text, context.language))
+    for mention in counted if name == "what" else ():
+        add_mention(entry, mention, remark=False)
+    return counted if name != "what" else []
 
 
 class _Open:

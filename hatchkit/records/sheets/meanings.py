@@ -58,7 +58,8 @@ def _clean(found: tuple[Token, ...]) -> list[Token]:
             t.text,
             t.roles - silent,
             t.languages,
-            int(t.text) if t.text.isdigit() and len(t.text) < 6 else t.number,
+            # "Un", "ein", "en" are mostly no numbers in a heading.
+            int(t.text) if t.text.isdigit() and len(t.text) < 6 else None if t.number == 1 and len(t.text) < 4 else t.number,
             t.guessed,
         )
         for t in found
@@ -236,6 +237,8 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
     several = []
     if roles & {"batch", "hatch", "set", "egg", "number"}:
         several = _ambiguous(roles)
+    if look and has("date") and not look.transfer:
+        return [Meaning("look_at", look, PLAIN)]
     if has("hatcher") and not look and not has("candle"):
         moved = Look(transfer=True)
         return [Meaning("hatcher", weight=PLAIN), Meaning("left", moved, POSSIBLE), Meaning("look_at", moved, POSSIBLE)]
