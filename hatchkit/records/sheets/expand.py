@@ -10,6 +10,7 @@ from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of
 from hatchkit.records.sheets.entries import class_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
+from hatchkit.records.sheets.when import is_dateish
 
 #: Class -> the English word that heads its column.
 _HEADING = {
@@ -23,6 +24,8 @@ _HEADING = {
     "left": "left",
     "culled": "culled",
 }
+#: Letters of a cell on average from which a column holds sentences rather than names.
+MOST_LETTERS = 12
 _ENDS = frozenset({"left", "unhatched", "result", "hatch", "hatched", "opened", "chicks", "shell"})
 
 
@@ -34,7 +37,7 @@ def expanded(block: Block, language: str | None) -> Block:
     block : Block
     language : str or None
     """
-    if block.shape == "lines" or not block.rows:
+    if block.shape == "lines" or not block.rows or told_by_day(block, language) is not None:
         return block
     headings, groups, columns = [], [], []
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
@@ -52,6 +55,29 @@ def expanded(block: Block, language: str | None) -> Block:
             columns.append([_of_class(cell, name, language) for cell in cells])
     block.headings, block.groups, block.columns = headings, groups, columns
     return block
+
+
+def told_by_day(block: Block, language: str | None) -> tuple[int, int, int] | None:
+    """The columns of date, batch and words of a table that tells of its batches by the day, or None.
+
+    Such a table holds these three alone; its batches come back on other days.
+    """
+    filled = [i for i, cells in enumerate(block.columns) if any(not is_empty(cell) for cell in cells)]
+    if block.shape != "table" or len(filled) != 3 or len(block.rows) < 4:
+        return None
+    kept = {i: [cell for cell in block.columns[i] if not is_empty(cell)] for i in filled}
+    dated = [i for i in filled if sum(map(is_dateish, kept[i])) > 0.6 * len(kept[i])]
+    long = [
+        i for i in filled if i not in dated and sum(len(str(cell)) for cell in kept[i]) > MOST_LETTERS * len(kept[i])
+    ]
+    named = [
+        i
+        for i in filled
+        if i not in dated + long
+        and len(kept[i]) > 0.6 * len(block.rows)
+        and len({text_of(cell) for cell in kept[i]}) <= 0.6 * len(kept[i])
+    ]
+    return (dated[0], named[0], long[0]) if len(dated) == len(long) == len(named) == 1 else None
 
 
 def _roles(text: str, language) -> frozenset:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from hatchkit.records.sheets.candidates import tells_steps
 from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.expand import told_by_day
 from hatchkit.records.sheets.profile import SAMPLE
 
 _LOSSES = ("clear", "dead", "left", "hatched", "dis", "unhatched", "pipped", "fertile")
@@ -19,7 +20,7 @@ def kind_of(block, columns, options) -> str:
     options : list of list of Meaning
         Readings of each column (`assign.candidates`).
     """
-    if block.shape == "lines":
+    if block.shape == "lines" or told_by_day(block, None) is not None:
         return "lines"
     own = _own_table({heading.strip().lower() for heading in block.headings})
     if own:

@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from hatchkit.records.words import csv_rows, nearest_words, plain
+from hatchkit.records.words import csv_rows, letters_apart, nearest_words, plain
 
 LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
 
@@ -218,12 +218,23 @@ def _unknown(word: str, language) -> Token:
             frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
             guessed=False,
         )
-    if len(word) >= 5:
-        near = nearest_words(word, _spoken("", language))
+    if len(word) >= 5 and word not in _bird_names():
+        near = [key for key in nearest_words(word, _spoken("", language)) if key[0] == word[0] or near_by(key, word)]
         merged = _roles_in(_merge(near), language)
         if near and (len(merged) == 1 or len(near) == 1):
             return _known(word, merged, language, guessed=True)
     return Token(word)
+
+
+def near_by(one: str, other: str) -> bool:
+    """Whether one letter parts two words."""
+    return letters_apart(one, other, 1) == 1
+
+
+@cache
+def _bird_names() -> frozenset:
+    """Names of birds and breeds that are one word: no misspelling of another ("Livorno")."""
+    return frozenset(bare(row["name"]) for row in csv_rows("breeds"))
 
 
 @cache

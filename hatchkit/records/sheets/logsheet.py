@@ -99,18 +99,21 @@ def _with_remarks(block, entries, remarks, context: Context, odd) -> Part:
         add_mention(of[id(entry)], mention, remark=True)
     rest, mended = (_rest_by_name(block, some, context) for some in (entries, fuller))
     for entry, mention in remarks:
-        if rest.get(entry.batch) == 0 and entry.counts:
-            part = replace(mention, within=True)
-            add_mention(entry, part, remark=True)
-    with_remarks = {name for name in mended if mended[name] == 0 and rest.get(name) != 0}
+        if rest.get(entry.batch) == 0 and entry.counts and mention.roles & {"pipped"}:
+            add_mention(entry, replace(mention, within=True), remark=True)
+    with_remarks = {name for name in mended if mended[name] == 0 != rest.get(name)}
+    with_remarks |= {name for name, left in mended.items() if rest.get(name) is None and left is not None and left >= 0}
     taken = [of[id(entry)] if entry.batch in with_remarks else entry for entry in entries]
     return batches_of(block, taken, context, odd)
 
 
 def _rest_by_name(block, entries, context: Context) -> dict:
-    """Name of each batch -> eggs that its entries leave open."""
+    """Name of each batch -> eggs that its entries leave open; None where they had to add up, and below 0 for too many."""
     table = batches_of(replace(block, skipped=[]), deepcopy(entries), context, []).batches
-    return dict(zip(table["name"], table["rest"], strict=True)) if len(table) else {}
+    if table.empty:
+        return {}
+    rest = table["rest"].astype(object).where(~(table["dis_derived"].astype(bool) & table["rest"].eq(0)), None)
+    return dict(zip(table["name"], rest, strict=True))
 
 
 _LEDGER = {

@@ -5,13 +5,13 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from hatchkit.records.sheets import eggcolumns, weighings
+from hatchkit.records.sheets import eggcolumns, typed, weighings
 from hatchkit.records.sheets.alike import with_one_name
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.clock import with_hours
-from hatchkit.records.sheets.expand import expanded
+from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import kind_of
 from hatchkit.records.sheets.legend import with_legend
@@ -123,7 +123,11 @@ def _first_lines(block) -> list:
 
 
 def _to_lines(block) -> None:
-    """A diary with headings as lines of cells."""
+    """A diary with headings as lines of cells; a column of batches gives each line its name."""
+    by_day = told_by_day(block, None)
+    if by_day is not None:
+        block.names = typed.texts(block.columns[by_day[1]])
+        block.columns = [block.columns[by_day[0]], block.columns[by_day[2]]]
     cells = [[column[i] for column in block.columns if not is_empty(column[i])] for i in range(len(block.rows))]
     block.headings, block.groups, block.columns, block.shape = ["line"], [""], [cells], "lines"
 
