@@ -256,7 +256,8 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
             place += 1
             continue
         near = parts[place - 1] if place else None
-        if near is not None and near.roles & {"day"} and not near.roles & CLASSES:
+        counted = place > 1 and parts[place - 2].number is not None  # "7th day: 4 clear"
+        if near is not None and near.roles & {"day"} and not near.roles & CLASSES and not counted:
             place += 1
             continue
         roles, ahead = set(), place + 1

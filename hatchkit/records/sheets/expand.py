@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of
+from hatchkit.records.sheets.course import counts_by_look
 from hatchkit.records.sheets.entries import class_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.when import is_dateish
@@ -47,6 +48,13 @@ def expanded(block: Block, language: str | None) -> Block:
             groups.append(group)
             columns.append(cells)
             continue
+        by_look = _by_look(cells, language)
+        if by_look:
+            for (look, name), counts in by_look.items():
+                headings.append(_HEADING[name])
+                groups.append(look)
+                columns.append(counts)
+            continue
         end = bool(_roles(f"{group} {heading}", language) & _ENDS)
         for name in classes:
             target = "dis" if end and name == "dead" and "dis" not in classes else name
@@ -55,6 +63,23 @@ def expanded(block: Block, language: str | None) -> Block:
             columns.append([_of_class(cell, name, language) for cell in cells])
     block.headings, block.groups, block.columns = headings, groups, columns
     return block
+
+
+def _by_look(cells, language: str | None) -> dict:
+    """(look, class) -> column, where the cells tell of more looks than one; empty where they tell of one."""
+    told = [{} if is_empty(cell) else counts_by_look(cell, language) for cell in cells]
+    looks = [{look for look, name in counts if look} for counts in told]
+    if sum(len(names) > 1 for names in looks) < 0.3 * sum(not is_empty(cell) for cell in cells):
+        return {}
+    keys = list(dict.fromkeys(key for counts in told for key in counts if key[1]))
+    keys.sort(key=lambda key: (key[0] == "", list(_HEADING).index(key[1]) if not key[0] else 0))
+    return {
+        (look, name): [
+            counts.get((look, name), 0.0 if (look in seen or not look) and name not in ("left", "eggs_set") else "")
+            for counts, seen in zip(told, looks, strict=True)
+        ]
+        for look, name in keys
+    }
 
 
 def told_by_day(block: Block, language: str | None) -> tuple[int, int, int] | None:

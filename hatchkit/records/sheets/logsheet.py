@@ -172,6 +172,9 @@ class _Open:
         if entry.text:
             self.notes.append(entry.text)
         counts = dict(entry.counts)
+        ended = self.hatch_at is not None and "hatched" in self.end and entry.at is not None and entry.at >= self.hatch_at
+        if step == "look" and ended and counts.keys() & {"dead", "clear"}:
+            step = "hatch"  # what is found after the chicks is of the eggs that were left
         if step == "set":
             self.set_at = self.set_at or entry.at
             if entry.text and species_in(entry.text):
