@@ -222,7 +222,7 @@ def _end_of_egg(i: int, last: Fate, looks, at_look, outcome) -> None:
     """Put the result of an egg where it belongs: at the look it names, or at the end."""
     state = _AT_END.get(last.fate, last.fate)
     days = [look.day for look, _ in looks]
-    if state in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
+    if last.fate in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
         at_look[days.index(last.look.day)][i] = state
     elif state == "clear" and looks:
         at_look[0][i] = "clear"
