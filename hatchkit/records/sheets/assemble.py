@@ -27,7 +27,6 @@ from hatchkit.records.sheets.understand import Understood, language_on, understa
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
 
-
 #: Share of the eggs set that a slip of counting may be; rows from which too many eggs speak against a reading.
 SLIP_SHARE, LEAST_TRIED = 0.05, 2
 

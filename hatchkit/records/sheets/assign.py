@@ -107,7 +107,7 @@ def _plain(tried: list, choices) -> bool:
 
 
 def _near_the_best(tried: list, choices, score) -> None:
-    """Try each other reading of each column of the best found, and go on from a better one: so far ones come to light."""
+    """Try each other reading of each column of the best found, and go on from a better one."""
     seen = {picks for _, picks, _, _ in tried}
     while tried and len(tried) < 2 * MOST_TRIED:
         top = max(tried, key=lambda item: item[0])

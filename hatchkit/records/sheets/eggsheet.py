@@ -145,7 +145,8 @@ def _batch_key(eggs: pd.DataFrame) -> list:
     elif any(eggs["section"]):
         parts.append(eggs["section"])
         name = next((name for name in ("incubator", "pen") if name in eggs and eggs["section"].nunique() == 1), None)
-        parts += [] if name is None or not 1 < eggs[name].nunique() <= MOST_GROUPS else [eggs[name].ffill().fillna("")]
+        if name is not None and 1 < eggs[name].nunique() <= MOST_GROUPS:
+            parts.append(eggs[name].ffill().fillna(""))
     elif "set_at" in eggs and eggs["set_at"].notna().any():
         parts.append(eggs["set_at"].ffill().astype(str))
         for name in ("breed", "species_text"):
