@@ -237,7 +237,7 @@ def run(edits: list[Edit], workers: int, minutes: float) -> dict[Edit, tuple[str
     import matplotlib.pyplot  # noqa: F401
     import pandas  # noqa: F401
     import pytest  # noqa: F401
-    import scipy.optimize
+    import scipy.optimize  # noqa: F401
     import statsmodels.genmod.generalized_linear_model  # noqa: F401
 
     copies, waiting, running, done = Copies(workers), list(edits), {}, {}
@@ -293,7 +293,8 @@ def report(edits, done, title: str) -> str:
              f"Commit {commit.strip()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
              f"{len(edits)} edits drawn, {len(done)} run, {len(done) - len(survived) - broken} noticed, {len(open_)} "
              f"not, {len(alike)} without any effect, {broken} ended without a word: "
-             f"{(counted - len(open_)) / max(counted, 1):.1%} of those that matter noticed.", "", "## Not noticed", "", "| where | edit | line |", "|---|---|---|"]
+             f"{(counted - len(open_)) / max(counted, 1):.1%} of those that matter noticed.",
+             "", "## Not noticed", "", "| where | edit | line |", "|---|---|---|"]
     lines += [f"| {edit.file}:{edit.line} | `{edit.what}` | `{edit.text}` |".replace("|=", r"\|=") for edit in open_]
     lines += ["", "## Without effect", "", "| where | edit | why |", "|---|---|---|"]
     lines += [f"| {edit.file}:{edit.line} | `{edit.what}` in `{edit.text}` | "
