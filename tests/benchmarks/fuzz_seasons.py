@@ -63,7 +63,8 @@ def main() -> int:
             f"{took:.0f} s")
     print(said)
     if options.write:
-        commit = subprocess.run(["git", "rev-parse", "--short", "HEAD"], cwd=ROOT, capture_output=True, text=True).stdout
+        commit = subprocess.run(["git", "rev-parse", "--short", "HEAD"], cwd=ROOT, capture_output=True,
+                                text=True).stdout
         RESULTS.write_text(f"# Spoilt season folders\n\nCommit {commit.strip()}, {datetime.date.today()}; "
                            f"`python tests/benchmarks/fuzz_seasons.py {options.count} {options.first} --work "
                            f"{options.work}`.\n\n{said}\n", encoding="utf-8")

@@ -30,9 +30,9 @@ WORDS = {"cp1250": ("líheň č.", "vajec vloženo", "vylíhlo"), "cp1251": ("з
          "cp1255": ("תאריך", "ביצים", "בקעו"), "cp1256": ("تاريخ", "بيض", "فقس"),
          "cp1257": ("data", "kiaušinių", "išsirito"), "cp1252": ("Einlage", "Eier", "geschlüpft")}
 PAGES = ["utf-16", "utf-16-le", "utf-16-be", "utf-32", "utf-32-le", "utf-8-sig", *WORDS]
-NUMBERS = ["9" * 5000, "9" * 400, "1e308", "1e400", "-1e308", "1e-320", "999999999999", "-3", "NaN", "inf", "-0", "0x1F",
-           "1/0", "٣٤", "1,5", "1.234.567", "12345678901234567890.5", "½", "%", "=1+1", "-", "12 12 12", "1" * 60 + ".5",
-           "100001", "400.5", "2147483648"]
+NUMBERS = ["9" * 5000, "9" * 400, "1e308", "1e400", "-1e308", "1e-320", "999999999999", "-3", "NaN", "inf", "-0",
+           "0x1F", "1/0", "٣٤", "1,5", "1.234.567", "12345678901234567890.5", "½", "%", "=1+1", "-", "12 12 12",
+           "1" * 60 + ".5", "100001", "400.5", "2147483648"]
 DATES = ["9999-12-31", "0001-01-01", "1899-12-30", "2101-01-01", "0000-00-00", "31/02/2026", "2026-03-01 24:60",
          "2026-13-45", "99999-01-01", "1e9", "-5", "1949-12-31", "2262-04-12", "1677-09-20", "9999-12-31 23:59:59",
          "2026-03-01T18:00:00+99:99", "29.2.2100", "00.00.00", "0/0/0"]
@@ -45,7 +45,8 @@ SETTINGS = [
     '[species.chicken]\nincubation_days = 1e9', '[species.chicken]\nincubation_days = -21', 'changes = 3',
     '[[changes]]\ndate = 9999-12-31\nwhat = 4', '[[changes]]\ndate = "soon"', 'a = ' + '[' * 300, 'x = "',
     'year = 99999', 'year = "x"', 'title = 2026-01-01', 'title = ""', 'default_species = 5', '[sheets]\nday_first = 3',
-    '[sensors]\ntemp_unit = "K"\nday_first = "no"', '[sensors]\ntimezone = []', 'language = 9', '[[norms]]\nspecies = 4',
+    '[sensors]\ntemp_unit = "K"\nday_first = "no"', '[sensors]\ntimezone = []', 'language = 9',
+    '[[norms]]\nspecies = 4',
     '[incubators.A]\nprobes = 3', '[incubators.A]\nset_point_c = "warm"', '[incubators]\nA = 5', '\ufeff\ufeff[x', '\0',
     'timezone = "Europe/Prague"\ndefault_species = "goose"', 'x = 99999999999999999999999999',
     '[sheets]\nday_first = true\n[sheets]\nday_first = true', '[incubators.A]\nfiles = "../../*"', 'keeper = [1]',
@@ -62,7 +63,8 @@ def spoilt_season(folder: Path, seed: int) -> list[str]:
     _write(folder, kind, rng)
     ways = rng.sample(WAYS, rng.choice([1, 1, 2, 3]))
     for way in ways:
-        with suppress(IndexError, AttributeError, OSError, ValueError):  # an earlier way left nothing to spoil like this
+        # An earlier way may have left nothing to spoil like this.
+        with suppress(IndexError, AttributeError, OSError, ValueError):
             way(folder, rng)
     return [kind, *(way.__name__.strip("_") for way in ways)]
 
@@ -324,7 +326,8 @@ def _marks(folder, rng):
 
 
 def _empty(folder, rng):
-    _any_file(folder, rng).write_bytes(rng.choice([b"", b"\n", b"\xff\xfe", b"\xef\xbb\xbf", b" ", b"PK\x03\x04", b"\0" * 900]))
+    nothing = [b"", b"\n", b"\xff\xfe", b"\xef\xbb\xbf", b" ", b"PK\x03\x04", b"\0" * 900]
+    _any_file(folder, rng).write_bytes(rng.choice(nothing))
 
 
 def _links(folder, rng):
@@ -366,8 +369,9 @@ def _name(folder, rng):
 def _many_files(folder, rng):
     count = rng.choice([30, 30, 30, 900]) if rng.random() < 0.2 else 8
     for number in range(count):
+        day = f"2026-03-{1 + number % 28:02d}"
         (folder / "sensors" / f"log{number}.csv").write_text(
-            f"time,temp\n2026-03-{1 + number % 28:02d} 10:00,37.{number % 10}\n2026-03-{1 + number % 28:02d} 11:00,37.5\n")
+            f"time,temp\n{day} 10:00,37.{number % 10}\n{day} 11:00,37.5\n")
 
 
 def _modes(folder, rng):
@@ -396,5 +400,6 @@ def _workbook(folder, rng):
     book.save(folder / rng.choice(["batches.xlsx", "sensors/setter.xlsx"]))
 
 
-WAYS = [_flips, _cut, _encoding, _encoding, _number, _number, _number, _date, _date, _all_words, _columns, _rows_moved, _marks, _empty, _links,
-        _specials, _pipe_for_settings, _settings, _settings, _name, _many_files, _modes, _workbook, _workbook]
+WAYS = [_flips, _cut, _encoding, _encoding, _number, _number, _number, _date, _date, _all_words, _columns, _rows_moved,
+        _marks, _empty, _links, _specials, _pipe_for_settings, _settings, _settings, _name, _many_files, _modes,
+        _workbook, _workbook]
