@@ -11,6 +11,7 @@ from pathlib import Path
 from hatchkit import __version__
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
+from hatchkit.terminal import speak_everywhere, whole
 
 
 def main(arguments=None) -> int:
@@ -68,22 +69,6 @@ def unforeseen(error: BaseException, options=None) -> str:
     except OSError:
         return f"{said}. Your records are as they were."
     return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
-
-
-def speak_everywhere() -> None:
-    """Let a terminal or file that lacks a letter of a name show ``?`` for it instead of stopping the work."""
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(errors="replace")
-
-
-def whole(least: int):
-    """A kind of option for argparse: a whole number, `least` or more."""
-    def read(text: str) -> int:
-        if not re.fullmatch(r"\s*[+-]?\d+\s*", text) or int(text) < least:
-            raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
-        return int(text)
-    return read
 
 
 def _parser() -> argparse.ArgumentParser:
