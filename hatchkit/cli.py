@@ -11,6 +11,7 @@ from pathlib import Path
 from hatchkit import __version__
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
+from hatchkit.terminal import speak_everywhere, whole
 
 
 def main(arguments=None) -> int:
@@ -35,24 +36,39 @@ def main(arguments=None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     except OSError as error:
-        print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+        if error.strerror:
+            print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+        else:  # not the system's: a wait that was cut short, say
+            print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
+    except Exception as error:
+        if os.environ.get("HATCHKIT_STRICT"):
+            raise
+        print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
     return 2
 
 
-def speak_everywhere() -> None:
-    """Let a terminal or file that lacks a letter of a name show ``?`` for it instead of stopping the work."""
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(errors="replace")
+def unforeseen(error: BaseException, options=None) -> str:
+    """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
+    import tempfile
+    import traceback
 
-
-def whole(least: int):
-    """A kind of option for argparse: a whole number, `least` or more."""
-    def read(text: str) -> int:
-        if not re.fullmatch(r"\s*[+-]?\d+\s*", text) or int(text) < least:
-            raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
-        return int(text)
-    return read
+    at = getattr(options, "folder", "") or ""
+    for frame, _ in traceback.walk_tb(error.__traceback__):
+        for name in ("path", "file"):
+            value = frame.f_locals.get(name)
+            if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
+                at = str(value)
+    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
+        f"something happened that it did not foresee ({type(error).__name__})")
+    said = f"{what}{f', at {at}' if at else ''}"
+    try:
+        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
+                                         errors="replace") as file:
+            file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
+            traceback.print_exception(error, file=file)
+    except OSError:
+        return f"{said}. Your records are as they were."
+    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -126,7 +142,7 @@ def _output_options(sub) -> None:
 
 def _check(options) -> None:
     import hatchkit as hk
-    from hatchkit.outputs import safe_output
+    from hatchkit.outputs import safe_output, whole_file
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
 
@@ -147,7 +163,8 @@ def _check(options) -> None:
     if page:
         from hatchkit.pages.check_page import check_page
 
-        page.write_text(check_page(season), encoding="utf-8")
+        with whole_file(page) as part:
+            part.write_text(check_page(season), encoding="utf-8")
         print(f"The page is in {page}")
     if tables:
         safe_csv.write_tables(season, tables)

@@ -19,6 +19,7 @@ from hatchkit import reference
 from hatchkit.answer_words import STAGES
 from hatchkit.losses.proportions import interval
 from hatchkit.marking import BOOK, SHEET_COLUMNS, SOME, mark_answers, rules
+from hatchkit.outputs import SEALED
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import causes, seasons
 
@@ -159,7 +160,7 @@ def _book_page(book, seed):
     body = "".join("<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
                    for row in shown.itertuples(index=False))
     return f"""<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8"><title>Answer book</title>
+<html lang="en"><head><meta charset="utf-8">{SEALED}<title>Answer book</title>
 <style>body {{ font: 15px/1.4 Georgia, serif; max-width: 80rem; margin: 2rem auto; padding: 0 1rem; }}
 table {{ border-collapse: collapse; }} td, th {{ border: 1px solid #888; padding: .2rem .5rem; text-align: left;
 vertical-align: top; }} @media print {{ body {{ font-size: 9pt; }} tr {{ break-inside: avoid; }} }}</style></head>

@@ -10,7 +10,7 @@ from functools import cache
 from pathlib import Path
 
 from hatchkit.folders import environment, notebooks_folder, season_folder
-from hatchkit.outputs import safe_output
+from hatchkit.outputs import safe_output, whole_file
 from hatchkit.problems import HatchkitError
 
 _HERE = Path(__file__).resolve().parent
@@ -19,6 +19,9 @@ _HERE = Path(__file__).resolve().parent
 #: which cost a tenth of the cells' time.
 _FETCH = ("[__import__(name) for name in ('pandas', 'matplotlib.pyplot', 'scipy.linalg', 'scipy.special', "
           "'scipy.optimize', 'statsmodels.genmod.generalized_linear_model')] and __import__('gc').freeze()")
+
+#: A step of a notebook that takes longer than this is stopped, seconds.
+STEP_SECONDS = 900
 
 
 def notebook_path(name) -> Path:
@@ -75,10 +78,8 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
         threading.Thread(target=_exporter, daemon=True).start()
         _execute(page, kernel, progress)
     html = _as_html(page, title=_title(page))
-    try:
-        out.write_text(html, encoding="utf-8")
-    except OSError as error:
-        raise HatchkitError(f"The report cannot be written to {out}: {error.strerror}.") from None
+    with whole_file(out) as part:
+        part.write_text(html, encoding="utf-8")
     return out
 
 
@@ -125,7 +126,7 @@ def _execute(page, kernel, progress):
     from asyncio import CancelledError
 
     from nbclient import NotebookClient
-    from nbclient.exceptions import CellExecutionError, DeadKernelError
+    from nbclient.exceptions import CellExecutionError, CellTimeoutError, DeadKernelError
 
     cells = sum(cell.cell_type == "code" for cell in page.cells)
     done = []
@@ -135,12 +136,14 @@ def _execute(page, kernel, progress):
             done.append(cell_index)
             progress(len(done), cells)
 
-    client = NotebookClient(page, km=kernel, timeout=900, record_timing=False, shutdown_kernel="immediate",
+    client = NotebookClient(page, km=kernel, timeout=STEP_SECONDS, record_timing=False, shutdown_kernel="immediate",
                             on_cell_executed=count)
     try:
         client.execute(cleanup_kc=True)
     except CellExecutionError as error:
         raise HatchkitError(_plain(error)) from None
+    except CellTimeoutError:
+        raise HatchkitError("report_step_too_long", dict(minutes=STEP_SECONDS / 60)) from None
     except (DeadKernelError, CancelledError):  # a dead kernel, Ctrl-C
         raise HatchkitError("The report was stopped before it was done: the Python that works it out has ended "
                             "(Ctrl-C, or the machine ran out of memory).") from None
