@@ -19,10 +19,18 @@ SURENESS = ("sure", "likely", "guess", "cannot_tell")
 
 @dataclass(frozen=True)
 class Said:
-    """Something to be said: the code of a message and its facts."""
+    """Something to be said: the code of a message and its facts, which may be things to be said themselves."""
 
     code: str
     facts: dict = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Told:
+    """Something that a function of `hatchkit.say` puts in words: file and function there, and what it is given."""
+
+    by: str
+    given: Any
 
 
 @dataclass(frozen=True)

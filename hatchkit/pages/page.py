@@ -47,8 +47,8 @@ def page(findings: Findings, *, full: bool = False, language: str | None = None,
     facts["today"] = today or date.today()
     about = f"page_{findings.about}"
     return _template().render(
-        language=language, style=_style(), full=full, title=text(f"{about}_title", facts, language, unit),
-        counts=text(f"{about}_counts", facts, language, unit), made=text("page_made", _version(facts), language),
+        language=language, style=_style(), full=full, title=parts.message(f"{about}_title", facts, language, unit),
+        counts=parts.message(f"{about}_counts", facts, language, unit), made=text("page_made", _version(facts), language),
         first={**first, "lines": _first_lines(findings.first, first, language, unit)}, sections=sections[1:],
         records=records, unknown=[parts.said(one, language, unit) for one in findings.unknown],
         words={name: text(f"page_{name}", {}, language)
@@ -102,8 +102,8 @@ def _section(one, language: str, unit: str) -> dict:
         return [parts.part(piece, language, unit) for piece in pieces]
 
     more = [one.table, *one.more] if one.table is not None else list(one.more)
-    return dict(id=one.question, ask=text(f"ask_{one.question}", one.facts, language, unit),
-                answer=text(one.answer, one.facts, language, unit), sure=text(f"how_sure_{one.sure}", {}, language),
+    return dict(id=one.question, ask=parts.message(f"ask_{one.question}", one.facts, language, unit),
+                answer=parts.message(one.answer, one.facts, language, unit), sure=text(f"how_sure_{one.sure}", {}, language),
                 picture=parts.picture(one.picture, language, unit) if one.picture else "",
                 plain=laid(one.plain), more=laid(more), cautions=cautions(*one.cautions))
 

@@ -7,14 +7,29 @@ from importlib import import_module
 import pandas as pd
 from markupsafe import Markup
 
-from hatchkit.findings.finding import Composed, Picture, Said, Table
+from hatchkit.findings.finding import Composed, Picture, Said, Table, Told
 from hatchkit.say import text
 from hatchkit.say.cells import cell, heading, is_number
 
 
-def said(piece: Said | Composed, language: str, unit: str) -> str:
+def said(piece: Said | Told | Composed, language: str, unit: str) -> str:
     """A sentence; one that a room composed itself is taken as it is."""
-    return piece.words if isinstance(piece, Composed) else text(piece.code, piece.facts, language, unit)
+    if isinstance(piece, Composed):
+        return piece.words
+    if isinstance(piece, Told):
+        room, _, name = piece.by.rpartition(".")
+        return getattr(import_module(f"hatchkit.say.{room}"), name)(piece.given, language)
+    return message(piece.code, piece.facts, language, unit)
+
+
+def message(code: str, facts: dict, language: str, unit: str) -> str:
+    """The words of a message whose facts may be things to be said themselves, or lists of these."""
+    def plain(value):
+        if isinstance(value, (Said, Told, Composed)):
+            return said(value, language, unit)
+        return [plain(item) for item in value] if isinstance(value, (list, tuple)) else value
+
+    return text(code, {name: plain(value) for name, value in facts.items()}, language, unit)
 
 
 def part(piece, language: str, unit: str) -> dict:
