@@ -110,14 +110,15 @@ def most(work) -> Finding:
         return _nothing(work)
     rows = notes.to_dict("records")
     first, rest = rows[0], [_short(row) for row in rows[1:]]
-    facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], rest=rest, lost=_lost(work))
+    facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], lost=_lost(work))
     sure = {"firm": "likely", "counted": "sure", "assumed": "likely", "probable": "likely"}.get(first["sure"], "guess")
     weight = {name: work.causes[name].table.set_index("cause")["share"].get(first["key"], np.nan)
               for name in facts["batches"]} if first["kind"] == "cause" else {}
     best = max(weight, key=weight.get, default="")
     why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
     return Finding("most", f"most_{first['kind']}", facts, sure, first["eggs_lost"], why_sure=why, do=_do(first),
-                   picture=_glance(work), cautions=_cautions(first))
+                   picture=_glance(work), cautions=_cautions(first),
+                   plain=(Said("most_rest", dict(rest=rest)),) if rest else ())
 
 
 def _nothing(work) -> Finding:

@@ -5,7 +5,7 @@ records_read = Read: { $batches ->
        *[other] { $batches } batches
     }{ $readings ->
         [0] , no temperature
-       *[other]  and { $readings } readings of { LIST($machines, most: 6) }
+       *[other] { " " }and { $readings } readings of { LIST($machines, most: 6) }
     }. { $questions ->
         [0] { $assumed ->
             [likely] Some columns are taken on likelihood.

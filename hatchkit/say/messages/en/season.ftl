@@ -26,23 +26,15 @@ species_of = { WORD($key, kind: "species") }
 ## What cost most?
 
 ask_most = What cost most?
-most_cause = Most goes to { WORD($key, kind: "cause") }: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost ({ LIST($batches, most: 5) }).{ COUNT($rest) ->
-        [0] { "" }
-       *[other] { " " }Then { LIST($rest) }.
-    }
-most_stage = More { WORD($key, kind: "stage") } than is published, with no cause that stands out: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.{ COUNT($rest) ->
-        [0] { "" }
-       *[other] { " " }Then { LIST($rest) }.
-    }
+most_cause = Most goes to { WORD($key, kind: "cause") }: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost ({ LIST($batches, most: 5) }).
+most_stage = More { WORD($key, kind: "loss") } than is published, with no cause that stands out: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.
 most_records = { EGGS($eggs) ->
         [one] One egg has
        *[other] { EGGS($eggs) } eggs have
-    } no known end ({ LIST($batches, most: 5) }): nobody can say what cost most before that is written down.{ COUNT($rest) ->
-        [0] { "" }
-       *[other] { " " }Then { LIST($rest) }.
-    }
+    } no known end ({ LIST($batches, most: 5) }): nobody can say what cost most before that is written down.
+most_rest = Then come { LIST($rest) }.
 most_short_cause = { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) })
-most_short_stage = more { WORD($key, kind: "stage") } than is published: { EGGS($eggs) }
+most_short_stage = more { WORD($key, kind: "loss") } than is published: { EGGS($eggs) }
 most_short_records = eggs without a known end: { EGGS($eggs) }
 most_none_finished = No batch has its end on record, so nothing can be said of what cost most.
 most_none_finished_sure = Nothing can be judged before a hatch is written down.
@@ -64,7 +56,7 @@ alt_ledger = From { EGGS($set) } eggs set to { EGGS($hatched) } good chicks: { C
         [0] no egg was lost.
        *[other] { LIST($lost) }.
     }
-eggs_of_stage = { EGGS($eggs) } { WORD($stage, kind: "stage") }
+eggs_of_stage = { EGGS($eggs) } { WORD($stage, kind: "loss") }
 eggs_of_cause = { WORD($key, kind: "cause") } ({ EGGS($eggs) })
 
 ## Where did the eggs go?
@@ -108,7 +100,7 @@ poor_no = no
 
 ask_luck = Is it more than bad luck?
 luck_unusual = Yes: { LIST($unusual) }. By luck so many come about once in { $one_in } batches; { $comparisons } comparisons are allowed for.
-luck_one = { $batch } lost { $eggs } { WORD($stage, kind: "stage") } of { EGGS($out_of) }, where { EGGS($low) } to { EGGS($high) } are to be expected
+luck_one = { $batch } had { $eggs } { WORD($stage, kind: "loss") } of { EGGS($out_of) }, where { EGGS($low) } to { EGGS($high) } are to be expected
 luck_none = Not to be seen: in { $comparisons } comparisons no batch lost more at a stage than luck may give.
 luck_few = It cannot be told: no second batch of a species counted the same.
 luck_refused = { $why }
