@@ -152,8 +152,11 @@ def _points(ax, rows, place, of, *, offset, marker, filled, name):
     )
 
 
-def death_age(result, group=None, ax=None, *, species=None, smooth=None):
+def death_age(result, group=None, ax=None, *, species=None, smooth=None, language="en"):
     """Cumulative loss of living embryos by age; a shaded box is all that the looks can tell.
+
+    Within a box the loss rose from its lower left to its upper right corner, nobody knows on which
+    day.
 
     Parameters
     ----------
@@ -165,69 +168,68 @@ def death_age(result, group=None, ax=None, *, species=None, smooth=None):
     smooth : DataFrame, optional
         A smooth shape to lay over it (columns day, lost), as from ``two_phase.season_two_phase``.
     """
-    ax = style.axes(ax, size=(8.0, 4.0))
+    ax = style.axes(ax, size=(style.WIDTH, 3.4))
     fits = result.fits
     fits = fits[fits["group"] == group] if group is not None else fits
     fits = fits[fits["species"] == species] if species is not None else fits
     if fits.empty:
-        ax.text(0.5, 0.5, "No egg with a known end yet", ha="center", va="center", transform=ax.transAxes)
-        return ax
+        return style.nothing(ax, style.tell("no_known_end", language))
     key = fits.iloc[0]
     curve, looks = (
         part[(part["group"] == key["group"]) & (part["species"] == key["species"])]
         for part in (result.curve, result.looks)
     )
+    last = max(curve["day"].max(), looks["day"].max(), 1.0)
     # Limits first: a line across the picture asks for them, and each time everything is measured.
-    ax.set_xlim(0, max(curve["day"].max(), looks["day"].max(), 1.0) * 1.02)
-    ax.set_ylim(0, max(100 * curve["band_high"].max() * 1.05, 1.0))
-    _steps(ax, curve)
+    ax.set_xlim(0, last * 1.02)
+    ax.set_ylim(0, max(100 * curve["band_high"].max() * 1.15, 1.0))
+    _steps(ax, curve, language)
     if smooth is not None:
-        ax.plot(smooth["day"], 100 * smooth["lost"], color=style.INK, lw=1.4, ls=":", label="two-phase shape")
-    for mark, row in enumerate(looks.to_dict("records")):
-        ax.axvline(row["day"], color=style.INK, lw=0.9, ls=LINE_STYLES[mark % 4], zorder=1)
-        ax.text(
-            row["day"],
-            1.01,
-            style.label(row["name"]),
-            transform=ax.get_xaxis_transform(),
-            rotation=30,
-            fontsize=8,
-            ha="left",
-            va="bottom",
-        )
+        ax.plot(smooth["day"], 100 * smooth["lost"], color=style.INK, lw=1.4, ls=":")
+    _look_names(ax, looks, last)
     ax.locator_params(axis="x", integer=True)
-    ax.set_xlabel("Age (days since setting; day 0 is the hour of setting)")
-    ax.set_ylabel(f"Embryos lost (% of {key['eggs']:.0f} living)")
-    ax.legend(frameon=False, fontsize=8, loc="upper left")
+    ax.set_xlabel(style.tell("age_axis", language))
+    ax.set_ylabel(style.tell("age_lost_axis", language, eggs=round(float(key["eggs"]))))
     return ax
 
 
-def _steps(ax, curve):
+#: Width of a letter as a share of the width of the axes of a picture on a telephone.
+LETTER = 0.02
+
+
+def _look_names(ax, looks, last):
+    """A line at each look, with its name above; a name that would touch another stands on the next level."""
+    ends = []
+    for mark, row in enumerate(looks.sort_values("day").to_dict("records")):
+        name, at = style.label(row["name"]), row["day"] / last
+        ax.axvline(row["day"], color=style.SOFT, lw=0.9, ls=LINE_STYLES[mark % 4], zorder=1)
+        half = LETTER * len(name) / 2
+        left = min(at - half, 1 - 2 * half)
+        level = next((level for level, end in enumerate(ends) if end + LETTER < left), len(ends))
+        ends[level:level + 1] = [left + 2 * half]
+        ax.annotate(name, (left + half, 1), xycoords="axes fraction", xytext=(0, 3 + 14 * level), va="bottom",
+                    ha="center", textcoords="offset points", fontsize=style.TEXT, color=style.INK)
+
+
+def _steps(ax, curve, language):
     """Boxes between the ages at which the loss is known, the band around them."""
     day, least, most = (curve[name].to_numpy(dtype=float) for name in ("day", "at_least", "at_most"))
     low, high = 100 * curve["band_low"].to_numpy(dtype=float), 100 * curve["band_high"].to_numpy(dtype=float)
     # Within a step the loss lies between its value at the start and at the end; so does the band.
     across = np.repeat(day, 2)[1:-1]
-    ax.fill_between(
-        across, np.repeat(low[:-1], 2), np.repeat(high[1:], 2), color="#E2E2E2", lw=0, label="95 % band"
-    )
-    named = False
+    ax.fill_between(across, np.repeat(low[:-1], 2), np.repeat(high[1:], 2), color="#E4E4E4", lw=0)
     for start, end, before, after in zip(day[:-1], day[1:], least[:-1], most[1:], strict=True):
         if after - before > 1e-6:
-            ax.fill_between(
-                [start, end],
-                100 * before,
-                100 * after,
-                facecolor="#9CCBE8",
-                hatch="//",
-                edgecolor="#0072B2",
-                lw=0.8,
-                label=None if named else "lost somewhere in here: not known on which day",
-            )
-            named = True
+            ax.fill_between([start, end], 100 * before, 100 * after, facecolor=style.PAPER, hatch="//",
+                            edgecolor=style.INK, lw=0.8)
         else:
-            ax.plot([start, end], [100 * before] * 2, color="#0072B2", lw=1.6)
-    ax.plot(day, 100 * least, ls="", marker="o", ms=4, color="#0072B2", label="estimate at this age")
+            ax.plot([start, end], [100 * before] * 2, color=style.INK, lw=1.6)
+    ax.plot(day, 100 * least, ls="", marker="o", ms=4, color=style.INK)
+    style.write(ax, day[-1], 100 * least[-1] + 0.03 * ax.get_ylim()[1], style.tell("share", language, share=least[-1]),
+                va="bottom", ha="right", weight="bold")
+    top = int(np.argmax(high)) + 1
+    style.write(ax, day[min(top, len(day) - 1)], high[-1] * 1.01, style.tell("band", language), va="bottom",
+                ha="right", color=style.SOFT)
 
 
 def season_chart(table, ax=None):

@@ -52,58 +52,59 @@ def _ends(ax, row, low, high, place):
         ax.plot(shown, place, arrow if shown != true else "|", color=style.INK, ms=8, mew=1.6)
 
 
-def losses_against_dose(batches, ax=None):
-    """Each batch's share of embryos lost against its dose, over what unexposed batches plausibly lose.
+#: Width of the part for batches that met no spell, in steps of the dose; and the room around each part.
+ASIDE, ROOM = 1.0, 0.25
+
+
+def losses_against_dose(batches, ax=None, *, language="en"):
+    """Each batch's share of embryos lost, over what unexposed batches plausibly lose; exposed ones by their dose.
+
+    Batches that met no spell have a part of their own on the left, in order of their losses: a dose of nothing is no
+    place on a scale of doublings.
 
     Parameters
     ----------
     batches : DataFrame
-        batch, exposed, dose, share_died, share_expected_low, share_expected_high
-        (``Relation.batches``).
+        batch, exposed, dose, share_died, share_expected_low, share_expected_high (``Relation.batches``).
     ax : Axes, optional
     """
-    ax = style.axes(ax, size=(7.0, 4.0))
+    ax = style.axes(ax, size=(style.WIDTH, 3.6))
     known = batches[batches["dose"].notna()]
-    for name, part, mark, face in (
-        ("unexposed batch", known[~known["exposed"].astype(bool)], "o", "white"),
-        ("exposed batch", known[known["exposed"].astype(bool)], "D", "#D55E00"),
-    ):
-        if len(part):
-            place = _spread_out(part["dose"].to_numpy(float))
-            ax.vlines(
-                place,
-                100 * part["share_expected_low"],
-                100 * part["share_expected_high"],
-                color="#999999",
-                lw=3,
-                alpha=0.6,
-                zorder=1,
-            )
-            ax.plot(
-                place, 100 * part["share_died"], mark, ms=7, mfc=face, mec=style.INK, ls="", label=name, zorder=3
-            )
-    for row in known[known["exposed"].astype(bool)].itertuples():
-        ax.annotate(
-            str(row.batch),
-            (row.dose, 100 * row.share_died),
-            xytext=(7, 3),
-            textcoords="offset points",
-            fontsize=9,
-            color=style.INK,
-        )
-    ax.plot([], [], color="#999999", lw=3, alpha=0.6, label="plausible unexposed (95 %)")
-    ax.set_xlabel("Dose of heat and cold in the egg (steps: one more for each doubling of degree-hours)")
-    ax.set_ylabel("Embryos lost (% of those alive\nor not yet seen at the start)")
-    ax.set_ylim(bottom=0)
-    if ax.get_legend_handles_labels()[0]:
-        ax.legend(frameon=False, fontsize=9, loc="best")
+    met = known["exposed"].astype(bool)
+    free, hit = known[~met].sort_values("share_died"), known[met]
+    first = np.floor(hit["dose"].min()) if len(hit) else 0.0
+    last = max(np.ceil(hit["dose"].max() + 0.2), first + 1) if len(hit) else 1.0
+    shift = ASIDE + 2 * ROOM - first
+    _ranges_and_points(ax, np.linspace(0, ASIDE, len(free) + 2)[1:-1], free, "o", "white", 6)
+    _ranges_and_points(ax, shift + _spread_out(hit["dose"].to_numpy(float)), hit, "D", style.FILLS["warm"][0], 7.5)
+    for row in hit.itertuples():
+        style.write(ax, shift + row.dose + 0.07 * (last - first), 100 * row.share_died, row.batch, weight="bold")
+    ax.axvline(ASIDE + ROOM, color=style.SOFT, lw=0.7)
+    steps = np.arange(first, last + 1)
+    ax.set_xticks([ASIDE / 2, *(steps + shift)],
+                  [style.tell("no_spell", language, batches=len(free)), *(f"{step:.0f}" for step in steps)])
+    ax.set_xlim(-ROOM / 2, last + shift + 0.1)
+    ax.set_ylim(0, 1.12 * 100 * max(known[["share_died", "share_expected_high"]].max(), default=0.1) + 4)
+    ax.set_xlabel(style.tell("dose_axis", language), loc="right")
+    style.heading(ax, style.tell("dose_title", language))
+    if len(hit):
+        row = hit.loc[hit["dose"].idxmax()]
+        style.write(ax, shift + row["dose"] + 0.05 * (last - first), 50 * row["share_expected_high"],
+                    style.tell("dose_range", language), color=style.SOFT)
     return ax
+
+
+def _ranges_and_points(ax, place, rows, mark, face, size):
+    """What such batches lose without a spell, as a bar, and what this one lost, as a mark on it."""
+    ax.vlines(place, 100 * rows["share_expected_low"], 100 * rows["share_expected_high"], color="#DDDDDD", lw=5,
+              zorder=1)
+    ax.plot(place, 100 * rows["share_died"], mark, ms=size, mfc=face, mec=style.INK, ls="", zorder=3)
 
 
 def _spread_out(dose):
     """Batches of the same dose side by side, so that each can be seen."""
     place = dose.astype(float).copy()
-    width = 0.02 * max(np.ptp(dose), 1.0)
+    width = 0.02 * max(np.ptp(dose), 1.0) if len(dose) else 0.0
     for value in np.unique(dose):
         same = np.flatnonzero(dose == value)
         place[same] = value + width * (np.arange(len(same)) - (len(same) - 1) / 2)

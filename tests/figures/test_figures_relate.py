@@ -59,10 +59,14 @@ def test_each_batch_is_drawn_and_exposed_ones_are_named_and_shaped_apart():
         }
     )
     ax = relate.losses_against_dose(table)
-    assert [text.get_text() for text in ax.texts] == ["c"]
+    assert {"a", "b", "c"} & {text.get_text() for text in ax.texts} == {"c"}
     assert {line.get_marker() for line in ax.lines if len(line.get_xdata())} == {"o", "D"}
     free = next(line for line in ax.lines if line.get_marker() == "o")
-    assert len(set(free.get_xdata())) == 2  # same dose, side by side
+    assert len(set(free.get_xdata())) == 2  # side by side
+    border = next(line for line in ax.lines if len(set(line.get_xdata())) == 1 and line.get_linestyle() == "-")
+    hit = next(line for line in ax.lines if line.get_marker() == "D")
+    assert max(free.get_xdata()) < border.get_xdata()[0] < min(hit.get_xdata())
+    assert not any(label.get_text().startswith(("-", "\N{MINUS SIGN}")) for label in ax.get_xticklabels())
 
 
 def exposure():
