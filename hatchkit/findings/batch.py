@@ -119,7 +119,8 @@ def why(work) -> Finding:
     """The likeliest cause, how sure it is, and what to do now."""
     causes = work.causes
     if causes is None:
-        return Finding("why", "why_not_over", dict(batch=work.batch), "cannot_tell", do=Said("do_unaccounted"),
+        return Finding("why", "why_not_over", dict(batch=work.batch, poor="unknown"), "cannot_tell",
+                       do=Said("do_unaccounted"),
                        why_sure=Said("why_sure_not_over"))
     first, spell = causes.table.iloc[0], _spell(work, causes.table["cause"].iloc[0])
     tied = [Said("eggs_of_cause_weight", row) for row in causes.table[causes.table["tied"]].to_dict("records")][:3]
@@ -139,6 +140,10 @@ def _reason(causes, spell) -> Said:
     """The stage that lost most beyond the usual, and the spell that came before it."""
     rows = causes.pattern[causes.pattern["stage"] != "hatched"]
     row = rows.loc[(rows["eggs"] - rows["usual"]).idxmax()]
+    if causes.unaccounted > max(row["eggs"] - row["usual"], 0.0):
+        return Said("reason_unaccounted", dict(eggs=causes.unaccounted))
+    if row["eggs"] - row["usual"] < 1 and spell is None:
+        return Said("reason_none")
     about = "yes" if row["assumed"] > ASSUMED * max(row["eggs"], 1.0) else "no"
     facts = dict(stage=row["stage"], eggs=row["eggs"], usual=row["usual"], about=about)
     if spell is None:
@@ -214,7 +219,8 @@ def fate(work) -> Finding | None:
         Picture("losses.egg_ledger", table, alt),)
     usual = None
     if causes is not None:
-        rows = causes.pattern.assign(eggs=whole_eggs(causes.pattern["eggs"]), usual_eggs=causes.pattern["usual"].round())
+        pattern = causes.pattern
+        rows = pattern.assign(eggs=whole_eggs(pattern["eggs"]), usual_eggs=pattern["usual"].round())
         usual = Table("pattern", rows, ("stage", "eggs", "usual_eggs"), {"stage": "stage"})
     facts = dict(alt.facts, batch=work.batch)
     return Finding("fate", "fate_eggs", facts, "sure", picture=pictures[0] if pictures else None, table=usual,
@@ -223,6 +229,7 @@ def fate(work) -> Finding | None:
 
 def _ages(work) -> tuple:
     from hatchkit.losses.death_age import age_at_death
+    from hatchkit.losses.pictured import death_age
 
     try:
         result = age_at_death(work.alone, draws=200)
@@ -230,9 +237,7 @@ def _ages(work) -> tuple:
         return ()
     if result.fits.empty:
         return ()
-    fit = result.fits.iloc[0]
-    share = fit["deaths"] / fit["eggs"] if fit["eggs"] else np.nan
-    alt = Said("alt_ages", dict(species=fit["species"], deaths=fit["deaths"], eggs=fit["eggs"], share=share))
+    alt = Said("picture_death_age", death_age(result))
     return (Picture("losses.death_age", result, alt), Composed(result.words()))
 
 

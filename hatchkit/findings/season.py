@@ -7,7 +7,7 @@ from functools import cached_property
 import numpy as np
 
 from hatchkit.findings import season_climate, season_losses
-from hatchkit.findings.counts import losses, season_facts
+from hatchkit.findings.counts import eggs_of, losses, season_facts
 from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
@@ -31,14 +31,16 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     """
     from hatchkit.units import check_unit
 
-    work, found, asked = Work(season, check_unit(unit)), [], (most, *season_losses.ASKED, *season_climate.ASKED, causes)
+    work, found = Work(season, check_unit(unit)), []
+    asked = (most, *season_losses.ASKED, *season_climate.ASKED, causes)
     for number, ask in enumerate(asked, start=1):
         one = ask(work)
         if one is not None:
             found.append(one)
         if progress:
             progress(number, len(asked))
-    unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5}) for name in ("cause", "clear", "day", "probe", "illness"))
+    unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
+                    for name in ("cause", "clear", "day", "probe", "illness"))
     return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown, unit)
 
 
@@ -160,7 +162,7 @@ def _glance(work) -> Picture:
 
 def ledger_alt(table) -> Said:
     """What the picture of one group's eggs tells."""
-    lost = [Said("eggs_of_stage", row) for row in losses(table).to_dict("records")]
+    lost = eggs_of(losses(table))
     row = table.set_index("stage").loc["hatched"]
     return Said("alt_ledger", dict(set=row["set"], hatched=row["eggs"], lost=lost))
 

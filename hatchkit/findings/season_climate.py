@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import numpy as np
-import pandas as pd
 
 from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table
 from hatchkit.problems import HatchkitError
@@ -15,8 +14,8 @@ EXPOSED = ("batch", "day_start", "day_end", "at_risk", "died", "hours_warm", "ho
 
 def harm(work) -> Finding:
     """Whether warm and cold spells cost embryos."""
-    relation = work.relation
-    if work.season.readings.empty or relation is None:
+    relation = None if work.season.readings.empty else work.relation
+    if relation is None:
         return Finding("harm", "harm_not_logged", {}, "cannot_tell", do=Said("harm_log_it"))
     total = relation.excess[relation.excess["batch"] == "all"] if len(relation.excess) else relation.excess
     facts = dict(effect=relation.effect.get("hazard_ratio", np.nan), exposed=relation.effect.get("exposed", 0),
@@ -43,11 +42,12 @@ def verdict_code(verdict: str) -> tuple[str, str]:
 
 
 def _pictures(relation, unit) -> list:
-    from hatchkit.relate import alt_words
+    from hatchkit.relate.pictured import losses_against_dose
 
     if not relation.batches["exposed"].any():
         return []
-    return [Picture("relate.losses_against_dose", relation.batches, Composed(alt_words.dose_alt(relation)))]
+    return [Picture("relate.losses_against_dose", relation.batches, Said(
+        "picture_losses_against_dose", losses_against_dose(relation.batches)))]
 
 
 def spells(work) -> Finding | None:
@@ -131,9 +131,10 @@ def water(work) -> Finding | None:
                  on_target=int((weighed["verdict"] == "on target").sum()),
                  unsure=int((weighed["verdict"] == "cannot tell").sum()))
     off = named["too little"] or named["too much"]
-    shown = weighed[["batch", "projected_share", "projected_low", "projected_high", "target_low", "target_high"]].rename(
-        columns={"projected_share": "share_lost", "target_low": "share_target"})
-    rows = Table("water", pd.DataFrame(shown), ("batch", ("share_lost", "projected_low", "projected_high")))
+    names = {"projected_share": "share_lost", "target_low": "share_target", "target_high": "share_target_high"}
+    shown = weighed.rename(columns=names)
+    rows = Table("water", shown, ("batch", ("share_lost", "projected_low", "projected_high"), "share_target",
+                                  "share_target_high"))
     return Finding("water", "water_off" if off else "water_on_target", facts, "likely", table=rows, more=(words,))
 
 

@@ -6,7 +6,7 @@ import math
 
 import numpy as np
 
-from hatchkit.findings.counts import losses, whole_eggs
+from hatchkit.findings.counts import eggs_of, losses, whole_eggs
 from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table
 from hatchkit.problems import HatchkitError
 
@@ -26,7 +26,7 @@ def lost(work) -> Finding | None:
     rows = losses(whole)
     dead = whole[whole["stage"].isin(["early", "mid", "late"])]
     facts = dict(work.totals, lost=work.totals["set"] - work.totals["hatched"],
-                 most=[Said("eggs_of_stage", row) for row in rows.head(3).to_dict("records")],
+                 most=eggs_of(rows.head(3)),
                  dead=dead["eggs"].sum(), shared=dead["shared_out"].sum())
     shown = whole.assign(eggs=whole_eggs(whole["eggs"]))
     stages = Table("stages", shown, ("stage", "eggs", SHARE_SET, SHARE_DEVELOPING, SHARE_TRANSFERRED),
@@ -142,9 +142,10 @@ def clears(work) -> Finding | None:
 def ages(work) -> Finding | None:
     """When the embryos died."""
     from hatchkit.losses.death_age import age_at_death
+    from hatchkit.losses.pictured import death_age
 
     rows = work.whole[work.whole["stage"].isin(["early", "mid", "late"])]
-    if rows.empty or not rows["eggs"].sum() > 0:
+    if rows["eggs"].isna().any() or not rows["eggs"].sum() > 0:
         return None
     try:
         result = age_at_death(work.season)
@@ -152,10 +153,9 @@ def ages(work) -> Finding | None:
         return None
     eggs = dict(zip(rows["stage"], whole_eggs(rows["eggs"]), strict=True))
     facts = dict(eggs, dead=sum(eggs.values()), seen=rows["seen"].sum(), most=max(eggs, key=eggs.get))
-    pictures = [Picture("losses.death_age", result, Said("alt_ages", dict(
-        species=fit["species"], deaths=fit["deaths"], eggs=fit["eggs"], share=fit["deaths"] / fit["eggs"])),
-        {"species": fit["species"]}, Said("caption_species", dict(species=fit["species"])))
-        for fit in result.fits.to_dict("records")]
+    pictures = [Picture("losses.death_age", result, Said("picture_death_age", death_age(result, species=kind)),
+                        {"species": kind}, Said("caption_species", dict(species=kind)))
+                for kind in result.fits["species"]]
     return Finding("ages", "ages_stages", facts, "sure" if facts["seen"] >= 0.9 * facts["dead"] else "likely",
                    float(facts["dead"]), more=(*pictures, Composed(result.words())))
 

@@ -55,7 +55,8 @@ def page(findings: Findings, *, full: bool = False, language: str | None = None,
                for name in ("answer", "contents", "more", "records", "unknown", "care")})
 
 
-def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None, progress=None) -> Path:
+def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None,
+               progress=None) -> Path:
     """Write the page of `findings` to the file `out`; HatchkitError if it can't be written.
 
     Parameters
@@ -120,14 +121,17 @@ def _first_lines(one, section: dict, language: str, unit: str) -> list[dict]:
 @cache
 def _template():
     source = (resources.files(__package__) / "page.html.j2").read_text(encoding="utf-8")
-    return Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True, finalize=_clean).from_string(source)
+    made = Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True, finalize=_clean)
+    return made.from_string(source)
 
 
 @cache
 def _style():
     from markupsafe import Markup
 
-    return Markup((resources.files(__package__) / "page.css").read_text(encoding="utf-8"))
+    from hatchkit.figures import dark_css
+
+    return Markup((resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css())
 
 
 def _clean(value):

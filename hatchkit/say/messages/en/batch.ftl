@@ -6,13 +6,25 @@ page_batch_title = { $name }, batch { $batch }: { $poor ->
        *[yes] why was this hatch poor?
     }
 page_batch_file = { $name }-batch-{ $batch }
-page_batch_counts = { EGGS($set) } eggs of { $kind }{ $set_at ->
+page_batch_counts = { EGGS($set) ->
+        [one] One egg
+       *[other] { EGGS($set) } eggs
+    } of { $kind }{ $set_at ->
         [none] { "" }
        *[day] , set on { DAY($set_at) }
     }: { $hatched ->
         [none] what hatched is not on record.
-       *[known] { EGGS($hatched) } good chicks, { SHARE($share_of_set) } of the eggs set ({ SHARE($usual_of_set) } is usual){ $share_hatched ->
-            [none] .
+       *[known] { EGGS($hatched) ->
+            [one] 1 good chick
+           *[other] { EGGS($hatched) } good chicks
+        }, { SHARE($share_of_set) } of the eggs set ({ SHARE($usual_of_set) } is usual){ $share_hatched ->
+            [none] { $share_low ->
+                [none] .
+               *[range] , { SHARE($share_low) } to { SHARE($share_high) } of those that developed, as { EGGS($unaccounted) ->
+                    [one] 1 egg has
+                   *[other] { EGGS($unaccounted) } eggs have
+                } no known end.
+            }
            *[share] , { SHARE($share_hatched) } of the { EGGS($developing) } that developed ({ SHARE($usual) } is usual).
         }
     }
@@ -34,11 +46,22 @@ why_not_over = Nothing is known of how batch { $batch } ended, so no cause can b
 reason_stage = { $about ->
         [yes] about { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, where { EGGS($usual) } is usual
+    } { WORD($stage, kind: "loss") }, where { EGGS($usual) ->
+        [one] 1 is
+       *[other] { EGGS($usual) } are
+    } usual
+reason_unaccounted = { EGGS($eggs) ->
+        [one] 1 egg has
+       *[other] { EGGS($eggs) } eggs have
+    } no known end
+reason_none = no stage lost more than is usual
 reason_spell = { $spell }; { $about ->
         [yes] about { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, where { EGGS($usual) } is usual
+    } { WORD($stage, kind: "loss") }, where { EGGS($usual) ->
+        [one] 1 is
+       *[other] { EGGS($usual) } are
+    } usual
 reason_of_spell = { EGGS($hours) } h in air down to { $kind ->
         [cold] { DEGREES($extreme_c) }
        *[warm] { "" }
@@ -63,7 +86,11 @@ why_sure_cannot_tell = Not sure: the likeliest, { WORD($key, kind: "cause") }, h
     }
 why_sure_not_over = Write down how it ended, and run this again.
 
-ask_standing = How poor was it?
+ask_standing = { $poor ->
+        [no] Was it poor?
+        [unknown] Was it poor?
+       *[yes] How poor was it?
+    }
 standing_embryos = { EGGS($hatched) } of { EGGS($set) } eggs hatched, { $far ->
         [far] far below
        *[below] below
@@ -160,6 +187,52 @@ loss_early = early dead
 loss_mid = mid dead
 loss_late = late dead
 loss_dead = dead embryos
-loss_pipped_dead = pipped and died
+loss_pipped_dead = pipped and dead
 loss_removed = taken out
 loss_unaccounted = without a known end
+
+# Losses with their number: "18 late dead", "1 clear".
+eggs_hatched = { EGGS($eggs) ->
+        [one] 1 good chick
+       *[other] { EGGS($eggs) } good chicks
+    }
+eggs_culled = { EGGS($eggs) ->
+        [one] 1 culled chick
+       *[other] { EGGS($eggs) } culled chicks
+    }
+eggs_clear = { EGGS($eggs) ->
+        [one] 1 clear
+       *[other] { EGGS($eggs) } clears
+    }
+eggs_infertile = { EGGS($eggs) ->
+        [one] 1 infertile egg
+       *[other] { EGGS($eggs) } infertile eggs
+    }
+eggs_early = { EGGS($eggs) ->
+        [one] 1 early dead
+       *[other] { EGGS($eggs) } early dead
+    }
+eggs_mid = { EGGS($eggs) ->
+        [one] 1 mid dead
+       *[other] { EGGS($eggs) } mid dead
+    }
+eggs_late = { EGGS($eggs) ->
+        [one] 1 late dead
+       *[other] { EGGS($eggs) } late dead
+    }
+eggs_dead = { EGGS($eggs) ->
+        [one] 1 dead embryo
+       *[other] { EGGS($eggs) } dead embryos
+    }
+eggs_pipped_dead = { EGGS($eggs) ->
+        [one] 1 pipped and dead
+       *[other] { EGGS($eggs) } pipped and dead
+    }
+eggs_removed = { EGGS($eggs) ->
+        [one] 1 taken out
+       *[other] { EGGS($eggs) } taken out
+    }
+eggs_unaccounted = { EGGS($eggs) ->
+        [one] 1 without a known end
+       *[other] { EGGS($eggs) } without a known end
+    }

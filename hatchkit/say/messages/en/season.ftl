@@ -12,8 +12,14 @@ page_season_counts = { $batches ->
            *[other] { $batches } batches
         } ({ LIST($birds) }){ $first ->
             [none] { "" }
-           *[day] , { DAY($first) } to { DAY($last) }
-        }: { EGGS($hatched) } good chicks, { $share_of_set ->
+           *[day] , { $days ->
+                [one] { DAY($first) }
+               *[other] { DAY($first) } to { DAY($last) }
+            }
+        }: { EGGS($hatched) ->
+            [one] 1 good chick
+           *[other] { EGGS($hatched) } good chicks
+        }, { $share_of_set ->
             [none] share not known.
            *[share] { SHARE($share_of_set) } of the eggs set{ $share_of_developing ->
                 [none] .
@@ -36,7 +42,7 @@ most_rest = Then come { LIST($rest) }.
 most_short_cause = { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) })
 most_short_stage = more { WORD($key, kind: "loss") } than is published: { EGGS($eggs) }
 most_short_records = eggs without a known end: { EGGS($eggs) }
-most_none_finished = No batch has its end on record, so nothing can be said of what cost most.
+most_none_finished = What became of the eggs is not on record, so nothing can be said of what cost most.
 most_none_finished_sure = Nothing can be judged before a hatch is written down.
 most_nothing = No cause and no stage cost enough eggs to be put first: { $number ->
         [one] one batch
@@ -56,7 +62,6 @@ alt_ledger = From { EGGS($set) } eggs set to { EGGS($hatched) } good chicks: { C
         [0] no egg was lost.
        *[other] { LIST($lost) }.
     }
-eggs_of_stage = { EGGS($eggs) } { WORD($stage, kind: "loss") }
 eggs_of_cause = { WORD($key, kind: "cause") } ({ EGGS($eggs) })
 
 ## Where did the eggs go?
@@ -131,7 +136,6 @@ ages_stages = { $most ->
         [mid] Most died in the middle days
        *[late] Most died late
     }: { EGGS($early) } early, { EGGS($mid) } in the middle, { EGGS($late) } late; { EGGS($seen) } of { EGGS($dead) } were seen to belong there.
-alt_ages = Share of { WORD($species, kind: "species") } embryos dead by age: { EGGS($deaths) } of { EGGS($eggs) } died, { SHARE($share) }. Between two looks the day is not known.
 caption_species = { WORD($species, kind: "species") }
 
 ## Did the place on the tray matter?
@@ -295,5 +299,7 @@ head_mean_c = Mean
 head_set_point_c = Set point
 head_rh_mean_pct = Humidity, %
 head_share_lost = Lost by transfer
+head_share_target = Wanted from
+head_share_target_high = to
 head_key = Lost to
 head_batches = Batches
