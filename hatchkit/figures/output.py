@@ -10,8 +10,9 @@ import re
 from hatchkit.figures.chart import figure_of
 from hatchkit.figures.style import DARK
 
-#: A picture is shown at most so much larger than it was drawn: its text then is as large as a heading.
-LARGEST = 1.7
+#: A picture is shown at most so much larger than it was drawn (its text then is as large as a heading), and no larger
+#: than a screen is high.
+LARGEST, SCREEN = 1.7, 620
 #: Faces of text by preference; matplotlib lays out with its own, which is wider than these.
 FACES = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif"
 
@@ -28,7 +29,7 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
         Lay the figure out anew for a place so many CSS pixels wide, for instance 720 where there is room. Left out,
         it stays as drawn: 360 wide, for a telephone, where all text is at least 10 px high.
     most : float, optional
-        Widest that a page may show it, in CSS pixels; ``LARGEST`` times the width if left out.
+        Widest that a page may show it, in CSS pixels; if left out, 1.7 times the width, less where the picture is tall.
 
     Returns
     -------
@@ -53,8 +54,12 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     mark = hashlib.sha256((content + alt).encode()).hexdigest()[:8]
     content = re.sub(r'(id="|url\(#|href="#)', rf"\g<1>p{mark}-", content)
     return (f'<svg class="picture" role="img" aria-label="{html.escape(alt)}" viewBox="0 0 {wide:g} {high:g}" '
-            f'stroke-linejoin="round" style="display:block;width:100%;max-width:{most or LARGEST * wide:.0f}px;'
+            f'stroke-linejoin="round" style="display:block;width:100%;max-width:{most or _most(wide, high):.0f}px;'
             f'font-family:{html.escape(FACES)}">{content}</svg>')
+
+
+def _most(wide, high) -> float:
+    return wide * min(max(SCREEN / high, 1.0), LARGEST)
 
 
 def dark_css() -> str:
@@ -84,6 +89,7 @@ def _content(figure) -> str:
     text = re.sub(r"\n\s*", "\n", text.replace("xlink:href", "href")).replace("<defs>\n</defs>\n", "")
     used = set(re.findall(r"#([\w-]+)", text))
     text = re.sub(r' id="([\w.-]+)"', lambda found: found[0] if found[1] in used else "", text)
+    text = re.sub(r"-?\d+\.\d{3,}", lambda found: f"{float(found[0]):.2f}".rstrip("0").rstrip("."), text)
     text = re.sub(r"font: (?:(\w+) )?([\d.]+)px [^;\"]+", _font, text)
     text = re.sub(r"font-family: [^;\"]+;? ?", "", text)
     known = {colour.lower(): f"var({_variable(colour)},{colour.lower()})" for colour in DARK}

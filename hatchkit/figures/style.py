@@ -11,13 +11,13 @@ from hatchkit.units import check_unit
 #: Colours are the Okabe-Ito set, chosen for colour-blind readers (Okabe & Ito 2008, Color Universal Design).
 FILLS = {
     "hatched": ("#F3F3F3", ""),
-    "culled": ("#CFCFCF", "oo"),
+    "culled": ("#CFCFCF", "+"),
     "clear": ("#F0E442", ""),
-    "infertile": ("#F0E442", ".."),
+    "infertile": ("#F0E442", "|"),
     "early": ("#56B4E9", "//"),
     "mid": ("#E69F00", "\\\\"),
     "late": ("#0072B2", "xx"),
-    "dead": ("#0072B2", "xx"),
+    "dead": ("#999999", "xx"),
     "pipped_dead": ("#5B2A68", "++"),
     "removed": ("#FFFFFF", "--"),
     "unaccounted": ("#FFFFFF", "||"),
@@ -107,6 +107,25 @@ def heading(ax, words: str):
 def write(ax, x, y, words, *, size=TEXT, color=INK, **more):
     """Text on the picture, at least as large as a telephone needs it."""
     return ax.text(x, y, str(words), fontsize=size, color=color, **{"va": "center"} | more)
+
+
+def key(ax, entries, *, columns=2, **more):
+    """Swatches and marks with their words above the axes, in the order in which they are met below.
+
+    It begins at the left of the picture, or of the axes where they share it with others.
+
+    Parameters
+    ----------
+    entries : sequence of (handle, str)
+    """
+    from matplotlib.transforms import blended_transform_factory
+
+    handles, words = zip(*entries, strict=True)
+    if len(ax.figure.axes) == 1:
+        more["bbox_transform"] = blended_transform_factory(ax.figure.transFigure, ax.transAxes)
+    ax.legend(handles, words, frameon=False, fontsize=TEXT, loc="lower left", bbox_to_anchor=(0, 1), ncols=columns,
+              handlelength=1.3, handletextpad=0.5, columnspacing=1.2, borderaxespad=0.3, labelspacing=0.35,
+              labelcolor=INK, **more)
 
 
 def wrapped(words, width: int = 44) -> str:

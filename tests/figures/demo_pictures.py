@@ -9,9 +9,16 @@ from functools import cache
 
 import hatchkit as hk
 from hatchkit import say
+from hatchkit.advice import evidence_ladder, poor_hatch
+from hatchkit.advice import pictured as advised
+from hatchkit.advice.breakout import breakout_guide
+from hatchkit.figures import advice as advice_pictures
 from hatchkit.figures import losses as loss_pictures
 from hatchkit.figures import relate as relate_pictures
 from hatchkit.losses import pictured as lost
+from hatchkit.losses import tray
+from hatchkit.losses.norms import norms
+from hatchkit.losses.season_chart import season_chart as make_season_chart
 from hatchkit.relate import pictured as related
 
 PICTURES = {}
@@ -45,6 +52,117 @@ def death_age():
     ages = hk.age_at_death(season(), draws=100)
     return (loss_pictures.death_age(ages, species="chicken"),
             say.text("picture_death_age", lost.death_age(ages, species="chicken")))
+
+
+BATCH = "H2"
+
+
+@cache
+def causes():
+    return hk.likely_causes(season(), BATCH)
+
+
+@picture
+def what_if():
+    from hatchkit.advice.what_if import what_if as make
+
+    result = make(season(), relation=relation())
+    return advice_pictures.what_if(result.table), say.text("picture_what_if", advised.what_if(result))
+
+
+@picture
+def ranked_causes():
+    return advice_pictures.ranked_causes(causes().table), say.text("picture_ranked_causes",
+                                                                    advised.ranked_causes(causes()))
+
+
+@picture
+def ladder():
+    table = evidence_ladder.ladder(causes())
+    return advice_pictures.ladder(table), say.text("picture_ladder", advised.ladder(causes(), table))
+
+
+@picture
+def differences():
+    table = causes().different
+    return advice_pictures.differences(table), say.text("picture_differences", advised.differences(BATCH, table))
+
+
+@picture
+def age_against_season():
+    mine, kin = (hk.age_at_death(part(season(), BATCH), draws=50).curve
+                 for part in (poor_hatch.one_batch, poor_hatch.kin))
+    return (advice_pictures.age_against_season(mine, kin, name=BATCH, other="all hens"),
+            say.text("picture_age_against_season", advised.age_against_season(BATCH, mine, kin)))
+
+
+@picture
+def breakout_drawings():
+    guide = breakout_guide(season().species(BATCH))
+    return advice_pictures.breakout_drawings(guide), say.text("picture_drawings", advised.drawings(guide))
+
+
+def of_batch():
+    table = hk.breakdown(season(), by="batch")
+    return table[table["batch"] == BATCH]
+
+
+@picture
+def egg_ledger():
+    return loss_pictures.egg_ledger(of_batch()), say.text("picture_egg_ledger", lost.egg_ledger(of_batch()))
+
+
+@picture
+def losses_by_batch():
+    table = hk.breakdown(season(), by="batch")
+    return loss_pictures.losses_by_group(table), say.text("picture_losses_by_group", lost.losses_by_group(table))
+
+
+@picture
+def losses_by_flock():
+    table = hk.breakdown(season(), by="flock")
+    return loss_pictures.losses_by_group(table), say.text("picture_losses_by_group", lost.losses_by_group(table))
+
+
+@picture
+def stage_losses():
+    parts = of_batch(), hk.breakdown(season(), by=None), norms("chicken")
+    return (loss_pictures.stage_losses(*parts, name=f"batch {BATCH}"),
+            say.text("picture_stage_losses", lost.stage_losses(*parts, name=f"Batch {BATCH}")))
+
+
+@picture
+def season_chart():
+    table = make_season_chart(season(), stage="late")
+    return loss_pictures.season_chart(table), say.text("picture_season_chart", lost.season_chart(table))
+
+
+@picture
+def tray_map():
+    table = tray.tray_map(season(), "H4")
+    return (loss_pictures.tray_map(table),
+            say.text("picture_tray_map", lost.tray_map("H4", table, tray.clustering(season(), "H4"))))
+
+
+@picture
+def tray_season():
+    table = tray.tray_season(season())
+    return (loss_pictures.tray_season(table),
+            say.text("picture_tray_season", lost.tray_season(table, tray.clustering(season()))))
+
+
+@picture
+def hazard_by_window():
+    table = relation().windows
+    return (relate_pictures.hazard_by_window(table),
+            say.text("picture_hazard_by_window", related.hazard_by_window(table)))
+
+
+@picture
+def losses_beside_exposure():
+    table = relation().exposure
+    return (relate_pictures.losses_beside_exposure(table),
+            say.text("picture_losses_beside_exposure", related.losses_beside_exposure(table)))
 
 
 def main(folder, *names):
