@@ -7,12 +7,14 @@ from functools import cached_property
 import numpy as np
 import pandas as pd
 
+from hatchkit.advice import pictured
 from hatchkit.findings import batch_climate, batch_next
-from hatchkit.findings.counts import season_facts, whole_eggs
-from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table
+from hatchkit.findings.counts import eggs_of, losses, season_facts, whole_eggs
+from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, told
 from hatchkit.findings.records import records
-from hatchkit.findings.season import ledger_alt
+from hatchkit.losses import pictured as lost
 from hatchkit.problems import HatchkitError
+from hatchkit.say import text
 
 #: A stage of whose eggs more than this share is only assumed is told as "about".
 ASSUMED = 0.2
@@ -54,7 +56,8 @@ def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None) -> Fi
         if progress:
             progress(number, len(asked))
     unknown = tuple(Said(f"batch_unknown_{what}") for what in ("proof", "list", "clear", "illness"))
-    return Findings("batch", {**season_facts(season), **work.facts}, tuple(found), records(season), unknown, unit)
+    facts = {**season_facts(season), **work.facts}
+    return Findings("batch", facts, tuple(found), records(season), unknown, unit=unit)
 
 
 class Work:
@@ -98,6 +101,12 @@ class Work:
 
         table = breakdown(self.season, by="batch")
         return table[table["batch"].astype(str) == self.batch].reset_index(drop=True)
+
+    @cached_property
+    def ledger(self) -> Picture:
+        """From eggs set to good chicks, in whole eggs."""
+        table = self.breakdown.assign(eggs=whole_eggs(self.breakdown["eggs"]))
+        return told("losses.egg_ledger", table, facts=lost.egg_ledger(table))
 
     @cached_property
     def excursions(self) -> pd.DataFrame:
@@ -186,7 +195,7 @@ def _picture(work, spell) -> Picture | None:
                        Composed(close_up_alt(row, **options)), options)
     if work.breakdown.empty:
         return None
-    return Picture("losses.egg_ledger", work.breakdown, ledger_alt(work.breakdown))
+    return work.ledger
 
 
 def standing(work) -> Finding | None:
@@ -214,36 +223,42 @@ def fate(work) -> Finding | None:
     table, causes = work.breakdown, work.causes
     if table.empty or table["share_of_set"].isna().all():
         return None
-    alt = ledger_alt(table)
-    pictures = () if causes is not None and _spell(work, causes.table["cause"].iloc[0]) is None else (
-        Picture("losses.egg_ledger", table, alt),)
+    first = causes is None or _spell(work, causes.table["cause"].iloc[0]) is None  # the first screen shows it already
     usual = None
     if causes is not None:
         pattern = causes.pattern
         rows = pattern.assign(eggs=whole_eggs(pattern["eggs"]), usual_eggs=pattern["usual"].round())
         usual = Table("pattern", rows, ("stage", "eggs", "usual_eggs"), {"stage": "stage"})
-    facts = dict(alt.facts, batch=work.batch)
-    return Finding("fate", "fate_eggs", facts, "sure", picture=pictures[0] if pictures else None, table=usual,
+    row = table.set_index("stage").loc["hatched"]
+    facts = dict(set=row["set"], hatched=row["eggs"], lost=eggs_of(losses(table)))
+    return Finding("fate", "fate_eggs", facts, "sure", picture=None if first else work.ledger, table=usual,
                    more=_ages(work))
 
 
 def _ages(work) -> tuple:
+    from hatchkit.advice.poor_hatch import kin
     from hatchkit.losses.death_age import age_at_death
-    from hatchkit.losses.pictured import death_age
 
     try:
-        result = age_at_death(work.alone, draws=200)
+        mine, others = (age_at_death(part, draws=100) for part in (work.alone, kin(work.season, work.batch)))
     except HatchkitError:
         return ()
-    if result.fits.empty:
+    if mine.fits.empty or others.fits.empty:
         return ()
-    alt = Said("picture_death_age", death_age(result))
-    return (Picture("losses.death_age", result, alt), Composed(result.words()))
+    picture = told("advice.age_against_season", mine.curve, others.curve, name=work.batch,
+                   other=species_word(work), facts=pictured.age_against_season(work.batch, mine.curve, others.curve))
+    return (picture, Composed(mine.words()))
+
+
+def species_word(work) -> str:
+    """What the batch's birds are called, as the picture's line of all of them is named."""
+    return text("species_of", dict(key=work.season.batch(work.batch)["species"]))
 
 
 def evidence(work) -> Finding | None:
     """What speaks for each cause and what against, and what was different this time."""
     from hatchkit.advice.cause_words import arithmetic_words
+    from hatchkit.advice.evidence_ladder import ladder
 
     causes = work.causes
     if causes is None:
@@ -253,10 +268,13 @@ def evidence(work) -> Finding | None:
     shown = causes.table.head(4).rename(columns={"share": "share_weight"})
     rows = Table("evidence", shown.fillna({"fits": "", "against": "", "unknown": ""}),
                  ("cause", "share_weight", "fits", "against", "unknown", "check_next"), {"cause": "cause"})
-    picture = Picture("advice.ranked_causes", causes.table, Said("alt_causes", facts), {"most": 4})
+    rungs = ladder(causes)
+    picture = told("advice.ladder", rungs, facts=pictured.ladder(causes, rungs))
+    weights = told("advice.ranked_causes", causes.table, facts=pictured.ranked_causes(causes))
+    unlike = told("advice.differences", causes.different, facts=pictured.differences(work.batch, causes.different))
     return Finding("evidence", "evidence_weights", facts, "likely" if causes.table["share"].iloc[0] >= 0.5 else
                    "cannot_tell", picture=picture, plain=(Composed(different(causes)),), table=rows,
-                   more=(Composed(causes.words()), Composed(arithmetic_words(causes, causes.first_named())),
+                   more=(unlike, weights, Composed(causes.words()), Composed(arithmetic_words(causes, causes.first_named())),
                          Said("evidence_method")))
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pandas as pd
 
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table
+from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, told
 from hatchkit.findings.season_climate import SPELL
 from hatchkit.problems import HatchkitError
 
@@ -24,17 +24,17 @@ def met(work) -> Finding:
     if not logged:
         return Finding("met", "met_not_logged", {}, "cannot_tell")
     found = work.excursions
-    told = found[found["notable"].astype(bool)]
-    facts = dict(told=len(told), everyday=len(found) - len(told), machine=incubator_of(alone, alone.batches.iloc[0]),
-                 spells=[Said("reason_of_spell", row) for row in told.head(3).to_dict("records")])
+    large = found[found["notable"].astype(bool)]
+    facts = dict(told=len(large), everyday=len(found) - len(large), machine=incubator_of(alone, alone.batches.iloc[0]),
+                 spells=[Said("reason_of_spell", row) for row in large.head(3).to_dict("records")])
     line = incubator_timeline(alone, facts["machine"], found=found)
     words = [Composed(excursion_words(row, timezone=work.season.timezone, unit=work.unit))
-             for row in told.head(3).to_dict("records")]
+             for row in large.head(3).to_dict("records")]
     picture = Picture("climate.incubator_timeline", line, Composed(timeline_alt(line, unit=work.unit)),
                       {"unit": work.unit})
-    table = Table("spells", told.assign(hours=told["hours"].round(1)), SPELL, {"looks_like": "spell"})
-    return Finding("met", "met_spells" if len(told) else "met_nothing", facts, "likely",
-                   table=table if len(told) else None, more=(*words, picture))
+    table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
+    return Finding("met", "met_spells" if len(large) else "met_nothing", facts, "likely",
+                   table=table if len(large) else None, more=(*words, picture))
 
 
 def water(work) -> Finding | None:
@@ -70,7 +70,7 @@ def clock(work) -> Finding | None:
 
 def place(work) -> Finding | None:
     """Whether the dead lay together on the tray."""
-    from hatchkit.advice import alt_words
+    from hatchkit.losses import pictured
     from hatchkit.losses.tray import clustering, tray_map
     from hatchkit.losses.words import tray_words
 
@@ -82,7 +82,7 @@ def place(work) -> Finding | None:
     together = table.set_index("question").loc["together"] if len(table) else None
     answer = ("place_few" if together is None or together["smallest"] > 0.05 else
               "batch_place_pattern" if together["chance"] <= 0.05 else "batch_place_no_sign")
-    picture = Picture("losses.tray_map", places, Composed(alt_words.tray(work.batch, places)))
+    picture = told("losses.tray_map", places, facts=pictured.tray_map(work.batch, places, table))
     return Finding("place", answer, {}, "cannot_tell" if answer == "place_few" else "likely",
                    more=(picture, words))
 

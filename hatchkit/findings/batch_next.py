@@ -28,11 +28,11 @@ def change(work) -> Finding | None:
 
 def look(work) -> Finding:
     """What to look for in the unhatched eggs next time."""
-    from hatchkit.advice import alt_words
+    from hatchkit.advice import pictured
     from hatchkit.advice.breakout import breakout_guide
 
     guide = breakout_guide(work.season.species(work.batch))
-    picture = Picture("advice.breakout_drawings", guide, Composed(alt_words.drawings(guide)), {"columns": 4})
+    picture = Picture("advice.breakout_drawings", guide, Said("picture_drawings", pictured.drawings(guide)))
     days = [f"{low:.0f}" if low == high else f"{low:.0f} to {high:.0f}"
             for low, high in zip(guide["day_low"], guide["day_high"], strict=True)]
     rows = guide[["look", "see", "means", "points_to"]].assign(days=days)

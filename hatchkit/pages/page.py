@@ -43,12 +43,15 @@ def page(findings: Findings, *, full: bool = False, language: str | None = None,
         if progress:
             progress(number, len(findings) + 1)
     *sections, records = laid_out
+    for part in sections:
+        part["sheet"] = part["id"] == findings.sheet
     first, facts = sections[0], {**findings.facts, "unit": unit}
     facts["today"] = today or date.today()
     about = f"page_{findings.about}"
     return _template().render(
         language=language, style=_style(), full=full, title=parts.message(f"{about}_title", facts, language, unit),
-        counts=parts.message(f"{about}_counts", facts, language, unit), made=text("page_made", _version(facts), language),
+        counts=parts.message(f"{about}_counts", facts, language, unit),
+        made=text("page_made", _version(facts), language),
         first={**first, "lines": _first_lines(findings.first, first, language, unit)}, sections=sections[1:],
         records=records, unknown=[parts.said(one, language, unit) for one in findings.unknown],
         words={name: text(f"page_{name}", {}, language)
@@ -104,7 +107,8 @@ def _section(one, language: str, unit: str) -> dict:
 
     more = [one.table, *one.more] if one.table is not None else list(one.more)
     return dict(id=one.question, ask=parts.message(f"ask_{one.question}", one.facts, language, unit),
-                answer=parts.message(one.answer, one.facts, language, unit), sure=text(f"how_sure_{one.sure}", {}, language),
+                answer=parts.message(one.answer, one.facts, language, unit),
+                sure=text(f"how_sure_{one.sure}", {}, language),
                 picture=parts.picture(one.picture, language, unit) if one.picture else "",
                 plain=laid(one.plain), more=laid(more), cautions=cautions(*one.cautions))
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from importlib import import_module
+from inspect import signature
 
 import pandas as pd
 from markupsafe import Markup, escape
@@ -62,13 +63,14 @@ def picture(piece: Picture, language: str, unit: str) -> Markup:
     """The figure drawn as SVG within a page, with its alt text."""
     from hatchkit.figures import svg
 
-    drawing = svg(axes_of(piece), alt=said(piece.alt, language, unit))
+    drawing = svg(axes_of(piece, language), alt=said(piece.alt, language, unit))
     caption = f"<figcaption>{escape(said(piece.caption, language, unit))}</figcaption>" if piece.caption else ""
     return Markup(f"<figure>{drawing}{caption}</figure>")
 
 
-def axes_of(piece: Picture):
+def axes_of(piece: Picture, language: str):
     """What the figure's function draws."""
     room, _, name = piece.figure.rpartition(".")
     draw = getattr(import_module(f"hatchkit.figures.{room}"), name)
-    return draw(*(piece.table if isinstance(piece.table, list) else [piece.table]), **piece.options)
+    tongue = {"language": language} if "language" in signature(draw).parameters else {}
+    return draw(*(piece.table if isinstance(piece.table, list) else [piece.table]), **piece.options, **tongue)

@@ -62,13 +62,10 @@ reason_spell = { $spell }; { $about ->
         [one] 1 is
        *[other] { EGGS($usual) } are
     } usual
-reason_of_spell = { EGGS($hours) } h in air down to { $kind ->
-        [cold] { DEGREES($extreme_c) }
-       *[warm] { "" }
-    }{ $kind ->
-        [warm] up to { DEGREES($extreme_c) }
-       *[cold] { "" }
-    } from day { EGGS($day_start) }
+reason_of_spell = { $kind ->
+        [warm] { EGGS($hours) } h in air up to { DEGREES($extreme_c) } from day { EGGS($day_start) }
+       *[cold] { EGGS($hours) } h in air down to { DEGREES($extreme_c) } from day { EGGS($day_start) }
+    }
 eggs_of_cause_weight = { WORD($cause, kind: "cause") } ({ SHARE($share) })
 why_sure_confident = { SHARE($share) } of the weight among all causes; next { $next }. It is likely, not proved{ $unaccounted ->
         [0] .
@@ -125,7 +122,6 @@ head_usual_eggs = Usual
 ask_evidence = What speaks for it, and what was different?
 evidence_weights = Most weight: { LIST($causes) }.
 evidence_method = Each cause is weighed by how well it explains the days and stages at which eggs were lost, beside your other batches and a published ledger, and by what log, records and your remarks say. Bad luck, and a cause that is not on the list, are candidates too; ties stay ties.
-alt_causes = Bars of the weight of each cause: { LIST($causes) } come first.
 table_evidence = The likeliest causes, and what speaks for and against them
 head_cause = Cause
 head_share_weight = Weight

@@ -58,10 +58,6 @@ most_sure_stage_counted = Sure of the count. The cause is not known, and the pub
 most_sure_stage_assumed = Many died between two looks, so the stage is partly assumed; the cause is not known.
 most_sure_records_counted = Sure of the count: whether they were clear, dead or broken, nobody knows.
 
-alt_ledger = From { EGGS($set) } eggs set to { EGGS($hatched) } good chicks: { COUNT($lost) ->
-        [0] no egg was lost.
-       *[other] { LIST($lost) }.
-    }
 eggs_of_cause = { WORD($key, kind: "cause") } ({ EGGS($eggs) })
 
 ## Where did the eggs go?
@@ -92,7 +88,6 @@ poor_one = { $batch } ({ EGGS($hatched) } of { EGGS($set) }{ $poor ->
         [removed] , by eggs taken out
        *[embryos] { "" }
     })
-alt_batches = Shares of eggs set for { $number } batches, one bar each: from { SHARE($low) } hatched to { SHARE($high) }; poorest { $worst }, best { $best }.
 poor_method = Each batch is set beside your other batches of its species, drawn towards a published ledger, the spread between batches allowed for: once of the eggs set, once of the eggs that were neither clear nor taken out. Poor is what lies a spread or more below in either.
 table_batches = Good chicks by batch
 poor_embryos = yes, by dead embryos
@@ -157,6 +152,7 @@ course_refused = { $why }
 course_unknown = It cannot be told: too few batches of { WORD($species, kind: "species") }.
 course_none = Not to be told from chance: late deaths of { WORD($species, kind: "species") } in { $batches } batches neither rise nor fall{ COUNT($outside) ->
         [0] .
+       [one] ; { LIST($outside) } stands out.
        *[other] ; { LIST($outside) } stand out.
     }
 course_rise = Late deaths of { WORD($species, kind: "species") } rise through { $batches } batches, more than chance often gives.
