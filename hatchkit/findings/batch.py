@@ -245,8 +245,8 @@ def _ages(work) -> tuple:
         return ()
     if mine.fits.empty or others.fits.empty:
         return ()
-    picture = told("advice.age_against_season", mine.curve, others.curve, name=work.batch,
-                   other=species_word(work), facts=pictured.age_against_season(work.batch, mine.curve, others.curve))
+    picture = told("advice.age_against_season", mine.curve, others.curve, name=work.batch, other=species_word(work),
+                   facts=pictured.age_against_season(work.batch, mine.curve, others.curve))
     return (picture, Composed(mine.words()))
 
 
@@ -274,8 +274,8 @@ def evidence(work) -> Finding | None:
     unlike = told("advice.differences", causes.different, facts=pictured.differences(work.batch, causes.different))
     return Finding("evidence", "evidence_weights", facts, "likely" if causes.table["share"].iloc[0] >= 0.5 else
                    "cannot_tell", picture=picture, plain=(Composed(different(causes)),), table=rows,
-                   more=(unlike, weights, Composed(causes.words()), Composed(arithmetic_words(causes, causes.first_named())),
-                         Said("evidence_method")))
+                   more=(unlike, weights, Composed(causes.words()),
+                         Composed(arithmetic_words(causes, causes.first_named())), Said("evidence_method")))
 
 
 def different(causes) -> str:

@@ -37,8 +37,8 @@ def lost(work) -> Finding | None:
                   {"stage": "stage"})
     left = [Composed(line) for line in not_counted_words(whole.attrs.get("not_counted", {}), whole.attrs["batches"])]
     left += [Composed(line) for line in whole.attrs.get("left_out", [])]
-    return Finding("lost", "lost_most", facts, "sure", facts["lost"], plain=(Said("lost_clear"),), table=stages,
-                   more=(found, Said("lost_method", facts), *left))
+    return Finding("lost", "lost_most", facts, "sure", facts["lost"], table=stages,
+                   more=(found, Said("lost_clear"), Said("lost_method", facts), *left))
 
 
 def poor(work) -> Finding | None:

@@ -169,7 +169,7 @@ harm_none = No sign, and twice the deaths would have shown.
 harm_cannot_tell = It cannot be told from these records.
 harm_not_logged = It cannot be told: no temperature was logged while eggs were in.
 harm_log_it = Put a logging thermometer at egg height.
-harm_not_proof = What went together is consistent with harm; that the spell was the cause, no records of this kind can prove.
+harm_not_proof = That the spell was the cause, no records of this kind can prove.
 table_exposed = Stretches between two looks in which eggs were too warm or too cold, or too little was logged to know
 
 ## What did the temperature do?
@@ -188,7 +188,7 @@ spells_none = Nothing out of the way: { $everyday ->
         [one] one everyday opening.
        *[other] { $everyday } everyday openings.
     }
-spell = { $batch } { WORD($kind, kind: "spellkind") }, { EGGS($hours) } h, air at worst { DEGREES($extreme_c) }
+spell = { $batch } { EGGS($hours) } h at { DEGREES($extreme_c) }
 table_spells = Spells worth reading; the probe reads air, the egg is estimated
 
 ## Can the thermometers be believed?
@@ -208,7 +208,7 @@ table_machines = The machines on ordinary days
 
 ## Did the hatch come early or late?
 
-ask_clock = Did the hatch come early or late?
+ask_clock = Early or late?
 clock_untimed = It cannot be told: no hatch has its hours written down.
 clock_on_time = On time: all { $timed } hatches lie within what such a forecast can tell.
 clock_off = { $on_time } of { $timed } hatches came on time{ COUNT($early) ->
@@ -221,7 +221,7 @@ clock_off = { $on_time } of { $timed } hatches came on time{ COUNT($early) ->
 
 ## Did the eggs lose the right amount of water?
 
-ask_water = Did the eggs lose the right amount of water?
+ask_water = Was the loss of water right?
 water_not_weighed = It cannot be told: no eggs were weighed.
 water_on_target = { $weighed } of { $batches } batches were weighed: { $on_target } on target{ $unsure ->
         [0] .
@@ -251,11 +251,11 @@ cause_unaccounted = eggs without a known end
 
 ## What is not known
 
-season_unknown_cause = A cause: this shows what went together. A proof needs eggs of one flock set in two machines.
+season_unknown_cause = A cause: this shows what went together. Proof needs eggs of one flock in two machines.
 season_unknown_clear = Infertile from very early dead, unless clears are opened.
-season_unknown_day = The day of a death more closely than two looks and an opened egg allow.
-season_unknown_probe = Whether a probe reads true: check it in melting ice, and beside a good thermometer near { DEGREES($right) }.
-season_unknown_illness = Anything of hours that were not logged, and of diseases: for those ask a veterinarian.
+season_unknown_day = The day of a death more closely than two looks allow.
+season_unknown_probe = Whether a probe reads true, unless it was checked in melting ice and near { DEGREES($right) }.
+season_unknown_illness = Hours that were not logged, and diseases: for those ask a veterinarian.
 
 ## Headings of tables
 
