@@ -72,3 +72,31 @@ def age_against_season(batch, mine, season) -> dict:
 def drawings(guide) -> dict:
     """Facts of `figures.advice.breakout_drawings`: the looks that are drawn, in order."""
     return dict(looks=list(guide.loc[guide["drawing"] != "none", "look"]))
+
+
+def season_at_a_glance(glance) -> dict:
+    """Facts of `figures.glance.season_at_a_glance`: batches, machines, first and last day, best, worst, spells."""
+    batches, zone = glance.batches, glance.timezone
+    known = batches[batches["share"].notna()].sort_values("share", kind="stable")
+    best, worst = (known.iloc[-1], known.iloc[0]) if len(known) else (None, None)
+    spells = glance.spells
+    largest = spells.loc[spells["degree_hours"].abs().idxmax()] if len(spells) else None
+    return dict(
+        batches=len(batches), machines=batches["machine"].nunique(), ended=len(known),
+        first=batches["set_at"].min().tz_convert(zone).date() if len(batches) else None,
+        last=batches["end_at"].max().tz_convert(zone).date() if len(batches) else None,
+        best="" if best is None else best["batch"], best_share=0.0 if best is None else float(best["share"]),
+        worst="" if worst is None else worst["batch"], worst_share=0.0 if worst is None else float(worst["share"]),
+        spells=len(spells), kind="none" if largest is None else largest["kind"],
+        machine="" if largest is None else str(largest["machine"]),
+        when=None if largest is None else largest["start"].tz_convert(zone).date(),
+        hours=0.0 if largest is None else float(largest["hours"]))
+
+
+def eggs_to_set(plan) -> dict:
+    """Facts of `figures.next_set.eggs_to_set`: chicks, and eggs for one half, the wanted and 95 % sureness."""
+    rows = plan.eggs.set_index(plan.eggs["sure"].round(4))
+    wanted = round(float(plan.basis["sure"]), 4)
+    number = {name: rows.at[sure, "eggs"] for name, sure in (("half", 0.5), ("eggs", wanted), ("most", 0.95))}
+    return dict(chicks=int(plan.basis["chicks"]), sure=wanted,
+                **{name: None if value is None or value != value else int(value) for name, value in number.items()})

@@ -13,7 +13,7 @@ LINE, ROOM, THICK = 13.5, 16.0, 10.5
 LETTERS = 56
 
 
-def stack(ax, names, *, below=6, above=0, heads=(), width=LETTERS):
+def stack(ax, names, *, below=6, above=0, heads=(), empty=(), width=LETTERS):
     """Axes with the names of rows written, and the middle of each row's bar.
 
     Parameters
@@ -25,6 +25,8 @@ def stack(ax, names, *, below=6, above=0, heads=(), width=LETTERS):
         Room for the scale below and for what stands above, points.
     heads : sequence of (int, str)
         Headings: before which row, and the words.
+    empty : collection of int
+        Rows that are a name only.
     width : int
         Letters in a line.
 
@@ -43,7 +45,7 @@ def stack(ax, names, *, below=6, above=0, heads=(), width=LETTERS):
             texts.append((at - LINE / 2, line, "normal"))
             at -= LINE
         middles.append(at - ROOM / 2 + 1)
-        at -= ROOM
+        at -= 0 if place in empty else ROOM
     ax = style.axes(ax, size=(style.WIDTH, (below - at) / 72))
     ax.set_ylim(at, 0)
     for y, words, weight in texts:

@@ -35,7 +35,7 @@ RIGHT = "#D5E8D4"
 DARK = {
     INK: "#E6E6E6", PAPER: "#16191D", SOFT: "#A9AEB4", RIGHT: "#294A31", "#F3F3F3": "#353A40", "#CFCFCF": "#5B6168",
     "#F0E442": "#807600", "#56B4E9": "#2F7FAE", "#E69F00": "#8F6300", "#0072B2": "#2A93D6", "#5B2A68": "#8B5A99",
-    "#D55E00": "#C4590A", "#DDDDDD": "#40464C", "#E4E4E4": "#363B41", "#999999": "#7A8087",
+    "#D55E00": "#C4590A", "#DDDDDD": "#40464C", "#E4E4E4": "#363B41", "#999999": "#5F666D",
 }
 
 #: Width of a picture, inches: 360 points, which a telephone of 390 px shows in 358 px.

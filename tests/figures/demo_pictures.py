@@ -9,11 +9,17 @@ from functools import cache
 
 import hatchkit as hk
 from hatchkit import say
-from hatchkit.advice import evidence_ladder, poor_hatch
+from hatchkit.advice import egg_chances, evidence_ladder, glance, poor_hatch
 from hatchkit.advice import pictured as advised
 from hatchkit.advice.breakout import breakout_guide
+from hatchkit.advice.poor_hatch_page import climate_page
+from hatchkit.climate import clock, probes, timeline, water_loss
+from hatchkit.climate import pictured as met
 from hatchkit.figures import advice as advice_pictures
+from hatchkit.figures import climate as climate_pictures
+from hatchkit.figures import glance as glance_pictures
 from hatchkit.figures import losses as loss_pictures
+from hatchkit.figures import next_set as next_set_pictures
 from hatchkit.figures import relate as relate_pictures
 from hatchkit.losses import pictured as lost
 from hatchkit.losses import tray
@@ -163,6 +169,97 @@ def losses_beside_exposure():
     table = relation().exposure
     return (relate_pictures.losses_beside_exposure(table),
             say.text("picture_losses_beside_exposure", related.losses_beside_exposure(table)))
+
+
+@cache
+def excursions():
+    return hk.find_excursions(season())
+
+
+@picture
+def incubator_timeline():
+    table = timeline.incubator_timeline(season(), "A", found=excursions())
+    return climate_pictures.incubator_timeline(table), say.text("picture_incubator_timeline",
+                                                                met.incubator_timeline(table))
+
+
+@picture
+def incubator_timeline_in_fahrenheit():
+    table = timeline.incubator_timeline(season(), "C", found=excursions())
+    return climate_pictures.incubator_timeline(table, unit="F"), say.text(
+        "picture_incubator_timeline", met.incubator_timeline(table, unit="F"))
+
+
+@picture
+def incubator_timeline_of_a_batch():
+    table = climate_page(season(), BATCH).timeline
+    return climate_pictures.incubator_timeline(table), say.text("picture_incubator_timeline",
+                                                                met.incubator_timeline(table))
+
+
+def close_up(event):
+    row = excursions().query("event == @event").iloc[0]
+    return (climate_pictures.excursion_close_up(timeline.close_up(season(), row), row, timezone=season().timezone),
+            say.text("picture_excursion_close_up", met.excursion_close_up(row, timezone=season().timezone)))
+
+
+@picture
+def close_up_of_cold():
+    return close_up(8)
+
+
+@picture
+def close_up_of_heat():
+    return close_up(15)
+
+
+def weighed(batch):
+    row = water_loss.batch_water_loss(season()).query("batch == @batch").iloc[0]
+    return (climate_pictures.weight_loss_track(water_loss.loss_points(season(), batch), row),
+            say.text("picture_weight_loss_track", met.weight_loss_track(row)))
+
+
+@picture
+def weight_loss_track():
+    return weighed("H1")
+
+
+@picture
+def weight_loss_track_unweighed():
+    return weighed("Q1")
+
+
+@picture
+def water_against_target():
+    table = water_loss.batch_water_loss(season())
+    return (climate_pictures.water_against_target(table),
+            say.text("picture_water_against_target", met.water_against_target(table)))
+
+
+@picture
+def hatch_clock():
+    table = clock.hatch_clock(season())
+    return climate_pictures.hatch_clock(table), say.text("picture_hatch_clock", met.hatch_clock(table))
+
+
+@picture
+def probe_truth():
+    table = probes.probe_truth(season())
+    return climate_pictures.probe_truth(table), say.text("picture_probe_truth", met.probe_truth(table))
+
+
+@picture
+def season_at_a_glance():
+    table = glance.glance(season(), found=excursions())
+    return (glance_pictures.season_at_a_glance(table),
+            say.text("picture_season_at_a_glance", advised.season_at_a_glance(table)))
+
+
+@picture
+def eggs_to_set():
+    plan = hk.next_set(season(), "chicken", today="2026-09-01")
+    return (next_set_pictures.eggs_to_set(egg_chances.egg_chances(season(), plan), plan.eggs),
+            say.text("picture_eggs_to_set", advised.eggs_to_set(plan)))
 
 
 def main(folder, *names):

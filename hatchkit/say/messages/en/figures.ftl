@@ -293,3 +293,211 @@ drawn_look_candle1 = the first candling
 drawn_look_candle2 = the second candling
 drawn_look_transfer = the transfer
 drawn_look_hatch = the hatch
+
+# Climate
+
+drawn_timeline_title = Incubator { $machine }, °{ $unit }
+drawn_no_readings = no readings
+drawn_spell = { NUMBER($degrees, maximumFractionDigits: 0) }°, { NUMBER($hours, maximumFractionDigits: 0) } h
+drawn_line_air = air
+drawn_line_egg = egg (est.)
+drawn_line_range = wanted
+drawn_line_everyday = lid open
+drawn_close_up_title = Batch { $batch }, day { NUMBER($day, maximumFractionDigits: 1) }: { $kind ->
+        [warm] too warm
+       *[cold] too cold
+    }
+drawn_hours = { NUMBER($hours, maximumFractionDigits: 1) } h
+drawn_worst_air = air { NUMBER($degrees, minimumFractionDigits: 1, maximumFractionDigits: 1) } °{ $unit }
+drawn_worst_egg = egg { NUMBER($degrees, minimumFractionDigits: 1, maximumFractionDigits: 1) } °{ $unit }
+
+drawn_water_title = Batch { $batch }: weight lost (% of weight at setting)
+drawn_water_target = target
+    { SHARE($low) } to
+    { SHARE($high) }
+drawn_water_expected = { $weighed ->
+        [yes] expected
+       *[no] a guess
+    }
+    { SHARE($share) }
+drawn_left_out = x  weighed, left out
+drawn_no_weights = Nothing is known of the weight that eggs lost.
+drawn_water_axis = Weight lost at transfer (% of weight at setting)
+drawn_water_key_target = target
+drawn_water_key_weighed = weighed
+drawn_water_key_off = weighed, off target
+drawn_water_key_unweighed = not weighed: a guess
+
+drawn_clock_expected = expected
+drawn_clock_seen = first to last chick
+drawn_clock_inside = middle, as expected
+drawn_clock_outside = middle, not as expected
+drawn_clock_axis = Hours from the usual time of the species (later: right)
+
+drawn_no_probe = No temperatures were logged.
+drawn_probe = Machine { $machine }, probe { $probe }
+drawn_witness_checked = { $known ->
+        [yes] by a check against ice or a good thermometer
+       *[no] check against ice or a good thermometer: not done
+    }
+drawn_witness_pair = { $known ->
+        [yes] beside the other probe ({ $other })
+       *[no] beside the other probe ({ $other }): no readings together
+    }
+drawn_witness_hatch = { $known ->
+        [yes] by when the eggs hatched ({ $batches ->
+            [one] 1 batch
+           *[other] { $batches } batches
+        })
+       *[no] by when the eggs hatched: not known
+    }
+drawn_probe_axis = Reads too low (left) or too high (right), °{ $unit }
+drawn_kelvin = { NUMBER($value, minimumFractionDigits: 1, maximumFractionDigits: 1) }°
+
+picture_incubator_timeline = Air and estimated egg temperature of incubator { $machine } with { $batches ->
+        [one] 1 batch
+       *[other] { $batches } batches
+    }{ $middle ->
+        [none] { "" }
+       *[other] : mostly { NUMBER($middle, minimumFractionDigits: 1, maximumFractionDigits: 1) } °{ $unit }
+    }. { $spells ->
+        [0] No spell of heat or cold worth telling
+        [one] One spell worth telling
+       *[other] { $spells } spells worth telling
+    }{ $kind ->
+        [none] { "" }
+       *[other] , the worst from { DAY($when) }: { $kind ->
+            [warm] too warm
+           *[cold] too cold
+        } for { NUMBER($hours, maximumFractionDigits: 0) } h, the air at { NUMBER($degrees, minimumFractionDigits: 1, maximumFractionDigits: 1) } °{ $unit }
+    }; { $everyday ->
+        [0] nothing everyday
+        [one] 1 everyday opening or setting
+       *[other] { $everyday } everyday openings or settings
+    }; { $gaps ->
+        [0] no gap in the log.
+        [one] 1 gap in the log.
+       *[other] { $gaps } gaps in the log.
+    }
+
+picture_excursion_close_up = Batch { $batch } from day { NUMBER($day, maximumFractionDigits: 1) } ({ MINUTE($when) }): { $kind ->
+        [warm] too warm
+       *[cold] too cold
+    } for { NUMBER($hours, maximumFractionDigits: 1) } h. The air reached { NUMBER($air, minimumFractionDigits: 1, maximumFractionDigits: 1) } °{ $unit }, the estimated egg follows later and reached { NUMBER($egg, minimumFractionDigits: 1, maximumFractionDigits: 1) } °{ $unit } ({ NUMBER($egg_low, minimumFractionDigits: 1, maximumFractionDigits: 1) } to { NUMBER($egg_high, minimumFractionDigits: 1, maximumFractionDigits: 1) }).
+
+picture_weight_loss_track = { $weighed ->
+        [yes] Batch { $batch }, weighed: { $projected_share ->
+            [none] what the eggs will have lost at transfer cannot be told
+           *[other] at transfer the eggs will have lost { SHARE($projected_share) } of their weight ({ SHARE($projected_low) } to { SHARE($projected_high) })
+        }
+       *[no] Batch { $batch } was not weighed; { $projected_share ->
+            [none] nothing is known of what it lost
+           *[other] by egg size and humidity it will have lost about { SHARE($projected_share) } of its weight at transfer ({ SHARE($projected_low) } to { SHARE($projected_high) })
+        }
+    }; the target is { SHARE($target_low) } to { SHARE($target_high) }{ $verdict ->
+        [too_little] : too little was lost.
+        [too_much] : too much was lost.
+        [on_target] : on target.
+       *[other] : whether that is met cannot be told.
+    }
+
+picture_water_against_target = { $weighed ->
+        [0] None of { $batches } batches was weighed, so that only guesses stand beside the target.
+       *[other] Of { $weighed ->
+            [one] 1 batch that was weighed
+           *[other] { $weighed } batches that were weighed
+        } { $right ->
+            [0] none is
+            [one] 1 is
+           *[other] { $right } are
+        } on target, { $little ->
+            [0] none
+           *[other] { $little } ({ LIST($little_names) })
+        } lost too little water, { $much ->
+            [0] none
+           *[other] { $much } ({ LIST($much_names) })
+        } too much.
+    }
+
+picture_hatch_clock = { $seen ->
+        [0] Of no batch were the times of hatch written down.
+       *[other] Of { $seen } batches whose hatch was seen { $early ->
+            [0] none came
+           *[other] { $early } came
+        } earlier than storage and temperature let expect{ $early ->
+            [0] { "" }
+           *[other] { " " }({ LIST($early_names) })
+        }, { $late ->
+            [0] none
+           *[other] { $late }
+        } later{ $late ->
+            [0] { "" }
+           *[other] { " " }({ LIST($late_names) })
+        }; furthest off was { $furthest }, { NUMBER($hours, maximumFractionDigits: 0) } h { $side ->
+            [later] later
+           *[other] earlier
+        }.
+    }
+
+picture_probe_truth = { $checked ->
+        [0] { $probes ->
+            [one] The one probe was never checked.
+           *[other] None of { $probes } probes was ever checked.
+        }
+       *[other] { $checked } of { $probes } probes were checked.
+    } { $told ->
+        [0] The times of hatch point to no error of any.
+       *[other] By the times of hatch that of machine { $machine } reads { NUMBER($error, minimumFractionDigits: 1, maximumFractionDigits: 1) } °{ $unit } too { $side ->
+            [high] high
+           *[low] low
+        }.
+    } { $disagree ->
+        [0] { "" }
+       *[other] Probes disagree in machine { LIST($disagree_names) }.
+    }
+
+# The season at a glance, and the next set
+
+drawn_machine = { $name ->
+        [none] machine not known
+       *[other] Machine { $name }
+    }
+drawn_degrees = { NUMBER($degrees, maximumFractionDigits: 0) }°
+drawn_glance_bars = Bar: a batch, filled as high as it hatched. ○ look
+drawn_glance_marks = ▲ too warm  ▼ too cold: the larger, the worse
+drawn_eggs_axis = Eggs set
+drawn_eggs_title = Chance of at least { $chicks } good chicks (%)
+
+picture_season_at_a_glance = { $batches ->
+        [0] No batch to show.
+       *[other] { $batches ->
+            [one] 1 batch
+           *[other] { $batches } batches
+        } in { $machines ->
+            [one] 1 machine
+           *[other] { $machines } machines
+        } from { DAY($first) } to { DAY($last) }. { $ended ->
+            [0] None has ended yet.
+           *[other] Good chicks of eggs set: from { SHARE($worst_share) } ({ $worst }) to { SHARE($best_share) } ({ $best }).
+        } { $spells ->
+            [0] No spell of heat or cold worth telling.
+           *[other] { $spells ->
+                [one] One spell
+               *[other] { $spells } spells
+            } of heat or cold worth telling, the largest in machine { $machine } from { DAY($when) }: too { $kind ->
+                [warm] warm
+               *[cold] cold
+            } for { NUMBER($hours, maximumFractionDigits: 0) } h.
+        }
+    }
+
+picture_eggs_to_set = { $half ->
+        [none] No single set gives { $chicks } good chicks with an even chance.
+       *[other] For at least { $chicks } good chicks an even chance needs { $half } eggs, { $eggs ->
+            [none] and no single set is { SHARE($sure) } sure
+           *[other] { SHARE($sure) } sureness { $eggs }
+        }, { $most ->
+            [none] no single set 95 % sure
+           *[other] 95 % sureness { $most }
+        }.
+    }
