@@ -6,6 +6,7 @@ import argparse
 import os
 import re
 import sys
+import warnings
 from pathlib import Path
 
 from hatchkit import __version__
@@ -138,6 +139,7 @@ def _report_options(sub) -> None:
 def _output_options(sub) -> None:
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     sub.add_argument("--unit", default="C", help="C or F (default C)")
+    sub.add_argument("--full", action="store_true", help="all tables and pictures unfolded, on paper too")
 
 
 def _check(options) -> None:
@@ -172,32 +174,23 @@ def _check(options) -> None:
 
 
 def _review(options) -> None:
-    _report(options, "1_season_review", "season-review")
+    _report(options, "1_season_review")
 
 
 def _poor_hatch(options) -> None:
-    import hatchkit as hk
-
-    if options.batch:  # a wrong name should cost a second, not a whole run
-        hk.load_season(options.folder).batch(options.batch)
-    _report(options, "2_poor_hatch", f"poor-hatch-{options.batch}".rstrip("-"), batch=options.batch)
+    _report(options, "2_poor_hatch", batch=options.batch)
 
 
-def _report(options, notebook: str, stem: str, batch: str = "") -> None:
+def _report(options, page: str, batch: str = "") -> None:
     from hatchkit.folders import season_folder
     from hatchkit.report import StderrProgress, write_report
 
-    name = season_folder(options.folder).name
-    out = options.out or f"{_file_name(name)}-{_file_name(stem)}.html"
-    print(f"Reading {name} and writing the report ...", file=sys.stderr)
-    path = write_report(options.folder, notebook, out, unit=options.unit, batch=batch,
-                        progress=StderrProgress("Report"))
-    print(f"The report is in {path}\nOpen it in a browser; print it from there.")
-
-
-def _file_name(text: str) -> str:
-    """A part of a file name that every system takes, whatever a batch or a folder is called."""
-    return re.sub(r"[^\w.-]+", "_", text)[:40]
+    if not sys.warnoptions:
+        warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
+    print(f"Reading {season_folder(options.folder).name} and writing the page ...", file=sys.stderr)
+    path = write_report(options.folder, page, options.out, unit=options.unit, batch=batch, full=options.full,
+                        progress=StderrProgress("Page"))
+    print(f"The page is in {path}\nOpen it in a browser; print it from there.")
 
 
 def _next_set(options) -> None:
