@@ -68,7 +68,7 @@ def _parser() -> argparse.ArgumentParser:
         return sub
 
     sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to mend")
-    sub.add_argument("folder")
+    _folders(sub)
     sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
     sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")
     sub.add_argument("--csv", metavar="FILE", help="also write the remarks as a CSV file")
@@ -79,12 +79,12 @@ def _parser() -> argparse.ArgumentParser:
     _report_options(sub)
 
     sub = command("poor-hatch", _poor_hatch, "write a page on one batch: what went wrong and what to change")
-    sub.add_argument("folder")
-    sub.add_argument("batch", nargs="?", default="", help="batch; without it the poorest hatch is taken")
+    sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder or folders, and the batch; "
+                     "without one the poorest hatch is taken")
     _output_options(sub)
 
     sub = command("next-set", _next_set, "how many eggs to set for a number of chicks, with dates")
-    sub.add_argument("folder")
+    _folders(sub)
     sub.add_argument("--species", required=True)
     sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
@@ -114,8 +114,13 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
+def _folders(sub) -> None:
+    """One season folder, several, or a folder of them."""
+    sub.add_argument("folder", nargs="+", help="season folder, several, or a folder of years or keepers")
+
+
 def _report_options(sub) -> None:
-    sub.add_argument("folder")
+    _folders(sub)
     _output_options(sub)
 
 
@@ -161,16 +166,30 @@ def _review(options) -> None:
 def _poor_hatch(options) -> None:
     import hatchkit as hk
 
-    if options.batch:  # a wrong name should cost a second, not a whole run
-        hk.load_season(options.folder).batch(options.batch)
-    _report(options, "2_poor_hatch", f"poor-hatch-{options.batch}".rstrip("-"), batch=options.batch)
+    options.folder, batch = _with_batch(options.folder)
+    if batch:  # a wrong name should cost a second, not a whole run
+        hk.load_season(options.folder).batch(batch)
+    _report(options, "2_poor_hatch", f"poor-hatch-{batch}".rstrip("-"), batch=batch)
+
+
+def _with_batch(words) -> tuple[list[str], str]:
+    """Folders, and the batch if the last word is no folder."""
+    from hatchkit.folders import season_folder
+
+    *folders, last = words
+    try:
+        is_batch = bool(folders) and not season_folder(last).exists()
+    except OSError:  # longer than any file's name
+        is_batch = True
+    return (folders, last.strip()) if is_batch else ([*words], "")
 
 
 def _report(options, notebook: str, stem: str, batch: str = "") -> None:
-    from hatchkit.folders import season_folder
+    from hatchkit.places import given_paths, root_of
     from hatchkit.report import StderrProgress, write_report
 
-    name = season_folder(options.folder).name
+    paths = given_paths(options.folder)
+    name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
     out = options.out or f"{_file_name(name)}-{_file_name(stem)}.html"
     print(f"Reading {name} and writing the report ...", file=sys.stderr)
     path = write_report(options.folder, notebook, out, unit=options.unit, batch=batch,

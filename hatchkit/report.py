@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 import threading
 import time
@@ -9,8 +10,9 @@ from contextlib import contextmanager
 from functools import cache
 from pathlib import Path
 
-from hatchkit.folders import environment, notebooks_folder, season_folder
+from hatchkit.folders import environment, notebooks_folder
 from hatchkit.outputs import safe_output
+from hatchkit.places import given_paths
 from hatchkit.problems import HatchkitError
 
 _HERE = Path(__file__).resolve().parent
@@ -62,7 +64,7 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
     """
     from hatchkit.units import check_unit
 
-    folder = season_folder(folder)
+    folder = os.pathsep.join(map(str, given_paths(folder)))
     out = safe_output(out, season=folder, suffix=(".html", ".htm"))
     source = notebook_path(notebook)
     settings = {"HATCHKIT_FOLDER": str(folder), "HATCHKIT_UNIT": check_unit(unit), "HATCHKIT_BATCH": str(batch),
