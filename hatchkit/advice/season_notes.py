@@ -9,12 +9,12 @@ from hatchkit import reference
 from hatchkit.advice import season_words
 from hatchkit.advice.account import account, of_causes, told_losses
 from hatchkit.advice.cause_words import ASSUMED
-from hatchkit.advice.causes import season_causes
+from hatchkit.advice.causes import CONFIDENT, season_causes
 from hatchkit.advice.tally import STAGES
 from hatchkit.advice.what_if import published_eggs
 from hatchkit.losses.proportions import pooled
 
-COLUMNS = ["rank", "what", "kind", "key", "eggs_lost", "batches", "how_sure", "do_next"]
+COLUMNS = ["rank", "what", "kind", "key", "eggs_lost", "batches", "how_sure", "do_next", "sure"]
 
 #: Fewer eggs than this over a season are not worth a note.
 LEAST_EGGS = 3.0
@@ -35,7 +35,9 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
     -------
     DataFrame
         rank, what, kind (cause, stage or records), key, eggs_lost, batches (comma-separated; empty for a stage),
-        how_sure, do_next. Empty when nothing stands out; ``.attrs["nothing"]`` then says in what sense.
+        how_sure, do_next, sure (a code: firm, probable or guess of a cause, counted or assumed of a stage). Empty when
+        nothing stands out; ``.attrs["nothing"]`` then says in what sense and ``.attrs["unusual"]`` holds the batches
+        that lost more than luck often gives.
 
     Notes
     -----
@@ -54,7 +56,8 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
     table.insert(0, "rank", range(1, len(table) + 1))
     table = table.reset_index(drop=True)
     if table.empty:
-        table.attrs["nothing"] = season_words.nothing(len(causes), _unusual(season) if causes else [])
+        table.attrs["unusual"] = _unusual(season) if causes else []
+        table.attrs["nothing"] = season_words.nothing(len(causes), table.attrs["unusual"])
     return table
 
 
@@ -78,6 +81,7 @@ def _from_records(causes) -> list[dict]:
             batches=", ".join(gone),
             how_sure=season_words.UNACCOUNTED_SURE,
             do_next=season_words.UNACCOUNTED_NEXT,
+            sure="counted",
         )
     ]
 
@@ -93,6 +97,7 @@ def _from_causes(causes) -> list[dict]:
             batches=", ".join(row["batches"]),
             how_sure=season_words.how_sure(row["firmest"]),
             do_next=check[row["key"]],
+            sure="firm" if row["firmest"] >= CONFIDENT else "probable" if row["firmest"] >= 0.5 else "guess",
         )
         for row in of_causes(account(causes)).to_dict("records")
         if row["batches"]
@@ -131,6 +136,7 @@ def _from_stages(causes) -> list[dict]:
                 batches="",
                 how_sure=season_words.STAGE_ASSUMED if rough[stage] else season_words.STAGE_SURE,
                 do_next=season_words.stage_next(stage),
+                sure="assumed" if rough[stage] else "counted",
             )
         )
     return rows
