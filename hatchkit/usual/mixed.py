@@ -20,8 +20,10 @@ GROUP_WIDTH, HATCH_WIDTH = 0.5, 0.5
 #: A factor beside the one asked for (the year, say) needs a coarser grid.
 BESIDE = np.array([0.03, 0.2, 0.45, 0.9])
 #: Spread between rows beyond chance: as sd of the log odds, log-normal about 0.35.
-ROWS = np.array([0.0, 0.2, 0.35, 0.55, 0.85])
+ROWS = np.array([0.0, 0.2, 0.4, 0.8])
 ROWS_MIDDLE, ROWS_LOG_SD = 0.35, 0.6
+#: Above so many rows a coarser grid does.
+MANY = 400
 #: Width of the prior of the level, log odds.
 LEVEL_WIDTH = 1.5
 
@@ -77,15 +79,16 @@ def pool(count, total, factors: dict, *, hatch=None, draws: int = 4000, seed: in
     order = np.argsort(hatch, kind="stable")
     count, total, hatch = count[order], total[order], hatch[order]
     codes = {name: np.asarray(own, int)[order] for name, own in factors.items()}
-    columns = np.column_stack([np.ones(len(count))] + [np.eye(own.max() + 1)[own] for own in codes.values()])
     sizes = [int(own.max()) + 1 for own in codes.values()]
-    grids = [SPREADS if place == 0 else BESIDE for place in range(len(sizes))]
+    # Column 0 is the level; each row stands in one column of every factor.
+    columns = np.column_stack([np.zeros(len(count), int)] + [
+        own + first for own, first in zip(codes.values(), np.cumsum([1, *sizes[:-1]]), strict=True)])
+    few = len(count) <= MANY  # many rows tell the spreads themselves
+    grids = [SPREADS if place == 0 and few else BESIDE for place in range(len(sizes))]
     grid = np.array(list(product(*grids, SPREADS[::2] if shared else [0.0], ROWS)))
     groups, between, rows = grid[:, :-2], grid[:, -2], grid[:, -1]
     middle = float(np.log((count.sum() + 0.5) / (total.sum() - count.sum() + 0.5)))
-    parts = [_fit(count, total, columns, hatch if shared else None, own, middle, sizes) for own in
-             np.array_split(np.column_stack([groups, between, rows]), max(1, len(grid) * len(count) // 400_000))]
-    mode, inverse, log_weight = (np.concatenate(part) for part in zip(*parts, strict=True))
+    mode, inverse, log_weight = _fit(count, total, columns, hatch if shared else None, grid, middle, sizes)
     log_weight = log_weight + _prior(groups, GROUP_WIDTH).sum(axis=1) + (_prior(between, HATCH_WIDTH) if shared else 0)
     log_weight = log_weight + np.where(
         rows > 0, -0.5 * (np.log(np.maximum(rows, 0.05) / ROWS_MIDDLE) / ROWS_LOG_SD) ** 2, -2.0)
@@ -108,56 +111,63 @@ def _prior(spread, width):
 
 def _fit(count, total, columns, hatch, grid, middle, sizes):
     """Modes (grid, terms), covariances, and log marginal likelihoods for each row of spreads."""
-    precision = np.concatenate([np.full((len(grid), 1), LEVEL_WIDTH ** -2.0)]
-                               + [np.repeat(grid[:, [place]] ** -2.0, size, axis=1)
-                                  for place, size in enumerate(sizes)], axis=1)
-    between = grid[:, -2][:, None]
-    at = np.zeros((len(grid), columns.shape[1]))
-    at[:, 0] = middle
-    centre = at.copy()
     starts = None if hatch is None else np.flatnonzero(np.r_[True, np.diff(hatch) > 0])
-    own = None if hatch is None else np.zeros((len(grid), len(starts)))
-    for _ in range(25):
-        share, spread = _shares(at, own, columns, hatch, total, grid[:, -1])
-        gap, weight = (count - total * share) / spread, total * share * (1 - share) / spread
-        score = gap @ columns - precision * (at - centre)
-        inner = np.einsum("gr,rp,rq->gpq", weight, columns, columns, optimize=True)
-        inner[:, np.arange(at.shape[1]), np.arange(at.shape[1])] += precision
+    at = np.zeros(1 + sum(sizes))
+    at[0] = middle
+    own = np.zeros(0 if hatch is None else len(starts))
+    modes, covariances, logs = [], [], []
+    for spreads in grid:  # each begins where the one before it ended
+        precision = np.concatenate([[LEVEL_WIDTH**-2.0], *(np.full(size, spreads[place] ** -2.0)
+                                                          for place, size in enumerate(sizes))])
+        at, own, covariance, log_p = _mode(count, total, columns, hatch, starts, at, own, precision, middle,
+                                           spreads[-2], spreads[-1])
+        modes.append(at), covariances.append(covariance), logs.append(log_p)
+    return np.array(modes), np.array(covariances), np.array(logs)
+
+
+def _mode(count, total, columns, hatch, starts, at, own, precision, middle, between, rows):
+    """Mode for one set of spreads: effects, hatches, covariance of the effects, log marginal likelihood."""
+    size, centre = len(at), np.zeros(len(at))
+    centre[0] = middle
+    for _ in range(40):
+        share = np.clip(expit(at[columns].sum(axis=1) + (0 if hatch is None else own[hatch])), 1e-9, 1 - 1e-9)
+        wide = 1 + np.maximum(total - 1, 0) * np.minimum(rows**2 * share * (1 - share), 0.5)
+        gap, weight = (count - total * share) / wide, total * share * (1 - share) / wide
+        score = _sums(columns.T, gap, size) - precision * (at - centre)
+        pairs = [one * size + other for one in columns.T for other in columns.T]
+        inner = _sums(pairs, weight, size * size).reshape(size, size) + np.diag(precision)
         if hatch is None:
-            step = np.linalg.solve(inner, score[..., None])[..., 0]
-            logdet = np.linalg.slogdet(inner)[1]
+            step, logdet = np.linalg.solve(inner, score), np.linalg.slogdet(inner)[1]
         else:
-            cross = np.add.reduceat(weight[:, :, None] * columns[None], starts, axis=1)
-            diagonal = np.add.reduceat(weight, starts, axis=1) + between ** -2.0
-            other = np.add.reduceat(gap, starts, axis=1) - own * between ** -2.0
-            inner = inner - np.einsum("ghp,gh,ghq->gpq", cross, 1 / diagonal, cross, optimize=True)
-            step = np.linalg.solve(inner, (score - np.einsum("ghp,gh->gp", cross, other / diagonal))[..., None])[..., 0]
-            side = (other - np.einsum("ghp,gp->gh", cross, step)) / diagonal
-            logdet = np.linalg.slogdet(inner)[1] + np.log(diagonal).sum(axis=1)
-            own = own + np.clip(side, -2, 2)
+            cross = _sums([hatch * size + one for one in columns.T], weight, len(own) * size).reshape(-1, size)
+            diagonal = np.add.reduceat(weight, starts) + between**-2.0
+            other = np.add.reduceat(gap, starts) - own * between**-2.0
+            inner = inner - cross.T @ (cross / diagonal[:, None])
+            step = np.linalg.solve(inner, score - cross.T @ (other / diagonal))
+            logdet = np.linalg.slogdet(inner)[1] + np.log(diagonal).sum()
+            own = own + np.clip((other - cross @ step) / diagonal, -2, 2)
         at = at + np.clip(step, -2, 2)
-        if np.abs(step).max() < 1e-6:
+        if np.abs(step).max() < 1e-5:
             break
-    share, _ = _shares(at, own, columns, hatch, total, grid[:, -1])
-    log_p = _log_likelihood(count, total, share, grid[:, -1]) - 0.5 * (precision * (at - centre) ** 2).sum(axis=1)
-    log_p = log_p + 0.5 * np.log(precision).sum(axis=1) - 0.5 * logdet
+    share = np.clip(expit(at[columns].sum(axis=1) + (0 if hatch is None else own[hatch])), 1e-9, 1 - 1e-9)
+    log_p = _log_likelihood(count, total, share, rows) - 0.5 * (precision * (at - centre) ** 2).sum()
+    log_p += 0.5 * np.log(precision).sum() - 0.5 * logdet
     if hatch is not None:
-        log_p = log_p - 0.5 * (own**2 / between**2).sum(axis=1) - own.shape[1] * np.log(between[:, 0])
-    return at, np.linalg.inv(inner), log_p
+        log_p -= 0.5 * (own**2).sum() / between**2 + len(own) * np.log(between)
+    return at, own, np.linalg.inv(inner), log_p
 
 
-def _shares(at, own, columns, hatch, total, rows):
-    share = np.clip(expit(at @ columns.T + (0 if own is None else own[:, hatch])), 1e-9, 1 - 1e-9)
-    rho = np.minimum(rows[:, None] ** 2 * share * (1 - share), 0.5)
-    return share, 1 + np.maximum(total - 1, 0) * rho
+def _sums(places, values, size) -> np.ndarray:
+    """Sums of `values` over each list of places."""
+    return sum(np.bincount(place, values, minlength=size) for place in places)
 
 
-def _log_likelihood(count, total, share, rows):
-    """Beta-binomial log likelihood per grid point; variance (rows x share x (1 - share))^2 of the shares."""
+def _log_likelihood(count, total, share, rows) -> float:
+    """Log likelihood of the rows; beta-binomial with variance (rows x share x (1 - share))^2 of the shares."""
     from scipy.special import betaln, xlog1py, xlogy
 
-    plain = (xlogy(count, share) + xlog1py(total - count, -share)).sum(axis=1)
-    size = 1 / np.maximum(np.minimum(rows[:, None] ** 2 * share * (1 - share), 0.5), 1e-9) - 1
+    if rows == 0:
+        return float((xlogy(count, share) + xlog1py(total - count, -share)).sum())
+    size = 1 / np.clip(rows**2 * share * (1 - share), 1e-9, 0.5) - 1
     a, b = share * size, (1 - share) * size
-    wide = (betaln(a + count, b + total - count) - betaln(a, b)).sum(axis=1)
-    return np.where(rows > 0, wide, plain)
+    return float((betaln(a + count, b + total - count) - betaln(a, b)).sum())
