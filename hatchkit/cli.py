@@ -6,6 +6,7 @@ import argparse
 import os
 import re
 import sys
+import warnings
 from pathlib import Path
 
 from hatchkit import __version__
@@ -75,7 +76,7 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--html", metavar="FILE", help="also write all of it as an HTML page")
     sub.add_argument("--tables", metavar="DIR", help="also write what was read as CSV files into a new folder")
 
-    sub = command("review", _review, "write the season review as one HTML page")
+    sub = command("review", _review, "write the season review, or of several seasons the page of the years, as HTML")
     _report_options(sub)
 
     sub = command("poor-hatch", _poor_hatch, "write a page on one batch: what went wrong and what to change")
@@ -127,6 +128,9 @@ def _report_options(sub) -> None:
 def _output_options(sub) -> None:
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     sub.add_argument("--unit", default="C", help="C or F (default C)")
+    sub.add_argument("--full", action="store_true", help="all tables and pictures unfolded, on paper too")
+    sub.add_argument("--without-names", action="store_true", help="no names of keepers, places, pens, machines or "
+                     "files, and nothing that was written freely")
 
 
 def _check(options) -> None:
@@ -160,7 +164,7 @@ def _check(options) -> None:
 
 
 def _review(options) -> None:
-    _report(options, "1_season_review", "season-review")
+    _report(options, "1_season_review")
 
 
 def _poor_hatch(options) -> None:
@@ -169,7 +173,7 @@ def _poor_hatch(options) -> None:
     options.folder, batch = _with_batch(options.folder)
     if batch:  # a wrong name should cost a second, not a whole run
         hk.load_season(options.folder).batch(batch)
-    _report(options, "2_poor_hatch", f"poor-hatch-{batch}".rstrip("-"), batch=batch)
+    _report(options, "2_poor_hatch", batch=batch)
 
 
 def _with_batch(words) -> tuple[list[str], str]:
@@ -184,22 +188,18 @@ def _with_batch(words) -> tuple[list[str], str]:
     return (folders, last.strip()) if is_batch else ([*words], "")
 
 
-def _report(options, notebook: str, stem: str, batch: str = "") -> None:
+def _report(options, page: str, batch: str = "") -> None:
     from hatchkit.places import given_paths, root_of
     from hatchkit.report import StderrProgress, write_report
 
+    if not sys.warnoptions:
+        warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
     paths = given_paths(options.folder)
     name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
-    out = options.out or f"{_file_name(name)}-{_file_name(stem)}.html"
-    print(f"Reading {name} and writing the report ...", file=sys.stderr)
-    path = write_report(options.folder, notebook, out, unit=options.unit, batch=batch,
-                        progress=StderrProgress("Report"))
-    print(f"The report is in {path}\nOpen it in a browser; print it from there.")
-
-
-def _file_name(text: str) -> str:
-    """A part of a file name that every system takes, whatever a batch or a folder is called."""
-    return re.sub(r"[^\w.-]+", "_", text)[:40]
+    print(f"Reading {name} and writing the page ...", file=sys.stderr)
+    path = write_report(options.folder, page, options.out, unit=options.unit, batch=batch, full=options.full,
+                        names=not options.without_names, progress=StderrProgress("Page"))
+    print(f"The page is in {path}\nOpen it in a browser; print it from there.")
 
 
 def _next_set(options) -> None:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.figures.style import INK
+from hatchkit.figures.style import INK, TEXT, wrapped
 
 #: Head (x, y), beak direction in degrees (90 = up to the air cell), side of the wing over the head, feet height.
 LYING = {
@@ -39,14 +39,8 @@ def egg(ax, kind: str, title: str = ""):
         _lying(ax, **LYING[kind])
     elif kind in _STAGES:
         _STAGES[kind](ax)
-    ax.text(0, -1.42, _broken(title), ha="center", va="top", fontsize=7.5, color=INK)
+    ax.text(0, -1.42, wrapped(title, 14), ha="center", va="top", fontsize=TEXT, color=INK)
     return ax
-
-
-def _broken(title, width=22) -> str:
-    import textwrap
-
-    return "\n".join(textwrap.wrap(title, width))
 
 
 def _outline(count=120):
@@ -60,17 +54,17 @@ def _shell(ax):
     x, y = _outline()
     ax.fill(x, y, facecolor="white", edgecolor=INK, lw=1.2)
     top = y > 0.82
-    ax.fill(x[top], y[top], facecolor="#E4E4E4", edgecolor=INK, lw=0.8, hatch="..")
+    ax.fill(x[top], y[top], facecolor="#E4E4E4", edgecolor=INK, lw=0.8, hatch="--")
 
 
 def _dot(ax, x, y, size, **look):
     from matplotlib.patches import Circle
 
-    ax.add_patch(Circle((x, y), size, **{"facecolor": "#BBBBBB", "edgecolor": INK, "lw": 0.9, **look}))
+    ax.add_patch(Circle((x, y), size, **{"facecolor": "#CFCFCF", "edgecolor": INK, "lw": 0.9, **look}))
 
 
 def _yolk(ax, size=0.5, at=(0, -0.15)):
-    _dot(ax, *at, size, facecolor="#F8EFA8")
+    _dot(ax, *at, size, facecolor="#F0E442")
 
 
 def _clear(ax):
@@ -86,12 +80,12 @@ def _ring(ax):
 
 def _blood_ring(ax):
     _yolk(ax, 0.55)
-    _dot(ax, 0, -0.1, 0.36, facecolor="none", edgecolor="#A00000", lw=2.2)
+    _dot(ax, 0, -0.1, 0.36, facecolor="none", edgecolor="#D55E00", lw=2.2)
     for angle in np.linspace(0.3, 6.0, 5):
         ax.plot(
             [0.36 * np.cos(angle), 0.52 * np.cos(angle)],
             [-0.1 + 0.36 * np.sin(angle), -0.1 + 0.52 * np.sin(angle)],
-            color="#A00000",
+            color="#D55E00",
             lw=1,
         )
 
@@ -169,8 +163,8 @@ def _lying(ax, *, head, beak, wing, feet=-0.75):
             solid_capstyle="round",
             zorder=over,
         )
-        ax.text(side * 0.72, 0.02, "R" if side > 0 else "L", fontsize=7, ha="center", color=INK)
-    _dot(ax, *head, 0.24, zorder=4, facecolor="#AAAAAA")
+        ax.text(side * 1.22, 0.02, "R" if side > 0 else "L", fontsize=TEXT, ha="center", color=INK)
+    _dot(ax, *head, 0.24, zorder=4, facecolor="#999999")
     direction = np.deg2rad(beak)
     tip = np.array(head) + 0.42 * np.array([np.cos(direction), np.sin(direction)])
     across = 0.09 * np.array([-np.sin(direction), np.cos(direction)])

@@ -45,10 +45,16 @@ def losses(breakdown: pd.DataFrame) -> pd.DataFrame:
     return rows[rows["eggs"] > 0].sort_values("eggs", ascending=False, kind="stable").reset_index(drop=True)
 
 
+def eggs_of(rows: pd.DataFrame) -> list:
+    """Eggs by stage as things to be said: "18 late dead"."""
+    return [Said(f"eggs_{stage}", dict(eggs=eggs)) for stage, eggs in zip(rows["stage"], rows["eggs"], strict=True)]
+
+
 def season_facts(season) -> dict:
     """What every page says of its season: name, folder, days of setting, kinds of birds, zone."""
     days = season.batches["set_at"].dropna()
     first, last = (days.dt.tz_convert(season.timezone).agg(["min", "max"]) if len(days) else (None, None))
     kinds = sorted(season.batches["species"].dropna().astype(str).unique())
-    return dict(name=season.title, folder=season.folder, first=first, last=last, batches=len(season.batches),
+    return dict(name=season.title, folder=season.folder, first=first, last=last,
+                days=1 if first is None else 1 + (last.date() - first.date()).days, batches=len(season.batches),
                 birds=[Said("species_of", dict(key=kind)) for kind in kinds], timezone=season.timezone)

@@ -67,6 +67,11 @@ class Picture:
     caption: Said | None = None
 
 
+def told(figure: str, *given, facts: dict, caption: Said | None = None, **options) -> Picture:
+    """A picture whose alt text is the message ``picture_<function>`` of `facts` (a room's ``pictured`` has them)."""
+    return Picture(figure, list(given), Said(f"picture_{figure.rpartition('.')[2]}", facts), options, caption)
+
+
 @dataclass(frozen=True)
 class Table:
     """Rows for a reader.
@@ -150,6 +155,8 @@ class Findings:
         What was read and assumed: one line above, the rest at the end of the page.
     unknown : tuple of Said
         What this cannot tell.
+    sheet : str
+        Question with which the second sheet of paper begins.
     unit : {"C", "F"}
     language : str
     """
@@ -159,6 +166,7 @@ class Findings:
     found: tuple
     records: Finding
     unknown: tuple = ()
+    sheet: str = ""
     unit: str = "C"
     language: str = "en"
 

@@ -7,9 +7,10 @@ from functools import cached_property
 import numpy as np
 
 from hatchkit.findings import season_climate, season_losses
-from hatchkit.findings.counts import losses, season_facts
-from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table
+from hatchkit.findings.counts import season_facts, whole_eggs
+from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, told
 from hatchkit.findings.records import records
+from hatchkit.losses.pictured import egg_ledger
 from hatchkit.problems import HatchkitError
 
 
@@ -31,15 +32,18 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     """
     from hatchkit.units import check_unit
 
-    work, found, asked = Work(season, check_unit(unit)), [], (most, *season_losses.ASKED, *season_climate.ASKED, causes)
+    work, found = Work(season, check_unit(unit)), []
+    asked = (most, *season_losses.ASKED, *season_climate.ASKED, causes)
     for number, ask in enumerate(asked, start=1):
         one = ask(work)
         if one is not None:
             found.append(one)
         if progress:
             progress(number, len(asked))
-    unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5}) for name in ("cause", "clear", "day", "probe", "illness"))
-    return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown, unit)
+    unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
+                    for name in ("cause", "clear", "day", "probe", "illness"))
+    return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown,
+                    "clears", unit)
 
 
 class Work:
@@ -110,14 +114,15 @@ def most(work) -> Finding:
         return _nothing(work)
     rows = notes.to_dict("records")
     first, rest = rows[0], [_short(row) for row in rows[1:]]
-    facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], rest=rest, lost=_lost(work))
+    facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], lost=_lost(work))
     sure = {"firm": "likely", "counted": "sure", "assumed": "likely", "probable": "likely"}.get(first["sure"], "guess")
     weight = {name: work.causes[name].table.set_index("cause")["share"].get(first["key"], np.nan)
               for name in facts["batches"]} if first["kind"] == "cause" else {}
     best = max(weight, key=weight.get, default="")
     why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
     return Finding("most", f"most_{first['kind']}", facts, sure, first["eggs_lost"], why_sure=why, do=_do(first),
-                   picture=_glance(work), cautions=_cautions(first))
+                   picture=_glance(work), cautions=_cautions(first),
+                   plain=(Said("most_rest", dict(rest=rest)),) if rest else ())
 
 
 def _nothing(work) -> Finding:
@@ -126,7 +131,7 @@ def _nothing(work) -> Finding:
     sure = "cannot_tell" if not work.causes else "likely"
     return Finding("most", answer, dict(batches=unusual, number=len(work.causes)), sure,
                    why_sure=Said(f"{answer}_sure"), do=Said("do_nothing" if work.causes else "do_unaccounted"),
-                   picture=_glance(work) if len(work.whole) else None)
+                   picture=_glance(work))
 
 
 def _short(row) -> Said:
@@ -153,30 +158,30 @@ def _lost(work) -> float:
     return float(work.totals["set"] - work.totals["hatched"])
 
 
-def _glance(work) -> Picture:
-    return Picture("losses.egg_ledger", work.whole, ledger_alt(work.whole))
-
-
-def ledger_alt(table) -> Said:
-    """What the picture of one group's eggs tells."""
-    lost = [Said("eggs_of_stage", row) for row in losses(table).to_dict("records")]
-    row = table.set_index("stage").loc["hatched"]
-    return Said("alt_ledger", dict(set=row["set"], hatched=row["eggs"], lost=lost))
+def _glance(work) -> Picture | None:
+    if work.whole.empty:
+        return None
+    table = work.whole.assign(eggs=whole_eggs(work.whole["eggs"]))
+    return told("losses.egg_ledger", table, facts=egg_ledger(table))
 
 
 def causes(work) -> Finding | None:
     """What was lost to what: the season's account, and the season without its warm and cold spells."""
+    from hatchkit.advice import pictured
     from hatchkit.advice.account import account, of_causes
+    from hatchkit.advice.what_if import what_if
 
     if not work.causes:
         return None
     table = account(work.causes)
-    told = of_causes(table)[lambda rows: rows["eggs"] >= 0.5]
+    named = of_causes(table)[lambda rows: rows["eggs"] >= 0.5]
     rest = table[table["kind"] != "cause"].set_index("kind")["eggs"]
-    facts = dict(usual=rest["usual"], not_explained=rest["not_explained"], lost=_lost(work), number=len(told),
-                 causes=[Said("eggs_of_cause", row) for row in told.head(3)[["key", "eggs"]].to_dict("records")])
+    facts = dict(usual=rest["usual"], not_explained=rest["not_explained"], lost=_lost(work), number=len(named),
+                 causes=[Said("eggs_of_cause", row) for row in named.head(3)[["key", "eggs"]].to_dict("records")])
     shown = table[table["eggs"] >= 0.5].assign(eggs=lambda rows: rows["eggs"].round(),
                                                batches=lambda rows: rows["batches"].map(", ".join))
     rows = Table("account", shown, ("key", "eggs", "batches"), {"key": "cause"})
-    return Finding("causes", "causes_account", facts, "likely" if len(told) else "cannot_tell",
-                   float(told["eggs"].sum()), table=rows, more=(Said("causes_method"),))
+    result = what_if(work.season, causes=work.causes, relation=work.relation)
+    picture = told("advice.what_if", result.table, facts=pictured.what_if(result))
+    return Finding("causes", "causes_account", facts, "likely" if len(named) else "cannot_tell",
+                   float(named["eggs"].sum()), table=rows, more=(picture, Said("causes_method")))

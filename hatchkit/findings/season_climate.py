@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import numpy as np
-import pandas as pd
 
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table
+from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, told
 from hatchkit.problems import HatchkitError
+from hatchkit.relate import pictured
 
 SPELL = ("event", "incubator", "batch", "day_start", "hours", "extreme_c", "egg_extreme_c", "looks_like")
 EXPOSED = ("batch", "day_start", "day_end", "at_risk", "died", "hours_warm", "hours_cold", "egg_peak_c", "egg_min_c",
@@ -15,8 +15,8 @@ EXPOSED = ("batch", "day_start", "day_end", "at_risk", "died", "hours_warm", "ho
 
 def harm(work) -> Finding:
     """Whether warm and cold spells cost embryos."""
-    relation = work.relation
-    if work.season.readings.empty or relation is None:
+    relation = None if work.season.readings.empty else work.relation
+    if relation is None:
         return Finding("harm", "harm_not_logged", {}, "cannot_tell", do=Said("harm_log_it"))
     total = relation.excess[relation.excess["batch"] == "all"] if len(relation.excess) else relation.excess
     facts = dict(effect=relation.effect.get("hazard_ratio", np.nan), exposed=relation.effect.get("exposed", 0),
@@ -28,7 +28,7 @@ def harm(work) -> Finding:
         answer += "_uncounted"
     hit = relation.exposure[~(relation.exposure["dose"] == 0)]
     table = Table("exposed", hit, EXPOSED) if len(hit) else None
-    pictures = _pictures(relation, work.unit)
+    pictures = _pictures(relation)
     plain = (Said("harm_not_proof"),) if answer in ("harm_clear", "harm_some") else ()
     return Finding("harm", answer, facts, sure, facts.get("chicks_lost", np.nan), picture=pictures[0] if pictures
                    else None, plain=plain, table=table, more=(*pictures[1:], Composed(relation.words())))
@@ -42,12 +42,15 @@ def verdict_code(verdict: str) -> tuple[str, str]:
         verdict, ("harm_cannot_tell", "cannot_tell"))
 
 
-def _pictures(relation, unit) -> list:
-    from hatchkit.relate import alt_words
-
+def _pictures(relation) -> list:
     if not relation.batches["exposed"].any():
         return []
-    return [Picture("relate.losses_against_dose", relation.batches, Composed(alt_words.dose_alt(relation)))]
+    pictures = [told("relate.losses_against_dose", relation.batches,
+                     facts=pictured.losses_against_dose(relation.batches))]
+    if relation.windows["hazard_ratio"].notna().any():
+        pictures.append(told("relate.hazard_by_window", relation.windows,
+                             facts=pictured.hazard_by_window(relation.windows)))
+    return pictures
 
 
 def spells(work) -> Finding | None:
@@ -60,18 +63,18 @@ def spells(work) -> Finding | None:
         return None
     found = work.excursions
     events = found.drop_duplicates("event")
-    told = events[events["notable"].astype(bool)]
-    facts = dict(number=len(events), told=len(told), everyday=len(events) - len(told),
-                 spells=[Said("spell", row) for row in told.head(4).to_dict("records")])
+    large = events[events["notable"].astype(bool)]
+    facts = dict(number=len(events), told=len(large), everyday=len(events) - len(large),
+                 spells=[Said("spell", row) for row in large.head(4).to_dict("records")])
     lines = [timeline.incubator_timeline(season, machine, found=found)
              for machine in sorted(season.readings["incubator"].unique())]
     pictures = [Picture("climate.incubator_timeline", line, Composed(timeline_alt(line, unit=work.unit)),
                         {"unit": work.unit}) for line in lines]
-    table = Table("spells", told.assign(hours=told["hours"].round(1)), SPELL, {"looks_like": "spell"})
+    table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
     one_by_one = [Composed(excursion_words(row, timezone=season.timezone, unit=work.unit))
-                  for row in told.to_dict("records")]
-    return Finding("spells", "spells_found" if len(told) else "spells_none", facts, "likely", table=table
-                   if len(told) else None, more=(*one_by_one, *pictures))
+                  for row in large.to_dict("records")]
+    return Finding("spells", "spells_found" if len(large) else "spells_none", facts, "likely", table=table
+                   if len(large) else None, more=(*one_by_one, *pictures))
 
 
 def probes(work) -> Finding | None:
@@ -131,9 +134,10 @@ def water(work) -> Finding | None:
                  on_target=int((weighed["verdict"] == "on target").sum()),
                  unsure=int((weighed["verdict"] == "cannot tell").sum()))
     off = named["too little"] or named["too much"]
-    shown = weighed[["batch", "projected_share", "projected_low", "projected_high", "target_low", "target_high"]].rename(
-        columns={"projected_share": "share_lost", "target_low": "share_target"})
-    rows = Table("water", pd.DataFrame(shown), ("batch", ("share_lost", "projected_low", "projected_high")))
+    names = {"projected_share": "share_lost", "target_low": "share_target", "target_high": "share_target_high"}
+    shown = weighed.rename(columns=names)
+    rows = Table("water", shown, ("batch", ("share_lost", "projected_low", "projected_high"), "share_target",
+                                  "share_target_high"))
     return Finding("water", "water_off" if off else "water_on_target", facts, "likely", table=rows, more=(words,))
 
 

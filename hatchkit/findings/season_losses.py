@@ -6,8 +6,9 @@ import math
 
 import numpy as np
 
-from hatchkit.findings.counts import losses, whole_eggs
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table
+from hatchkit.findings.counts import eggs_of, losses, whole_eggs
+from hatchkit.findings.finding import Composed, Finding, Said, Table, told
+from hatchkit.losses import pictured
 from hatchkit.problems import HatchkitError
 
 SHARE_SET = ("share_of_set", "share_of_set_low", "share_of_set_high")
@@ -26,7 +27,7 @@ def lost(work) -> Finding | None:
     rows = losses(whole)
     dead = whole[whole["stage"].isin(["early", "mid", "late"])]
     facts = dict(work.totals, lost=work.totals["set"] - work.totals["hatched"],
-                 most=[Said("eggs_of_stage", row) for row in rows.head(3).to_dict("records")],
+                 most=eggs_of(rows.head(3)),
                  dead=dead["eggs"].sum(), shared=dead["shared_out"].sum())
     shown = whole.assign(eggs=whole_eggs(whole["eggs"]))
     stages = Table("stages", shown, ("stage", "eggs", SHARE_SET, SHARE_DEVELOPING, SHARE_TRANSFERRED),
@@ -36,8 +37,8 @@ def lost(work) -> Finding | None:
                   {"stage": "stage"})
     left = [Composed(line) for line in not_counted_words(whole.attrs.get("not_counted", {}), whole.attrs["batches"])]
     left += [Composed(line) for line in whole.attrs.get("left_out", [])]
-    return Finding("lost", "lost_most", facts, "sure", facts["lost"], plain=(Said("lost_clear"),), table=stages,
-                   more=(found, Said("lost_method", facts), *left))
+    return Finding("lost", "lost_most", facts, "sure", facts["lost"], table=stages,
+                   more=(found, Said("lost_clear"), Said("lost_method", facts), *left))
 
 
 def poor(work) -> Finding | None:
@@ -51,9 +52,7 @@ def poor(work) -> Finding | None:
     shown = work.by_batch[work.by_batch["stage"] == "hatched"].merge(
         table.assign(batch=table["batch"].astype(str))[["batch", "poor"]], on="batch", how="left")
     batches = Table("batches", shown, ("batch", "set", "eggs", SHARE_SET, SHARE_DEVELOPING, "poor"), {"poor": "poor"})
-    picture = Picture("losses.losses_by_group", work.by_batch, Said("alt_batches", dict(
-        best=table["batch"].iloc[-1], worst=table["batch"].iloc[0], number=len(table),
-        high=table["share_of_set"].max(), low=table["share_of_set"].min())))
+    picture = told("losses.losses_by_group", work.by_batch, facts=pictured.losses_by_group(work.by_batch))
     return Finding("poor", "poor_batches" if len(bad) else "poor_none", facts, "likely",
                    float((bad["usual_of_set"] * bad["set"] - bad["hatched"]).sum()), picture=picture, table=batches,
                    more=(*_groups(work), Said("poor_method")))
@@ -144,7 +143,7 @@ def ages(work) -> Finding | None:
     from hatchkit.losses.death_age import age_at_death
 
     rows = work.whole[work.whole["stage"].isin(["early", "mid", "late"])]
-    if rows.empty or not rows["eggs"].sum() > 0:
+    if rows["eggs"].isna().any() or not rows["eggs"].sum() > 0:
         return None
     try:
         result = age_at_death(work.season)
@@ -152,17 +151,15 @@ def ages(work) -> Finding | None:
         return None
     eggs = dict(zip(rows["stage"], whole_eggs(rows["eggs"]), strict=True))
     facts = dict(eggs, dead=sum(eggs.values()), seen=rows["seen"].sum(), most=max(eggs, key=eggs.get))
-    pictures = [Picture("losses.death_age", result, Said("alt_ages", dict(
-        species=fit["species"], deaths=fit["deaths"], eggs=fit["eggs"], share=fit["deaths"] / fit["eggs"])),
-        {"species": fit["species"]}, Said("caption_species", dict(species=fit["species"])))
-        for fit in result.fits.to_dict("records")]
+    pictures = [told("losses.death_age", result, facts=pictured.death_age(result, species=kind), species=kind,
+                     caption=Said("caption_species", dict(species=kind))) for kind in result.fits["species"]]
     return Finding("ages", "ages_stages", facts, "sure" if facts["seen"] >= 0.9 * facts["dead"] else "likely",
                    float(facts["dead"]), more=(*pictures, Composed(result.words())))
 
 
 def place(work) -> Finding | None:
     """Whether the place on the tray mattered."""
-    from hatchkit.losses.tray import clustering
+    from hatchkit.losses.tray import clustering, tray_season
     from hatchkit.losses.words import tray_words
 
     try:
@@ -179,8 +176,10 @@ def place(work) -> Finding | None:
                  where=where, one_in=_odds(together["chance"]))
     answer = ("place_few" if together["smallest"] > 0.05 else
               "place_pattern" if together["chance"] <= 0.05 else "place_no_sign")
+    places = tray_season(work.season)
+    picture = told("losses.tray_season", places, facts=pictured.tray_season(places, table))
     return Finding("place", answer, facts, "cannot_tell" if answer == "place_few" else "likely",
-                   more=(Composed(tray_words(table)),))
+                   more=(picture, Composed(tray_words(table))))
 
 
 def course(work) -> Finding | None:
@@ -198,7 +197,7 @@ def course(work) -> Finding | None:
     facts = dict(species=about["species"], batches=len(table), slide=slide, outside=outside, number=len(outside))
     words = Composed(season_chart_words(table))
     return Finding("course", f"course_{slide}", facts, "cannot_tell" if slide == "unknown" else "likely",
-                   more=(Picture("losses.season_chart", table, words), words))
+                   picture=told("losses.season_chart", table, facts=pictured.season_chart(table)), more=(words,))
 
 
 #: In the order in which they are read.

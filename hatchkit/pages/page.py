@@ -43,19 +43,23 @@ def page(findings: Findings, *, full: bool = False, language: str | None = None,
         if progress:
             progress(number, len(findings) + 1)
     *sections, records = laid_out
+    for part in sections:
+        part["sheet"] = part["id"] == findings.sheet
     first, facts = sections[0], {**findings.facts, "unit": unit}
     facts["today"] = today or date.today()
     about = f"page_{findings.about}"
     return _template().render(
         language=language, style=_style(), full=full, title=parts.message(f"{about}_title", facts, language, unit),
-        counts=parts.message(f"{about}_counts", facts, language, unit), made=text("page_made", _version(facts), language),
+        counts=parts.message(f"{about}_counts", facts, language, unit),
+        made=text("page_made", _version(facts), language),
         first={**first, "lines": _first_lines(findings.first, first, language, unit)}, sections=sections[1:],
         records=records, unknown=[parts.said(one, language, unit) for one in findings.unknown],
         words={name: text(f"page_{name}", {}, language)
                for name in ("answer", "contents", "more", "records", "unknown", "care")})
 
 
-def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None, progress=None) -> Path:
+def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None,
+               progress=None) -> Path:
     """Write the page of `findings` to the file `out`; HatchkitError if it can't be written.
 
     Parameters
@@ -103,7 +107,8 @@ def _section(one, language: str, unit: str) -> dict:
 
     more = [one.table, *one.more] if one.table is not None else list(one.more)
     return dict(id=one.question, ask=parts.message(f"ask_{one.question}", one.facts, language, unit),
-                answer=parts.message(one.answer, one.facts, language, unit), sure=text(f"how_sure_{one.sure}", {}, language),
+                answer=parts.message(one.answer, one.facts, language, unit),
+                sure=text(f"how_sure_{one.sure}", {}, language),
                 picture=parts.picture(one.picture, language, unit) if one.picture else "",
                 plain=laid(one.plain), more=laid(more), cautions=cautions(*one.cautions))
 
@@ -120,14 +125,17 @@ def _first_lines(one, section: dict, language: str, unit: str) -> list[dict]:
 @cache
 def _template():
     source = (resources.files(__package__) / "page.html.j2").read_text(encoding="utf-8")
-    return Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True, finalize=_clean).from_string(source)
+    made = Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True, finalize=_clean)
+    return made.from_string(source)
 
 
 @cache
 def _style():
     from markupsafe import Markup
 
-    return Markup((resources.files(__package__) / "page.css").read_text(encoding="utf-8"))
+    from hatchkit.figures import dark_css
+
+    return Markup((resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css())
 
 
 def _clean(value):

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from importlib import import_module
+from inspect import signature
 
 import pandas as pd
-from markupsafe import Markup
+from markupsafe import Markup, escape
 
 from hatchkit.findings.finding import Composed, Picture, Said, Table, Told
 from hatchkit.say import text
@@ -59,17 +60,17 @@ def table(piece: Table, language: str, unit: str) -> dict:
 
 
 def picture(piece: Picture, language: str, unit: str) -> Markup:
-    """The figure drawn, with its alt text."""
-    return Markup(drawn(piece, language, unit)._repr_html_())
+    """The figure drawn as SVG within a page, with its alt text."""
+    from hatchkit.figures import svg
+
+    drawing = svg(axes_of(piece, language), alt=said(piece.alt, language, unit))
+    caption = f"<figcaption>{escape(said(piece.caption, language, unit))}</figcaption>" if piece.caption else ""
+    return Markup(f"<figure>{drawing}{caption}</figure>")
 
 
-def drawn(piece: Picture, language: str, unit: str):
-    """The figure as a `Chart`."""
-    from hatchkit.figures.chart import chart
-
+def axes_of(piece: Picture, language: str):
+    """What the figure's function draws."""
     room, _, name = piece.figure.rpartition(".")
     draw = getattr(import_module(f"hatchkit.figures.{room}"), name)
-    arguments = piece.table if isinstance(piece.table, list) else [piece.table]
-    options = {**piece.options, **({"unit": unit} if piece.options.get("unit") else {})}
-    return chart(draw(*arguments, **options), alt=said(piece.alt, language, unit),
-                 caption=said(piece.caption, language, unit) if piece.caption else "")
+    tongue = {"language": language} if "language" in signature(draw).parameters else {}
+    return draw(*(piece.table if isinstance(piece.table, list) else [piece.table]), **piece.options, **tongue)

@@ -2,21 +2,21 @@
 
 cause_infertile = too few fertile eggs
 cause_long_storage = eggs stored too long
-cause_bad_storage = eggs harmed before setting (too warm or frosty a store, shaking)
+cause_bad_storage = eggs harmed before setting
 cause_old_flock = hens past (or before) their best age
 cause_flock_health = feed, illness or inbreeding of the parent flock
 cause_heat_spell = a spell of heat in the machine
-cause_cold_spell = a spell of cold (power cut, lid open, heater off)
-cause_warm_throughout = warmth all along (setting, or a probe that reads low)
-cause_cool_throughout = cold all along (setting, or a probe that reads high)
+cause_cold_spell = a spell of cold
+cause_warm_throughout = warmth all along
+cause_cool_throughout = cold all along
 cause_too_humid = too damp a machine, so that the eggs lost too little water
 cause_too_dry = too dry a machine, so that the eggs lost too much water
 cause_dry_hatch = a hatch too dry, or opened too often
 cause_turning = turning that failed or was too seldom
 cause_ventilation = too little fresh air
-cause_contamination = germs in the eggs (dirt, washing, cracks, rotten eggs)
+cause_contamination = germs in the eggs
 cause_uneven_heat = warm and cold places within the machine
-cause_posted_eggs = eggs harmed on the way (post, carriage)
+cause_posted_eggs = eggs harmed on the way
 cause_vitamin_lack = lack of vitamins in the breeders' feed
 cause_altitude = thin air of a high place
 cause_small_end_up = eggs set or stored with the small end up

@@ -12,8 +12,14 @@ page_season_counts = { $batches ->
            *[other] { $batches } batches
         } ({ LIST($birds) }){ $first ->
             [none] { "" }
-           *[day] , { DAY($first) } to { DAY($last) }
-        }: { EGGS($hatched) } good chicks, { $share_of_set ->
+           *[day] , { $days ->
+                [one] { DAY($first) }
+               *[other] { DAY($first) } to { DAY($last) }
+            }
+        }: { EGGS($hatched) ->
+            [one] 1 good chick
+           *[other] { EGGS($hatched) } good chicks
+        }, { $share_of_set ->
             [none] share not known.
            *[share] { SHARE($share_of_set) } of the eggs set{ $share_of_developing ->
                 [none] .
@@ -26,25 +32,17 @@ species_of = { WORD($key, kind: "species") }
 ## What cost most?
 
 ask_most = What cost most?
-most_cause = Most goes to { WORD($key, kind: "cause") }: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost ({ LIST($batches, most: 5) }).{ COUNT($rest) ->
-        [0] { "" }
-       *[other] { " " }Then { LIST($rest) }.
-    }
-most_stage = More { WORD($key, kind: "stage") } than is published, with no cause that stands out: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.{ COUNT($rest) ->
-        [0] { "" }
-       *[other] { " " }Then { LIST($rest) }.
-    }
+most_cause = Most goes to { WORD($key, kind: "cause") }: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost ({ LIST($batches, most: 5) }).
+most_stage = More { WORD($key, kind: "loss") } than is published, with no cause that stands out: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.
 most_records = { EGGS($eggs) ->
         [one] One egg has
        *[other] { EGGS($eggs) } eggs have
-    } no known end ({ LIST($batches, most: 5) }): nobody can say what cost most before that is written down.{ COUNT($rest) ->
-        [0] { "" }
-       *[other] { " " }Then { LIST($rest) }.
-    }
+    } no known end ({ LIST($batches, most: 5) }): nobody can say what cost most before that is written down.
+most_rest = Then come { LIST($rest) }.
 most_short_cause = { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) })
-most_short_stage = more { WORD($key, kind: "stage") } than is published: { EGGS($eggs) }
+most_short_stage = more { WORD($key, kind: "loss") } than is published: { EGGS($eggs) }
 most_short_records = eggs without a known end: { EGGS($eggs) }
-most_none_finished = No batch has its end on record, so nothing can be said of what cost most.
+most_none_finished = What became of the eggs is not on record, so nothing can be said of what cost most.
 most_none_finished_sure = Nothing can be judged before a hatch is written down.
 most_nothing = No cause and no stage cost enough eggs to be put first: { $number ->
         [one] one batch
@@ -60,11 +58,6 @@ most_sure_stage_counted = Sure of the count. The cause is not known, and the pub
 most_sure_stage_assumed = Many died between two looks, so the stage is partly assumed; the cause is not known.
 most_sure_records_counted = Sure of the count: whether they were clear, dead or broken, nobody knows.
 
-alt_ledger = From { EGGS($set) } eggs set to { EGGS($hatched) } good chicks: { COUNT($lost) ->
-        [0] no egg was lost.
-       *[other] { LIST($lost) }.
-    }
-eggs_of_stage = { EGGS($eggs) } { WORD($stage, kind: "stage") }
 eggs_of_cause = { WORD($key, kind: "cause") } ({ EGGS($eggs) })
 
 ## Where did the eggs go?
@@ -95,7 +88,6 @@ poor_one = { $batch } ({ EGGS($hatched) } of { EGGS($set) }{ $poor ->
         [removed] , by eggs taken out
        *[embryos] { "" }
     })
-alt_batches = Shares of eggs set for { $number } batches, one bar each: from { SHARE($low) } hatched to { SHARE($high) }; poorest { $worst }, best { $best }.
 poor_method = Each batch is set beside your other batches of its species, drawn towards a published ledger, the spread between batches allowed for: once of the eggs set, once of the eggs that were neither clear nor taken out. Poor is what lies a spread or more below in either.
 table_batches = Good chicks by batch
 poor_embryos = yes, by dead embryos
@@ -108,7 +100,7 @@ poor_no = no
 
 ask_luck = Is it more than bad luck?
 luck_unusual = Yes: { LIST($unusual) }. By luck so many come about once in { $one_in } batches; { $comparisons } comparisons are allowed for.
-luck_one = { $batch } lost { $eggs } { WORD($stage, kind: "stage") } of { EGGS($out_of) }, where { EGGS($low) } to { EGGS($high) } are to be expected
+luck_one = { $batch } had { $eggs } { WORD($stage, kind: "loss") } of { EGGS($out_of) }, where { EGGS($low) } to { EGGS($high) } are to be expected
 luck_none = Not to be seen: in { $comparisons } comparisons no batch lost more at a stage than luck may give.
 luck_few = It cannot be told: no second batch of a species counted the same.
 luck_refused = { $why }
@@ -139,7 +131,6 @@ ages_stages = { $most ->
         [mid] Most died in the middle days
        *[late] Most died late
     }: { EGGS($early) } early, { EGGS($mid) } in the middle, { EGGS($late) } late; { EGGS($seen) } of { EGGS($dead) } were seen to belong there.
-alt_ages = Share of { WORD($species, kind: "species") } embryos dead by age: { EGGS($deaths) } of { EGGS($eggs) } died, { SHARE($share) }. Between two looks the day is not known.
 caption_species = { WORD($species, kind: "species") }
 
 ## Did the place on the tray matter?
@@ -161,6 +152,7 @@ course_refused = { $why }
 course_unknown = It cannot be told: too few batches of { WORD($species, kind: "species") }.
 course_none = Not to be told from chance: late deaths of { WORD($species, kind: "species") } in { $batches } batches neither rise nor fall{ COUNT($outside) ->
         [0] .
+       [one] ; { LIST($outside) } stands out.
        *[other] ; { LIST($outside) } stand out.
     }
 course_rise = Late deaths of { WORD($species, kind: "species") } rise through { $batches } batches, more than chance often gives.
@@ -177,7 +169,7 @@ harm_none = No sign, and twice the deaths would have shown.
 harm_cannot_tell = It cannot be told from these records.
 harm_not_logged = It cannot be told: no temperature was logged while eggs were in.
 harm_log_it = Put a logging thermometer at egg height.
-harm_not_proof = What went together is consistent with harm; that the spell was the cause, no records of this kind can prove.
+harm_not_proof = That the spell was the cause, no records of this kind can prove.
 table_exposed = Stretches between two looks in which eggs were too warm or too cold, or too little was logged to know
 
 ## What did the temperature do?
@@ -196,7 +188,7 @@ spells_none = Nothing out of the way: { $everyday ->
         [one] one everyday opening.
        *[other] { $everyday } everyday openings.
     }
-spell = { $batch } { WORD($kind, kind: "spellkind") }, { EGGS($hours) } h, air at worst { DEGREES($extreme_c) }
+spell = { $batch } { EGGS($hours) } h at { DEGREES($extreme_c) }
 table_spells = Spells worth reading; the probe reads air, the egg is estimated
 
 ## Can the thermometers be believed?
@@ -216,7 +208,7 @@ table_machines = The machines on ordinary days
 
 ## Did the hatch come early or late?
 
-ask_clock = Did the hatch come early or late?
+ask_clock = Early or late?
 clock_untimed = It cannot be told: no hatch has its hours written down.
 clock_on_time = On time: all { $timed } hatches lie within what such a forecast can tell.
 clock_off = { $on_time } of { $timed } hatches came on time{ COUNT($early) ->
@@ -229,7 +221,7 @@ clock_off = { $on_time } of { $timed } hatches came on time{ COUNT($early) ->
 
 ## Did the eggs lose the right amount of water?
 
-ask_water = Did the eggs lose the right amount of water?
+ask_water = Was the loss of water right?
 water_not_weighed = It cannot be told: no eggs were weighed.
 water_on_target = { $weighed } of { $batches } batches were weighed: { $on_target } on target{ $unsure ->
         [0] .
@@ -259,11 +251,11 @@ cause_unaccounted = eggs without a known end
 
 ## What is not known
 
-season_unknown_cause = A cause: this shows what went together. A proof needs eggs of one flock set in two machines.
+season_unknown_cause = A cause: this shows what went together. Proof needs eggs of one flock in two machines.
 season_unknown_clear = Infertile from very early dead, unless clears are opened.
-season_unknown_day = The day of a death more closely than two looks and an opened egg allow.
-season_unknown_probe = Whether a probe reads true: check it in melting ice, and beside a good thermometer near { DEGREES($right) }.
-season_unknown_illness = Anything of hours that were not logged, and of diseases: for those ask a veterinarian.
+season_unknown_day = The day of a death more closely than two looks allow.
+season_unknown_probe = Whether a probe reads true, unless it was checked in melting ice and near { DEGREES($right) }.
+season_unknown_illness = Hours that were not logged, and diseases: for those ask a veterinarian.
 
 ## Headings of tables
 
@@ -303,5 +295,7 @@ head_mean_c = Mean
 head_set_point_c = Set point
 head_rh_mean_pct = Humidity, %
 head_share_lost = Lost by transfer
+head_share_target = Wanted from
+head_share_target_high = to
 head_key = Lost to
 head_batches = Batches
