@@ -85,23 +85,23 @@ def _parser() -> argparse.ArgumentParser:
         return sub
 
     sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to mend")
-    sub.add_argument("folder")
+    _folders(sub)
     sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
     sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")
     sub.add_argument("--csv", metavar="FILE", help="also write the remarks as a CSV file")
     sub.add_argument("--html", metavar="FILE", help="also write all of it as an HTML page")
     sub.add_argument("--tables", metavar="DIR", help="also write what was read as CSV files into a new folder")
 
-    sub = command("review", _review, "write the season review as one HTML page")
+    sub = command("review", _review, "write the season review, or of several seasons the page of the years, as HTML")
     _report_options(sub)
 
     sub = command("poor-hatch", _poor_hatch, "write a page on one batch: what went wrong and what to change")
-    sub.add_argument("folder")
-    sub.add_argument("batch", nargs="?", default="", help="batch; without it the poorest hatch is taken")
+    sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder or folders, and the batch; "
+                     "without one the poorest hatch is taken")
     _output_options(sub)
 
     sub = command("next-set", _next_set, "how many eggs to set for a number of chicks, with dates")
-    sub.add_argument("folder")
+    _folders(sub)
     sub.add_argument("--species", required=True)
     sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
@@ -131,8 +131,13 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
+def _folders(sub) -> None:
+    """One season folder, several, or a folder of them."""
+    sub.add_argument("folder", nargs="+", help="season folder, several, or a folder of years or keepers")
+
+
 def _report_options(sub) -> None:
-    sub.add_argument("folder")
+    _folders(sub)
     _output_options(sub)
 
 
@@ -140,6 +145,8 @@ def _output_options(sub) -> None:
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     sub.add_argument("--unit", default="C", help="C or F (default C)")
     sub.add_argument("--full", action="store_true", help="all tables and pictures unfolded, on paper too")
+    sub.add_argument("--without-names", action="store_true", help="no names of keepers, places, pens, machines or "
+                     "files, and nothing that was written freely")
 
 
 def _check(options) -> None:
@@ -178,18 +185,37 @@ def _review(options) -> None:
 
 
 def _poor_hatch(options) -> None:
-    _report(options, "2_poor_hatch", batch=options.batch)
+    import hatchkit as hk
+
+    options.folder, batch = _with_batch(options.folder)
+    if batch:  # a wrong name should cost a second, not a whole run
+        hk.load_season(options.folder).batch(batch)
+    _report(options, "2_poor_hatch", batch=batch)
+
+
+def _with_batch(words) -> tuple[list[str], str]:
+    """Folders, and the batch if the last word is no folder."""
+    from hatchkit.folders import season_folder
+
+    *folders, last = words
+    try:
+        is_batch = bool(folders) and not season_folder(last).exists()
+    except OSError:  # longer than any file's name
+        is_batch = True
+    return (folders, last.strip()) if is_batch else ([*words], "")
 
 
 def _report(options, page: str, batch: str = "") -> None:
-    from hatchkit.folders import season_folder
+    from hatchkit.places import given_paths, root_of
     from hatchkit.report import StderrProgress, write_report
 
     if not sys.warnoptions:
         warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
-    print(f"Reading {season_folder(options.folder).name} and writing the page ...", file=sys.stderr)
+    paths = given_paths(options.folder)
+    name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
+    print(f"Reading {name} and writing the page ...", file=sys.stderr)
     path = write_report(options.folder, page, options.out, unit=options.unit, batch=batch, full=options.full,
-                        progress=StderrProgress("Page"))
+                        names=not options.without_names, progress=StderrProgress("Page"))
     print(f"The page is in {path}\nOpen it in a browser; print it from there.")
 
 

@@ -14,6 +14,7 @@ from hatchkit.relate.design import design as make_design
 from hatchkit.relate.effect import effect as fit_effect
 from hatchkit.relate.excess import EXCESS_COLUMNS, excess
 from hatchkit.relate.power import power
+from hatchkit.relate.redrawn import redrawn
 from hatchkit.relate.verdict import rules, verdict
 
 #: Draws of the small Bayesian model for the reported effect.
@@ -32,7 +33,8 @@ class CountsRelation:
         Hazard ratio at the usual dose (``step``) with interval and how it was got (`effect.effect`).
     test : dict
         more, either, smallest (shares of chance arrangements), arrangements, exact, kind
-        ("batches exchanged", "log turned" or "none").
+        ("batches exchanged", "log turned" or "none"); drawn (share of redrawn seasons, `redrawn`; missing where the log
+        was turned), spread (between batches, as learned there).
     excess : DataFrame
         Excess deaths and chicks lost per exposed batch and in all (`excess.excess`).
     detectable : dict
@@ -122,6 +124,8 @@ def relate_counts(
     if why:
         return CountsRelation(verdict=verdict(why=why), **blank)
     share, residual, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
+    again = redrawn(design, seed=seed) if turned is None else {"more": np.nan, "spread": np.nan}
+    test = {**test, "drawn": again["more"], "spread": again["spread"]}
     found = fit_effect(design, draws=EFFECT_DRAWS, seed=seed)
     enough = enough_to_test(design)
     detectable = {}
@@ -133,6 +137,8 @@ def relate_counts(
         blank["excess"] = excess(design, seed=seed)
     said = verdict(
         more=test["more"],
+        drawn=test["drawn"],
+        smallest=test["smallest"],
         floor=found["floor"],
         low=found["low"],
         high=found["high"],
@@ -265,7 +271,8 @@ def _centred(design):
 
 
 def _no_test() -> dict:
-    return {"more": np.nan, "either": np.nan, "smallest": np.nan, "arrangements": 0, "exact": True, "kind": "none"}
+    return {"more": np.nan, "either": np.nan, "smallest": np.nan, "arrangements": 0, "exact": True, "kind": "none",
+            "drawn": np.nan, "spread": np.nan}
 
 
 def _no_power() -> dict:

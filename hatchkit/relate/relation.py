@@ -18,7 +18,7 @@ from hatchkit.relate.late import later_losses, next_windows, ratios_by_window
 from hatchkit.relate.measures import PARTS, PRIMARY, known_dose, measures
 from hatchkit.relate.turns import batches_overlap, log_rates, turned_doses
 
-FACTORS = ["species", "incubator", "flock", "stored_days", "flock_age_weeks"]
+FACTORS = ["species", "incubator", "season", "keeper", "flock", "stored_days", "flock_age_weeks"]
 #: Exploratory tests need fewer arrangements: they are never the verdict.
 SIDE_DRAWS = 2000
 
