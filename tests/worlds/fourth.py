@@ -79,11 +79,11 @@ def _strengths(draw, causes, severity):
 def _keeper(draw):
     """Habits and stock of the season's keeper: what is kept, looked at, opened, and how old hens and eggs are."""
     species = str(draw.choice(list(SPECIES), p=[0.7, 0.15, 0.15]))
-    habits = {"opens": draw.random() < 0.6, "opens_clears": draw.random() < 0.25, "counts_wrong": draw.random() < 0.5,
-              "looks_for_signs": draw.random() < 0.65, "writes": draw.random() < 0.7, "weighs": draw.random() < 0.4,
+    habits = {"opens": draw.random() < 0.7, "opens_clears": draw.random() < 0.25, "counts_wrong": draw.random() < 0.5,
+              "looks_for_signs": draw.random() < 0.75, "writes": draw.random() < 0.75, "weighs": draw.random() < 0.4,
               "times_hatch": draw.random() < 0.6, "keeps_flock": draw.random() < 0.6,
               "keeps_stored": draw.random() < 0.7,
-              "keeps_pen": draw.random() < 0.5, "keeps_posted": draw.random() < 0.4, "ticks": draw.random() < 0.5}
+              "keeps_pen": draw.random() < 0.5, "keeps_posted": draw.random() < 0.65, "ticks": draw.random() < 0.5}
     looks = {1: (6.0, 8.0), 2: (11.0, 15.0), 3: (17.6, 18.2)}
     held = [(1, 2, 3), (1, 3), (1, 2), (1,), ()][draw.choice(5, p=[0.3, 0.3, 0.1, 0.2, 0.1])]
     return {"species": species, "habits": {name: bool(value) for name, value in habits.items()},

@@ -33,6 +33,9 @@ def test_a_season_loads_and_its_eggs_add_up(tmp_path, seed):
         assert sum(batch["counts"].values()) == batch["eggs_set"]
         assert season.batch(name)["hatched"] == batch["counts"]["sound"] + batch["counts"]["culled"]
     assert season.readings.empty != any(batch["logged"] for batch in book.values())
+    if not season.readings.empty:
+        assert 36.5 < season.readings["temp_c"].median() < 39.0
+    assert season.weights.empty != truth["book"]["keeper"]["habits"]["weighs"]
 
 
 def test_one_seed_writes_the_same_bytes_and_another_does_not(tmp_path):
@@ -92,13 +95,13 @@ def test_a_spell_is_made_to_its_dose(kind, species):
 
 def test_the_oracle_beats_chance_and_its_weights_add_up():
     right = []
-    for seed, cause in enumerate(CAUSES[::2]):
+    for seed, cause in enumerate(CAUSES[::3]):
         truth = make_season([77, seed], cause, "severe")
         found = posterior(truth["book"], truth["batch_hit"], draws=300, pair_draws=40)
         assert 0.999 < sum(found.values()) < 2.001
         right.append(next(name for name in found if name != "bad_luck") == cause)
-    # by chance one of 24, so that 5 of 12 come in one of 4,000 runs
-    assert sum(right) >= 5
+    # by chance one of 24, so that 4 of 8 come in one of 5,000 runs
+    assert sum(right) >= 4
 
 
 def test_the_oracle_reads_nothing_but_the_book():
