@@ -119,7 +119,6 @@ def _batch(draw, name, keeper, machines, free, level, ks):
         set_at = min(free.values()) + pd.Timedelta(days=2)
     else:
         set_at = free[machine] + pd.Timedelta(hours=int(draw.integers(0, 60)))
-        free[machine] = set_at.normalize() + pd.Timedelta(days=days + 3 + int(draw.integers(1, 6)), hours=8)
     looks = {look: float(draw.uniform(*span)) for look, span in keeper["looks"].items()}
     moved = looks.get(3, float(draw.uniform(17.6, 18.2)))
     batch = {"batch": name, "species": species, "days": days, "incubator": machine, "set_at": set_at.floor("min"),
@@ -147,6 +146,9 @@ def _batch(draw, name, keeper, machines, free, level, ks):
     chance = chances(batch_levels(draw, *level), planted, counting(habits, looks), habits)[0]
     batch["counts"] = dict(zip(NAMES, draw.multinomial(batch["eggs_set"], chance).tolist(), strict=True))
     _measure(draw, batch, keeper, machines[machine], shift, hides)
+    if machine in free:
+        off = set_at + pd.Timedelta(days=batch["taken_off_age"] * days / 21)
+        free[machine] = off.normalize() + pd.Timedelta(days=int(draw.integers(1, 6)), hours=8)
     batch["topics"], batch["told_day"] = _topics(draw, batch, keeper, ks)
     batch.pop("days_of", None)
     return batch
@@ -161,7 +163,8 @@ def _measure(draw, batch, keeper, machine, shift, hides):
     batch["water_pct"] = float(12 * keeper["shell"] * (105 - batch["rh_set"]) / 53 + noise["water"])
     batch["rh_hatch"] = float(np.clip(machine["rh_hatch"] + shift["hatch_rh"] + noise["rh_hatch"], 15, 95))
     batch["level_shown"] = float(machine["reads"] + (0.0 if hides else shift["level"]) + noise["level"])
-    batch["first_h"] = float(batch["days"] * 24 - 14 + keeper["late_h"] + shift["hours"] + noise["first_h"])
+    batch["first_h"] = float(batch["days"] * 24 - 14 + keeper["late_h"] + shift["hours"] + noise["first_h"]
+                             + sum(spell["lost_h"] for spell in batch["spells"]))
     wide = keeper["wide_h"] + shift["spread"] + noise["wide_h"]
     batch["wide_h"] = float(max(wide, 4.0))
     # a dragged or late hatch is waited for

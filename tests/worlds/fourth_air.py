@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import numpy as np
 import pandas as pd
+from scipy.signal import lfilter
 
 STEP_H = 1 / 12
 HALF_HEAT = ([0, 3, 7, 11, 16, 21], [60, 80, 24, 45, 50, 24])
@@ -23,11 +24,12 @@ def egg_track(air, age, species):
     """Egg temperature (°C) every 5 min under `air`; `age` in days of 21."""
     warm = 1.0 / (1 + np.exp(-(age - 13) / 2.2))
     keep = np.exp(-STEP_H / LAG_H[species])
-    egg, now = np.empty(len(air)), air[0] + warm
-    for i, around in enumerate(air):
-        now = around + warm + (now - around - warm) * keep
-        egg[i] = now
-    return egg
+    return lfilter([1 - keep], [1, -keep], air + warm, zi=[keep * (air[0] + warm)])[0]
+
+
+def lost_hours(air, age, species):
+    """Hours of development that the egg loses under `air`: a straight line from none at 36.5 °C to all at 25 °C."""
+    return float(np.clip((36.5 - egg_track(air, age, species)) / 11.5, 0, 1).sum() * STEP_H)
 
 
 def log_dose(kind, air, age, species):
@@ -48,7 +50,7 @@ def shape_of(kind, reach, hours, base=37.6):
 
 
 def make_spell(kind, day, dose, species, draw):
-    """A spell on `day` (of 21) whose log dose is `dose`: dict kind, day, dose, departure of the air every 5 min."""
+    """A spell on `day` (of 21) whose log dose is `dose`: dict kind, day, dose, off (of the air every 5 min), lost_h."""
     reach = draw.uniform(41.2, 44.5) if kind == "heat" else draw.uniform(12.0, 24.0)
     for _ in range(12):
         low, high = 0.2, 30.0 if kind == "heat" else 60.0
@@ -59,7 +61,9 @@ def make_spell(kind, day, dose, species, draw):
         hours = 0.5 * (low + high)
         strong = log_dose(kind, 37.6 + shape_of(kind, reach, hours), day, species) > dose
         low, high = (low, hours) if strong else (hours, high)
-    return {"kind": kind, "day": float(day), "dose": float(dose), "off": shape_of(kind, reach, hours)}
+    off = shape_of(kind, reach, hours)
+    lost = lost_hours(37.6 + off, day, species) if kind == "cold" else 0.0
+    return {"kind": kind, "day": float(day), "dose": float(dose), "off": off, "lost_h": lost}
 
 
 def harmless_spells(species, draw):

@@ -57,7 +57,7 @@ CAUSES = {
     "heat_spell": Cause(((0.72, 1.0, 0.9), (0.28, 5.0, 3.5)), culled=0.06, spell="heat", window=(1.0, 19.5),
                         hours=(-2, 0), spread=(2, 4), traces={"r_heat": 0.5, "open_navel": 0.15}),
     "cold_spell": Cause(((0.55, 1.6, 1.3), (0.45, 6.5, 4.0)), culled=0.06, spell="cold", window=(1.0, 19.5),
-                        hours=(8, 22), spread=(4, 6), traces={"r_power": 0.5, "late": 0.3, "weak": 0.1}),
+                        spread=(4, 6), traces={"r_power": 0.5, "late": 0.3, "weak": 0.1}),
     "warm_throughout": Cause(((0.3, 3.5, 1.8), (0.2, 11, 4), (0.5, 19, 1.1)), pipped=0.12, culled=0.12,
                              hours=(-11, -22), level=(0.45, 1.1), hidden=0.4, wrong=0.35,
                              traces={"open_navel": 0.3, "small_chicks": 0.2, "sticky": 0.15, "early": 0.4,

@@ -15,7 +15,7 @@ from scipy import stats
 from scipy.special import logsumexp
 
 from .fourth import CAUSES, PAIR
-from .fourth_air import DOSE_SD, HARMLESS, MOST, STEEP
+from .fourth_air import DOSE_SD, HARMLESS, MOST, STEEP, make_spell
 from .fourth_causes import CAUSES as SPECS
 from .fourth_causes import shares, strikes
 from .fourth_cells import NAMES, batch_levels, chances, counting, log_likelihood, season_levels
@@ -23,6 +23,7 @@ from .fourth_traces import departures, metadata_ratio, odds_of_topics
 
 PRIOR = {"none": 0.2, "one": 0.6, "two": 0.2}  # shares of the groups that the benchmark runs
 STRUCK_ELSEWHERE = 0.02
+SPELLS = 50
 
 
 def posterior(book, name, *, draws=1500, pair_draws=250, seed=0):
@@ -106,8 +107,20 @@ def _drawn(task, cause, n, draw, pair=False):
     k = draw.uniform(*PAIR, n) if pair else strikes(draw, n)
     day, ratio = _days(task, cause, k, draw)
     ratio = ratio + metadata_ratio(batch, task["keeper"], cause, k)
-    return {"cause": cause, "spec": spec, "k": k, "ratio": ratio, "shares": shares(spec, k, day, draw),
+    lost = np.zeros(n)
+    if spec.spell == "cold" and not batch["logged"] and task["keeper"]["habits"]["times_hatch"]:
+        some = np.arange(n) % SPELLS  # as many spells as are worth their time, each for n / SPELLS worlds
+        k, day = k[some], day[some]
+        lost = np.array([_lost(one, when, batch["species"], draw) for one, when in zip(k[:SPELLS], day, strict=False)
+                         ])[some]
+    return {"cause": cause, "spec": spec, "k": k, "ratio": ratio, "lost": lost, "shares": shares(spec, k, day, draw),
             "hides": draw.random(n) < spec.hidden}
+
+
+def _lost(k, day, species, draw):
+    """Hours of development lost in one cold spell that strikes the share k."""
+    dose = np.log(k / (1 - k)) / STEEP + DOSE_SD * draw.standard_normal()
+    return make_spell("cold", day, dose, species, draw)["lost_h"]
 
 
 def _days(task, cause, k, draw):
@@ -159,7 +172,7 @@ def _shift(kind, drawn, n):
     shift = np.zeros(n)
     for part in drawn:
         start, slope = getattr(part["spec"], name)
-        shift += factor * (start + slope * part["k"])
+        shift += factor * (start + slope * part["k"]) + (part["lost"] if kind == "first_h" else 0.0)
     if kind == "level":
         for part in drawn:
             shift = np.where(part["hides"], 0.0, shift)

@@ -98,7 +98,9 @@ def measured(batch, habits):
     if batch["logged"]:
         seen |= {"rh_set": batch["rh_set"], "rh_hatch": batch["rh_hatch"], "level": batch["level_shown"]}
     if habits["times_hatch"]:
-        seen |= {"first_h": batch["first_h"], "wide_h": batch["wide_h"]}
+        # what a log shows to be lost to cold is no riddle any more
+        lost = sum(spell["lost_h"] for spell in batch["spells"]) if batch["logged"] else 0.0
+        seen |= {"first_h": batch["first_h"] - lost, "wide_h": batch["wide_h"]}
     if habits["weighs"] and not batch["logged"]:
         # beside a log the scale repeats the humidity, from which this world makes the loss
         seen["water"] = batch["water_pct"]
