@@ -4,7 +4,8 @@ r"""How well is the cause of a poor hatch named in the fourth world, beside what
     python tests/benchmarks/fourth_world.py 24 1 --answer oracle      # the plumbing, without the score: or "uniform"
 
 Groups: severe, moderate, mild (one planted cause, every cause in turn), none (the poorest batch is asked about), pairs.
-"Named" leaves out bad luck and causes not on the list. Every share has its n and a 95 % interval (Wilson).
+"Named" leaves out bad luck and causes not on the list; confident is a weight of 80 % and more of what is said first.
+Every share has its n and a 95 % interval (Wilson).
 """
 
 from __future__ import annotations
@@ -121,12 +122,14 @@ def figures(rows, prefix=""):
                 f"{group}: first overall, bad luck counted": share_of(own["overall"]),
                 f"{group}: among the first three": share_of(own["three"]),
                 f"{group}: confident": share_of(own["firm"]),
-                f"{group}: confident and wrong": share_of(own["firm"] & ~own["overall"])}
+                f"{group}: confident and wrong (luck counted)": share_of(own["firm"] & ~own["overall"]),
+                f"{group}: confident of a wrong cause": share_of(own["firm_cause"] & ~own["first"])}
     hit = part[part["group"] != "none"]
     sure = hit[hit["sure"]]
     out |= {"all planted: weights of 90 % and more that are right": share_of(sure["first"]),
             "all seasons: weights of 90 % and more that are right": share_of(part.loc[part["sure"], "first"]),
-            "all planted: confident and wrong": share_of(hit["firm"] & ~hit["overall"])}
+            "all planted: confident and wrong (luck counted)": share_of(hit["firm"] & ~hit["overall"]),
+            "all planted: confident of a wrong cause": share_of(hit["firm_cause"] & ~hit["first"])}
     none, two = part[part["group"] == "none"], part[part["group"] == "pairs"]
     out |= {"none: poorest batch confident of a cause": share_of(none["firm_cause"]),
             "none: bad luck first": share_of(none["overall"]),
