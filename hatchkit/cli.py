@@ -221,7 +221,7 @@ def _open(options) -> int:
 
 
 def _lesson(options) -> None:
-    from hatchkit.lesson import GUESSED, write_lesson
+    from hatchkit.teach.lesson import GUESSED, write_lesson
 
     written = write_lesson(Path(options.folder), students=options.students, seed=options.seed)
     print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
@@ -232,7 +232,7 @@ def _lesson(options) -> None:
 
 
 def _mark(options) -> None:
-    from hatchkit.marking import mark_answers, target, write_marks
+    from hatchkit.teach.marking import mark_answers, target, write_marks
 
     if options.csv:  # before the work, not after it
         target(options.csv)

@@ -2,8 +2,8 @@
 
 import pytest
 
-from hatchkit.answer_words import cause_meant, number_meant, stage_meant
 from hatchkit.simulate import cause_names
+from hatchkit.teach.answer_words import cause_meant, number_meant, stage_meant
 
 
 @pytest.mark.parametrize(("written", "stage"), [

@@ -9,10 +9,10 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.answer_sheets import SHEET_COLUMNS, kind_of, read_answers, sentence
-from hatchkit.answer_words import cause_meant, number_meant, stage_meant
 from hatchkit.problems import HatchkitError
 from hatchkit.problems import table as problem_table
+from hatchkit.teach.answer_sheets import SHEET_COLUMNS, kind_of, read_answers, sentence
+from hatchkit.teach.answer_words import cause_meant, number_meant, stage_meant
 
 __all__ = ["BOOK", "SHEET_COLUMNS", "Marking", "mark_answers", "rules", "target", "write_marks"]
 

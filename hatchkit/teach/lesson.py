@@ -16,11 +16,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.answer_words import STAGES
 from hatchkit.losses.proportions import interval
-from hatchkit.marking import BOOK, SHEET_COLUMNS, SOME, mark_answers, rules
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import causes, seasons
+from hatchkit.teach.answer_words import STAGES
+from hatchkit.teach.marking import BOOK, SHEET_COLUMNS, SOME, mark_answers, rules
 
 __all__ = ["mark_answers", "write_lesson"]
 

@@ -13,11 +13,12 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.course_exercises import EXERCISES
-from hatchkit.exercises import RIGHT, judge
 from hatchkit.losses.proportions import interval
 from hatchkit.simulate import seasons
 from hatchkit.surface import copy_notebooks
+from hatchkit.teach.course_exercises import EXERCISES
+from hatchkit.teach.exercises import judge
+from hatchkit.teach.judging import RIGHT
 
 ROOT = Path(__file__).resolve().parents[2]
 BUILD = runpy.run_path(str(ROOT / "tests" / "build_course.py"))

@@ -3,8 +3,8 @@
 import pandas as pd
 import pytest
 
-from hatchkit.answer_sheets import SHEET_COLUMNS, kind_of, read_answers, sentence
 from hatchkit.problems import HatchkitError
+from hatchkit.teach.answer_sheets import SHEET_COLUMNS, kind_of, read_answers, sentence
 
 HEAD = ",".join(SHEET_COLUMNS)
 ROW = "01,6,late,probe_high,35,30,41,"

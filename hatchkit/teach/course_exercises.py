@@ -10,9 +10,9 @@ from math import comb, exp, factorial
 
 import numpy as np
 
-from hatchkit.course_finding import Writing
-from hatchkit.exercises import Exercise, HiddenCause
 from hatchkit.losses.proportions import interval
+from hatchkit.teach.course_finding import Writing
+from hatchkit.teach.judging import Exercise, HiddenCause
 
 
 def _turned(right):

@@ -8,10 +8,11 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.course_exercises import EXERCISES
-from hatchkit.course_finding import Writing
-from hatchkit.exercises import NOT_YET, OPEN, RIGHT, HiddenCause, check, judge
 from hatchkit.problems import HatchkitError
+from hatchkit.teach.course_exercises import EXERCISES
+from hatchkit.teach.course_finding import Writing
+from hatchkit.teach.exercises import check, judge
+from hatchkit.teach.judging import NOT_YET, OPEN, RIGHT, HiddenCause
 
 RNG = np.random.default_rng(7)
 TRAY = pd.DataFrame({"day7": list("aacaadaaca"), "day18": list("aa.ad.aa.a"), "day21": list("hp.h..hd.h")})

@@ -4,8 +4,8 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.marking import BOOK, SHEET_COLUMNS, mark_answers, rules, target, write_marks
 from hatchkit.problems import HatchkitError
+from hatchkit.teach.marking import BOOK, SHEET_COLUMNS, mark_answers, rules, target, write_marks
 
 RIGHT = dict(stage="mid", cause="power_cut", eggs_lost="14", eggs_lost_low="9", eggs_lost_high="20")
 

@@ -7,13 +7,13 @@ import re
 import pandas as pd
 import pytest
 
-from hatchkit import lesson as lessons
 from hatchkit import reference
-from hatchkit.lesson import write_lesson
-from hatchkit.marking import BOOK, SHEET_COLUMNS, rules
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import read_answer
 from hatchkit.simulate.without import is_chick
+from hatchkit.teach import lesson as lessons
+from hatchkit.teach.lesson import write_lesson
+from hatchkit.teach.marking import BOOK, SHEET_COLUMNS, rules
 
 
 @pytest.fixture(scope="module")
