@@ -38,7 +38,8 @@ EGG_HEADINGS = {
 WEIGHT_HEADINGS = {"batch": "Batch", "egg": "Egg", "weighed_at": "Weighed on", "grams": "Grams",
                    "eggs_weighed": "Eggs on scale"}
 BIRDS = {"chicken": "Hen", "duck": "Duck", "quail": "Quail", "turkey": "Turkey", "goose": "Goose",
-         "guinea": "Guinea fowl", "muscovy": "Muscovy", "pheasant": "Pheasant"}
+         "guinea": "Guinea fowl", "muscovy": "Muscovy", "pheasant": "Pheasant",
+         "bobwhite": "Bobwhite", "peafowl": "Peafowl"}
 
 
 @dataclass(frozen=True)
@@ -189,10 +190,10 @@ def _packed(parts) -> bytes:
 
 
 def write_settings(path, *, title, timezone, incubators: dict, set_point_c=37.5) -> Path:
-    """Write season.toml: title, time zone and which files belong to which incubator."""
+    """Write season.toml: title, time zone and which files belong to which incubator ("" for one without a log)."""
     lines = [f'title = "{title}"', f'timezone = "{timezone}"', ""]
     for name, pattern in incubators.items():
-        lines += [f"[incubators.{name}]", f'files = ["{pattern}"]', 'air = "fan"',
-                  f"set_point_c = {set_point_c}", ""]
+        files = [f'files = ["{pattern}"]'] if pattern else []
+        lines += [f"[incubators.{name}]", *files, 'air = "fan"', f"set_point_c = {set_point_c}", ""]
     Path(path).write_text("\n".join(lines), encoding="utf-8")
     return Path(path)
