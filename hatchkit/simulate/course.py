@@ -131,8 +131,8 @@ def draw_batch(rng, plan, batch, species, *, drawn_as=None):
                              "death_share": min(0.6, figures["death_share"] * np.exp(plan.luck[batch.batch]))}
     eggs = biology.draw_eggs(rng, count=batch.eggs_set, species=species, climate=climate, p=figures,
                              fertility=batch.fertility, stored_days=batch.stored_days,
-                             storage_harm=batch.storage_harm, early_factor=batch.early_factor, rotten_share=batch.rotten_share,
-                             turning=batch.turning, taken_off_day=off_day)
+                             storage_harm=batch.storage_harm, early_factor=batch.early_factor,
+                             rotten_share=batch.rotten_share, turning=batch.turning, taken_off_day=off_day)
     look_days = {name: (moment - batch.set_at) / DAY for name, moment in moments.items()}
     seen = bookkeeping.candle(rng, eggs, look_days=look_days, species=species, p=plan.p,
                               opened_clears=batch.opens_clears)

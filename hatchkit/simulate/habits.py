@@ -161,11 +161,11 @@ def write_workbook(path, tables: dict, *, habit: Habit, timezone) -> Path:
     book.properties.creator = book.properties.lastModifiedBy = ""
     buffer = io.BytesIO()
     book.save(buffer)
-    Path(path).write_bytes(_without_times(buffer.getvalue()))
+    Path(path).write_bytes(without_times(buffer.getvalue()))
     return Path(path)
 
 
-def _without_times(data: bytes) -> bytes:
+def without_times(data: bytes) -> bytes:
     """The same workbook with fixed times, and filled up with blanks to a whole multiple of 16 kB.
 
     Without the filling the size of the file would tell a little of what the sheets hold.

@@ -15,7 +15,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import causes, course, seasons, without
-from hatchkit.simulate.biology import parameters
+from hatchkit.simulate.biology import birds, parameters
 from hatchkit.simulate.machine import Fault
 
 LEVELS = ("first", "second", "exam")
@@ -111,18 +111,24 @@ def _picked(rng, often, cause, severity):
 
 
 def _troubled(rng, plan, often):
-    """Old hens and long storage that do no harm, and spells too short or too mild to matter."""
+    """Old hens, long storage and other humidity that do no harm, and spells too short or too mild to matter."""
     old = {flock: int(rng.integers(58, 81)) for flock in dict.fromkeys(item.flock for item in plan.batches)
            if rng.random() < often["old_hens"]}
     first = {item.flock: item.flock_age_weeks for item in reversed(plan.batches)}
-    items = []
+    items, faults = [], dict(plan.faults)
     for item in plan.batches:
+        bird = birds().loc[item.species]
+        usual = (bird["setter_rh_low_pct"] + bird["setter_rh_high_pct"]) / 2
+        item = replace(item, setter_rh=float(np.clip(rng.normal(usual, 3.5), usual - 6, usual + 6)))
+        start, end = (item.set_at + day * DAY for day in (bird["transfer_day"], bird["incubation_days"] + 3))
+        drier = Fault("humidity", start, end, size=float(np.clip(rng.normal(0, 4), -7, 7)))
+        faults[item.incubator] = [*faults.get(item.incubator, []), drier]
         if item.flock in old:
             item = replace(item, flock_age_weeks=old[item.flock] + item.flock_age_weeks - first[item.flock])
         if rng.random() < often["long_stored"]:
             item = replace(item, stored_days=float(rng.integers(8, 21)), storage_harm=0.2)
         items.append(item)
-    faults, spells = dict(plan.faults), {}
+    spells = {}
 
     def put(machine, fault):
         faults[machine] = [*faults.get(machine, []), fault]
@@ -188,7 +194,8 @@ def _kept(rng, tables, often):
     readings, batches = tables["readings"], tables["batches"].copy()
     machines = sorted(readings["incubator"].unique())
     chosen = [str(rng.choice(machines)) for _ in range(3)]
-    wrong, missed, missing, gap = (rng.random() < often[name] for name in ("clock", "miscount", "log_missing", "log_gap"))
+    wrong, missed, missing, gap = (rng.random() < often[name]
+                                   for name in ("clock", "miscount", "log_missing", "log_gap"))
     hours, row, off = int(rng.choice(CLOCKS)), int(rng.integers(len(batches))), int(rng.choice([-1, 1]))
     share, days = rng.uniform(0.1, 0.8), rng.uniform(4, 9)
     if wrong:

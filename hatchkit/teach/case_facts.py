@@ -20,6 +20,10 @@ SHOWN = 0.5
 STAGES = {"infertile": ("clear1", "clear2", "clear3", "broken_infertile"), "early": ("dead1", "broken_early"),
           "mid": ("dead2", "broken_mid"), "late": ("dead3", "broken_late"), "pipped": ("pipped_dead",),
           "removed": ("removed",)}
+#: Degrees and hours from which a spell of the log is one to ask about.
+FAR, LONG = 3.0, 3.0
+#: Share of the statements about neighbours whose count is not that of the book.
+WRONG = 0.35
 ODD = ("probe_high", "probe_low")
 
 
@@ -35,7 +39,7 @@ class Fact:
 
 def facts_of(lived, reading) -> list[Fact]:
     """The statements of a case in an order that tells nothing."""
-    book = _Book(lived, reading)
+    book = Book(lived, reading)
     rng = np.random.default_rng([int(lived.answer.seed), 12])
     found = [*_stages(book, rng), _within_luck(book), *_neighbours(book, rng), *_spells(book, rng), _storage(book),
              _age(book), *_humidity(book), _hours(book), *_remark(book), _clock(book, rng)]
@@ -43,7 +47,7 @@ def facts_of(lived, reading) -> list[Fact]:
     return [found[place] for place in rng.permutation(len(found))]
 
 
-class _Book:
+class Book:
     """The asked batch among the others, as the keeper's tables show them."""
 
     def __init__(self, lived, reading):
@@ -99,21 +103,32 @@ def _neighbours(book, rng):
     hens = book.others[book.others["flock"] == mine["flock"]]
     if len(hens):
         row = hens.loc[apart[hens.index].idxmin()]
-        yield Fact("same_hens", _hatch(book, row), BEARS, "same_hens")
+        yield _misquoted(rng, Fact("same_hens", _hatch(book, row), BEARS, "same_hens"))
+    local = not book.shown or any(name in (*IN_TEMPERATURE, *IN_HUMIDITY, *ODD) for name in book.shown)
+    runs = book.others[book.others["incubator"] == mine["incubator"]]
+    if len(runs):
+        row = runs.loc[apart[runs.index].idxmin()]
+        yield _misquoted(rng, Fact("same_machine", _hatch(book, row), BEARS if local else FREE, "same_machine"))
     days = book.others[(book.others["incubator"] != mine["incubator"]) & (apart < 12 * DAY)]
     if len(days):
         row = days.loc[apart[days.index].idxmin()]
-        local = not book.shown or any(name in (*IN_TEMPERATURE, *IN_HUMIDITY, *ODD) for name in book.shown)
-        yield Fact("same_days", _hatch(book, row), BEARS if local else FREE, "same_days")
+        yield _misquoted(rng, Fact("same_days", _hatch(book, row), BEARS if local else FREE, "same_days"))
     far = book.others[(book.others["flock"] != mine["flock"]) & (book.others["incubator"] != mine["incubator"])
                       & (apart >= 12 * DAY)]
     if len(far):
         yield Fact("nothing_shared", _hatch(book, far.iloc[int(rng.integers(len(far)))]), NOT, "nothing_shared")
     row = book.others.iloc[int(rng.integers(len(book.others)))]
-    off = int(rng.choice([-9, -7, 7, 9]))
-    wrong = int(row["hatched"]) + (off if 0 <= int(row["hatched"]) + off <= int(row["eggs_set"]) else -off)
-    if 0 <= wrong <= int(row["eggs_set"]):
-        yield Fact("other_hatch", _hatch(book, row) | {"eggs": wrong}, NOT, "not_so")
+    yield _misquoted(rng, Fact("other_hatch", _hatch(book, row), NOT, "nothing_shared"), often=0.5)
+
+
+def _misquoted(rng, fact, often=WRONG):
+    """The statement with a count that is not in the book, so often; who does not look it up cannot know."""
+    draw, off = rng.random(), int(rng.choice([-9, -7, 7, 9]))
+    eggs, of = fact.numbers["eggs"], fact.numbers["of"]
+    wrong = next((value for value in (eggs + off, eggs - off) if 0 <= value <= of), None)
+    if draw >= often or wrong is None:
+        return fact
+    return Fact(fact.code, fact.numbers | {"eggs": wrong}, NOT, "not_so")
 
 
 def _hatch(book, row):
@@ -140,10 +155,20 @@ def _spells(book, rng):
         extreme = round(float(rng.uniform(40.0, 42.8) if warm else rng.uniform(20, 32)), 1)
         hours = int(rng.integers(3, 12))
         yield Fact("spell", dict(batch=book.batch, day=day, hours=hours, extreme=extreme), NOT, "not_so")
-    if len(seen) < 1 and len(book.log):
-        quiet = not (set(IN_TEMPERATURE) & set(book.lived.causes))
-        yield Fact("no_spell", dict(batch=book.batch), (BEARS if not book.shown else FREE) if quiet else NOT,
+    quiet = _quiet(book)
+    if quiet is not None:
+        yield Fact("no_spell", dict(batch=book.batch), NOT if not quiet else BEARS if not book.shown else FREE,
                    "no_spell" if quiet else "not_so")
+
+
+def _quiet(book):
+    """Whether the log, after the first day, is nowhere more than `FAR` off for `LONG` hours; None without a log."""
+    rows = book.between(book.mine["set_at"] + DAY, book.mine["taken_off_at"])["temp_c"]
+    if not len(rows):
+        return None
+    off = ((rows - 37.2).abs() > FAR).to_numpy()
+    runs = np.diff(np.flatnonzero(np.diff(np.concatenate([[0], off, [0]]))))[::2]
+    return bool(max(runs, default=0) * book.lived.plan.step_minutes < 60 * LONG)
 
 
 def _spell(book, start, end, kind, why):

@@ -6,13 +6,32 @@ import textwrap
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
-from hatchkit.teach.course_exercises import EXERCISES
-from hatchkit.teach.judging import OPEN, Verdict
+from hatchkit.teach.course_exercises import PARTS
+from hatchkit.teach.judging import FOUND, OPEN, RIGHT, Verdict
+from hatchkit.teach.lesson_exercises import FURTHER
+from hatchkit.teach.outline import aim_words, progress_words
+
+EXERCISES = {**PARTS, **FURTHER}
+
+#: Exercise -> whether it was right when it was last checked in this session.
+_DONE: dict[str, bool] = {}
+
+
+def begin(section: str) -> None:
+    """Print what a section of a lesson is for and how long it takes."""
+    print(textwrap.fill(aim_words(section), 100))
+
+
+def progress(lesson: str) -> None:
+    """Print how many exercises of each section of a lesson are right so far."""
+    print(progress_words(lesson, _DONE))
 
 
 def check(name: str, answer, *data) -> None:
     """Print what to make of `answer` to the exercise `name`; `data` is what the exercise is about."""
-    print(textwrap.fill(judge(name, answer, *data).words, 100))
+    verdict = judge(name, answer, *data)
+    _DONE[name] = verdict.state in (RIGHT, FOUND)
+    print(textwrap.fill(verdict.words, 100))
 
 
 def judge(name: str, answer, *data) -> Verdict:

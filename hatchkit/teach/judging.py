@@ -73,6 +73,19 @@ class Exercise:
         return NOT_YET, "other"
 
 
+def turned_round(right):
+    """The same numbers in the other order, or with the other sign: where that mistake leads."""
+    def turned(*data):
+        found = right(*data)
+        return found[::-1] if isinstance(found, tuple) else -found
+    return turned
+
+
+def letter(right):
+    """The right answer of a question with letters to choose from."""
+    return lambda *_: right
+
+
 @dataclass(frozen=True)
 class HiddenCause:
     """An exercise whose answer is the cause hidden in a simulated season; the data is its sealed answer."""
