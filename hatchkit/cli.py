@@ -120,12 +120,17 @@ def _parser() -> argparse.ArgumentParser:
     sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
     sub.add_argument("--students", type=whole(1), required=True)
+    sub.add_argument("--level", choices=("first", "second", "exam"), default="first",
+                     help="how much else happens in the seasons (default first)")
+    sub.add_argument("--language", choices=("en", "de", "fr", "es"), default="en", help="of the answer forms")
     sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
 
-    sub = command("mark", _mark, "compare students' answer sheets with the teacher's answer book")
-    sub.add_argument("answers", help="folder or file of filled-in answer sheets (.csv, .xlsx, .ods)")
+    sub = command("mark", _mark, "compare students' answer forms with the teacher's answer book")
+    sub.add_argument("answers", help="folder or file of filled-in answer forms (.xlsx, .ods, .csv)")
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
+    sub.add_argument("--give-back", metavar="DIR",
+                     help="write a page for each student, one for the class and the marks into a new folder")
 
     command("test", _test, "run all tests of the kit (source checkout only); options and paths are passed on to pytest")
     return parser
@@ -257,9 +262,10 @@ def _open(options) -> int:
 
 
 def _lesson(options) -> None:
-    from hatchkit.lesson import GUESSED, write_lesson
+    from hatchkit.teach.lesson import GUESSED, write_lesson
 
-    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed)
+    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed,
+                           level=options.level, language=options.language)
     print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
           f"The answer book is for the teacher alone: {written}\n"
           "Its seed stands in it; whoever knows the seed can make the answer book.")
@@ -268,7 +274,7 @@ def _lesson(options) -> None:
 
 
 def _mark(options) -> None:
-    from hatchkit.marking import mark_answers, target, write_marks
+    from hatchkit.teach.marking import mark_answers, target, write_marks
 
     if options.csv:  # before the work, not after it
         target(options.csv)
@@ -276,6 +282,10 @@ def _mark(options) -> None:
     print(marking.words())
     if options.csv:
         print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
+    if options.give_back:
+        from hatchkit.pages.marks_pages import give_back
+
+        print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
 
 
 def _test(options) -> int:

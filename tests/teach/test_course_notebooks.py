@@ -13,11 +13,12 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.course_exercises import EXERCISES
-from hatchkit.exercises import RIGHT, judge
 from hatchkit.losses.proportions import interval
 from hatchkit.simulate import seasons
 from hatchkit.surface import copy_notebooks
+from hatchkit.teach.exercises import EXERCISES, judge
+from hatchkit.teach.judging import RIGHT
+from hatchkit.teach.outline import sections
 
 ROOT = Path(__file__).resolve().parents[2]
 BUILD = runpy.run_path(str(ROOT / "tests" / "build_course.py"))
@@ -74,8 +75,25 @@ def test_every_answer_of_the_teacher_is_right_and_every_blank_is_open(path):
 def test_every_exercise_is_asked_once_and_they_are_numbered():
     pages = [_read(path) for path in TEACHERS]
     assert sorted(name for page in pages for name in _checks(page)) == sorted(EXERCISES)
-    words = " ".join(cell.source for page in pages for cell in page.cells if cell.cell_type == "markdown")
-    assert [int(number) for number in re.findall(r"\*\*Exercise (\d+)\.\*\*", words)] == list(range(1, 32))
+    numbers = [[int(number) for cell in page.cells if cell.cell_type == "markdown"
+                for number in re.findall(r"\*\*Exercise (\d+)\.\*\*", cell.source)] for page in pages]
+    assert numbers[0] + numbers[1] == list(range(1, 32))
+    for own in numbers[2:]:
+        assert own == list(range(1, len(own) + 1)) and 6 <= len(own) <= 10
+
+
+def test_the_outline_is_that_of_the_notebooks():
+    for path in TEACHERS:
+        page, lesson = _read(path), re.sub(r"^(?:lesson_)?\d_|_solutions$", "", path.stem)
+        rows = sections(lesson)
+        begun = [name for cell in _code(page) for name in re.findall(r'begin\("(\w+)"', cell.source)]
+        assert begun == list(rows["section"])
+        assert [name for row in rows["exercises"] for name in row] == _checks(page)
+        heads = [line[3:] for cell in page.cells for line in cell.source.splitlines()
+                 if cell.cell_type == "markdown" and re.match(r"## \d", line)]
+        assert heads == list(rows["title"])
+        if path.stem.startswith("lesson_"):
+            assert 30 <= rows["minutes"].sum() <= 45
 
 
 @pytest.mark.parametrize("path", TEACHERS, ids=IDS)

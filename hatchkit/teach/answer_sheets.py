@@ -15,11 +15,16 @@ from hatchkit.records.sheets.cells import shown, text_of
 from hatchkit.records.words import plain
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 from hatchkit.spelling import many
+from hatchkit.teach.case_words import LETTERS
 
-SHEET_COLUMNS = ("case", "batch", "stage", "cause", "eggs_lost", "eggs_lost_low", "eggs_lost_high", "why")
-ANSWER = ("stage", "cause", "eggs_lost", "eggs_lost_low", "eggs_lost_high")
+SHEET_COLUMNS = ("case", "batch", "stage", "cause", "second_cause", "eggs_lost", "eggs_lost_low", "eggs_lost_high",
+                 "facts", "why")
+ANSWER = SHEET_COLUMNS[2:-1]
+EGGS = ("eggs_lost", "eggs_lost_low", "eggs_lost_high")
+#: A sheet whose first column holds these is a form.
+FORM = {"case", "stage", "cause", "eggs_lost_low", "why"}
 HEAD_ROWS = 30
-_KINDS = {"answers": {"case", "stage", "cause"}, "marks": {"case", "stage_credit", "share_of_mark"},
+_KINDS = {"answers": {"case", "stage", "cause"}, "marks": {"case", "facts_credit", "share_of_mark"},
           "book": {"case", "seed", "severity"}}
 _TABLES = (*WORKBOOKS, *TEXTS, ".txt")
 _NOT_USED = "Not marked."
@@ -71,6 +76,8 @@ def sentence(row) -> str:
 def kind_of(path) -> str:
     """What a table is: "answers", "marks", "book" (the answer book) or ""."""
     for grid in read_grids(path, file=Path(path).name)[0]:
+        if _form(grid.cells):
+            return "answers"
         kind, _, _ = _head(grid.cells)
         if kind:
             return kind
@@ -122,6 +129,11 @@ def _read_file(path, name, problems):
     own = [row | {"mend": row["mend"].replace("the season folder", "the folder of answers")} for row in told]
     rows, kinds = [], set()
     for grid in grids:
+        if form := _form(grid.cells):
+            kinds.add("answers")
+            own = [row for row in own if row["sheet"] != "lists"]  # the form's own lists to choose from
+            rows += [form | {"file": name, "row": 3}] if any(form[head] for head in ANSWER) else []
+            continue
         kind, top, cells = _head(grid.cells)
         kinds.add(kind)
         if kind == "answers":
@@ -137,6 +149,20 @@ def _read_file(path, name, problems):
                            done=_NOT_USED, mend=f"Give it the headings {', '.join(SHEET_COLUMNS)}"))
     problems += own
     return rows, "answers" in kinds
+
+
+def _form(cells):
+    """The answer of a form (keys in its first column, answers in its third), or None."""
+    rows = {}
+    for row in map(_cut_line, cells):
+        key = text_of(row[0]) if row else ""
+        if key and len(row) > 1:
+            rows.setdefault(_name(row[0]) if len(key) > 1 else key.upper(),
+                            next((text_of(cell) or "" for cell in row[2:] if text_of(cell)), ""))
+    if not FORM <= set(rows):
+        return None
+    ticked = " ".join(letter for letter in LETTERS if rows.get(letter))
+    return {head: rows.get(head, "") for head in SHEET_COLUMNS} | {"facts": ticked}
 
 
 def _head(cells):
@@ -174,7 +200,7 @@ def _rows(cells, top, name, sheet, problems):
     if twice:
         tell("lost", top + 1, f"two columns are called {twice[0]}", "Leave one of them")
         return []
-    absent = [head for head in SHEET_COLUMNS[2:5] if head not in heads]
+    absent = [head for head in ("stage", "cause", "eggs_lost_low", "eggs_lost_high") if head not in heads]
     if absent:
         tell("doubtful", top + 1, f"there is no column {', '.join(absent)}", "Add it", done="It counts as left empty")
     found = []
@@ -208,12 +234,14 @@ def _shifted(answer, heads, surplus):
     """
     if _is_number(answer["why"]):
         return f"under why stands only a number ({answer['why']}), so the fields may have slipped"
+    if re.search(r"\d", answer["facts"]):
+        return f"under facts stands a number ({answer['facts']}), so the fields may have slipped"
     if not surplus:
         return ""
-    numbers = [answer[head] for head in ANSWER[2:] if answer[head]]
+    numbers = [answer[head] for head in EGGS if answer[head]]
     first = surplus.split(", ")[0]
     if heads[-1] != "why" or not answer["why"] or not all(re.search(r"\d", text) for text in numbers) \
-            or _is_number(first):
+            or _is_number(first) or re.fullmatch(r"[A-Z]( [A-Z])*", answer["why"]):
         return "there are more fields than headings, and it is not plain which belongs where"
     return ""
 

@@ -10,22 +10,9 @@ from math import comb, exp, factorial
 
 import numpy as np
 
-from hatchkit.course_finding import Writing
-from hatchkit.exercises import Exercise, HiddenCause
 from hatchkit.losses.proportions import interval
-
-
-def _turned(right):
-    """The same numbers in the other order, or with the other sign."""
-    def turned_round(*data):
-        found = right(*data)
-        return found[::-1] if isinstance(found, tuple) else -found
-    return turned_round
-
-
-def _letter(letter):
-    return lambda *_: letter
-
+from hatchkit.teach.course_finding import Writing
+from hatchkit.teach.judging import Exercise, HiddenCause, letter, turned_round
 
 # One tray: columns day7, day18, day21; letters a alive, c clear, d dead, h hatched, p pipped and died.
 
@@ -64,7 +51,7 @@ TRAY = {
         of_set=_of_set, of_transferred=_of_transferred)),
     "hatch_of_transferred": Exercise(_of_transferred, share=True, mistakes=dict(
         of_set=_of_set, of_fertile=_of_fertile)),
-    "not_accounted": Exercise(_not_accounted, tolerance=0, mistakes=dict(turned_round=_turned(_not_accounted))),
+    "not_accounted": Exercise(_not_accounted, tolerance=0, mistakes=dict(turned_round=turned_round(_not_accounted))),
     "early_of_fertile": Exercise(_early_of_fertile, share=True, tolerance=0.0005, mistakes=dict(
         of_set=lambda one: one["early_dead"] / one["set"])),
 }
@@ -83,7 +70,7 @@ def _true_fertility(one):
 
 CLEARS = {
     "fertility_bounds": Exercise(_bounds, share=True, mistakes=dict(
-        turned_round=_turned(_bounds),
+        turned_round=turned_round(_bounds),
         alive_only=lambda tray: (float((tray["day7"] == "a").mean()), 1.0))),
     "true_fertility": Exercise(_true_fertility, share=True, mistakes=dict(
         all_infertile=lambda one: 1 - one["clear"] / one["set"],
@@ -136,7 +123,7 @@ LUCK = {
         misses=lambda *data: 1 - _covers(*data),
         low_only=lambda low, high, truth: float(np.mean(low <= truth)))),
     "eggs_for_none": Exercise(_eggs_for_none, tolerance=0.5, mistakes=dict(rule_of_three=lambda share: 3 / share)),
-    "independent": Exercise(_letter("b")),
+    "independent": Exercise(letter("b")),
     "chance_spread": Exercise(_chance_spread, share=True, tolerance=0.003, mistakes=dict(
         all_eggs=lambda hatched, each: (_variance(hatched, each) / len(hatched)) ** 0.5,
         no_root=_variance,
@@ -165,14 +152,14 @@ def _daily_risk(*windows):
 AGE = {
     "death_interval": Exercise(_death_interval, tolerance=0, mistakes=dict(
         from_start=lambda egg: (0, egg["found_dead"]),
-        turned_round=_turned(_death_interval),
+        turned_round=turned_round(_death_interval),
         middle=lambda egg: (sum(_death_interval(egg)) / 2,) * 2)),
     "narrowed": Exercise(_narrowed, tolerance=0, mistakes=dict(
         stage_only=lambda egg: (egg["stage_from"], egg["stage_to"]), looks_only=_death_interval,
-        turned_round=_turned(_narrowed))),
-    "candling_pile": Exercise(_letter("c")),
+        turned_round=turned_round(_narrowed))),
+    "candling_pile": Exercise(letter("c")),
     "daily_risk": Exercise(_daily_risk, share=True, tolerance=0.0002, mistakes=dict(
-        turned_round=_turned(_daily_risk),
+        turned_round=turned_round(_daily_risk),
         per_window=_per_window,
         per_day_only=lambda *windows: tuple(window["died"] / window["days"] for window in windows))),
 }
@@ -205,7 +192,7 @@ MACHINE = {
         distance=_distance_left,
         away=lambda lid: lid["egg_c"] + _distance_left(lid),
         air=lambda lid: lid["room_c"])),
-    "which_egg": Exercise(_letter("b")),
+    "which_egg": Exercise(letter("b")),
     "hours_warm": Exercise(_hours_warm, tolerance=0.01, mistakes=dict(
         readings=lambda log, limit: float((log["air_c"] > limit).sum()),
         on_limit=lambda log, limit: float((log["air_c"] >= limit).sum() * log.attrs["step_hours"]))),
@@ -213,8 +200,8 @@ MACHINE = {
         missing=lambda log, hours: 1 - _share_logged(log, hours))),
     "degree_hours": Exercise(_degree_hours, tolerance=0.06, mistakes=dict(
         whole=lambda first, second, base: _degree_hours(first, second, 0),
-        turned_round=_turned(_degree_hours))),
-    "shape": Exercise(_letter("a")),
+        turned_round=turned_round(_degree_hours))),
+    "shape": Exercise(letter("a")),
 }
 
 
@@ -259,9 +246,9 @@ def _without_seen(shares, warm):
 
 CAUSE = {
     "crude": Exercise(_crude, share=True, tolerance=0.003, mistakes=dict(
-        turned_round=_turned(_crude), mean_of_shares=_mean_of_shares)),
-    "within": Exercise(_within, share=True, tolerance=0.003, mistakes=dict(turned_round=_turned(_within))),
-    "confounder": Exercise(_letter("c")),
+        turned_round=turned_round(_crude), mean_of_shares=_mean_of_shares)),
+    "within": Exercise(_within, share=True, tolerance=0.003, mistakes=dict(turned_round=turned_round(_within))),
+    "confounder": Exercise(letter("c")),
     "arrangements": Exercise(comb, tolerance=0, mistakes=dict(
         repeats=lambda batches, warm: batches**warm,
         ordered=lambda batches, warm: comb(batches, warm) * factorial(warm))),
@@ -272,4 +259,4 @@ CAUSE = {
     "smallest": Exercise(lambda batches, warm: 1 / comb(batches, warm), share=True, tolerance=0.0005),
 }
 
-EXERCISES = {**TRAY, **CLEARS, **LUCK, **AGE, **MACHINE, **CAUSE, "finding": Writing(), "case": HiddenCause()}
+PARTS = {**TRAY, **CLEARS, **LUCK, **AGE, **MACHINE, **CAUSE, "finding": Writing(), "case": HiddenCause()}

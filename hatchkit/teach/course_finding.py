@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from hatchkit.exercises import FOUND, NOT_YET
+from hatchkit.teach.judging import FOUND, NOT_YET
 
 #: Points of percent by which a stated interval may differ from a worked-out one.
 TOLERANCE = 1.0

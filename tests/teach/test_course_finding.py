@@ -5,8 +5,9 @@ from pathlib import Path
 import pandas as pd
 import pytest
 
-from hatchkit.course_finding import claimed
-from hatchkit.exercises import FOUND, NOT_YET, judge
+from hatchkit.teach.course_finding import claimed
+from hatchkit.teach.exercises import judge
+from hatchkit.teach.judging import FOUND, NOT_YET
 
 FINDING = {"batch": "B07", "lost": 9, "eggs": 34, "days": (7, 18), "facts": ("power", "stored")}
 FINDING = {"batch": "B07", "lost": 9, "eggs": 34, "days": (7, 18), "facts": ("power", "stored")}

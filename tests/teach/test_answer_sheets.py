@@ -3,11 +3,11 @@
 import pandas as pd
 import pytest
 
-from hatchkit.answer_sheets import SHEET_COLUMNS, kind_of, read_answers, sentence
 from hatchkit.problems import HatchkitError
+from hatchkit.teach.answer_sheets import SHEET_COLUMNS, kind_of, read_answers, sentence
 
 HEAD = ",".join(SHEET_COLUMNS)
-ROW = "01,6,late,probe_high,35,30,41,"
+ROW = "01,6,late,probe_high,,35,30,41,A C,"
 CASES = ("01", "02", "06")
 
 
@@ -27,11 +27,28 @@ def _read(path):
 def test_a_comma_in_the_reason_shifts_nothing(tmp_path, why):
     table, told = _read(_write(tmp_path, "a.csv", HEAD, ROW + why))
     assert told == [] and list(table.index) == ["01"]
-    assert table.loc["01", list(SHEET_COLUMNS[1:])].tolist() == ["6", "late", "probe_high", "35", "30", "41", why]
+    assert table.loc["01", list(SHEET_COLUMNS[1:])].tolist() == [
+        "6",
+        "late",
+        "probe_high",
+        "",
+        "35",
+        "30",
+        "41",
+        "A C",
+        why,
+    ]
 
 
-@pytest.mark.parametrize("row", ["01,6,late,probe_high,13,5,9,5,20,5,late", "01,6,late, mid,probe_high,35,30,41,why",
-                                 "01,6,late,probe_high,13,5,9,5", "01,6,late,probe_high,13,5,,,I saw it"])
+@pytest.mark.parametrize(
+    "row",
+    [
+        "01,6,late,probe_high,,13,5,9,5,20,5,A,late",
+        "01,6,late, mid,probe_high,,35,30,41,A,why",
+        "01,6,late,probe_high,,13,5,9,5,A,5",
+        "01,6,late,probe_high,,13,5,,,A,I saw it",
+    ],
+)
 def test_fields_that_may_have_slipped_are_named_and_not_marked(tmp_path, row):
     table, told = _read(_write(tmp_path, "a.csv", HEAD, row))
     assert not len(table) and len(told) == 1 and told[0].startswith("a.csv, row 2: ") and "Not marked" in told[0]
@@ -44,28 +61,41 @@ def _tabs(lines):
 LINES = [HEAD, ROW + "wärmer als sonst"]
 
 
-@pytest.mark.parametrize(("name", "lines", "encoding"), [
-    ("western.csv", LINES, "cp1252"), ("sixteen.csv", _tabs(LINES), "utf-16"), ("mark.csv", LINES, "utf-8-sig"),
-    ("tabs.csv", _tabs(LINES), "utf-8"), ("tabs.txt", _tabs(LINES), "utf-8"), ("LOUD.CSV", LINES, "utf-8"),
-    ("title.csv", ["Class of spring", "", *LINES], "utf-8"), ("quoted.csv", [f'"{line}"' for line in LINES], "utf-8"),
-    ("semicolon.csv", [line.replace(",", ";") for line in LINES], "utf-8"),
-    ("heads.csv", [LINES[0].upper().replace("_", " "), LINES[1]], "utf-8")])
+@pytest.mark.parametrize(
+    ("name", "lines", "encoding"),
+    [
+        ("western.csv", LINES, "cp1252"),
+        ("sixteen.csv", _tabs(LINES), "utf-16"),
+        ("mark.csv", LINES, "utf-8-sig"),
+        ("tabs.csv", _tabs(LINES), "utf-8"),
+        ("tabs.txt", _tabs(LINES), "utf-8"),
+        ("LOUD.CSV", LINES, "utf-8"),
+        ("title.csv", ["Class of spring", "", *LINES], "utf-8"),
+        ("quoted.csv", [f'"{line}"' for line in LINES], "utf-8"),
+        ("semicolon.csv", [line.replace(",", ";") for line in LINES], "utf-8"),
+        ("heads.csv", [LINES[0].upper().replace("_", " "), LINES[1]], "utf-8"),
+    ],
+)
 def test_whatever_the_program_wrote_is_read(tmp_path, name, lines, encoding):
     _write(tmp_path, name, *lines, encoding=encoding)
     table, told = _read(tmp_path)
     assert told == []
     assert table.loc["01", ["stage", "cause", "eggs_lost", "why"]].tolist() == [
-        "late", "probe_high", "35", "wärmer als sonst"]
+        "late",
+        "probe_high",
+        "35",
+        "wärmer als sonst",
+    ]
 
 
 def test_a_line_end_within_a_line_that_was_quoted_whole_stops_nothing(tmp_path):
-    row = '"01,6,late,probe_high,35,30,41,so\nit was"'
-    table, _ = _read(_write(tmp_path, "a.csv", HEAD, row, "02,1,mid,none,1,0,4,x"))
+    row = '"01,6,late,probe_high,,35,30,41,A,so\nit was"'
+    table, _ = _read(_write(tmp_path, "a.csv", HEAD, row, "02,1,mid,none,,1,0,4,,x"))
     assert list(table.index) == ["01", "02"] and table.loc["01", "why"] == "so it was"
 
 
 def test_a_workbook_is_read(tmp_path):
-    row = dict(zip(SHEET_COLUMNS, [1, 6, "late", "probe_high", 35, 30, 41, "x"], strict=True))
+    row = dict(zip(SHEET_COLUMNS, [1, 6, "late", "probe_high", None, 35, 30, 41, "A", "x"], strict=True))
     pd.DataFrame([row]).to_excel(tmp_path / "a.xlsx", index=False)
     table, told = _read(tmp_path)
     assert told == [] and table.loc["01", "eggs_lost"] == "35"
@@ -73,8 +103,8 @@ def test_a_workbook_is_read(tmp_path):
 
 def test_each_file_and_row_that_is_not_taken_is_named_and_the_rest_is_read(tmp_path):
     _write(tmp_path, "good.csv", HEAD, ROW + "x")
-    _write(tmp_path, "nobody.csv", HEAD, ",6,late,probe_high,35,30,41,x")
-    _write(tmp_path, "stranger.csv", HEAD, "77,6,late,probe_high,35,30,41,x")
+    _write(tmp_path, "nobody.csv", HEAD, ",6,late,probe_high,,35,30,41,A,x")
+    _write(tmp_path, "stranger.csv", HEAD, "77,6,late,probe_high,,35,30,41,A,x")
     _write(tmp_path, "other.csv", "a,b", "1,2")
     _write(tmp_path, "letter.docx", "Dear teacher")
     (tmp_path / "empty.csv").write_bytes(b"")
@@ -89,14 +119,14 @@ def test_each_file_and_row_that_is_not_taken_is_named_and_the_rest_is_read(tmp_p
 
 def test_a_blank_sheet_beside_a_filled_one_is_no_second_answer(tmp_path):
     _write(tmp_path, "anna/answer_sheet.csv", HEAD, ROW + "x")
-    _write(tmp_path, "handed_out/answer_sheet.csv", HEAD, "01,6,,,,,,")
+    _write(tmp_path, "handed_out/answer_sheet.csv", HEAD, "01,6,,,,,,,,")
     table, told = _read(tmp_path)
     assert told == [] and table.loc["01", "file"] == "anna/answer_sheet.csv"
 
 
 def test_two_answers_for_a_case_are_named_and_the_others_are_read(tmp_path):
-    _write(tmp_path, "a.csv", HEAD, ROW + "x", "02,1,mid,overheating,9,4,14,x")
-    _write(tmp_path, "b.csv", HEAD, "01,6,mid,probe_high,35,30,41,x")
+    _write(tmp_path, "a.csv", HEAD, ROW + "x", "02,1,mid,overheating,,9,4,14,A,x")
+    _write(tmp_path, "b.csv", HEAD, "01,6,mid,probe_high,,35,30,41,A,x")
     table, told = _read(tmp_path)
     assert list(table.index) == ["02"]
     assert len(told) == 1 and "more than one answer for case 01 (a.csv, row 2; b.csv, row 2)" in told[0]
@@ -121,7 +151,7 @@ def test_season_folders_and_the_teacher_s_are_passed_over(tmp_path):
 
 
 def test_marks_and_answer_books_are_known_by_their_columns(tmp_path):
-    marks = _write(tmp_path, "m.csv", "case,stage,cause,eggs_lost,stage_credit,share_of_mark", "01,late,x,3,1,1")
+    marks = _write(tmp_path, "m.csv", "case,stages,causes,eggs_lost,facts_credit,share_of_mark", "01,late 3,x,3,1,1")
     book = _write(tmp_path, "b.csv", "case,seed,severity,stage,cause,eggs_lost", "01,2,mild,late,x,3")
     _write(tmp_path, "a.csv", HEAD, ROW + "x")
     assert (kind_of(marks), kind_of(book), kind_of(tmp_path / "a.csv")) == ("marks", "book", "answers")

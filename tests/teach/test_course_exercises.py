@@ -8,10 +8,10 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.course_exercises import EXERCISES
-from hatchkit.course_finding import Writing
-from hatchkit.exercises import NOT_YET, OPEN, RIGHT, HiddenCause, check, judge
 from hatchkit.problems import HatchkitError
+from hatchkit.teach.course_finding import Writing
+from hatchkit.teach.exercises import EXERCISES, check, judge
+from hatchkit.teach.judging import NOT_YET, OPEN, RIGHT, HiddenCause
 
 RNG = np.random.default_rng(7)
 TRAY = pd.DataFrame({"day7": list("aacaadaaca"), "day18": list("aa.ad.aa.a"), "day21": list("hp.h..hd.h")})
@@ -59,6 +59,65 @@ CASES = {
     "permutation": ((SHARES, WARM), 2 / 21),
     "smallest": ((7, 2), 1 / 21),
 }
+GOOD = pd.DataFrame({"eggs": [20, 30], "hatched": [15, 27]})
+COUNTS = {"poor": 5, "poor_with": 4, "good": 20, "good_with": 6}
+YEAR_ONE, YEAR_TWO = np.array([10, 4, 8, 6, 12]), np.array([9, 8, 7, 6, 10])
+BLOCKS = pd.DataFrame({"eggs_a": [10, 20], "hatched_a": [8, 10], "eggs_b": [10, 10], "hatched_b": [7, 4]})
+WEIGHTS = {"gross_first": 2300, "gross_later": 2100, "tray": 300}
+DUCK = {"incubation_days": 28, "transfer_day": 25, "embryo_care_day": 18.5}
+
+#: Further lessons.
+CASES |= {
+    "good_share": ((GOOD,), 42 / 50),
+    "expected_chicks": ((GOOD, 25), 21),
+    "missing_chicks": ((GOOD, 25, 15), 6),
+    "shared_by_all": ((), "c"),
+    "had_it": ((COUNTS,), (0.8, 0.3)),
+    "poor_given": ((COUNTS,), (4 / 10, 1 / 15)),
+    "out_of_line": ((12, [2, 4, 6]), 4.0),
+    "what_differs": ((), "b"),
+    "worst_again": ((YEAR_ONE, YEAR_TWO, 12, 2), (8 + 6) / 24),
+    "got_better": ((YEAR_ONE, YEAR_TWO, 3), 1 / 3),
+    "the_tonic": ((), "b"),
+    "shrunk": (({"hatched": 6, "eggs": 12, "usual": 0.8, "weight": 20},), 22 / 32),
+    "any_of": ((0.1, 3), 0.271),
+    "seasons_with": (([[0.5, 0.01], [0.2, 0.3], [0.6, 0.06]], 0.05), 1 / 3),
+    "level_each": ((0.05, 8), 0.00625),
+    "chosen_after": ((), "a"),
+    "water_loss": ((WEIGHTS,), 0.1),
+    "tare_error": ((WEIGHTS,), 0.1 - 200 / 2300),
+    "projection": ((0.04, 8, 18), 0.09),
+    "rate_left": ((0.12, 0.04, 8, 18), 0.008),
+    "humidity_next": ((45, 14, 12), 52.857),  # the worked example of the fact sheet: 52.9 %
+    "conductance": (({"grams_a_day": 0.3, "inside_kpa": 6.0, "outside_kpa": 3.0},), 100),
+    "eggs_gone": ((), "c"),
+    "which_way": ((), "b"),
+    "turning_cost": (({24: 91.84, 6: 76.33},), 15.51),
+    "fair_lots": ((), "b"),
+    "block_mean": ((BLOCKS,), 0.1),
+    "same_way": ((6,), 1 / 32),
+    "eggs_needed": ((0.5, 0.1), 392),
+    "half_width": (({"hatched": 50, "eggs": 100}, {"hatched": 50, "eggs": 100}), 1.96 * math.sqrt(0.005)),
+    "stop_early": ((), "c"),
+    "who_counts": ((), "a"),
+    "last_days": ((DUCK,), 3),
+    "scaled_day": ((4, 28), 16 / 3),
+    "scale_error": ((6, 4, 28), 2 / 3),
+    "thirds": ((27,), (9, 18)),
+    "stored_duck": ((14,), 28.3002),  # 28.30 d, as printed for 14 days (Bagliacca et al. 2005)
+    "still_air": ((), "b"),
+    "first_look": ((), "c"),
+    "cooling": ((), "a"),
+    "wash_water": ((), "c"),
+    "rotten_high": ((0, 24), 1.959964**2 / (24 + 1.959964**2)),  # Wilson's end for none of n
+    "dilution": ((5, 200), 25),
+    "order_of_work": ((), "a"),
+    "one_stage": ((), "b"),
+    "care_day": ((DUCK,), 18.5),
+    "sudden_deaths": ((), "b"),
+    "no_formaldehyde": ((), "c"),
+}
+
 
 def test_every_exercise_is_tried_here():
     assert set(CASES) | {"finding", "case"} == set(EXERCISES)

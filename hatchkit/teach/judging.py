@@ -1,4 +1,4 @@
-"""The course's checker: says whether an answer is right and, if not, what to look at again - never the answer.
+"""How an answer is judged: numbers with a tolerance, tuples, letters, a hidden cause - without giving the answer.
 
 What is right is worked out each time from the data that the exercise is about
 (``course_exercises.py``), so an exercise can be given with other figures, and nothing to copy lies in
@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import math
 import re
-import textwrap
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from decimal import Decimal
@@ -17,7 +16,6 @@ from numbers import Real
 from typing import NamedTuple
 
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
 
 OPEN, RIGHT, FOUND, NOT_YET = "open", "right", "all parts found", "not yet"
 
@@ -75,6 +73,19 @@ class Exercise:
         return NOT_YET, "other"
 
 
+def turned_round(right):
+    """The same numbers in the other order, or with the other sign: where that mistake leads."""
+    def turned(*data):
+        found = right(*data)
+        return found[::-1] if isinstance(found, tuple) else -found
+    return turned
+
+
+def letter(right):
+    """The right answer of a question with letters to choose from."""
+    return lambda *_: right
+
+
 @dataclass(frozen=True)
 class HiddenCause:
     """An exercise whose answer is the cause hidden in a simulated season; the data is its sealed answer."""
@@ -98,42 +109,6 @@ def _others_touched(sealed) -> str:
         return ""
     named = " and ".join([", ".join(others[:-1]), others[-1]]) if others[1:] else others[0]
     return f" The fault touched batch{'es' if others[1:] else ''} {named} as well."
-
-
-def check(name: str, answer, *data) -> None:
-    """Print what to make of `answer` to the exercise `name`; `data` is what the exercise is about."""
-    print(textwrap.fill(judge(name, answer, *data).words, 100))
-
-
-def judge(name: str, answer, *data) -> Verdict:
-    """The verdict on an answer.
-
-    Parameters
-    ----------
-    name : str
-        Exercise; HatchkitError for one that there is not.
-    answer : number, tuple of numbers, letter, sentence, or ``...`` while it is open
-    *data
-        The tables or figures that the question names, in its order.
-    """
-    from hatchkit.course_exercises import EXERCISES
-
-    if name not in EXERCISES:
-        raise HatchkitError(f"There is no exercise {name!r}; the first word after check( must stay as it was.")
-    if _is_open(answer):
-        return Verdict(OPEN, "Not answered yet. Put your answer in place of the dots and run the cell again.")
-    state, words = EXERCISES[name].judge(answer, *data)
-    return Verdict(state, f"{state.capitalize()}. {_words(name).get(words, words)}")
-
-
-def _words(name: str) -> dict:
-    table = reference.load("exercise_words")
-    return table[table["exercise"] == name].set_index("answer")["words"].to_dict()
-
-
-def _is_open(answer) -> bool:
-    parts = answer if isinstance(answer, (tuple, list)) else (answer,)
-    return any(part is ... or part is None or isinstance(part, str) and part.strip(" .") == "" for part in parts)
 
 
 def _like(right, answer):
