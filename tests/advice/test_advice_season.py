@@ -177,3 +177,13 @@ def test_a_batch_without_developing_eggs_is_said_to_have_no_place():
 
     empty = pd.DataFrame(columns=["batch", "away", "hatched", "developing", "share_hatched", "usual"])
     assert "no developing egg" in season_words.standing(empty, "A")
+
+
+def test_of_a_cause_s_ages_the_likeliest_is_named(told):
+    several = 0
+    for one in told[2].values():
+        for row in one.table.to_dict("records"):
+            ways = one.arithmetic(row["cause"]).query("part == 'pattern'").set_index("variant")
+            several += len(ways) > 1
+            assert row["variant"] == (ways["chance"] * ways["factor"]).idxmax(), (row["cause"], ways)
+    assert several > 6
