@@ -348,8 +348,9 @@ def main() -> None:
 def earlier() -> tuple[list[Edit], dict]:
     """The edits of last time that can still be made, and what became of those that are not to be run again."""
     known = {tuple(row[:4]): tuple(row[4:]) for row in json.loads(RESULTS.with_suffix(".json").read_text("utf-8"))}
-    edits = [edit for together in possible() for edit in together if edit.key in known]
-    for gone in known.keys() - {edit.key for edit in edits}:
+    there = {edit.key: edit for together in reversed(possible()) for edit in together}  # of like lines the first
+    edits = [there[key] for key in known if key in there]
+    for gone in known.keys() - there.keys():
         print(f"can be made no more: {gone}")
     return edits, {edit: known[edit.key] for edit in edits
                    if known[edit.key][0] == "noticed" or edit.key in EQUIVALENT}

@@ -124,7 +124,8 @@ def test_a_short_spell_is_as_deep_as_its_worst_reading_on_any_day():
     clock = 240.0 + 0.1 * np.arange(len(air))
     columns = {"clock_h": clock, "air_c": air, "gap": np.zeros(len(air), bool), "hours": np.full(len(air), 0.1),
                "usual": air < 38, "low_c": air * 0 + 37.2, "high_c": air * 0 + 38.0, "rh_pct": air * 0 + 55.0,
-               "probe_spread_c": air * 0, "age_days": clock / 24, "stage": np.array(["setting"] * len(air)), "level": np.where(air > 39.4, 3, 0)}
+               "probe_spread_c": air * 0, "age_days": clock / 24, "stage": np.array(["setting"] * len(air)),
+               "level": np.where(air > 39.4, 3, 0)}
     curve = measure(columns, 80, 82, True, 0.1)
     assert curve["depth_k"] == pytest.approx(3.5)
     assert curve["hours"] == pytest.approx(0.3)
