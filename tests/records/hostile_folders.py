@@ -355,6 +355,8 @@ def _pipe_for_settings(folder, rng):
 
 def _settings(folder, rng):
     name = rng.choice(["season.toml"] * 4 + ["answers.toml"])
+    if (folder / name).exists() and not (folder / name).is_file():
+        return  # to write into a pipe would be to wait for its reader
     (folder / name).write_text(rng.choice(SETTINGS) + "\n", "utf-8")
 
 
