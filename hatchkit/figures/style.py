@@ -129,10 +129,12 @@ def key(ax, entries, *, columns=2, **more):
 
 
 def wrapped(words, width: int = 44) -> str:
-    """Words in lines of at most `width` letters."""
+    """Words in lines of at most `width` letters; a number keeps its unit beside it."""
+    import re
     import textwrap
 
-    return "\n".join(textwrap.wrap(str(words), width)) or " "
+    kept = re.sub(r"(\d) (?=[%°]|h\b|g\b)", "\\1\N{NO-BREAK SPACE}", str(words))
+    return "\n".join(textwrap.wrap(kept, width)) or " "
 
 
 def tell(code: str, language: str = "en", **facts) -> str:
