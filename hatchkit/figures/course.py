@@ -92,7 +92,8 @@ def between_looks(table, ax=None, *, looks):
     for day in looks:
         ax.axvline(day, color="#0072B2", ls=":", lw=1.2)
     ax.set(xlabel="Day of incubation; dotted: a look at the eggs", xlim=(0, max(looks) + 0.5),
-           xticks=range(0, max(looks) + 1, 7), yticks=range(len(table)), yticklabels=[f"egg {egg}" for egg in table["egg"]])
+           xticks=range(0, max(looks) + 1, 7), yticks=range(len(table)),
+           yticklabels=[f"egg {egg}" for egg in table["egg"]])
     ax.set_xticks(range(max(looks) + 1), minor=True)
     ax.invert_yaxis()
     return ax
@@ -134,8 +135,9 @@ def _with_fahrenheit(ax, unit):
     """A second scale on the right: degF where the left one is degC, and the other way round."""
     there, back, other = (c_to_f, f_to_c, "F") if unit == "C" else (f_to_c, c_to_f, "C")
     right = ax.secondary_yaxis("right", functions=(there, back))
-    right.set_ylabel(temperature_label(other), fontsize=TEXT)
-    right.tick_params(labelsize=TEXT)
+    right.set_ylabel(temperature_label(other), fontsize=TEXT, color=INK)
+    right.tick_params(colors=style.SOFT, labelcolor=INK, labelsize=TEXT)
+    right.spines["right"].set(color=style.SOFT, linewidth=0.7)
     return ax
 
 

@@ -82,7 +82,7 @@ def axes(ax=None, *, size=(WIDTH, 3.2)):
         ax.spines[side].set_visible(False)
     for side in ("left", "bottom"):
         ax.spines[side].set(color=SOFT, linewidth=0.7)
-    ax.tick_params(colors=SOFT, labelcolor=INK, labelsize=TEXT, width=0.7)
+    ax.tick_params(which="both", colors=SOFT, labelcolor=INK, labelsize=TEXT, width=0.7)
     for axis in (ax.xaxis, ax.yaxis):
         axis.label.set(size=TEXT, color=INK)
         axis.get_offset_text().set(size=TEXT)
