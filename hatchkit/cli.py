@@ -132,6 +132,9 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--give-back", metavar="DIR",
                      help="write a page for each student, one for the class and the marks into a new folder")
 
+    sub = command("breakout-sheet", _breakout_sheet, "write a picture key of unhatched eggs with boxes for a tally")
+    sub.add_argument("-o", "--out", metavar="FILE", default="breakout-sheet.html", help="HTML file to write")
+
     command("test", _test, "run all tests of the kit (source checkout only); options and paths are passed on to pytest")
     return parser
 
@@ -287,6 +290,15 @@ def _mark(options) -> None:
         from hatchkit.pages.marks_pages import give_back
 
         print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
+
+
+def _breakout_sheet(options) -> None:
+    from hatchkit.outputs import safe_output
+    from hatchkit.pages.breakout_sheet import breakout_sheet
+
+    path = safe_output(options.out, suffix=(".html", ".htm"))
+    path.write_text(breakout_sheet(), encoding="utf-8")
+    print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 
 def _test(options) -> int:

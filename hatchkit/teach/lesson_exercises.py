@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from hatchkit.teach.breakout_lab import DateTheEgg
 from hatchkit.teach.judging import Exercise, letter, turned_round
 
 # Against your own good batches: a table eggs, hatched; counts of good and poor batches with and without something.
@@ -245,4 +246,19 @@ def _upper(count, eggs):
     return float(interval(count, eggs)[1])
 
 
-FURTHER = {**GOOD, **SECOND, **WATER, **TRIAL, **OTHERS, **CLEAN}
+# Breakout lab: eggs of a hidden day, drawings with letters.
+
+LAB = {
+    "candled_day": DateTheEgg(),
+    "opened_day": DateTheEgg(),
+    "another_day": DateTheEgg(),
+    "died_when": Exercise(lambda looks: (max(looks["last_alive"], looks["from"]), min(looks["found"], looks["to"])),
+                          tolerance=0.05, mistakes=dict(
+                              looks_only=lambda looks: (looks["last_alive"], looks["found"]),
+                              stage_only=lambda looks: (looks["from"], looks["to"]))),
+    "which_wing": Exercise(letter("b")),
+    "wet_or_dry": Exercise(letter("a")),
+}
+
+
+FURTHER = {**GOOD, **SECOND, **WATER, **TRIAL, **OTHERS, **CLEAN, **LAB}

@@ -126,3 +126,41 @@ teach_kind_clock = the logger's clock
 teach_aim = Aim: { $aim } About { $minutes } minutes.
 teach_progress = { $right } of { $of } ({ $minutes } min)
 teach_progress_all = { $right } of { $of } exercises are right.
+
+# The breakout lab.
+
+teach_lab_number = Give one number: the day.
+teach_lab_right = It is drawn as of day { $day }. The eye is good to about a day.
+teach_lab_off = { $off } days off: it is { $later ->
+        [yes] older
+       *[no] younger
+    } than that. Compare with the key again: eye, limbs, down, air cell, yolk.
+teach_sheet_title = Breakout: what lies in an unhatched egg
+teach_sheet_lead = Drawn schemes from stated proportions, hen's egg of 60 g; no substitute for photographs or for an egg in the hand. Open egg by egg, tick the nearest drawing, add up.
+teach_sheet_batch = Batch, date, eggs opened, who
+teach_sheet_candled = Before the candle
+teach_sheet_opened = Opened, by day
+teach_sheet_lying = How it lies (from day 18)
+teach_sheet_signs = Signs
+teach_sheet_tally = Tally
+teach_sheet_others = Other birds
+teach_sheet_others_note = Only what was published of the bird itself; for all others hen's days are stretched by the length, which no source endorses: take three days to either side.
+teach_sheet_sources = Where the proportions come from
+teach_sheet_day = day { $day }
+teach_sheet_ring = fertile disc, nothing grew on
+teach_sheet_nothing = nothing grew
+teach_view_clear = clear
+teach_view_blood_ring = blood ring
+teach_view_stopped_mid = stopped in the middle
+teach_view_rotten = rotten: do not open
+teach_lie_right = right: head under the right wing, beak to the air cell
+teach_lie_thighs = head between the thighs
+teach_lie_small_end = head in the small end
+teach_lie_left = head under the left wing
+teach_lie_away = beak away from the air cell
+teach_lie_feet = feet over the head
+teach_lie_above = beak above the wing
+teach_lie_across = across the egg
+teach_sign_wet = wet: too little water lost
+teach_sign_dry = dry and stuck: too much lost
+teach_sheet_alt = { $what }: a drawn hen's egg in millimetres.
