@@ -20,6 +20,8 @@ _HOME = {
     "likely_causes": "hatchkit.advice.causes",
     "next_set": "hatchkit.advice.plan",
     "simulate_season": "hatchkit.simulate",
+    "groups": "hatchkit.years.groups",
+    "years": "hatchkit.findings.years",
     "review": "hatchkit.findings.season",
     "poor_hatch": "hatchkit.findings.batch",
     "write_page": "hatchkit.pages.page",

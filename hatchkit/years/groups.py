@@ -219,7 +219,7 @@ def _confounded(season, rows, by) -> pd.DataFrame:
     found = []
     for other in others:
         pairs = _crossed(season, rows, by, other)
-        if other == by or pairs is None or pairs["other"].nunique() < 2:
+        if other == by or pairs is None or pairs["other"].nunique() < 2 or pairs["group"].equals(pairs["other"]):
             continue
         per_group = pairs.groupby("group")["other"].nunique()
         per_other = pairs.groupby("other")["group"].nunique()

@@ -109,7 +109,7 @@ def clear(table, seed) -> bool:
     limit, made = rules(), coded(table)
     if not enough_to_test(made):
         return False
-    drawn = redrawn(made, seed=seed, draws=1000)["more"]
+    drawn = redrawn(made, seed=seed, draws=700)["more"]
     if not drawn <= limit["clear_chance"]:
         return False
     test = weigh_chance(made, draws=1000, seed=seed)[3]
@@ -121,13 +121,14 @@ def upper(seen, seasons) -> float:
 
 
 def main(seasons=400, only="", seed=7000):
-    print(f"{seasons} seasons without effect, {seasons // 2} with, seed {seed}")
+    with_effect = min(max(seasons // 5, 30), 400)
+    print(f"{seasons} seasons without effect, {with_effect} with, seed {seed}")
     for number, (name, (make, ratios)) in enumerate(DESIGNS.items()):
         if only not in name:
             continue
         rng = np.random.default_rng(seed + number)
         seen = sum(clear(make(rng, 1.0), int(rng.integers(1e6))) for _ in range(seasons))
-        told = [f"x {ratio}: {np.mean([clear(make(rng, ratio), 1) for _ in range(seasons // 2)]):.3f}"
+        told = [f"x {ratio}: {np.mean([clear(make(rng, ratio), 1) for _ in range(with_effect)]):.3f}"
                 for ratio in ratios]
         print(f"{name:34} false alarm {seen / seasons:.3f} (upper {upper(seen, seasons):.3f})   " + "  ".join(told),
               flush=True)
