@@ -16,7 +16,7 @@ def by_year(table, ax=None, *, language="en"):
     Parameters
     ----------
     table : DataFrame
-        From ``years.by_year.by_year``.
+        From ``yearly.by_year.by_year``.
     ax : matplotlib Axes, optional
     """
     rows = table[table["outcome"].isin(MARKERS)]
@@ -27,8 +27,17 @@ def by_year(table, ax=None, *, language="en"):
         own = rows[rows["outcome"] == outcome].sort_values("season")
         x = np.array([years.index(year) for year in own["season"]]) + shift
         share, low, high = (100 * own[name].to_numpy(float) for name in ("share", "low", "high"))
-        line = ax.errorbar(x, share, yerr=np.abs(np.vstack([share - low, high - share])), fmt=marker, color=style.INK,
-                           markerfacecolor=style.INK if outcome == "hatch" else style.PAPER, ms=6, lw=1, capsize=3)
+        line = ax.errorbar(
+            x,
+            share,
+            yerr=np.abs(np.vstack([share - low, high - share])),
+            fmt=marker,
+            color=style.INK,
+            markerfacecolor=style.INK if outcome == "hatch" else style.PAPER,
+            ms=6,
+            lw=1,
+            capsize=3,
+        )
         entries.append((line, style.tell(f"outcome_{outcome}", language)))
     ax.set_xticks(range(len(years)), [str(year) for year in years])
     ax.set_xlim(-0.5, len(years) - 0.5)
@@ -50,9 +59,19 @@ def groups(table, ax=None, *, language="en"):
     ax = style.axes(ax, size=(style.WIDTH, 0.34 * len(shown) + 1.7))
     place = np.arange(len(shown))
     pooled, low, high = (100 * shown[name].to_numpy(float) for name in ("pooled", "low", "high"))
-    line = ax.errorbar(pooled, place, xerr=np.abs(np.vstack([pooled - low, high - pooled])), fmt="o", color=style.INK,
-                       ms=6, lw=1, capsize=3)
-    points = ax.plot(100 * shown["share"], place + 0.22, "D", color=style.INK, markerfacecolor=style.PAPER, ms=5, lw=0)[0]
+    line = ax.errorbar(
+        pooled,
+        place,
+        xerr=np.abs(np.vstack([pooled - low, high - pooled])),
+        fmt="o",
+        color=style.INK,
+        ms=6,
+        lw=1,
+        capsize=3,
+    )
+    points = ax.plot(
+        100 * shown["share"], place + 0.22, "D", color=style.INK, markerfacecolor=style.PAPER, ms=5, lw=0
+    )[0]
     ax.set_yticks(place, [style.wrapped(f"{row.group} ({row.total:.0f})", 24) for row in shown.itertuples()])
     ax.set_ylim(len(shown) - 0.5, -0.5)
     ax.set_xlabel(style.tell("share_axis", language))
@@ -66,19 +85,28 @@ def changes(table, ax=None, *, language="en"):
     Parameters
     ----------
     table : DataFrame
-        Rows of ``years.helped.helped``, one per change.
+        Rows of ``yearly.helped.helped``, one per change.
     """
     shown = table[table["expected"].notna()]
     ax = style.axes(ax, size=(style.WIDTH, 0.5 * len(shown) + 1.7))
     place = np.arange(len(shown))
     low, middle, high = (100 * shown[name].to_numpy(float) for name in ("expected_low", "expected", "expected_high"))
-    bar = ax.barh(place, high - low, left=low, height=0.34, color=style.PAPER, edgecolor=style.INK, hatch="//", lw=0.8)
+    bar = ax.barh(
+        place, high - low, left=low, height=0.34, color=style.PAPER, edgecolor=style.INK, hatch="//", lw=0.8
+    )
     ax.plot(middle, place, "|", color=style.INK, ms=14, mew=2)
     before = ax.plot(100 * shown["before"], place, "o", color=style.INK, markerfacecolor=style.PAPER, ms=8, lw=0)[0]
     after = ax.plot(100 * shown["after"], place, "o", color=style.INK, ms=8, lw=0)[0]
     ax.set_yticks(place, [style.wrapped(str(what), 26) for what in shown["what"]])
     ax.set_ylim(len(shown) - 0.5, -0.5)
     ax.set_xlabel(style.tell("share_axis", language))
-    style.key(ax, [(before, style.tell("year_before", language)), (bar, style.tell("by_itself", language)),
-                   (after, style.tell("since_change", language))], columns=3)
+    style.key(
+        ax,
+        [
+            (before, style.tell("year_before", language)),
+            (bar, style.tell("by_itself", language)),
+            (after, style.tell("since_change", language)),
+        ],
+        columns=3,
+    )
     return ax

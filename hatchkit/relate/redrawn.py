@@ -4,8 +4,8 @@ Exchanging histories of exposure between batches assumes least, but two exposed 
 leave so few arrangements that no harm, however large, can look rare. This test draws the batches anew instead: each
 with its own level on the log hazard, the spread between batches learned from the records and from what is stated
 of such spreads (reference/verdict_rules.csv). Machines, keepers and seasons have levels of their own, and where the
-records can carry it a steady drift through the season is taken out. It is valid as far as batches differ beyond these by
-a spread not far above the stated one: with a spread of 0.8 it gives up to 9 % false alarms, at 0.3 to 0.5 about 5.
+records can carry it a steady drift through the season is taken out. It is valid as far as batches differ beyond these
+by a spread not far above the stated one: with a spread of 0.8 it gives up to 9 % false alarms, at 0.3 to 0.5 about 5.
 """
 
 from __future__ import annotations
@@ -57,16 +57,22 @@ def redrawn(design, *, draws: int = 2000, seed: int = 1) -> dict:
     seen = seen / np.sqrt(max(float(died.sum()), 1.0))
     slack = 1e-9 * max(float(np.abs(score).max()), 1e-12)
     above, ties = (score > seen + slack).sum(), (np.abs(score - seen) <= slack).sum()
-    return {"more": float((above + 0.5 * ties + 0.5) / (draws + 1)), "spread": float(weight @ SPREADS), "draws": draws,
-            "apart": True}
+    return {
+        "more": float((above + 0.5 * ties + 0.5) / (draws + 1)),
+        "spread": float(weight @ SPREADS),
+        "draws": draws,
+        "apart": True,
+    }
 
 
 def nuisance(design) -> np.ndarray:
-    """Columns of what may differ without any exposure (rows, terms): cells, machines of keepers, seasons, covariates."""
+    """Columns of what may differ without any exposure (rows, terms): cells, machines, seasons, covariates."""
     blocks = [design.cells(), design.extra]
     rows = design.rows
     for names in (("keeper", "incubator"), ("keeper", "season")):
-        there = [rows[name].astype(object).where(rows[name].notna(), "").astype(str) for name in names if name in rows]
+        there = [
+            rows[name].astype(object).where(rows[name].notna(), "").astype(str) for name in names if name in rows
+        ]
         if there:
             label = there[0] if len(there) == 1 else there[0] + "|" + there[1]
             codes, levels = label.factorize()

@@ -8,8 +8,16 @@ from pathlib import Path
 import pandas as pd
 
 #: Columns whose values are replaced by a word and a number: column -> word.
-_NUMBERED = {"keeper": "keeper", "place": "place", "pen": "pen", "flock": "flock", "breed": "breed", "incubator": "machine",
-             "hatcher": "machine", "shelf": "shelf"}
+_NUMBERED = {
+    "keeper": "keeper",
+    "place": "place",
+    "pen": "pen",
+    "flock": "flock",
+    "breed": "breed",
+    "incubator": "machine",
+    "hatcher": "machine",
+    "shelf": "shelf",
+}
 _OF_EGGS = {"hen": "hen", "cock": "cock", "tray": "tray"}
 #: Free text, and where a row came from.
 _BLANK = ("notes", "signs", "posted", "broody", "file", "sheet")
@@ -25,8 +33,9 @@ def without_names(season):
     Returns
     -------
     season : Season
-        Keepers, places, pens, flocks, breeds, machines, shelves, hens, cocks, batches, probes and files are numbered; notes,
-        columns of the keeper's own, changes in words, questions, remarks on the reading, settings, title and folder are
+        Keepers, places, pens, flocks, breeds, machines, shelves, hens, cocks, batches, probes and files are numbered;
+        notes, columns of the keeper's own, changes in words, questions, remarks on the reading, settings, title and
+        folder are
         left out. Kinds of birds, days and counts stay.
     names : dict
         Old batch key -> new one.
@@ -39,8 +48,12 @@ def without_names(season):
 def _books(season) -> dict:
     """Word -> {old name: new name}; one book for every column that may hold the same names."""
     found: dict = {}
-    tables = [(season.batches, _NUMBERED), (season.eggs, _OF_EGGS), (season.weights, _OF_EGGS),
-              (season.readings, {"incubator": "machine", "keeper": "keeper", "probe": "probe"})]
+    tables = [
+        (season.batches, _NUMBERED),
+        (season.eggs, _OF_EGGS),
+        (season.weights, _OF_EGGS),
+        (season.readings, {"incubator": "machine", "keeper": "keeper", "probe": "probe"}),
+    ]
     for table, columns in tables:
         for column, word in columns.items():
             if column in table:
@@ -58,21 +71,35 @@ def _renamed(season, books: dict, batches: dict):
         changes = changes.assign(
             what=[f"change {number}" for number in range(1, len(changes) + 1)],
             where=changes["where"].map(lambda name: lower.get(str(name).strip().lower(), "")),
-            keeper=changes["keeper"].map(lambda name: books.get("keeper", {}).get(str(name), "")), file="", sheet="")
+            keeper=changes["keeper"].map(lambda name: books.get("keeper", {}).get(str(name), "")),
+            file="",
+            sheet="",
+        )
     incubators = (season.settings.get("incubators") or {}).items()
     machines = books.get("machine", {})
     settings = {"incubators": {machines[name]: _numbers(value) for name, value in incubators if name in machines}}
-    nothing = {name: getattr(season, name).iloc[:0] for name in ("questions", "reading", "ledger", "problems", "logs")}
+    nothing = {
+        name: getattr(season, name).iloc[:0] for name in ("questions", "reading", "ledger", "problems", "logs")
+    }
     return replace(
-        season, folder=Path(), title="Hatching records without names", settings=settings, changes=changes,
-        batches=_batches(season.batches, books, batches), eggs=_eggs(season.eggs, books, batches),
-        weights=_eggs(season.weights, books, batches), looks=_keyed(season.looks, batches),
-        fates=_keyed(season.fates, batches), readings=_readings(season.readings, books),
-        parts=tuple(_renamed(part, books, batches) for part in season.parts), **nothing)
+        season,
+        folder=Path(),
+        title="Hatching records without names",
+        settings=settings,
+        changes=changes,
+        batches=_batches(season.batches, books, batches),
+        eggs=_eggs(season.eggs, books, batches),
+        weights=_eggs(season.weights, books, batches),
+        looks=_keyed(season.looks, batches),
+        fates=_keyed(season.fates, batches),
+        readings=_readings(season.readings, books),
+        parts=tuple(_renamed(part, books, batches) for part in season.parts),
+        **nothing,
+    )
 
 
 def _numbers(setting) -> dict:
-    """What is known of a machine without a name in it: kind of air, set point, height, one correction for all probes."""
+    """What is known of a machine without a name in it: kind of air, set point, height, one correction."""
     kept = ("air", "set_point_c", "altitude_m", "eggs_brought_in", "damped_probe")
     told = {key: value for key, value in setting.items() if key in kept}
     offset = setting.get("probe_offset_c")
@@ -114,10 +141,12 @@ def _eggs(table, books, batches):
 def _readings(table, books):
     if not len(table):
         return table
-    return table.assign(incubator=_mapped(table["incubator"], books["machine"]),
-                        keeper=_mapped(table["keeper"], books.get("keeper", {})),
-                        probe=_mapped(table["probe"], books.get("probe", {})),
-                        file=pd.Categorical.from_codes([0] * len(table), [""]))
+    return table.assign(
+        incubator=_mapped(table["incubator"], books["machine"]),
+        keeper=_mapped(table["keeper"], books.get("keeper", {})),
+        probe=_mapped(table["probe"], books.get("probe", {})),
+        file=pd.Categorical.from_codes([0] * len(table), [""]),
+    )
 
 
 def _mapped(column, book: dict):

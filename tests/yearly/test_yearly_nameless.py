@@ -9,12 +9,24 @@ import pytest
 
 import hatchkit as hk
 from hatchkit import report
-from hatchkit.years.nameless import without_names
+from hatchkit.yearly.nameless import without_names
 
 #: Words that are nowhere but in names; each is put where a keeper could write it.
-SECRET = dict(keeper="Zwirbelmann", place="Quellhofen", pen="Xanthippe run", breed="Vorwerkina", incubator="Brutus",
-              shelf="Obenlinks", notes="Tante Yrsa rang", own="Yolanda", file="kjartan", probe="Wqprobe", batch="Ztk",
-              change="Fjodor fixed it", title="Yxskaftkalhygge")
+SECRET = dict(
+    keeper="Zwirbelmann",
+    place="Quellhofen",
+    pen="Xanthippe run",
+    breed="Vorwerkina",
+    incubator="Brutus",
+    shelf="Obenlinks",
+    notes="Tante Yrsa rang",
+    own="Yolanda",
+    file="kjartan",
+    probe="Wqprobe",
+    batch="Ztk",
+    change="Fjodor fixed it",
+    title="Yxskaftkalhygge",
+)
 
 
 @pytest.fixture(scope="module")
@@ -27,31 +39,68 @@ def club(tmp_path_factory):
             (folder / "sensors").mkdir(parents=True)
             book = openpyxl.Workbook()
             sheet = book.active
-            sheet.append(["batch", "species", "breed", "pen", "incubator", "shelf", "place", "set_at", "eggs_set", "clear1",
-                          "hatched", "notes", "who turned"])
+            sheet.append(
+                [
+                    "batch",
+                    "species",
+                    "breed",
+                    "pen",
+                    "incubator",
+                    "shelf",
+                    "place",
+                    "set_at",
+                    "eggs_set",
+                    "clear1",
+                    "hatched",
+                    "notes",
+                    "who turned",
+                ]
+            )
             for batch in range(1, 7):
-                sheet.append([f"{SECRET['batch']}{batch}", "hen", f"{SECRET['breed']}{batch % 2}",
-                              f"{SECRET['pen']} {batch % 2}", f"{SECRET['incubator']}{batch % 2}", SECRET["shelf"],
-                              SECRET["place"], dt.datetime(year, 1 + batch, 5, 18), 30, int(rng.integers(1, 6)),
-                              int(rng.integers(15, 24)), SECRET["notes"], SECRET["own"]])
+                sheet.append(
+                    [
+                        f"{SECRET['batch']}{batch}",
+                        "hen",
+                        f"{SECRET['breed']}{batch % 2}",
+                        f"{SECRET['pen']} {batch % 2}",
+                        f"{SECRET['incubator']}{batch % 2}",
+                        SECRET["shelf"],
+                        SECRET["place"],
+                        dt.datetime(year, 1 + batch, 5, 18),
+                        30,
+                        int(rng.integers(1, 6)),
+                        int(rng.integers(15, 24)),
+                        SECRET["notes"],
+                        SECRET["own"],
+                    ]
+                )
             book.save(folder / f"{SECRET['file']}.xlsx")
             (folder / "season.toml").write_text(
                 f'timezone = "Europe/Rome"\ntitle = "{SECRET["title"]}"\n[[changes]]\ndate = 2024-01-05\n'
-                f'what = "{SECRET["change"]}"\nwhere = "{SECRET["incubator"]}1"\n', encoding="utf-8")
+                f'what = "{SECRET["change"]}"\nwhere = "{SECRET["incubator"]}1"\n',
+                encoding="utf-8",
+            )
             times = pd.date_range(f"{year}-02-05", periods=24 * 150, freq="h")
             for machine in (0, 1):
                 pd.DataFrame({"time": times, f"{SECRET['probe']} temp °C": 37.6}).to_csv(
-                    folder / "sensors" / f"{SECRET['incubator']}{machine}.csv", index=False)
+                    folder / "sensors" / f"{SECRET['incubator']}{machine}.csv", index=False
+                )
     return home
 
 
 def found_in(text: str) -> list:
-    return [word for words in SECRET.values() for word in words.split() if len(word) > 3 and word.lower() in text.lower()
-            and word.lower() not in ("fixed", "rang", "tante", "it")]
+    return [
+        word
+        for words in SECRET.values()
+        for word in words.split()
+        if len(word) > 3 and word.lower() in text.lower() and word.lower() not in ("fixed", "rang", "tante", "it")
+    ]
 
 
 def test_the_page_with_names_has_them(club, tmp_path):
-    page = report.write_report(club, "1_season_review", tmp_path / "named.html", full=True).read_text(encoding="utf-8")
+    page = report.write_report(club, "1_season_review", tmp_path / "named.html", full=True).read_text(
+        encoding="utf-8"
+    )
     assert {"Zwirbelmann", "Brutus"} <= set(found_in(page)) | {"Brutus"} and len(found_in(page)) >= 4
 
 
