@@ -65,6 +65,63 @@ def redrawn(design, *, draws: int = 2000, seed: int = 1) -> dict:
     }
 
 
+def foresee(design, *, ratios=(2.0, 4.0, 10.0), seasons: int = 1000, seed: int = 1) -> dict:
+    """What these records could have shown, before the answer: share of redrawn seasons with a clear sign, by ratio.
+
+    Parameters
+    ----------
+    design : Design
+    ratios : tuple of float
+        Hazard ratios at the usual dose.
+    seasons, seed : int
+
+    Returns
+    -------
+    dict
+        As `power.power`, and why: what it is that they lack ("few_exposed", "levels", "few_deaths", "few_batches"; ""
+        where a doubling would have shown), with left (share of what the dose could tell that the levels of machines,
+        keepers and seasons leave).
+    """
+    from hatchkit.relate.power import ratio_for
+
+    limit, use, ratios = rules(), design.known, np.asarray(ratios, float)
+    died, eggs, cells = design.died[use], design.at_risk[use], design.cells()[use]
+    columns = nuisance(design)[use]
+    _, _, share = fit_many(died, eggs, columns, design.offset[use], ridge=1e-2, tolerance=1e-7)
+    share = np.clip(share[0], 1e-9, 1 - 1e-9)
+    size = design.dose[use] / design.step
+    weight = eggs * share * (1 - share)
+    dose, before = projected(size, columns, weight), projected(size, cells[:, cells.any(axis=0)], weight)
+    left = float((weight * dose**2).sum() / max((weight * before**2).sum(), 1e-12))
+    _, batch = np.unique(design.batch[use], return_inverse=True)
+    rng = np.random.default_rng(seed)
+    chances = spread_weights(died, eggs, share, batch)
+
+    def scores(ratio):
+        spread = rng.choice(SPREADS, size=seasons, p=chances)[:, None]
+        raised = -np.expm1(np.log1p(-share) * ratio**size)
+        again = deaths(eggs, np.clip(raised, 1e-9, 1 - 1e-9), batch, spread, rng)
+        return (again - eggs * share) @ dose / np.sqrt(np.maximum(again.sum(axis=1), 1.0))
+
+    limit_score = np.quantile(scores(1.0), 1 - limit["clear_chance"])
+    shown = np.maximum.accumulate([float((scores(ratio) > limit_score + 1e-9).mean()) for ratio in ratios])
+    if left < 1e-6:
+        shown = np.zeros(len(ratios))
+    why = "" if shown[0] >= limit["detect_power"] else _lacking(design, left, float((eggs * share).sum()))
+    return {"ratios": ratios, "power": shown, "doubling": float(shown[0]),
+            "detectable": ratio_for(ratios, shown, limit["detect_power"], seasons) if shown.any() else np.inf,
+            "spread": float(chances @ SPREADS), "why": why, "left": left}
+
+
+def _lacking(design, left: float, dead: float) -> str:
+    """What the records lack most."""
+    if left < 0.25:
+        return "levels"
+    if len(design.exposed_batches) <= 3:
+        return "few_exposed"
+    return "few_deaths" if dead < 3 * len(design.known_batches) else "few_batches"
+
+
 def nuisance(design) -> np.ndarray:
     """Columns of what may differ without any exposure (rows, terms): cells, machines, seasons, covariates."""
     blocks = [design.cells(), design.extra]
