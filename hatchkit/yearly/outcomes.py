@@ -17,10 +17,27 @@ OUTCOMES = {
     "late": ("late", "fertile", False),
 }
 #: Egg age and flock age are compared in classes (common practice, no source).
-CLASSES = {"stored_days": (("0-3", 3.5), ("4-7", 7.5), ("8-10", 10.5), ("11 and more", np.inf)),
-           "flock_age_weeks": (("to 35", 35.5), ("36-50", 50.5), ("51 and more", np.inf))}
-_KEPT = ["batch", "name", "keeper", "place", "season", "species", "breed", "pen", "flock", "incubator", "hatcher", "shelf",
-         "set_at", "stored_days", "flock_age_weeks"]
+CLASSES = {
+    "stored_days": (("0-3", 3.5), ("4-7", 7.5), ("8-10", 10.5), ("11 and more", np.inf)),
+    "flock_age_weeks": (("to 35", 35.5), ("36-50", 50.5), ("51 and more", np.inf)),
+}
+_KEPT = [
+    "batch",
+    "name",
+    "keeper",
+    "place",
+    "season",
+    "species",
+    "breed",
+    "pen",
+    "flock",
+    "incubator",
+    "hatcher",
+    "shelf",
+    "set_at",
+    "stored_days",
+    "flock_age_weeks",
+]
 
 
 def outcomes(season) -> pd.DataFrame:
@@ -34,8 +51,8 @@ def outcomes(season) -> pd.DataFrame:
     -------
     DataFrame
         The batch's own columns; month (1-12, of the keeper's calendar); hatch_key (what shares one machine and day of
-        setting); set, fertile, hatched, early, mid, late (eggs; late holds those that pipped and died; missing where not
-        counted).
+        setting); set, fertile, hatched, early, mid, late (eggs; late holds those that pipped and died; missing where
+        not counted).
     """
     return season.once(("outcomes",), lambda: _outcomes(season))
 
@@ -43,17 +60,27 @@ def outcomes(season) -> pd.DataFrame:
 def _outcomes(season) -> pd.DataFrame:
     book = ledger(season)
     book = book[book["batch"].astype(str).isin(usable(season))]
-    own = [name for name in season.batches if name not in _KEPT and name not in book.columns
-           and season.batches[name].map(lambda cell: cell is None or isinstance(cell, str) or cell != cell).all()]
-    table = season.batches.reindex(columns=[*_KEPT, *[n for n in own if n not in ("notes", "signs", "file", "sheet")]])
+    own = [
+        name
+        for name in season.batches
+        if name not in _KEPT
+        and name not in book.columns
+        and season.batches[name].map(lambda cell: cell is None or isinstance(cell, str) or cell != cell).all()
+    ]
+    table = season.batches.reindex(
+        columns=[*_KEPT, *[n for n in own if n not in ("notes", "signs", "file", "sheet")]]
+    )
     table = table.assign(batch=table["batch"].astype(str))
     local = table["set_at"].dt.tz_convert(season.timezone)
     table["month"] = local.dt.month.astype("Int64")
     keeper = table["keeper"].fillna("").astype(str)
-    table["hatch_key"] = keeper + "|" + table["incubator"].fillna("").astype(str) + "|" + local.dt.strftime("%Y-%m-%d")
+    table["hatch_key"] = (
+        keeper + "|" + table["incubator"].fillna("").astype(str) + "|" + local.dt.strftime("%Y-%m-%d")
+    )
     if book.empty:
-        return table.iloc[:0].assign(**{name: np.array([], float) for name in
-                                        ("set", "fertile", "hatched", "early", "mid", "late")})
+        return table.iloc[:0].assign(
+            **{name: np.array([], float) for name in ("set", "fertile", "hatched", "early", "mid", "late")}
+        )
     wide = book.pivot_table(index="batch", columns="stage", values="eggs", aggfunc="sum", sort=False)
     told = book.pivot_table(index="batch", columns="stage", values="counted", aggfunc="all", sort=False)
     first = book.groupby("batch")[["set", "fertile"]].first()

@@ -6,10 +6,26 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.usual.mixed import expit, pool
-from hatchkit.years.outcomes import OUTCOMES, counted, outcomes
+from hatchkit.yearly.outcomes import OUTCOMES, counted, outcomes
 
-COLUMNS = ["date", "what", "where", "outcome", "before", "before_total", "expected", "expected_low", "expected_high",
-           "after", "after_total", "chance", "by_itself", "gain", "verdict", "beside"]
+COLUMNS = [
+    "date",
+    "what",
+    "where",
+    "outcome",
+    "before",
+    "before_total",
+    "expected",
+    "expected_low",
+    "expected_high",
+    "after",
+    "after_total",
+    "chance",
+    "by_itself",
+    "gain",
+    "verdict",
+    "beside",
+]
 #: What is asked of a change: fertility where it was about hens, the hatch of the fertile where it was about machines.
 ASKED = ("fertility", "hatch_of_fertile", "late")
 #: Columns in which the place of a change may stand.
@@ -41,8 +57,8 @@ def helped(season, *, draws: int = 4000, seed: int = 1) -> pd.DataFrame:
     -----
     A change is mostly made after a poor year, and a poor year is usually followed by a better one (regression to the
     mean). So the year before is not the measure. A model of all earlier batches and of the later ones that the change
-    did not concern (effects of year, of the place and of single batches, drawn towards all: `usual.mixed`) says what the
-    place would have had; the year after gets a year's own luck besides.
+    did not concern (effects of year, of the place and of single batches, drawn towards all: `usual.mixed`) says what
+    the place would have had; the year after gets a year's own luck besides.
     """
     table = outcomes(season)
     rows = []
@@ -50,16 +66,28 @@ def helped(season, *, draws: int = 4000, seed: int = 1) -> pd.DataFrame:
     for change in changes:
         mine = _concerned(table, change)
         for outcome in ASKED:
-            rows.append([change["date"], change["what"], change["where"], outcome,
-                         *_one(table, mine, change["date"], _until(changes, change), outcome, draws, seed),
-                         _beside(table, mine, change, changes)])
+            rows.append(
+                [
+                    change["date"],
+                    change["what"],
+                    change["where"],
+                    outcome,
+                    *_one(table, mine, change["date"], _until(changes, change), outcome, draws, seed),
+                    _beside(table, mine, change, changes),
+                ]
+            )
     return pd.DataFrame(rows, columns=COLUMNS)
 
 
 def _until(changes, change):
     """The day of the next change of the same place; None if there is none."""
-    later = [other["date"] for other in changes if other["where"] == change["where"]
-             and other["keeper"] == change["keeper"] and other["date"] > change["date"]]
+    later = [
+        other["date"]
+        for other in changes
+        if other["where"] == change["where"]
+        and other["keeper"] == change["keeper"]
+        and other["date"] > change["date"]
+    ]
     return min(later, default=None)
 
 
@@ -85,8 +113,11 @@ def _concerned(table, change) -> np.ndarray:
         mine &= (table["keeper"].astype(object) == change["keeper"]).to_numpy()
     where = str(change["where"] or "").strip().lower()
     if where:
-        fits = [table[name].astype(object).map(lambda cell: str(cell).strip().lower()).to_numpy() == where
-                for name in PLACES if name in table]
+        fits = [
+            table[name].astype(object).map(lambda cell: str(cell).strip().lower()).to_numpy() == where
+            for name in PLACES
+            if name in table
+        ]
         mine &= np.any(fits, axis=0)
     return mine
 
@@ -112,7 +143,17 @@ def _one(table, mine, date, until, outcome, draws, seed) -> list:
     tie = 0.5 * (np.abs(expected - seen) < 1e-9).mean()
     chance = float(((expected > seen + 1e-9) if better else (expected < seen - 1e-9)).mean() + tie)
     gain = (seen - middle) * (1 if better else -1)
-    return [*sums, middle, low, high, *later_sums, chance, middle - sums[0], gain, _verdict(chance, total[after].sum())]
+    return [
+        *sums,
+        middle,
+        low,
+        high,
+        *later_sums,
+        chance,
+        middle - sums[0],
+        gain,
+        _verdict(chance, total[after].sum()),
+    ]
 
 
 def _share(count, total, own) -> float:
@@ -133,7 +174,9 @@ def _expected(rows, count, total, mine, after, teach, draws, seed) -> np.ndarray
     names, codes = np.unique(years[teach], return_inverse=True)
     places, own = np.unique(place, return_inverse=True)
     cells = np.unique(np.char.add(place.astype(str), years.astype(str))[teach], return_inverse=True)[1]
-    found = pool(count[teach], total[teach], {"place": own[teach], "season": codes, "cell": cells}, draws=draws, seed=seed)
+    found = pool(
+        count[teach], total[teach], {"place": own[teach], "season": codes, "cell": cells}, draws=draws, seed=seed
+    )
     rng = np.random.default_rng(seed + 1)
     base = found.level + found.effects["place"][:, int(np.flatnonzero(places == "changed")[0])]
     year_sd, cell_sd = _spread(found.effects["season"]), _spread(found.effects["cell"])
@@ -141,7 +184,7 @@ def _expected(rows, count, total, mine, after, teach, draws, seed) -> np.ndarray
     for year in np.unique(years[after]):
         # A year that the unchanged batches tell of has its effect; else a year's luck is drawn anew.
         known = np.flatnonzero(names == year)
-        effect = (found.effects["season"][:, known[0]] if len(known) else rng.standard_normal(draws) * year_sd)
+        effect = found.effects["season"][:, known[0]] if len(known) else rng.standard_normal(draws) * year_sd
         share = expit(base + effect + rng.standard_normal(draws) * cell_sd)
         size = 1 / np.clip(max(found.spread["rows"], 0.05) ** 2 * share * (1 - share), 1e-6, 0.5) - 1
         for eggs in np.round(total[after & (years == year)]).astype(int):

@@ -9,7 +9,7 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.mixed import expit, pool
-from hatchkit.years.outcomes import OUTCOMES, classes, counted, outcomes
+from hatchkit.yearly.outcomes import OUTCOMES, classes, counted, outcomes
 
 COLUMNS = ["group", "batches", "count", "total", "share", "pooled", "low", "high"]
 PAIRS = ["better", "worse", "difference", "low", "high", "chance", "verdict", "eggs_more"]
@@ -31,15 +31,17 @@ class Groups:
     ----------
     by, outcome : str
     table : DataFrame
-        group, batches (rows), count, total, share (as counted), pooled (drawn towards all), low, high (95 %); best first.
+        group, batches (rows), count, total, share (as counted), pooled (drawn towards all), low, high (95 %); best
+        first.
     pairs : DataFrame
         better, worse, difference (of pooled shares) with low and high, chance (that it is the other way round), verdict
-        (clear, may, no), eggs_more (eggs for each of the two that would show such a difference in 8 of 10 cases; missing
-        where it is clear already or too small to matter).
+        (clear, may, no), eggs_more (eggs for each of the two that would show such a difference in 8 of 10 cases;
+        missing where it is clear already or too small to matter).
     comparisons : int
         How many pairs were compared.
     confounded : DataFrame
-        with (column), groups: groups that cannot be told from one of another column, since all their eggs are that one's.
+        with (column), groups: groups that cannot be told from one of another column, since all their eggs are that
+        one's.
     spread : dict
         Spread between groups, hatches and rows (sd of the log odds).
     """
@@ -60,8 +62,8 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     ----------
     season : Season
     by : str
-        A column of the batches (breed, pen, incubator, shelf, stored_days, ...), "month", or "hen" or "cock" where eggs are
-        marked. A column of the keeper's own, such as who turned the eggs, works too.
+        A column of the batches (breed, pen, incubator, shelf, stored_days, ...), "month", or "hen" or "cock" where
+        eggs are marked. A column of the keeper's own, such as who turned the eggs, works too.
     outcome : str
         One of hatch, fertility, hatch_of_fertile, early, mid, late. For hens and cocks fertility, hatch and
         hatch_of_fertile.
@@ -86,7 +88,9 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     eggs = pd.Series(total).groupby(rows["group"].to_numpy()).sum()
     enough = rows["group"].isin(eggs.index[eggs >= least]).to_numpy()
     rows, count, total = rows[enough], count[enough], total[enough]
-    names, code = np.unique(rows["group"].to_numpy(str), return_inverse=True) if len(rows) else ([], np.array([], int))
+    names, code = (
+        np.unique(rows["group"].to_numpy(str), return_inverse=True) if len(rows) else ([], np.array([], int))
+    )
     if len(names) < 2:
         return Groups(by, outcome, _alone(names, code, count, total), pd.DataFrame(columns=PAIRS), 0, _no_mix(), {})
     factors = {"group": code}
@@ -97,7 +101,9 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     table, better = _table(names, code, count, total, draws), OUTCOMES[outcome][2]
     table = table.sort_values("pooled", ascending=not better, kind="stable", ignore_index=True)
     pairs = _pairs(names, code, total, draws, found.spread, better)
-    return Groups(by, outcome, table, pairs, len(names) * (len(names) - 1) // 2, _confounded(season, rows, by), found.spread)
+    return Groups(
+        by, outcome, table, pairs, len(names) * (len(names) - 1) // 2, _confounded(season, rows, by), found.spread
+    )
 
 
 def _rows(season, by, outcome):
@@ -112,8 +118,21 @@ def _rows(season, by, outcome):
         return table[known].reset_index(drop=True), count[known], total[known]
     table = outcomes(season)
     if by not in table:
-        there = ", ".join(name for name in ("breed", "pen", "incubator", "shelf", "season", "month", "keeper",
-                                            "stored_days", "flock_age_weeks") if name in table)
+        there = ", ".join(
+            name
+            for name in (
+                "breed",
+                "pen",
+                "incubator",
+                "shelf",
+                "season",
+                "month",
+                "keeper",
+                "stored_days",
+                "flock_age_weeks",
+            )
+            if name in table
+        )
         raise HatchkitError(f"The batches have no column {by!r} to compare; there are, for example, {there}.")
     rows, count, total = counted(table, outcome)
     return rows.assign(group=_labels(rows, by)).reset_index(drop=True), count, total
@@ -123,7 +142,9 @@ def _labels(rows, by) -> pd.Series:
     """Names of the groups, with the keeper's where one name is used by several."""
     label = classes(rows[by], by)
     if by in OF_A_KEEPER and "keeper" in rows and rows["keeper"].nunique() > 1:
-        label = label.where(label.isna() | rows["keeper"].isna(), label.astype(str) + ", " + rows["keeper"].astype(str))
+        label = label.where(
+            label.isna() | rows["keeper"].isna(), label.astype(str) + ", " + rows["keeper"].astype(str)
+        )
     return label
 
 
@@ -153,8 +174,12 @@ def of_marked_eggs(season, by: str) -> pd.DataFrame:
     known = known[known["hatch_key"].notna()]
     known["group"] = _labels(known, by)
     return known.groupby(["batch", "group", "hatch_key"], as_index=False).agg(
-        season=("season", "first"), keeper=("keeper", "first"), set=("set", "sum"), fertile=("fertile", "sum"),
-        hatched=("hatched", "sum"))[columns]
+        season=("season", "first"),
+        keeper=("keeper", "first"),
+        set=("set", "sum"),
+        fertile=("fertile", "sum"),
+        hatched=("hatched", "sum"),
+    )[columns]
 
 
 def _table(names, code, count, total, draws) -> pd.DataFrame:
@@ -162,8 +187,18 @@ def _table(names, code, count, total, draws) -> pd.DataFrame:
     for place, name in enumerate(names):
         own = code == place
         low, middle, high = np.quantile(draws[:, place], [0.025, 0.5, 0.975])
-        rows.append([str(name), int(own.sum()), count[own].sum(), total[own].sum(), count[own].sum() / total[own].sum(),
-                     middle, low, high])
+        rows.append(
+            [
+                str(name),
+                int(own.sum()),
+                count[own].sum(),
+                total[own].sum(),
+                count[own].sum() / total[own].sum(),
+                middle,
+                low,
+                high,
+            ]
+        )
     return pd.DataFrame(rows, columns=COLUMNS)
 
 
@@ -190,8 +225,13 @@ def _pairs(names, code, total, draws, spread, better) -> pd.DataFrame:
             sure = max(up, 1 - up)
             verdict = "clear" if sure >= CLEAR else "may" if sure >= MAY else "no"
             low, middle, high = np.quantile(gap, [0.025, 0.5, 0.975])
-            more = np.nan if verdict == "clear" else eggs_to_tell(
-                draws[:, [first, second]].mean(axis=0), spread["rows"], np.median(total), abs(middle))
+            more = (
+                np.nan
+                if verdict == "clear"
+                else eggs_to_tell(
+                    draws[:, [first, second]].mean(axis=0), spread["rows"], np.median(total), abs(middle)
+                )
+            )
             rows.append([str(names[first]), str(names[second]), middle, low, high, 1 - sure, verdict, more])
     return pd.DataFrame(rows, columns=PAIRS).sort_values("chance", kind="stable", ignore_index=True)
 
@@ -219,7 +259,7 @@ def _confounded(season, rows, by) -> pd.DataFrame:
     found = []
     for other in others:
         pairs = _crossed(season, rows, by, other)
-        if other == by or pairs is None or pairs["other"].nunique() < 2:
+        if other == by or pairs is None or pairs["other"].nunique() < 2 or pairs["group"].equals(pairs["other"]):
             continue
         per_group = pairs.groupby("group")["other"].nunique()
         per_other = pairs.groupby("other")["group"].nunique()

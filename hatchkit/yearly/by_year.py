@@ -7,11 +7,20 @@ import pandas as pd
 
 from hatchkit.losses.proportions import pooled, widened
 from hatchkit.relate.relation import holm
-from hatchkit.years.outcomes import OUTCOMES, classes, counted, outcomes
+from hatchkit.yearly.outcomes import OUTCOMES, classes, counted, outcomes
 
 YEAR_COLUMNS = ["season", "outcome", "batches", "count", "total", "share", "low", "high"]
-CHANGE_COLUMNS = ["outcome", "years", "lowest", "lowest_share", "highest", "highest_share", "chance", "chance_adjusted",
-                  "more_than_luck"]
+CHANGE_COLUMNS = [
+    "outcome",
+    "years",
+    "lowest",
+    "lowest_share",
+    "highest",
+    "highest_share",
+    "chance",
+    "chance_adjusted",
+    "more_than_luck",
+]
 SAME_COLUMNS = ["by", "group", "season", "outcome", "batches", "count", "total", "share", "low", "high"]
 #: A difference between years is called more than luck at this share of chance, adjusted for the outcomes looked at.
 LUCK = 0.05
@@ -33,7 +42,9 @@ def by_year(season) -> pd.DataFrame:
         if len(own):
             year = own["season"].to_numpy(int)
             phi, freedom = dispersion_within(count, total, year)
-            rows += [_row(year == label, count, total, phi, freedom, [int(label), outcome]) for label in np.unique(year)]
+            rows += [
+                _row(year == label, count, total, phi, freedom, [int(label), outcome]) for label in np.unique(year)
+            ]
     return pd.DataFrame(rows, columns=YEAR_COLUMNS)
 
 
@@ -150,6 +161,8 @@ def same(season, by: str) -> pd.DataFrame:
         for label in np.unique(group):
             years = np.unique(year[group == label])
             if len(years) > 1:
-                rows += [_row((group == label) & (year == one), count, total, phi, freedom, [by, label, int(one), outcome])
-                         for one in years]
+                rows += [
+                    _row((group == label) & (year == one), count, total, phi, freedom, [by, label, int(one), outcome])
+                    for one in years
+                ]
     return pd.DataFrame(rows, columns=SAME_COLUMNS)
