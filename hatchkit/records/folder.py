@@ -143,7 +143,7 @@ def _fixed(settings: dict, answers: dict) -> dict:
 def _with_answers(settings: dict, answers: dict) -> dict:
     """Settings with what a person answered of the whole season; season.toml wins."""
     told = {heading: taken for (_, _, heading), taken in answers.items() if heading.startswith("?")}
-    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary")):
+    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary"), ("?sums", "sums")):
         if asked in told and not settings.get(name):
             settings = {**settings, name: told[asked]}
     return settings
