@@ -6,7 +6,6 @@ import sys
 import time
 from pathlib import Path
 
-from hatchkit.folders import season_folder
 from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
 
@@ -15,13 +14,13 @@ PAGES = {"1_season_review": "season", "2_poor_hatch": "batch"}
 
 
 def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", full: bool = False,
-                 progress=None) -> Path:
-    """Write the page of the season in `folder` to `out`.
+                 names: bool = True, progress=None) -> Path:
+    """Write the page of the season in `folder` to `out`; of several seasons the page of the years.
 
     Parameters
     ----------
-    folder : path
-        The season folder (or "demo"). It is not written to.
+    folder : path or list of paths
+        The season folder (or "demo"), several, or a folder of years or keepers. It is not written to.
     page : str
         ``"1_season_review"`` or ``"2_poor_hatch"``.
     out : path, optional
@@ -33,6 +32,8 @@ def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", fu
         Batch of the page on one batch; the poorest if left out.
     full : bool
         Whether what is folded stands open, on paper too.
+    names : bool
+        Whether keepers, places, pens, machines and files are named; without names, what was written freely is left out.
     progress : callable, optional
         Called with (steps done, steps in all).
 
@@ -53,10 +54,18 @@ def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", fu
     if about is None:
         raise HatchkitError(f"There is no page {str(page)!r}; there are {' and '.join(PAGES)}. To turn a notebook "
                             "into a page: jupyter nbconvert --execute --to html.")
-    folder, unit = season_folder(folder), check_unit(unit)
+    unit = check_unit(unit)
     if out is not None:
         out = safe_output(out, season=folder, suffix=(".html", ".htm"))
-    return _write(load_season(folder), about, out, unit, batch, full, progress)
+    season = load_season(folder)
+    if about == "season" and (len(season.years) > 1 or len(season.keepers) > 1):
+        about = "years"
+    if not names:
+        from hatchkit.yearly.nameless import without_names
+
+        season, renamed = without_names(season)
+        batch = renamed.get(str(batch), batch)
+    return _write(season, about, out, unit, batch, full, progress)
 
 
 def _write(season, about, out, unit, batch, full, progress) -> Path:
@@ -70,6 +79,10 @@ def _write(season, about, out, unit, batch, full, progress) -> Path:
 
     if about == "season":
         findings = review(season, unit=unit, progress=step(0))
+    elif about == "years":
+        from hatchkit.findings.years import years
+
+        findings = years(season, unit=unit, progress=step(0))
     else:
         findings = poor_hatch(season, batch, unit=unit, progress=step(0))
     return write_page(findings, out or file_name(findings), full=full, progress=step(50))
