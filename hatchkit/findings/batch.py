@@ -185,14 +185,14 @@ def _spell(work, cause) -> dict | None:
 
 def _picture(work, spell) -> Picture | None:
     """The spell close up, or where the eggs went."""
+    from hatchkit.climate import pictured
     from hatchkit.climate.timeline import close_up
-    from hatchkit.climate.words import close_up_alt
 
     if spell is not None:
         row = pd.Series(spell)
         options = dict(unit=work.unit, timezone=work.season.timezone)
-        return Picture("climate.excursion_close_up", [close_up(work.alone, row), row],
-                       Composed(close_up_alt(row, **options)), options)
+        return told("climate.excursion_close_up", close_up(work.alone, row), row,
+                    facts=pictured.excursion_close_up(row, **options), **options)
     if work.breakdown.empty:
         return None
     return work.ledger

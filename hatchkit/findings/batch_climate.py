@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pandas as pd
 
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, told
+from hatchkit.climate import pictured
+from hatchkit.findings.finding import Composed, Finding, Said, Table, told
 from hatchkit.findings.season_climate import SPELL
 from hatchkit.problems import HatchkitError
 
@@ -14,7 +15,7 @@ def met(work) -> Finding:
     from hatchkit.climate.machine_air import incubator_of
     from hatchkit.climate.timeline import incubator_timeline
     from hatchkit.climate.track import batch_track
-    from hatchkit.climate.words import excursion_words, timeline_alt
+    from hatchkit.climate.words import excursion_words
 
     alone = work.alone
     try:
@@ -30,8 +31,8 @@ def met(work) -> Finding:
     line = incubator_timeline(alone, facts["machine"], found=found)
     words = [Composed(excursion_words(row, timezone=work.season.timezone, unit=work.unit))
              for row in large.head(3).to_dict("records")]
-    picture = Picture("climate.incubator_timeline", line, Composed(timeline_alt(line, unit=work.unit)),
-                      {"unit": work.unit})
+    picture = told("climate.incubator_timeline", line, facts=pictured.incubator_timeline(line, unit=work.unit),
+                   unit=work.unit)
     table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
     return Finding("met", "met_spells" if len(large) else "met_nothing", facts, "likely",
                    table=table if len(large) else None, more=(*words, picture))
@@ -40,7 +41,7 @@ def met(work) -> Finding:
 def water(work) -> Finding | None:
     """Whether the eggs lost the right amount of water."""
     from hatchkit.climate.water_loss import batch_water_loss, loss_points
-    from hatchkit.climate.words import water_words, weight_alt
+    from hatchkit.climate.words import water_words
 
     table = batch_water_loss(work.alone)
     if table.empty or table["verdict"].iloc[0] == "no weighings" or pd.isna(table["projected_share"].iloc[0]):
@@ -48,8 +49,8 @@ def water(work) -> Finding | None:
     row = table.iloc[0]
     answer = {"on target": "batch_water_on_target", "too little": "batch_water_too_little",
               "too much": "batch_water_too_much"}.get(row["verdict"], "batch_water_cannot_tell")
-    picture = Picture("climate.weight_loss_track", [loss_points(work.alone, work.batch), row],
-                      Composed(weight_alt(row)))
+    picture = told("water.weight_loss_track", loss_points(work.alone, work.batch), row,
+                   facts=pictured.weight_loss_track(row))
     return Finding("water", answer, row.to_dict(), "cannot_tell" if answer.endswith("tell") else "likely",
                    more=(picture, Composed(water_words(row))))
 
@@ -70,7 +71,7 @@ def clock(work) -> Finding | None:
 
 def place(work) -> Finding | None:
     """Whether the dead lay together on the tray."""
-    from hatchkit.losses import pictured
+    from hatchkit.losses import pictured as lost
     from hatchkit.losses.tray import clustering, tray_map
     from hatchkit.losses.words import tray_words
 
@@ -82,7 +83,7 @@ def place(work) -> Finding | None:
     together = table.set_index("question").loc["together"] if len(table) else None
     answer = ("place_few" if together is None or together["smallest"] > 0.05 else
               "batch_place_pattern" if together["chance"] <= 0.05 else "batch_place_no_sign")
-    picture = told("losses.tray_map", places, facts=pictured.tray_map(work.batch, places, table))
+    picture = told("losses.tray_map", places, facts=lost.tray_map(work.batch, places, table))
     return Finding("place", answer, {}, "cannot_tell" if answer == "place_few" else "likely",
                    more=(picture, words))
 

@@ -5,13 +5,14 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table
+from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, told
 from hatchkit.problems import HatchkitError
 
 
 def change(work) -> Finding | None:
     """How many eggs to set next, when, and what to change."""
-    from hatchkit.advice import words
+    from hatchkit.advice import pictured, words
+    from hatchkit.advice.egg_chances import egg_chances
     from hatchkit.advice.plan import next_set
 
     try:
@@ -21,9 +22,11 @@ def change(work) -> Finding | None:
     row = plan.eggs[np.isclose(plan.eggs["sure"], plan.basis["sure"])].iloc[0]
     facts = dict(row, changes=len(plan.changes), sure=plan.basis["sure"], own=plan.basis["batches"])
     answer = "change_too_many" if pd.isna(row["eggs"]) else "change_set"
+    picture = () if pd.isna(row["eggs"]) else (
+        told("next_set.eggs_to_set", egg_chances(work.season, plan), plan.eggs, facts=pictured.eggs_to_set(plan)),)
     table = Table("changes", plan.changes, ("what", "now", "to", "why", "how_sure")) if len(plan.changes) else None
     return Finding("change", answer, facts, "likely", table=table, cautions=("machine", "disease"),
-                   more=(Composed(words.when(plan)), Composed(words.plan_basis(plan.basis))))
+                   more=(*picture, Composed(words.when(plan)), Composed(words.plan_basis(plan.basis))))
 
 
 def look(work) -> Finding:

@@ -7,10 +7,9 @@ from functools import cached_property
 import numpy as np
 
 from hatchkit.findings import season_climate, season_losses
-from hatchkit.findings.counts import season_facts, whole_eggs
+from hatchkit.findings.counts import season_facts
 from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, told
 from hatchkit.findings.records import records
-from hatchkit.losses.pictured import egg_ledger
 from hatchkit.problems import HatchkitError
 
 
@@ -43,7 +42,7 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
                     for name in ("cause", "clear", "day", "probe", "illness"))
     return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown,
-                    "clears", unit)
+                    "place", unit)
 
 
 class Work:
@@ -159,10 +158,15 @@ def _lost(work) -> float:
 
 
 def _glance(work) -> Picture | None:
-    if work.whole.empty:
+    """The season's calendar."""
+    from hatchkit.advice import pictured
+    from hatchkit.advice.glance import glance
+
+    if work.season.batches["set_at"].isna().all():
         return None
-    table = work.whole.assign(eggs=whole_eggs(work.whole["eggs"]))
-    return told("losses.egg_ledger", table, facts=egg_ledger(table))
+    table = glance(work.season, found=work.excursions)
+    return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table),
+                unit=work.unit)
 
 
 def causes(work) -> Finding | None:

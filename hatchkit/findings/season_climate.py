@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, told
+from hatchkit.climate import pictured as met
+from hatchkit.findings.finding import Composed, Finding, Said, Table, told
 from hatchkit.problems import HatchkitError
 from hatchkit.relate import pictured
 
@@ -56,7 +57,7 @@ def _pictures(relation) -> list:
 def spells(work) -> Finding | None:
     """What the temperature did while eggs were in."""
     from hatchkit.climate import excursions, timeline
-    from hatchkit.climate.words import excursion_words, timeline_alt
+    from hatchkit.climate.words import excursion_words
 
     season = work.season
     if not excursions.was_logged(season):
@@ -68,8 +69,8 @@ def spells(work) -> Finding | None:
                  spells=[Said("spell", row) for row in large.head(4).to_dict("records")])
     lines = [timeline.incubator_timeline(season, machine, found=found)
              for machine in sorted(season.readings["incubator"].unique())]
-    pictures = [Picture("climate.incubator_timeline", line, Composed(timeline_alt(line, unit=work.unit)),
-                        {"unit": work.unit}) for line in lines]
+    pictures = [told("climate.incubator_timeline", line, facts=met.incubator_timeline(line, unit=work.unit),
+                     unit=work.unit) for line in lines]
     table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
     one_by_one = [Composed(excursion_words(row, timezone=season.timezone, unit=work.unit))
                   for row in large.to_dict("records")]
@@ -93,15 +94,16 @@ def probes(work) -> Finding | None:
                                                 way="high" if row["clock_bias_c"] > 0 else "low",
                                                 batches=row["clock_batches"])) for row in off.to_dict("records")])
     answer = "probes_off" if len(off) else "probes_unchecked" if facts["unchecked"] else "probes_checked"
+    picture = told("probes.probe_truth", truth, facts=met.probe_truth(truth, unit=work.unit), unit=work.unit)
     table = Table("machines", steady, ("incubator", "share_logged", "mean_c", "set_point_c", "rh_mean_pct"))
     return Finding("probes", answer, facts, "guess" if len(off) else "cannot_tell" if facts["unchecked"] else "sure",
-                   table=table, more=(Composed(thermometers_words(steady, truth, unit=work.unit)),))
+                   table=table, more=(picture, Composed(thermometers_words(steady, truth, unit=work.unit)),))
 
 
 def clock(work) -> Finding | None:
     """Whether the hatches came early or late."""
     from hatchkit.climate.clock import hatch_clock
-    from hatchkit.climate.words import clock_alt, clock_season_words
+    from hatchkit.climate.words import clock_season_words
 
     table = hatch_clock(work.season)
     timed = table[table["verdict"].isin(["on time", "early", "late"])]
@@ -113,7 +115,7 @@ def clock(work) -> Finding | None:
                  late=names["late"], hours=timed["difference_h"].abs().max())
     answer = "clock_off" if names["early"] or names["late"] else "clock_on_time"
     return Finding("clock", answer, facts, "likely",
-                   more=(Picture("climate.hatch_clock", table, Composed(clock_alt(table))), words))
+                   more=(told("water.hatch_clock", table, facts=met.hatch_clock(table)), words))
 
 
 def water(work) -> Finding | None:
@@ -133,12 +135,14 @@ def water(work) -> Finding | None:
     facts = dict(weighed=len(weighed), batches=len(table), little=named["too little"], much=named["too much"],
                  on_target=int((weighed["verdict"] == "on target").sum()),
                  unsure=int((weighed["verdict"] == "cannot tell").sum()))
+    picture = told("water.water_against_target", table, facts=met.water_against_target(table))
     off = named["too little"] or named["too much"]
     names = {"projected_share": "share_lost", "target_low": "share_target", "target_high": "share_target_high"}
     shown = weighed.rename(columns=names)
     rows = Table("water", shown, ("batch", ("share_lost", "projected_low", "projected_high"), "share_target",
                                   "share_target_high"))
-    return Finding("water", "water_off" if off else "water_on_target", facts, "likely", table=rows, more=(words,))
+    return Finding("water", "water_off" if off else "water_on_target", facts, "likely", table=rows,
+                   more=(picture, words))
 
 
 #: In the order in which they are read.

@@ -37,7 +37,9 @@ def lost(work) -> Finding | None:
                   {"stage": "stage"})
     left = [Composed(line) for line in not_counted_words(whole.attrs.get("not_counted", {}), whole.attrs["batches"])]
     left += [Composed(line) for line in whole.attrs.get("left_out", [])]
-    return Finding("lost", "lost_most", facts, "sure", facts["lost"], table=stages,
+    shown = shown[shown["eggs"].notna()]
+    picture = told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
+    return Finding("lost", "lost_most", facts, "sure", facts["lost"], picture=picture, table=stages,
                    more=(found, Said("lost_clear"), Said("lost_method", facts), *left))
 
 
@@ -54,8 +56,8 @@ def poor(work) -> Finding | None:
     batches = Table("batches", shown, ("batch", "set", "eggs", SHARE_SET, SHARE_DEVELOPING, "poor"), {"poor": "poor"})
     picture = told("losses.losses_by_group", work.by_batch, facts=pictured.losses_by_group(work.by_batch))
     return Finding("poor", "poor_batches" if len(bad) else "poor_none", facts, "likely",
-                   float((bad["usual_of_set"] * bad["set"] - bad["hatched"]).sum()), picture=picture, table=batches,
-                   more=(*_groups(work), Said("poor_method")))
+                   float((bad["usual_of_set"] * bad["set"] - bad["hatched"]).sum()), table=batches,
+                   more=(picture, *_groups(work), Said("poor_method")))
 
 
 def _groups(work) -> list:
