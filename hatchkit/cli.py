@@ -12,6 +12,7 @@ from pathlib import Path
 from hatchkit import __version__
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
+from hatchkit.terminal import speak_everywhere, whole
 
 
 def main(arguments=None) -> int:
@@ -36,24 +37,39 @@ def main(arguments=None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     except OSError as error:
-        print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+        if error.strerror:
+            print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+        else:  # not the system's: a wait that was cut short, say
+            print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
+    except Exception as error:
+        if os.environ.get("HATCHKIT_STRICT"):
+            raise
+        print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
     return 2
 
 
-def speak_everywhere() -> None:
-    """Let a terminal or file that lacks a letter of a name show ``?`` for it instead of stopping the work."""
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(errors="replace")
+def unforeseen(error: BaseException, options=None) -> str:
+    """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
+    import tempfile
+    import traceback
 
-
-def whole(least: int):
-    """A kind of option for argparse: a whole number, `least` or more."""
-    def read(text: str) -> int:
-        if not re.fullmatch(r"\s*[+-]?\d+\s*", text) or int(text) < least:
-            raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
-        return int(text)
-    return read
+    at = getattr(options, "folder", "") or ""
+    for frame, _ in traceback.walk_tb(error.__traceback__):
+        for name in ("path", "file"):
+            value = frame.f_locals.get(name)
+            if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
+                at = str(value)
+    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
+        f"something happened that it did not foresee ({type(error).__name__})")
+    said = f"{what}{f', at {at}' if at else ''}"
+    try:
+        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
+                                         errors="replace") as file:
+            file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
+            traceback.print_exception(error, file=file)
+    except OSError:
+        return f"{said}. Your records are as they were."
+    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -115,12 +131,20 @@ def _parser() -> argparse.ArgumentParser:
     sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
     sub.add_argument("--students", type=whole(1), required=True)
+    sub.add_argument("--level", choices=("first", "second", "exam"), default="first",
+                     help="how much else happens in the seasons (default first)")
+    sub.add_argument("--language", choices=("en", "de", "fr", "es"), default="en", help="of the answer forms")
     sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
 
-    sub = command("mark", _mark, "compare students' answer sheets with the teacher's answer book")
-    sub.add_argument("answers", help="folder or file of filled-in answer sheets (.csv, .xlsx, .ods)")
+    sub = command("mark", _mark, "compare students' answer forms with the teacher's answer book")
+    sub.add_argument("answers", help="folder or file of filled-in answer forms (.xlsx, .ods, .csv)")
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
+    sub.add_argument("--give-back", metavar="DIR",
+                     help="write a page for each student, one for the class and the marks into a new folder")
+
+    sub = command("breakout-sheet", _breakout_sheet, "write a picture key of unhatched eggs with boxes for a tally")
+    sub.add_argument("-o", "--out", metavar="FILE", default="breakout-sheet.html", help="HTML file to write")
 
     command("test", _test, "run all tests of the kit (source checkout only); options and paths are passed on to pytest")
     return parser
@@ -146,7 +170,7 @@ def _output_options(sub) -> None:
 
 def _check(options) -> None:
     import hatchkit as hk
-    from hatchkit.outputs import safe_output
+    from hatchkit.outputs import safe_output, whole_file
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
 
@@ -167,7 +191,8 @@ def _check(options) -> None:
     if page:
         from hatchkit.pages.check_page import check_page
 
-        page.write_text(check_page(season), encoding="utf-8")
+        with whole_file(page) as part:
+            part.write_text(check_page(season), encoding="utf-8")
         print(f"The page is in {page}")
     if tables:
         safe_csv.write_tables(season, tables)
@@ -252,11 +277,12 @@ def _block(text: str) -> tuple[str, int]:
 
 
 def _start(options) -> None:
+    from hatchkit.double_click import write_double_click
     from hatchkit.records.template import start_folder
     from hatchkit.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    written = [*start_folder(folder), *copy_notebooks(folder)]
+    written = [*start_folder(folder), *copy_notebooks(folder), *write_double_click(folder)]
     if not written:
         print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
     for path in written:
@@ -278,9 +304,10 @@ def _open(options) -> int:
 
 
 def _lesson(options) -> None:
-    from hatchkit.lesson import GUESSED, write_lesson
+    from hatchkit.teach.lesson import GUESSED, write_lesson
 
-    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed)
+    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed,
+                           level=options.level, language=options.language)
     print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
           f"The answer book is for the teacher alone: {written}\n"
           "Its seed stands in it; whoever knows the seed can make the answer book.")
@@ -289,7 +316,7 @@ def _lesson(options) -> None:
 
 
 def _mark(options) -> None:
-    from hatchkit.marking import mark_answers, target, write_marks
+    from hatchkit.teach.marking import mark_answers, target, write_marks
 
     if options.csv:  # before the work, not after it
         target(options.csv)
@@ -297,6 +324,19 @@ def _mark(options) -> None:
     print(marking.words())
     if options.csv:
         print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
+    if options.give_back:
+        from hatchkit.pages.marks_pages import give_back
+
+        print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
+
+
+def _breakout_sheet(options) -> None:
+    from hatchkit.outputs import safe_output
+    from hatchkit.pages.breakout_sheet import breakout_sheet
+
+    path = safe_output(options.out, suffix=(".html", ".htm"))
+    path.write_text(breakout_sheet(), encoding="utf-8")
+    print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 
 def _test(options) -> int:

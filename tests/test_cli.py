@@ -1,6 +1,7 @@
 """The launcher: plain sentences, exit status 0 or 2, nothing written where it should not be."""
 
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -217,6 +218,9 @@ def test_a_class_gets_its_cases_and_blank_sheets_are_marked(capsys, tmp_path):
     status, out, _ = run(capsys, "mark", sheets, tmp_path / "class", "--csv", tmp_path / "marks.csv")
     assert status == 0
     assert len((tmp_path / "marks.csv").read_text(encoding="utf-8").splitlines()) >= 3
+    for name in ("back", "back_2"):
+        status, out, _ = run(capsys, "mark", sheets, tmp_path / "class", "--give-back", tmp_path / "back")
+        assert status == 0 and (tmp_path / name / "class.html").exists()
 
 
 def test_what_is_not_understood_is_said(capsys):
@@ -243,3 +247,41 @@ def test_a_reader_who_has_seen_enough_is_no_error():
 
 def test_a_command_is_needed(capsys):
     assert run(capsys)[0] == 2
+
+
+@pytest.mark.parametrize("error", [KeyError("x"), ZeroDivisionError("division by zero"), RecursionError("too deep"),
+                                   TimeoutError("a step took too long"), MemoryError()])
+def test_what_nobody_foresaw_is_one_sentence_with_its_file_and_its_details(season_folder, capsys, monkeypatch, error):
+    import hatchkit.season
+
+    def break_at(path):
+        raise error
+
+    monkeypatch.delenv("HATCHKIT_STRICT", raising=False)
+    monkeypatch.setattr(hatchkit.season, "load_season", lambda folder: break_at(path="sensors/odd.csv"))
+    status, out, err = run(capsys, "check", season_folder(GOOD))
+    assert (status, out) == (2, "") and err.count("\n") == 1
+    assert "sensors/odd.csv" in err and "Traceback" not in err and "None" not in err
+    details = Path(re.search(r"are in (\S+[.]txt)", err)[1])
+    assert type(error).__name__ in details.read_text(encoding="utf-8")
+    details.unlink()
+
+
+def test_while_the_kit_is_tested_an_unforeseen_error_is_shown(season_folder, monkeypatch):
+    import hatchkit.season
+
+    monkeypatch.setenv("HATCHKIT_STRICT", "1")
+    monkeypatch.setattr(hatchkit.season, "load_season", lambda folder: {}["x"])
+    with pytest.raises(KeyError):
+        main(["check", str(season_folder(GOOD))])
+
+
+def test_every_page_that_is_written_is_sealed(season_folder, capsys, tmp_path):
+    run(capsys, "start", tmp_path / "new")
+    run(capsys, "check", "demo", "--html", tmp_path / "check.html")
+    run(capsys, "next-set", "demo", "--species", "chicken", "--chicks", "20", "--save", tmp_path / "plan")
+    pages = sorted(tmp_path.rglob("*.html"))
+    assert {page.name for page in pages} == {"candling-sheet.html", "check.html", "next_set.html"}
+    for page in pages:
+        text = page.read_text(encoding="utf-8")
+        assert "default-src 'none'" in text and "<script" not in text

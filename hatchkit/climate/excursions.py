@@ -210,7 +210,7 @@ def _describe(columns, first, last, side, on, step_h) -> dict:
     clock, part = columns["clock_h"], slice(first, last + 1)
     hours = _length(columns, (first, last, side))
     # The egg lags, so its extreme may come up to 2 h after the air's return.
-    after = max(int(np.searchsorted(clock, clock[last] + EGG_EXTREME_H)), last + 1)
+    after = int(np.searchsorted(clock, clock[last] + EGG_EXTREME_H))
     felt = columns["egg_c"][first:after]
     at = first + int(felt.argmax() if side > 0 else felt.argmin())
     speaks = columns["hours"][part]

@@ -76,15 +76,12 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     Path
         Absolute path of the file written.
     """
-    from hatchkit.outputs import safe_output
-    from hatchkit.problems import HatchkitError
+    from hatchkit.outputs import safe_output, whole_file
 
     out = safe_output(out, season=findings.facts.get("folder"), suffix=(".html", ".htm"))
     html = page(findings, full=full, language=language, progress=progress)
-    try:
-        out.write_text(html, encoding="utf-8")
-    except OSError as error:
-        raise HatchkitError(f"The page cannot be written to {out}: {error.strerror}.") from None
+    with whole_file(out) as part:
+        part.write_text(html, encoding="utf-8")
     return out
 
 

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pandas as pd
 
+from hatchkit.outputs import whole_file
 from hatchkit.places import given_paths, root_of
 from hatchkit.problems import COLUMNS, HatchkitError
 
@@ -31,7 +32,7 @@ def write_problems_csv(problems: pd.DataFrame, path) -> None:
     problems : DataFrame
     path : path
     """
-    with open(path, "w", newline="", encoding="utf-8-sig") as handle:
+    with whole_file(path) as part, open(part, "w", newline="", encoding="utf-8-sig") as handle:
         writer = csv.writer(handle)
         writer.writerow(COLUMNS)
         for row in problems[COLUMNS].to_dict("records"):
@@ -86,8 +87,9 @@ def write_tables(season, folder: Path) -> list[Path]:
         table = getattr(season, name)
         safe = pd.DataFrame({safe_cell(column): _safe_column(table[column]) for column in table.columns})
         written.append(folder / f"{name}.csv")
-        safe.to_csv(written[-1], index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ",
-                    lineterminator="\n")
+        with whole_file(written[-1]) as part:
+            safe.to_csv(part, index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ",
+                        lineterminator="\n")
     return written
 
 

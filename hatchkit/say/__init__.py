@@ -6,8 +6,7 @@ a message falls back to English. Importing this package costs nothing; a room's 
 
 from __future__ import annotations
 
-#: The language that has every message.
-FIRST = "en"
+from hatchkit.say.catalogue import FIRST
 
 
 def text(code: str, facts: dict | None = None, language: str = FIRST, unit: str = "C") -> str:

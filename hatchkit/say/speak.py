@@ -9,9 +9,9 @@ from functools import cache
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentNone
 
-from hatchkit.say import FIRST, values
-from hatchkit.say.catalogue import source
-from hatchkit.say.readings import reading_words
+from hatchkit.say import values
+from hatchkit.say.catalogue import FIRST, source
+from hatchkit.say.readings import parts_of
 
 _REFERENCE = re.compile(r"\{\s*(-?[a-z][\w-]*)")
 
@@ -101,3 +101,13 @@ def word(kind: str, key: str, language: str) -> str:
     if source(code, language) is None and source(code, FIRST) is None:
         return key.replace("_", " ")
     return message(code, {}, language)
+
+
+def reading_words(taken: str, language: str = "en") -> str:
+    """The words for a reading's key; a field that has none is shown as it is."""
+    parts = parts_of(taken)
+    field = word("field", parts["field"], language)
+    when = ("day" if parts["day"] is not None else "transfer" if parts["transfer"] == "yes"
+            else "order" if parts["order"] is not None else "none")
+    return message("reading_words", dict(field=field, when=when, within=parts["within"], day=parts["day"] or 0,
+                                         order=parts["order"] or 0, transfer=parts["transfer"]), language)
