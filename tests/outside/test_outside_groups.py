@@ -9,9 +9,9 @@ import warnings
 import numpy as np
 import pandas as pd
 import pytest
+from test_outside_relate import ANIMALS, CASES, HERD, PERIOD
 
 from hatchkit.usual.mixed import expit, pool
-from test_outside_relate import ANIMALS, CASES, HERD, PERIOD
 
 
 def test_herds_of_a_published_study_are_drawn_together_as_a_mixed_model_does():
@@ -44,8 +44,12 @@ def test_beside_a_librarys_bayesian_mixed_model():
     group = np.repeat(np.arange(8), 5)
     total = rng.integers(20, 40, 40)
     good = rng.binomial(total, expit(0.9 + rng.normal(0, 0.6, 8)[group]))
-    eggs = pd.DataFrame({"y": np.concatenate([np.r_[np.ones(k), np.zeros(n - k)] for k, n in zip(good, total, strict=True)]),
-                         "group": np.repeat(group, total)})
+    eggs = pd.DataFrame(
+        {
+            "y": np.concatenate([np.r_[np.ones(k), np.zeros(n - k)] for k, n in zip(good, total, strict=True)]),
+            "group": np.repeat(group, total),
+        }
+    )
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
         library = BinomialBayesMixedGLM.from_formula("y ~ 1", {"group": "0 + C(group)"}, eggs).fit_vb()
@@ -66,15 +70,17 @@ def test_without_any_difference_groups_are_drawn_together():
 
 
 def test_the_hatch_is_a_level_two_breeds_in_one_hatch_are_not_two_batches():
-    """Ten hatches that differ, two breeds in each that do not: with the hatch as a level the interval is of the breeds."""
+    """Ten hatches that differ, two breeds in each that do not: with that level the interval is of the breeds."""
     rng = np.random.default_rng(5)
     hatch, breed = np.repeat(np.arange(10), 2), np.tile([0, 1], 10)
     total = np.full(20, 40)
     good = rng.binomial(total, expit(0.8 + rng.normal(0, 0.9, 10)[hatch]))
     with_level = pool(good, total, {"breed": breed}, hatch=hatch)
     without = pool(good, total, {"breed": breed})
+
     def width(found):
         return np.std(found.effects["breed"][:, 0] - found.effects["breed"][:, 1])
+
     assert with_level.spread["hatch"] > 0.4 and width(with_level) < width(without)
 
 
