@@ -7,7 +7,6 @@ import shutil
 from contextlib import contextmanager
 from pathlib import Path
 
-from hatchkit.folders import season_folder
 from hatchkit.problems import HatchkitError
 
 #: Endings of files that the reader takes from the top of a season folder (records/files.py), and its settings.
@@ -51,7 +50,8 @@ def safe_output(path, *, season=None, inputs=(), suffix) -> Path:
         if out.is_dir() or not out.parent.is_dir():
             raise HatchkitError(f"{out} cannot be written: give the name of a file in a folder that exists.")
         if season is not None:
-            _not_read_by(season_folder(season), out)
+            for folder in _seasons(season):
+                _not_read_by(folder, out)
         for kept in map(Path, inputs):
             _not_among(kept.expanduser().resolve(), out)
         _open_once(out)
@@ -101,6 +101,14 @@ def whole_file(path, *, new: bool = False):
         raise HatchkitError("not_written", dict(path=str(path), why=error.strerror or type(error).__name__)) from None
     finally:
         part.unlink(missing_ok=True)
+
+
+def _seasons(given) -> list[Path]:
+    """Every folder that is read for a season, or for several."""
+    from hatchkit.places import below, given_paths
+
+    folders = [path.parent if path.is_file() else path for path in given_paths(given)]
+    return [*folders, *(place.folder for folder in folders for place in below(folder))]
 
 
 def _not_read_by(folder: Path, out: Path) -> None:

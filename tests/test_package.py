@@ -14,7 +14,7 @@ ALLOWED_AT_TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "notebooks", "
 
 
 def test_importing_hatchkit_loads_no_heavy_library():
-    code = ("import sys, hatchkit, hatchkit.cli, hatchkit.report; hatchkit.HatchkitError; "
+    code = ("import sys, hatchkit, hatchkit.cli, hatchkit.report, hatchkit.say; hatchkit.HatchkitError; "
             "print(sorted({'pandas', 'numpy', 'matplotlib', 'scipy', 'statsmodels'} & set(sys.modules)))")
     printed = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
     assert printed.stdout.strip() == "[]"

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pandas as pd
 
-from hatchkit.folders import season_folder
 from hatchkit.outputs import whole_file
+from hatchkit.places import given_paths, root_of
 from hatchkit.problems import COLUMNS, HatchkitError
 
 _RUNS = tuple("=+-@")  # a spreadsheet takes text that starts with one of these for a formula
@@ -55,7 +55,7 @@ def tables_folder(path, *, season) -> Path:
     ------
     HatchkitError
     """
-    out, home = Path(path).expanduser().resolve(), season_folder(season)
+    out, home = Path(path).expanduser().resolve(), root_of(given_paths(season))
     names = {f"{name}.csv" for name in TABLES}
     if out == home or home in out.parents:
         raise HatchkitError("tables_in_season", dict(path=str(out)))

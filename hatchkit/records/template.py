@@ -66,7 +66,8 @@ def columns_of(sheet: str) -> list[tuple[str, str, str, str]]:
     facts = reference.load("columns_records").fillna("")
     facts = facts[(facts["table"] == sheet) & ~facts["column"].isin(["file", "sheet", "sheet_row"])]
     rows = list(facts[["column", "unit", "kind", "meaning"]].itertuples(index=False, name=None))
-    return [row for row in rows if not (sheet == "batches" and row[0] == "row")]
+    # The hatching year is worked out from the day of setting; the row is where the line stands.
+    return [row for row in rows if not (sheet == "batches" and row[0] in ("row", "season"))]
 
 
 def choices_of(sheet: str, column: str) -> list[str]:

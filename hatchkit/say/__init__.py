@@ -9,7 +9,7 @@ from __future__ import annotations
 from hatchkit.say.catalogue import FIRST
 
 
-def text(code: str, facts: dict | None = None, language: str = FIRST) -> str:
+def text(code: str, facts: dict | None = None, language: str = FIRST, unit: str = "C") -> str:
     """The words of one message.
 
     Parameters
@@ -20,6 +20,8 @@ def text(code: str, facts: dict | None = None, language: str = FIRST) -> str:
         Name -> value: text, number, date, time, or a list of these. None stands for "none".
     language : str
         Such as "en" or "de".
+    unit : {"C", "F"}
+        In which temperatures are said; facts hold °C.
 
     Raises
     ------
@@ -29,7 +31,7 @@ def text(code: str, facts: dict | None = None, language: str = FIRST) -> str:
     """
     from hatchkit.say.speak import message
 
-    return message(code, facts or {}, language)
+    return message(code, facts or {}, language, unit)
 
 
 def problem(code: str, facts: dict | None = None, language: str = FIRST) -> dict:

@@ -20,9 +20,9 @@ class MissingWords(LookupError):
     """A message that is not there, or a message that needs a fact which was not given: a mistake of ours."""
 
 
-def message(code: str, facts: dict, language: str) -> str:
+def message(code: str, facts: dict, language: str, unit: str = "C") -> str:
     """The words of `code`; see `hatchkit.say.text`."""
-    return _say(code, facts, language, lambda bundle, found: [found.value])[0]
+    return _say(code, facts, language, lambda bundle, found: [found.value], unit)[0]
 
 
 def attributes(code: str, facts: dict, language: str, needed, allowed) -> dict:
@@ -34,8 +34,8 @@ def attributes(code: str, facts: dict, language: str, needed, allowed) -> dict:
     return dict(zip((*needed, *allowed), _say(code, facts, language, patterns), strict=True))
 
 
-def _say(code: str, facts: dict, language: str, patterns) -> list[str]:
-    speaker = _speaker(language if source(code, language) is not None else FIRST)
+def _say(code: str, facts: dict, language: str, patterns, unit: str = "C") -> list[str]:
+    speaker = _speaker(language if source(code, language) is not None else FIRST, unit)
     given = {name: values.value_of(value) for name, value in facts.items()}
     if not speaker.learn(code):
         return _without_words(f"there is no message {code!r}", code, facts)
@@ -64,10 +64,10 @@ def _without_words(why: str, code: str, facts: dict) -> list[str]:
 class _Speaker:
     """A language's bundle, which learns a message when it is first asked for."""
 
-    def __init__(self, language: str):
+    def __init__(self, language: str, unit: str = "C"):
         self.language, self.known = language, set()
         locale = values.LOCALES.get(language, language).replace("_", "-")
-        functions = values.functions(language)
+        functions = values.functions(language, unit)
         functions["WORD"] = lambda key, kind="word": word(str(kind), str(key), language)
         functions["FIELDS"] = lambda keys: values.Several([word("field", str(key), language) for key in keys.items])
         functions["READING"] = lambda taken: reading_words(str(taken), language)
@@ -91,8 +91,8 @@ class _Speaker:
 
 
 @cache
-def _speaker(language: str) -> _Speaker:
-    return _Speaker(language)
+def _speaker(language: str, unit: str = "C") -> _Speaker:
+    return _Speaker(language, unit)
 
 
 def word(kind: str, key: str, language: str) -> str:

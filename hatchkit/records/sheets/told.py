@@ -13,6 +13,7 @@ _SEVERITY = {
     "zero": "",
     "all": "note",
     "sum": "note",
+    "words": "note",
     "remark": "note",
     "about": "note",
     "of": "note",
