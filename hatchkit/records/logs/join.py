@@ -7,9 +7,10 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit.problems import problem
+from hatchkit.reference import contract
 from hatchkit.spelling import many
 
-COLUMNS = ["incubator", "probe", "time", "temp_c", "rh_pct", "file", "doubt", "temp_logged_c"]
+COLUMNS = contract.columns("readings")
 
 
 def empty_readings() -> pd.DataFrame:
