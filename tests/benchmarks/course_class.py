@@ -2,8 +2,8 @@
 
     python tests/benchmarks/course_class.py FOLDER [--level second] [--seed 2026]
 
-Four students are careful, two copy the kit, one says "none can be told" and ticks nothing, one hands in nothing. The forms
-are filled as a person would fill them, from the season folder and the statements on the form.
+Four students are careful, two copy the kit, one says "none can be told" and ticks nothing, one hands in nothing. The
+forms are filled as a person would fill them, from the season folder and the statements on the form.
 """
 
 from __future__ import annotations

@@ -4,8 +4,8 @@
 
 Reading at 150 words a minute, a picture half a minute, a code cell to be run and looked at a quarter, an exercise by
 its kind (a letter 1, a number 2.5, a pair 3, a finding 8, a case 15 minutes; a usual mistake half as much again). The
-cells are run for what they say, so a hint that does not come or an answer that is not right stops the script; the minutes are
-worked out, nobody's clock was looked at.
+cells are run for what they say, so an answer that is not right stops the script; the minutes are worked out, nobody's
+clock was looked at.
 """
 
 from __future__ import annotations
