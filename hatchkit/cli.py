@@ -109,6 +109,17 @@ def _parser() -> argparse.ArgumentParser:
                      "noon; default: the first evening for which eggs can be collected from today)")
     sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
 
+    sub = command("trial", _trial, "plan a split trial, or judge one by its plan")
+    sub.add_argument("folder", help="season folder (it says what is usual), or the folder of a trial, to judge it")
+    sub.add_argument("--compare", nargs=2, metavar=("USUAL", "NEW"), help="the two ways, in words")
+    sub.add_argument("--outcome", default="hatch", help="hatch, fertility or hatch_of_fertile (default hatch)")
+    sub.add_argument("--difference", type=float, default=0.1, help="difference that must not be missed (default 0.1)")
+    sub.add_argument("--eggs", type=whole(4), default=40, help="eggs in each set, both ways together (default 40)")
+    sub.add_argument("--sets", type=whole(1), help="so many sets (default: as many as the difference asks for)")
+    sub.add_argument("--block", action="append", metavar="NAME=EGGS", default=[],
+                     help="a hen or pen and its eggs in each set; once for each")
+    sub.add_argument("--save", metavar="FOLDER", help="where plan and sheet go, a new folder")
+
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
 
@@ -120,12 +131,20 @@ def _parser() -> argparse.ArgumentParser:
     sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
     sub.add_argument("--students", type=whole(1), required=True)
+    sub.add_argument("--level", choices=("first", "second", "exam"), default="first",
+                     help="how much else happens in the seasons (default first)")
+    sub.add_argument("--language", choices=("en", "de", "fr", "es"), default="en", help="of the answer forms")
     sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
 
-    sub = command("mark", _mark, "compare students' answer sheets with the teacher's answer book")
-    sub.add_argument("answers", help="folder or file of filled-in answer sheets (.csv, .xlsx, .ods)")
+    sub = command("mark", _mark, "compare students' answer forms with the teacher's answer book")
+    sub.add_argument("answers", help="folder or file of filled-in answer forms (.xlsx, .ods, .csv)")
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
+    sub.add_argument("--give-back", metavar="DIR",
+                     help="write a page for each student, one for the class and the marks into a new folder")
+
+    sub = command("breakout-sheet", _breakout_sheet, "write a picture key of unhatched eggs with boxes for a tally")
+    sub.add_argument("-o", "--out", metavar="FILE", default="breakout-sheet.html", help="HTML file to write")
 
     command("test", _test, "run all tests of the kit (source checkout only); options and paths are passed on to pytest")
     return parser
@@ -230,12 +249,40 @@ def _next_set(options) -> None:
         print(f"wrote {path}")
 
 
+def _trial(options) -> None:
+    import hatchkit as hk
+    from hatchkit.folders import season_folder
+    from hatchkit.say.trial import plan_words, result_words
+    from hatchkit.trials import sheet
+
+    if (season_folder(options.folder) / sheet.PLAN).is_file():
+        from hatchkit.trials.analysis import analyse
+
+        print(result_words(analyse(*sheet.load(season_folder(options.folder)))))
+        return
+    blocks = dict(_block(text) for text in options.block)
+    plan = hk.trial(hk.load_season(options.folder), arms=options.compare or ("as usual", "the new way"),
+                    outcome=options.outcome, difference=options.difference, eggs=options.eggs, sets=options.sets,
+                    blocks=blocks or None)
+    print(plan_words(plan))
+    for path in sheet.save(plan, options.save) if options.save else ():
+        print(f"wrote {path}")
+
+
+def _block(text: str) -> tuple[str, int]:
+    name, _, eggs = text.rpartition("=")
+    if not name.strip() or not eggs.strip().isdigit():
+        raise HatchkitError(f"{text!r} is no block: write a hen or pen and its eggs in each set, such as \"hen 4=6\".")
+    return name.strip(), int(eggs)
+
+
 def _start(options) -> None:
+    from hatchkit.double_click import write_double_click
     from hatchkit.records.template import start_folder
     from hatchkit.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    written = [*start_folder(folder), *copy_notebooks(folder)]
+    written = [*start_folder(folder), *copy_notebooks(folder), *write_double_click(folder)]
     if not written:
         print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
     for path in written:
@@ -257,9 +304,10 @@ def _open(options) -> int:
 
 
 def _lesson(options) -> None:
-    from hatchkit.lesson import GUESSED, write_lesson
+    from hatchkit.teach.lesson import GUESSED, write_lesson
 
-    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed)
+    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed,
+                           level=options.level, language=options.language)
     print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
           f"The answer book is for the teacher alone: {written}\n"
           "Its seed stands in it; whoever knows the seed can make the answer book.")
@@ -268,7 +316,7 @@ def _lesson(options) -> None:
 
 
 def _mark(options) -> None:
-    from hatchkit.marking import mark_answers, target, write_marks
+    from hatchkit.teach.marking import mark_answers, target, write_marks
 
     if options.csv:  # before the work, not after it
         target(options.csv)
@@ -276,6 +324,19 @@ def _mark(options) -> None:
     print(marking.words())
     if options.csv:
         print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
+    if options.give_back:
+        from hatchkit.pages.marks_pages import give_back
+
+        print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
+
+
+def _breakout_sheet(options) -> None:
+    from hatchkit.outputs import safe_output
+    from hatchkit.pages.breakout_sheet import breakout_sheet
+
+    path = safe_output(options.out, suffix=(".html", ".htm"))
+    path.write_text(breakout_sheet(), encoding="utf-8")
+    print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 
 def _test(options) -> int:

@@ -61,7 +61,7 @@ def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", fu
     if about == "season" and (len(season.years) > 1 or len(season.keepers) > 1):
         about = "years"
     if not names:
-        from hatchkit.years.nameless import without_names
+        from hatchkit.yearly.nameless import without_names
 
         season, renamed = without_names(season)
         batch = renamed.get(str(batch), batch)

@@ -218,6 +218,9 @@ def test_a_class_gets_its_cases_and_blank_sheets_are_marked(capsys, tmp_path):
     status, out, _ = run(capsys, "mark", sheets, tmp_path / "class", "--csv", tmp_path / "marks.csv")
     assert status == 0
     assert len((tmp_path / "marks.csv").read_text(encoding="utf-8").splitlines()) >= 3
+    for name in ("back", "back_2"):
+        status, out, _ = run(capsys, "mark", sheets, tmp_path / "class", "--give-back", tmp_path / "back")
+        assert status == 0 and (tmp_path / name / "class.html").exists()
 
 
 def test_what_is_not_understood_is_said(capsys):

@@ -25,6 +25,7 @@ FLOORS = (
     {"widgets"},
     {"teach", "lesson", "exercises"},
     {"bootstrap"},
+    {"double_click"},
     {"cli"},
     {"__main__"},
 )

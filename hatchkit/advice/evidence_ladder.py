@@ -55,8 +55,8 @@ def ladder(causes, cause=None) -> pd.DataFrame:
     table = pd.DataFrame(rows, columns=COLUMNS)
     table["push"] = np.log10(table["factor"].astype(float).clip(lower=1e-12))
     table["strength"] = [_strength(factor) for factor in table["factor"].astype(float)]
-    table[["said", "unit"]] = table[["said", "unit"]].fillna("")
-    table["digits"] = table["digits"].fillna(0).astype(int)
+    table[["said", "unit"]] = table[["said", "unit"]].astype(object).fillna("")
+    table["digits"] = table["digits"].astype(float).fillna(0).astype(int)
     order = table["push"].abs().sort_values(ascending=False, kind="stable", na_position="last").index
     return table.loc[order].reset_index(drop=True)
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pandas as pd
+
 from hatchkit.advice.weighing import UNNAMED
 
 
@@ -99,4 +101,4 @@ def eggs_to_set(plan) -> dict:
     wanted = round(float(plan.basis["sure"]), 4)
     number = {name: rows.at[sure, "eggs"] for name, sure in (("half", 0.5), ("eggs", wanted), ("most", 0.95))}
     return dict(chicks=int(plan.basis["chicks"]), sure=wanted,
-                **{name: None if value is None or value != value else int(value) for name, value in number.items()})
+                **{name: None if pd.isna(value) else int(value) for name, value in number.items()})

@@ -12,7 +12,7 @@ from hatchkit.figures.style import DARK
 
 #: A picture is shown at most so much larger than it was drawn (its text then is as large as a heading), and no larger
 #: than a screen is high.
-LARGEST, SCREEN = 1.7, 620
+LARGEST, SCREEN = 1.5, 620
 #: Faces of text by preference; matplotlib lays out with its own, which is wider than these.
 FACES = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif"
 
@@ -29,7 +29,7 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
         Lay the figure out anew for a place so many CSS pixels wide, for instance 720 where there is room. Left out,
         it stays as drawn: 360 wide, for a telephone, where all text is at least 10 px high.
     most : float, optional
-        Widest that a page may show it, in CSS pixels; if left out, 1.7 times the width, less where the picture is tall.
+        Widest that a page may show it, in CSS pixels; if left out, 1.5 times the width, less where the picture is tall.
 
     Returns
     -------

@@ -79,7 +79,7 @@ def losses_against_dose(batches, ax=None, *, language="en"):
     ax.set_xticks([ASIDE / 2, *(steps + shift)],
                   [style.tell("no_spell", language, batches=len(free)), *(f"{step:.0f}" for step in steps)])
     ax.set_xlim(-ROOM / 2, last + shift + 0.1)
-    ax.set_ylim(0, 1.12 * 100 * max(known[["share_died", "share_expected_high"]].max(), default=0.1) + 4)
+    ax.set_ylim(0, 112 * np.nanmax([0.1, known["share_died"].max(), known["share_expected_high"].max()]) + 4)
     ax.set_xlabel(style.tell("dose_axis", language), loc="right")
     style.heading(ax, style.tell("dose_title", language))
     if len(hit):

@@ -82,7 +82,7 @@ def axes(ax=None, *, size=(WIDTH, 3.2)):
         ax.spines[side].set_visible(False)
     for side in ("left", "bottom"):
         ax.spines[side].set(color=SOFT, linewidth=0.7)
-    ax.tick_params(colors=SOFT, labelcolor=INK, labelsize=TEXT, width=0.7)
+    ax.tick_params(which="both", colors=SOFT, labelcolor=INK, labelsize=TEXT, width=0.7)
     for axis in (ax.xaxis, ax.yaxis):
         axis.label.set(size=TEXT, color=INK)
         axis.get_offset_text().set(size=TEXT)
@@ -129,10 +129,12 @@ def key(ax, entries, *, columns=2, **more):
 
 
 def wrapped(words, width: int = 44) -> str:
-    """Words in lines of at most `width` letters."""
+    """Words in lines of at most `width` letters; a number keeps its unit beside it."""
+    import re
     import textwrap
 
-    return "\n".join(textwrap.wrap(str(words), width)) or " "
+    kept = re.sub(r"(\d) (?=[%°]|h\b|g\b)", "\\1\N{NO-BREAK SPACE}", str(words))
+    return "\n".join(textwrap.wrap(kept, width)) or " "
 
 
 def tell(code: str, language: str = "en", **facts) -> str:

@@ -15,7 +15,9 @@ _WIDE_LETTERS = {
     "big5": r"[\u4e00-\u9fff]",
 }
 #: Signs that any language may have between its words.
-_SIGNS = frozenset("°½¼¾–—’‘“”„…€£§²³×±µ«»·´、。（）・：，\u00a0")
+_SIGNS = frozenset("°ºª½¼¾–—’‘“”„…•†€£§²³×±µ«»·´¡¿、。（）・：，\u00a0")
+#: Pages whose letters never stand in one word with those of ASCII.
+_OWN_SCRIPT = ("cp1251", "koi8_r", "cp1253", "cp1255", "cp1256")
 _LOOK = 65_536
 
 
@@ -103,6 +105,8 @@ def _explained(text: str, page: str) -> tuple[float, float]:
     small = [letter.lower() for letter in foreign]
     most, used = max((sum(letter in letters for letter in small), len(letters & set(small)) / len(letters))
                      for letters in _alphabets()[page])
+    if page in _OWN_SCRIPT:
+        odd += len(re.findall(r"(?<=[A-Za-z0-9])[^\W\d_a-zA-Z]|[^\W\d_a-zA-Z](?=[A-Za-z0-9])", text))
     # Headings are mostly small: in the wrong page Cyrillic turns to capitals (Greek ones too), vowels to consonants.
     odd += sum(letter.isupper() for letter in foreign) / 10
     if page in ("cp1251", "koi8_r") and sum(map("аеиоуыэюяёєії".count, small)) < len(small) / 5:

@@ -90,7 +90,8 @@ def _can_show_inside(design, column):
     _, ids = np.unique(np.nan_to_num(kinds, nan=-2.0), axis=0, return_inverse=True)
     inside = arrangements_count(ids.ravel(), design.strata)
     place = 1 if column == "incubator" else 0
-    other = np.array(["|".join(part for at, part in enumerate(text.split("|")) if at != place) for text in design.strata])
+    split = [text.split("|") for text in design.strata]
+    other = np.array(["|".join(part for at, part in enumerate(parts) if at != place) for parts in split])
     across = arrangements_count(ids.ravel(), other)
     return inside * chance >= 1 or across * chance < 1
 

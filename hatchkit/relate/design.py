@@ -240,7 +240,7 @@ def _candidates(rows, covariates):
     for name in [n for n in COVARIATES if n in rows] if covariates is None else covariates:
         value = pd.to_numeric(rows[name], errors="coerce").to_numpy(float)
         known = np.isfinite(value)
-        if known.mean() < 0.8:
+        if not len(known) or known.mean() < 0.8:
             if known.any():
                 yield name, None
             continue

@@ -14,7 +14,7 @@ from hatchkit.relate.design import design as make_design
 from hatchkit.relate.effect import effect as fit_effect
 from hatchkit.relate.excess import EXCESS_COLUMNS, excess
 from hatchkit.relate.power import power
-from hatchkit.relate.redrawn import redrawn
+from hatchkit.relate.redrawn import foresee, redrawn
 from hatchkit.relate.verdict import rules, verdict
 
 #: Draws of the small Bayesian model for the reported effect.
@@ -38,7 +38,8 @@ class CountsRelation:
     excess : DataFrame
         Excess deaths and chicks lost per exposed batch and in all (`excess.excess`).
     detectable : dict
-        What a season of this size could have shown (`power.power`).
+        What a season of this size could have shown, and why not more (`redrawn.foresee`; where the log was turned
+        `power.power`).
     confounding : DataFrame
     rows : DataFrame
         The rows used, with expected deaths without any effect and standardised residuals.
@@ -129,7 +130,9 @@ def relate_counts(
     found = fit_effect(design, draws=EFFECT_DRAWS, seed=seed)
     enough = enough_to_test(design)
     detectable = {}
-    if detect:
+    if detect and enough and turned is None:
+        detectable = foresee(design, seed=seed)
+    elif detect:
         detectable = power(design, share, found["spread"], dealt, seed=seed) if enough else _no_power()
     blank["rows"] = design.rows.assign(expected=design.at_risk * share, residual=residual, exposed=design.exposed)
     blank |= dict(effect=found, test=test, detectable=detectable)

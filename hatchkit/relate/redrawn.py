@@ -4,8 +4,8 @@ Exchanging histories of exposure between batches assumes least, but two exposed 
 leave so few arrangements that no harm, however large, can look rare. This test draws the batches anew instead: each
 with its own level on the log hazard, the spread between batches learned from the records and from what is stated
 of such spreads (reference/verdict_rules.csv). Machines, keepers and seasons have levels of their own, and where the
-records can carry it a steady drift through the season is taken out. It is valid as far as batches differ beyond these by
-a spread not far above the stated one: with a spread of 0.8 it gives up to 9 % false alarms, at 0.3 to 0.5 about 5.
+records can carry it a steady drift through the season is taken out. It is valid as far as batches differ beyond these
+by a spread not far above the stated one: with a spread of 0.8 it gives up to 9 % false alarms, at 0.3 to 0.5 about 5.
 """
 
 from __future__ import annotations
@@ -57,16 +57,79 @@ def redrawn(design, *, draws: int = 2000, seed: int = 1) -> dict:
     seen = seen / np.sqrt(max(float(died.sum()), 1.0))
     slack = 1e-9 * max(float(np.abs(score).max()), 1e-12)
     above, ties = (score > seen + slack).sum(), (np.abs(score - seen) <= slack).sum()
-    return {"more": float((above + 0.5 * ties + 0.5) / (draws + 1)), "spread": float(weight @ SPREADS), "draws": draws,
-            "apart": True}
+    return {
+        "more": float((above + 0.5 * ties + 0.5) / (draws + 1)),
+        "spread": float(weight @ SPREADS),
+        "draws": draws,
+        "apart": True,
+    }
+
+
+def foresee(design, *, ratios=(2.0, 4.0, 10.0), seasons: int = 1000, seed: int = 1) -> dict:
+    """What these records could have shown, before the answer: share of redrawn seasons with a clear sign, by ratio.
+
+    Parameters
+    ----------
+    design : Design
+    ratios : tuple of float
+        Hazard ratios at the usual dose.
+    seasons, seed : int
+
+    Returns
+    -------
+    dict
+        As `power.power`, and why: what it is that they lack ("few_exposed", "levels", "few_deaths", "few_batches"; ""
+        where a doubling would have shown), with left (share of what the dose could tell that the levels of machines,
+        keepers and seasons leave).
+    """
+    from hatchkit.relate.power import ratio_for
+
+    limit, use, ratios = rules(), design.known, np.asarray(ratios, float)
+    died, eggs, cells = design.died[use], design.at_risk[use], design.cells()[use]
+    columns = nuisance(design)[use]
+    _, _, share = fit_many(died, eggs, columns, design.offset[use], ridge=1e-2, tolerance=1e-7)
+    share = np.clip(share[0], 1e-9, 1 - 1e-9)
+    size = design.dose[use] / design.step
+    weight = eggs * share * (1 - share)
+    dose, before = projected(size, columns, weight), projected(size, cells[:, cells.any(axis=0)], weight)
+    left = float((weight * dose**2).sum() / max((weight * before**2).sum(), 1e-12))
+    _, batch = np.unique(design.batch[use], return_inverse=True)
+    rng = np.random.default_rng(seed)
+    chances = spread_weights(died, eggs, share, batch)
+
+    def scores(ratio):
+        spread = rng.choice(SPREADS, size=seasons, p=chances)[:, None]
+        raised = -np.expm1(np.log1p(-share) * ratio**size)
+        again = deaths(eggs, np.clip(raised, 1e-9, 1 - 1e-9), batch, spread, rng)
+        return (again - eggs * share) @ dose / np.sqrt(np.maximum(again.sum(axis=1), 1.0))
+
+    limit_score = np.quantile(scores(1.0), 1 - limit["clear_chance"])
+    shown = np.maximum.accumulate([float((scores(ratio) > limit_score + 1e-9).mean()) for ratio in ratios])
+    if left < 1e-6:
+        shown = np.zeros(len(ratios))
+    why = "" if shown[0] >= limit["detect_power"] else _lacking(design, left, float((eggs * share).sum()))
+    return {"ratios": ratios, "power": shown, "doubling": float(shown[0]),
+            "detectable": ratio_for(ratios, shown, limit["detect_power"], seasons) if shown.any() else np.inf,
+            "spread": float(chances @ SPREADS), "why": why, "left": left}
+
+
+def _lacking(design, left: float, dead: float) -> str:
+    """What the records lack most."""
+    if left < 0.25:
+        return "levels"
+    if len(design.exposed_batches) <= 3:
+        return "few_exposed"
+    return "few_deaths" if dead < 3 * len(design.known_batches) else "few_batches"
 
 
 def nuisance(design) -> np.ndarray:
-    """Columns of what may differ without any exposure (rows, terms): cells, machines of keepers, seasons, covariates."""
+    """Columns of what may differ without any exposure (rows, terms): cells, machines, seasons, covariates."""
     blocks = [design.cells(), design.extra]
     rows = design.rows
     for names in (("keeper", "incubator"), ("keeper", "season")):
-        there = [rows[name].astype(object).where(rows[name].notna(), "").astype(str) for name in names if name in rows]
+        there = [
+            rows[name].astype(object).where(rows[name].notna(), "").astype(str) for name in names if name in rows
+        ]
         if there:
             label = there[0] if len(there) == 1 else there[0] + "|" + there[1]
             codes, levels = label.factorize()

@@ -10,6 +10,7 @@ from hatchkit import reference
 from hatchkit.advice import season_notes as notes
 from hatchkit.advice.cause_words import Counted, arithmetic_words
 from hatchkit.advice.different import _by_name
+from hatchkit.advice.seen import seen
 from hatchkit.advice.what_to_change import _wanted
 
 
@@ -48,3 +49,12 @@ def test_a_mean_over_ages_is_told_only_where_there_are_several(variants, mean):
         table=pd.DataFrame({"cause": ["heat"], "name": ["Too warm"], "variant": ["early"], "prior": 0.1, "share": 0.2}),
         evidence=pd.DataFrame({"item": [], "name": []}), arithmetic=lambda cause: parts)
     assert ("is the mean over its" in arithmetic_words(causes, "heat")) == mean
+
+
+def test_clears_opened_at_the_first_candling_are_shared_out_egg_by_egg():
+    """1 without a germ and 3 that died, among 2 clears of one look and 3 of the next: 1 + 1, then 2 and 1 unopened."""
+    looks = [dict(fate="clear", eggs=eggs, after_day=after, by_day=after + 7.0, found_at="candling", egg="")
+             for eggs, after in ((2, 0.0), (3, 7.0))]
+    row = {"opened1_infertile": 1, "opened1_dead": 3}
+    told = seen(looks, row, frozenset({"clear", "dead", "hatched"}), 21.0)
+    assert told.eggs.tolist() == [1.0, 1.0, 2.0, 1.0]

@@ -165,3 +165,13 @@ def test_the_column_list_names_what_the_advice_room_returns(told):
     for name, table in tables.items():
         assert list(table.columns) == list(listed.loc[listed["table"] == name, "column"]), name
     assert np.isin(listed["kind"], ["text", "number", "count", "time", "yes/no"]).all()
+
+
+def test_of_a_cause_s_ages_the_likeliest_is_named(told):
+    several = 0
+    for one in told[2].values():
+        for row in one.table.to_dict("records"):
+            ways = one.arithmetic(row["cause"]).query("part == 'pattern'").set_index("variant")
+            several += len(ways) > 1
+            assert row["variant"] == (ways["chance"] * ways["factor"]).idxmax(), (row["cause"], ways)
+    assert several > 6

@@ -51,6 +51,8 @@ def main() -> int:
         for fault in faults:
             kinds[fault.split(":")[0]] += 1
             print(f"seed {seed} ({', '.join(ways)}): {fault}", flush=True)
+        if done % 100 == 0:
+            print(f"{done:,} folders, {bad} with a fault, {time.monotonic() - start:.0f} s", flush=True)
         for path in folder.rglob("*"):
             if path.is_file() and not path.is_symlink():
                 path.chmod(0o600)

@@ -7,13 +7,14 @@
 
 Each edit changes one constant, comparison, sign or step of one in a room of formulas, in a copy of the source; the
 room's tests then run until the first failure. An edit that no test notices is a survivor: it needs a test, or a line
-with a reason among the equivalents below.
+with a reason in mutations_alike.csv.
 """
 
 from __future__ import annotations
 
 import argparse
 import ast
+import csv
 import datetime
 import json
 import os
@@ -75,8 +76,10 @@ NAMED = {
                                          "def eggs_learned(weight, chicks, *, sure=0.95)"),
 }
 
-#: Edits that change nothing that anybody could see: (file, source line, edit) -> why.
-EQUIVALENT: dict = {}
+#: Edits that change nothing that anybody could see: (file, line of source, edit, place in the line) -> why.
+with open(Path(__file__).with_name("mutations_alike.csv"), encoding="utf-8", newline="") as _alike:
+    EQUIVALENT = {(row["file"], row["line"], row["edit"], int(row["place"])): row["why"]
+                  for row in csv.DictReader(_alike)}
 
 
 @dataclass(frozen=True)
@@ -90,14 +93,20 @@ class Edit:
     new: str
     line: int
     text: str
+    place: int = 0
+
+    @property
+    def key(self) -> tuple:
+        """By which an edit is known again after the file has changed elsewhere: line, place in it, change."""
+        return (self.file, self.text, self.what, self.place)
 
     @property
     def what(self) -> str:
         return f"{self.old} -> {self.new}"
 
 
-def edits_of(file: Path, name: str, rng: random.Random) -> list[Edit]:
-    """Every edit that can be made in one file; where several are possible at one place, one is drawn."""
+def edits_of(file: Path, name: str) -> list[list[Edit]]:
+    """Every edit that can be made in one file, those of one place together."""
     source = file.read_bytes()
     lines = source.split(b"\n")
     starts = [0]
@@ -109,27 +118,29 @@ def edits_of(file: Path, name: str, rng: random.Random) -> list[Edit]:
 
     def edit(start, end, new):
         number = source.count(b"\n", 0, start) + 1
-        return Edit(name, start, end, source[start:end].decode(), new, number, lines[number - 1].decode().strip())
+        ahead = source[starts[number - 1]:start].decode()
+        return Edit(name, start, end, source[start:end].decode(), new, number, lines[number - 1].decode().strip(),
+                    len(ahead.lstrip()))
 
     def between(left, right, old, new):
         start, end = span(left)[1], span(right)[0]
         at = re.search(re.escape(old).replace(r"\ ", r"\s+"), source[start:end].decode())
-        return edit(start + at.start(), start + at.end(), new) if at else None
+        return [edit(start + at.start(), start + at.end(), new)] if at else []
 
     found = []
     for node in _computed(ast.parse(source)):
         if isinstance(node, ast.Constant) and type(node.value) in (int, float, bool):
-            found.append(edit(*span(node), _other(node.value, rng)))
+            found.append([edit(*span(node), other) for other in _others(node.value)])
         elif isinstance(node, ast.BinOp) and type(node.op) in OPERATORS:
             found.append(between(node.left, node.right, *OPERATORS[type(node.op)]))
         elif isinstance(node, ast.Compare) and type(node.ops[0]) in COMPARISONS:
             found.append(between(node.left, node.comparators[0], *COMPARISONS[type(node.ops[0])]))
         elif isinstance(node, ast.UnaryOp) and isinstance(node.op, ast.USub):
-            found.append(edit(span(node)[0], span(node.operand)[0], "+"))
+            found.append([edit(span(node)[0], span(node.operand)[0], "+")])
         elif isinstance(node, ast.BoolOp):
             words = ("and", "or") if isinstance(node.op, ast.And) else ("or", "and")
             found.append(between(node.values[0], node.values[1], *words))
-    return [one for one in found if one is not None]
+    return [together for together in found if together]
 
 
 def _computed(node):
@@ -143,20 +154,24 @@ def _computed(node):
                 yield from _computed(one)
 
 
-def _other(value, rng) -> str:
+def _others(value) -> list[str]:
     if isinstance(value, bool):
-        return str(not value)
+        return [str(not value)]
     if isinstance(value, int):
-        return str(value + rng.choice((-1, 1)))
-    return repr(value * rng.choice((0.5, 2.0)) if value else 1.0)
+        return [str(value - 1), str(value + 1)]
+    return [repr(value * 0.5), repr(value * 2.0)] if value else ["1.0"]
+
+
+def possible() -> list[list[Edit]]:
+    """Every edit that can be made in the rooms, those of one place together."""
+    return [together for room in ROOMS for file in sorted((ROOT / "hatchkit" / room).glob("*.py"))
+            for together in edits_of(file, f"{room}/{file.name}")]
 
 
 def drawn(count: int, seed: int) -> list[Edit]:
-    """`count` edits from all that are possible, by a seed."""
-    rng = random.Random(seed)
-    every = [one for room in ROOMS for file in sorted((ROOT / "hatchkit" / room).glob("*.py"))
-             for one in edits_of(file, f"{room}/{file.name}", rng)]
-    return rng.sample(every, min(count, len(every)))
+    """`count` edits at as many places, by a seed."""
+    rng, every = random.Random(seed), possible()
+    return [rng.choice(together) for together in rng.sample(every, min(count, len(every)))]
 
 
 def named() -> list[Edit]:
@@ -285,7 +300,7 @@ def report(edits, done, title: str) -> str:
     """The results as a page of Markdown."""
     commit = subprocess.run(["git", "rev-parse", "--short", "HEAD"], cwd=ROOT, capture_output=True, text=True).stdout
     survived = [edit for edit in edits if done.get(edit, ("",))[0] == "survived"]
-    alike = [edit for edit in survived if (edit.file, edit.text, edit.what) in EQUIVALENT]
+    alike = [edit for edit in survived if edit.key in EQUIVALENT]
     open_ = [edit for edit in survived if edit not in alike]
     broken = sum(found[0] == "broken" for found in done.values())
     counted = len(done) - len(alike) - broken
@@ -298,7 +313,7 @@ def report(edits, done, title: str) -> str:
     lines += [f"| {edit.file}:{edit.line} | `{edit.what}` | `{edit.text}` |".replace("|=", r"\|=") for edit in open_]
     lines += ["", "## Without effect", "", "| where | edit | why |", "|---|---|---|"]
     lines += [f"| {edit.file}:{edit.line} | `{edit.what}` in `{edit.text}` | "
-              f"{EQUIVALENT[edit.file, edit.text, edit.what]} |" for edit in alike]
+              f"{EQUIVALENT[edit.key]} |" for edit in alike]
     return "\n".join(lines) + "\n"
 
 
@@ -312,8 +327,10 @@ def main() -> None:
     parser.add_argument("--again", action="store_true")
     options = parser.parse_args()
     edits = named() if options.named else drawn(options.edits, options.seed)
-    kept = earlier(edits) if options.again else {}
-    waiting = [edit for edit in edits if kept.get(edit, ("",))[0] != "noticed"]
+    kept: dict = {}
+    if options.again:
+        edits, kept = earlier()
+    waiting = [edit for edit in edits if edit not in kept]
     if unsound := sound(waiting, options.workers):
         sys.exit(f"The tests of these rooms fail on the source as it is: {', '.join(unsound)}")
     done = kept | run(waiting, options.workers, options.minutes)
@@ -322,18 +339,21 @@ def main() -> None:
               f"all {len(done)} noticed")
         return
     RESULTS.parent.mkdir(exist_ok=True)
-    rows = [[edit.file, edit.text, edit.what, *done[edit]] for edit in edits if edit in done]
+    rows = [[*edit.key, *done[edit]] for edit in edits if edit in done]
     RESULTS.with_suffix(".json").write_text("[\n" + ",\n".join(map(json.dumps, rows)) + "\n]\n", encoding="utf-8")
     RESULTS.write_text(report(edits, done, f"Small faults and the tests, seed {options.seed}"), encoding="utf-8")
     print(RESULTS.read_text("utf-8").split("\n")[2])
 
 
-def earlier(edits) -> dict:
-    """What became of these edits last time, told by file, line of source and change."""
-    rows = json.loads(RESULTS.with_suffix(".json").read_text("utf-8"))
-    known = {tuple(row[:3]): tuple(row[3:]) for row in rows}
-    return {edit: known[edit.file, edit.text, edit.what] for edit in edits
-            if (edit.file, edit.text, edit.what) in known}
+def earlier() -> tuple[list[Edit], dict]:
+    """The edits of last time that can still be made, and what became of those that are not to be run again."""
+    known = {tuple(row[:4]): tuple(row[4:]) for row in json.loads(RESULTS.with_suffix(".json").read_text("utf-8"))}
+    there = {edit.key: edit for together in reversed(possible()) for edit in together}  # of like lines the first
+    edits = [there[key] for key in known if key in there]
+    for gone in known.keys() - there.keys():
+        print(f"can be made no more: {gone}")
+    return edits, {edit: known[edit.key] for edit in edits
+                   if known[edit.key][0] == "noticed" or edit.key in EQUIVALENT}
 
 
 if __name__ == "__main__":

@@ -7,6 +7,9 @@ from __future__ import annotations
 
 from functools import cache
 
+import numpy as np
+import pandas as pd
+
 import hatchkit as hk
 from hatchkit import say
 from hatchkit.advice import egg_chances, evidence_ladder, glance, poor_hatch
@@ -17,6 +20,7 @@ from hatchkit.climate import clock, probes, timeline, water_loss
 from hatchkit.climate import pictured as met
 from hatchkit.figures import advice as advice_pictures
 from hatchkit.figures import climate as climate_pictures
+from hatchkit.figures import course as course_pictures
 from hatchkit.figures import glance as glance_pictures
 from hatchkit.figures import losses as loss_pictures
 from hatchkit.figures import next_set as next_set_pictures
@@ -260,6 +264,58 @@ def eggs_to_set():
     plan = hk.next_set(season(), "chicken", today="2026-09-01")
     return (next_set_pictures.eggs_to_set(egg_chances.egg_chances(season(), plan), plan.eggs),
             say.text("picture_eggs_to_set", advised.eggs_to_set(plan)))
+
+
+@picture
+def course_tray():
+    tray = pd.DataFrame({"look 1": list("cahaaadaaaaa"), "look 2": list(".h.hhh.phhhh")})
+    return course_pictures.tray_map(tray), "The tray of the course, twelve eggs, with what became of each of them."
+
+
+@picture
+def course_luck():
+    hatches = np.random.default_rng(24).binomial(24, 0.75, size=1000)
+    return course_pictures.luck(hatches, each=24, mark=15), course_pictures.luck_alt(hatches, each=24)
+
+
+@picture
+def course_intervals():
+    low = np.linspace(0.4, 0.7, 20)
+    return course_pictures.interval_lines(low, low + 0.2, truth=0.7), "Twenty intervals, of which some miss the truth."
+
+
+@picture
+def course_looks():
+    table = pd.DataFrame({"egg": [1, 2, 3], "after_day": [0, 10, 18], "by_day": [7, 14, 21]})
+    return course_pictures.between_looks(table, looks=[7, 14, 18, 21]), "Three eggs and between which looks they died."
+
+
+@picture
+def course_finds():
+    return (course_pictures.deaths_and_finds(np.array([1, 2, 2, 18, 19]), np.array([7, 7, 7, 21, 21])),
+            "Deaths by the day on which embryos died, and by the day on which they were found.")
+
+
+@picture
+def course_air():
+    eggs = {"one": [25.0, 33.0, 36.0], "two": [25.0, 30.0, 34.0]}
+    return (course_pictures.air_and_eggs([0, 60, 120], [37.5, 37.5, 37.5], eggs),
+            "The air jumps, two eggs follow it, the larger one more slowly.")
+
+
+@picture
+def course_shapes():
+    table = pd.DataFrame({"hour": np.arange(6), "power cut": [37, 36, 35, 34, 33, 32.5],
+                          "lid": [37, 30, 36, 37, 37, 37], "sensor": [37, 37, 12, 37, 37, 37]})
+    return (course_pictures.shapes(table, names=["power cut", "lid", "sensor"]),
+            "Three logs: a power cut falls slowly, an open lid fast, a faulty sensor jumps.")
+
+
+@picture
+def course_arrangements():
+    differences = np.random.default_rng(3).normal(0, 0.05, 500)
+    return (course_pictures.arrangements(differences, seen=0.08),
+            course_pictures.arrangements_alt(differences, seen=0.08))
 
 
 def main(folder, *names):

@@ -18,6 +18,11 @@ def close():
     plt.close("all")
 
 
+def plain(text):
+    """The words of a text in one line."""
+    return text.get_text().replace("\n", " ").replace("\N{NO-BREAK SPACE}", " ")
+
+
 def table():
     return pd.DataFrame(
         {"name": ["A spell of heat", "Bad luck", "Turning"], "share": [0.5, 0.3, 0.2], "tied": [True, True, False]}
@@ -79,7 +84,7 @@ def test_ages_are_boxes_not_curves():
     ax = advice.age_against_season(curve, curve)
     heights = [patch.get_height() for patch in ax.patches if patch.get_width() == 7]
     assert pytest.approx(20) in heights
-    assert [text.get_text().replace("\n", " ") for text in ax.texts] == [
+    assert [plain(text) for text in ax.texts] == [
         "this batch: 30 %", "all batches of its species: 30 %"]
 
 
@@ -101,7 +106,7 @@ def test_evidence_for_lies_right_evidence_against_left_and_the_unknown_has_no_ba
     ax = advice.ladder(ladder_table())
     assert [np.sign(patch.get_width()) for patch in ax.patches] == [1, 1, -1, 1]
     assert ax.patches[0].get_width() < 3.8 and [line.get_marker() for line in ax.lines].count(">") == 1
-    words = [text.get_text() for text in ax.texts]
+    words = [plain(text) for text in ax.texts]
     assert "when and at what stage the eggs were lost" in words
     assert any(text.endswith("11.4 h (usual 0.0 h)") for text in words)
     assert words.count("not known") == 1 and "power cut, you noted" in words

@@ -86,7 +86,7 @@ def test_the_same_picture_gives_the_same_svg_and_its_figure_is_closed():
 
 def test_a_picture_can_be_laid_out_for_more_room():
     text = figures.svg(drawn(), alt="one bar", width=720)
-    assert 'viewBox="0 0 720 144"' in text and "max-width:1224px" in text
+    assert 'viewBox="0 0 720 144"' in text and "max-width:1080px" in text
     assert 'max-width:500px' in figures.svg(drawn(), alt="one bar", most=500)
 
 

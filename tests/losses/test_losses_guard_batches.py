@@ -8,7 +8,7 @@ import pytest
 
 from hatchkit.losses.clears import _spread
 from hatchkit.losses.death_age import _hazard
-from hatchkit.losses.proportions import dispersion
+from hatchkit.losses.proportions import beta_binomial, dispersion
 
 
 @pytest.mark.parametrize(("counts", "phi"), [
@@ -40,3 +40,9 @@ def test_where_no_embryo_is_left_alive_the_risk_is_anything():
     risk = _hazard(edges, ages, mass, mass, np.array([20.0, 20.0, 20.0]), 1, 0.95)
     assert (risk["band_low"][1], risk["band_high"][1]) == (0.0, 1.0)
     assert risk["band_low"][0] > 0.2 and risk["daily_low"][0] == 1.0
+
+
+def test_a_wide_interval_of_two_small_batches_has_ends_inside_nought_and_one():
+    """Two of nine eggs: the profile has fallen by 1.92 well before none or all."""
+    found = beta_binomial([1, 1], [4, 5])
+    assert 0.02 < found.low < found.share < found.high < 0.75

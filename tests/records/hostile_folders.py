@@ -140,16 +140,20 @@ def _limited(seconds):
     def stop(*_):
         raise _TooLong
 
-    if not hasattr(signal, "SIGALRM"):
+    if not hasattr(signal, "setitimer"):
         yield
         return
-    earlier = signal.signal(signal.SIGALRM, stop)
-    signal.alarm(seconds)
+    # Processor time, so that a busy machine is no fault; and a long wait on the clock, for what waits and does not work.
+    clocks = ((signal.SIGPROF, signal.ITIMER_PROF, seconds), (signal.SIGALRM, signal.ITIMER_REAL, 10 * seconds))
+    earlier = [signal.signal(number, stop) for number, _, _ in clocks]
+    for _, clock, most in clocks:
+        signal.setitimer(clock, most)
     try:
         yield
     finally:
-        signal.alarm(0)
-        signal.signal(signal.SIGALRM, earlier)
+        for (number, clock, _), before in zip(clocks, earlier, strict=True):
+            signal.setitimer(clock, 0)
+            signal.signal(number, before)
 
 
 def _state(folder: Path) -> dict:
@@ -355,6 +359,8 @@ def _pipe_for_settings(folder, rng):
 
 def _settings(folder, rng):
     name = rng.choice(["season.toml"] * 4 + ["answers.toml"])
+    if (folder / name).exists() and not (folder / name).is_file():
+        return  # to write into a pipe would be to wait for its reader
     (folder / name).write_text(rng.choice(SETTINGS) + "\n", "utf-8")
 
 

@@ -257,7 +257,15 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
             continue
         near = parts[place - 1] if place else None
         counted = place > 1 and parts[place - 2].number is not None  # "7th day: 4 clear"
-        if near is not None and near.roles & {"day"} and not near.roles & CLASSES and not counted:
+        after = parts[place + 1].roles if place + 1 < len(parts) else frozenset()
+        if (
+            after & {"day"}
+            and not after & CLASSES
+            or near is not None
+            and near.roles & {"day"}
+            and not near.roles & CLASSES
+            and not counted
+        ):
             place += 1
             continue
         roles, ahead = set(), place + 1

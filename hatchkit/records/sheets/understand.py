@@ -14,8 +14,9 @@ from hatchkit.records.sheets.clock import with_hours
 from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import kind_of
-from hatchkit.records.sheets.legend import with_legend
+from hatchkit.records.sheets.legend import with_glossary, with_legend
 from hatchkit.records.sheets.lexicon import all_roles, language_of, tokens
+from hatchkit.records.sheets.monthdays import with_months
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.rounds import by_round
@@ -76,6 +77,8 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
     language = language_on(grid)
     grid = in_one_language(grid)
     grid, key = with_legend(grid, language, marks)
+    grid, more = with_glossary(grid, language)
+    key = [*key, *more]
     told = {plain(heading): reading for heading, reading in fixed.items()}
     found = []
     tables = [table for part in side_by_side(grid) for table in find_blocks(part, language)]
@@ -83,6 +86,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         if not found:
             block.skipped += [(row, "title", text) for row, text in key]
         block.columns = [filled_down(cells) for cells in block.columns]
+        block = with_months(block, [*reversed(block.titles), grid.sheet, stem], language)
         block = with_hours(expanded(with_one_name(block, language), language), language)
         columns = profile(block, language)
         mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
