@@ -17,3 +17,13 @@ report_step_too_long = Der Bericht wurde abgebrochen, bevor er fertig war: einer
 not_written = { $path } konnte nicht geschrieben werden: { $why }. Dort wurde nichts verändert.
 tables_unwritable = In { $path } kann nicht geschrieben werden: { $why }.
 tables_not_empty = { $path } enthält anderes ({ $names } ...): nennen Sie für die Tabellen einen neuen oder leeren Ordner.
+
+language_other =
+    .found = die Tabellen sind in einer anderen Sprache ({ TONGUES($tongues) })
+    .done = Was zur Saison gesagt wird, ist englisch.
+    .mend = Schreiben Sie language = "de" (oder "fr", "es", "en") in season.toml, um eine andere zu haben.
+language_mixed =
+    .found = die Tabellen sind in mehreren Sprachen ({ TONGUES($tongues) })
+    .done = Was zur Saison gesagt wird, ist englisch.
+    .mend = Schreiben Sie language = "de" (oder "fr", "es", "en") in season.toml, um eine andere zu haben.
+language_unknown = Eine Sprache „{ $language }“ gibt es nicht; es gibt { LIST($known) }.

@@ -17,3 +17,13 @@ report_step_too_long = El informe se paró antes de acabar: uno de sus pasos dur
 not_written = No se pudo escribir { $path }: { $why }. Allí no se cambió nada.
 tables_unwritable = No se puede escribir en { $path }: { $why }.
 tables_not_empty = { $path } contiene otras cosas ({ $names } ...): nombre una carpeta nueva o vacía para las tablas.
+
+language_other =
+    .found = las tablas están en otro idioma ({ TONGUES($tongues) })
+    .done = Lo que se dice de la temporada está en inglés.
+    .mend = Escriba language = "es" (o "de", "fr", "en") en season.toml para tener otro.
+language_mixed =
+    .found = las tablas están en varios idiomas ({ TONGUES($tongues) })
+    .done = Lo que se dice de la temporada está en inglés.
+    .mend = Escriba language = "es" (o "de", "fr", "en") en season.toml para tener otro.
+language_unknown = No hay un idioma «{ $language }»; hay { LIST($known) }.

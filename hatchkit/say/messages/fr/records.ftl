@@ -17,3 +17,13 @@ report_step_too_long = Le rapport a été arrêté avant la fin : une de ses é
 not_written = { $path } n’a pas pu être écrit : { $why }. Rien n’y a été changé.
 tables_unwritable = On ne peut pas écrire dans { $path } : { $why }.
 tables_not_empty = { $path } contient autre chose ({ $names } ...) : nommez un dossier nouveau ou vide pour les tableaux.
+
+language_other =
+    .found = les tableaux sont dans une autre langue ({ TONGUES($tongues) })
+    .done = Ce qui est dit de la saison est en anglais.
+    .mend = Écrivez language = "fr" (ou "de", "es", "en") dans season.toml pour en avoir une autre.
+language_mixed =
+    .found = les tableaux sont dans plusieurs langues ({ TONGUES($tongues) })
+    .done = Ce qui est dit de la saison est en anglais.
+    .mend = Écrivez language = "fr" (ou "de", "es", "en") dans season.toml pour en avoir une autre.
+language_unknown = Il n’y a pas de langue « { $language } » ; il y a { LIST($known) }.
