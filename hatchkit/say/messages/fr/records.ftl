@@ -26,4 +26,4 @@ language_mixed =
     .found = les tableaux sont dans plusieurs langues ({ TONGUES($tongues) })
     .done = Ce qui est dit de la saison est en anglais.
     .mend = Écrivez language = "fr" (ou "de", "es", "en") dans season.toml pour en avoir une autre.
-language_unknown = Il n’y a pas de langue « { $language } » ; il y a { LIST($known) }.
+language_unknown = Il n’y a pas de langue « { $language } » ; il y a { LIST($known) }.
