@@ -10,7 +10,8 @@ from hatchkit.problems import problem
 from hatchkit.reference import contract
 from hatchkit.spelling import many
 
-COLUMNS = contract.columns("readings")
+#: What a file tells of its readings; whose and of which year they are is said when seasons are joined.
+COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper", "season")]
 
 
 def empty_readings() -> pd.DataFrame:
