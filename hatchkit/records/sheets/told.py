@@ -22,6 +22,8 @@ _SEVERITY = {
     "unknown": "note",
     "unsure": "doubtful",
     "huge": "lost",
+    "too much": "lost",
+    "date year": "lost",
     "no fate": "doubtful",
     "serial": "note",
     "no year": "doubtful",
