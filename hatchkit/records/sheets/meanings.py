@@ -73,11 +73,11 @@ def _number(token: Token) -> int | None:
 
 
 def _without_negated(found: list[Token]) -> list[Token]:
-    """ "Dead not pipped" is no count of pipped eggs; "pipped not hatched" is one."""
+    """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
     kept = list(found)
     for place, token in enumerate(found[:-1]):
         if (token.text == "no" or "not" in token.roles) and "pipped" in found[place + 1].roles:
-            kept = [t for t in found if t not in (token, found[place + 1])]
+            kept = [t for t in found if t not in (token, found[place + 1])] + [Token("shell", frozenset({"shell"}))]
     return kept
 
 
