@@ -1,8 +1,4 @@
-"""A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it.
-
-Weights are natural logarithms of odds against "something else": 4 = the words say it plainly, 2 = usual reading,
-0 = possible, below = only if the values and the arithmetic ask for it.
-"""
+"""A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it (`fields`)."""
 
 from __future__ import annotations
 
@@ -53,16 +49,7 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
 
 def _clean(found: tuple[Token, ...]) -> list[Token]:
     silent = {"zero", "all", "unknown", "yes", "word number"}
-    return [
-        Token(
-            t.text,
-            t.roles - silent,
-            t.languages,
-            _number(t),
-            t.guessed,
-        )
-        for t in found
-    ]
+    return [Token(t.text, t.roles - silent, t.languages, _number(t), t.guessed) for t in found]
 
 
 def _number(token: Token) -> int | None:
