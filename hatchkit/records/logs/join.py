@@ -10,7 +10,8 @@ from hatchkit.problems import problem
 from hatchkit.reference import contract
 from hatchkit.spelling import many
 
-COLUMNS = contract.columns("readings")
+#: Of one season; whose and which it is, is laid beside them where several are read.
+COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper", "season")]
 
 
 def empty_readings() -> pd.DataFrame:
