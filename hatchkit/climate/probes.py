@@ -29,7 +29,7 @@ def probe_truth(season) -> pd.DataFrame:
     DataFrame
         One row per incubator and probe (and other probe in the same machine); columns in
         ``reference/columns_climate.csv`` under `probe_truth`. Three independent witnesses: an offset
-        from a check against melting ice or a reference thermometer (season.toml), a second probe in
+        from a check beside a reference thermometer (season.toml), a second probe in
         the same machine, and the times at which the eggs hatched.
     """
     timing = _clock_bias(season)

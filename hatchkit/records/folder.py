@@ -13,6 +13,7 @@ from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
 from hatchkit.records.changes import is_changes, read_changes
 from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
+from hatchkit.records.language import language_of_season
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.candidates import key_of
@@ -69,6 +70,8 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
             hint_day_first=_told_order(settings, answers),
         )
     found += sheets.problems
+    language, notes = language_of_season(settings, sheets.understood)
+    found += notes
     batches = (
         tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else contract.empty("batches")
     )
@@ -112,6 +115,7 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
         logs=logs.files,
         changes=changes,
         reading=reading_table(sheets),
+        language=language,
         ledger=ledger_table(sheets),
         problems=_problems.combine(
             _problems.table(found), with_headings(_problems.table(doubts), headings), log_problems
@@ -144,7 +148,7 @@ def _fixed(settings: dict, answers: dict) -> dict:
 def _with_answers(settings: dict, answers: dict) -> dict:
     """Settings with what a person answered of the whole season; season.toml wins."""
     told = {heading: taken for (_, _, heading), taken in answers.items() if heading.startswith("?")}
-    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary")):
+    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary"), ("?sums", "sums")):
         if asked in told and not settings.get(name):
             settings = {**settings, name: told[asked]}
     return settings
