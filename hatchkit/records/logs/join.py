@@ -10,11 +10,7 @@ from hatchkit.problems import problem
 from hatchkit.reference import contract
 from hatchkit.spelling import many
 
-<<<<<<< HEAD
-#: Of one season; whose and which it is, is laid beside them where several are read.
-=======
 #: What a file tells of its readings; whose and of which year they are is said when seasons are joined.
->>>>>>> main
 COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper", "season")]
 
 
