@@ -162,7 +162,6 @@ def _output_options(sub) -> None:
 
 
 def _check(options) -> None:
-    import hatchkit as hk
     from hatchkit.outputs import safe_output
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
