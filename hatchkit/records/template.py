@@ -7,8 +7,8 @@ from pathlib import Path
 
 from hatchkit import reference
 from hatchkit.cautions import cautions
-from hatchkit.outputs import SEALED, whole_file
 from hatchkit.problems import HatchkitError
+from hatchkit.writing import SEALED, whole_file
 
 WORKBOOK, SETTINGS, CANDLING = "batches.xlsx", "season.toml", "candling-sheet.html"
 _SHEETS = {"batches": "One row per batch: what went in, what each look found, what came out.",

@@ -16,13 +16,13 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.outputs import SEALED
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import life, seasons
 from hatchkit.teach import case_words
 from hatchkit.teach.answer_form import write_form
 from hatchkit.teach.cases import make_case
 from hatchkit.teach.marking import BOOK, rules
+from hatchkit.writing import SEALED
 
 #: Seeds below this can be tried one after another by somebody who knows the kit.
 GUESSED = 10**9
