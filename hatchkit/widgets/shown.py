@@ -106,3 +106,26 @@ def _table(laid: dict) -> str:
 
 def _safe(words: str) -> str:
     return html.escape("".join(char if char.isprintable() or char == "\u00a0" else " " for char in str(words)))
+
+
+def show_all(findings: Findings, begins: str, *, more: bool = False) -> Shown:
+    """Every finding whose question begins so, each under its question; a line that says so where there is none.
+
+    Parameters
+    ----------
+    findings : Findings
+    begins : str
+        Such as "groups_".
+    more : bool
+    """
+    markup, lines = [], []
+    for one in findings:
+        if one.question.startswith(begins):
+            ask = parts.message(f"ask_{one.question}", one.facts, findings.language, findings.unit)
+            shown = show(one, findings, more=more)
+            markup += [f"<p><em>{_safe(ask)}</em></p>", shown.markup]
+            lines += [ask, *shown.lines]
+    if not lines:
+        none = text("shown_not_asked", {}, findings.language)
+        return Shown(f"<p>{_safe(none)}</p>", [none])
+    return Shown("".join(markup), lines)
