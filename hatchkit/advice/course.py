@@ -45,6 +45,10 @@ FAIL_AT_TERM = 0.4
 SHOWS_AT_CANDLING = np.concatenate([[0.05, 0.25, 0.6, 0.9], np.ones(DAYS - 4)])
 SHOWS_ON_OPENING = np.concatenate([[0.2, 0.6, 0.9], np.ones(DAYS - 3)])
 
+#: How often an opened clear that died on a day is taken for one without a germ: the disc of a germ dead within hours
+#: is easily taken for an unfertilised one (Wilson, Florida CIR1112: only practice tells; figures stated by hatchkit).
+TAKEN_FOR_BARREN = np.concatenate([[0.5, 0.2, 0.05], np.zeros(DAYS - 3)])
+
 #: How loosely a cause's shape is known: sd of the log of its harm in each band of days (set in the family of worlds).
 SHAPE_SD = 0.7
 
@@ -61,7 +65,7 @@ TURNS, LONGEST = 12, 1.5
 @cache
 def _published_days() -> np.ndarray:
     """Share of each hen's day within its stage, by the published course of deaths (Kuurman et al. 2001)."""
-    from hatchkit.losses.two_phase import cumulative
+    from hatchkit.losses.two_phase_shape import cumulative
 
     mass = np.diff(cumulative(np.arange(DAYS + 1.0)))
     parts = []

@@ -25,11 +25,12 @@ from hatchkit.usual.stages import Usual, usual
 #: Order in which eggs are lost, and the published shares in that order.
 ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 
-#: The factors of the tables are round figures of what one would dare to say; in the family of worlds they were too
-#: timid (of first causes told at 43 % four in five were right, of those at 58 % nearly all), so each counts to this
-#: power; twice as far the family would go, other worlds may not. A measured dose is told strongly enough as it stands.
-TRUST = 1.7
+#: Items of the log that say little where little was logged.
 MEASURED = ("heat", "cold")
+
+#: Facts that a cause may show in one of several ways: eggs too warm are told by the log or, where the probe lies, by
+#: the clock of the hatch. What speaks for the cause in one way is not taken back by the other.
+EITHER = ("warmth",)
 
 COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
 
@@ -242,26 +243,29 @@ def told(gathered: Gathered, batch, items) -> dict:
                 lines.append([item, fact, "not known", 1.0])
                 continue
             shown = row["value"] if row["kind"] == "dose" else row["value"] - row["usual"]
-            log = float(np.interp(shown, at, logs))
-            factor = float(np.exp(log if item in MEASURED and log > 0 else TRUST * log))
+            factor = float(np.exp(np.interp(shown, at, logs)))
             if item in MEASURED and factor < 1:
                 factor = logged * factor + 1 - logged  # what was not logged may have held it
             lines.append([item, fact, "known", factor])
         for sign in named.to_dict("records"):
             factor = weights[sign["sign"]].get(cause)
             if factor is not None:
-                lines.append([sign["sign"], sign["fact"], sign["said"], factor**TRUST])
+                lines.append([sign["sign"], sign["fact"], sign["said"], factor])
         out[cause] = _each_fact_once(lines)
     return out
 
 
 def _each_fact_once(lines) -> list[Line]:
-    """Of the lines of one fact only the strongest for and the strongest against keep their factor."""
+    """Of the lines of one fact only the strongest for and the strongest against keep their factor.
+
+    Of a fact in `EITHER` what speaks against counts only where nothing speaks for.
+    """
     out = []
     for place, (part, fact, found, factor) in enumerate(lines):
         rivals = [other[3] for at, other in enumerate(lines) if other[1] == fact and at != place]
         same = [other for other in rivals if (other > 1) == (factor > 1) and other != 1]
         beaten = any(abs(np.log(other)) > abs(np.log(factor)) for other in same)
+        beaten |= fact in EITHER and factor < 1 and any(other > 1 for other in rivals)
         twin = any(other[1] == fact and other[3] == factor for other in lines[:place]) and factor != 1
         out.append(Line(part, found, 1.0 if beaten or twin else factor, factor))
     return out

@@ -67,13 +67,22 @@ def _patterns() -> tuple:
 #: Between two words of a phrase another one or two may stand ("the turner had stopped"), but no "no" and no comma.
 _BETWEEN = rf"(?: (?!(?:{'|'.join(sorted(NOT))})\b)\w+){{0,2}} "
 
+#: From so many letters on a word may go on ("air cell" is read in "air cells").
+STEM = 4
+
 
 def _expression(phrase: str) -> str:
-    stems = [r"\b" + _BETWEEN.join(map(re.escape, stem.split())) for stem in phrase.split("+")]
+    stems = [r"\b" + _BETWEEN.join(_words(stem.split())) for stem in phrase.split("+")]
     if len(stems) == 1:  # "no current" is not the beginning of a longer word with a no before it
         return stems[0] + (r"\b" if phrase.split()[0] in NOT else "")
     first, second = stems
-    return f"(?:{first}.{{0,{APART}}}?{second}|{second}.{{0,{APART}}}?{first})"
+    within = f"[^.,;:!?]{{0,{APART}}}?"
+    return f"(?:{first}{within}{second}|{second}{within}{first})"
+
+
+def _words(words) -> list[str]:
+    """Expression of each word of a phrase; the last one may go on in any case."""
+    return [re.escape(word) + (r"\w*" if len(word) >= STEM else "") for word in words[:-1]] + [re.escape(words[-1])]
 
 
 def read(text) -> dict:

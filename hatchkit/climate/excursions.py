@@ -59,6 +59,8 @@ def was_logged(season) -> bool:
 
 
 def _all_excursions(season) -> pd.DataFrame:
+    if season.parts:
+        return _of_parts(season)
     found = []
     for incubator, batches in by_incubator(season):
         step = machine_air.machine_air(season, incubator).attrs["step_h"]
@@ -74,6 +76,17 @@ def _all_excursions(season) -> pd.DataFrame:
         return _empty()
     table = table.sort_values(["incubator", "start", "batch"], kind="stable", ignore_index=True)
     return _number(table)[COLUMNS]
+
+
+def _of_parts(season) -> pd.DataFrame:
+    """Excursions of several seasons, each by its own log; events keep numbers of their own."""
+    tables, events = [], 0
+    for part in season.parts:
+        table = find_excursions(part)
+        if len(table):
+            tables.append(table.assign(event=table["event"] + events))
+            events = int(tables[-1]["event"].max())
+    return pd.concat(tables, ignore_index=True) if tables else _empty()
 
 
 def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None) -> pd.DataFrame:
@@ -197,7 +210,7 @@ def _describe(columns, first, last, side, on, step_h) -> dict:
     clock, part = columns["clock_h"], slice(first, last + 1)
     hours = _length(columns, (first, last, side))
     # The egg lags, so its extreme may come up to 2 h after the air's return.
-    after = max(int(np.searchsorted(clock, clock[last] + EGG_EXTREME_H)), last + 1)
+    after = int(np.searchsorted(clock, clock[last] + EGG_EXTREME_H))
     felt = columns["egg_c"][first:after]
     at = first + int(felt.argmax() if side > 0 else felt.argmin())
     speaks = columns["hours"][part]

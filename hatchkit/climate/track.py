@@ -30,7 +30,8 @@ def batch_track(season, batch) -> pd.DataFrame:
         `hours` (what each reading speaks for) and `gap` (a hole lies before it).
     """
     row = season.batch(batch)
-    return season.once(("track", row["batch"]), lambda: _track(season, row)).copy(deep=False)
+    own = season.part(row["batch"])  # each year's own log, step and settings
+    return season.once(("track", row["batch"]), lambda: _track(own, row)).copy(deep=False)
 
 
 def _track(season, row) -> pd.DataFrame:

@@ -12,8 +12,8 @@ from hatchkit.problems import COLUMNS, SEVERITIES
 from hatchkit.records import check
 from hatchkit.say import text
 from hatchkit.say.logs import log_words
-from hatchkit.say.readings import reading_words
 from hatchkit.say.sheets import heading_words, ledger_words, place_words, question_words, sheet_words, why_words
+from hatchkit.say.speak import reading_words
 
 #: A page of more rows than this opens slowly; the CSV holds them all.
 MOST_ROWS = 2_000

@@ -9,7 +9,6 @@ from hatchkit.problems import SEVERITIES
 from hatchkit.records import check
 from hatchkit.say import text
 from hatchkit.say.logs import log_words
-from hatchkit.say.readings import reading_words
 from hatchkit.say.sheets import (
     assumed_words,
     heading_words,
@@ -19,6 +18,7 @@ from hatchkit.say.sheets import (
     sheet_words,
     why_words,
 )
+from hatchkit.say.speak import reading_words
 
 #: Lines in all where nothing is asked, and those for the columns and for the ledger of them.
 MOST_LINES, MOST_READ, MOST_LEDGER = 40, 19, 3

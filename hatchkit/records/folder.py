@@ -11,6 +11,7 @@ import pandas as pd
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
+from hatchkit.records.changes import is_changes, read_changes
 from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
@@ -23,7 +24,7 @@ from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS
 
 
-def read_folder(folder, answers: dict | None = None) -> dict:
+def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
     """Everything that a season folder holds, read and checked, before any analysis.
 
     Parameters
@@ -31,12 +32,14 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     folder : path
     answers : dict, optional
         (file, sheet, heading) -> what the person confirmed; without it the folder's own answers are read.
+    only : str
+        Name of the one file at the top of the folder that is the book of batches; the others are not looked at.
 
     Returns
     -------
     dict
         title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings, questions, reading,
-        ledger, logs; and headings ((file, sheet) -> {column: the person's heading}), for further problems.
+        ledger, logs, changes; and headings ((file, sheet) -> {column: the person's heading}), for further problems.
 
     Raises
     ------
@@ -44,7 +47,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         If the folder is missing or can't be read, or holds neither a table of batches nor a log.
     """
     folder = Path(folder)
-    names = names_in(folder)
+    names = [name for name in names_in(folder) if not only or name == only or (folder / name).is_dir()]
     settings, title, zone, species_table, found = read_settings(folder)
     if answers is None:
         from hatchkit.records.answers import read_answers
@@ -55,6 +58,8 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     fixed = _fixed(settings, answers)
     with _without_collecting():
         grids, unread = read_files(folder, names, found)
+        changes = read_changes([grid for grid in grids if is_changes(grid)], settings, zone, found)
+        grids = [grid for grid in grids if not is_changes(grid)]
         sheets = read_sheets(
             grids,
             settings=settings,
@@ -104,6 +109,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         questions=pd.DataFrame([*question_table(sheets, answers).to_dict("records"),
                                 *logs.questions.to_dict("records")], columns=QUESTIONS),
         logs=logs.files,
+        changes=changes,
         reading=reading_table(sheets),
         ledger=ledger_table(sheets),
         problems=_problems.combine(

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-import os
-from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 
 import numpy as np
 import pandas as pd
 
-from hatchkit.problems import problem
+from hatchkit.records.guard import guarded
 from hatchkit.records.sheets import looks as look_table
 from hatchkit.records.sheets import names as naming
 from hatchkit.records.sheets.batch_species import with_species
@@ -97,22 +95,6 @@ def read_sheets(
     sheets = _put_together(parts, understood, settings, species_table, found)
     sheets.open = asked + sheets.open
     return sheets
-
-
-@contextmanager
-def guarded(file: str, sheet: str, found: list):
-    """One sheet that can't be read for a reason nobody foresaw is one lost row, and the rest is read.
-
-    With HATCHKIT_STRICT, as in the tests, the error itself is shown.
-    """
-    try:
-        yield
-    except Exception as error:  # whatever it is, the other sheets are not to blame
-        if os.environ.get("HATCHKIT_STRICT"):
-            raise
-        found.append(
-            problem("lost", code="sheet_broken", facts=dict(reason=type(error).__name__), file=file, sheet=sheet, row=1)
-        )
 
 
 def _context(item: Understood, day_first: bool, year: int | None) -> Context:

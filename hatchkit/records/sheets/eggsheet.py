@@ -18,6 +18,8 @@ from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS
 _IN_SHELL = ("dead", "dead_in_shell", "infertile", "clear", "pipped_dead")
 _AT_END = {"dead_in_shell": "dead", "alive": None}
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
+#: Machines or pens that part the eggs of one list into batches.
+MOST_GROUPS = 6
 _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
 
 
@@ -153,6 +155,8 @@ def _batch_key(eggs: pd.DataFrame) -> list:
             parts.append(eggs["set_at"].ffill().astype(str))
     elif any(eggs["section"]):
         parts.append(eggs["section"])
+        name = next((name for name in ("incubator", "pen") if name in eggs and eggs["section"].nunique() == 1), None)
+        parts += [] if name is None or not 1 < eggs[name].nunique() <= MOST_GROUPS else [eggs[name].ffill().fillna("")]
     elif "set_at" in eggs and eggs["set_at"].notna().any():
         parts.append(eggs["set_at"].ffill().astype(str))
         for name in ("breed", "species_text"):

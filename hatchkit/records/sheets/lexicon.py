@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from hatchkit.records.words import csv_rows, nearest_words, plain
+from hatchkit.records.words import csv_rows, letters_apart, nearest_words, plain
 
 LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
 
@@ -184,7 +184,8 @@ def _says(word: str, language) -> bool:
 
 def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
     spelt = [role for role, names in roles.items() if role[0] == "=" and (language is None or names & {language, "en"})]
-    if spelt and (language is None and len(roles) == 1 or language in roles[spelt[0]] and len(roles) == 1):
+    others = [role for role, names in roles.items() if role[0] != "=" and (language is None or language in names)]
+    if spelt and not others and (language is None or language in roles[spelt[0]] or len(roles) == 1):
         return Token(text, frozenset({"word number"}), roles[spelt[0]], number=int(spelt[0][1:]))
     roles = {role: names for role, names in roles.items() if role[0] != "="}
     for wanted in (language, "en"):
@@ -204,7 +205,7 @@ def _unknown(word: str, language) -> Token:
     for key in _stems(word):
         return _known(word, phrases()[key], language)
     if len(word) >= 3:
-        longer = [key for key in _by_length().get(word[0], ()) if key.startswith(word) and len(key) > len(word) + 1]
+        longer = [key for key in _spoken(word[0], language) if key.startswith(word) and len(key) > len(word) + 1]
         merged = _merge(longer)
         if merged and len(_roles_in(merged, language)) == 1:
             return _known(word, _roles_in(merged, language), language, guessed=True)
@@ -217,12 +218,31 @@ def _unknown(word: str, language) -> Token:
             frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
             guessed=False,
         )
-    if len(word) >= 5:
-        near = nearest_words(word, [key for keys in _by_length().values() for key in keys if len(key) >= 5])
+    if len(word) >= 5 and word not in _bird_names():
+        near = [key for key in nearest_words(word, _spoken("", language)) if key[0] == word[0] or near_by(key, word)]
         merged = _roles_in(_merge(near), language)
         if near and (len(merged) == 1 or len(near) == 1):
             return _known(word, merged, language, guessed=True)
     return Token(word)
+
+
+def near_by(one: str, other: str) -> bool:
+    """Whether one letter parts two words."""
+    return letters_apart(one, other, 1) == 1
+
+
+@cache
+def _bird_names() -> frozenset:
+    """Names of birds and breeds that are one word: no misspelling of another ("Livorno")."""
+    return frozenset(bare(row["name"]) for row in csv_rows("breeds"))
+
+
+@cache
+def _spoken(letter: str, language: str | None) -> tuple[str, ...]:
+    """Single words with a first letter ("": of five letters and more) that the sheet's language or English knows."""
+    words = _by_length().get(letter, ()) if letter else [w for all_ in _by_length().values() for w in all_ if len(w) > 4]
+    known = phrases()
+    return tuple(w for w in words if language is None or any(names & {language, "en"} for names in known[w].values()))
 
 
 def _roles_in(roles: dict, language) -> dict:
