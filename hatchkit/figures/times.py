@@ -36,12 +36,14 @@ def dates(ax, zone, *, most=6, language="en"):
 
 
 def _with_months(form, language):
-    """Let a formatter write the months in another language."""
+    """Let a formatter write the months in another language (Unicode CLDR, by Babel)."""
     import calendar
     import re
 
-    months = {name: style.tell("month", language, month=str(number))
-              for number, name in enumerate(calendar.month_abbr) if name}
+    from babel.dates import get_month_names
+
+    names = get_month_names("abbreviated", context="stand-alone", locale=language)
+    months = {name: names[number] for number, name in enumerate(calendar.month_abbr) if name}
     plain, pattern = form.format_ticks, re.compile("|".join(months))
 
     def translated(values):

@@ -53,7 +53,7 @@ def years(season, *, unit: str = "C", progress=None) -> Findings:
         season_facts(season), years=season.years, keepers=season.keepers, set=float(season.batches["eggs_set"].sum())
     )
     unknown = tuple(Said(f"years_unknown_{name}") for name in ("cause", "choice", "records"))
-    return Findings("years", facts, tuple(found), records(season), unknown, unit)
+    return Findings("years", facts, tuple(found), records(season), unknown, unit=unit, language=season.language)
 
 
 def each_year(season):
@@ -184,6 +184,8 @@ def helped(season):
         if known.empty:
             lines.append(Said("change_" + rows["verdict"].iloc[0], _facts(rows.iloc[0])))
             continue
+        if rows["about"].iloc[0] in set(known["outcome"]):  # fixed by the place, not by what came of it
+            known = known[known["outcome"] == rows["about"].iloc[0]]
         row = known.loc[
             (known["verdict"].map({"helped": 0, "hint": 1, "worse": 2}).fillna(3) + known["chance"]).idxmin()
         ]

@@ -70,7 +70,8 @@ def _renamed(season, books: dict, batches: dict):
         lower = {name.lower(): new for name, new in known.items()}
         changes = changes.assign(
             what=[f"change {number}" for number in range(1, len(changes) + 1)],
-            where=changes["where"].map(lambda name: lower.get(str(name).strip().lower(), "")),
+            where=[_where(lower, where, keeper) for where, keeper in
+                   zip(changes["where"], changes["keeper"], strict=True)],
             keeper=changes["keeper"].map(lambda name: books.get("keeper", {}).get(str(name), "")),
             file="",
             sheet="",
@@ -96,6 +97,12 @@ def _renamed(season, books: dict, batches: dict):
         parts=tuple(_renamed(part, books, batches) for part in season.parts),
         **nothing,
     )
+
+
+def _where(known: dict, where, keeper) -> str:
+    """The number of the place of a change: a machine of a club bears its keeper's name. No place stays none."""
+    where = str(where or "").strip().lower()
+    return known.get(f"{where}, {str(keeper).lower()}", known.get(where, "elsewhere")) if where else ""
 
 
 def _numbers(setting) -> dict:

@@ -1,20 +1,6 @@
 # Words on pictures (drawn_*) and what each picture tells, for those who cannot see it (picture_*).
 
 drawn_temperature = Temperature (°{ $unit })
-drawn_month = { $month ->
-        [1] Jan
-        [2] Feb
-        [3] Mar
-        [4] Apr
-        [5] May
-        [6] Jun
-        [7] Jul
-        [8] Aug
-        [9] Sep
-        [10] Oct
-        [11] Nov
-       *[12] Dec
-    }
 
 # How losses go with a spell's dose
 

@@ -178,3 +178,5 @@ years_warmth_no = It cannot be told, from { $batches } batches of { $years } yea
 years_unknown_cause = Why a year was good or poor: feed, weather and a person's hand are in no table here.
 years_unknown_choice = Whether what was changed was the only thing that changed.
 years_unknown_records = Whether all years were counted with the same care; a year in which clears were not looked for has none.
+
+shown_not_asked = Your records hold nothing to ask this of.
