@@ -129,11 +129,9 @@ def _template():
 
 @cache
 def _style():
-    from markupsafe import Markup
-
     from hatchkit.figures import dark_css
 
-    return Markup((resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css())
+    return (resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css()
 
 
 def _clean(value):
