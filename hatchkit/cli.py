@@ -90,6 +90,7 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--csv", metavar="FILE", help="also write the remarks as a CSV file")
     sub.add_argument("--html", metavar="FILE", help="also write all of it as an HTML page")
     sub.add_argument("--tables", metavar="DIR", help="also write what was read as CSV files into a new folder")
+    _language(sub)
 
     sub = command("review", _review, "write the season review, or of several seasons the page of the years, as HTML")
     _report_options(sub)
@@ -107,6 +108,7 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
                      "noon; default: the first evening for which eggs can be collected from today)")
     sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
+    _language(sub)
 
     sub = command("trial", _trial, "plan a split trial, or judge one by its plan")
     sub.add_argument("folder", help="season folder (it says what is usual), or the folder of a trial, to judge it")
@@ -121,6 +123,7 @@ def _parser() -> argparse.ArgumentParser:
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
+    _language(sub)
 
     sub = command("open", _open, "open JupyterLab on a season folder")
     sub.add_argument("folder")
@@ -159,7 +162,22 @@ def _report_options(sub) -> None:
     _output_options(sub)
 
 
+def _language(sub) -> None:
+    from hatchkit.say import LANGUAGES
+
+    sub.add_argument("--language", choices=LANGUAGES, help="language (default: that of your sheets, or of season.toml)")
+
+
+def _load(options):
+    """The season that a command is asked for, in the language that it is asked for."""
+    import hatchkit as hk
+
+    season = hk.load_season(options.folder)
+    return season.spoken_in(options.language) if options.language else season
+
+
 def _output_options(sub) -> None:
+    _language(sub)
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     sub.add_argument("--unit", default="C", help="C or F (default C)")
     sub.add_argument("--full", action="store_true", help="all tables and pictures unfolded, on paper too")
@@ -168,22 +186,21 @@ def _output_options(sub) -> None:
 
 
 def _check(options) -> None:
-    import hatchkit as hk
     from hatchkit.outputs import safe_output, whole_file
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
-    season = hk.load_season(options.folder)
+    season = _load(options)
     tables = options.tables and safe_csv.tables_folder(options.tables, season=options.folder)
     if options.ask:
         from hatchkit.asking import ask
 
-        if ask(season):
-            season = hk.load_season(options.folder)
+        if ask(season, language=season.language):
+            season = _load(options)
             print()
-    print(check_text(season, full=options.full))
+    print(check_text(season, full=options.full, language=season.language))
     if table:
         safe_csv.write_problems_csv(season.problems, table)
         print(f"The list is in {table}")
@@ -191,7 +208,7 @@ def _check(options) -> None:
         from hatchkit.pages.check_page import check_page
 
         with whole_file(page) as part:
-            part.write_text(check_page(season), encoding="utf-8")
+            part.write_text(check_page(season, language=season.language), encoding="utf-8")
         print(f"The page is in {page}")
     if tables:
         safe_csv.write_tables(season, tables)
@@ -233,7 +250,8 @@ def _report(options, page: str, batch: str = "") -> None:
     name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
     print(f"Reading {name} and writing the page ...", file=sys.stderr)
     path = write_report(options.folder, page, options.out, unit=options.unit, batch=batch, full=options.full,
-                        names=not options.without_names, progress=StderrProgress("Page"))
+                        names=not options.without_names, language=options.language,
+                        progress=StderrProgress("Page"))
     print(f"The page is in {path}\nOpen it in a browser; print it from there.")
 
 

@@ -96,9 +96,11 @@ def join(parts: list[Part], *, root: Path, title: str, failed: list[dict], setti
     if len(zones) > 1:
         found.append(problem("note", code="zones_differ",
                              facts=dict(zones=sorted(zones), zone=zones.most_common(1)[0][0])))
+    spoken = {season.language for season in seasons}
     whole = Season(
         folder=root, title=title, timezone=zones.most_common(1)[0][0], species_table=_species(seasons, found),
         settings=_settings(settings, seasons), questions=asked,
+        language=settings.get("language") or (spoken.pop() if len(spoken) == 1 else "en"),
         changes=_stacked([season.changes for season in seasons] + [changes]).sort_values(
             "date", kind="stable", ignore_index=True),
         problems=_problems.combine(_problems.table(found), *(season.problems for season in seasons)),

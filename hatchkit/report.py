@@ -14,7 +14,7 @@ PAGES = {"1_season_review": "season", "2_poor_hatch": "batch"}
 
 
 def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", full: bool = False,
-                 names: bool = True, progress=None) -> Path:
+                 names: bool = True, language: str | None = None, progress=None) -> Path:
     """Write the page of the season in `folder` to `out`; of several seasons the page of the years.
 
     Parameters
@@ -34,6 +34,8 @@ def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", fu
         Whether what is folded stands open, on paper too.
     names : bool
         Whether keepers, places, pens, machines and files are named; without names, what was written freely is left out.
+    language : {"en", "de", "fr", "es"}, optional
+        Of the page; that of the season if left out.
     progress : callable, optional
         Called with (steps done, steps in all).
 
@@ -58,6 +60,7 @@ def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", fu
     if out is not None:
         out = safe_output(out, season=folder, suffix=(".html", ".htm"))
     season = load_season(folder)
+    season = season.spoken_in(language) if language else season
     if about == "season" and (len(season.years) > 1 or len(season.keepers) > 1):
         about = "years"
     if not names:

@@ -34,6 +34,8 @@ class Season:
         One row for each logger's file and machine: what was read, and how units are known.
     changes : DataFrame
         What the keeper changed and when (`hatchkit.records.changes`).
+    language : str
+        Of what is said of it: season.toml's, or that of its sheets.
     parts : tuple of Season
         Where several seasons were read: each by itself, with the keys of the whole; empty for one season.
     kept : dict
@@ -57,6 +59,7 @@ class Season:
     ledger: pd.DataFrame = field(default_factory=pd.DataFrame)
     logs: pd.DataFrame = field(default_factory=pd.DataFrame)
     changes: pd.DataFrame = field(default_factory=empty_changes)
+    language: str = "en"
     parts: tuple = field(default=(), repr=False)
     kept: dict = field(default_factory=dict, init=False, repr=False, compare=False)
 
@@ -110,6 +113,14 @@ class Season:
         part = replace(self, batches=batches.reset_index(drop=True))
         part.kept.update({key: value for key, value in self.kept.items() if key[0] in ("air", "track", "readings")})
         return part
+
+    def spoken_in(self, language: str) -> Season:
+        """The season with what is said of it in another language."""
+        from hatchkit.say import LANGUAGES
+
+        if language not in LANGUAGES:
+            raise _problems.HatchkitError("language_unknown", dict(language=language, known=list(LANGUAGES)))
+        return replace(self, language=language)
 
     def words(self) -> str:
         """What was read, in a few sentences."""

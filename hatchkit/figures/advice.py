@@ -44,6 +44,8 @@ def what_if(table, ax=None, *, language="en"):
         `advice.what_if.WhatIf.table`: block (stage, cause, excursions), key, name, eggs, low, high, usual.
     """
     table = table[(table["block"] == "excursions") | (table["eggs"].round() > 0)]
+    if table.empty:
+        return style.nothing(axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
     shown = table.to_dict("records")
     firsts = [place for place, row in enumerate(shown) if not place or row["block"] != shown[place - 1]["block"]]
     ax, middles = rows.stack(ax, [_what(row, language) for row in shown], heads=[
@@ -57,7 +59,7 @@ def what_if(table, ax=None, *, language="en"):
 def _what(row, language):
     """Stages by their own names, causes by the name in the table, the last row by a message."""
     if row["block"] == "stage":
-        return style.label(row["key"])
+        return style.label(row["key"], language)
     if row["block"] == "excursions":
         return style.tell("what_if_chicks", language)
     return row["name"]

@@ -51,7 +51,7 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
     _everyday(ax, events[~events["notable"].astype(bool)])
     _name_lines(ax, timeline, height, unit, language)
     style.heading(ax, style.tell("timeline_title", language, machine=timeline.incubator, unit=unit))
-    _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"))
+    _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"), language)
     return ax
 
 
@@ -117,12 +117,12 @@ def _name_lines(ax, timeline, height, unit, language):
     names_at_right(ax, places, words)
 
 
-def _batches_below(ax, timeline, lanes, zone):
+def _batches_below(ax, timeline, lanes, zone, language):
     """Batches as bars under the temperature, looks as dots on them; the dates below."""
     from matplotlib.dates import date2num
 
     if not lanes:
-        dates(ax, zone)
+        dates(ax, zone, language=language)
         return
     share = LANE * lanes / TALL
     strip = ax.inset_axes([0, -share - 0.03, 1, share])
@@ -138,10 +138,10 @@ def _batches_below(ax, timeline, lanes, zone):
             strip.barh(row.lane, stop - begin, left=begin, height=0.76, facecolor=face, edgecolor=style.INK,
                        linewidth=0.7)
         if room * len(str(row.batch)) < end - start:
-            style.write(strip, (start + end) / 2, row.lane - 0.1, row.batch, ha="center", zorder=7)
+            style.write(strip, (start + end) / 2, row.lane - 0.1, style.short(row.batch), ha="center", zorder=7)
     strip.plot(utc(looks["looked_at"]), looks["lane"].to_numpy(float) + 0.36, "o", ms=3.5, color=style.INK,
                mfc=style.PAPER, zorder=6, mew=0.8)
-    dates(strip, zone)
+    dates(strip, zone, language=language)
 
 
 def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", language="en"):
@@ -180,10 +180,10 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", l
     words = [style.tell(f"line_{name}", language) for name in ("air", "egg", "range")]
     known = [at for at in range(3) if np.isfinite(places[at])]
     names_at_right(ax, [places[at] for at in known], [words[at] for at in known])
-    ax.set_ylabel(style.temperature_label(unit))
+    ax.set_ylabel(style.temperature_label(unit, language))
     style.heading(ax, style.tell("close_up_title", language, kind=excursion["kind"], batch=excursion["batch"],
                                  day=float(excursion["day_start"])))
-    dates(ax, ZoneInfo(timezone or "UTC"), most=5)
+    dates(ax, ZoneInfo(timezone or "UTC"), most=5, language=language)
     return ax
 
 

@@ -64,7 +64,7 @@ def _wet(ax, title):
     es.cover(ax)
     for x, y in ((-14, -20), (-8, -25), (2, -26), (12, -20), (-17, 6), (17, -8)):
         ax.plot(x, y, marker="o", ms=3.2, color="#3D6FA5", zorder=9)
-    ax.annotate("swollen neck", (7, 6), xytext=(23, 16), fontsize=6, color=INK, ha="center", zorder=30,
+    ax.annotate("swollen neck", (9, 1), xytext=(23, 16), fontsize=6, color=INK, ha="center", zorder=30,
                 arrowprops=dict(arrowstyle="-", lw=0.6, color=INK))
     ax.annotate("small air cell", (0, 27), xytext=(-21, 31), fontsize=6, color=INK, ha="center", zorder=30,
                 arrowprops=dict(arrowstyle="-", lw=0.6, color=INK))

@@ -57,7 +57,7 @@ def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None) -> Fi
             progress(number, len(asked))
     unknown = tuple(Said(f"batch_unknown_{what}") for what in ("proof", "list", "clear", "illness"))
     facts = {**season_facts(season), **work.facts}
-    return Findings("batch", facts, tuple(found), records(season), unknown, unit=unit)
+    return Findings("batch", facts, tuple(found), records(season), unknown, unit=unit, language=season.language)
 
 
 class Work:
@@ -252,7 +252,7 @@ def _ages(work) -> tuple:
 
 def species_word(work) -> str:
     """What the batch's birds are called, as the picture's line of all of them is named."""
-    return text("species_of", dict(key=work.season.batch(work.batch)["species"]))
+    return text("species_of", dict(key=work.season.batch(work.batch)["species"]), work.season.language)
 
 
 def evidence(work) -> Finding | None:

@@ -8,7 +8,7 @@ from hatchkit.findings.finding import Finding, Said, Table, Told
 
 def records(season) -> Finding:
     """Assumptions, counts of what was read and of what could not be taken as written, and the list of that."""
-    from hatchkit.problems import SEVERITIES
+    from hatchkit.problems import SEVERITIES, in_language
     from hatchkit.records import check
 
     assumed = check.assumed(season)
@@ -22,7 +22,8 @@ def records(season) -> Finding:
     table = None
     if len(season.problems):
         columns = ("severity", "file", "row", "found", "done", "mend")
-        table = Table("problems", season.problems[list(columns)].astype(object), columns, {"severity": "severity"})
+        told = in_language(season.problems, season.language)
+        table = Table("problems", told[list(columns)].astype(object), columns, {"severity": "severity"})
     return Finding("records", "records_read", facts, _sure(assumed.how), plain=(*plain, Said("records_how", facts)),
                    table=table, more=(Said("records_see"),))
 

@@ -42,7 +42,7 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
                     for name in ("cause", "clear", "day", "probe", "illness"))
     return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown,
-                    "place", unit)
+                    "place", unit, season.language)
 
 
 class Work:

@@ -53,7 +53,7 @@ def years(season, *, unit: str = "C", progress=None) -> Findings:
         season_facts(season), years=season.years, keepers=season.keepers, set=float(season.batches["eggs_set"].sum())
     )
     unknown = tuple(Said(f"years_unknown_{name}") for name in ("cause", "choice", "records"))
-    return Findings("years", facts, tuple(found), records(season), unknown, unit)
+    return Findings("years", facts, tuple(found), records(season), unknown, unit=unit, language=season.language)
 
 
 def each_year(season):

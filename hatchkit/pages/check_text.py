@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import textwrap
 
-from hatchkit.problems import SEVERITIES
+from hatchkit.problems import SEVERITIES, in_language
 from hatchkit.records import check
 from hatchkit.say import text
 from hatchkit.say.logs import log_words
@@ -194,7 +194,7 @@ def _questions(season, width: int, language: str) -> list[str]:
 
 
 def _problems(problems, width: int, most: int | None, language: str) -> list[str]:
-    groups = check.group_problems(problems)
+    groups = check.group_problems(in_language(problems, language))
     if groups.empty:
         return [text("problems_none", {}, language)]
     lines, told, kinds = [], 0, 0

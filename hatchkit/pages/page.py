@@ -107,7 +107,7 @@ def _section(one, language: str, unit: str) -> dict:
                 answer=parts.message(one.answer, one.facts, language, unit),
                 sure=text(f"how_sure_{one.sure}", {}, language),
                 picture=parts.picture(one.picture, language, unit) if one.picture else "",
-                plain=laid(one.plain), more=laid(more), cautions=cautions(*one.cautions))
+                plain=laid(one.plain), more=laid(more), cautions=cautions(*one.cautions, language=language))
 
 
 def _first_lines(one, section: dict, language: str, unit: str) -> list[dict]:

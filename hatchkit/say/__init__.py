@@ -8,6 +8,9 @@ from __future__ import annotations
 
 from hatchkit.say.catalogue import FIRST
 
+#: The languages in which everything is said, the first of all first.
+LANGUAGES = (FIRST, "de", "fr", "es")
+
 
 def text(code: str, facts: dict | None = None, language: str = FIRST, unit: str = "C") -> str:
     """The words of one message.

@@ -67,7 +67,7 @@ def _plainly(value, locale) -> str:
 
 
 def functions(language: str, unit: str = "C") -> dict:
-    """What messages may call: PLAIN, COUNT, LIST, OR, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE."""
+    """What messages may call: PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE."""
     locale = Locale.parse(LOCALES.get(language, language).replace("-", "_"))
     percent = "#,##0 %" if language == "en" else None  # as the kit has always written it
     small = "#,##0.0 %" if language == "en" else locale.percent_formats[None].pattern.replace("#,##0", "#,##0.0")
@@ -83,6 +83,7 @@ def functions(language: str, unit: str = "C") -> dict:
         "COUNT": lambda several: FluentInt(len(several.items)),
         "LIST": lambda several, most=None: Several(several.items, None if most is None else int(most)),
         "OR": lambda several: Several(several.items, style="or"),
+        "TONGUES": lambda several: Several([locale.languages.get(str(code), str(code)) for code in several.items]),
         "SHARE": share,
         "EGGS": lambda value: FluentInt(round(float(value))),
         "TENTH": lambda value: format_decimal(float(value), "#,##0.#", locale=locale),

@@ -148,13 +148,39 @@ def tokens(text, language: str | None = None) -> tuple[Token, ...]:
 
 @cache
 def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
-    words, found, place = cut(text), [], 0
+    words, found, place = _spelt_as_phrases(cut(text), language), [], 0
     while place < len(words):
         token, used = _token_at(words, place, language)
         if token is not None:
             found.append(token)
         place += used
     return tuple(found)
+
+
+def _spelt_as_phrases(words: list[str], language) -> list[str]:
+    """Misspelt words put right where a longer phrase of the sheet's language then stands there ("dead in shel")."""
+    known, longest = phrases(), _in_phrases(language)
+    for place, word in enumerate(words):
+        if len(word) < 4 or not word.isalpha() or word in longest or word in known:
+            continue
+        for near in nearest_words(word, longest):
+            right = [*words[:place], near, *words[place + 1 :]]
+            spans = ((start, end) for start in range(max(place - 3, 0), place + 1) for end in range(place + 1, place + 4))
+            if any(" ".join(right[start:end]) in known for start, end in spans if end - start > 1):
+                words = right
+                break
+    return words
+
+
+@cache
+def _in_phrases(language: str | None) -> frozenset:
+    """The words of four letters and more in phrases of a language or of English."""
+    spoken = (
+        key
+        for key, roles in phrases().items()
+        if " " in key and (language is None or any(names & {language, "en"} for names in roles.values()))
+    )
+    return frozenset(word for key in spoken for word in key.split() if len(word) > 3)
 
 
 def _token_at(words: list[str], place: int, language):
