@@ -55,8 +55,8 @@ def measure(folder: str) -> None:
     hk.groups(season, by="incubator", outcome="hatch")
     rest = time.process_time() - start - read - dose
     memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1e6
-    print(f"{len(season.batches):6d} batches {len(season.readings):11,} readings: read {read:7.1f} s, doses {dose:7.1f} s "
-          f"({len(found)} windows), groups {rest:6.1f} s, memory {memory:.2f} GB", flush=True)
+    print(f"{len(season.batches):6d} batches {len(season.readings):11,} readings: read {read:7.1f} s, doses "
+          f"{dose:7.1f} s ({len(found)} windows), groups {rest:6.1f} s, memory {memory:.2f} GB", flush=True)
 
 
 def main(words) -> None:
