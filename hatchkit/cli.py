@@ -87,16 +87,9 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
     _language(sub)
 
-    sub = command("trial", _trial, "plan a split trial, or judge one by its plan")
-    sub.add_argument("folder", help="season folder (it says what is usual), or the folder of a trial, to judge it")
-    sub.add_argument("--compare", nargs=2, metavar=("USUAL", "NEW"), help="the two ways, in words")
-    sub.add_argument("--outcome", default="hatch", help="hatch, fertility or hatch_of_fertile (default hatch)")
-    sub.add_argument("--difference", type=float, default=0.1, help="difference that must not be missed (default 0.1)")
-    sub.add_argument("--eggs", type=whole(4), default=40, help="eggs in each set, both ways together (default 40)")
-    sub.add_argument("--sets", type=whole(1), help="so many sets (default: as many as the difference asks for)")
-    sub.add_argument("--block", action="append", metavar="NAME=EGGS", default=[],
-                     help="a hen or pen and its eggs in each set; once for each")
-    sub.add_argument("--save", metavar="FOLDER", help="where plan and sheet go, a new folder")
+    from hatchkit.trials import command as trial
+
+    trial.options(command("trial", trial.run, "plan a split trial, or judge one by its plan"))
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
@@ -243,33 +236,6 @@ def _next_set(options) -> None:
     print(plan.words())
     for path in plan.save(options.save) if options.save else ():
         print(f"wrote {path}")
-
-
-def _trial(options) -> None:
-    import hatchkit as hk
-    from hatchkit.folders import season_folder
-    from hatchkit.say.trial import plan_words, result_words
-    from hatchkit.trials import sheet
-
-    if (season_folder(options.folder) / sheet.PLAN).is_file():
-        from hatchkit.trials.analysis import analyse
-
-        print(result_words(analyse(*sheet.load(season_folder(options.folder)))))
-        return
-    blocks = dict(_block(text) for text in options.block)
-    plan = hk.trial(hk.load_season(options.folder), arms=options.compare or ("as usual", "the new way"),
-                    outcome=options.outcome, difference=options.difference, eggs=options.eggs, sets=options.sets,
-                    blocks=blocks or None)
-    print(plan_words(plan))
-    for path in sheet.save(plan, options.save) if options.save else ():
-        print(f"wrote {path}")
-
-
-def _block(text: str) -> tuple[str, int]:
-    name, _, eggs = text.rpartition("=")
-    if not name.strip() or not eggs.strip().isdigit():
-        raise HatchkitError(f"{text!r} is no block: write a hen or pen and its eggs in each set, such as \"hen 4=6\".")
-    return name.strip(), int(eggs)
 
 
 def _start(options) -> None:
