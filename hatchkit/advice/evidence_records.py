@@ -5,6 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
+from hatchkit import reference
+from hatchkit.advice.signs import plain
 from hatchkit.climate.machine_air import incubator_of, settings_of
 from hatchkit.losses.tray import clustering
 
@@ -15,6 +17,12 @@ FLOCK_BEST_WEEKS = (26, 60)
 #: Fewer eggs than this on the tray, or fewer dead, cannot show a pattern.
 TRAY_LEAST_EGGS, TRAY_LEAST_DEAD = 20, 5
 TRAY_DRAWS = 1999
+
+#: How a keeper writes that it was not so.
+NO = set("no n nein non nee nej nem ne nie nao 0 0.0 false -".split())
+
+#: Few embryos say little of how many lie wrongly: the share is drawn to the published one as if so many more were seen.
+LIE_DRAWN = 5.0
 
 #: Rates of flocks are drawn to the common one as if so many eggs more had been lost at it: one egg makes no flock.
 DRAWN = 3.0
@@ -34,8 +42,7 @@ def find(season, batch, species, placed) -> dict:
     """
     height = settings_of(season, incubator_of(season, batch)).get("altitude_m")
     return {
-        "storage": max(number(batch, "stored_days") - species["storage_best_days"], 0.0)
-        if np.isfinite(number(batch, "stored_days")) else float("nan"),
+        "storage": _beyond(number(batch, "stored_days") - species["storage_best_days"]),
         "flock_age": _outside(number(batch, "flock_age_weeks")) if batch["species"] == "chicken" else float("nan"),
         "tray": _tray(season, batch["batch"]) if str(batch["batch"]) in placed else float("nan"),
         "malpositions": _malpositions(batch),
@@ -53,8 +60,15 @@ def number(row, column) -> float:
 
 
 def _yes(value) -> float:
-    """1 for yes, 0 for no, NaN where not kept."""
-    return float("nan") if value is None or pd.isna(value) else float(bool(value))
+    """1 for yes, 0 for no in any of the twelve languages, NaN where not kept; other words (a carrier's name) mean yes."""
+    if value is None or pd.isna(value) or not plain(value):
+        return float("nan")
+    return float(plain(value) not in NO)
+
+
+def _beyond(days) -> float:
+    """Days stored beyond the best; days within it do little, but trials with game birds saw them: they count half."""
+    return days if days > 0 else days / 2
 
 
 def _outside(weeks) -> float:
@@ -63,9 +77,10 @@ def _outside(weeks) -> float:
 
 
 def _malpositions(row) -> float:
-    """Share of the opened late dead that lay wrongly; not known below three of them."""
+    """Share of the opened late dead that lay wrongly, drawn to the published one; not known below three of them."""
     late, wrong = number(row, "broken_late"), number(row, "malpositioned")
-    return wrong / late if late >= 3 and np.isfinite(wrong) else float("nan")
+    usual = reference.load("evidence_items").set_index("item").at["malpositions", "published"]
+    return (wrong + LIE_DRAWN * usual) / (late + LIE_DRAWN) if late >= 3 and np.isfinite(wrong) else float("nan")
 
 
 def _opened(row) -> float:

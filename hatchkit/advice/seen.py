@@ -101,6 +101,7 @@ def _ways(kind, after, by, kinds, *, at_end) -> np.ndarray:
         out[course.CLEAR], out[days] = 1.0, 1 - shows
     elif kind == "no germ":
         out[course.CLEAR] = 1.0
+        out[days] = _inside(after, by) * course.TAKEN_FOR_BARREN
     elif kind == "germ died":
         out[days] = _inside(after, by) * (1 - course.SHOWS_AT_CANDLING)  # else it would not have been put down as clear
     elif kind == "removed":

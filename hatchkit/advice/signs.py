@@ -53,36 +53,51 @@ def names() -> dict:
 
 
 @cache
-def _patterns() -> tuple:
-    """(sign, pattern) for every phrase; the longest phrases first, so that they are the ones shown."""
+def _phrases() -> tuple:
+    """(sign, phrase, its words) for every phrase; the longest first, so that they are the ones shown."""
     found = []
     for sign, row in _table().items():
         phrases = {plain(phrase) for language in LANGUAGES for phrase in str(row[f"words_{language}"]).split("|")}
         phrases |= {plain(sign.replace("_", " ")), plain(row["name"])}
         for phrase in sorted(phrases - {""}, key=len, reverse=True):
-            found.append((sign, re.compile(_expression(phrase))))
+            found.append((sign, phrase, phrase.replace("+", " ").split()))
     return tuple(found)
+
+
+@cache
+def _pattern(phrase: str) -> re.Pattern:
+    return re.compile(_expression(phrase))
 
 
 #: Between two words of a phrase another one or two may stand ("the turner had stopped"), but no "no" and no comma.
 _BETWEEN = rf"(?: (?!(?:{'|'.join(sorted(NOT))})\b)\w+){{0,2}} "
 
+#: From so many letters on a word may go on ("air cell" is read in "air cells").
+STEM = 4
+
 
 def _expression(phrase: str) -> str:
-    stems = [r"\b" + _BETWEEN.join(map(re.escape, stem.split())) for stem in phrase.split("+")]
+    stems = [r"\b" + _BETWEEN.join(_words(stem.split())) for stem in phrase.split("+")]
     if len(stems) == 1:  # "no current" is not the beginning of a longer word with a no before it
         return stems[0] + (r"\b" if phrase.split()[0] in NOT else "")
     first, second = stems
-    return f"(?:{first}.{{0,{APART}}}?{second}|{second}.{{0,{APART}}}?{first})"
+    within = f"[^.,;:!?]{{0,{APART}}}?"
+    return f"(?:{first}{within}{second}|{second}{within}{first})"
+
+
+def _words(words) -> list[str]:
+    """Expression of each word of a phrase; the last one may go on in any case."""
+    return [re.escape(word) + (r"\w*" if len(word) >= STEM else "") for word in words[:-1]] + [re.escape(words[-1])]
 
 
 def read(text) -> dict:
     """Signs named in a text: {sign: the words that named it}; one that is denied ("no power cut") is not named."""
     text, named = plain(text), {}
-    for sign, pattern in _patterns():
-        if sign in named:
+    for sign, phrase, words in _phrases():
+        # A phrase is only made a pattern where all its words are there: making all of them costs a second.
+        if sign in named or not all(word in text for word in words):
             continue
-        for match in pattern.finditer(text):
+        for match in _pattern(phrase).finditer(text):
             clause = re.split(r"[.;:!?,]", text[:match.start()])[-1]
             if not NOT & set(re.findall(r"\w+", clause)[-BEFORE:]):
                 end = re.match(r"\w*", text[match.end():])

@@ -245,7 +245,8 @@ def _readings_table(parts):
     table["temp_logged_c"] = table["temp_c"]
     table["probe"], table["doubt"] = "", ""
     table["file"] = "sensors/" + table["incubator"].astype(str) + ".csv"
-    return table[[name for name, _ in _columns("readings")]].sort_values(["incubator", "time"], ignore_index=True)
+    kept = [name for name, _ in _columns("readings") if name in table]
+    return table[kept].sort_values(["incubator", "time"], ignore_index=True)
 
 
 def looks_of(batches: pd.DataFrame) -> pd.DataFrame:

@@ -16,6 +16,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
+from hatchkit.outputs import SEALED
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import life, seasons
 from hatchkit.teach import case_words
@@ -140,7 +141,7 @@ def _book_page(book, seed):
     body = "".join("<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
                    for row in shown.itertuples(index=False))
     return f"""<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+<html lang="en"><head><meta charset="utf-8">{SEALED}<meta name="viewport" content="width=device-width, initial-scale=1">
 <title>Answer book</title>
 <style>body {{ font: 15px/1.4 Georgia, serif; max-width: 80rem; margin: 2rem auto; padding: 0 1rem; }}
 table {{ border-collapse: collapse; }} td, th {{ border: 1px solid #888; padding: .2rem .5rem; text-align: left;

@@ -115,11 +115,14 @@ def unused(path) -> Path:
 
 def write_marks(marks, path) -> Path:
     """Write the marks as CSV that is safe to open in a spreadsheet; nothing that is there is written over."""
+    from hatchkit.outputs import whole_file
     from hatchkit.records.safe_csv import safe_cell
 
     path = target(path)
     texts = [name for name in marks if not pd.api.types.is_numeric_dtype(marks[name])]
-    marks.assign(**{name: marks[name].map(safe_cell) for name in texts}).to_csv(path, index=False, encoding="utf-8-sig")
+    safe = marks.assign(**{name: marks[name].map(safe_cell) for name in texts})
+    with whole_file(path) as part:
+        safe.to_csv(part, index=False, encoding="utf-8-sig")
     return path
 
 
