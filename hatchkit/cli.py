@@ -239,12 +239,12 @@ def _next_set(options) -> None:
 
 
 def _start(options) -> None:
+    from hatchkit.blank_season import start_folder
     from hatchkit.double_click import write_double_click
-    from hatchkit.records.template import start_folder
     from hatchkit.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    written = [*start_folder(folder), *copy_notebooks(folder), *write_double_click(folder)]
+    written = [*start_folder(folder, options.language or "en"), *copy_notebooks(folder), *write_double_click(folder)]
     if not written:
         print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
     for path in written:
