@@ -20,6 +20,12 @@ _HOME = {
     "likely_causes": "hatchkit.advice.causes",
     "next_set": "hatchkit.advice.plan",
     "simulate_season": "hatchkit.simulate",
+    "groups": "hatchkit.yearly.groups",
+    "years": "hatchkit.findings.years",
+    "trial": "hatchkit.trials.plan",
+    "review": "hatchkit.findings.season",
+    "poor_hatch": "hatchkit.findings.batch",
+    "write_page": "hatchkit.pages.page",
     "write_report": "hatchkit.report",
     "HatchkitError": "hatchkit.problems",
 }

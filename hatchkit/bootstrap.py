@@ -9,12 +9,13 @@ import hashlib
 import importlib.util
 import os
 import re
+import signal
 import subprocess
 import sys
 
 OLDEST = (3, 11)
-NEEDED = ["pandas", "numpy", "matplotlib", "jupyterlab", "scipy", "statsmodels", "openpyxl",
-          "python_calamine"]
+NEEDED = ["pandas", "numpy", "matplotlib", "jupyterlab", "scipy", "statsmodels", "openpyxl", "python_calamine",
+          "charset_normalizer", "fluent.runtime", "babel", "jinja2", "ipywidgets"]
 NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "psychrolib", "icalendar", "selenium"]
 
 
@@ -55,19 +56,32 @@ def run_in_own_environment(arguments):
 def run_and_wait(command, **more):
     """Run a command to its end and return its exit status.
 
-    Ctrl-C reaches the command as it reaches us: it is the command that ends in order, and we after it.
+    Ctrl-C reaches the command as it reaches us: it is the command that ends in order, and we after it. Asked to end by
+    another program (SIGTERM), we pass it on.
     """
     process = subprocess.Popen(command, **more)
-    while True:
-        try:
-            return process.wait()
-        except KeyboardInterrupt:
-            pass
+
+    def pass_on(number, frame):
+        process.terminate()  # JupyterLab then ends its kernels, and we after it
+
+    try:
+        earlier = signal.signal(signal.SIGTERM, pass_on)
+    except ValueError:  # not in the main thread, where alone signals can be received
+        earlier = None
+    try:
+        while True:
+            try:
+                return process.wait()
+            except KeyboardInterrupt:
+                pass
+    finally:
+        if earlier is not None:
+            signal.signal(signal.SIGTERM, earlier)
 
 
 def _lacking(needed):
     """What of the needed libraries is missing here, or older than pyproject.toml asks for."""
-    lacking = [name for name in needed if not importlib.util.find_spec(name)]
+    lacking = [name for name in needed if not _found(name)]
     if lacking or os.environ.get("HATCHKIT_SET_UP", "") == checkout():  # there pip has seen to the versions
         return lacking
     from importlib import metadata
@@ -81,6 +95,13 @@ def _lacking(needed):
         if _numbers(here) < _numbers(asked.get(name, "0")):
             lacking.append("%s %s or newer, here is %s" % (name, asked[name], here))
     return lacking
+
+
+def _found(name):
+    try:
+        return importlib.util.find_spec(name) is not None
+    except ImportError:  # the package that it lies in is not there
+        return False
 
 
 def _oldest_versions():
@@ -100,7 +121,7 @@ def _oldest_versions():
         except metadata.PackageNotFoundError:
             wishes = []
     found = (re.match(r"([\w.-]+)\s*>=\s*([\d.]+)", wish) for wish in wishes)
-    return dict((match.group(1).replace("-", "_"), match.group(2)) for match in found if match)
+    return dict((match.group(1).replace("-", "_").lower(), match.group(2)) for match in found if match)
 
 
 def _numbers(version):
@@ -142,6 +163,9 @@ def _runs(*command):
 
 
 def _make(home, *options):
+    if os.path.lexists(home) and not os.path.isdir(home):
+        raise SetupError("%s is a file where hatchkit wants to keep its libraries in a folder of that name. Rename or "
+                         "delete it and start the same command again." % home)
     made = subprocess.run([sys.executable, "-m", "venv", home] + list(options), stdout=subprocess.PIPE,
                           stderr=subprocess.STDOUT, universal_newlines=True)
     if made.returncode:

@@ -1,19 +1,21 @@
-"""The cautions that every surface shows, in the same words (``reference/cautions.csv``)."""
+"""The cautions that every surface shows, in the same words: tasks in ``reference/cautions.csv``, words in `say`."""
 
 from __future__ import annotations
 
 import html
 
 from hatchkit import reference
+from hatchkit.say import text
 
 
-def cautions(*tasks: str) -> list[str]:
+def cautions(*tasks: str, language: str = "en") -> list[str]:
     """The sentences of caution for one or more tasks.
 
     Parameters
     ----------
     *tasks : str
         machine, opening_eggs, killing, disease, hatch, storage or cleaning.
+    language : str
 
     Raises
     ------
@@ -24,8 +26,8 @@ def cautions(*tasks: str) -> list[str]:
     unknown = set(tasks) - set(table["task"])
     if unknown:
         raise KeyError(f"no cautions for {sorted(unknown)}; there are {sorted(set(table['task']))}")
-    return [sentence for task in tasks
-            for sentence in table.loc[table["task"] == task].sort_values("order")["caution"]]
+    return [text(f"caution_{task}_{order}", {}, language) for task in tasks
+            for order in sorted(table.loc[table["task"] == task, "order"])]
 
 
 class CautionBox:

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import argparse
 import os
-import re
 import sys
+import warnings
 from pathlib import Path
 
 from hatchkit import __version__
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
+from hatchkit.terminal import speak_everywhere, whole
 
 
 def main(arguments=None) -> int:
@@ -35,24 +36,39 @@ def main(arguments=None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     except OSError as error:
-        print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+        if error.strerror:
+            print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+        else:  # not the system's: a wait that was cut short, say
+            print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
+    except Exception as error:
+        if os.environ.get("HATCHKIT_STRICT"):
+            raise
+        print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
     return 2
 
 
-def speak_everywhere() -> None:
-    """Let a terminal or file that lacks a letter of a name show ``?`` for it instead of stopping the work."""
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(errors="replace")
+def unforeseen(error: BaseException, options=None) -> str:
+    """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
+    import tempfile
+    import traceback
 
-
-def whole(least: int):
-    """A kind of option for argparse: a whole number, `least` or more."""
-    def read(text: str) -> int:
-        if not re.fullmatch(r"\s*[+-]?\d+\s*", text) or int(text) < least:
-            raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
-        return int(text)
-    return read
+    at = getattr(options, "folder", "") or ""
+    for frame, _ in traceback.walk_tb(error.__traceback__):
+        for name in ("path", "file"):
+            value = frame.f_locals.get(name)
+            if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
+                at = str(value)
+    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
+        f"something happened that it did not foresee ({type(error).__name__})")
+    said = f"{what}{f', at {at}' if at else ''}"
+    try:
+        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
+                                         errors="replace") as file:
+            file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
+            traceback.print_exception(error, file=file)
+    except OSError:
+        return f"{said}. Your records are as they were."
+    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -68,32 +84,46 @@ def _parser() -> argparse.ArgumentParser:
         return sub
 
     sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to mend")
-    sub.add_argument("folder")
+    _folders(sub)
     sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
     sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")
     sub.add_argument("--csv", metavar="FILE", help="also write the remarks as a CSV file")
     sub.add_argument("--html", metavar="FILE", help="also write all of it as an HTML page")
     sub.add_argument("--tables", metavar="DIR", help="also write what was read as CSV files into a new folder")
+    _language(sub)
 
-    sub = command("review", _review, "write the season review as one HTML page")
+    sub = command("review", _review, "write the season review, or of several seasons the page of the years, as HTML")
     _report_options(sub)
 
     sub = command("poor-hatch", _poor_hatch, "write a page on one batch: what went wrong and what to change")
-    sub.add_argument("folder")
-    sub.add_argument("batch", nargs="?", default="", help="batch; without it the poorest hatch is taken")
+    sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder or folders, and the batch; "
+                     "without one the poorest hatch is taken")
     _output_options(sub)
 
     sub = command("next-set", _next_set, "how many eggs to set for a number of chicks, with dates")
-    sub.add_argument("folder")
+    _folders(sub)
     sub.add_argument("--species", required=True)
     sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
     sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
                      "noon; default: the first evening for which eggs can be collected from today)")
     sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
+    _language(sub)
+
+    sub = command("trial", _trial, "plan a split trial, or judge one by its plan")
+    sub.add_argument("folder", help="season folder (it says what is usual), or the folder of a trial, to judge it")
+    sub.add_argument("--compare", nargs=2, metavar=("USUAL", "NEW"), help="the two ways, in words")
+    sub.add_argument("--outcome", default="hatch", help="hatch, fertility or hatch_of_fertile (default hatch)")
+    sub.add_argument("--difference", type=float, default=0.1, help="difference that must not be missed (default 0.1)")
+    sub.add_argument("--eggs", type=whole(4), default=40, help="eggs in each set, both ways together (default 40)")
+    sub.add_argument("--sets", type=whole(1), help="so many sets (default: as many as the difference asks for)")
+    sub.add_argument("--block", action="append", metavar="NAME=EGGS", default=[],
+                     help="a hen or pen and its eggs in each set; once for each")
+    sub.add_argument("--save", metavar="FOLDER", help="where plan and sheet go, a new folder")
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
+    _language(sub)
 
     sub = command("open", _open, "open JupyterLab on a season folder")
     sub.add_argument("folder")
@@ -103,51 +133,83 @@ def _parser() -> argparse.ArgumentParser:
     sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
     sub.add_argument("--students", type=whole(1), required=True)
+    sub.add_argument("--level", choices=("first", "second", "exam"), default="first",
+                     help="how much else happens in the seasons (default first)")
+    sub.add_argument("--language", choices=("en", "de", "fr", "es"), default="en", help="of the answer forms")
     sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
 
-    sub = command("mark", _mark, "compare students' answer sheets with the teacher's answer book")
-    sub.add_argument("answers", help="folder or file of filled-in answer sheets (.csv, .xlsx, .ods)")
+    sub = command("mark", _mark, "compare students' answer forms with the teacher's answer book")
+    sub.add_argument("answers", help="folder or file of filled-in answer forms (.xlsx, .ods, .csv)")
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
+    sub.add_argument("--give-back", metavar="DIR",
+                     help="write a page for each student, one for the class and the marks into a new folder")
+
+    sub = command("breakout-sheet", _breakout_sheet, "write a picture key of unhatched eggs with boxes for a tally")
+    sub.add_argument("-o", "--out", metavar="FILE", default="breakout-sheet.html", help="HTML file to write")
 
     command("test", _test, "run all tests of the kit (source checkout only); options and paths are passed on to pytest")
     return parser
 
 
+def _folders(sub) -> None:
+    """One season folder, several, or a folder of them."""
+    sub.add_argument("folder", nargs="+", help="season folder, several, or a folder of years or keepers")
+
+
 def _report_options(sub) -> None:
-    sub.add_argument("folder")
+    _folders(sub)
     _output_options(sub)
 
 
+def _language(sub) -> None:
+    from hatchkit.say import LANGUAGES
+
+    sub.add_argument("--language", choices=LANGUAGES, help="language (default: that of your sheets, or of season.toml)")
+
+
+def _load(options):
+    """The season that a command is asked for, in the language that it is asked for."""
+    import hatchkit as hk
+
+    season = hk.load_season(options.folder)
+    return season.spoken_in(options.language) if options.language else season
+
+
 def _output_options(sub) -> None:
+    _language(sub)
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     sub.add_argument("--unit", default="C", help="C or F (default C)")
+    sub.add_argument("--full", action="store_true", help="all tables and pictures unfolded, on paper too")
+    sub.add_argument("--without-names", action="store_true", help="no names of keepers, places, pens, machines or "
+                     "files, and nothing that was written freely")
 
 
 def _check(options) -> None:
     import hatchkit as hk
-    from hatchkit.outputs import safe_output
+    from hatchkit.outputs import safe_output, whole_file
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
-    season = hk.load_season(options.folder)
+    season = _load(options)
     tables = options.tables and safe_csv.tables_folder(options.tables, season=options.folder)
     if options.ask:
         from hatchkit.asking import ask
 
-        if ask(season):
-            season = hk.load_season(options.folder)
+        if ask(season, language=season.language):
+            season = _load(options)
             print()
-    print(check_text(season, full=options.full))
+    print(check_text(season, full=options.full, language=season.language))
     if table:
         safe_csv.write_problems_csv(season.problems, table)
         print(f"The list is in {table}")
     if page:
         from hatchkit.pages.check_page import check_page
 
-        page.write_text(check_page(season), encoding="utf-8")
+        with whole_file(page) as part:
+            part.write_text(check_page(season, language=season.language), encoding="utf-8")
         print(f"The page is in {page}")
     if tables:
         safe_csv.write_tables(season, tables)
@@ -155,32 +217,43 @@ def _check(options) -> None:
 
 
 def _review(options) -> None:
-    _report(options, "1_season_review", "season-review")
+    _report(options, "1_season_review")
 
 
 def _poor_hatch(options) -> None:
     import hatchkit as hk
 
-    if options.batch:  # a wrong name should cost a second, not a whole run
-        hk.load_season(options.folder).batch(options.batch)
-    _report(options, "2_poor_hatch", f"poor-hatch-{options.batch}".rstrip("-"), batch=options.batch)
+    options.folder, batch = _with_batch(options.folder)
+    if batch:  # a wrong name should cost a second, not a whole run
+        hk.load_season(options.folder).batch(batch)
+    _report(options, "2_poor_hatch", batch=batch)
 
 
-def _report(options, notebook: str, stem: str, batch: str = "") -> None:
+def _with_batch(words) -> tuple[list[str], str]:
+    """Folders, and the batch if the last word is no folder."""
     from hatchkit.folders import season_folder
+
+    *folders, last = words
+    try:
+        is_batch = bool(folders) and not season_folder(last).exists()
+    except OSError:  # longer than any file's name
+        is_batch = True
+    return (folders, last.strip()) if is_batch else ([*words], "")
+
+
+def _report(options, page: str, batch: str = "") -> None:
+    from hatchkit.places import given_paths, root_of
     from hatchkit.report import StderrProgress, write_report
 
-    name = season_folder(options.folder).name
-    out = options.out or f"{_file_name(name)}-{_file_name(stem)}.html"
-    print(f"Reading {name} and writing the report ...", file=sys.stderr)
-    path = write_report(options.folder, notebook, out, unit=options.unit, batch=batch,
-                        progress=StderrProgress("Report"))
-    print(f"The report is in {path}\nOpen it in a browser; print it from there.")
-
-
-def _file_name(text: str) -> str:
-    """A part of a file name that every system takes, whatever a batch or a folder is called."""
-    return re.sub(r"[^\w.-]+", "_", text)[:40]
+    if not sys.warnoptions:
+        warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
+    paths = given_paths(options.folder)
+    name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
+    print(f"Reading {name} and writing the page ...", file=sys.stderr)
+    path = write_report(options.folder, page, options.out, unit=options.unit, batch=batch, full=options.full,
+                        names=not options.without_names, language=options.language,
+                        progress=StderrProgress("Page"))
+    print(f"The page is in {path}\nOpen it in a browser; print it from there.")
 
 
 def _next_set(options) -> None:
@@ -194,12 +267,40 @@ def _next_set(options) -> None:
         print(f"wrote {path}")
 
 
+def _trial(options) -> None:
+    import hatchkit as hk
+    from hatchkit.folders import season_folder
+    from hatchkit.say.trial import plan_words, result_words
+    from hatchkit.trials import sheet
+
+    if (season_folder(options.folder) / sheet.PLAN).is_file():
+        from hatchkit.trials.analysis import analyse
+
+        print(result_words(analyse(*sheet.load(season_folder(options.folder)))))
+        return
+    blocks = dict(_block(text) for text in options.block)
+    plan = hk.trial(hk.load_season(options.folder), arms=options.compare or ("as usual", "the new way"),
+                    outcome=options.outcome, difference=options.difference, eggs=options.eggs, sets=options.sets,
+                    blocks=blocks or None)
+    print(plan_words(plan))
+    for path in sheet.save(plan, options.save) if options.save else ():
+        print(f"wrote {path}")
+
+
+def _block(text: str) -> tuple[str, int]:
+    name, _, eggs = text.rpartition("=")
+    if not name.strip() or not eggs.strip().isdigit():
+        raise HatchkitError(f"{text!r} is no block: write a hen or pen and its eggs in each set, such as \"hen 4=6\".")
+    return name.strip(), int(eggs)
+
+
 def _start(options) -> None:
+    from hatchkit.double_click import write_double_click
     from hatchkit.records.template import start_folder
     from hatchkit.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    written = [*start_folder(folder), *copy_notebooks(folder)]
+    written = [*start_folder(folder), *copy_notebooks(folder), *write_double_click(folder)]
     if not written:
         print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
     for path in written:
@@ -221,9 +322,10 @@ def _open(options) -> int:
 
 
 def _lesson(options) -> None:
-    from hatchkit.lesson import GUESSED, write_lesson
+    from hatchkit.teach.lesson import GUESSED, write_lesson
 
-    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed)
+    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed,
+                           level=options.level, language=options.language)
     print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
           f"The answer book is for the teacher alone: {written}\n"
           "Its seed stands in it; whoever knows the seed can make the answer book.")
@@ -232,7 +334,7 @@ def _lesson(options) -> None:
 
 
 def _mark(options) -> None:
-    from hatchkit.marking import mark_answers, target, write_marks
+    from hatchkit.teach.marking import mark_answers, target, write_marks
 
     if options.csv:  # before the work, not after it
         target(options.csv)
@@ -240,6 +342,19 @@ def _mark(options) -> None:
     print(marking.words())
     if options.csv:
         print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
+    if options.give_back:
+        from hatchkit.pages.marks_pages import give_back
+
+        print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
+
+
+def _breakout_sheet(options) -> None:
+    from hatchkit.outputs import safe_output
+    from hatchkit.pages.breakout_sheet import breakout_sheet
+
+    path = safe_output(options.out, suffix=(".html", ".htm"))
+    path.write_text(breakout_sheet(), encoding="utf-8")
+    print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 
 def _test(options) -> int:

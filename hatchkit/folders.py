@@ -13,6 +13,11 @@ def demo_folder() -> Path:
     return _shipped("data_demo", "The demo season is not installed with this copy of hatchkit.")
 
 
+def demo_years() -> Path:
+    """The three invented years beside the demo season."""
+    return demo_folder() / "years"
+
+
 def notebooks_folder() -> Path:
     """Where the kit keeps its own notebooks."""
     return _shipped("notebooks", "The notebooks are not installed with this copy of hatchkit.")
@@ -35,6 +40,7 @@ def environment(**settings) -> dict:
 
 
 def season_folder(folder) -> Path:
-    """`folder` as a path; the word "demo" means the demo season unless a folder of that name is there."""
+    """`folder` as a path; "demo" and "demo-years" mean those that ship with the kit unless such a folder is there."""
     path = Path(folder).expanduser()
-    return demo_folder() if str(folder) == "demo" and not path.is_dir() else path.resolve()
+    shipped = {"demo": demo_folder, "demo-years": demo_years}.get(str(folder))
+    return shipped() if shipped and not path.is_dir() else path.resolve()

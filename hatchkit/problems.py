@@ -80,6 +80,15 @@ def table(rows) -> pd.DataFrame:
     return frame.astype({name: "object" for name in COLUMNS if name != "row"})
 
 
+def in_language(problems: pd.DataFrame, language: str) -> pd.DataFrame:
+    """The same problems, said in a language; one without a code stays as it was said."""
+    if language == "en" or problems.empty:
+        return problems
+    words = [say.problem(row["code"], row["facts"] or {}, language) if row["code"] else
+             {name: row[name] for name in ("found", "done", "mend")} for row in problems.to_dict("records")]
+    return problems.assign(**{name: [one[name] for one in words] for name in ("found", "done", "mend")})
+
+
 def combine(*tables) -> pd.DataFrame:
     """Problems tables put together: the lost first, then the doubtful, then the notes."""
     import pandas as pd

@@ -1,53 +1,43 @@
-"""Run a notebook on a season folder and write one self-contained HTML page."""
+"""From a folder to a page: the season's review or one batch's page, written where it was asked for."""
 
 from __future__ import annotations
 
 import sys
-import threading
 import time
-from contextlib import contextmanager
-from functools import cache
 from pathlib import Path
 
-from hatchkit.folders import environment, notebooks_folder, season_folder
 from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
 
-_HERE = Path(__file__).resolve().parent
-#: What a kernel fetches before its first cell: what the notebooks ask for anyway, soonest needed first. It binds no
-#: name, so a notebook must still import what it uses. Freezing spares the garbage collector a search through all of it,
-#: which cost a tenth of the cells' time.
-_FETCH = ("[__import__(name) for name in ('pandas', 'matplotlib.pyplot', 'scipy.linalg', 'scipy.special', "
-          "'scipy.optimize', 'statsmodels.genmod.generalized_linear_model')] and __import__('gc').freeze()")
+#: The pages by the name of the notebook that shows the same findings.
+PAGES = {"1_season_review": "season", "2_poor_hatch": "batch"}
 
 
-def notebook_path(name) -> Path:
-    """The file of a notebook: a path as given, or one of the kit's own by name (``1_season_review``)."""
-    path = Path(name)
-    if path.is_file():
-        return path.resolve()
-    for candidate in sorted(notebooks_folder().glob(f"{path.stem}*.ipynb")):
-        return candidate
-    raise HatchkitError(f"There is no notebook {str(name)!r}.")
-
-
-def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", progress=None) -> Path:
-    """Execute `notebook` on the season in `folder` and write it to `out` without its code.
+def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", full: bool = False,
+                 names: bool = True, language: str | None = None, progress=None) -> Path:
+    """Write the page of the season in `folder` to `out`; of several seasons the page of the years.
 
     Parameters
     ----------
-    folder : path
-        The season folder (or "demo"). Neither it nor the notebook file is written to.
-    notebook : path or str
-        A notebook file, or one of the kit's own by name.
-    out : path
-        The HTML file to write; pictures are inside, nothing is fetched when it is opened.
+    folder : path or list of paths
+        The season folder (or "demo"), several, or a folder of years or keepers. It is not written to.
+    page : str
+        ``"1_season_review"`` or ``"2_poor_hatch"``.
+    out : path, optional
+        The HTML file to write; pictures are inside, nothing is fetched when it is opened. Left out, a file in the
+        working folder that is named after season and batch.
     unit : {"C", "F"}
         Unit in which temperatures are shown.
     batch : str, optional
-        Batch that the notebook is about, for notebooks on one batch.
+        Batch of the page on one batch; the poorest if left out.
+    full : bool
+        Whether what is folded stands open, on paper too.
+    names : bool
+        Whether keepers, places, pens, machines and files are named; without names, what was written freely is left out.
+    language : {"en", "de", "fr", "es"}, optional
+        Of the page; that of the season if left out.
     progress : callable, optional
-        Called with (cells done, cells in all).
+        Called with (steps done, steps in all).
 
     Returns
     -------
@@ -57,132 +47,52 @@ def write_report(folder, notebook, out, *, unit: str = "C", batch: str = "", pro
     Raises
     ------
     HatchkitError
-        If `out` can't be written or is one of the season's own files; if the notebook stops with an
-        error, in the words of that error.
+        If `out` can't be written or is one of the season's own files, before any work is done; for another page.
     """
+    from hatchkit.season import load_season
     from hatchkit.units import check_unit
 
-    folder = season_folder(folder)
-    out = safe_output(out, season=folder, suffix=(".html", ".htm"))
-    source = notebook_path(notebook)
-    settings = {"HATCHKIT_FOLDER": str(folder), "HATCHKIT_UNIT": check_unit(unit), "HATCHKIT_BATCH": str(batch),
-                "HATCHKIT_REPORT": "1"}
-    with _kernel(settings) as kernel:
-        import nbformat
+    about = PAGES.get(Path(str(page)).stem)
+    if about is None:
+        raise HatchkitError(f"There is no page {str(page)!r}; there are {' and '.join(PAGES)}. To turn a notebook "
+                            "into a page: jupyter nbconvert --execute --to html.")
+    unit = check_unit(unit)
+    if out is not None:
+        out = safe_output(out, season=folder, suffix=(".html", ".htm"))
+    season = load_season(folder)
+    season = season.spoken_in(language) if language else season
+    if about == "season" and (len(season.years) > 1 or len(season.keepers) > 1):
+        about = "years"
+    if not names:
+        from hatchkit.yearly.nameless import without_names
 
-        page = nbformat.read(source, as_version=4)
-        # The exporter and its templates take seconds to load: they are fetched while the kernel works.
-        threading.Thread(target=_exporter, daemon=True).start()
-        _execute(page, kernel, progress)
-    html = _as_html(page, title=_title(page))
-    try:
-        out.write_text(html, encoding="utf-8")
-    except OSError as error:
-        raise HatchkitError(f"The report cannot be written to {out}: {error.strerror}.") from None
-    return out
-
-
-def run_notebook(page, *, settings, progress=None, directory=None):
-    """Execute a notebook (nbformat node) in place in a fresh kernel of this Python.
-
-    `settings` are environment variables that its first cell reads. Raises HatchkitError with the
-    words of the error if a cell fails.
-    """
-    with _kernel(settings, directory) as kernel:
-        return _execute(page, kernel, progress)
+        season, renamed = without_names(season)
+        batch = renamed.get(str(batch), batch)
+    return _write(season, about, out, unit, batch, full, progress)
 
 
-@contextmanager
-def _kernel(settings, directory=None):
-    """A kernel that starts, and fetches the heavy libraries, while this process still loads its own."""
-    from ipykernel.kernelspec import get_kernel_dict
-    from jupyter_client.kernelspec import KernelSpec, KernelSpecManager
-    from jupyter_client.manager import AsyncKernelManager
-    from jupyter_core.utils import run_sync
-    from traitlets.config import Config
+def _write(season, about, out, unit, batch, full, progress) -> Path:
+    from hatchkit.findings.batch import poor_hatch
+    from hatchkit.findings.season import review
+    from hatchkit.pages.page import file_name, write_page
 
-    class ThisPython(KernelSpecManager):
-        """Whatever is installed under the name python3, the kernel is the Python that runs now."""
+    def step(first):
+        """Answering is one half of the steps, laying out the other."""
+        return (lambda done, total: progress(first + round(50 * done / total), 100)) if progress else None
 
-        def get_kernel_spec(self, kernel_name):
-            return KernelSpec(**get_kernel_dict())
+    if about == "season":
+        findings = review(season, unit=unit, progress=step(0))
+    elif about == "years":
+        from hatchkit.findings.years import years
 
-    manager = AsyncKernelManager(kernel_spec_manager=ThisPython(),
-                                 config=Config({"KernelManager": {"transport_encryption": "auto"}}))
-    # Warnings are for the people who build the kit; a reader gets sentences.
-    try:
-        run_sync(manager.start_kernel)(
-            env=environment(PYTHONWARNINGS="ignore", **settings), cwd=str(directory or Path.cwd()),
-            extra_arguments=["--HistoryManager.hist_file=:memory:", f"--IPKernelApp.exec_lines={_FETCH}"])
-        yield manager
-    finally:
-        if manager.has_kernel:
-            run_sync(manager.shutdown_kernel)(now=True)
-
-
-def _execute(page, kernel, progress):
-    import atexit
-    from asyncio import CancelledError
-
-    from nbclient import NotebookClient
-    from nbclient.exceptions import CellExecutionError, DeadKernelError
-
-    cells = sum(cell.cell_type == "code" for cell in page.cells)
-    done = []
-
-    def count(cell, cell_index, **_):
-        if cell.cell_type == "code" and progress:
-            done.append(cell_index)
-            progress(len(done), cells)
-
-    client = NotebookClient(page, km=kernel, timeout=900, record_timing=False, shutdown_kernel="immediate",
-                            on_cell_executed=count)
-    try:
-        client.execute(cleanup_kc=True)
-    except CellExecutionError as error:
-        raise HatchkitError(_plain(error)) from None
-    except (DeadKernelError, CancelledError):  # a dead kernel, Ctrl-C
-        raise HatchkitError("The report was stopped before it was done: the Python that works it out has ended "
-                            "(Ctrl-C, or the machine ran out of memory).") from None
-    except RuntimeError:  # it never answered
-        atexit.unregister(client._cleanup_kernel)  # nbclient leaves it behind, with nothing to clean
-        raise HatchkitError("The report was not begun: the Python that works it out ended at its start (Ctrl-C, no "
-                            f"memory left, or {sys.executable} -m ipykernel_launcher does not run).") from None
-    return page
-
-
-def _plain(error) -> str:
-    if error.ename == "HatchkitError":
-        return error.evalue
-    return f"The notebook stopped with an error that hatchkit did not expect ({error.ename}: {error.evalue})."
-
-
-def _title(page) -> str:
-    for cell in page.cells:
-        if cell.cell_type == "markdown" and cell.source.startswith("# "):
-            return cell.source.splitlines()[0].removeprefix("# ")
-    return "hatchkit report"
-
-
-@cache
-def _exporter():
-    from nbconvert import HTMLExporter
-    from nbformat.v4 import new_markdown_cell, new_notebook
-
-    exporter = HTMLExporter(template_name="report_template", extra_template_basedirs=[str(_HERE)],
-                            exclude_input=True, exclude_output_prompt=True, exclude_input_prompt=True)
-    # A first page compiles the templates, which costs more than the page itself.
-    exporter.from_notebook_node(new_notebook(cells=[new_markdown_cell("# warm")]))
-    return exporter
-
-
-def _as_html(page, *, title: str) -> str:
-    body, _ = _exporter().from_notebook_node(page, resources={"report_title": title})
-    return body
+        findings = years(season, unit=unit, progress=step(0))
+    else:
+        findings = poor_hatch(season, batch, unit=unit, progress=step(0))
+    return write_page(findings, out or file_name(findings), full=full, progress=step(50))
 
 
 class StderrProgress:
-    """A line on the terminal that counts cells, shown once work has lasted two seconds."""
+    """A line on the terminal that counts the work done, shown once it has lasted two seconds."""
 
     def __init__(self, what: str):
         self.what, self.started = what, time.monotonic()

@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 from hatchkit.folders import environment, notebooks_folder
+from hatchkit.outputs import whole_file
 
 _HERE = Path(__file__).resolve().parent
 
@@ -39,7 +40,8 @@ def copy_notebooks(folder) -> list[Path]:
                 cell.outputs, cell.execution_count = [], None
                 if "parameters" in cell.metadata.get("tags", []):
                     cell.source = cell.source.replace('"HATCHKIT_FOLDER", "demo"', '"HATCHKIT_FOLDER", ".."')
-        nbformat.write(page, copy)
+        with whole_file(copy, new=True) as part:
+            nbformat.write(page, part)
         written.append(copy)
     return written
 

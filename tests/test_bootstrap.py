@@ -160,3 +160,27 @@ def test_the_package_runs_as_a_module():
     said = subprocess.run([sys.executable, "-m", "hatchkit", "--version"], capture_output=True, text=True, cwd=ROOT)
     assert said.returncode == 0
     assert said.stdout.startswith("hatchkit ")
+
+
+def test_a_file_named_as_the_environment_is_said_to_be_in_the_way(tmp_path):
+    home = tmp_path / ".venv"
+    home.write_text("mine", encoding="utf-8")
+    with pytest.raises(bootstrap.SetupError, match="is a file where hatchkit wants to keep its libraries"):
+        bootstrap._make(str(home), "--clear")
+    assert home.read_text(encoding="utf-8") == "mine"
+
+
+@pytest.mark.skipif(os.name == "nt", reason="Windows has no SIGTERM to pass on")
+def test_a_wish_to_end_is_passed_on_to_the_command_that_runs(tmp_path):
+    inner = f"import os, time; open({str(tmp_path / 'pid')!r}, 'w').write(str(os.getpid())); time.sleep(60)"
+    outer = ("import sys; from hatchkit.bootstrap import run_and_wait; "
+             f"sys.exit(run_and_wait([sys.executable, '-c', {inner!r}]))")
+    ours = subprocess.Popen([sys.executable, "-c", outer], cwd=ROOT)
+    deadline = time.monotonic() + 30
+    while not ((tmp_path / "pid").exists() and (tmp_path / "pid").read_text()) and time.monotonic() < deadline:
+        time.sleep(0.05)
+    inside = int((tmp_path / "pid").read_text())
+    ours.terminate()
+    ours.wait(timeout=30)
+    with pytest.raises(ProcessLookupError):
+        os.kill(inside, 0)

@@ -1,6 +1,7 @@
 """The launcher: plain sentences, exit status 0 or 2, nothing written where it should not be."""
 
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -8,7 +9,6 @@ from pathlib import Path
 import openpyxl
 import pytest
 
-from hatchkit import cli
 from hatchkit.cli import main
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -153,17 +153,26 @@ def test_no_output_option_reaches_what_a_season_reads(tmp_path, capsys, monkeypa
     assert status == 2 and err.splitlines()[-1].startswith("hatchkit: ")
 
 
-def test_a_report_s_name_is_one_that_every_system_takes(season_folder, capsys, monkeypatch, tmp_path):
-    written = []
-    monkeypatch.setattr("hatchkit.report.write_report", lambda folder, notebook, out, **_: written.append(out) or out)
+def test_a_page_is_named_after_season_and_batch_in_a_way_that_every_system_takes(season_folder, capsys, monkeypatch,
+                                                                                 tmp_path):
     monkeypatch.chdir(tmp_path)
-    for batch in ('a/b:c?d*e<f>g|h"i\\j', "Żółć no. 3", "long " * 60):
+    for batch, ending in (('a/b:c?d*e<f>g|h"i\\j', "a_b_c_d_e_f_g_h_i_j.html"), ("Żółć no. 3", "Żółć_no._3.html")):
         folder = season_folder([batch, *GOOD[1:]])
-        assert run(capsys, "poor-hatch", folder, batch.strip())[0] == 0
-    endings = [name.split("-poor-hatch-")[1] for name in written]
-    assert endings[:2] == ["a_b_c_d_e_f_g_h_i_j.html", "Żółć_no._3.html"]
-    assert len(written[2]) < 90
-    assert cli._file_name("rows*" * 30) == ("rows_" * 8)
+        status, out, _ = run(capsys, "poor-hatch", folder, batch.strip())
+        assert status == 0 and out.splitlines()[0].endswith(f"-batch-{ending}")
+        title = next(tmp_path.glob(f"*-batch-{ending}")).read_text(encoding="utf-8").split("<title>")[1]
+        assert "batch" in title.split("</title>")[0]
+    assert run(capsys, "poor-hatch", season_folder(["long " * 60, *GOOD[1:]]))[0] == 0
+    assert max(len(path.name) for path in tmp_path.glob("*.html")) < 90
+
+
+def test_a_review_and_its_options(season_folder, capsys, monkeypatch, tmp_path):
+    monkeypatch.chdir(tmp_path)
+    status, out, err = run(capsys, "review", season_folder(GOOD), "-o", "mine.html", "--unit", "F", "--full")
+    assert status == 0 and out.startswith("The page is in ") and "Reading" in err
+    html = (tmp_path / "mine.html").read_text(encoding="utf-8")
+    assert "<details open>" in html and "99.5" in html and "°C" not in html
+    assert run(capsys, "review", season_folder(GOOD), "--unit", "K")[0] == 2
 
 
 def test_a_terminal_without_a_letter_of_a_name_gets_a_question_mark(season_folder):
@@ -209,6 +218,9 @@ def test_a_class_gets_its_cases_and_blank_sheets_are_marked(capsys, tmp_path):
     status, out, _ = run(capsys, "mark", sheets, tmp_path / "class", "--csv", tmp_path / "marks.csv")
     assert status == 0
     assert len((tmp_path / "marks.csv").read_text(encoding="utf-8").splitlines()) >= 3
+    for name in ("back", "back_2"):
+        status, out, _ = run(capsys, "mark", sheets, tmp_path / "class", "--give-back", tmp_path / "back")
+        assert status == 0 and (tmp_path / name / "class.html").exists()
 
 
 def test_what_is_not_understood_is_said(capsys):
@@ -235,3 +247,41 @@ def test_a_reader_who_has_seen_enough_is_no_error():
 
 def test_a_command_is_needed(capsys):
     assert run(capsys)[0] == 2
+
+
+@pytest.mark.parametrize("error", [KeyError("x"), ZeroDivisionError("division by zero"), RecursionError("too deep"),
+                                   TimeoutError("a step took too long"), MemoryError()])
+def test_what_nobody_foresaw_is_one_sentence_with_its_file_and_its_details(season_folder, capsys, monkeypatch, error):
+    import hatchkit.season
+
+    def break_at(path):
+        raise error
+
+    monkeypatch.delenv("HATCHKIT_STRICT", raising=False)
+    monkeypatch.setattr(hatchkit.season, "load_season", lambda folder: break_at(path="sensors/odd.csv"))
+    status, out, err = run(capsys, "check", season_folder(GOOD))
+    assert (status, out) == (2, "") and err.count("\n") == 1
+    assert "sensors/odd.csv" in err and "Traceback" not in err and "None" not in err
+    details = Path(re.search(r"are in (\S+[.]txt)", err)[1])
+    assert type(error).__name__ in details.read_text(encoding="utf-8")
+    details.unlink()
+
+
+def test_while_the_kit_is_tested_an_unforeseen_error_is_shown(season_folder, monkeypatch):
+    import hatchkit.season
+
+    monkeypatch.setenv("HATCHKIT_STRICT", "1")
+    monkeypatch.setattr(hatchkit.season, "load_season", lambda folder: {}["x"])
+    with pytest.raises(KeyError):
+        main(["check", str(season_folder(GOOD))])
+
+
+def test_every_page_that_is_written_is_sealed(season_folder, capsys, tmp_path):
+    run(capsys, "start", tmp_path / "new")
+    run(capsys, "check", "demo", "--html", tmp_path / "check.html")
+    run(capsys, "next-set", "demo", "--species", "chicken", "--chicks", "20", "--save", tmp_path / "plan")
+    pages = sorted(tmp_path.rglob("*.html"))
+    assert {page.name for page in pages} == {"candling-sheet.html", "check.html", "next_set.html"}
+    for page in pages:
+        text = page.read_text(encoding="utf-8")
+        assert "default-src 'none'" in text and "<script" not in text

@@ -5,7 +5,7 @@ import re
 
 import pytest
 
-from hatchkit.outputs import READ, safe_output
+from hatchkit.outputs import READ, safe_output, whole_file
 from hatchkit.problems import HatchkitError
 
 
@@ -89,3 +89,51 @@ def test_every_kind_of_file_that_the_reader_takes_is_kept():
     from hatchkit.records import files, workbook
 
     assert {*workbook.WORKBOOKS, *workbook.TEXTS, *files.LOG_TEXTS} < set(READ)
+
+
+def test_a_file_is_moved_over_the_old_one_when_it_is_whole(tmp_path):
+    out = tmp_path / "page.html"
+    out.write_text("old", encoding="utf-8")
+    with whole_file(out) as part:
+        part.write_text("new", encoding="utf-8")
+        assert out.read_text(encoding="utf-8") == "old" and part.parent == tmp_path and part.name.startswith(".")
+    assert out.read_text(encoding="utf-8") == "new" and list(tmp_path.iterdir()) == [out]
+
+
+@pytest.mark.parametrize("error", [KeyError("x"), KeyboardInterrupt(), MemoryError()])
+def test_whatever_happens_while_it_is_written_the_old_file_stays(tmp_path, error):
+    out = tmp_path / "page.html"
+    out.write_text("old", encoding="utf-8")
+    with pytest.raises(type(error)), whole_file(out) as part:
+        part.write_text("half", encoding="utf-8")
+        raise error
+    assert out.read_text(encoding="utf-8") == "old" and list(tmp_path.iterdir()) == [out]
+
+
+@pytest.mark.skipif(not os.path.exists("/dev/full"), reason="a full disk is played by /dev/full")
+def test_a_full_disk_leaves_the_old_file_and_names_it(tmp_path):
+    out = tmp_path / "page.html"
+    out.write_text("old", encoding="utf-8")
+    with pytest.raises(HatchkitError, match=re.escape(str(out))) as caught, whole_file(out) as part:
+        part.symlink_to("/dev/full")
+        part.write_text("new" * 10_000, encoding="utf-8")
+    assert caught.value.code == "not_written" and "space" in caught.value.facts["why"]
+    assert out.read_text(encoding="utf-8") == "old" and list(tmp_path.iterdir()) == [out]
+
+
+def test_a_new_file_is_never_laid_over_one_that_turned_up(tmp_path):
+    out = tmp_path / "season.toml"
+    with pytest.raises(FileExistsError), whole_file(out, new=True) as part:
+        part.write_text("blank", encoding="utf-8")
+        out.write_text("mine", encoding="utf-8")
+    assert out.read_text(encoding="utf-8") == "mine" and list(tmp_path.iterdir()) == [out]
+
+
+@pytest.mark.skipif(os.name == "nt", reason="no such modes on Windows")
+def test_the_mode_of_the_old_file_is_kept(tmp_path):
+    out = tmp_path / "page.html"
+    out.write_text("old", encoding="utf-8")
+    out.chmod(0o640)
+    with whole_file(out) as part:
+        part.write_text("new", encoding="utf-8")
+    assert out.stat().st_mode & 0o777 == 0o640

@@ -14,7 +14,7 @@ ALLOWED_AT_TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "notebooks", "
 
 
 def test_importing_hatchkit_loads_no_heavy_library():
-    code = ("import sys, hatchkit, hatchkit.cli, hatchkit.report; hatchkit.HatchkitError; "
+    code = ("import sys, hatchkit, hatchkit.cli, hatchkit.report, hatchkit.say; hatchkit.HatchkitError; "
             "print(sorted({'pandas', 'numpy', 'matplotlib', 'scipy', 'statsmodels'} & set(sys.modules)))")
     printed = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
     assert printed.stdout.strip() == "[]"
@@ -51,3 +51,35 @@ def test_no_committed_text_carries_the_address_of_a_package_host():
     found = [name for name in _tracked() if name.endswith((".py", ".md", ".toml", ".cfg", ".ipynb", ".csv"))
              and name != "tests/test_package.py" and hosts.search((ROOT / name).read_text(encoding="utf-8"))]
     assert found == []
+
+
+def test_every_library_that_is_imported_is_declared():
+    import ast
+    import importlib.metadata
+    import tomllib
+
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    declared = {re.match(r"[\w.-]+", wish)[0].lower().replace("-", "_") for wish in project["dependencies"]}
+    homes = importlib.metadata.packages_distributions()
+    missing = {}
+    for file in (ROOT / "hatchkit").rglob("*.py"):
+        for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+            names = ([alias.name for alias in node.names] if isinstance(node, ast.Import) else
+                     [node.module] if isinstance(node, ast.ImportFrom) and node.module else [])
+            for top in {name.split(".")[0] for name in names} - set(sys.stdlib_module_names) - {"hatchkit"}:
+                if not {home.lower().replace("-", "_") for home in homes[top]} & declared:
+                    missing.setdefault(top, file.name)
+    assert missing == {}
+
+
+def test_the_licence_and_the_mark_of_types_go_with_the_package():
+    assert (ROOT / "hatchkit" / "LICENSE").read_text(encoding="utf-8").startswith("MIT License")
+    assert (ROOT / "hatchkit" / "py.typed").exists()
+
+
+def test_the_wheel_takes_every_package_of_the_tree():
+    import tomllib
+
+    told = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["setuptools"]["packages"]
+    there = {".".join(file.parent.relative_to(ROOT).parts) for file in (ROOT / "hatchkit").rglob("__init__.py")}
+    assert there <= set(told)

@@ -52,7 +52,7 @@ def probe_off(row) -> dict:
     bias = row["clock_bias_c"]
     side = "high, so the eggs were cooler than it says" if bias > 0 else "low, so the eggs were warmer than it says"
     return _change(
-        f"Check the probe of incubator {row['incubator']} (ice water, or a clinical thermometer near 37.5 °C)",
+        f"Check the probe of incubator {row['incubator']} (beside a clinical thermometer near 37.5 °C)",
         f"reads about {abs(bias):.1f} K {side}",
         f"if the check agrees, {'+' if bias < 0 else '-'}{abs(bias):.1f} K as probe_offset_c in the settings "
         "(season.toml, in °C), and the setting of the machine moved to match",
@@ -68,8 +68,9 @@ def probe_unchecked(row) -> dict:
     return _change(
         f"Check the probe of incubator {row['incubator']}",
         "no check on record",
-        "read it in ice water or beside a clinical thermometer; write what it is off into the settings (season.toml, "
-        "line probe_offset_c)",
+        "read it beside a clinical thermometer near 37.5 °C (99.5 °F); in ice water only if it may get wet, and what "
+        "it is off there need not hold at 37.5 °C; write what it is off into the settings (season.toml, line "
+        "probe_offset_c)",
         "Every word on temperature holds only as far as the probe reads true.",
         "certain: no check is kept",
     )

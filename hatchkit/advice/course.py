@@ -68,7 +68,7 @@ TURNS, LONGEST = 12, 1.5
 @cache
 def _published_days() -> np.ndarray:
     """Share of each hen's day within its stage, by the published course of deaths (Kuurman et al. 2001)."""
-    from hatchkit.losses.two_phase import cumulative
+    from hatchkit.losses.two_phase_shape import cumulative
 
     mass = np.diff(cumulative(np.arange(DAYS + 1.0)))
     parts = []

@@ -61,13 +61,14 @@ class Plan:
         """Write next_set.ics and next_set.html into `folder`; returns the two paths."""
         from pathlib import Path
 
-        from hatchkit.outputs import safe_output
+        from hatchkit.outputs import safe_output, whole_file
 
         folder = Path(folder)
         folder.mkdir(parents=True, exist_ok=True)
         paths = [safe_output(folder / name, suffix=Path(name).suffix) for name in ("next_set.ics", "next_set.html")]
         for path, text in zip(paths, (self.ics(), self.sheet()), strict=True):
-            path.write_bytes(text.encode("utf-8"))  # bytes: the calendar's CRLF must survive on every system
+            with whole_file(path) as part:
+                part.write_bytes(text.encode("utf-8"))  # bytes: the calendar's CRLF must survive on every system
         return paths
 
 

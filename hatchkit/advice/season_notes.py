@@ -5,16 +5,14 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
-from hatchkit.advice import season_words
 from hatchkit.advice.account import account, of_causes, told_losses
 from hatchkit.advice.cause_words import ASSUMED
-from hatchkit.advice.causes import season_causes
+from hatchkit.advice.causes import CONFIDENT, season_causes
 from hatchkit.advice.tally import STAGES
 from hatchkit.advice.what_if import published_eggs
 from hatchkit.losses.proportions import pooled
 
-COLUMNS = ["rank", "what", "kind", "key", "eggs_lost", "batches", "how_sure", "do_next"]
+COLUMNS = ["rank", "kind", "key", "eggs_lost", "batches", "sure"]
 
 #: Fewer eggs than this over a season are not worth a note.
 LEAST_EGGS = 3.0
@@ -34,8 +32,10 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        rank, what, kind (cause, stage or records), key, eggs_lost, batches (comma-separated; empty for a stage),
-        how_sure, do_next. Empty when nothing stands out; ``.attrs["nothing"]`` then says in what sense.
+        rank, kind (cause, stage or records), key, eggs_lost, batches (comma-separated; empty for a stage), sure (firm,
+        probable or guess of a cause; counted of a stage or records, assumed of a stage whose eggs are partly put there
+        by the usual course of deaths). Empty when nothing stands out; ``.attrs["unusual"]`` then holds the batches that
+        lost more than luck often gives.
 
     Notes
     -----
@@ -54,7 +54,7 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
     table.insert(0, "rank", range(1, len(table) + 1))
     table = table.reset_index(drop=True)
     if table.empty:
-        table.attrs["nothing"] = season_words.nothing(len(causes), _unusual(season) if causes else [])
+        table.attrs["unusual"] = _unusual(season) if causes else []
     return table
 
 
@@ -71,28 +71,23 @@ def _from_records(causes) -> list[dict]:
     gone = {batch: one.unaccounted for batch, one in causes.items() if one.unaccounted}
     return [
         dict(
-            what=season_words.UNACCOUNTED,
             kind="records",
             key="unaccounted",
             eggs_lost=float(sum(gone.values())),
             batches=", ".join(gone),
-            how_sure=season_words.UNACCOUNTED_SURE,
-            do_next=season_words.UNACCOUNTED_NEXT,
+            sure="counted",
         )
     ]
 
 
 def _from_causes(causes) -> list[dict]:
-    check = reference.load("causes").set_index("cause")["check_next"]
     return [
         dict(
-            what=row["name"],
             kind="cause",
             key=row["key"],
             eggs_lost=row["eggs"],
             batches=", ".join(row["batches"]),
-            how_sure=season_words.how_sure(row["firmest"]),
-            do_next=check[row["key"]],
+            sure="firm" if row["firmest"] >= CONFIDENT else "probable" if row["firmest"] >= 0.5 else "guess",
         )
         for row in of_causes(account(causes)).to_dict("records")
         if row["batches"]
@@ -124,13 +119,11 @@ def _from_stages(causes) -> list[dict]:
         beyond = seen[stage] - published_eggs(stage, causes) - explained[stage]
         rows.append(
             dict(
-                what=season_words.stage_title(stage),
                 kind="stage",
                 key=stage,
                 eggs_lost=float(beyond),
                 batches="",
-                how_sure=season_words.STAGE_ASSUMED if rough[stage] else season_words.STAGE_SURE,
-                do_next=season_words.stage_next(stage),
+                sure="assumed" if rough[stage] else "counted",
             )
         )
     return rows

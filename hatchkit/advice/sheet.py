@@ -6,6 +6,7 @@ from html import escape
 
 from hatchkit.advice import words
 from hatchkit.cautions import cautions
+from hatchkit.outputs import SEALED
 
 _STYLE = """@page{size:A4;margin:14mm}body{font:11pt/1.35 sans-serif;color:#222}h1{font-size:16pt;margin:0 0 2mm}
 h2{font-size:12pt;margin:4mm 0 1mm}table{border-collapse:collapse;width:100%}
@@ -37,7 +38,7 @@ def page(plan) -> str:
     )
     care = "".join(f"<li>{escape(text)}</li>" for text in cautions("machine", "opening_eggs"))
     return (
-        f'<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>{title}</title>'
+        f'<!DOCTYPE html><html lang="en"><head><meta charset="utf-8">{SEALED}<title>{title}</title>'
         f"<style>{_STYLE}</style></head><body><h1>{title}</h1>"
         f"<p>{escape(words.eggs_to_set(plan))} {escape(words.when(plan))}</p>"
         '<table><thead><tr><th class="box">✓</th><th>When</th><th>Day</th><th>What</th>'

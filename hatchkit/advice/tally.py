@@ -156,7 +156,7 @@ def _batch_tally(fates, species, days) -> tuple[np.ndarray, list[Between]]:
 def _within(after_day, by_day, limits, days) -> tuple:
     """Stages that (after_day, by_day] reaches into, as in `Between`: ((stage, within, mass), ...)."""
     from hatchkit.losses.stages import share_between
-    from hatchkit.losses.two_phase import cumulative
+    from hatchkit.losses.two_phase_shape import cumulative
 
     def deaths_by(day):
         return float(cumulative(min(day, 100.0), days))

@@ -71,20 +71,20 @@ def incubator_timeline(season, incubator, *, found=None, bins=BINS) -> Timeline:
         when = ranges.stages(row, season.species_table.loc[row["species"]])
         batches.append({"batch": row["batch"], "species": row["species"], **when})
         track = batch_track(season, row["batch"])
-        gaps.append(_gaps(track, when, step))
+        gaps.append(gaps_of(track, when, step))
         if not track.empty:
             spans.append(_spans(track, row["batch"], when))
             eggs.append(track.assign(batch=row["batch"]))
     names = ["batch", "species", "set_at", "transfer_at", "end_at"]
     batches = pd.DataFrame(batches, columns=names).sort_values("set_at", ignore_index=True)
-    batches["lane"] = _lanes(batches)
+    batches["lane"] = lanes(batches)
     width = _width(batches, air, bins)
     found = excursions.find_excursions(season) if found is None else found
     return Timeline(
         incubator=str(incubator), timezone=season.timezone, air=_binned_air(air, batches, width),
         egg=_binned_egg(eggs, width), batches=batches,
         spans=_all(spans, ["batch", "stage", "start", "end", "low_c", "high_c"]),
-        looks=_looks(season, batches), excursions=found[found["incubator"] == incubator].reset_index(drop=True),
+        looks=looks_of(season, batches), excursions=found[found["incubator"] == incubator].reset_index(drop=True),
         gaps=_all(gaps, ["start", "end"]).drop_duplicates(ignore_index=True))
 
 
@@ -140,26 +140,27 @@ def _spans(track, batch, when):
     return pd.DataFrame(rows)
 
 
-def _gaps(track, when, step):
-    """Stretches longer than the gap limit without a usable reading, from setting to the end."""
+def gaps_of(track, when, step) -> pd.DataFrame:
+    """start, end of stretches longer than the gap limit without a usable reading, from setting to the end."""
     states = excursions.state_of_time(track, when["set_at"], when["end_at"])
     length = (states["end"] - states["start"]) / pd.Timedelta(hours=1)
     long = states[(states["state"] == "not known") & (length > machine_air.gap_limit(step))]
     return long[["start", "end"]]
 
 
-def _lanes(batches):
-    """The first free lane for each batch in the order of setting."""
-    ends, lanes = [], []
+def lanes(batches) -> np.ndarray:
+    """The first free lane, 0 and up, for each batch in the order of setting (set_at, end_at)."""
+    ends, taken = [], []
     for row in batches.itertuples():
         free = [lane for lane, end in enumerate(ends) if end <= row.set_at]
         lane = free[0] if free else len(ends)
         ends[lane:lane + 1] = [row.end_at]
-        lanes.append(lane)
-    return np.array(lanes, dtype=int)
+        taken.append(lane)
+    return np.array(taken, dtype=int)
 
 
-def _looks(season, batches):
+def looks_of(season, batches) -> pd.DataFrame:
+    """batch, name, looked_at, lane of every look at these batches (batch, lane)."""
     names = ["batch", "name", "looked_at", "lane"]
     looks = season.looks
     if looks is None or "looked_at" not in looks or looks.empty:

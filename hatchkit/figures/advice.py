@@ -2,88 +2,86 @@
 
 from __future__ import annotations
 
-from hatchkit.figures import egg_drawings
-from hatchkit.figures.style import INK, axes, fill, label, subplots
+from hatchkit.figures import egg_drawings, rows, style
+from hatchkit.figures.style import INK, axes, subplots
+from hatchkit.figures.why import differences, ladder
+
+__all__ = ["age_against_season", "breakout_drawings", "differences", "ladder", "ranked_causes", "side_by_side",
+           "what_if"]
+
+#: A bar that stands for no stage.
+PLAIN = dict(facecolor="#CFCFCF", edgecolor=INK, linewidth=0.6)
+#: ... and one for what is no cause.
+EMPTY = PLAIN | dict(facecolor=style.PAPER)
 
 
-def ranked_causes(table, ax=None, *, most=6):
-    """Weight of each candidate cause as bars; tied ones share a hatch.
+def ranked_causes(table, ax=None, *, most=6, language="en"):
+    """Weight of each candidate cause as bars; tied ones share a hatch and the word.
 
     Parameters
     ----------
     table : DataFrame
         `advice.causes.Causes.table`: name, share, tied.
     """
-    rows = table.head(most).iloc[::-1]
-    ax = axes(ax, size=(8.0, 0.45 * len(rows) + 0.9))
-    several = table["tied"].sum() > 1
-    for place, row in enumerate(rows.to_dict("records")):
-        mark = row["tied"] and several
-        ax.barh(
-            place,
-            100 * row["share"],
-            height=0.7,
-            facecolor="#E69F00" if row["tied"] else "#DDDDDD",
-            hatch="//" if mark else "",
-            edgecolor=INK,
-            linewidth=0.6,
-        )
-        ax.text(
-            100 * row["share"] + 1,
-            place,
-            f"{100 * row['share']:.0f} %" + (" (tie)" if mark else ""),
-            va="center",
-            fontsize=8,
-            color=INK,
-        )
-    ax.set_yticks(range(len(rows)), [_wrapped(name) for name in rows["name"]], fontsize=8)
-    ax.set(xlim=(0, 108), xlabel="Weight among all candidates (%)")
-    return ax
+    shown, several = table.head(most), table["tied"].sum() > 1
+    ax, middles = rows.stack(ax, shown["name"])
+    for middle, row in zip(middles, shown.to_dict("records"), strict=True):
+        tie = bool(row["tied"] and several)
+        rows.bar(ax, middle, 100 * row["share"], style.tell("weight", language, share=row["share"], tie=tie),
+                 **(PLAIN | {"hatch": "//" if tie else ""} if row["tied"] else EMPTY))
+    ax.set_xlim(0, 118)
+    return style.bare(ax, bottom=False)
 
 
-def what_if(table, ax=None):
-    """Eggs lost by stage, by cause, and what a season without excursions would have kept.
+def what_if(table, ax=None, *, language="en"):
+    """Eggs lost by stage, by what they are put down to, and what a season without excursions would have kept.
+
+    Stages have their own fills; causes are plain and what is no cause is empty, so that no cause looks like a stage.
 
     Parameters
     ----------
     table : DataFrame
         `advice.what_if.WhatIf.table`: block (stage, cause, excursions), key, name, eggs, low, high, usual.
     """
-    ax = axes(ax, size=(8.0, 0.3 * len(table) + 1.3))
-    titles = {"stage": "Found at stage", "cause": "Put down to", "excursions": "Had there been no excursions"}
-    place, ticks = 0.0, []
-    for block, rows in table.groupby("block", sort=False):
-        ax.text(0, place, titles[block], fontsize=8.5, fontweight="bold", va="center", color=INK)
-        place -= 1
-        for row in rows.to_dict("records"):
-            _bar(ax, place, row, block)
-            ticks.append((place, row["name"]))
-            place -= 1
-    ax.set_yticks([at for at, _ in ticks], [_wrapped(name, 44) for _, name in ticks], fontsize=8)
-    ax.set(ylim=(place + 0.3, 0.8), xlabel="Eggs (bar: estimate; line: 95 % range; diamond: usual loss)")
-    ax.axvline(0, color=INK, lw=0.6)
-    return ax
+    table = table[(table["block"] == "excursions") | (table["eggs"].round() > 0)]
+    if table.empty:
+        return style.nothing(axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
+    shown = table.to_dict("records")
+    firsts = [place for place, row in enumerate(shown) if not place or row["block"] != shown[place - 1]["block"]]
+    ax, middles = rows.stack(ax, [_what(row, language) for row in shown], heads=[
+        (place, style.tell(f"what_if_{shown[place]['block']}", language)) for place in firsts])
+    for middle, row in zip(middles, shown, strict=True):
+        _what_if_bar(ax, middle, row, language)
+    ax.set_xlim(0, 1.3 * (max(table[["eggs", "high", "usual"]].max(), default=1.0) or 1.0))
+    return style.bare(ax, bottom=False)
 
 
-def _bar(ax, place, row, block):
-    look = (
-        fill(row["key"])
-        if block == "stage"
-        else dict(
-            facecolor="#E69F00" if block == "cause" else "#56B4E9",
-            hatch=".." if block == "cause" else "//",
-            edgecolor=INK,
-            linewidth=0.6,
-        )
-    )
-    ax.barh(place, row["eggs"], height=0.7, **look)
-    if row["low"] == row["low"]:
-        ax.plot([row["low"], row["high"]], [place, place], color=INK, lw=1.6, marker="|", markersize=7)
-    if row["usual"] == row["usual"]:
-        ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=4.5, markerfacecolor="white", ls="")
+def _what(row, language):
+    """Stages by their own names, causes by the name in the table, the last row by a message."""
+    if row["block"] == "stage":
+        return style.label(row["key"], language)
+    if row["block"] == "excursions":
+        return style.tell("what_if_chicks", language)
+    return row["name"]
 
 
-def breakout_drawings(guide, axs=None, *, columns=6):
+def _what_if_bar(ax, place, row, language):
+    look = style.fill(row["key"]) if row["block"] == "stage" else (
+        EMPTY if row["key"] in ("usual", "not_explained", "unaccounted") else PLAIN)
+    ranged, usual = row["low"] == row["low"], row["usual"] == row["usual"]
+    words = style.tell("what_if_number", language, eggs=round(row["eggs"]), ranged=ranged,
+                       low=round(row["low"]) if ranged else 0, high=round(row["high"]) if ranged else 0,
+                       known=usual, usual=round(row["usual"]) if usual else 0)
+    ends = [row[name] for name in ("eggs", "high", "usual") if row[name] == row[name]]
+    rows.bar(ax, place, max(row["eggs"], 0.0), **look)
+    rows.beside(ax, max(ends), place, words)
+    if ranged:
+        ax.plot([row["low"], row["high"]], [place, place], color=INK, lw=1.6, marker="|", markersize=9)
+    if usual:
+        ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=5.5, markerfacecolor=style.PAPER, ls="")
+
+
+def breakout_drawings(guide, axs=None, *, columns=4):
     """One drawing per row of the breakout guide that has one, in the guide's order.
 
     Parameters
@@ -102,7 +100,7 @@ def breakout_drawings(guide, axs=None, *, columns=6):
     rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
     if axs is None:
         lines = -(-len(rows) // columns)
-        figure, grid = subplots(lines, columns, size=(1.35 * columns, 1.85 * lines))
+        figure, grid = subplots(lines, columns, size=(style.WIDTH, 6.4 / columns * lines))
         axs = np.atleast_1d(grid).ravel()
         for spare in axs[len(rows) :]:
             figure.delaxes(spare)
@@ -117,13 +115,7 @@ def breakout_drawings(guide, axs=None, *, columns=6):
     return axs
 
 
-def _wrapped(name, width=38) -> str:
-    import textwrap
-
-    return "\n".join(textwrap.wrap(str(name), width)) or label(name)
-
-
-def side_by_side(columns, *, height=3.0, width=8.0, titles=None, share_y=False):
+def side_by_side(columns, *, height=3.0, width=style.WIDTH, titles=None, share_y=False):
     """Empty axes in one row, `width` inches wide in all.
 
     Returns
@@ -135,11 +127,12 @@ def side_by_side(columns, *, height=3.0, width=8.0, titles=None, share_y=False):
     _, axs = subplots(1, columns, size=(width, height), sharey=share_y)
     axs = np.atleast_1d(axs)
     for ax, title in zip(axs, titles or [""] * columns, strict=True):
-        ax.set_title(title, fontsize=10, color=INK)
+        ax.set_title(title, fontsize=style.HEAD, color=INK)
     return axs
 
 
-def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches of its species"):
+def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches of its species",
+                       language="en"):
     """Share of embryos dead by age: one batch against all of its species, on one pair of axes.
 
     Parameters
@@ -148,16 +141,25 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
         `curve` of ``age_at_death`` for the batch and for its species: day, at_least, at_most, band_low, band_high.
         Between two looks the loss lies anywhere from at_least to at_most: drawn as boxes, not as a curve.
     """
-    ax = axes(ax, size=(8.0, 2.6))
-    _boxes(ax, season, name=f"{other}: 95 % band", edges=("band_low", "band_high"), facecolor="#DDDDDD", lw=0)
-    _boxes(ax, season, name=other, edges=("at_least", "at_most"), facecolor="none", edgecolor=INK, lw=0.9, ls="--")
-    _boxes(ax, mine, name=name, edges=("at_least", "at_most"), **fill("early"))
-    ax.set(xlabel="Age (days since setting)", ylabel="Embryos lost (%)", ylim=(0, None), xlim=(0, None))
-    ax.legend(frameon=False, fontsize=8, loc="upper left")
+    ax = axes(ax, size=(style.WIDTH, 3.2))
+    _boxes(ax, season, edges=("band_low", "band_high"), facecolor="#E4E4E4", lw=0)
+    _boxes(ax, season, edges=("at_least", "at_most"), facecolor="none", edgecolor=INK, lw=0.9, ls="--")
+    _boxes(ax, mine, edges=("at_least", "at_most"), facecolor=style.PAPER, hatch="//", edgecolor=INK, lw=1.2)
+    last = max(curve["day"].max() for curve in (mine, season))
+    highest = 100 * max(mine["at_most"].max(), season["band_high"].max())
+    ends = [100 * float(curve["at_least"].iloc[-1]) for curve in (mine, season)]
+    words = [style.tell("lost_end", language, who=who, share=end / 100)
+             for who, end in zip((name, other), ends, strict=True)]
+    ax.set(xlabel=style.tell("age_axis", language), ylabel=style.tell("embryos_lost_axis", language),
+           xlim=(0, last * 1.02), ylim=(0, highest * 1.1 + 1))
+    words = [style.wrapped(text, 13) for text in words]
+    gap = 0.075 * highest * max(text.count("\n") + 1 for text in words)
+    for text, place in zip(words, rows.apart(ends, gap), strict=True):
+        style.write(ax, last * 1.04, place, text, weight="bold" if text is words[0] else "normal", clip_on=False)
     return ax
 
 
-def _boxes(ax, curve, *, name, edges, **look):
+def _boxes(ax, curve, *, edges, **look):
     """A box per stretch between two known ages, from the loss at its start to the loss at its end."""
     from matplotlib.patches import Rectangle
 
@@ -166,5 +168,3 @@ def _boxes(ax, curve, *, name, edges, **look):
     for place in range(len(day) - 1):
         corner, top = (day[place], low[place]), max(high[place + 1], low[place])
         ax.add_patch(Rectangle(corner, day[place + 1] - day[place], top - low[place], **look))
-        ax.plot([day[place], day[place + 1]], [low[place], top], alpha=0)  # so that the axes reach round the box
-    ax.add_patch(Rectangle((0, 0), 0, 0, label=name, **look))

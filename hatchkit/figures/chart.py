@@ -45,7 +45,7 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 100) -> Chart:
 
     if not alt.strip():
         raise ValueError("every picture needs a sentence that says what it shows (alt)")
-    figure = _figure_of(drawn)
+    figure = figure_of(drawn)
     png = _png(figure, dpi)
     plt.close(figure)
     return Chart(png, alt, caption)
@@ -69,7 +69,8 @@ def _png(figure, dpi) -> bytes:
     return buffer.getvalue()
 
 
-def _figure_of(drawn):
+def figure_of(drawn):
+    """The figure of axes, of several axes, or a figure itself."""
     while isinstance(drawn, (list, tuple)) or hasattr(drawn, "flat"):
         drawn = drawn[0] if isinstance(drawn, (list, tuple)) else drawn.flat[0]
     return getattr(drawn, "figure", None) or drawn

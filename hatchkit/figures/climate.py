@@ -1,27 +1,31 @@
-"""Pictures of the climate: an incubator's season, one excursion, weight loss, the hatch clock."""
+"""Pictures of the climate: an incubator's season, one spell, weight loss, the hatch clock, the probes."""
 
 from __future__ import annotations
 
 from zoneinfo import ZoneInfo
 
 import numpy as np
-import pandas as pd
 
 from hatchkit.figures import style
+from hatchkit.figures.probes import probe_truth
+from hatchkit.figures.times import bent_scale, dates, names_at_right, utc
+from hatchkit.figures.water import hatch_clock, water_against_target, weight_loss_track
 from hatchkit.units import shown
 
-#: What the marker of each kind of excursion looks like; the letter is printed beside it.
+__all__ = ["excursion_close_up", "hatch_clock", "incubator_timeline", "probe_truth", "water_against_target",
+           "weight_loss_track"]
+
+#: What the marker of each kind of excursion looks like.
 MARKS = {"warm": "^", "cold": "v"}
-#: Lowest and highest temperature of the season's picture, degC: what lies beyond is marked at the edge.
-WINDOW_C = (34.5, 40.5)
-#: Height of the strip of batches as a share of the temperatures' height, for one lane.
-BATCH_STRIP = 0.25
-#: Fill of the range in force.
-RIGHT = "#D5E8D4"
+#: Height of the picture of temperatures and of a lane of batches below it, inches.
+TALL, LANE = 2.5, 0.31
 
 
-def incubator_timeline(timeline, ax=None, *, unit="C"):
-    """Air and egg temperature of one incubator, its batches, excursions and gaps.
+def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
+    """Air and egg temperature of one incubator, its batches, spells of heat and cold, and gaps.
+
+    The scale is even near 37.5 degC and drawn together beyond, so that a power cut is seen in its depth and the
+    everyday too. Each spell worth telling carries its worst temperature and its length.
 
     Parameters
     ----------
@@ -30,97 +34,118 @@ def incubator_timeline(timeline, ax=None, *, unit="C"):
     ax : matplotlib Axes, optional
     unit : {"C", "F"}
     """
-    lanes = int(timeline.batches["lane"].max()) + 1 if len(timeline.batches) else 1
-    ax = style.axes(ax, size=(9.5, 3.8 + 0.25 * (lanes - 1)))
-    zone = ZoneInfo(timeline.timezone or "UTC")
-    low, high = (shown(edge, unit) for edge in WINDOW_C)
-    for row in timeline.spans.itertuples():
-        limits = shown(row.low_c, unit), shown(row.high_c, unit)
-        ax.fill_between([row.start, row.end], *limits, color=RIGHT, lw=0, zorder=0)
-        ax.hlines(limits, row.start, row.end, color="#777777", lw=0.5, zorder=1)
-    for row in timeline.gaps.itertuples():
-        ax.axvspan(row.start, row.end, **style.fill("gap") | {"linewidth": 0, "alpha": 0.6}, zorder=1)
-    air, egg = timeline.air, timeline.egg
-    ax.fill_between(_utc(air), shown(air["low_c"], unit), shown(air["high_c"], unit), color="#9A9A9A", lw=0,
+    lanes = int(timeline.batches["lane"].max()) + 1 if len(timeline.batches) else 0
+    ax = style.axes(ax, size=(style.WIDTH, TALL + LANE * lanes + 0.7))
+    air, egg, events = timeline.air, timeline.egg, timeline.excursions.drop_duplicates("event")
+    told = events[events["notable"].astype(bool)]
+    coldest = [air["low_c"].min(), told["extreme_c"].min(), egg["egg_c"].min() if len(egg) else np.nan]
+    warmest = [air["high_c"].max(), told["extreme_c"].max(), egg["egg_c"].max() if len(egg) else np.nan]
+    height = bent_scale(ax, np.nanmin([*coldest, 36.5]), np.nanmax([*warmest, 38.5]), unit)
+    _ranges_and_gaps(ax, timeline, unit, language)
+    ax.fill_between(utc(air["time"]), shown(air["low_c"], unit), shown(air["high_c"], unit), color="#999999", lw=0,
                     zorder=2)
-    ax.plot(_utc(air), shown(air["middle_c"], unit), **style.LINES["air"] | {"lw": 0.7}, zorder=3)
-    ax.plot(_utc(egg), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
-    _egg_band(ax, egg, unit)
-    _mark_excursions(ax, timeline.excursions, low, high, unit)
-    _batch_strip(ax, timeline, low, high, lanes)
-    ax.set_ylabel(style.temperature_label(unit))
-    ax.set_title(f"Incubator {timeline.incubator}", loc="left")
-    _dates(ax, zone)
-    _legend(ax, _timeline_keys(), columns=4)
+    ax.plot(utc(air["time"]), shown(air["middle_c"], unit), **style.LINES["air"] | {"lw": 0.7}, zorder=3)
+    ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
+    edges = _edges(ax, timeline)
+    _spells(ax, told, edges, unit, language)
+    _everyday(ax, events[~events["notable"].astype(bool)])
+    _name_lines(ax, timeline, height, unit, language)
+    style.heading(ax, style.tell("timeline_title", language, machine=timeline.incubator, unit=unit))
+    _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"), language)
     return ax
 
 
-def _egg_band(ax, table, unit, label=None):
-    """The egg's band: a light fill with dotted edges, which grey print keeps apart from the range."""
-    low, high = shown(table["egg_low_c"], unit), shown(table["egg_high_c"], unit)
-    time = _utc(table)
-    ax.fill_between(time, low, high, color="#0072B2", alpha=0.12, lw=0, zorder=1)
-    for edge in (low, high):
-        ax.plot(time, edge, color="#0072B2", lw=0.6, ls=":", zorder=2, label=label)
-        label = None
-
-
-def _timeline_keys():
-    from matplotlib.lines import Line2D
-    from matplotlib.patches import Patch
-
-    return [(Line2D([], [], **style.LINES["air"]), "air"),
-            (Line2D([], [], **style.LINES["egg"]), "egg, estimated (band: 8 chances in 10)"),
-            (Patch(facecolor=RIGHT), "right for the air"),
-            (Patch(**style.fill("gap")), "no readings"),
-            (Line2D([], [], marker="^", ls="", color=style.INK, mfc="#D55E00"), "too warm"),
-            (Line2D([], [], marker="v", ls="", color=style.INK, mfc="#56B4E9"), "too cold"),
-            (Line2D([], [], marker="|", ls="", color=style.INK), "lid opened, eggs put in"),
-            (Line2D([], [], marker="o", ls="", color=style.INK, mfc="white", ms=4), "candling, transfer")]
-
-
-def _mark_excursions(ax, excursions, low, high, unit):
-    """A numbered mark for each notable disturbance; the everyday is small ticks along the bottom."""
-    events = excursions.drop_duplicates("event")
-    small = ~events["notable"].astype(bool)
-    ax.plot(events.loc[small, "start"], np.full(small.sum(), low), "|", color=style.INK, ms=5, zorder=5,
-            clip_on=False)
-    for row in events[~small].itertuples():
-        value = shown(row.extreme_c, unit)
-        place = min(max(value, low + 0.06 * (high - low)), high - 0.06 * (high - low))
-        beyond = f": {value:.0f}°" if value != place else ""
-        ax.plot([row.start], [place], MARKS[row.kind], color=style.INK, ms=7, zorder=6,
-                mfc=style.FILLS[row.kind][0])
-        ax.annotate(f"{row.event}{beyond}", (row.start, place), xytext=(6, 0), textcoords="offset points",
-                    fontsize=8, va="center", zorder=6, bbox=dict(facecolor="white", lw=0, alpha=0.8, pad=0.6))
-
-
-def _batch_strip(ax, timeline, low, high, lanes):
-    """Batches as bars under the temperature, with the looks as dots."""
+def _edges(ax, timeline):
+    """First and last moment of the picture, as matplotlib's days; the axes keep to them."""
     from matplotlib.dates import date2num
 
-    depth = BATCH_STRIP * (high - low) * (1 + 0.4 * (lanes - 1))
-    ax.set_ylim(low - depth, high)
-    tick = (high - low) / (WINDOW_C[1] - WINDOW_C[0])
-    marks = [mark for mark in ax.get_yticks() if low <= mark <= high]
-    ax.set_yticks(marks)
-    height = depth / (lanes + 0.6)
-    # Curves that leave the window stop at the strip.
-    ax.axhspan(low - depth, low, facecolor="white", lw=0, zorder=4.8)
+    if len(timeline.batches):
+        edges = date2num(utc(timeline.batches["set_at"]).min()), date2num(utc(timeline.batches["end_at"]).max())
+    else:
+        edges = ax.get_xlim()
+    ax.set_xlim(edges[0] - 0.01 * (edges[1] - edges[0]), edges[1] + 0.01 * (edges[1] - edges[0]))
+    return edges
+
+
+def _ranges_and_gaps(ax, timeline, unit, language):
+    for row in timeline.spans.itertuples():
+        limits = shown(row.low_c, unit), shown(row.high_c, unit)
+        ax.fill_between([row.start, row.end], *limits, color=style.RIGHT, lw=0, zorder=0)
+        ax.hlines(limits, row.start, row.end, color=style.SOFT, lw=0.5, zorder=1)
+    for row in timeline.gaps.itertuples():
+        ax.axvspan(row.start, row.end, **style.fill("gap") | {"linewidth": 0}, zorder=1)
+    if len(timeline.gaps):
+        longest = timeline.gaps.loc[(timeline.gaps["end"] - timeline.gaps["start"]).idxmax()]
+        ax.annotate(style.tell("no_readings", language), (longest["start"], 0.97), fontsize=style.TEXT, va="top",
+                    xycoords=("data", "axes fraction"), rotation=90, color=style.INK, zorder=7,
+                    bbox=dict(facecolor=style.PAPER, lw=0, pad=1))
+
+
+def _spells(ax, told, edges, unit, language):
+    """Each spell as a stem from the usual to its worst, with that temperature and its length beside it."""
+    from matplotlib.dates import date2num
+
+    for row in told.itertuples():
+        at, worst = date2num(row.start), shown(row.extreme_c, unit)
+        ax.plot([at, at], [shown(37.5, unit), worst], color=style.INK, lw=2.4, zorder=5, solid_capstyle="butt")
+        ax.plot([at], [worst], MARKS[row.kind], color=style.INK, ms=9, mfc=style.FILLS[row.kind][0], zorder=6)
+        side = 1 if at < edges[0] + 0.6 * (edges[1] - edges[0]) else -1
+        ax.annotate(style.tell("spell", language, degrees=worst, hours=row.hours, event=row.event), (at, worst),
+                    xytext=(8 * side, 0), textcoords="offset points", ha="left" if side > 0 else "right",
+                    va="center", fontsize=style.TEXT, color=style.INK, zorder=6,
+                    bbox=dict(facecolor=style.PAPER, lw=0, pad=0.8))
+
+
+def _everyday(ax, small):
+    """Openings and settings as ticks along the bottom."""
+    ax.plot(utc(small["start"]), np.full(len(small), 0.012), "|", color=style.INK, ms=5, zorder=5,
+            transform=ax.get_xaxis_transform())
+
+
+def _name_lines(ax, timeline, height, unit, language):
+    """What each line is, at the right where it ends."""
+    places, words = [], []
+    for table, column, word in ((timeline.air, "middle_c", "air"), (timeline.egg, "egg_c", "egg"),
+                                (timeline.spans, "high_c", "range")):
+        known = table[column].dropna()
+        if len(known):
+            places.append(height(shown(float(known.tail(40).median()), unit)))
+            words.append(style.tell(f"line_{word}", language))
+    if len(timeline.excursions) > timeline.excursions["notable"].astype(bool).sum():
+        places.append(0.02)
+        words.append(style.tell("line_everyday", language))
+    names_at_right(ax, places, words)
+
+
+def _batches_below(ax, timeline, lanes, zone, language):
+    """Batches as bars under the temperature, looks as dots on them; the dates below."""
+    from matplotlib.dates import date2num
+
+    if not lanes:
+        dates(ax, zone, language=language)
+        return
+    share = LANE * lanes / TALL
+    strip = ax.inset_axes([0, -share - 0.03, 1, share])
+    style.bare(style.axes(strip))
+    strip.set_xlim(ax.get_xlim())
+    strip.set_ylim(lanes - 0.45, -0.55)
+    ax.tick_params(bottom=False, labelbottom=False)
     batches, looks = timeline.batches, timeline.looks[timeline.looks["name"] != "hatch"]
-    at, looked = (low - 0.25 * tick - (table["lane"].to_numpy(float) + 0.4) * height for table in (batches, looks))
-    starts, moves, ends = (date2num(batches[name]) for name in ("set_at", "transfer_at", "end_at"))
-    for begin, end, fill, hatch in ((starts, moves, "#FFFFFF", ""), (moves, ends, "#CFCFCF", "...")):
-        ax.barh(at, end - begin, left=begin, height=height * 0.7, facecolor=fill, hatch=hatch,
-                edgecolor=style.INK, linewidth=0.7, zorder=5)
-    for name, place, start, move in zip(batches["batch"], at, starts, moves, strict=True):
-        ax.text(start + 0.03 * (move - start), place, str(name), fontsize=8, va="center", ha="left", zorder=7)
-    ax.plot(date2num(looks["looked_at"]), looked, "o", ms=4, color=style.INK, mfc="white", zorder=6)
-    ax.axhline(low, color=style.INK, lw=0.6, zorder=5)
+    room = (ax.get_xlim()[1] - ax.get_xlim()[0]) * style.TEXT * 0.65 / 250
+    for row in batches.itertuples():
+        start, move, end = (date2num(at) for at in (row.set_at, row.transfer_at, row.end_at))
+        for begin, stop, face in ((start, move, style.PAPER), (move, end, "#CFCFCF")):
+            strip.barh(row.lane, stop - begin, left=begin, height=0.76, facecolor=face, edgecolor=style.INK,
+                       linewidth=0.7)
+        if room * len(str(row.batch)) < end - start:
+            style.write(strip, (start + end) / 2, row.lane - 0.1, style.short(row.batch), ha="center", zorder=7)
+    strip.plot(utc(looks["looked_at"]), looks["lane"].to_numpy(float) + 0.36, "o", ms=3.5, color=style.INK,
+               mfc=style.PAPER, zorder=6, mew=0.8)
+    dates(strip, zone, language=language)
 
 
-def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC"):
-    """One excursion: air, estimated egg with its band, and the range in force.
+def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", language="en"):
+    """One excursion: air, estimated egg with its band, and the range in force; the worst of both and the length.
 
     Parameters
     ----------
@@ -129,116 +154,70 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC"):
     excursion : Series
         The row of ``find_excursions``.
     """
-    ax = style.axes(ax, size=(7.5, 3.6))
-    time = _utc(track)
+    ax = style.axes(ax, size=(style.WIDTH, 3.3))
+    time, broken = utc(track["time"]), track["gap"] | track["air_c"].isna()
     limits = shown(track["low_c"], unit), shown(track["high_c"], unit)
-    ax.fill_between(time, *limits, color=RIGHT, lw=0, zorder=0, label="right for the air")
+    ax.fill_between(time, *limits, color=style.RIGHT, lw=0, zorder=0)
     for limit in limits:
-        ax.plot(time, limit, color="#777777", lw=0.6, zorder=0)
+        ax.plot(time, limit, color=style.SOFT, lw=0.6, zorder=0)
     for row in track[track["gap"]].itertuples():
         before = track["time"][track["time"] < row.time]
         if len(before):
-            ax.axvspan(before.iloc[-1], row.time, **style.fill("gap") | {"linewidth": 0, "alpha": 0.6}, zorder=0)
-    broken = track["gap"] | track["air_c"].isna()
-    ax.plot(time, shown(track["air_c"], unit).where(~broken), **style.LINES["air"] | {"lw": 1.3}, label="air")
-    ax.plot(time, shown(track["egg_c"], unit).where(~broken), **style.LINES["egg"], label="egg, estimated")
-    _egg_band(ax, track, unit, label="its band (8 chances in 10)")
-    for edge in (excursion["start"], excursion["end"]):
-        ax.axvline(edge, color=style.INK, lw=0.8, ls=":")
-    ax.set_ylabel(style.temperature_label(unit))
-    ax.set_title(f"{excursion['event']}: {style.label(excursion['looks_like'])}, batch {excursion['batch']}, "
-                 f"day {excursion['day_start']:.1f}", loc="left")
-    _dates(ax, ZoneInfo(timezone or "UTC"))
-    ax.legend(frameon=False, fontsize=8, loc="best")
+            ax.axvspan(before.iloc[-1], row.time, **style.fill("gap") | {"linewidth": 0}, zorder=0)
+    low, high = (shown(track[name], unit).where(~broken) for name in ("egg_low_c", "egg_high_c"))
+    ax.fill_between(time, low, high, color="#56B4E9", alpha=0.35, lw=0, zorder=1)
+    air, egg = (shown(track[name], unit).where(~broken) for name in ("air_c", "egg_c"))
+    ax.plot(time, air, **style.LINES["air"] | {"lw": 1.5}, label="air")
+    ax.plot(time, egg, **style.LINES["egg"] | {"lw": 2.0}, label="egg")
+    bottom, top = ax.get_ylim()
+    tall = top - bottom
+    ax.set_ylim(bottom - 0.05 * tall, top + 0.12 * tall)
+    _length(ax, excursion, top + 0.05 * tall, language)
+    _worst(ax, track.assign(air=air, egg=egg), excursion, unit, language)
+    ends = [float(line.dropna().iloc[-1]) if line.notna().any() else np.nan for line in (air, egg)]
+    ends.append(float(limits[0].iloc[-1]))
+    places = [(end - ax.get_ylim()[0]) / np.ptp(ax.get_ylim()) for end in ends]
+    words = [style.tell(f"line_{name}", language) for name in ("air", "egg", "range")]
+    known = [at for at in range(3) if np.isfinite(places[at])]
+    names_at_right(ax, [places[at] for at in known], [words[at] for at in known])
+    ax.set_ylabel(style.temperature_label(unit, language))
+    style.heading(ax, style.tell("close_up_title", language, kind=excursion["kind"], batch=excursion["batch"],
+                                 day=float(excursion["day_start"])))
+    dates(ax, ZoneInfo(timezone or "UTC"), most=5, language=language)
     return ax
 
 
-def weight_loss_track(points, summary, ax=None):
-    """Weight lost by each egg (or tray) so far, the mean's way to transfer, and the target there.
-
-    Parameters
-    ----------
-    points : DataFrame
-        From ``climate.water_loss.loss_points``: egg, day, lost_share, used.
-    summary : Series
-        The batch's row of ``batch_water_loss``.
-    """
-    ax = style.axes(ax, size=(6.5, 3.8))
-    transfer = float(summary["transfer_day"])
-    middle = 50 * (summary["target_low"] + summary["target_high"])
-    ax.plot([0, transfer], [0, middle], color="#777777", lw=1.0, ls=":", label="way to the target")
-    ax.errorbar([transfer + 0.35], [middle], yerr=[middle - 100 * summary["target_low"]], color="#777777", lw=5,
-                alpha=0.7, label="target at transfer")
-    for used, mark, words in ((True, "o", "weighed"), (False, "x", "weighed, left out")):
-        part = points[points["used"] == used]
-        if len(part):
-            ax.plot(part["day"], 100 * part["lost_share"], mark, color=style.INK if used else "#888888", ms=4,
-                    mfc="white", label=words, zorder=3)
-    if np.isfinite(summary["projected_share"]):
-        weighed = summary["weighed"] != "no"
-        value = 100 * summary["projected_share"]
-        spread = [[value - 100 * summary["projected_low"]], [100 * summary["projected_high"] - value]]
-        if weighed:
-            ax.plot([0, transfer], [0, value], color="#0072B2", lw=1.8, label="mean egg, carried on to transfer")
-        ax.errorbar([transfer], [value], yerr=spread, fmt="s" if weighed else "D", color="#0072B2", capsize=4, ms=5,
-                    label="expected, 95 % interval" if weighed else "indication without weighings")
-    ax.set_xlim(-0.5, transfer + 1.2)
-    ax.set_ylim(bottom=min(0, ax.get_ylim()[0]))
-    ax.set_xlabel("Days since setting")
-    ax.set_ylabel("Weight lost (% of weight at setting)")
-    ax.set_title(f"Batch {summary['batch']}", loc="left")
-    ax.legend(frameon=False, fontsize=8, loc="upper left")
-    return ax
+def _length(ax, excursion, height, language):
+    """From when to when, and how long."""
+    edges = excursion["start"], excursion["end"]
+    for edge in edges:
+        ax.axvline(edge, color=style.SOFT, lw=0.8, ls=":")
+    ax.annotate("", (edges[1], height), (edges[0], height), arrowprops=dict(arrowstyle="<->", color=style.INK, lw=0.9))
+    words = style.tell("hours", language, hours=excursion["hours"])
+    style.write(ax, edges[0] + (edges[1] - edges[0]) / 2, height, words, ha="center",
+                bbox=dict(facecolor=style.PAPER, lw=0, pad=1.5))
 
 
-def hatch_clock(table, ax=None):
-    """Expected and seen hatch of each batch, in hours from the usual day of its species.
-
-    Parameters
-    ----------
-    table : DataFrame
-        From ``climate.clock.hatch_clock``.
-    """
-    rows = table[table["expected_at"].notna()].iloc[::-1].reset_index(drop=True)
-    ax = style.axes(ax, size=(7.5, 1.4 + 0.32 * max(len(rows), 1)))
-
-    def hours(name):
-        return (rows[name] - rows["usual_at"]).dt.total_seconds() / 3600
-
-    place = np.arange(len(rows))
-    ax.barh(place, hours("expected_high_at") - hours("expected_low_at"), left=hours("expected_low_at"), height=0.62,
-            facecolor="#E4E4E4", edgecolor=style.INK, lw=0.5, label="expected from storage and temperature")
-    ax.plot(hours("expected_at"), place, "|", color=style.INK, ms=11, mew=1.5)
-    ax.hlines(place, hours("first_hatch_at"), hours("last_hatch_at"), color="#0072B2", lw=2.2,
-              label="first to last chick, as written down")
-    out = rows["verdict"].isin(["early", "late"])
-    ax.plot(hours("middle_at")[~out], place[~out], "o", color="#0072B2", mfc="white", ms=6,
-            label="middle, as expected")
-    ax.plot(hours("middle_at")[out], place[out], "D", color=style.INK, mfc="#D55E00", ms=6.5,
-            label="middle, earlier or later than expected")
-    ax.axvline(0, color=style.INK, lw=0.6, ls=":")
-    ax.set_yticks(place, rows["batch"] + " (" + rows["species"] + ")", fontsize=8)
-    ax.set_ylim(-0.7, len(rows) - 0.3)
-    ax.set_xlabel("Hours from the usual middle of the hatch for the species (later to the right)")
-    ax.legend(frameon=False, fontsize=8, loc="lower left", bbox_to_anchor=(0, 1), ncols=2)
-    return ax
+#: A spell that is shorter than this part of the picture has its words beside it.
+NARROW = 0.4
 
 
-def _utc(table):
-    """Times as numpy keeps them: matplotlib turns zoned times into dates one by one, which costs as much as drawing."""
-    return pd.to_datetime(table["time"], utc=True).dt.tz_convert(None).to_numpy()
-
-
-def _dates(ax, zone):
-    from matplotlib.dates import AutoDateLocator, ConciseDateFormatter
-
-    locator = AutoDateLocator(tz=zone, maxticks=9)
-    ax.xaxis.set_major_locator(locator)
-    ax.xaxis.set_major_formatter(ConciseDateFormatter(locator, tz=zone))
-
-
-def _legend(ax, keys, columns):
-    handles, words = zip(*keys, strict=True)
-    # Its distance is in letters, not in heights of the picture: below the dates whatever the picture's height.
-    ax.legend(handles, words, frameon=False, fontsize=8, loc="upper center", bbox_to_anchor=(0.5, 0), ncols=columns,
-              borderaxespad=4.6)
+def _worst(ax, track, excursion, unit, language):
+    """The air and the egg at their worst, marked, and written within the curve or beside it."""
+    start, end = excursion["start"], excursion["end"]
+    within = track[track["time"].between(start, end + (end - start))]  # the egg is at its worst after the air
+    words, worst = [], []
+    for name in ("air", "egg"):
+        values = within[name].dropna()
+        if len(values):
+            row = within.loc[values.idxmin() if excursion["kind"] == "cold" else values.idxmax()]
+            ax.plot([row["time"].tz_convert(None)], [row[name]], "o", ms=5, color=style.INK, mfc=style.PAPER, zorder=5)
+            words.append(style.tell(f"worst_{name}", language, degrees=float(row[name]), unit=unit))
+            worst.append(float(row[name]))
+    if words:
+        whole = track["time"].iloc[-1] - track["time"].iloc[0]
+        inside = (end - start) > NARROW * whole
+        height = worst[0] + 0.65 * (float(shown(track["low_c"].iloc[0], unit)) - worst[0])
+        at = start + 0.5 * (end - start) if inside else end + 0.06 * whole
+        style.write(ax, at.tz_convert(None), height, "\n".join(words), ha="center" if inside else "left", zorder=6,
+                    linespacing=1.4)

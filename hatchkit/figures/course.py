@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.figures.style import INK, LINES, axes, fill, temperature_label
+from hatchkit.figures import style
+from hatchkit.figures.style import INK, LINES, PAPER, TEXT, WIDTH, axes, fill, temperature_label, write
 from hatchkit.units import c_to_f, f_to_c
 
 #: What became of an egg on the course's tray, by the letter under which it was last written down.
@@ -24,31 +25,31 @@ def tray_map(tray, ax=None, *, columns=6):
     from matplotlib.patches import Ellipse
 
     rows = -(-len(tray) // columns)
-    ax = axes(ax, size=(6.2, 0.62 * rows + 0.2))
+    ax = axes(ax, size=(WIDTH, 0.62 * rows + 0.7))
     last = ["".join(egg).replace(".", "")[-1] for egg in tray.itertuples(index=False)]
     seen = set()
     for place, letter in enumerate(last):
         key, name = LETTERS[letter]
         x, y = place % columns, -(place // columns)
         ax.add_patch(Ellipse((x, y), 0.66, 0.86, label=name if letter not in seen else None, **fill(key)))
-        ax.text(x, y, letter, ha="center", va="center", fontsize=10,
-                bbox=dict(boxstyle="circle,pad=0.15", facecolor="white", edgecolor="none"))
+        write(ax, x, y, letter, ha="center",
+              bbox=dict(boxstyle="circle,pad=0.15", facecolor=PAPER, edgecolor="none"))
         seen.add(letter)
     ax.set(xlim=(-0.6, columns - 0.4), ylim=(0.45 - rows, 0.55), aspect="equal")
     ax.axis("off")
-    ax.legend(loc="center left", bbox_to_anchor=(1.0, 0.5), frameon=False)
+    style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)))
     return ax
 
 
 def luck(hatches, ax=None, *, each, mark=None):
     """How many hatches gave how many chicks; `mark` is a count to point at."""
-    ax = axes(ax, size=(7.5, 3.0))
+    ax = axes(ax, size=(WIDTH, 3.0))
     chicks, times = np.unique(hatches, return_counts=True)
     ax.bar(chicks, times, **fill("hatched"))
     if mark is not None:
         ax.axvline(mark, color=INK, ls="--")
         ax.annotate(f"{mark} of {each}", (mark, times.max()), xytext=(-6, 0), textcoords="offset points",
-                    ha="right", va="top")
+                    ha="right", va="top", fontsize=TEXT)
     ax.set(xlabel=f"Chicks from {each} eggs", ylabel=f"Hatches out of {len(hatches)}")
     return ax
 
@@ -65,7 +66,7 @@ def luck_alt(hatches, *, each) -> str:
 
 def interval_lines(low, high, ax=None, *, truth):
     """Intervals one above the other; those that miss the true share are dashed and crossed."""
-    ax = axes(ax, size=(7.5, 3.4))
+    ax = axes(ax, size=(WIDTH, 3.4))
     for row, (left, right) in enumerate(zip(low, high, strict=True)):
         holds = left <= truth <= right
         ax.plot([100 * left, 100 * right], [row, row], color=INK if holds else "#D55E00", lw=1.4,
@@ -85,28 +86,30 @@ def between_looks(table, ax=None, *, looks):
     looks : sequence of number
         Days of the looks.
     """
-    ax = axes(ax, size=(7.5, 0.34 * len(table) + 1.0))
+    ax = axes(ax, size=(WIDTH, 0.34 * len(table) + 1.0))
     for row, egg in enumerate(table.itertuples()):
         ax.plot([egg.after_day, egg.by_day], [row, row], color=INK, lw=2.2, marker="|")
     for day in looks:
         ax.axvline(day, color="#0072B2", ls=":", lw=1.2)
     ax.set(xlabel="Day of incubation; dotted: a look at the eggs", xlim=(0, max(looks) + 0.5),
-           xticks=range(max(looks) + 1), yticks=range(len(table)), yticklabels=[f"egg {egg}" for egg in table["egg"]])
+           xticks=range(0, max(looks) + 1, 7), yticks=range(len(table)),
+           yticklabels=[f"egg {egg}" for egg in table["egg"]])
+    ax.set_xticks(range(max(looks) + 1), minor=True)
     ax.invert_yaxis()
     return ax
 
 
 def deaths_and_finds(true_day, found_day, axs=None):
     """Two rows of bars: the days on which embryos died, and the days on which they were found."""
-    import matplotlib.pyplot as plt
-
     if axs is None:
-        _, axs = plt.subplots(2, 1, figsize=(7.5, 3.8), sharex=True, layout="constrained")
+        _, axs = style.subplots(2, 1, size=(WIDTH, 3.8), sharex=True)
     edges = np.arange(0, 22.5)
-    for ax, days, key, name in zip(axs, (true_day, found_day), ("early", "late"), ("died", "found"), strict=True):
+    for ax, days, key, name in zip(axs, (true_day, found_day), ("hatched", "dead"), ("died", "found"), strict=True):
         axes(ax).hist(days, bins=edges - 0.5, **fill(key))
         ax.set_ylabel(f"Embryos\n{name}")
-    axs[1].set(xlabel="Day of incubation", xticks=range(22))
+        ax.yaxis.get_major_locator().set_params(integer=True)
+    axs[1].set(xlabel="Day of incubation", xticks=range(0, 22, 7))
+    axs[1].set_xticks(range(22), minor=True)
     return axs
 
 
@@ -118,30 +121,33 @@ def air_and_eggs(minutes, air_c, eggs, ax=None, *, unit="C"):
     eggs : dict
         Name of a line: temperatures, in the unit of display.
     """
-    ax = _with_fahrenheit(axes(ax, size=(7.5, 3.2)), unit)
+    ax = _with_fahrenheit(axes(ax, size=(WIDTH, 3.2)), unit)
     ax.plot(minutes, air_c, label="air", **LINES["air"])
     looks = (LINES["egg"], dict(color="#D55E00", lw=1.6, ls="-."))
     for (name, values), look in zip(eggs.items(), looks, strict=False):
         ax.plot(minutes, values, label=name, **look)
     ax.set(xlabel="Minutes", ylabel=temperature_label(unit))
-    ax.legend(frameon=False)
+    style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)), columns=3)
     return ax
 
 
 def _with_fahrenheit(ax, unit):
     """A second scale on the right: degF where the left one is degC, and the other way round."""
     there, back, other = (c_to_f, f_to_c, "F") if unit == "C" else (f_to_c, c_to_f, "C")
-    ax.secondary_yaxis("right", functions=(there, back)).set_ylabel(temperature_label(other))
+    right = ax.secondary_yaxis("right", functions=(there, back))
+    right.set_ylabel(temperature_label(other), fontsize=TEXT, color=INK)
+    right.tick_params(colors=style.SOFT, labelcolor=INK, labelsize=TEXT)
+    right.spines["right"].set(color=style.SOFT, linewidth=0.7)
     return ax
 
 
 def shapes(table, ax=None, *, names, unit="C"):
     """Three logs of the same length, one above the other's name; `table` has column hour and one per name."""
-    ax = _with_fahrenheit(axes(ax, size=(7.5, 3.2)), unit)
-    for name, style in zip(names, ("-", "--", "-."), strict=True):
-        ax.plot(table["hour"], table[name], label=name, color=INK, ls=style, lw=1.3)
+    ax = _with_fahrenheit(axes(ax, size=(WIDTH, 3.2)), unit)
+    for name, dashes in zip(names, ("-", "--", "-."), strict=True):
+        ax.plot(table["hour"], table[name], label=name, color=INK, ls=dashes, lw=1.3)
     ax.set(xlabel="Hours", ylabel=temperature_label(unit))
-    ax.legend(frameon=False)
+    style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)), columns=3)
     return ax
 
 
@@ -151,7 +157,7 @@ def arrangements(differences, ax=None, *, seen, bars=16):
     The bars begin halfway between the difference that was seen (the dashed line) and the next smaller
     one, so that no bar holds both and the marked bars can be counted.
     """
-    ax = axes(ax, size=(7.5, 3.0))
+    ax = axes(ax, size=(WIDTH, 3.0))
     points = 100 * np.asarray(differences)
     as_large = _as_large(differences, seen)
     width = np.ptp(points) / (bars - 1)
@@ -163,7 +169,7 @@ def arrangements(differences, ax=None, *, seen, bars=16):
     ax.axvline(100 * seen, color=INK, ls="--", label="as it was")
     ax.set(xlabel="Difference (percentage points)", ylabel="Arrangements")
     ax.yaxis.get_major_locator().set_params(integer=True)
-    ax.legend(frameon=False)
+    style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)), columns=3)
     return ax
 
 

@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit.stage_names import label as label  # figures speak of style.label
+from hatchkit import stage_names
 from hatchkit.units import check_unit
 
 #: Fills from light to dark by stage, so that they stay apart in grey; the hatch says the same again.
 #: Colours are the Okabe-Ito set, chosen for colour-blind readers (Okabe & Ito 2008, Color Universal Design).
 FILLS = {
     "hatched": ("#F3F3F3", ""),
-    "culled": ("#CFCFCF", "oo"),
+    "culled": ("#CFCFCF", "+"),
     "clear": ("#F0E442", ""),
-    "infertile": ("#F0E442", ".."),
+    "infertile": ("#F0E442", "|"),
     "early": ("#56B4E9", "//"),
     "mid": ("#E69F00", "\\\\"),
     "late": ("#0072B2", "xx"),
-    "dead": ("#0072B2", "xx"),
+    "dead": ("#999999", "xx"),
     "pipped_dead": ("#5B2A68", "++"),
     "removed": ("#FFFFFF", "--"),
     "unaccounted": ("#FFFFFF", "||"),
@@ -26,7 +26,22 @@ FILLS = {
     "gap": ("#DDDDDD", "xx"),
 }
 
-INK = "#222222"
+INK, PAPER = "#222222", "#FFFFFF"
+#: Lines and words of the second rank.
+SOFT = "#666666"
+#: Fill of the range in force.
+RIGHT = "#D5E8D4"
+#: Every colour of a picture -> the one that stands for it on a dark page.
+DARK = {
+    INK: "#E6E6E6", PAPER: "#16191D", SOFT: "#A9AEB4", RIGHT: "#294A31", "#F3F3F3": "#353A40", "#CFCFCF": "#5B6168",
+    "#F0E442": "#807600", "#56B4E9": "#2F7FAE", "#E69F00": "#8F6300", "#0072B2": "#2A93D6", "#5B2A68": "#8B5A99",
+    "#D55E00": "#C4590A", "#DDDDDD": "#40464C", "#E4E4E4": "#363B41", "#999999": "#5F666D",
+}
+
+#: Width of a picture, inches: 360 points, which a telephone of 390 px shows in 358 px.
+WIDTH = 5.0
+#: Sizes of text, points: so that the smallest is still 10 px high there.
+TEXT, HEAD = 10.5, 12.0
 LINES = {"air": dict(color=INK, lw=0.9), "egg": dict(color="#0072B2", lw=1.6, ls="--")}
 
 
@@ -59,23 +74,97 @@ def _as_written():
     return AsWritten
 
 
-def axes(ax=None, *, size=(8.0, 3.6)):
+def axes(ax=None, *, size=(WIDTH, 3.2)):
     """`ax`, or new axes of the given size in inches, in the kit's plain look."""
     if ax is None:
         _, ax = subplots(size=size)
     for side in ("top", "right"):
         ax.spines[side].set_visible(False)
-    ax.tick_params(colors=INK)
+    for side in ("left", "bottom"):
+        ax.spines[side].set(color=SOFT, linewidth=0.7)
+    ax.tick_params(which="both", colors=SOFT, labelcolor=INK, labelsize=TEXT, width=0.7)
+    for axis in (ax.xaxis, ax.yaxis):
+        axis.label.set(size=TEXT, color=INK)
+        axis.get_offset_text().set(size=TEXT)
     return ax
+
+
+def bare(ax, *, bottom=True):
+    """Axes for rows that carry their own names: no scale on the left, and none below unless it is wanted."""
+    ax.spines["left"].set_visible(False)
+    ax.set_yticks([])
+    if not bottom:
+        ax.spines["bottom"].set_visible(False)
+        ax.set_xticks([])
+    return ax
+
+
+def heading(ax, words: str):
+    """What the picture is of, above it on the left."""
+    ax.set_title(words, loc="left", fontsize=HEAD, color=INK)
+
+
+def write(ax, x, y, words, *, size=TEXT, color=INK, **more):
+    """Text on the picture, at least as large as a telephone needs it."""
+    return ax.text(x, y, str(words), fontsize=size, color=color, **{"va": "center"} | more)
+
+
+def key(ax, entries, *, columns=2, **more):
+    """Swatches and marks with their words above the axes, in the order in which they are met below.
+
+    It begins at the left of the picture, or of the axes where they share it with others.
+
+    Parameters
+    ----------
+    entries : sequence of (handle, str)
+    """
+    from matplotlib.transforms import blended_transform_factory
+
+    handles, words = zip(*entries, strict=True)
+    if len(ax.figure.axes) == 1:
+        more["bbox_transform"] = blended_transform_factory(ax.figure.transFigure, ax.transAxes)
+    ax.legend(handles, words, frameon=False, fontsize=TEXT, loc="lower left", bbox_to_anchor=(0, 1), ncols=columns,
+              handlelength=1.3, handletextpad=0.5, columnspacing=1.2, borderaxespad=0.3, labelspacing=0.35,
+              labelcolor=INK, **more)
+
+
+def wrapped(words, width: int = 44) -> str:
+    """Words in lines of at most `width` letters; a number keeps its unit beside it."""
+    import re
+    import textwrap
+
+    kept = re.sub(r"(\d) (?=[%°]|h\b|g\b)", "\\1\N{NO-BREAK SPACE}", str(words))
+    return "\n".join(textwrap.wrap(kept, width)) or " "
+
+
+def tell(code: str, language: str = "en", **facts) -> str:
+    """Words on a picture: message ``drawn_<code>`` of ``say/messages``."""
+    from hatchkit import say
+
+    return say.text(f"drawn_{code}", facts, language)
 
 
 def nothing(ax, words: str):
     """Axes that say why there is nothing to draw."""
-    ax.text(0.5, 0.5, words, ha="center", va="center", color=INK, transform=ax.transAxes)
+    write(ax, 0.5, 0.5, wrapped(words, 50), ha="center", transform=ax.transAxes)
     ax.set_axis_off()
     return ax
 
 
-def temperature_label(unit: str = "C", what: str = "Temperature") -> str:
+def temperature_label(unit: str = "C", language: str = "en") -> str:
     """Axis label with its unit."""
-    return f"{what} (°{check_unit(unit)})"
+    return tell("temperature", language, unit=check_unit(unit))
+
+
+def label(key: str, language: str = "en") -> str:
+    """Short name of a stage, fate or look: the message ``stage_<key>`` of a language that has it, else in English."""
+    from hatchkit import say
+
+    known = language != say.FIRST and say.has(f"stage_{key}", language)
+    return say.text(f"stage_{key}", {}, language) if known else stage_names.label(key)
+
+
+def short(name, most: int = 16) -> str:
+    """A name that a person gave, at most so long: the middle is left out, as names often differ at their ends."""
+    name, tail = str(name), (most - 1) // 2
+    return name if len(name) <= most else f"{name[:most - 1 - tail].rstrip()}…{name[-tail:].lstrip()}"

@@ -12,7 +12,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.losses.stages import CHICKEN_DAYS
-from hatchkit.losses.two_phase import cumulative
+from hatchkit.losses.two_phase_shape import cumulative
 
 #: How fast the factor may change: sd of the smoothing kernel (days on the hen's scale of 21). Looks
 #: less than about this far apart cannot draw deaths into the stretch between them.

@@ -51,6 +51,23 @@ def tray_map(season, batch=None) -> pd.DataFrame:
     return out[columns]
 
 
+def tray_season(season) -> pd.DataFrame:
+    """Each place of a machine's trays over all batches whose eggs have places.
+
+    Returns
+    -------
+    DataFrame
+        machine ("" where it was not kept), tray, row, col, batches (that had an egg there), at_risk, died (embryos),
+        share (missing where none was at risk).
+    """
+    mapped = tray_map(season)
+    machines = season.batches.assign(batch=season.batches["batch"].astype(str)).set_index("batch")["incubator"]
+    mapped["machine"] = mapped["batch"].map(machines).fillna("").astype(str)
+    table = mapped.groupby(["machine", "tray", "row", "col"], as_index=False).agg(
+        batches=("batch", "nunique"), at_risk=("at_risk", "sum"), died=("died", "sum"))
+    return table.assign(share=(table["died"] / table["at_risk"].where(table["at_risk"] > 0)).astype(float))
+
+
 def _which_egg(table) -> pd.DataFrame:
     """With batch and name as text, and nth: numbers may begin anew on each tray, so the second egg 1 is told apart."""
     table = table.assign(batch=table["batch"].astype(str), name=table["egg"].astype(str))

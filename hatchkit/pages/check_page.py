@@ -8,12 +8,12 @@ from importlib import resources
 from jinja2 import Environment
 
 from hatchkit.pages.check_text import assumed_line, example_of, printable
-from hatchkit.problems import COLUMNS, SEVERITIES
+from hatchkit.problems import COLUMNS, SEVERITIES, in_language
 from hatchkit.records import check
 from hatchkit.say import text
 from hatchkit.say.logs import log_words
-from hatchkit.say.readings import reading_words
 from hatchkit.say.sheets import heading_words, ledger_words, place_words, question_words, sheet_words, why_words
+from hatchkit.say.speak import reading_words
 
 #: A page of more rows than this opens slowly; the CSV holds them all.
 MOST_ROWS = 2_000
@@ -74,7 +74,7 @@ def _sheet(sheet, language: str) -> dict:
 
 def _problems(problems, language: str) -> list[dict]:
     parts = []
-    kept = problems.fillna({name: "" for name in COLUMNS if name not in ("row", "facts")})
+    kept = in_language(problems, language).fillna({name: "" for name in COLUMNS if name not in ("row", "facts")})
     for severity in SEVERITIES:
         part = kept[kept["severity"] == severity]
         if part.empty:

@@ -5,11 +5,10 @@ from __future__ import annotations
 import re
 import textwrap
 
-from hatchkit.problems import SEVERITIES
+from hatchkit.problems import SEVERITIES, in_language
 from hatchkit.records import check
 from hatchkit.say import text
 from hatchkit.say.logs import log_words
-from hatchkit.say.readings import reading_words
 from hatchkit.say.sheets import (
     assumed_words,
     heading_words,
@@ -19,6 +18,7 @@ from hatchkit.say.sheets import (
     sheet_words,
     why_words,
 )
+from hatchkit.say.speak import reading_words
 
 #: Lines in all where nothing is asked, and those for the columns and for the ledger of them.
 MOST_LINES, MOST_READ, MOST_LEDGER = 40, 19, 3
@@ -194,7 +194,7 @@ def _questions(season, width: int, language: str) -> list[str]:
 
 
 def _problems(problems, width: int, most: int | None, language: str) -> list[str]:
-    groups = check.group_problems(problems)
+    groups = check.group_problems(in_language(problems, language))
     if groups.empty:
         return [text("problems_none", {}, language)]
     lines, told, kinds = [], 0, 0

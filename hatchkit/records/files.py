@@ -7,6 +7,7 @@ import re
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.guard import guarded
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 #: Files of a folder that are looked at.
@@ -60,7 +61,9 @@ def read_files(folder: Path, names: list[str], found: list):
             continue
         if suffix not in WORKBOOKS + TEXTS:
             continue
-        mine, told = read_grids(folder / name, file=name)
+        mine, told = [], []
+        with guarded(name, "", told, "file_broken"):
+            mine, told = read_grids(folder / name, file=name)
         if suffix in TEXTS and not mine:
             unread.append((name, suffix, told))
             continue

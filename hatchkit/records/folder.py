@@ -11,19 +11,22 @@ import pandas as pd
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
+from hatchkit.records.changes import is_changes, read_changes
 from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
+from hatchkit.records.language import language_of_season
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.candidates import key_of
-from hatchkit.records.sheets.frames import empty_frame, tidy
+from hatchkit.records.sheets.frames import tidy
 from hatchkit.records.sheets.machines import machines_of
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
 from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
 from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS
+from hatchkit.reference import contract
 
 
-def read_folder(folder, answers: dict | None = None) -> dict:
+def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
     """Everything that a season folder holds, read and checked, before any analysis.
 
     Parameters
@@ -31,12 +34,14 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     folder : path
     answers : dict, optional
         (file, sheet, heading) -> what the person confirmed; without it the folder's own answers are read.
+    only : str
+        Name of the one file at the top of the folder that is the book of batches; the others are not looked at.
 
     Returns
     -------
     dict
         title, timezone, batches, eggs, weights, looks, readings, problems, species_table, settings, questions, reading,
-        ledger, logs; and headings ((file, sheet) -> {column: the person's heading}), for further problems.
+        ledger, logs, changes; and headings ((file, sheet) -> {column: the person's heading}), for further problems.
 
     Raises
     ------
@@ -44,7 +49,7 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         If the folder is missing or can't be read, or holds neither a table of batches nor a log.
     """
     folder = Path(folder)
-    names = names_in(folder)
+    names = [name for name in names_in(folder) if not only or name == only or (folder / name).is_dir()]
     settings, title, zone, species_table, found = read_settings(folder)
     if answers is None:
         from hatchkit.records.answers import read_answers
@@ -55,6 +60,8 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     fixed = _fixed(settings, answers)
     with _without_collecting():
         grids, unread = read_files(folder, names, found)
+        changes = read_changes([grid for grid in grids if is_changes(grid)], settings, zone, found)
+        grids = [grid for grid in grids if not is_changes(grid)]
         sheets = read_sheets(
             grids,
             settings=settings,
@@ -63,8 +70,10 @@ def read_folder(folder, answers: dict | None = None) -> dict:
             hint_day_first=_told_order(settings, answers),
         )
     found += sheets.problems
+    language, notes = language_of_season(settings, sheets.understood)
+    found += notes
     batches = (
-        tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else empty_frame("batches")
+        tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else contract.empty("batches")
     )
     batches["incubator"], notes = machines_of(batches, settings)
     found += notes
@@ -83,9 +92,9 @@ def read_folder(folder, answers: dict | None = None) -> dict:
     tables = any(item.kind not in ("", "lines") for item in sheets.understood)
     if readings.empty and batches.empty and not tables and not sheets.open:
         raise HatchkitError(_nothing(folder, names, found))
-    eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
-    weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else empty_frame("weights")
-    looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else empty_frame("looks")
+    eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else contract.empty("eggs")
+    weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else contract.empty("weights")
+    looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else contract.empty("looks")
     doubts = checks.check_batches(batches, species_table, zone) + checks.check_eggs(eggs)
     found += checks.check_logs(batches, readings)
     if batches.empty:
@@ -104,7 +113,9 @@ def read_folder(folder, answers: dict | None = None) -> dict:
         questions=pd.DataFrame([*question_table(sheets, answers).to_dict("records"),
                                 *logs.questions.to_dict("records")], columns=QUESTIONS),
         logs=logs.files,
+        changes=changes,
         reading=reading_table(sheets),
+        language=language,
         ledger=ledger_table(sheets),
         problems=_problems.combine(
             _problems.table(found), with_headings(_problems.table(doubts), headings), log_problems
@@ -137,7 +148,7 @@ def _fixed(settings: dict, answers: dict) -> dict:
 def _with_answers(settings: dict, answers: dict) -> dict:
     """Settings with what a person answered of the whole season; season.toml wins."""
     told = {heading: taken for (_, _, heading), taken in answers.items() if heading.startswith("?")}
-    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary")):
+    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary"), ("?sums", "sums")):
         if asked in told and not settings.get(name):
             settings = {**settings, name: told[asked]}
     return settings
@@ -249,7 +260,7 @@ def _logs(folder: Path, settings: dict, batches, zone: str, names, loose, answer
 
     if loose or any((folder / name).is_dir() for name in names):
         return read_all(folder, settings, batches, zone, loose=loose, answers=answers)
-    return Logs(empty_frame("readings"), _problems.table([]))
+    return Logs(contract.empty("readings"), _problems.table([]))
 
 
 def _unread_files(unread, log_problems, readings) -> list[dict]:

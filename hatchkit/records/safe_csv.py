@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pandas as pd
 
-from hatchkit.folders import season_folder
+from hatchkit.outputs import whole_file
+from hatchkit.places import given_paths, root_of
 from hatchkit.problems import COLUMNS, HatchkitError
 
 _RUNS = tuple("=+-@")  # a spreadsheet takes text that starts with one of these for a formula
@@ -31,7 +32,7 @@ def write_problems_csv(problems: pd.DataFrame, path) -> None:
     problems : DataFrame
     path : path
     """
-    with open(path, "w", newline="", encoding="utf-8-sig") as handle:
+    with whole_file(path) as part, open(part, "w", newline="", encoding="utf-8-sig") as handle:
         writer = csv.writer(handle)
         writer.writerow(COLUMNS)
         for row in problems[COLUMNS].to_dict("records"):
@@ -54,7 +55,7 @@ def tables_folder(path, *, season) -> Path:
     ------
     HatchkitError
     """
-    out, home = Path(path).expanduser().resolve(), season_folder(season)
+    out, home = Path(path).expanduser().resolve(), root_of(given_paths(season))
     names = {f"{name}.csv" for name in TABLES}
     if out == home or home in out.parents:
         raise HatchkitError("tables_in_season", dict(path=str(out)))
@@ -86,8 +87,9 @@ def write_tables(season, folder: Path) -> list[Path]:
         table = getattr(season, name)
         safe = pd.DataFrame({safe_cell(column): _safe_column(table[column]) for column in table.columns})
         written.append(folder / f"{name}.csv")
-        safe.to_csv(written[-1], index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ",
-                    lineterminator="\n")
+        with whole_file(written[-1]) as part:
+            safe.to_csv(part, index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ",
+                        lineterminator="\n")
     return written
 
 

@@ -8,8 +8,8 @@ from pathlib import Path
 
 from hatchkit import reference
 from hatchkit.problems import problem
+from hatchkit.records.code_pages import decode
 from hatchkit.records.settings_check import FILE, check_settings, is_zone
-from hatchkit.records.workbook import decode
 
 #: A figure of one's own may lie this many times below or above those of all birds that the kit knows.
 _FAR = 2.0

@@ -13,7 +13,7 @@ from hatchkit.records.sheets.own_columns import OWN_COLUMNS
 FILE = "season.toml"
 
 #: Sections that hold one further section for each name, and those that are lists of entries.
-_NAMED, _LISTED = ("incubators",), ("norms",)
+_NAMED, _LISTED = ("incubators",), {"norms": {"species", "stage", "share"}, "changes": {"date", "what"}}
 
 
 def check_settings(settings: dict, found: list) -> dict:
@@ -73,10 +73,12 @@ def _list(where: str, entries, known: dict, found: list) -> list:
     kept = []
     for number, entry in enumerate(entries, start=1):
         entry = _section(f"{where} {number}", entry, known, found)
-        if {"species", "stage", "share"} <= set(entry):
+        if _LISTED[where] <= set(entry):
             kept.append(entry)
         else:
-            _not_used(f"{where} {number}", "an own level needs species, stage and share", "Add what is missing.", found)
+            needs = ("a change needs date and what" if where == "changes" else
+                     "an own level needs species, stage and share")
+            _not_used(f"{where} {number}", needs, "Add what is missing.", found)
     return kept
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from hatchkit import reference
 from hatchkit.cautions import cautions
+from hatchkit.outputs import SEALED, whole_file
 from hatchkit.problems import HatchkitError
 
 WORKBOOK, SETTINGS, CANDLING = "batches.xlsx", "season.toml", "candling-sheet.html"
@@ -48,9 +49,8 @@ def start_folder(folder) -> list[Path]:
         (folder / "sensors").mkdir(parents=True, exist_ok=True)
         for name, make in ((WORKBOOK, _workbook_bytes), (SETTINGS, _settings_bytes), (CANDLING, _candling_bytes)):
             if not (folder / name).exists():
-                # "x" refuses to write over a file that turned up in the meantime.
-                with open(folder / name, "xb") as handle:
-                    handle.write(make())
+                with whole_file(folder / name, new=True) as part:
+                    part.write_bytes(make())
                 written.append(folder / name)
     except FileExistsError as error:
         raise HatchkitError(f"{error.filename} is in the way; hatchkit does not write over it.") from error
@@ -66,7 +66,8 @@ def columns_of(sheet: str) -> list[tuple[str, str, str, str]]:
     facts = reference.load("columns_records").fillna("")
     facts = facts[(facts["table"] == sheet) & ~facts["column"].isin(["file", "sheet", "sheet_row"])]
     rows = list(facts[["column", "unit", "kind", "meaning"]].itertuples(index=False, name=None))
-    return [row for row in rows if not (sheet == "batches" and row[0] == "row")]
+    # The hatching year is worked out from the day of setting; the row is where the line stands.
+    return [row for row in rows if not (sheet == "batches" and row[0] in ("row", "season"))]
 
 
 def choices_of(sheet: str, column: str) -> list[str]:
@@ -235,13 +236,14 @@ def _candling_bytes() -> bytes:
                    for text, width in zip(heads, widths, strict=True))
     rows = "\n".join("<tr>" + "<td></td>" * len(heads) + "</tr>" for _ in range(22))
     notes = "\n".join(f"<li>{escape(text)}</li>" for text in cautions("opening_eggs")[1:] + cautions("hatch")[:1])
-    return _CANDLING_PAGE.format(head=head, rows=rows, cautions=notes).encode("utf-8")
+    return _CANDLING_PAGE.format(sealed=SEALED, head=head, rows=rows, cautions=notes).encode("utf-8")
 
 
 _CANDLING_PAGE = """<!DOCTYPE html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
+{sealed}
 <title>Candling sheet</title>
 <style>
 @page {{ size: A4 landscape; margin: 12mm; }}

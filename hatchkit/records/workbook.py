@@ -10,6 +10,7 @@ from pathlib import Path
 
 from hatchkit.problems import problem
 from hatchkit.records import workbook_guard as guard
+from hatchkit.records.code_pages import decode
 from hatchkit.records.workbook_guard import Refused
 from hatchkit.spelling import many
 
@@ -239,30 +240,6 @@ def _read_text(path: Path, file: str) -> list[Grid]:
     width = max(map(len, cells))
     cells = [[cell.strip() for cell in row] + [""] * (width - len(row)) for row in cells]
     return [Grid(file, "", cells)]
-
-
-def decode(raw: bytes) -> str | None:
-    """Bytes as text: UTF-8 or UTF-16 by their mark, else UTF-8, else Western (cp1252); None if it is no text."""
-    if raw[:2] in (b"\xff\xfe", b"\xfe\xff"):
-        return raw.decode("utf-16", "replace")
-    if raw[:3] == b"\xef\xbb\xbf":
-        return raw.decode("utf-8-sig", "replace")
-    if b"\x00" in raw[:4096]:
-        return None
-    try:
-        return raw.decode("utf-8")
-    except UnicodeDecodeError:
-        head = raw[:65536]
-        odd = sum(byte < 32 and byte not in (9, 10, 13) for byte in head)
-        return None if odd > len(head) / 100 else _by_words(raw)
-
-
-def _by_words(raw: bytes) -> str:
-    """Text of the code page in which most of its words are known: Western or Central European."""
-    from hatchkit.records.sheets.lexicon import known_words
-
-    texts = [raw.decode(page, "replace") for page in ("cp1252", "cp1250")]
-    return max(texts, key=lambda text: known_words(text[:20_000]))
 
 
 def guess_separator(text: str) -> str:

@@ -11,7 +11,7 @@ from hatchkit.relate.permutation import arrangements_count
 from hatchkit.relate.verdict import rules
 
 COLUMNS = ["factor", "batches", "explained", "levels", "levels_exposed", "levels_mixed", "apart", "says"]
-GROUPS = {"incubator": "incubator", "species": "species", "flock": "flock"}
+GROUPS = {"incubator": "incubator", "species": "species", "flock": "flock", "season": "season", "keeper": "keeper"}
 #: Squared correlation with the exposure below which an amount hardly goes with it, and from which it does so
 #: not only in part: r of 0.32 and 0.71 (the kit's own limits).
 HARDLY, MUCH = 0.1, 0.5
@@ -83,13 +83,15 @@ def _group_row(batches, design, column, word):
 
 def _can_show_inside(design, column):
     """Whether comparisons inside the factor could reach a clear sign where those across it could."""
-    if column == "flock":
+    if column not in ("incubator", "species"):
         return True
     chance = rules()["clear_chance"]
     kinds = design.grid(np.where(design.known, design.dose, -1.0))
     _, ids = np.unique(np.nan_to_num(kinds, nan=-2.0), axis=0, return_inverse=True)
     inside = arrangements_count(ids.ravel(), design.strata)
-    other = np.array([text.split("|")[0 if column == "incubator" else 1] for text in design.strata])
+    place = 1 if column == "incubator" else 0
+    split = [text.split("|") for text in design.strata]
+    other = np.array(["|".join(part for at, part in enumerate(parts) if at != place) for parts in split])
     across = arrangements_count(ids.ravel(), other)
     return inside * chance >= 1 or across * chance < 1
 

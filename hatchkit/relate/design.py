@@ -10,6 +10,8 @@ import pandas as pd
 NEEDED = ["batch", "window", "days", "at_risk", "died"]
 #: Numeric covariates that are taken up if the table has them and the data can carry them, in this order.
 COVARIATES = ["stored_days", "flock_age_weeks"]
+#: Where there are several of them, comparisons stay inside one.
+BEYOND = ("season", "keeper")
 
 
 @dataclass(frozen=True)
@@ -28,7 +30,7 @@ class Design:
     batches, windows : array
         What the codes stand for.
     strata : str array (batches,)
-        Species and incubator; comparisons stay inside.
+        Species and incubator and, of several years or keepers, season and keeper; exchanges stay inside.
     pools : str array (batches,)
         Batches among which histories are exchanged: one stratum, the same looks.
     step : float
@@ -116,7 +118,11 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
     window, windows = _in_order(rows)
     species = _text(rows, "species")
     cell, _ = pd.factorize(pd.Series(species + "|" + window.astype(str)))
-    strata = pd.Series(species + "|" + _text(rows, "incubator")).groupby(batch).first().to_numpy(str)
+    strata = pd.Series(species + "|" + _text(rows, "incubator"))
+    for name in BEYOND:
+        if name in rows and rows[name].nunique() > 1:
+            strata = strata + "|" + _text(rows, name)
+    strata = strata.groupby(batch).first().to_numpy(str)
     exposed, step = _exposed(rows)
     extra, names, not_carried = _extra(rows, batch, covariates)
     return Design(
@@ -226,10 +232,15 @@ def _candidates(rows, covariates):
     levels = np.unique(incubator)
     if len(levels) > 1:
         yield "incubator", (incubator[:, None] == levels[1:]).astype(float)
+    for name in BEYOND:
+        label = _text(rows, name)
+        levels = np.unique(label)
+        if len(levels) > 1:
+            yield name, (label[:, None] == levels[1:]).astype(float)
     for name in [n for n in COVARIATES if n in rows] if covariates is None else covariates:
         value = pd.to_numeric(rows[name], errors="coerce").to_numpy(float)
         known = np.isfinite(value)
-        if known.mean() < 0.8:
+        if not len(known) or known.mean() < 0.8:
             if known.any():
                 yield name, None
             continue

@@ -14,6 +14,7 @@ from hatchkit.relate.design import design as make_design
 from hatchkit.relate.effect import effect as fit_effect
 from hatchkit.relate.excess import EXCESS_COLUMNS, excess
 from hatchkit.relate.power import power
+from hatchkit.relate.redrawn import foresee, redrawn
 from hatchkit.relate.verdict import rules, verdict
 
 #: Draws of the small Bayesian model for the reported effect.
@@ -32,11 +33,13 @@ class CountsRelation:
         Hazard ratio at the usual dose (``step``) with interval and how it was got (`effect.effect`).
     test : dict
         more, either, smallest (shares of chance arrangements), arrangements, exact, kind
-        ("batches exchanged", "log turned" or "none").
+        ("batches exchanged", "log turned" or "none"); drawn (share of redrawn seasons, `redrawn`; missing where the log
+        was turned), spread (between batches, as learned there).
     excess : DataFrame
         Excess deaths and chicks lost per exposed batch and in all (`excess.excess`).
     detectable : dict
-        What a season of this size could have shown (`power.power`).
+        What a season of this size could have shown, and why not more (`redrawn.foresee`; where the log was turned
+        `power.power`).
     confounding : DataFrame
     rows : DataFrame
         The rows used, with expected deaths without any effect and standardised residuals.
@@ -122,10 +125,14 @@ def relate_counts(
     if why:
         return CountsRelation(verdict=verdict(why=why), **blank)
     share, residual, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
+    again = redrawn(design, seed=seed) if turned is None else {"more": np.nan, "spread": np.nan}
+    test = {**test, "drawn": again["more"], "spread": again["spread"]}
     found = fit_effect(design, draws=EFFECT_DRAWS, seed=seed)
     enough = enough_to_test(design)
     detectable = {}
-    if detect:
+    if detect and enough and turned is None:
+        detectable = foresee(design, seed=seed)
+    elif detect:
         detectable = power(design, share, found["spread"], dealt, seed=seed) if enough else _no_power()
     blank["rows"] = design.rows.assign(expected=design.at_risk * share, residual=residual, exposed=design.exposed)
     blank |= dict(effect=found, test=test, detectable=detectable)
@@ -133,6 +140,8 @@ def relate_counts(
         blank["excess"] = excess(design, seed=seed)
     said = verdict(
         more=test["more"],
+        drawn=test["drawn"],
+        smallest=test["smallest"],
         floor=found["floor"],
         low=found["low"],
         high=found["high"],
@@ -265,7 +274,8 @@ def _centred(design):
 
 
 def _no_test() -> dict:
-    return {"more": np.nan, "either": np.nan, "smallest": np.nan, "arrangements": 0, "exact": True, "kind": "none"}
+    return {"more": np.nan, "either": np.nan, "smallest": np.nan, "arrangements": 0, "exact": True, "kind": "none",
+            "drawn": np.nan, "spread": np.nan}
 
 
 def _no_power() -> dict:

@@ -51,7 +51,7 @@ def power(design, share, spread, dealt, *, seasons=250, seed=1) -> dict:
         "ratios": ratios,
         "power": shown,
         "doubling": float(shown[0]),
-        "detectable": _ratio_for(ratios, shown, limit["detect_power"], seasons),
+        "detectable": ratio_for(ratios, shown, limit["detect_power"], seasons),
         "spread": spread,
     }
 
@@ -100,8 +100,8 @@ def _clear(design, died, dealt):
     return clear
 
 
-def _ratio_for(ratios, shown, wanted, seasons):
-    """Hazard ratio with the wanted power: straight line in probit of power against log ratio."""
+def ratio_for(ratios, shown, wanted, seasons):
+    """Hazard ratio with the wanted power, inf beyond 30: straight line in probit of power against log ratio."""
     from scipy.special import ndtri
 
     edge = 0.5 / seasons

@@ -18,7 +18,7 @@ from hatchkit.relate.late import later_losses, next_windows, ratios_by_window
 from hatchkit.relate.measures import PARTS, PRIMARY, known_dose, measures
 from hatchkit.relate.turns import batches_overlap, log_rates, turned_doses
 
-FACTORS = ["species", "incubator", "flock", "stored_days", "flock_age_weeks"]
+FACTORS = ["species", "incubator", "season", "keeper", "flock", "stored_days", "flock_age_weeks"]
 #: Exploratory tests need fewer arrangements: they are never the verdict.
 SIDE_DRAWS = 2000
 
@@ -140,6 +140,8 @@ def _turned(exposure, tracks, measure):
     """Doses under turns of the log where batches overlap in one machine, else None."""
     if not tracks or not batches_overlap(exposure) or measure not in (PRIMARY, *PARTS):
         return None
+    # Each year's log is turned by itself: between two seasons nothing was logged.
+    exposure = exposure.assign(incubator=_log_of(exposure))
     machine = exposure.drop_duplicates("batch").set_index("batch")["incubator"]
     rates = {}
     for incubator in machine.dropna().unique():
@@ -147,6 +149,15 @@ def _turned(exposure, tracks, measure):
         if own:
             rates[incubator] = log_rates(own)
     return turned_doses(exposure, rates, measure) if rates else None
+
+
+def _log_of(exposure):
+    """The log that a batch has: its machine's, of its season where there are several."""
+    machine = exposure["incubator"].astype(object)
+    if "season" not in exposure or exposure["season"].nunique() < 2:
+        return machine
+    named = machine.astype(str) + "|" + exposure["season"].astype(object).astype(str)
+    return named.where(machine.notna() & (machine.astype(str) != ""), machine)
 
 
 MEASURE_COLUMNS = ["measure", "name", "primary", "exposed", "hazard_ratio", "low", "high", "more", "more_adjusted"]

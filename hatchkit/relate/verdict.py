@@ -25,6 +25,8 @@ def rules() -> dict:
 def verdict(
     *,
     more=float("nan"),
+    drawn=float("nan"),
+    smallest=0.0,
     floor=float("nan"),
     low=float("nan"),
     high=float("nan"),
@@ -39,6 +41,10 @@ def verdict(
     ----------
     more : float
         Share of chance arrangements that put as many deaths on the exposed batches.
+    drawn : float
+        Share of redrawn seasons that do (`redrawn`); missing where only the arrangements speak.
+    smallest : float
+        The smallest `more` that the design can give.
     floor : float
         One-sided lower bound of the hazard ratio at the usual dose of the exposed windows.
     low, high : float
@@ -57,15 +63,23 @@ def verdict(
         return NOTHING.format(why=why)
     if not_apart:
         return NOT_APART.format(factor=not_apart)
-    if enough and more <= limit["clear_chance"] and floor > 1:
+    if enough and _clear(more, drawn, smallest, floor, limit):
         return CLEAR
-    if enough and (more <= limit["some_chance"] or low > 1) and _worth_naming(low, high):
+    rare = more if not isfinite(drawn) else drawn
+    if enough and (rare <= limit["some_chance"] or low > 1) and _worth_naming(low, high):
         return SOME
     if enough and power >= limit["detect_power"] and high < limit["detect_ratio"]:
         return NONE
     missed = 10 * (1 - (power if enough else 0.0))
     count = min(10, max(1, round(missed)))
     return UNTOLD.format(missed="1 time" if count == 1 else f"{count} times")
+
+
+def _clear(more, drawn, smallest, floor, limit) -> bool:
+    """Rare among redrawn seasons and, where batches can be exchanged in many ways, not common among these."""
+    if not isfinite(drawn):
+        return more <= limit["clear_chance"] and floor > 1
+    return drawn <= limit["redrawn_chance"] and (smallest > limit["guard_smallest"] or more <= limit["guard_chance"])
 
 
 def _worth_naming(low, high) -> bool:

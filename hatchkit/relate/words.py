@@ -106,7 +106,14 @@ def _chance(found) -> str:
     said = f"With {how}, chance alone did as much in {in_ten(test['more'])} cases"
     if test["smallest"] > rules()["clear_chance"]:
         said += f"; so few batches could not have given less than {in_ten(test['smallest'])}"
-    return said + "."
+    return said + "." + _redrawn(test)
+
+
+def _redrawn(test) -> str:
+    if not np.isfinite(test.get("drawn", np.nan)):
+        return ""
+    return (f" With every batch drawn anew, each with its own luck, machines and seasons at their own levels, it did in "
+            f"{in_ten(test['drawn'])} cases.")
 
 
 def _interval_warning(found) -> str:
@@ -123,12 +130,22 @@ def _could_show(found) -> str:
     least = found.detectable["detectable"]
     if found.verdict == NONE:
         return f"A rate {times(least)} times as high would have shown in 8 of 10 such seasons."
+    why = _WHY_NOT.get(found.detectable.get("why", ""), "")
     if np.isfinite(least):
         return (
             f"Records of this size show harm in 8 of 10 seasons only where the rate is about {times(least)} "
-            "times as high."
+            f"times as high{why}."
         )
-    return "Records of this size cannot be counted on to show even a very large harm."
+    return f"Records of this size cannot be counted on to show even a very large harm{why}."
+
+
+#: What the records lack to show more (`redrawn.foresee`); the design is the reason, not the eggs.
+_WHY_NOT = {
+    "levels": ", since the struck batches and the others lie in different machines or years",
+    "few_exposed": ", since so few batches were struck",
+    "few_deaths": ", since so few embryos died at all",
+    "few_batches": ", since there are so few batches",
+}
 
 
 def _excess(found) -> str:

@@ -6,11 +6,13 @@ a message falls back to English. Importing this package costs nothing; a room's 
 
 from __future__ import annotations
 
-#: The language that has every message.
-FIRST = "en"
+from hatchkit.say.catalogue import FIRST
+
+#: The languages in which everything is said, the first of all first.
+LANGUAGES = (FIRST, "de", "fr", "es")
 
 
-def text(code: str, facts: dict | None = None, language: str = FIRST) -> str:
+def text(code: str, facts: dict | None = None, language: str = FIRST, unit: str = "C") -> str:
     """The words of one message.
 
     Parameters
@@ -21,6 +23,8 @@ def text(code: str, facts: dict | None = None, language: str = FIRST) -> str:
         Name -> value: text, number, date, time, or a list of these. None stands for "none".
     language : str
         Such as "en" or "de".
+    unit : {"C", "F"}
+        In which temperatures are said; facts hold °C.
 
     Raises
     ------
@@ -30,7 +34,7 @@ def text(code: str, facts: dict | None = None, language: str = FIRST) -> str:
     """
     from hatchkit.say.speak import message
 
-    return message(code, facts or {}, language)
+    return message(code, facts or {}, language, unit)
 
 
 def problem(code: str, facts: dict | None = None, language: str = FIRST) -> dict:

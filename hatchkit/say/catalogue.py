@@ -6,6 +6,9 @@ import re
 from functools import cache
 from importlib import resources
 
+#: The language that has every message.
+FIRST = "en"
+
 _START = re.compile(r"^(-?[a-zA-Z][\w-]*)[ ]*=", re.M)
 _END = re.compile(r"^(?=[a-zA-Z#-])", re.M)
 

@@ -1,4 +1,4 @@
-"""What a column was taken for, in words: "dead@day7" -> "dead at the look of day 7"."""
+"""What a column was taken for, as its key tells: "dead@day7" is dead at the look of day 7."""
 
 from __future__ import annotations
 
@@ -24,15 +24,3 @@ def parts_of(taken: str) -> dict:
     return dict(field=field.removesuffix("~within"), within="yes" if field.endswith("~within") else "no",
                 day=int(day[1]) if day else None, order=int(order[1]) if order else None,
                 transfer="yes" if "transfer" in look.split("+") else "no")
-
-
-def reading_words(taken: str, language: str = "en") -> str:
-    """The words for a reading's key; a field that has none is shown as it is."""
-    from hatchkit.say.speak import message, word
-
-    parts = parts_of(taken)
-    field = word("field", parts["field"], language)
-    when = ("day" if parts["day"] is not None else "transfer" if parts["transfer"] == "yes"
-            else "order" if parts["order"] is not None else "none")
-    return message("reading_words", dict(field=field, when=when, within=parts["within"], day=parts["day"] or 0,
-                                         order=parts["order"] or 0, transfer=parts["transfer"]), language)

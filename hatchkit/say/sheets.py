@@ -6,8 +6,7 @@ Each function takes facts (the rows of season.reading, season.ledger, season.que
 from __future__ import annotations
 
 from hatchkit.say import has, text
-from hatchkit.say.readings import reading_words
-from hatchkit.say.speak import word
+from hatchkit.say.speak import reading_words, word
 
 #: Kinds of words for what a question's choices are; a column's meaning has words of its own.
 _KINDS = {"species": "species", "mixed_birds": "species"}

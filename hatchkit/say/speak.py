@@ -9,9 +9,9 @@ from functools import cache
 from fluent.runtime import FluentBundle, FluentResource
 from fluent.runtime.types import FluentNone
 
-from hatchkit.say import FIRST, values
-from hatchkit.say.catalogue import source
-from hatchkit.say.readings import reading_words
+from hatchkit.say import values
+from hatchkit.say.catalogue import FIRST, source
+from hatchkit.say.readings import parts_of
 
 _REFERENCE = re.compile(r"\{\s*(-?[a-z][\w-]*)")
 
@@ -20,9 +20,9 @@ class MissingWords(LookupError):
     """A message that is not there, or a message that needs a fact which was not given: a mistake of ours."""
 
 
-def message(code: str, facts: dict, language: str) -> str:
+def message(code: str, facts: dict, language: str, unit: str = "C") -> str:
     """The words of `code`; see `hatchkit.say.text`."""
-    return _say(code, facts, language, lambda bundle, found: [found.value])[0]
+    return _say(code, facts, language, lambda bundle, found: [found.value], unit)[0]
 
 
 def attributes(code: str, facts: dict, language: str, needed, allowed) -> dict:
@@ -34,8 +34,8 @@ def attributes(code: str, facts: dict, language: str, needed, allowed) -> dict:
     return dict(zip((*needed, *allowed), _say(code, facts, language, patterns), strict=True))
 
 
-def _say(code: str, facts: dict, language: str, patterns) -> list[str]:
-    speaker = _speaker(language if source(code, language) is not None else FIRST)
+def _say(code: str, facts: dict, language: str, patterns, unit: str = "C") -> list[str]:
+    speaker = _speaker(language if source(code, language) is not None else FIRST, unit)
     given = {name: values.value_of(value) for name, value in facts.items()}
     if not speaker.learn(code):
         return _without_words(f"there is no message {code!r}", code, facts)
@@ -64,10 +64,10 @@ def _without_words(why: str, code: str, facts: dict) -> list[str]:
 class _Speaker:
     """A language's bundle, which learns a message when it is first asked for."""
 
-    def __init__(self, language: str):
+    def __init__(self, language: str, unit: str = "C"):
         self.language, self.known = language, set()
         locale = values.LOCALES.get(language, language).replace("_", "-")
-        functions = values.functions(language)
+        functions = values.functions(language, unit)
         functions["WORD"] = lambda key, kind="word": word(str(kind), str(key), language)
         functions["FIELDS"] = lambda keys: values.Several([word("field", str(key), language) for key in keys.items])
         functions["READING"] = lambda taken: reading_words(str(taken), language)
@@ -91,8 +91,8 @@ class _Speaker:
 
 
 @cache
-def _speaker(language: str) -> _Speaker:
-    return _Speaker(language)
+def _speaker(language: str, unit: str = "C") -> _Speaker:
+    return _Speaker(language, unit)
 
 
 def word(kind: str, key: str, language: str) -> str:
@@ -101,3 +101,13 @@ def word(kind: str, key: str, language: str) -> str:
     if source(code, language) is None and source(code, FIRST) is None:
         return key.replace("_", " ")
     return message(code, {}, language)
+
+
+def reading_words(taken: str, language: str = "en") -> str:
+    """The words for a reading's key; a field that has none is shown as it is."""
+    parts = parts_of(taken)
+    field = word("field", parts["field"], language)
+    when = ("day" if parts["day"] is not None else "transfer" if parts["transfer"] == "yes"
+            else "order" if parts["order"] is not None else "none")
+    return message("reading_words", dict(field=field, when=when, within=parts["within"], day=parts["day"] or 0,
+                                         order=parts["order"] or 0, transfer=parts["transfer"]), language)

@@ -66,8 +66,8 @@ def _plainly(value, locale) -> str:
     return str(value)
 
 
-def functions(language: str) -> dict:
-    """What messages may call: PLAIN, COUNT, LIST, OR, SHARE, DEGREES, DAY, MINUTE."""
+def functions(language: str, unit: str = "C") -> dict:
+    """What messages may call: PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE."""
     locale = Locale.parse(LOCALES.get(language, language).replace("-", "_"))
     percent = "#,##0 %" if language == "en" else None  # as the kit has always written it
     small = "#,##0.0 %" if language == "en" else locale.percent_formats[None].pattern.replace("#,##0", "#,##0.0")
@@ -75,13 +75,20 @@ def functions(language: str) -> dict:
     def share(value):
         return format_percent(float(value), percent if value == 0 or value >= 0.0995 else small, locale=locale)
 
+    def degrees(value):
+        return format_decimal(float(value), "#,##0.0", locale=locale) + f"\u00a0°{unit}"
+
     return {
         "PLAIN": lambda value: _plainly(_bare(value), locale),
         "COUNT": lambda several: FluentInt(len(several.items)),
         "LIST": lambda several, most=None: Several(several.items, None if most is None else int(most)),
         "OR": lambda several: Several(several.items, style="or"),
+        "TONGUES": lambda several: Several([locale.languages.get(str(code), str(code)) for code in several.items]),
         "SHARE": share,
-        "DEGREES": lambda value: format_decimal(float(value), "#,##0.0", locale=locale) + "\u00a0°C",
+        "EGGS": lambda value: FluentInt(round(float(value))),
+        "TENTH": lambda value: format_decimal(float(value), "#,##0.#", locale=locale),
+        "DEGREES": lambda value: degrees(value * 9 / 5 + 32 if unit == "F" else value),
+        "STEP": lambda value: degrees(value * 9 / 5 if unit == "F" else value),
         "DAY": lambda value: format_date(value, "long", locale=locale),
         "MINUTE": lambda value: (format_date(value, "long", locale=locale) + " "
                                  + format_time(value, "HH:mm", locale=locale)),

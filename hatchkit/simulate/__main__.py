@@ -1,21 +1,22 @@
-"""Write the demo season again from its fixed seed, or, with --seed, a new season with a hidden cause."""
+"""Write the demo season (or --years) again from its fixed seed, or, with --seed, a new season with a hidden cause."""
 
 from __future__ import annotations
 
 import argparse
 import sys
 
-from hatchkit.cli import speak_everywhere, whole
 from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import cause_names, simulate_season, write_demo
 from hatchkit.simulate.causes import SEVERITIES
+from hatchkit.terminal import speak_everywhere, whole
 
 
 def main(arguments=None) -> int:
     speak_everywhere()
     parser = argparse.ArgumentParser(prog="python -m hatchkit.simulate", description=__doc__)
     parser.add_argument("folder", help="where the season goes")
+    parser.add_argument("--years", action="store_true", help="write the three demo years instead")
     parser.add_argument("--answer", help="file for the sealed answer (outside the folder)")
     parser.add_argument("--seed", type=whole(0), help="write a new season from this seed instead of the demo")
     parser.add_argument("--cause", choices=cause_names(), help="what to plant (drawn with the seed if left out)")
@@ -25,7 +26,11 @@ def main(arguments=None) -> int:
     try:
         if given.answer:
             safe_output(given.answer, suffix=".json")
-        if given.seed is None:
+        if given.years:
+            from hatchkit.simulate.demo_years import write_years
+
+            write_years(given.folder)
+        elif given.seed is None:
             write_demo(given.folder, answer=given.answer)
         else:
             simulate_season(given.folder, seed=given.seed, cause=given.cause, severity=given.severity,

@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pandas as pd
 
+from hatchkit import reference
 from hatchkit.problems import HatchkitError
 
 
@@ -71,7 +72,8 @@ def read_answer(path) -> Answer:
     try:
         data = json.loads(Path(path).read_text(encoding="utf-8"))
         eggs = pd.DataFrame(data["eggs"]["data"], columns=data["eggs"]["columns"])
+        columns = list(reference.load("columns_simulate").query("table == 'planted'")["column"])
         return Answer(seed=data["seed"], cause=data["cause"], severity=data["severity"], batch=data["batch"],
-                      causes=pd.DataFrame(data["causes"]), eggs=eggs, parameters=data["parameters"])
+                      causes=pd.DataFrame(data["causes"], columns=columns), eggs=eggs, parameters=data["parameters"])
     except (OSError, ValueError, KeyError) as error:
         raise HatchkitError(f"{path} is not an answer file that hatchkit wrote ({error}).") from error

@@ -29,8 +29,11 @@ def _parameters() -> dict:
 
 @cache
 def birds() -> pd.DataFrame:
-    """The species table, read once; not to be changed."""
-    return reference.species_table()
+    """The species table with what the invented keepers set (``simulate_birds.csv``), read once; not to be changed."""
+    table = reference.species_table()
+    for row in reference.load("simulate_birds").itertuples():
+        table.loc[row.species, row.item] = row.value
+    return table
 
 
 def parameters(**changes) -> dict:
@@ -156,8 +159,8 @@ def tray_places(count: int):
     return place // (wide * 5) + 1, place // wide % 5 + 1, place % wide + 1
 
 
-def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, early_factor=1.0,
-              rotten_share=None, turning=(0.0, 0.0), taken_off_day=None) -> pd.DataFrame:
+def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, storage_harm=1.0,
+              early_factor=1.0, rotten_share=None, turning=(0.0, 0.0), taken_off_day=None) -> pd.DataFrame:
     """True course of every egg of one batch.
 
     Parameters
@@ -169,6 +172,8 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, ea
     fertility : float
         Share of eggs that are fertile.
     stored_days : float
+    storage_harm : float
+        Part of what so long a storage costs that is lost here (0: kept so well that it costs nothing).
     early_factor : float
         Multiplies the first phase of background deaths (old flock).
     rotten_share : float, optional
@@ -198,7 +203,7 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, ea
         rng, count, p, phase1_share=share1))
 
     over = max(0.0, stored_days - p["storage_free_days"])
-    stale = p["storage_linear"] * over + p["storage_square"] * over ** 2
+    stale = storage_harm * (p["storage_linear"] * over + p["storage_square"] * over ** 2)
     ages["storage"] = _some(rng, count, stale, scale * two_phase_ages(
         rng, count, p, phase1_share=p["storage_early_share"]))
 

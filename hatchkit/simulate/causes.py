@@ -48,7 +48,7 @@ def check(cause, severity):
         raise HatchkitError(f"Severity must be one of {', '.join(SEVERITIES)}, not {severity!r}.")
 
 
-def plant(rng, plan, *, cause, severity, batch):
+def plant(rng, plan, *, cause, severity, batch, scale=1.0):
     """Put one cause into a plan.
 
     Parameters
@@ -57,6 +57,8 @@ def plant(rng, plan, *, cause, severity, batch):
     cause, severity : str
     batch : str
         The batch that it is meant for; faults of the house or the machine reach others too.
+    scale : float
+        The size of the severity is taken so many times (shares that are fertile: what is lacking to all).
 
     Returns
     -------
@@ -66,6 +68,8 @@ def plant(rng, plan, *, cause, severity, batch):
     check(cause, severity)
     row = reference.load("simulate_causes").set_index("cause").loc[cause]
     size = float(row[f"size_{severity}"])
+    size = 1 - min(0.95, (1 - size) * scale) if cause == "low_fertility" else size * scale
+    size = round(size) if cause in ("long_storage", "old_flock") else round(size, 2)
     focus = next(item for item in plan.batches if item.batch == batch)
     if cause == "none":
         return plan, []
@@ -146,11 +150,11 @@ def _eggs(plan, focus, cause, severity, size):
     """Faults that come with the eggs or lie in their handling; flocks take all their batches along."""
     place = SEVERITIES.index(severity)
     if cause == "long_storage":
-        changed, said = dict(stored_days=size), f"The eggs had been stored for {size:g} days."
+        changed, said = dict(stored_days=float(size), storage_harm=1.0), f"The eggs had been stored for {size:g} days."
     elif cause == "low_fertility":
         changed, said = dict(fertility=size), f"Only {size:.0%} of the eggs of this flock are fertile."
     elif cause == "old_flock":
-        changed = dict(flock_age_weeks=int(size), early_factor=(1.8, 2.8, 4.0)[place],
+        changed = dict(early_factor=(1.8, 2.8, 4.0)[place],
                        fertility=focus.fertility * (0.94, 0.88, 0.80)[place])
         said = f"The flock is {size:g} weeks old: fewer fertile eggs and more early deaths."
     elif cause == "turning_fault":
@@ -163,6 +167,8 @@ def _eggs(plan, focus, cause, severity, size):
     batches, touched = [], []
     for item in plan.batches:
         mine = item.batch == focus.batch or (flockwide and item.flock == focus.flock)
+        if mine and cause == "old_flock":  # hens grow older from batch to batch
+            changed["flock_age_weeks"] = int(size) + item.flock_age_weeks - focus.flock_age_weeks
         batches.append(replace(item, **changed) if mine else item)
         if mine:
             unit = {"long_storage": "days", "low_fertility": "share fertile", "old_flock": "weeks",

@@ -29,6 +29,7 @@ class BatchPlan:
     flock_age_weeks: int
     fertility: float
     stored_days: float = 4.0
+    storage_harm: float = 1.0  # of what so long a storage costs; well kept eggs lose less
     early_factor: float = 1.0
     rotten_share: float | None = None
     turning: tuple = (0.0, 0.0)
@@ -82,7 +83,7 @@ def run(rng, plan: SeasonPlan):
 
 def _run_batch(rng, plan, batch, species):
     moments, air, eggs, seen, taken_off = draw_batch(rng, plan, batch, species)
-    row = _row(batch, moments, taken_off, eggs, seen, species)
+    row = batch_row(batch, moments, taken_off, eggs, seen, species)
     stop = taken_off + pd.Timedelta(hours=1) if plan.log_days is None else batch.set_at + plan.log_days * DAY
     shown = air[air["time"] <= stop]
     shown = machine.logged(rng, shown, offset_c=plan.probe_offset_c.get(batch.incubator, 0.0))
@@ -130,8 +131,8 @@ def draw_batch(rng, plan, batch, species, *, drawn_as=None):
                              "death_share": min(0.6, figures["death_share"] * np.exp(plan.luck[batch.batch]))}
     eggs = biology.draw_eggs(rng, count=batch.eggs_set, species=species, climate=climate, p=figures,
                              fertility=batch.fertility, stored_days=batch.stored_days,
-                             early_factor=batch.early_factor, rotten_share=batch.rotten_share,
-                             turning=batch.turning, taken_off_day=off_day)
+                             storage_harm=batch.storage_harm, early_factor=batch.early_factor,
+                             rotten_share=batch.rotten_share, turning=batch.turning, taken_off_day=off_day)
     look_days = {name: (moment - batch.set_at) / DAY for name, moment in moments.items()}
     seen = bookkeeping.candle(rng, eggs, look_days=look_days, species=species, p=plan.p,
                               opened_clears=batch.opens_clears)
@@ -163,7 +164,8 @@ def _taken_off(rng, batch, climate, species, p):
     return moment.replace(hour=min(max(moment.hour, 6), 19))
 
 
-def _row(batch, moments, taken_off, eggs, seen, species):
+def batch_row(batch, moments, taken_off, eggs, seen, species):
+    """The row of the batch sheet: plan, moments, counts."""
     limits = (7, 14) if batch.species == "chicken" else (
         species["incubation_days"] / 3, species["incubation_days"] * 2 / 3)
     hatched = eggs.loc[seen["outcome"].isin(["hatched", "culled"]), "hatched_day"]
@@ -243,7 +245,8 @@ def _readings_table(parts):
     table["temp_logged_c"] = table["temp_c"]
     table["probe"], table["doubt"] = "", ""
     table["file"] = "sensors/" + table["incubator"].astype(str) + ".csv"
-    return table[[name for name, _ in _columns("readings")]].sort_values(["incubator", "time"], ignore_index=True)
+    kept = [name for name, _ in _columns("readings") if name in table]
+    return table[kept].sort_values(["incubator", "time"], ignore_index=True)
 
 
 def looks_of(batches: pd.DataFrame) -> pd.DataFrame:
@@ -274,15 +277,17 @@ def answer_for(plan, eggs, causes, *, seed, cause, severity, batch, without=None
     causes : list of dict
         batch, incubator, cause, severity, died_of (tuple of `died_of` values that belong to it),
         day_start, day_end, size, unit, said.
-    without : dict, optional
-        Batch -> (eggs lost, in which stages), from `without.losses`. Where it is left out, as in the
+    without : dict or list, optional
+        Batch -> (eggs lost, in which stages), from `without.losses`; or a list of such pairs, one for each entry of
+        `causes`, where a batch has several. Where it is left out, as in the
         demo with its several causes, the eggs that the cause killed first are counted.
     """
     rows = []
-    for item in causes:
+    for place, item in enumerate(causes):
         mine = eggs[eggs["batch"] == item["batch"]]
         fertile = int(mine["fertile"].sum())
-        lost, stages = _killed_first(plan, mine, item) if without is None else without[item["batch"]]
+        lost, stages = _killed_first(plan, mine, item) if without is None else (
+            without[place] if isinstance(without, list) else without[item["batch"]])
         row = {name: value for name, value in item.items() if name != "died_of"}
         rows.append(row | dict(lost=lost, stages=stages, fertile=fertile, eggs_set=len(mine)))
     columns = reference.load("columns_simulate").query("table == 'planted'")["column"]

@@ -38,7 +38,8 @@ EGG_HEADINGS = {
 WEIGHT_HEADINGS = {"batch": "Batch", "egg": "Egg", "weighed_at": "Weighed on", "grams": "Grams",
                    "eggs_weighed": "Eggs on scale"}
 BIRDS = {"chicken": "Hen", "duck": "Duck", "quail": "Quail", "turkey": "Turkey", "goose": "Goose",
-         "guinea": "Guinea fowl", "muscovy": "Muscovy", "pheasant": "Pheasant"}
+         "guinea": "Guinea fowl", "muscovy": "Muscovy", "pheasant": "Pheasant",
+         "bobwhite": "Bobwhite", "peafowl": "Peafowl"}
 
 
 @dataclass(frozen=True)
@@ -160,11 +161,11 @@ def write_workbook(path, tables: dict, *, habit: Habit, timezone) -> Path:
     book.properties.creator = book.properties.lastModifiedBy = ""
     buffer = io.BytesIO()
     book.save(buffer)
-    Path(path).write_bytes(_without_times(buffer.getvalue()))
+    Path(path).write_bytes(without_times(buffer.getvalue()))
     return Path(path)
 
 
-def _without_times(data: bytes) -> bytes:
+def without_times(data: bytes) -> bytes:
     """The same workbook with fixed times, and filled up with blanks to a whole multiple of 16 kB.
 
     Without the filling the size of the file would tell a little of what the sheets hold.
@@ -189,10 +190,10 @@ def _packed(parts) -> bytes:
 
 
 def write_settings(path, *, title, timezone, incubators: dict, set_point_c=37.5) -> Path:
-    """Write season.toml: title, time zone and which files belong to which incubator."""
+    """Write season.toml: title, time zone and which files belong to which incubator ("" for one without a log)."""
     lines = [f'title = "{title}"', f'timezone = "{timezone}"', ""]
     for name, pattern in incubators.items():
-        lines += [f"[incubators.{name}]", f'files = ["{pattern}"]', 'air = "fan"',
-                  f"set_point_c = {set_point_c}", ""]
+        files = [f'files = ["{pattern}"]'] if pattern else []
+        lines += [f"[incubators.{name}]", *files, 'air = "fan"', f"set_point_c = {set_point_c}", ""]
     Path(path).write_text("\n".join(lines), encoding="utf-8")
     return Path(path)

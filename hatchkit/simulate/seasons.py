@@ -30,12 +30,13 @@ REMARKS = ("", "", "", "eggs a little dirty", "mixed sizes", "warm spell", "some
            "new feed", "visitors on Sunday", "pen cleaned the week before")
 
 
-def _streams(seed):
+def streams(seed):
+    """The random streams of a seed by name: what draws from one does not move the others."""
     return {name: np.random.default_rng([int(seed), place])
             for place, name in enumerate(("layout", "cause", "habits", "chance"))}
 
 
-def _layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
+def layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
     """Batches one after another in each machine; who, when and how many, but no fault."""
     species = reference.species(species).name
     bird = birds().loc[species]
@@ -77,29 +78,29 @@ def _with_decoy(rng, plan):
 
 
 def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, step_minutes, gaps, parameters):
-    streams = _streams(seed)
+    own = streams(seed)
     figures = _figures(**(parameters or {}))
-    plan = _layout(streams["layout"], batches=batches, eggs=eggs, species=species, incubators=incubators,
+    plan = layout(own["layout"], batches=batches, eggs=eggs, species=species, incubators=incubators,
                    step_minutes=step_minutes, figures=figures)
-    asked = str(streams["layout"].integers(1, batches + 1))
+    asked = str(own["layout"].integers(1, batches + 1))
     names = causes.cause_names()
-    pick = names[int(streams["cause"].integers(len(names)))]
+    pick = names[int(own["cause"].integers(len(names)))]
     cause = pick if cause is None else cause
-    others = streams["cause"].permutation([item.batch for item in plan.batches if item.batch != asked])
+    others = own["cause"].permutation([item.batch for item in plan.batches if item.batch != asked])
     if times > 1 and cause not in causes.REPEATABLE:
         raise HatchkitError(f"{cause} cannot be planted {times} times; these can: {', '.join(causes.REPEATABLE)}.")
     touched, plain = [], plan
     for batch in [asked, *map(str, others[:times - 1])]:
-        plan, more = causes.plant(streams["cause"], plan, cause=cause, severity=severity, batch=batch)
+        plan, more = causes.plant(own["cause"], plan, cause=cause, severity=severity, batch=batch)
         touched += more
-    tables, truth = course.run(streams["chance"], plan)
+    tables, truth = course.run(own["chance"], plan)
     if gaps:
-        tables["readings"] = _with_gaps(streams["habits"], tables["readings"], gaps)
+        tables["readings"] = _with_gaps(own["habits"], tables["readings"], gaps)
     lost = without.losses(plan, plain, truth, batches=[item["batch"] for item in touched],
-                          chance=_streams(seed)["chance"])
+                          chance=streams(seed)["chance"])
     answer = course.answer_for(plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked,
                                without=lost)
-    return plan, tables, answer, streams
+    return plan, tables, answer
 
 
 def _with_gaps(rng, readings, share):
@@ -145,7 +146,7 @@ def draw_season(*, seed, cause=None, severity="severe", times=1, batches=8, eggs
     from hatchkit.losses.fates import build_fates
 
     _whole_numbers(seed=seed, times=times, batches=batches, eggs=eggs, incubators=incubators)
-    plan, tables, answer, _ = _drawn(
+    plan, tables, answer = _drawn(
         seed, cause=cause, severity=severity, times=times, batches=batches, eggs=eggs, species=species,
         incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
     wide = reference.species_table()
@@ -186,22 +187,42 @@ def simulate_season(folder, *, seed, cause=None, severity="severe", times=1, bat
         raise HatchkitError(f"There is no export style {style!r}; choose from {', '.join(loggers.EXPORTS)}.")
     if gaps is None:
         gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
-    plan, tables, sealed, streams = _drawn(
+    plan, tables, sealed = _drawn(
         seed, cause=cause, severity=severity, times=times, batches=batches, eggs=eggs, species=species,
         incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
-    rng = np.random.default_rng([int(seed), 8])
-    habit = habits.HABITS[str(rng.choice(list(habits.HABITS)))]
-    habits.write_workbook(folder / "batches.xlsx", tables, habit=habit, timezone=plan.timezone)
-    for name, rows in tables["readings"].groupby("incubator", sort=True):
-        chosen = style or str(rng.choice(list(loggers.EXPORTS)))
-        loggers.write_export(folder, rows, stem=name, style=loggers.EXPORTS[chosen], timezone=plan.timezone)
-    machines = sorted({item.incubator for item in plan.batches})
-    habits.write_settings(folder / "season.toml", title=plan.title, timezone=plan.timezone,
-                          incubators={name: f"sensors/{name}*.csv" for name in machines})
-    _same_times(folder)
+    write_folder(folder, plan, tables, seed=seed, style=style)
     if answer is not None:
         sealed.write(answer)
     return sealed
+
+
+def write_folder(folder, plan, tables, *, seed, style=None) -> None:
+    """Put the tables of a season on disk as a person would keep them; habits are drawn with the seed.
+
+    Parameters
+    ----------
+    folder : Path
+    plan : course.SeasonPlan
+    tables : dict of DataFrame
+        batches, eggs, weights, readings; an incubator without readings has no log.
+    seed : int
+    style : str, optional
+        As in `simulate_season`.
+    """
+    rng = np.random.default_rng([int(seed), 8])
+    habit = habits.HABITS[str(rng.choice(list(habits.HABITS)))]
+    habits.write_workbook(folder / "batches.xlsx", tables, habit=habit, timezone=plan.timezone)
+    machines = sorted({item.incubator for item in plan.batches})
+    logged = []
+    for name in machines:
+        chosen = style or str(rng.choice(list(loggers.EXPORTS)))
+        rows = tables["readings"][tables["readings"]["incubator"] == name]
+        if len(rows):
+            logged.append(name)
+            loggers.write_export(folder, rows, stem=name, style=loggers.EXPORTS[chosen], timezone=plan.timezone)
+    habits.write_settings(folder / "season.toml", title=plan.title, timezone=plan.timezone,
+                          incubators={name: f"sensors/{name}*.csv" if name in logged else "" for name in machines})
+    _same_times(folder)
 
 
 def _whole_numbers(**given) -> None:

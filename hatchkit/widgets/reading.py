@@ -10,8 +10,8 @@ from hatchkit.asking import retry
 from hatchkit.records.answers import keep_answers
 from hatchkit.records.check import ledger_of, questions_of, sheets_read
 from hatchkit.say import text
-from hatchkit.say.readings import reading_words
 from hatchkit.say.sheets import choice_line, heading_words, ledger_words, question_words, sheet_words
+from hatchkit.say.speak import reading_words
 from hatchkit.sentences import sentences
 
 #: Rows of the ledger shown under the drop-downs.

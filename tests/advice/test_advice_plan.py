@@ -70,7 +70,7 @@ def test_saved_files_are_a_calendar_and_a_page(plan, tmp_path):
     events = list(icalendar.Calendar.from_ical(calendar.read_bytes()).walk("VEVENT"))
     assert len(events) == len(plan.calendar)
     text = page.read_text(encoding="utf-8")
-    assert text.startswith("<!DOCTYPE html>") and "Take care" in text and "http" not in text
+    assert text.startswith("<!DOCTYPE html>") and "Take care" in text and "://" not in text
     assert b"\r\n" in calendar.read_bytes()
 
 

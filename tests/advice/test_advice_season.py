@@ -7,7 +7,6 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.advice import season_words
 from hatchkit.advice.account import account
 from hatchkit.advice.breakout import breakout_guide, guide_in_words
 from hatchkit.advice.causes import season_causes
@@ -38,7 +37,7 @@ def test_the_notes_put_the_planted_cause_first_with_its_batch(told):
     assert notes["key"].iloc[0] == "heat_spell"
     assert answer.batch in notes["batches"].iloc[0].split(", ")
     assert notes["eggs_lost"].is_monotonic_decreasing and len(notes) <= 3
-    assert "1. A spell of heat" in season_words.notes(notes)
+    assert notes["rank"].tolist() == list(range(1, len(notes) + 1)) and notes["sure"].iloc[0] == "firm"
 
 
 def test_stages_of_what_if_hold_every_lost_egg(told):
@@ -94,10 +93,6 @@ def test_a_stage_at_thrice_the_published_share_is_told():
     told = [{row["key"] for row in _from_stages(season_of(rng, late=3.0)) if row["eggs_lost"] >= LEAST_EGGS}
             for _ in range(20)]
     assert sum("late" in keys for keys in told) >= 18
-
-
-def test_nothing_to_note_is_said():
-    assert "Nothing here stands out" in season_words.notes(pd.DataFrame(columns=["rank"]))
 
 
 def test_the_guide_scales_days_and_marks_care():
@@ -172,8 +167,11 @@ def test_the_column_list_names_what_the_advice_room_returns(told):
     assert np.isin(listed["kind"], ["text", "number", "count", "time", "yes/no"]).all()
 
 
-def test_a_batch_without_developing_eggs_is_said_to_have_no_place():
-    from hatchkit.advice import season_words
-
-    empty = pd.DataFrame(columns=["batch", "away", "hatched", "developing", "share_hatched", "usual"])
-    assert "no developing egg" in season_words.standing(empty, "A")
+def test_of_a_cause_s_ages_the_likeliest_is_named(told):
+    several = 0
+    for one in told[2].values():
+        for row in one.table.to_dict("records"):
+            ways = one.arithmetic(row["cause"]).query("part == 'pattern'").set_index("variant")
+            several += len(ways) > 1
+            assert row["variant"] == (ways["chance"] * ways["factor"]).idxmax(), (row["cause"], ways)
+    assert several > 6

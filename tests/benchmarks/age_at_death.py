@@ -27,7 +27,7 @@ from tiny_season import tiny_season
 
 from hatchkit.losses.death_age import _by_batch, _draw, _informative, age_at_death
 from hatchkit.losses.interval_likelihood import innermost, masses
-from hatchkit.losses.two_phase import cumulative
+from hatchkit.losses.two_phase_shape import cumulative
 
 CHILD = """
 import json, sys, time, warnings

@@ -4,8 +4,8 @@ import tempfile
 import time
 from pathlib import Path
 
-from hatchkit.lesson import write_lesson
 from hatchkit.simulate import draw_season
+from hatchkit.teach.lesson import write_lesson
 
 
 def seconds(work):

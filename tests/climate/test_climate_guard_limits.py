@@ -9,6 +9,7 @@ from climate_seasons import bump, hour, readings, season, with_events
 from hatchkit.climate.clock import hatch_clock
 from hatchkit.climate.dose import rolling_dose
 from hatchkit.climate.excursions import batch_excursions, find_excursions
+from hatchkit.climate.shapes import measure
 from hatchkit.climate.track import batch_track
 
 #: Air without noise, a reading every six minutes, so that times and degrees are those written here.
@@ -115,3 +116,16 @@ def test_one_warm_hour_is_remembered_for_24_readings():
 def test_the_clock_of_these_tests_has_nothing_to_explain():
     row = hatch_clock(quiet(batches=[{"first_hatch_at": hour(490), "last_hatch_at": hour(510)}])).iloc[0]
     assert abs(row["temperature_h"]) < 0.1 and abs(row["difference_h"]) < 0.1
+
+
+def test_a_short_spell_is_as_deep_as_its_worst_reading_on_any_day():
+    """Half an hour at most 3.5 K above the six hours before it; a long stretch would take its upper quarter."""
+    air = np.array([37.5] * 80 + [40.0, 41.0, 40.0] + [37.5] * 20)
+    clock = 240.0 + 0.1 * np.arange(len(air))
+    columns = {"clock_h": clock, "air_c": air, "gap": np.zeros(len(air), bool), "hours": np.full(len(air), 0.1),
+               "usual": air < 38, "low_c": air * 0 + 37.2, "high_c": air * 0 + 38.0, "rh_pct": air * 0 + 55.0,
+               "probe_spread_c": air * 0, "age_days": clock / 24, "stage": np.array(["setting"] * len(air)),
+               "level": np.where(air > 39.4, 3, 0)}
+    curve = measure(columns, 80, 82, True, 0.1)
+    assert curve["depth_k"] == pytest.approx(3.5)
+    assert curve["hours"] == pytest.approx(0.3)

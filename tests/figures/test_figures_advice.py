@@ -1,5 +1,6 @@
 """Figures of the advice room: tables in, axes out, nothing by colour alone."""
 
+import matplotlib
 import matplotlib.pyplot as plt
 import numpy as np
 import pandas as pd
@@ -7,7 +8,7 @@ import pytest
 
 from hatchkit.advice import alt_words
 from hatchkit.advice.breakout import breakout_guide
-from hatchkit.figures import advice
+from hatchkit.figures import advice, style
 from hatchkit.figures.chart import chart
 
 
@@ -15,6 +16,11 @@ from hatchkit.figures.chart import chart
 def close():
     yield
     plt.close("all")
+
+
+def plain(text):
+    """The words of a text in one line."""
+    return text.get_text().replace("\n", " ").replace("\N{NO-BREAK SPACE}", " ")
 
 
 def table():
@@ -28,6 +34,7 @@ def test_tied_causes_carry_a_hatch_and_the_word():
     hatches = [patch.get_hatch() for patch in ax.patches]
     assert hatches.count("//") == 2
     assert [text.get_text() for text in ax.texts].count("30 % (tie)") == 1
+    assert {"A spell of heat", "Turning"} <= {text.get_text() for text in ax.texts}
 
 
 def test_what_if_draws_each_row_its_range_and_the_usual():
@@ -44,6 +51,9 @@ def test_what_if_draws_each_row_its_range_and_the_usual():
     )
     ax = advice.what_if(rows)
     assert len(ax.patches) == 4
+    stages = {matplotlib.colors.to_hex(style.fill(stage)["facecolor"]) for stage in ("early", "mid", "late", "dead")}
+    drawn = [matplotlib.colors.to_hex(patch.get_facecolor()) for patch in ax.patches]
+    assert set(drawn[:2]) <= stages and not set(drawn[2:]) & stages  # a cause is no stage
     assert len([line for line in ax.lines if line.get_marker() == "D"]) == 2
     assert len([line for line in ax.lines if line.get_marker() == "|"]) == 1
 
@@ -74,8 +84,42 @@ def test_ages_are_boxes_not_curves():
     ax = advice.age_against_season(curve, curve)
     heights = [patch.get_height() for patch in ax.patches if patch.get_width() == 7]
     assert pytest.approx(20) in heights
-    assert len(ax.get_legend().get_texts()) == 3
+    assert [plain(text) for text in ax.texts] == [
+        "this batch: 30 %", "all batches of its species: 30 %"]
 
 
 def test_a_chart_of_them_has_alt_text():
     assert chart(advice.ranked_causes(table()), alt="bars").alt == "bars"
+
+
+def ladder_table():
+    row = dict(part="x", kind="item", value=11.4, usual=0.0, unit="h", digits=1, said="", strength="for_some")
+    return pd.DataFrame([
+        row | dict(kind="pattern", name="", value=np.nan, push=3.8, strength="for_very_strong"),
+        row | dict(name="hours of development lost to spells of cold", push=1.2),
+        row | dict(name="hatch against the clock", push=-0.7, strength="against_some"),
+        row | dict(kind="sign", name="power cut", value=np.nan, said="no current", push=0.6),
+        row | dict(name="turning", value=np.nan, push=np.nan, strength="unknown")])
+
+
+def test_evidence_for_lies_right_evidence_against_left_and_the_unknown_has_no_bar():
+    ax = advice.ladder(ladder_table())
+    assert [np.sign(patch.get_width()) for patch in ax.patches] == [1, 1, -1, 1]
+    assert ax.patches[0].get_width() < 3.8 and [line.get_marker() for line in ax.lines].count(">") == 1
+    words = [plain(text) for text in ax.texts]
+    assert "when and at what stage the eggs were lost" in words
+    assert any(text.endswith("11.4 h (usual 0.0 h)") for text in words)
+    assert words.count("not known") == 1 and "power cut, you noted" in words
+
+
+def test_differences_have_one_scale_and_names_have_no_place_on_it():
+    table = pd.DataFrame([
+        dict(name="storage", value=14.0, usual=4.0, unit="days", digits=0, away=9.0),
+        dict(name="pen", value="Barn 2", usual="Barn 1", unit="", digits=0, away=2.0),
+        dict(name="humidity", value=40.0, usual=50.0, unit="%", digits=0, away=-2.0)])
+    ax = advice.differences(table)
+    marks = [(line.get_marker(), float(line.get_xdata()[0])) for line in ax.lines if len(line.get_xdata()) == 1]
+    assert marks == [(">", 6.0), ("D", -2.0)]
+    words = " ".join(text.get_text() for text in ax.texts)
+    assert "pen: Barn 2 (good batches: Barn 1)" in words.replace("\n", " ")
+    assert "unlike the good batches" in advice.differences(table[:0]).texts[0].get_text().replace("\n", " ")

@@ -33,11 +33,11 @@ def windows():
 
 def test_each_window_has_its_mark_its_interval_and_its_counts():
     ax = relate.hazard_by_window(windows())
-    names = [label.get_text() for label in ax.get_yticklabels()]
-    assert names[0] == "first candling\n3 batches exposed, 12 dead"
-    assert names[1].endswith("1 batch exposed, 9 dead")
-    assert any("nothing to compare" in text.get_text() for text in ax.texts)
-    spans = [line.get_xdata() for line in ax.lines if len(line.get_xdata()) == 2 and line.get_linestyle() == "-"]
+    names = [text.get_text() for text in ax.texts]
+    assert "first candling (3 batches exposed, 12 dead)" in names
+    assert "second candling (1 batch exposed, 9 dead)" in names
+    assert "nothing to compare" in names
+    spans = [line.get_xdata() for line in ax.lines if len(line.get_xdata()) == 2]
     assert [0.6, 3.0] in [list(span) for span in spans]
     assert any(line.get_marker() == ">" for line in ax.lines)  # the interval goes on beyond the picture
 
@@ -59,16 +59,22 @@ def test_each_batch_is_drawn_and_exposed_ones_are_named_and_shaped_apart():
         }
     )
     ax = relate.losses_against_dose(table)
-    assert [text.get_text() for text in ax.texts] == ["c"]
-    assert {line.get_marker() for line in ax.lines if len(line.get_xdata())} == {"o", "D"}
+    assert {"a", "b", "c"} & {text.get_text() for text in ax.texts} == {"c"}
+    assert {line.get_marker() for line in ax.lines if len(line.get_xdata())} >= {"o", "D"}
     free = next(line for line in ax.lines if line.get_marker() == "o")
-    assert len(set(free.get_xdata())) == 2  # same dose, side by side
+    assert len(set(free.get_xdata())) == 2  # side by side
+    border = next(line for line in ax.lines if len(set(line.get_xdata())) == 1 and line.get_linestyle() == "-")
+    hit = next(line for line in ax.lines if line.get_marker() == "D")
+    assert max(free.get_xdata()) < border.get_xdata()[0] < min(hit.get_xdata())
+    assert not any(label.get_text().startswith(("-", "\N{MINUS SIGN}")) for label in ax.get_xticklabels())
 
 
 def exposure():
     return pd.DataFrame(
         {
             "batch": ["a", "a", "b"],
+            "day_start": [0.0, 7.0, 0.0],
+            "day_end": [7.0, 14.0, 7.0],
             "at_risk": [40.0, 38.0, 20.0],
             "died": [2.0, np.nan, 5.0],
             "share_logged": [1.0, 1.0, 0.0],
@@ -78,15 +84,26 @@ def exposure():
     )
 
 
-def test_unlogged_and_uncounted_windows_carry_a_question_mark_and_no_bar():
-    upper, lower = relate.losses_beside_exposure(exposure())
-    assert [text.get_text() for text in upper.texts] == ["?"]
-    assert [text.get_text() for text in lower.texts] == ["?"]
-    assert [label.get_text() for label in lower.get_xticklabels()] == ["a", "b"]
-    assert "? not logged" in [text.get_text() for text in lower.get_legend().get_texts()]
+def test_unlogged_and_uncounted_windows_carry_a_question_mark_and_no_bar_and_the_everyday_no_mark():
+    ax = relate.losses_beside_exposure(exposure())
+    assert [text.get_text() for text in ax.texts].count("?") == 2
+    assert len(ax.patches) == 2
+    assert [label.get_text() for label in ax.get_yticklabels()] == ["a", "b"]
+    assert [line.get_marker() for line in ax.lines if line.get_marker() in "^v"] == ["^"]
+
+
+def test_all_batches_have_one_scale_and_the_highest_bar_is_named():
+    ax = relate.losses_beside_exposure(exposure())
+    low, high = (patch.get_height() for patch in ax.patches)
+    assert low / high == pytest.approx((2 / 40) / (5 / 20))
+    assert any("highest: 25 %" in text.get_text() for text in ax.texts)
+
+
+def test_batches_without_room_are_counted():
+    assert "1 more batch is not drawn" in relate.losses_beside_exposure(exposure(), most=1).get_xlabel()
 
 
 def test_degree_hours_can_be_shown_in_fahrenheit():
-    _, lower = relate.losses_beside_exposure(exposure(), unit="F")
-    assert "°F·h" in lower.get_ylabel()
-    assert max(bar.get_height() for bar in lower.patches) == pytest.approx(9 * 1.8)
+    ax = relate.losses_beside_exposure(exposure(), unit="F")
+    words = [text.get_text() for text in ax.texts]
+    assert any("°F·h" in text for text in words) and "16" in words  # 9 K·h

@@ -7,7 +7,8 @@ from tiny_season import tiny_season
 from hatchkit.figures import losses as figures
 from hatchkit.losses import age_words
 from hatchkit.losses.death_age import age_at_death
-from hatchkit.losses.two_phase import cumulative, fit_two_phase, season_two_phase
+from hatchkit.losses.two_phase import fit_two_phase, season_two_phase
+from hatchkit.losses.two_phase_shape import cumulative
 from hatchkit.problems import HatchkitError
 
 

@@ -12,7 +12,8 @@ from interval_data import (
 )
 
 from hatchkit.losses.death_age import age_at_death_from
-from hatchkit.losses.two_phase import cumulative, fit_two_phase
+from hatchkit.losses.two_phase import fit_two_phase
+from hatchkit.losses.two_phase_shape import cumulative
 
 # Fay & Shaw 2010 J. Stat. Softw. 36(2), pages 11-12 of the package vignette: printed to four digits.
 PUBLISHED = {

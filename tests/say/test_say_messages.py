@@ -12,7 +12,7 @@ import pytest
 
 from hatchkit import say
 from hatchkit.say import catalogue, speak, values
-from hatchkit.say.readings import parts_of, reading_words
+from hatchkit.say.readings import parts_of
 
 ROOT = Path(__file__).resolve().parents[2]
 COUNTS = dict(title="Spring", batches=2, eggs=3, weights=4, readings=107_764)
@@ -105,7 +105,7 @@ def test_numbers_dates_shares_and_degrees_are_written_as_the_language_does():
     ("dead@look11", "dead, look 11"), ("pipped~within", "pipped, died, part of the column before"),
     ("some_field", "some field"), ("<b>", "<b>")])
 def test_a_reading_is_put_in_words(taken, words):
-    assert reading_words(taken) == words
+    assert speak.reading_words(taken) == words
 
 
 def test_a_key_of_a_reading_is_taken_apart():

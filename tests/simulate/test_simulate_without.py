@@ -47,7 +47,7 @@ def test_a_lid_ajar_meets_the_same_eggs_as_no_lid_ajar():
     plan, _, answer, _ = seasons._drawn(5, **kept)
     bare, _, _, _ = seasons._drawn(5, **kept | {"cause": "none"})
     place = int(answer.batch) - 1
-    own = seasons._streams(5)["chance"].spawn(2)[place]
+    own = seasons.streams(5)["chance"].spawn(2)[place]
     species = course.biology.birds().loc["chicken"]
     eggs = course.draw_batch(own, bare, bare.batches[place], species, drawn_as=plan)[2]
     mine = answer.eggs[answer.eggs["batch"] == answer.batch]

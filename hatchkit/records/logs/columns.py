@@ -22,6 +22,7 @@ from hatchkit.records.logs.plan import CHOICES, UNIT_CHOICES, Column, Plan
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.when import hours_of, stamp_columns, unit_above
 from hatchkit.records.logs.zone import zone_column
+from hatchkit.records.marks import limit
 
 
 def plan_columns(head: Head, answers=None, only=None) -> Plan:
@@ -60,6 +61,10 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         column.role = column.role if plain(column.name) or not column.name else "other"
     _name_turns(free)
     _take_answers(free, answers or {})
+    measuring = sum(column.role in MEASURES for column in free)
+    if measuring > limit("probes_most"):
+        raise HatchkitError(f"it has {measuring} columns of temperature or humidity, more than the "
+                            f"{limit('probes_most'):.0f} that hatchkit reads; export some of them")
     if any(c.role in ("temp", "rh") for c in free):
         for column in free:
             column.role = "other" if column.role == "value" else column.role

@@ -6,11 +6,12 @@ import codecs
 import re
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records.code_pages import wide
 from hatchkit.records.logs.names import role_of, spelt_words, unit_of
 
 #: Code pages of the languages of the headings, the likeliest first.
 _PAGES = ("cp1252", "cp1250", "cp1257", "cp1254", "cp1253", "cp1251", "cp1255", "cp1256", "iso8859_2", "cp850", "cp852",
-          "cp437", "mac_roman", "gb18030", "big5", "shift_jis", "euc_kr")
+          "cp437", "mac_roman", "gb18030", "big5", "shift_jis", "euc_kr", "koi8_r")
 _LOOK = 65_536
 _PIECE = 262_144
 
@@ -35,7 +36,7 @@ def as_utf8(data: bytes, page: str | None = None) -> tuple[bytes, str, list]:
         raise HatchkitError("it is a PDF, not a text file; export the log as CSV")
     if start.startswith(b"\xef\xbb\xbf"):
         data, start = data[3:], start[3:]
-    elif (name := _wide(start)) is not None:
+    elif (name := wide(start)) is not None:
         text = data.decode(name, "replace").lstrip("\ufeff")
         return text.encode(), name, []
     binary = sum(start.count(bytes([code])) for code in range(32) if code not in (0, 9, 10, 12, 13, 26, 27))
@@ -66,28 +67,6 @@ def _check_utf8(data: bytes) -> None:
         if not piece.isascii() or decoder.getstate()[0]:
             decoder.decode(piece)
     decoder.decode(b"", True)
-
-
-def _wide(start: bytes) -> str | None:
-    """UTF-16 or UTF-32, with or without a mark."""
-    for mark, name in ((b"\xff\xfe\0\0", "utf-32"), (b"\0\0\xfe\xff", "utf-32"), (b"\xff\xfe", "utf-16"),
-                       (b"\xfe\xff", "utf-16")):
-        if start.startswith(mark):
-            return name
-    nuls = start.count(0)
-    if nuls <= len(start) // 4:
-        return None
-    order = [start[place::4].count(0) for place in range(4)]
-    quarter = len(start) // 5
-    if nuls > len(start) * 0.6:
-        names = ["utf-32-le"] if order[3] > quarter and order[0] < quarter else ["utf-32-be"]
-    else:
-        names = ["utf-16-le" if start[1::2].count(0) > nuls // 2 else "utf-16-be"]
-    for name in names:
-        text = start[: len(start) // 4 * 4].decode(name, "replace")[:2000]
-        if sum(c.isprintable() or c.isspace() for c in text) > 0.9 * len(text):
-            return name
-    return None
 
 
 def _code_page(data: bytes) -> tuple[str, list]:

@@ -23,6 +23,7 @@ _ONLY_ALONE = {"zone", "error", "err", "errors", "power", "speed", "current", "r
                "elapsed", "station", "gas", "motor", "door", "feel", "light"}
 
 
+@lru_cache(maxsize=10_000)
 def plain(text) -> str:
     """A heading in plain small letters: no accents, marks or brackets; "Temp1_C" is "temp 1 c"."""
     text = re.sub(r"([a-zà-ÿ])([A-Z])(?=[A-Z_ \d(\[]|$|[a-z])", r"\1 \2", str(text))
@@ -154,6 +155,7 @@ def probe_name(heading) -> str:
     return " ".join(text.split()).strip(" ,;:/_-") or str(heading).strip()
 
 
+@lru_cache(maxsize=10_000)
 def name_rest(heading) -> tuple:
     """The words of a name that do not say the quantity: "Temp low" and "Hum low" share ("low",)."""
     known = _words()

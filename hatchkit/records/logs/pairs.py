@@ -13,9 +13,11 @@ from hatchkit.records.logs.plan import Channel, Plan
 
 def one_statistic(measures: list, plan: Plan) -> list:
     """Of mean, lowest and highest of one quantity the mean (or the reading itself) is kept."""
-    kept = []
+    kept, alike = [], {}
     for column in measures:
-        same = [c for c in measures if c.role == column.role and _rest(c) == _rest(column)]
+        alike.setdefault((column.role, _rest(column)), []).append(column)
+    for column in measures:
+        same = alike[column.role, _rest(column)]
         readings = [c for c in same if c.statistic == ""] or [c for c in same if c.statistic == "mean"]
         if column.statistic == "spread" or (readings and column.statistic not in ("", "mean")) or (
                 column.statistic == "mean" and any(c.statistic == "" for c in same)):

@@ -11,16 +11,18 @@ import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.guard import guarded
 from hatchkit.records.logs import owner, told
 from hatchkit.records.logs.join import join_files
 from hatchkit.records.logs.overview import COLUMNS as FILES
 from hatchkit.records.logs.overview import files_table
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
+from hatchkit.reference import contract
 
 #: Endings of files that are no logs and no mistake either.
 _NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe"}
 #: As the questions of the sheets; a code of the logs begins with "log_".
-QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
+QUESTIONS = contract.columns("questions")
 
 
 @dataclass(frozen=True)
@@ -75,7 +77,10 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     owners = owner.Owners(settings, batches, answers)
     base = dict(spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone,
                 answers=answers or {})
-    paths = log_files(folder) + [folder / name for name in loose if _is_log(folder / name, settings)]
+    paths = log_files(folder)
+    for name in loose:
+        with guarded(name, "", rows, "file_broken"):
+            paths += [folder / name] if _is_log(folder / name, settings) else []
     orders: dict = {}
     for path in paths:
         name = path.relative_to(folder).as_posix()
@@ -87,11 +92,14 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
             rows.append(problem("note", file=name, **told.not_a_log(name)))
             continue
         wishes = _wishes(name, others=tuple(orders.get(_kind(name), [])), **base)
-        try:
-            found, account = read_parts(path, wishes, name=name)
-        except HatchkitError as error:
-            rows.append(problem("lost", file=name, found=str(error), done="left out",
-                                mend="export the log again as CSV, or take the file out of the folder sensors"))
+        found, account = [], None
+        with guarded(name, "", rows, "file_broken"):
+            try:
+                found, account = read_parts(path, wishes, name=name)
+            except HatchkitError as error:
+                rows.append(problem("lost", file=name, found=str(error), done="left out",
+                                    mend="export the log again as CSV, or take the file out of the folder sensors"))
+        if account is None:
             facts[name] = {}
             continue
         if "order" in account.facts:

@@ -90,8 +90,28 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
         total, layout, result = scored
         tried.append((total, picks, layout, result))
         best = max(best, total)
+    _near_the_best(tried, choices, lambda chosen: _score(chosen, columns, values, everything, length, need))
     tried.sort(key=lambda item: -item[0])
     return _reading(tried, choices, columns)
+
+
+def _near_the_best(tried: list, choices, score) -> None:
+    """Try each other reading of each column of the best found, and go on from a better one: far ones come to light so."""
+    seen = {picks for _, picks, _, _ in tried}
+    while tried and len(tried) < 2 * MOST_TRIED:
+        top = max(tried, key=lambda item: item[0])
+        for place, options in enumerate(choices):
+            for pick in range(len(options)):
+                picks = top[1][:place] + (pick,) + top[1][place + 1 :]
+                if picks in seen:
+                    continue
+                seen.add(picks)
+                scored = score([own[number] for own, number in zip(choices, picks, strict=True)])
+                if scored is not None:
+                    total, layout, result = scored
+                    tried.append((total, picks, layout, result))
+        if max(tried, key=lambda item: item[0]) is top:
+            return
 
 
 def _in_order(choices):

@@ -77,7 +77,7 @@ def _each_once(table: pd.DataFrame, read) -> list:
         if name in table
     ]
     if "name" in table:
-        told.append([name if isinstance(name, str) and not name.isalnum() else "" for name in table["name"]])
+        told.append([name if isinstance(name, str) and species_in(name) else "" for name in table["name"]])
     for name in ("due_at", "taken_off_at"):
         if name in table and "set_at" in table:
             told.append((pd.to_datetime(table[name]) - pd.to_datetime(table["set_at"])).dt.days.tolist())

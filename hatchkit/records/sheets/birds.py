@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from functools import cache
 
+import numpy as np
+
 from hatchkit.records.sheets.lexicon import bare, cut, phrases
 from hatchkit.records.words import csv_rows, letters_apart, nearest_words
 
@@ -90,7 +92,7 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
 def misspelt(text: str) -> str | None:
     """The bird whose plain name lies one letter (or two swapped) from the one word of a text; None if not just one."""
     words = cut(text)
-    if len(words) != 1 or len(words[0]) < 5:
+    if len(words) != 1 or len(words[0]) < 4:
         return None
     near = {
         max(_names()[name,], key=lambda hit: hit[1])[0]
@@ -143,6 +145,19 @@ def species_in(text) -> dict[str, float]:
                 break
         else:
             place += 1
+    return _of_one_name(found)
+
+
+#: Birds whose plumage names a colour of hens ("Wyandotte rebhuhnfarbig", "Vlaška koroptví"); common practice, no source.
+_COLOURS = frozenset({"chukar", "partridge", "quail", "pheasant"})
+
+
+def _of_one_name(found: dict[str, float]) -> dict[str, float]:
+    """One bird where its name holds another's: a muscovy is called a duck, hens are coloured like partridges."""
+    if found.get("muscovy", 0.0) >= found.get("duck", np.inf):
+        found = {name: weight for name, weight in found.items() if name != "duck"}
+    if "chicken" in found and found.keys() & _COLOURS and found["chicken"] <= _KIND_WEIGHT["breed"]:
+        found = {name: weight for name, weight in found.items() if name not in _COLOURS}
     return found
 
 

@@ -11,6 +11,15 @@ from hatchkit.records.sheets.meanings import meanings
 
 #: What a column costs that words or values name but the reading leaves out, and what an unknown one costs.
 LEFT_OUT, UNKNOWN_OUT, PLAIN_OUT = -1.0, 0.0, -3.0
+#: Numbers that are no eggs, if their heading says so.
+_NO_EGGS = frozenset(
+    "weight percent temperature humidity year flock_age_weeks stored_days eggs_weighed egg stage_day tray_row tray_col "
+    "batch".split()
+)
+#: No keeper has more machines than this; larger numbers under such a heading are eggs.
+MOST_MACHINES = 12
+#: Clears are told apart at the first look, by this day (common practice, no source: hens' day 7, geese's day 10).
+FIRST_LOOK_BY = 12
 #: What a plain heading keeps where none of its cells can be read so.
 AGAINST_VALUES = -0.5
 
@@ -31,7 +40,8 @@ def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
         # A plain heading over cells that are none of it: each cell is told of, the column is not dropped.
         kept = [replace(named[0], weight=AGAINST_VALUES), *(m for m in kept if m.field != named[0].field)]
     found = {(m.field, m.look, m.within): m for m in reversed(kept)}
-    for extra in _by_values(column, bool(named)):
+    look = next((m.look for m in kept if m.look), Look())
+    for extra in [*_by_values(column, bool(named)), *_by_sums(column, kept, look)]:
         if extra.field not in {m.field for m in kept}:
             found.setdefault((extra.field, extra.look, extra.within), extra)
     if "ignore" not in {key[0] for key in found} and "percent" not in {key[0] for key in found}:
@@ -134,6 +144,8 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             return None
         if column.share_text < 0.5:
             weight -= 3.0 if name in ("breed", "species", "what", "notes", "signs") else 0.8
+        if name in ("incubator", "hatcher") and column.share_count > 0.8 and np.nanmax(column.values) > MOST_MACHINES:
+            weight -= 4.0
         if name in ("breed", "species"):
             weight += 1.0 if column.birds > 0.5 else -0.5
         if name == "what" and tells_steps(column):
@@ -165,6 +177,22 @@ def tells_steps(column) -> bool:
 
 def _all_texts(column) -> bool:
     return column.share_text > 0.8 and column.share_count < 0.8
+
+
+def _by_sums(column, kept, look: Look) -> list[Meaning]:
+    """Classes that a column of whole numbers may hold whose words name none: only if the eggs then add up.
+
+    A look without a class ("Penoy D7") may be of clears as well as of dead: both are offered alike, and asked about.
+    """
+    if column.share_count < 0.8 or column.share_fraction or column.running or column.share_text > 0.5 or not kept:
+        return []
+    plain_enough = 1.5
+    if any(m.weight > plain_enough and (m.field in COUNTS or m.field in _NO_EGGS and not look) for m in kept):
+        return []
+    if look:
+        later = (look.day or 0) > FIRST_LOOK_BY or (look.order or 1) > 1 or look.transfer
+        return [Meaning(name, look, weight=-1.5 - 2.0 * (later and name == "clear")) for name in ("clear", "dead", "left")]
+    return [Meaning(name, weight=-4.0) for name in ("eggs_set", "hatched", "clear", "dis", "dead", "left", "removed")]
 
 
 def _by_values(column, named: bool) -> list[Meaning]:

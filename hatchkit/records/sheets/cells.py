@@ -186,6 +186,9 @@ def _with_words(text: str, about: bool, language) -> Count:
             "unsure" if rest.startswith("?") else "about" if about else "remark" if re.search(r"[a-z]", rest) else "",
             tuple(found),
         )
+    word = number_in_words(text, language)
+    if word is not None:
+        return word
     first = text.split()[0].strip("(),.;:-")
     if first in cell_words("zero") and len(text.split()) <= 4:
         return Count(0, "remark", tuple(mentions(text, language)))
@@ -195,6 +198,20 @@ def _with_words(text: str, about: bool, language) -> Count:
     if len(found) == 1 and len(text.split()) <= 4 and found[0].count <= MOST_EGGS:
         return Count(found[0].count, "remark")
     return Count(None, "bad")
+
+
+def number_in_words(text: str, language) -> Count | None:
+    """A number written as a word, alone or with what is told of it: "two", "twelve (1 weak)", "quatre, dont 1 faible"."""
+    head, _, rest = re.sub(r"[(,;:]| - ", "\0", text, count=1).partition("\0")
+    found = tokens(head, language)
+    if not found or not all(token.number is not None and "word number" in token.roles for token in found):
+        return None
+    return Count(_added(found), "words", tuple(mentions(rest, language)))
+
+
+def _added(found) -> int:
+    """ "twenty two", "quarante et un" -> their sum."""
+    return sum(token.number for token in found)
 
 
 @cache
@@ -239,7 +256,16 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
             place += 1
             continue
         near = parts[place - 1] if place else None
-        if near is not None and near.roles & {"day"} and not near.roles & CLASSES:
+        counted = place > 1 and parts[place - 2].number is not None  # "7th day: 4 clear"
+        after = parts[place + 1].roles if place + 1 < len(parts) else frozenset()
+        if (
+            after & {"day"}
+            and not after & CLASSES
+            or near is not None
+            and near.roles & {"day"}
+            and not near.roles & CLASSES
+            and not counted
+        ):
             place += 1
             continue
         roles, ahead = set(), place + 1

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from dataclasses import replace
 
 import numpy as np
@@ -23,6 +24,10 @@ _OTHER_NUMBERS = re.compile(
     r"timmar|timme|timer?|óra|perc|°\s*[CF]?|º\s*[CF]?|grad[ei]?|degrees?|%|mm|cm|km|kg|euros?|€|\$|years?|jahre|ans|años)(?!\w)",
     re.IGNORECASE,
 )
+#: A capital alone, less "I" and what begins a sentence as an article ("A new day").
+_LETTER = re.compile(r"(?<![^\W_])(?!I\b)([A-Z])(?![^\W_'’.])(?! [a-z]+ (?:day|egg|hen|bird|few|lot|bit)\b)")
+#: "Hatch day! 6 chicks": the number counts no days.
+_DAY_AND_STOP = re.compile(r"\b(?:day|tag|jour|d[ií]a|dag|giorno|dzie[nń]|den|nap)\s*[.;:!]", re.IGNORECASE)
 _STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
 
 
@@ -39,6 +44,9 @@ def without_unclear(item, part: Part) -> tuple[Part | None, list[dict]]:
     clear = (part.batches["rest"] == 0) & part.batches["hatched"].notna()
     if clear.all():
         return part, []
+    if clear.mean() < 0.5:
+        # Where most are misread, one that adds up may do so by chance.
+        clear[:] = False
     left = part.batches[~clear]
     number = np.where(clear, np.cumsum(clear) - 1, -1)
     looks = part.looks.assign(place=number[part.looks["place"].to_numpy(int)]) if len(part.looks) else part.looks
@@ -64,32 +72,44 @@ def entries_of(block, context) -> list[Entry]:
     context : Context
     """
     found, at, opened, label = [], None, [], None
+    letters = _letters(block.columns[0])
     dated = any(is_dateish(cells[0]) for cells in block.columns[0] if cells)
-    for row, cells in zip(block.rows, block.columns[0], strict=True):
+    for row, cells, name in zip(block.rows, block.columns[0], block.names or [None] * len(block.rows), strict=True):
         day, text = _dated(cells, context)
         if day is not None and at is not None and day.year == at.year and (at - day).days > 200:
             day = day.replace(year=day.year + 1)
         at = day if day is not None else at
         heading = _heading(text, day, context)
+        label = name or label
         if heading:
             label = heading
             continue
-        before = None
-        for sentence in _parts(text, opened):
+        before, mine = None, name or next((m for m in re.findall(_LETTER, text) if m in letters), None)
+        for sentence in _parts(text, opened, letters):
             entry = _entry(row, at, sentence, context) if at is not None or not dated else None
             if entry is None:
                 continue
-            _give_batch(entry, sentence, opened, label, before)
+            own = name or next((m for m in re.findall(_LETTER, sentence) if m in letters), None)
+            _give_batch(entry, sentence, opened, label, before, own or (mine if before is None else None))
             before = entry.batch
             found.append(entry)
     return found
 
 
-def _parts(text: str, opened: list) -> list[str]:
+def _letters(lines) -> frozenset:
+    """Letters that name batches: they stand alone in three lines or more ("Call them A", "Candled A again")."""
+    alone = Counter(
+        letter for cells in lines for letter in {m for cell in cells for m in re.findall(_LETTER, text_of(cell) or "")}
+    )
+    return frozenset(letter for letter, lines in alone.items() if lines >= 3)
+
+
+def _parts(text: str, opened: list, letters: frozenset) -> list[str]:
     """The line, cut only where another batch is named or other birds are spoken of."""
     parts: list[str] = []
-    for sentence in _STOPS.split(text):
-        if parts and not _name_in(sentence, opened) and not (species_in(sentence) and species_in(parts[-1])):
+    for sentence in _STOPS.split(re.sub(r"!+", ".", text)):
+        named = _name_in(sentence, opened) or set(re.findall(_LETTER, sentence)) & letters
+        if parts and not named and not (species_in(sentence) and species_in(parts[-1])):
             parts[-1] += "; " + sentence
         else:
             parts.append(sentence)
@@ -140,6 +160,10 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
         if named and tokens(named[0][:-1].strip()) and tokens(named[0][:-1].strip())[0].roles & {"batch", "hatch"}
         else sentence
     )
+    bare = _DAY_AND_STOP.sub(" ", bare)
+    head = re.match(r"\s*([^\W\d_]+)\.?\s*(?:n[rºo°]?\.?\s*)?\d+\s*[:–-]\s", bare)
+    if head and any(token.roles & {"batch", "hatch", "set"} for token in tokens(head[1], context.language)):
+        bare = bare[head.end() :]  # "Batch 1: ..." counts no egg
     bare = re.sub(r"^\s*[A-Z]\s*(?=:)|^\s*[A-Z]\s+(?=d\s?\d)", "", bare)  # the batch's letter is no word
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
@@ -175,9 +199,28 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
         count = int(first[1]) + int(first[2] or 0) if first else None
         if count is not None and look.day != count and count not in entry.counts.values():
             entry.counts["hatched"] = count
+    if "transfer" in roles and "left" not in entry.counts and not entry.counts.keys() & {"hatched", "eggs_set"}:
+        moved = _moved(found, entry.counts)
+        if moved is not None:
+            entry.counts["left"] = moved
     if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"}:
         return None
     return entry
+
+
+def _moved(found, counts: dict) -> int | None:
+    """The eggs that went on in a sentence of the move ("Lockdown, 23 in"): the one number that no class claims."""
+    numbers = [
+        token.number
+        for place, token in enumerate(found)
+        if token.number is not None
+        and not token.roles - {"word number"}
+        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
+    ]
+    for count in counts.values():
+        if count in numbers:
+            numbers.remove(count)
+    return numbers[0] if len(numbers) == 1 and numbers[0] > 0 else None
 
 
 def _eggs_set(found) -> int | None:
@@ -191,10 +234,10 @@ def _eggs_set(found) -> int | None:
     ]
     if not numbers:
         return None
-    for place, number in numbers:
-        if any("egg" in token.roles for token in found[place : place + 5]):
-            return number
-    return numbers[0][1]
+    before = [number for place, number in numbers if any("egg" in token.roles for token in found[place : place + 5])]
+    eggs = next((place for place, token in enumerate(found) if "egg" in token.roles), None)
+    near = [number for place, number in numbers if eggs is not None and place < eggs]
+    return near[-1] if before and near else before[0] if before else numbers[0][1]
 
 
 def _words(sentence: str) -> frozenset:
@@ -222,15 +265,18 @@ def _name_in(sentence: str, opened: list) -> str | None:
     return first[1] if first else None
 
 
-def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before: str | None) -> None:
+def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before: str | None, own=None) -> None:
     """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird.
 
-    `before` is the batch of which the same line spoke last.
+    `before` is the batch of which the same line spoke last, `own` what a column or a letter in the line names.
     """
-    named = _name_in(sentence, opened)
+    named = own or _name_in(sentence, opened)
+    if own is not None and own in {batch["name"] for batch in opened}:
+        entry.batch = own
+        return
     birds = frozenset(species_in(sentence))
     if entry.counts.keys() == {"eggs_set"}:
-        name = label or named or f"{len(opened) + 1}"
+        name = own or label or named or f"{len(opened) + 1}"
         if label and any(name == other["name"] for other in opened):
             name = f"{name} {len(opened) + 1}"
         opened.append(dict(name=name, words=_words(sentence), birds=birds))
@@ -245,8 +291,12 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, be
         batch = opened[place]
         score = len(words & batch["words"]) + 2.0 * bool(birds & batch["birds"])
         score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
+        score -= 3.0 * (batch.get("ended") is not None and entry.at is not None and (entry.at - batch["ended"]).days > 4)
         score += 2.5 * (before is not None and before == batch["name"])
         score += 9.0 * (named == batch["name"]) + 3.0 * (label == batch["name"])
         return score, place
 
-    entry.batch = opened[max(range(len(opened)), key=likeness)]["name"]
+    best = opened[max(range(len(opened)), key=likeness)]
+    entry.batch = best["name"]
+    if "hatched" in entry.counts:
+        best["ended"] = entry.at

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import numpy as np
 import pandas as pd
@@ -18,6 +19,10 @@ from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS
 _IN_SHELL = ("dead", "dead_in_shell", "infertile", "clear", "pipped_dead")
 _AT_END = {"dead_in_shell": "dead", "alive": None}
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
+#: Days on which eggs of one list came out; more are the ages of the embryos.
+MOST_DAYS = 7
+#: Machines or pens that part the eggs of one list into batches.
+MOST_GROUPS = 6
 _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
 
 
@@ -32,7 +37,7 @@ def read_eggs(block, chosen, context: Context) -> Part:
     """
     n, odd = len(block.rows), []
     columns = block.columns
-    frame, fates, result = {}, [], None
+    frame, fates, result, days = {}, [], None, None
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue
@@ -58,8 +63,15 @@ def read_eggs(block, chosen, context: Context) -> Part:
             fates.append((meaning.look, _words(cells, block.rows, context, mark)))
         elif name == "result":
             result = _words(cells, block.rows, context, mark)
+        elif name == "look_day":
+            days = typed.counts(cells, block.rows, context.language, mark).values
         elif name == "notes":
             frame["notes"] = typed.texts(cells)
+    if result is not None and days is not None:
+        result = [
+            replace(fate, look=Look(int(day))) if fate is not None and fate.look.day is None and day == day else fate
+            for fate, day in zip(result, days, strict=True)
+        ]
     weights = frame.pop("weights", {})
     eggs = pd.DataFrame(frame, index=range(n))
     alone = "set_at" not in frame and "name" not in frame
@@ -153,6 +165,8 @@ def _batch_key(eggs: pd.DataFrame) -> list:
             parts.append(eggs["set_at"].ffill().astype(str))
     elif any(eggs["section"]):
         parts.append(eggs["section"])
+        name = next((name for name in ("incubator", "pen") if name in eggs and eggs["section"].nunique() == 1), None)
+        parts += [] if name is None or not 1 < eggs[name].nunique() <= MOST_GROUPS else [eggs[name].ffill().fillna("")]
     elif "set_at" in eggs and eggs["set_at"].notna().any():
         parts.append(eggs["set_at"].ffill().astype(str))
         for name in ("breed", "species_text"):
@@ -188,7 +202,7 @@ def _look_list(fates, result) -> list:
             if fate is not None and fate.look.day and fate.fate in ("clear", "dead", "removed", "infertile")
         }
     )
-    if days and len(days) <= 5:
+    if days and len(days) <= MOST_DAYS:
         return [(Look(day=day), None) for day in days]
     orders = sorted(
         {
@@ -208,7 +222,7 @@ def _end_of_egg(i: int, last: Fate, looks, at_look, outcome) -> None:
     """Put the result of an egg where it belongs: at the look it names, or at the end."""
     state = _AT_END.get(last.fate, last.fate)
     days = [look.day for look, _ in looks]
-    if state in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
+    if last.fate in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
         at_look[days.index(last.look.day)][i] = state
     elif state == "clear" and looks:
         at_look[0][i] = "clear"

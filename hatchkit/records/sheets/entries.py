@@ -62,6 +62,8 @@ def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
         return
     if kind == "hatched" and mention.roles == {"out"} and (entry.look.day or entry.roles & {"cracked", "rotten"}):
         kind = "removed"  # "cracked 1, out it went" at a look
+    if kind == "hatched" and mention.roles == {"out"} and "candle" in entry.roles:
+        return  # "took the four out" says again what was found
     if mention.within:
         entry.within[kind] = mention.count
     elif kind not in entry.counts or not remark:
@@ -71,7 +73,7 @@ def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
     counts = entry.counts
-    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"}:
+    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"} and not counts.keys() & {"dis", "pipped"}:
         return "note"
     if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
         return "set"
@@ -83,7 +85,8 @@ def step_of(entry: Entry) -> str:
         return "set"
     if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
         return "hatch"
-    if "eggs_set" in counts or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"}:
+    moved = "transfer" in entry.roles
+    if "eggs_set" in counts or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"} and not moved:
         return "set"
     if "transfer" in entry.roles or entry.look.transfer:
         return "transfer"

@@ -8,8 +8,10 @@ from __future__ import annotations
 
 from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of
+from hatchkit.records.sheets.course import counts_by_look
 from hatchkit.records.sheets.entries import class_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
+from hatchkit.records.sheets.when import is_dateish
 
 #: Class -> the English word that heads its column.
 _HEADING = {
@@ -23,6 +25,8 @@ _HEADING = {
     "left": "left",
     "culled": "culled",
 }
+#: Letters of a cell on average from which a column holds sentences rather than names.
+MOST_LETTERS = 12
 _ENDS = frozenset({"left", "unhatched", "result", "hatch", "hatched", "opened", "chicks", "shell"})
 
 
@@ -34,7 +38,7 @@ def expanded(block: Block, language: str | None) -> Block:
     block : Block
     language : str or None
     """
-    if block.shape == "lines" or not block.rows:
+    if block.shape == "lines" or not block.rows or told_by_day(block, language) is not None:
         return block
     headings, groups, columns = [], [], []
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
@@ -44,6 +48,13 @@ def expanded(block: Block, language: str | None) -> Block:
             groups.append(group)
             columns.append(cells)
             continue
+        by_look = _by_look(cells, language)
+        if by_look:
+            for (look, name), counts in by_look.items():
+                headings.append(_HEADING[name])
+                groups.append(look)
+                columns.append(counts)
+            continue
         end = bool(_roles(f"{group} {heading}", language) & _ENDS)
         for name in classes:
             target = "dis" if end and name == "dead" and "dis" not in classes else name
@@ -52,6 +63,46 @@ def expanded(block: Block, language: str | None) -> Block:
             columns.append([_of_class(cell, name, language) for cell in cells])
     block.headings, block.groups, block.columns = headings, groups, columns
     return block
+
+
+def _by_look(cells, language: str | None) -> dict:
+    """(look, class) -> column, where the cells tell of more looks than one; empty where they tell of one."""
+    told = [{} if is_empty(cell) else counts_by_look(cell, language) for cell in cells]
+    looks = [{look for look, name in counts if look} for counts in told]
+    if sum(len(names) > 1 for names in looks) < 0.3 * sum(not is_empty(cell) for cell in cells):
+        return {}
+    keys = list(dict.fromkeys(key for counts in told for key in counts if key[1]))
+    keys.sort(key=lambda key: (key[0] == "", list(_HEADING).index(key[1]) if not key[0] else 0))
+    return {
+        (look, name): [
+            counts.get((look, name), 0.0 if (look in seen or not look) and name not in ("left", "eggs_set") else "")
+            for counts, seen in zip(told, looks, strict=True)
+        ]
+        for look, name in keys
+    }
+
+
+def told_by_day(block: Block, language: str | None) -> tuple[int, int, int] | None:
+    """The columns of date, batch and words of a table that tells of its batches by the day, or None.
+
+    Such a table holds these three alone; its batches come back on other days.
+    """
+    filled = [i for i, cells in enumerate(block.columns) if any(not is_empty(cell) for cell in cells)]
+    if block.shape != "table" or len(filled) != 3 or len(block.rows) < 4:
+        return None
+    kept = {i: [cell for cell in block.columns[i] if not is_empty(cell)] for i in filled}
+    dated = [i for i in filled if sum(map(is_dateish, kept[i])) > 0.6 * len(kept[i])]
+    long = [
+        i for i in filled if i not in dated and sum(len(str(cell)) for cell in kept[i]) > MOST_LETTERS * len(kept[i])
+    ]
+    named = [
+        i
+        for i in filled
+        if i not in dated + long
+        and len(kept[i]) > 0.6 * len(block.rows)
+        and len({text_of(cell) for cell in kept[i]}) <= 0.6 * len(kept[i])
+    ]
+    return (dated[0], named[0], long[0]) if len(dated) == len(long) == len(named) == 1 else None
 
 
 def _roles(text: str, language) -> frozenset:

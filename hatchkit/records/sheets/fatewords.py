@@ -46,6 +46,9 @@ def fate_of(cell, language: str | None) -> Fate | None:
     if text in ("x", "+", "v", "✓", "√", "1", "*"):
         return Fate("alive") if text in ("+", "v", "✓", "√") else None
     found = list(tokens(str(cell), language))
+    # A word that only looks like a known one says nothing beside known ones.
+    sure = [token for token in found if not token.guessed]
+    found = sure if _from_roles(all_roles(sure)) else found
     roles = all_roles(found)
     fate = _from_roles(roles)
     return None if fate is None else Fate(fate, look_of(found), bool(roles & {"early"}))
@@ -58,7 +61,7 @@ def _from_roles(roles: frozenset) -> str | None:
         return "pipped_dead"
     if has("shell") or has("unhatched") or negated and roles & {"hatched", "hatch", "out"}:
         return "dead_in_shell"
-    if has("culled"):
+    if has("culled") and not has("removed"):
         return "culled"
     if roles & {"hatched", "chicks"} or has("hatch") and not has("dead"):
         return "hatched"

@@ -13,6 +13,10 @@ from hatchkit.records.sheets.when import looks_like_date
 _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
 
 
+#: Labels that come again for each look.
+_LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
+
+
 def label_columns(reader) -> list[int]:
     """Columns that hold labels: words that name fields, each a different one, with a value to their right."""
     width = max((len(row) for row in reader.cells), default=0)
@@ -170,10 +174,10 @@ def _sideways(reader, column: int, right: int) -> Block:
 def _forms(reader, spans) -> list[dict]:
     """Records of forms, one after another down the sheet: label and value in the same cell or side by side."""
     records: list[dict] = []
-    state = {"record": None, "group": "", "under": None}
+    state = {"record": None, "group": "", "under": None, "of": {}}
 
     def fresh(title: str, row: int):
-        state.update(record={"title": title, "row": row, "items": {}}, group="", under=None)
+        state.update(record={"title": title, "row": row, "items": {}}, group="", under=None, of={})
         records.append(state["record"])
 
     for row, cells in enumerate(reader.cells):
@@ -192,26 +196,34 @@ def _forms(reader, spans) -> list[dict]:
             continue
         state["under"] = None
         pairs = list(_pairs(reader, cells, spans))
+        if _captions(reader, cells, places, spans):
+            state["of"] = {column: text_of(cells[column]) for column, _ in spans if column in places}
+            state["blank"] = False
+            continue
         if not pairs:
             text = " ".join(text_of(cells[place]) for place in places)
             if len(places) == 1 and reader.roles(text) & _GROUPS and state["record"] and not _starts(reader, text):
-                state["group"] = text
+                state["group"], state["of"], state["blank"] = text, {}, False
             elif state["record"] is None or state["record"]["items"]:
                 fresh(text, row + 1)
             else:
                 state["record"]["title"] += " " + text
             continue
-        if state.pop("blank", False) and all(
-            not (reader.roles(label) <= {"dead", "clear", "left", "alive", "removed"}) for label, _ in pairs
-        ):
-            state["group"] = ""
-        for label, value in pairs:
+        if state.pop("blank", False):
+            state["of"], state["look"] = {}, ""
+            if all(not reader.roles(label) or not reader.roles(label) <= _LOSSES for label, _, _ in pairs):
+                state["group"] = ""
+        for label, value, column in pairs:
             if _starts(reader, label) and any(c.isdigit() for c in label) and not is_number(value):
                 # "Batch 2 | White Calls" opens the next form, and says what is in it.
                 fresh(label, row + 1)
                 state["record"]["items"]["breed", ""] = value
                 continue
-            key = (label, state["group"])
+            if state["record"] is not None and len(state["record"]["items"]) > 2 and label == _first(state["record"]):
+                fresh("", row + 1)
+            key = (label, state["of"].get(column, state["group"]))
+            if state["record"] is not None and key in state["record"]["items"] and _look_above(reader, state, label):
+                key = (label, _look_above(reader, state, label))
             if state["record"] is None or key in state["record"]["items"]:
                 if state["record"] is not None and (
                     key != next(iter(state["record"]["items"])) and len(state["record"]["items"]) < 3
@@ -220,14 +232,36 @@ def _forms(reader, spans) -> list[dict]:
                 fresh(state["record"]["title"] if state["record"] and not state["record"]["items"] else "", row + 1)
                 key = (label, "")
             state["record"]["items"][key] = value
+            if reader.roles(label) & {"candle", "transfer"} and not reader.roles(label) & _LOSSES:
+                state["look"] = label
     return [record for record in records if len(record["items"]) >= 2]
 
 
-def _starts(reader, text: str) -> bool:
-    """Whether a line names a batch ("Hatch 3"), so that a new form starts."""
+def _first(record: dict) -> str:
+    """The label that a form begins with: where it comes again, the next one begins."""
+    return next(iter(record["items"]))[0]
+
+
+def _captions(reader, cells, places, spans) -> bool:
+    """A row of captions, one over each column of labels ("First | Second"), that say which look stands below."""
+    columns = {column for column, _ in spans}
     return (
-        bool(reader.roles(text) & {"batch"}) or bool(reader.roles(text) & {"hatch"}) and any(c.isdigit() for c in text)
+        len(places) > 1
+        and set(places) <= columns
+        and all(isinstance(cells[place], str) and ":" not in cells[place] for place in places)
+        and all(reader.roles(cells[place]) & _GROUPS for place in places)
     )
+
+
+def _look_above(reader, state: dict, label: str) -> str:
+    """The look that a loss told of once more belongs to: the last line above that names one ("Second candling | 12 May")."""
+    return state.get("look", "") if reader.roles(label) <= _LOSSES else ""
+
+
+def _starts(reader, text: str) -> bool:
+    """Whether a line names a batch ("Hatch 3"), so that a new form starts; "Hatch (day 21)" heads a part of one."""
+    roles = reader.roles(text)
+    return bool(roles & {"batch"}) or bool(roles & {"hatch"}) and any(map(str.isdigit, text)) and not roles & {"day"}
 
 
 def _mini_heading(reader, cells, places) -> bool:
@@ -257,7 +291,7 @@ def _under(reader, state: dict, cells, places, row: int) -> bool:
 
 
 def _pairs(reader, cells, spans):
-    """(label, value) of one row."""
+    """(label, value, column of the label) of one row."""
     for column, right in spans:
         label = cells[column] if column < len(cells) else ""
         if not isinstance(label, str) or not label.strip():
@@ -268,7 +302,7 @@ def _pairs(reader, cells, spans):
         ):
             continue
         if colon and tail.strip() and not tail.strip().startswith("/"):
-            yield head.strip(), tail.strip()
+            yield head.strip(), tail.strip(), column
             continue
         values = [cell for cell in cells[column + 1 : right] if not is_empty(cell) and not _is_line(cell)]
         if not values:
@@ -278,7 +312,7 @@ def _pairs(reader, cells, spans):
             if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
             else " ".join(text_of(cell) for cell in values)
         )
-        yield head.strip() if colon else label.strip(), value
+        yield head.strip() if colon else label.strip(), value, column
 
 
 def _is_line(cell) -> bool:

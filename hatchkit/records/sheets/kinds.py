@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from hatchkit.records.sheets.candidates import tells_steps
 from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.expand import told_by_day
 from hatchkit.records.sheets.profile import SAMPLE
 
 _LOSSES = ("clear", "dead", "left", "hatched", "dis", "unhatched", "pipped", "fertile")
@@ -19,7 +20,7 @@ def kind_of(block, columns, options) -> str:
     options : list of list of Meaning
         Readings of each column (`assign.candidates`).
     """
-    if block.shape == "lines":
+    if block.shape == "lines" or told_by_day(block, None) is not None:
         return "lines"
     own = _own_table({heading.strip().lower() for heading in block.headings})
     if own:
@@ -44,7 +45,7 @@ def kind_of(block, columns, options) -> str:
         return "eggs"
     if _are_weights(first, possible, counted):
         return "weights"
-    if _is_log(block, columns, first, possible, counted):
+    if _is_log(block, columns, options, first, possible, counted):
         return "looks"
     if any("eggs_set" in fields for fields in possible) and (counted or any("set_at" in fields for fields in possible)):
         return "batches"
@@ -95,7 +96,7 @@ def _is_diary(block, columns, counted) -> bool:
     )
 
 
-def _is_log(block, columns, first, possible, counted) -> bool:
+def _is_log(block, columns, options, first, possible, counted) -> bool:
     """One row per look: batches come back on other days, and the eggs set stand in few rows only."""
     if block.shape in ("form", "sideways"):
         return False
@@ -111,8 +112,9 @@ def _is_log(block, columns, first, possible, counted) -> bool:
     if not dated:
         return False
     if "batch" in first and counted and not {"eggs_set", "set_at", "hatched"} & set(first):
-        # Losses by batch and day without a number set: a log beside a table of batches.
-        return True
+        # Losses by batch and day without a number set: a log beside a table of batches, if each row is of one look.
+        looks = {found[0].look for found in options if found and found[0].look}
+        return len(looks) < 2 or columns[first.index("batch")].distinct < 1
     if len(block.rows) < 3:
         return False
     set_at = any(

@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from hatchkit.records.sheets.cells import is_empty
+from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.words import plain
 
 _ENTRY = re.compile(r"\s*([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)\s*")
@@ -57,14 +58,83 @@ def with_legend(grid, language: str | None, known: dict | None = None):
         return grid, []
     keys = set(places)
     told = [(row + 1, str(grid.cells[row][column])) for row, column in places]
+    coded = _coded_columns(grid, marks, keys, language)
     cells = [
         [
-            "" if (row, column) in keys else _written_out(cell, marks) if isinstance(cell, str) else cell
+            ""
+            if (row, column) in keys
+            else _written_out(cell, marks)
+            if isinstance(cell, str)
+            else marks[text_of(cell)]
+            if column in coded and text_of(cell) in marks
+            else cell
             for column, cell in enumerate(line)
         ]
         for row, line in enumerate(grid.cells)
     ]
     return replace(grid, cells=cells), told
+
+
+def _coded_columns(grid, marks: dict, keys: set, language) -> set:
+    """Columns whose heading names a result and whose numbers are all marks of the key ("0 = hatched")."""
+    if not any(mark.isdigit() for mark in marks):
+        return set()
+    found = set()
+    for column in range(max(map(len, grid.cells), default=0)):
+        cells = [row[column] for number, row in enumerate(grid.cells) if column < len(row) and (number, column) not in keys]
+        numbers = [text_of(cell) for cell in cells if isinstance(cell, (int, float)) and not is_empty(cell)]
+        heads = [cell for cell in cells[:8] if isinstance(cell, str) and not is_empty(cell)]
+        named = any(all_roles(tokens(head, language)) & {"result", "candle", "hatch", "what"} for head in heads)
+        if len(numbers) > 2 and len(set(numbers)) > 1 and set(numbers) <= set(marks) and named:
+            found.add(column)
+    return found
+
+
+def with_glossary(grid, language: str | None):
+    """The grid with words of the trade that a sentence on it explains ("Penoy = clear egg, no embryo.") written out.
+
+    Returns
+    -------
+    grid : Grid
+    told : list of (int, str)
+        Row (from 1) and text of each sentence; they are no data and blank in the grid.
+    """
+    words, places = {}, []
+    for row, cells in enumerate(grid.cells[:200]):
+        for column, cell in enumerate(cells):
+            if isinstance(cell, str) and "=" in cell and len(cell) < 400:
+                mine = _glosses(cell, language)
+                if mine:
+                    words |= mine
+                    places.append((row, column))
+    if not words:
+        return grid, []
+    pattern = re.compile(r"(?<![^\W\d_])(" + "|".join(map(re.escape, words)) + r")(?![^\W\d_])", re.IGNORECASE)
+    told = [(row + 1, grid.cells[row][column]) for row, column in places]
+    cells = [
+        [
+            ""
+            if (row, column) in places
+            else pattern.sub(lambda hit: words[hit[1].lower()], cell)
+            if isinstance(cell, str) and len(cell) < 60
+            else cell
+            for column, cell in enumerate(line)
+        ]
+        for row, line in enumerate(grid.cells)
+    ]
+    return replace(grid, cells=cells), told
+
+
+def _glosses(text: str, language) -> dict:
+    """Word -> its first meaning, for each sentence that gives one of a class of eggs."""
+    found = {}
+    for part in re.split(r"[.;\n]\s*|,\s*(?=[^\W\d_]+ ?=)", text):
+        word, equals, meaning = part.partition("=")
+        meaning = re.split(r"[,(]", meaning)[0].strip()
+        if equals and re.fullmatch(r"\s*[^\W\d_]{4,20}(?: [^\W\d_]{2,15})?\s*", word) and 2 < len(meaning) < 50:
+            if fate_of(meaning, language) is not None:
+                found[word.strip().lower()] = meaning
+    return found
 
 
 def _listed(grid, language) -> tuple[dict, list] | None:
@@ -73,9 +143,11 @@ def _listed(grid, language) -> tuple[dict, list] | None:
     for row, cells in enumerate(grid.cells[:200]):
         for column in range(len(cells) - 1):
             mark, words = cells[column], cells[column + 1]
+            number = isinstance(mark, (int, float)) and not is_empty(mark) and 0 <= mark < 20 and mark == int(mark)
+            mark = text_of(mark) if number else mark
             if (
                 isinstance(mark, str)
-                and re.fullmatch(r"[^\W\d_]{1,3}|[+*x0✓-]", mark.strip())
+                and re.fullmatch(r"[^\W\d_]{1,3}|[+*x0✓-]|\d{1,2}", mark.strip())
                 and isinstance(words, str)
                 and 3 < len(words) < 60
                 and sum(not is_empty(cell) for cell in cells) == 2

@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass
 from functools import cache
 
-from hatchkit.records.words import csv_rows, nearest_words, plain
+from hatchkit.records.words import csv_rows, letters_apart, nearest_words, plain
 
 LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
 
@@ -148,13 +148,39 @@ def tokens(text, language: str | None = None) -> tuple[Token, ...]:
 
 @cache
 def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
-    words, found, place = cut(text), [], 0
+    words, found, place = _spelt_as_phrases(cut(text), language), [], 0
     while place < len(words):
         token, used = _token_at(words, place, language)
         if token is not None:
             found.append(token)
         place += used
     return tuple(found)
+
+
+def _spelt_as_phrases(words: list[str], language) -> list[str]:
+    """Misspelt words put right where a longer phrase of the sheet's language then stands there ("dead in shel")."""
+    known, longest = phrases(), _in_phrases(language)
+    for place, word in enumerate(words):
+        if len(word) < 4 or not word.isalpha() or word in longest or word in known:
+            continue
+        for near in nearest_words(word, longest):
+            right = [*words[:place], near, *words[place + 1 :]]
+            spans = ((start, end) for start in range(max(place - 3, 0), place + 1) for end in range(place + 1, place + 4))
+            if any(" ".join(right[start:end]) in known for start, end in spans if end - start > 1):
+                words = right
+                break
+    return words
+
+
+@cache
+def _in_phrases(language: str | None) -> frozenset:
+    """The words of four letters and more in phrases of a language or of English."""
+    spoken = (
+        key
+        for key, roles in phrases().items()
+        if " " in key and (language is None or any(names & {language, "en"} for names in roles.values()))
+    )
+    return frozenset(word for key in spoken for word in key.split() if len(word) > 3)
 
 
 def _token_at(words: list[str], place: int, language):
@@ -184,7 +210,8 @@ def _says(word: str, language) -> bool:
 
 def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
     spelt = [role for role, names in roles.items() if role[0] == "=" and (language is None or names & {language, "en"})]
-    if spelt and (language is None and len(roles) == 1 or language in roles[spelt[0]] and len(roles) == 1):
+    others = [role for role, names in roles.items() if role[0] != "=" and (language is None or language in names)]
+    if spelt and not others and (language is None or language in roles[spelt[0]] or len(roles) == 1):
         return Token(text, frozenset({"word number"}), roles[spelt[0]], number=int(spelt[0][1:]))
     roles = {role: names for role, names in roles.items() if role[0] != "="}
     for wanted in (language, "en"):
@@ -204,7 +231,7 @@ def _unknown(word: str, language) -> Token:
     for key in _stems(word):
         return _known(word, phrases()[key], language)
     if len(word) >= 3:
-        longer = [key for key in _by_length().get(word[0], ()) if key.startswith(word) and len(key) > len(word) + 1]
+        longer = [key for key in _spoken(word[0], language) if key.startswith(word) and len(key) > len(word) + 1]
         merged = _merge(longer)
         if merged and len(_roles_in(merged, language)) == 1:
             return _known(word, _roles_in(merged, language), language, guessed=True)
@@ -217,12 +244,31 @@ def _unknown(word: str, language) -> Token:
             frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
             guessed=False,
         )
-    if len(word) >= 5:
-        near = nearest_words(word, [key for keys in _by_length().values() for key in keys if len(key) >= 5])
+    if len(word) >= 5 and word not in _bird_names():
+        near = [key for key in nearest_words(word, _spoken("", language)) if key[0] == word[0] or near_by(key, word)]
         merged = _roles_in(_merge(near), language)
         if near and (len(merged) == 1 or len(near) == 1):
             return _known(word, merged, language, guessed=True)
     return Token(word)
+
+
+def near_by(one: str, other: str) -> bool:
+    """Whether one letter parts two words."""
+    return letters_apart(one, other, 1) == 1
+
+
+@cache
+def _bird_names() -> frozenset:
+    """Names of birds and breeds that are one word: no misspelling of another ("Livorno")."""
+    return frozenset(bare(row["name"]) for row in csv_rows("breeds"))
+
+
+@cache
+def _spoken(letter: str, language: str | None) -> tuple[str, ...]:
+    """Single words with a first letter ("": of five letters and more) that the sheet's language or English knows."""
+    words = _by_length().get(letter, ()) if letter else [w for all_ in _by_length().values() for w in all_ if len(w) > 4]
+    known = phrases()
+    return tuple(w for w in words if language is None or any(names & {language, "en"} for names in known[w].values()))
 
 
 def _roles_in(roles: dict, language) -> dict:

@@ -6,6 +6,9 @@ the others belong to the batch they name, else to the one that is open.
 
 from __future__ import annotations
 
+from copy import deepcopy
+from dataclasses import replace
+
 import numpy as np
 import pandas as pd
 
@@ -35,6 +38,7 @@ def read_log(block, chosen, context: Context) -> Part:
     # "Live ones" beside the dead in shell are the chicks.
     at_the_end = bool(fields & {"dis", "pipped"}) and not fields & {"hatched", "clear", "dead"}
     columns = block.columns
+    remarks: list = []
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue
@@ -51,7 +55,7 @@ def read_log(block, chosen, context: Context) -> Part:
                 entry.batch = text
         elif name in ("what", "notes", "result"):
             for entry, text in zip(entries, typed.texts(cells), strict=True):
-                _words(entry, text, name, context)
+                remarks += [(entry, mention) for mention in _words(entry, text, name, context)]
         elif name in TEXT_FIELDS:
             for entry, text in zip(entries, typed.texts(cells), strict=True):
                 if text:
@@ -77,7 +81,39 @@ def read_log(block, chosen, context: Context) -> Part:
             entry.counts[kind] = int(count)
             if kind != "eggs_set":
                 entry.counts.pop("left", None)
-    return batches_of(block, entries, context, odd)
+    return _with_remarks(block, entries, remarks, context, odd)
+
+
+def _with_remarks(block, entries, remarks, context: Context, odd) -> Part:
+    """The batches of a log; what remarks count is added only where the eggs add up with it and do not without.
+
+    Where they add up without, a remark can only tell of what a count already holds ("of these 1 pipped").
+    """
+    if not remarks or not any(entry.counts for entry in entries):
+        for entry, mention in remarks:
+            add_mention(entry, mention, remark=True)
+        return batches_of(block, entries, context, odd)
+    fuller = deepcopy(entries)
+    of = {id(entry): full for entry, full in zip(entries, fuller, strict=True)}
+    for entry, mention in remarks:
+        add_mention(of[id(entry)], mention, remark=True)
+    rest, mended = (_rest_by_name(block, some, context) for some in (entries, fuller))
+    for entry, mention in remarks:
+        if rest.get(entry.batch) == 0 and entry.counts and mention.roles & {"pipped"}:
+            add_mention(entry, replace(mention, within=True), remark=True)
+    with_remarks = {name for name in mended if mended[name] == 0 != rest.get(name)}
+    with_remarks |= {name for name, left in mended.items() if rest.get(name) is None and left is not None and left >= 0}
+    taken = [of[id(entry)] if entry.batch in with_remarks else entry for entry in entries]
+    return batches_of(block, taken, context, odd)
+
+
+def _rest_by_name(block, entries, context: Context) -> dict:
+    """Name of each batch -> eggs that its entries leave open; None where they had to add up, and below 0 for too many."""
+    table = batches_of(replace(block, skipped=[]), deepcopy(entries), context, []).batches
+    if table.empty:
+        return {}
+    rest = table["rest"].astype(object).where(~(table["dis_derived"].astype(bool) & table["rest"].eq(0)), None)
+    return dict(zip(table["name"], rest, strict=True))
 
 
 _LEDGER = {
@@ -106,17 +142,20 @@ def _both(one: Look, other: Look) -> Look:
     )
 
 
-def _words(entry: Entry, text, name: str, context: Context) -> None:
+def _words(entry: Entry, text, name: str, context: Context) -> list:
+    """Take the words of what was done; what a remark counts is given back."""
     if not text:
-        return
+        return []
     found = tokens(text, context.language)
     roles = all_roles(found)
     if name == "what":
         entry.roles |= roles
         entry.look = _both(look_of(list(found)), entry.look)
     entry.text = "; ".join(filter(None, (entry.text, text)))
-    for mention in mentions(text, context.language):
-        add_mention(entry, mention, remark=name != "what")
+    counted = list(mentions(text, context.language))
+    for mention in counted if name == "what" else ():
+        add_mention(entry, mention, remark=False)
+    return counted if name != "what" else []
 
 
 class _Open:
@@ -133,6 +172,9 @@ class _Open:
         if entry.text:
             self.notes.append(entry.text)
         counts = dict(entry.counts)
+        ended = self.hatch_at is not None and "hatched" in self.end and entry.at is not None and entry.at >= self.hatch_at
+        if step == "look" and ended and counts.keys() & {"dead", "clear"}:
+            step = "hatch"  # what is found after the chicks is of the eggs that were left
         if step == "set":
             self.set_at = self.set_at or entry.at
             if entry.text and species_in(entry.text):

@@ -15,7 +15,10 @@ def look_of(found: list[Token]) -> Look:
     for place, token in enumerate(found):
         near = [found[i] for i in (place - 1, place + 1) if 0 <= i < len(found)]
         if token.number is not None and not token.roles & set(_ORDER):
-            if any("day" in other.roles for other in near):
+            digits = token.text.isdigit()
+            if not digits and token.number <= 4 and any("candle" in other.roles for other in near):
+                order = token.number  # "candle two (day 14)"
+            elif any("day" in other.roles for other in near):
                 day = token.number if day is None else day
             elif any("week" in other.roles for other in near):
                 day = token.number * 7

@@ -58,7 +58,8 @@ def _clean(found: tuple[Token, ...]) -> list[Token]:
             t.text,
             t.roles - silent,
             t.languages,
-            int(t.text) if t.text.isdigit() and len(t.text) < 6 else t.number,
+            # "Un", "ein", "en" are mostly no numbers in a heading.
+            int(t.text) if t.text.isdigit() and len(t.text) < 6 else None if t.number == 1 and len(t.text) < 4 else t.number,
             t.guessed,
         )
         for t in found
@@ -125,7 +126,8 @@ def _by_class(roles: frozenset, look: Look) -> list[Meaning]:
     if has("malpos"):
         return [Meaning("malpos", weight=PLAIN, within=True)]
     if has("culled"):
-        return [Meaning("culled", weight=PLAIN, within=within)]
+        both = [Meaning("removed", look, USUAL), Meaning("culled", weight=USUAL - 0.5, within=within)]
+        return both if has("removed") and not has("chicks") else [Meaning("culled", weight=PLAIN, within=within)]
     if has("weak") and not has("date"):
         return [Meaning("weak", weight=PLAIN, within=within)]
     return _losses(roles, look, within)
@@ -235,8 +237,11 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
     several = []
     if roles & {"batch", "hatch", "set", "egg", "number"}:
         several = _ambiguous(roles)
+    if look and has("date") and not look.transfer:
+        return [Meaning("look_at", look, PLAIN)]
     if has("hatcher") and not look and not has("candle"):
-        return [Meaning("hatcher", weight=PLAIN)]
+        moved = Look(transfer=True)
+        return [Meaning("hatcher", weight=PLAIN), Meaning("left", moved, POSSIBLE), Meaning("look_at", moved, POSSIBLE)]
     if look.transfer:
         if has("date"):
             return [Meaning("look_at", look, PLAIN)]
@@ -271,6 +276,7 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
                 "breed": [Meaning("species", weight=POSSIBLE)],
                 "result": [Meaning("notes", weight=POSSIBLE), Meaning("hatched", weight=WEAK)],
                 "keeper": [Meaning("pen", weight=POSSIBLE)],
+                "incubator": [Meaning("set_at", weight=USUAL if roles & {"set", "in", "date"} else POSSIBLE)],
             }.get(role, [])
             return [Meaning(field, look, weight), *second]
     if has("age"):
@@ -338,4 +344,6 @@ def _ambiguous(roles: frozenset) -> list[Meaning]:
         return [Meaning("batch", weight=USUAL + 0.5), Meaning("egg", weight=0.0)]
     if has("date"):
         return []
+    if has("count"):
+        return [Meaning("eggs_set", weight=USUAL), Meaning("egg", weight=WEAK)]
     return [Meaning("batch", weight=POSSIBLE), Meaning("egg", weight=POSSIBLE), Meaning("eggs_set", weight=POSSIBLE)]

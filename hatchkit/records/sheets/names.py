@@ -83,7 +83,7 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
         return table["name"].astype(str).str.strip().astype("object")
     rows = table.to_dict("records")
     base = [_base(row) for row in rows]
-    for tell in (_with_part, _with_breed, _with_machine, _with_day, _with_sheet):
+    for tell in (_with_part, _with_year, _with_breed, _with_machine, _with_day, _with_sheet):
         taken = pd.Series(base)[np.asarray(keep)]
         double = set(taken[taken.duplicated(keep=False)])
         if not double:
@@ -139,6 +139,11 @@ def _base(row) -> str:
 def _day(row) -> str:
     when = row.get("set_at")
     return "" if _none(when) else f"{pd.Timestamp(when):%Y-%m-%d}"
+
+
+def _with_year(name, row) -> str:
+    year = _day(row)[:4]
+    return f"{name}, {year}" if year and year not in name else name
 
 
 def _with_part(name, row) -> str:

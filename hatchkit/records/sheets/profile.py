@@ -15,7 +15,7 @@ from hatchkit.records.sheets.when import is_dateish
 SAMPLE = 60
 
 #: Codes of cells that a keeper writes in a column of counts.
-_COUNT_CODES = frozenset({"", "zero", "unknown", "all", "sum", "remark", "unsure", "about", "of"})
+_COUNT_CODES = frozenset({"", "zero", "unknown", "all", "sum", "remark", "unsure", "about", "of", "words"})
 
 
 @dataclass

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 
 #: Rows and columns that a part must fill to be a table of its own.
 LEAST_ROWS, LEAST_COLUMNS = 3, 3
@@ -46,6 +48,15 @@ def _same_key(left, right) -> bool:
     return False
 
 
+def _says(text: str) -> bool:
+    """Whether words of a text name a field, as those of a heading do and those of a bird do not."""
+    return bool(all_roles(tokens(text)) & _FIELDS)
+
+
+#: What headings of batches name; a row of two birds each ("Makou / Muscovy") holds none of it.
+_FIELDS = frozenset({"batch", "set", "egg", "date", "clear", "dead", "hatched", "chicks", "left", "candle", "notes", "hatch"})
+
+
 def in_one_language(grid):
     """The grid with its row of headings in the first of two languages ("Clears / Clairs"), if it is in two.
 
@@ -56,7 +67,10 @@ def in_one_language(grid):
     cells = list(grid.cells)
     for row, line in enumerate(cells[:8]):
         texts = [cell for cell in line if isinstance(cell, str) and not is_empty(cell)]
-        if len(texts) >= 4 and sum(" / " in text for text in texts) >= 0.6 * len(texts):
+        doubled = sum(" / " in text for text in texts)
+        birds = sum(bool(species_in(text)) for text in texts)
+        headed = sum(map(_says, texts)) >= 0.5 * doubled and birds < 0.5 * len(texts)
+        if len(texts) >= 4 and doubled >= 0.6 * len(texts) and headed:
             cells[row] = [cell.partition(" / ")[0] if isinstance(cell, str) else cell for cell in line]
             return replace(grid, cells=cells)
     return grid

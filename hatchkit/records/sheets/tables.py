@@ -89,15 +89,26 @@ _COUNTED = frozenset(COUNTS) | {"look_day"}
 def _rows_with_eggs(block, reading, columns) -> list[int]:
     """Rows that say something of a batch; the others are remarks beside the table."""
     key = [place for place, meaning in enumerate(reading.chosen) if meaning.field in _COUNTED | {"set_at", "fate"}]
-    kept = []
+    kept, seen = [], set()
     full = [columns[place] for place in key]
+    told = [columns[place] for place, meaning in enumerate(reading.chosen) if meaning.field not in ("notes", "ignore")]
+    named = [columns[place] for place, meaning in enumerate(reading.chosen) if meaning.field in ("batch", "set_at")]
     for i in range(len(block.rows)):
         if any(cells[i] != "" and not is_empty(cells[i]) for cells in full):
+            same = tuple(cells[i] for cells in told)
+            if len(named) > 1 and not any(is_empty(cells[i]) for cells in named):
+                if same in seen:
+                    block.skipped.append((block.rows[i], "twice", _text(columns, i)))
+                    continue
+                seen.add(same)
             kept.append(i)
         else:
-            text = ", ".join(text_of(cells[i]) for cells in columns if not is_empty(cells[i]))
-            block.skipped.append((block.rows[i], "note", text[:200]))
+            block.skipped.append((block.rows[i], "note", _text(columns, i)))
     return kept
+
+
+def _text(columns, i: int) -> str:
+    return ", ".join(text_of(cells[i]) for cells in columns if not is_empty(cells[i]))[:200]
 
 
 def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.DataFrame:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 import numpy as np
 import pandas as pd
 
-from hatchkit.records.sheets.cells import Count, count_of, is_empty, measure_of, text_of
+from hatchkit.records.sheets.cells import Count, count_of, is_empty, is_number, measure_of, text_of
 from hatchkit.records.sheets.lexicon import cell_words
 from hatchkit.records.sheets.when import read_dates
 from hatchkit.records.words import plain
@@ -73,6 +73,11 @@ WEEKS = {
     "jahr": 52.18,
 }
 
+#: Eggs stored longer than this are none that anybody set; the same for a hen's age in weeks (20 years).
+MOST_STORED_DAYS, MOST_WEEKS = 400.0, 1_050.0
+#: Dates outside these years are slips of writing.
+FIRST_DATE, LAST_DATE = np.datetime64("1950-01-01", "us"), np.datetime64("2101-01-01", "us")
+
 
 @dataclass
 class Odd:
@@ -132,19 +137,27 @@ def texts(cells) -> list:
 def measures(cells, rows, units: dict, odd: Odd) -> np.ndarray:
     """A column of numbers with decimals."""
     known: dict = {}
+    most = MOST_STORED_DAYS if units is DAYS else MOST_WEEKS if units is WEEKS else np.inf
     values = np.full(len(cells), np.nan)
     for place, cell in enumerate(cells):
         if is_empty(cell):
             continue
         key = (type(cell), cell)
         if key not in known:
-            known[key] = measure_of(cell, units)
+            known[key] = _within(most, *measure_of(cell, units), cell)
         value, code = known[key]
         if value is not None:
             values[place] = value
         if code:
             odd.add(code, rows[place], cell)
     return values
+
+
+def _within(most: float, value, code: str, cell):
+    """A measure as it was read, or none with the code "too much" where no keeper's could be so large."""
+    if np.isfinite(most) and (value is not None and value > most or value is None and is_number(cell)):
+        return None, "too much"
+    return value, code
 
 
 def times(cells, rows, day_first: bool, year, odd: Odd, near=None):
@@ -184,4 +197,8 @@ def times(cells, rows, day_first: bool, year, odd: Odd, near=None):
     for place, code in found.reasons.items():
         if not is_empty(cells[place]):
             odd.add(f"date {code}", rows[place], cells[place])
-    return found.moments.astype("datetime64[us]"), np.asarray(found.hour_written)
+    moments = found.moments.astype("datetime64[us]")
+    for place in np.flatnonzero((moments < FIRST_DATE) | (moments >= LAST_DATE)):
+        odd.add("date year", rows[place], cells[place])
+        moments[place] = np.datetime64("NaT")
+    return moments, np.asarray(found.hour_written)

@@ -5,17 +5,18 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from hatchkit.records.sheets import eggcolumns, weighings
+from hatchkit.records.sheets import eggcolumns, typed, weighings
 from hatchkit.records.sheets.alike import with_one_name
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.clock import with_hours
-from hatchkit.records.sheets.expand import expanded
+from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import kind_of
-from hatchkit.records.sheets.legend import with_legend
+from hatchkit.records.sheets.legend import with_glossary, with_legend
 from hatchkit.records.sheets.lexicon import all_roles, language_of, tokens
+from hatchkit.records.sheets.monthdays import with_months
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.rounds import by_round
@@ -76,6 +77,8 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
     language = language_on(grid)
     grid = in_one_language(grid)
     grid, key = with_legend(grid, language, marks)
+    grid, more = with_glossary(grid, language)
+    key = [*key, *more]
     told = {plain(heading): reading for heading, reading in fixed.items()}
     found = []
     tables = [table for part in side_by_side(grid) for table in find_blocks(part, language)]
@@ -83,6 +86,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         if not found:
             block.skipped += [(row, "title", text) for row, text in key]
         block.columns = [filled_down(cells) for cells in block.columns]
+        block = with_months(block, [*reversed(block.titles), grid.sheet, stem], language)
         block = with_hours(expanded(with_one_name(block, language), language), language)
         columns = profile(block, language)
         mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
@@ -123,7 +127,11 @@ def _first_lines(block) -> list:
 
 
 def _to_lines(block) -> None:
-    """A diary with headings as lines of cells."""
+    """A diary with headings as lines of cells; a column of batches gives each line its name."""
+    by_day = told_by_day(block, None)
+    if by_day is not None:
+        block.names = typed.texts(block.columns[by_day[1]])
+        block.columns = [block.columns[by_day[0]], block.columns[by_day[2]]]
     cells = [[column[i] for column in block.columns if not is_empty(column[i])] for i in range(len(block.rows))]
     block.headings, block.groups, block.columns, block.shape = ["line"], [""], [cells], "lines"
 

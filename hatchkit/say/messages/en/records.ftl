@@ -13,5 +13,17 @@ answers_elsewhere =
 answers_nowhere = The answers could be written neither to { $folder } nor to the working folder nor to your home folder; start hatchkit in a folder that you may write to.
 
 tables_in_season = { $path } lies in the season's own folder, where its tables would be read as part of it: name another folder.
+report_step_too_long = The report was stopped before it was done: one of its steps took more than { $minutes } minutes. Try it with fewer batches or logs.
+not_written = { $path } could not be written: { $why }. Nothing was changed there.
 tables_unwritable = { $path } cannot be written to: { $why }.
 tables_not_empty = { $path } holds other things ({ $names } ...): name a new or an empty folder for the tables.
+
+language_other =
+    .found = the sheets are in { TONGUES($tongues) }
+    .done = What is said of the season is in English.
+    .mend = Write language = "de" (or "fr", "es", "en") in season.toml to have another.
+language_mixed =
+    .found = the sheets are in several languages ({ TONGUES($tongues) })
+    .done = What is said of the season is in English.
+    .mend = Write language = "de" (or "fr", "es", "en") in season.toml to have another.
+language_unknown = There is no language “{ $language }”; there are { LIST($known) }.

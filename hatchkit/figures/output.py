@@ -1,0 +1,102 @@
+"""Axes as SVG for a page: text stays text, colours follow a dark page, ids clash with no other picture's."""
+
+from __future__ import annotations
+
+import hashlib
+import html
+import io
+import re
+
+from hatchkit.figures.chart import figure_of
+from hatchkit.figures.style import DARK
+
+#: A picture is shown at most so much larger than it was drawn (its text then is as large as a heading), and no larger
+#: than a screen is high.
+LARGEST, SCREEN = 1.5, 620
+#: Faces of text by preference; matplotlib lays out with its own, which is wider than these.
+FACES = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif"
+
+
+def svg(drawn, *, alt: str, width: float | None = None, most: float | None = None) -> str:
+    """One ``<svg>`` element to stand in HTML, and close the figure.
+
+    Parameters
+    ----------
+    drawn : matplotlib Axes, Figure, or several Axes of one figure
+    alt : str
+        What the picture tells, in a sentence; read out in its place.
+    width : float, optional
+        Lay the figure out anew for a place so many CSS pixels wide, for instance 720 where there is room. Left out,
+        it stays as drawn: 360 wide, for a telephone, where all text is at least 10 px high.
+    most : float, optional
+        Widest that a page may show it, in CSS pixels; if left out, 1.5 times the width, less where the picture is tall.
+
+    Returns
+    -------
+    str
+        The element fills the width of its place up to `most`. Its background is clear.
+
+    Raises
+    ------
+    ValueError
+        Without `alt`.
+    """
+    import matplotlib.pyplot as plt
+
+    if not alt.strip():
+        raise ValueError("every picture needs a sentence that says what it shows (alt)")
+    figure = figure_of(drawn)
+    if width is not None:
+        figure.set_size_inches(width / 72, figure.get_size_inches()[1])
+    wide, high = 72 * figure.get_size_inches()
+    content = _content(figure)
+    plt.close(figure)
+    mark = hashlib.sha256((content + alt).encode()).hexdigest()[:8]
+    content = re.sub(r'(id="|url\(#|href="#)', rf"\g<1>p{mark}-", content)
+    return (f'<svg class="picture" role="img" aria-label="{html.escape(alt)}" viewBox="0 0 {wide:g} {high:g}" '
+            f'stroke-linejoin="round" style="display:block;width:100%;max-width:{most or _most(wide, high):.0f}px;'
+            f'font-family:{html.escape(FACES)}">{content}</svg>')
+
+
+def _most(wide, high) -> float:
+    return wide * min(max(SCREEN / high, 1.0), LARGEST)
+
+
+def dark_css() -> str:
+    """Rules for a page's style sheet: the pictures' colours where the reader's screen is dark. Paper stays white."""
+    rules = " ".join(f"{_variable(light)}: {dark};" for light, dark in DARK.items())
+    return f"@media screen and (prefers-color-scheme: dark) {{ .picture {{ {rules} }} }}"
+
+
+def _variable(colour: str) -> str:
+    return f"--c-{colour.lstrip('#').lower()}"
+
+
+def _content(figure) -> str:
+    """What matplotlib draws, without all that is meant for a file of its own."""
+    import matplotlib
+    from matplotlib.backends.backend_svg import FigureCanvasSVG
+
+    figure.patch.set_visible(False)
+    for ax in figure.axes:
+        ax.patch.set_visible(False)
+    buffer = io.StringIO()
+    with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
+        FigureCanvasSVG(figure).print_svg(buffer, metadata={"Date": None, "Creator": None})
+    text = buffer.getvalue()
+    text = text[text.index(">", text.index("<svg")) + 1:text.rindex("</svg>")]
+    text = re.sub(r"<metadata>.*?</metadata>|<style.*?</style>|<!--.*?-->", "", text, flags=re.S)
+    text = re.sub(r"\n\s*", "\n", text.replace("xlink:href", "href")).replace("<defs>\n</defs>\n", "")
+    used = set(re.findall(r"#([\w-]+)", text))
+    text = re.sub(r' id="([\w.-]+)"', lambda found: found[0] if found[1] in used else "", text)
+    text = re.sub(r"-?\d+\.\d{3,}", lambda found: f"{float(found[0]):.2f}".rstrip("0").rstrip("."), text)
+    text = re.sub(r"font: (?:(\w+) )?([\d.]+)px [^;\"]+", _font, text)
+    text = re.sub(r"font-family: [^;\"]+;? ?", "", text)
+    known = {colour.lower(): f"var({_variable(colour)},{colour.lower()})" for colour in DARK}
+    return re.sub(r"#[0-9a-f]{6}\b", lambda found: known.get(found[0], found[0]), text).strip()
+
+
+def _font(found) -> str:
+    """Size and weight of a text; its face is the picture's."""
+    weight = f"; font-weight: {found[1]}" if found[1] in ("700", "bold") else ""
+    return f"font-size: {found[2]}px{weight}"

@@ -1,0 +1,285 @@
+"""The findings of one batch: why its hatch was poor, how sure that is, and what to change."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.advice import pictured
+from hatchkit.findings import batch_climate, batch_next
+from hatchkit.findings.counts import eggs_of, losses, season_facts, whole_eggs
+from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, told
+from hatchkit.findings.records import records
+from hatchkit.losses import pictured as lost
+from hatchkit.problems import HatchkitError
+from hatchkit.say import text
+
+#: A stage of whose eggs more than this share is only assumed is told as "about".
+ASSUMED = 0.2
+
+
+def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None) -> Findings:
+    """What a season's records say of one batch: why it was poor, how sure that is, what to change.
+
+    Parameters
+    ----------
+    season : Season
+    batch : str
+        Left out, the poorest batch is taken.
+    unit : {"C", "F"}
+        Unit in which temperatures are shown.
+    progress : callable, optional
+        Called with (questions answered, questions in all).
+
+    Returns
+    -------
+    Findings
+        In order; ``["why"]`` gives the finding of one question.
+
+    Raises
+    ------
+    HatchkitError
+        If there is no such batch, or none has its end on record.
+    """
+    from hatchkit.advice.poor_hatch import poorest_batch
+    from hatchkit.units import check_unit
+
+    name = str(season.batch(batch)["batch"]) if batch else poorest_batch(season)
+    work, found = Work(season, name, check_unit(unit)), []
+    asked = (why, standing, fate, evidence, *batch_climate.ASKED, *batch_next.ASKED)
+    for number, ask in enumerate(asked, start=1):
+        one = ask(work)
+        if one is not None:
+            found.append(one)
+        if progress:
+            progress(number, len(asked))
+    unknown = tuple(Said(f"batch_unknown_{what}") for what in ("proof", "list", "clear", "illness"))
+    facts = {**season_facts(season), **work.facts}
+    return Findings("batch", facts, tuple(found), records(season), unknown, unit=unit, language=season.language)
+
+
+class Work:
+    """What several questions of one batch ask for, worked out when the first one does."""
+
+    def __init__(self, season, batch, unit):
+        self.season, self.batch, self.unit = season, batch, unit
+
+    @cached_property
+    def alone(self):
+        """The season with this batch alone."""
+        from hatchkit.advice.poor_hatch import one_batch
+
+        return one_batch(self.season, self.batch)
+
+    @cached_property
+    def causes(self):
+        """`advice.causes.Causes`; None where nothing is known of the end."""
+        from hatchkit.advice.causes import likely_causes
+
+        try:
+            return likely_causes(self.season, self.batch)
+        except HatchkitError:
+            return None
+
+    @cached_property
+    def standings(self) -> pd.DataFrame:
+        from hatchkit.advice.poor_hatch import standing
+
+        return standing(self.season)
+
+    @cached_property
+    def standing(self):
+        """The batch's row of `advice.poor_hatch.standing`; None where its end is not known."""
+        rows = self.standings[self.standings["batch"].astype(str) == self.batch]
+        return rows.iloc[0].to_dict() if len(rows) else None
+
+    @cached_property
+    def breakdown(self) -> pd.DataFrame:
+        from hatchkit.losses.breakdown import breakdown
+
+        table = breakdown(self.season, by="batch")
+        return table[table["batch"].astype(str) == self.batch].reset_index(drop=True)
+
+    @cached_property
+    def ledger(self) -> Picture:
+        """From eggs set to good chicks, in whole eggs."""
+        table = self.breakdown.assign(eggs=whole_eggs(self.breakdown["eggs"]))
+        return told("losses.egg_ledger", table, facts=lost.egg_ledger(table))
+
+    @cached_property
+    def excursions(self) -> pd.DataFrame:
+        from hatchkit.climate.excursions import find_excursions
+
+        return find_excursions(self.alone)
+
+    @cached_property
+    def facts(self) -> dict:
+        """What the title and the line of counts say."""
+        row = self.season.batch(self.batch)
+        facts = dict(self.standing) if self.standing else dict(poor="unknown", hatched=None, set=row["eggs_set"])
+        set_at = None if pd.isna(row["set_at"]) else row["set_at"].tz_convert(self.season.timezone)
+        kind = Said("species_of", dict(key=row["species"]))
+        return {**facts, "batch": self.batch, "set_at": set_at, "kind": kind}
+
+
+def why(work) -> Finding:
+    """The likeliest cause, how sure it is, and what to do now."""
+    causes = work.causes
+    if causes is None:
+        return Finding("why", "why_not_over", dict(batch=work.batch, poor="unknown"), "cannot_tell",
+                       do=Said("do_unaccounted"),
+                       why_sure=Said("why_sure_not_over"))
+    first, spell = causes.table.iloc[0], _spell(work, causes.table["cause"].iloc[0])
+    tied = [Said("eggs_of_cause_weight", row) for row in causes.table[causes.table["tied"]].to_dict("records")][:3]
+    facts = dict(batch=work.batch, key=first["cause"], share=first["share"], poor=work.facts["poor"],
+                 tied=tied, unaccounted=causes.unaccounted, reason=_reason(causes, spell),
+                 **_pair(causes))
+    code = causes.verdict.replace(" ", "_")
+    sure = {"confident": "likely", "probable": "likely", "two_causes": "likely", "bad_luck": "likely"}.get(
+        code, "cannot_tell")
+    key = causes.first_named() if first["cause"] in ("bad_luck", "unlisted") else first["cause"]
+    do = Said("do_bad_luck") if code == "bad_luck" else Said(f"do_{key}")
+    return Finding("why", f"why_{code}", facts, sure, float(first["eggs_lost"]), do=do,
+                   why_sure=Said(f"why_sure_{code}", dict(facts, next=_second(causes))), picture=_picture(work, spell))
+
+
+def _reason(causes, spell) -> Said:
+    """The stage that lost most beyond the usual, and the spell that came before it."""
+    rows = causes.pattern[causes.pattern["stage"] != "hatched"]
+    row = rows.loc[(rows["eggs"] - rows["usual"]).idxmax()]
+    if causes.unaccounted > max(row["eggs"] - row["usual"], 0.0):
+        return Said("reason_unaccounted", dict(eggs=causes.unaccounted))
+    if row["eggs"] - row["usual"] < 1 and spell is None:
+        return Said("reason_none")
+    about = "yes" if row["assumed"] > ASSUMED * max(row["eggs"], 1.0) else "no"
+    facts = dict(stage=row["stage"], eggs=row["eggs"], usual=row["usual"], about=about)
+    if spell is None:
+        return Said("reason_stage", facts)
+    return Said("reason_spell", {**facts, "spell": Said("reason_of_spell", spell)})
+
+
+def _pair(causes) -> dict:
+    if causes.verdict != "two causes":
+        return {}
+    pair = causes.pairs.iloc[0]
+    return dict(first=pair["first"], second=pair["second"], eggs_first=pair["eggs_first"],
+                eggs_second=pair["eggs_second"])
+
+
+def _second(causes) -> Said:
+    row = causes.table.iloc[1]
+    return Said("eggs_of_cause_weight", dict(cause=row["cause"], share=row["share"]))
+
+
+def _spell(work, cause) -> dict | None:
+    """The worst spell of the batch of the kind that the cause speaks of."""
+    kind = {"cold_spell": "cold", "heat_spell": "warm"}.get(cause)
+    found = work.excursions
+    found = found[(found["kind"] == kind) & found["notable"].astype(bool)]
+    if found.empty:
+        return None
+    return found.loc[found["degree_hours"].abs().idxmax()].to_dict()
+
+
+def _picture(work, spell) -> Picture | None:
+    """The spell close up, or where the eggs went."""
+    from hatchkit.climate import pictured
+    from hatchkit.climate.timeline import close_up
+
+    if spell is not None:
+        row = pd.Series(spell)
+        options = dict(unit=work.unit, timezone=work.season.timezone)
+        return told("climate.excursion_close_up", close_up(work.alone, row), row,
+                    facts=pictured.excursion_close_up(row, **options), **options)
+    if work.breakdown.empty:
+        return None
+    return work.ledger
+
+
+def standing(work) -> Finding | None:
+    """How poor the hatch was, of eggs set and of developing eggs."""
+    row, table = work.standing, work.standings
+    if row is None:
+        return None
+    worse = table[["away", "away_of_set"]].min(axis=1)
+    place = int((worse < min(row["away"], row["away_of_set"])).sum()) + 1
+    far = "far" if np.nanmin([row["away"], row["away_of_set"]]) <= -2 else "below"
+    facts = dict(row, batch=work.batch, place=place, of=len(table), far=far)
+    shown = table.assign(share_of_set=table["share_of_set"], eggs=table["hatched"])
+    rows = Table("standing", shown, ("batch", "set", "eggs", "share_of_set", "share_hatched", "usual_of_set_share",
+                                     "usual_share", "poor"), {"poor": "poor"})
+    shown = shown.assign(usual_of_set_share=table["usual_of_set"], usual_share=table["usual"])
+    rows = Table(rows.name, shown, rows.columns, rows.keys)
+    left = () if row["clears_counted"] else (Said("standing_clears_not_counted"),)
+    return Finding("standing", f"standing_{row['poor']}", facts, "cannot_tell" if row["poor"] == "unknown" else "sure",
+                   float(row["usual_of_set"] * row["set"] - row["hatched"]), plain=left, table=rows,
+                   more=(Said("poor_method"),))
+
+
+def fate(work) -> Finding | None:
+    """What became of the eggs, beside what is usual."""
+    table, causes = work.breakdown, work.causes
+    if table.empty or table["share_of_set"].isna().all():
+        return None
+    first = causes is None or _spell(work, causes.table["cause"].iloc[0]) is None  # the first screen shows it already
+    usual = None
+    if causes is not None:
+        pattern = causes.pattern
+        rows = pattern.assign(eggs=whole_eggs(pattern["eggs"]), usual_eggs=pattern["usual"].round())
+        usual = Table("pattern", rows, ("stage", "eggs", "usual_eggs"), {"stage": "stage"})
+    row = table.set_index("stage").loc["hatched"]
+    facts = dict(set=row["set"], hatched=row["eggs"], lost=eggs_of(losses(table)))
+    return Finding("fate", "fate_eggs", facts, "sure", picture=None if first else work.ledger, table=usual,
+                   more=_ages(work))
+
+
+def _ages(work) -> tuple:
+    from hatchkit.advice.poor_hatch import kin
+    from hatchkit.losses.death_age import age_at_death
+
+    try:
+        mine, others = (age_at_death(part, draws=100) for part in (work.alone, kin(work.season, work.batch)))
+    except HatchkitError:
+        return ()
+    if mine.fits.empty or others.fits.empty:
+        return ()
+    picture = told("advice.age_against_season", mine.curve, others.curve, name=work.batch, other=species_word(work),
+                   facts=pictured.age_against_season(work.batch, mine.curve, others.curve))
+    return (picture, Composed(mine.words()))
+
+
+def species_word(work) -> str:
+    """What the batch's birds are called, as the picture's line of all of them is named."""
+    return text("species_of", dict(key=work.season.batch(work.batch)["species"]), work.season.language)
+
+
+def evidence(work) -> Finding | None:
+    """What speaks for each cause and what against, and what was different this time."""
+    from hatchkit.advice.cause_words import arithmetic_words
+    from hatchkit.advice.evidence_ladder import ladder
+
+    causes = work.causes
+    if causes is None:
+        return None
+    first = causes.table.head(2)[["cause", "share"]].to_dict("records")
+    facts = dict(causes=[Said("eggs_of_cause_weight", row) for row in first], share=causes.table["share"].iloc[0])
+    shown = causes.table.head(4).rename(columns={"share": "share_weight"})
+    rows = Table("evidence", shown.fillna({"fits": "", "against": "", "unknown": ""}),
+                 ("cause", "share_weight", "fits", "against", "unknown", "check_next"), {"cause": "cause"})
+    rungs = ladder(causes)
+    picture = told("advice.ladder", rungs, facts=pictured.ladder(causes, rungs))
+    weights = told("advice.ranked_causes", causes.table, facts=pictured.ranked_causes(causes))
+    unlike = told("advice.differences", causes.different, facts=pictured.differences(work.batch, causes.different))
+    return Finding("evidence", "evidence_weights", facts, "likely" if causes.table["share"].iloc[0] >= 0.5 else
+                   "cannot_tell", picture=picture, plain=(Composed(different(causes)),), table=rows,
+                   more=(unlike, weights, Composed(causes.words()),
+                         Composed(arithmetic_words(causes, causes.first_named())), Said("evidence_method")))
+
+
+def different(causes) -> str:
+    """What was different this time, as the room of advice says it."""
+    from hatchkit.advice.cause_words import different_words
+
+    return different_words(causes)

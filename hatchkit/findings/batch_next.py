@@ -1,0 +1,48 @@
+"""Findings of one batch on what comes next: the next set and its changes, and what to look for in unhatched eggs."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, told
+from hatchkit.problems import HatchkitError
+
+
+def change(work) -> Finding | None:
+    """How many eggs to set next, when, and what to change."""
+    from hatchkit.advice import pictured, words
+    from hatchkit.advice.egg_chances import egg_chances
+    from hatchkit.advice.plan import next_set
+
+    try:
+        plan = next_set(work.season, work.season.batch(work.batch)["species"], batch=work.batch, unit=work.unit)
+    except HatchkitError as refusal:
+        return Finding("change", "change_refused", dict(why=Composed(str(refusal))), "cannot_tell")
+    row = plan.eggs[np.isclose(plan.eggs["sure"], plan.basis["sure"])].iloc[0]
+    facts = dict(row, changes=len(plan.changes), sure=plan.basis["sure"], own=plan.basis["batches"])
+    answer = "change_too_many" if pd.isna(row["eggs"]) else "change_set"
+    picture = () if pd.isna(row["eggs"]) else (
+        told("next_set.eggs_to_set", egg_chances(work.season, plan), plan.eggs, facts=pictured.eggs_to_set(plan)),)
+    table = Table("changes", plan.changes, ("what", "now", "to", "why", "how_sure")) if len(plan.changes) else None
+    return Finding("change", answer, facts, "likely", table=table, cautions=("machine", "disease"),
+                   more=(*picture, Composed(words.when(plan)), Composed(words.plan_basis(plan.basis))))
+
+
+def look(work) -> Finding:
+    """What to look for in the unhatched eggs next time."""
+    from hatchkit.advice import pictured
+    from hatchkit.advice.breakout import breakout_guide
+
+    guide = breakout_guide(work.season.species(work.batch))
+    picture = Picture("advice.breakout_drawings", guide, Said("picture_drawings", pictured.drawings(guide)))
+    days = [f"{low:.0f}" if low == high else f"{low:.0f} to {high:.0f}"
+            for low, high in zip(guide["day_low"], guide["day_high"], strict=True)]
+    rows = guide[["look", "see", "means", "points_to"]].assign(days=days)
+    table = Table("breakout", rows, ("look", "days", "see", "means", "points_to"))
+    return Finding("look", "look_open", {}, "sure", cautions=("opening_eggs", "killing"), table=table,
+                   more=(picture, Said("look_days")))
+
+
+#: In the order in which they are read.
+ASKED = (change, look)

@@ -1,0 +1,60 @@
+"""Counts as findings tell them: whole eggs that still add up, and the facts that every page opens with."""
+
+from __future__ import annotations
+
+import numpy as np
+import pandas as pd
+
+from hatchkit.findings.finding import Said
+
+
+def whole_eggs(eggs) -> np.ndarray:
+    """Eggs shared out between stages as whole eggs with the same sum (largest remainders are rounded up).
+
+    Parameters
+    ----------
+    eggs : array of float
+        Missing stays missing.
+
+    Returns
+    -------
+    ndarray of float
+    """
+    eggs = np.asarray(eggs, dtype=float)
+    out = np.floor(eggs + 1e-9)
+    known = np.flatnonzero(~np.isnan(eggs))
+    short = int(round(np.nansum(eggs) - np.nansum(out)))
+    for place in known[np.argsort(-(eggs - out)[known], kind="stable")][:max(short, 0)]:
+        out[place] += 1
+    return out
+
+
+def losses(breakdown: pd.DataFrame) -> pd.DataFrame:
+    """The losses of a breakdown of one group, most first, in whole eggs; clears and opened infertile eggs are one.
+
+    Returns
+    -------
+    DataFrame
+        stage, eggs, share_of_set.
+    """
+    rows = breakdown.assign(eggs=whole_eggs(breakdown["eggs"]), stage=breakdown["stage"].replace(
+        {"infertile": "clear"}))
+    rows = rows[(rows["stage"] != "hatched") & rows["eggs"].notna()]
+    rows = rows.groupby("stage", sort=False, as_index=False).agg({"eggs": "sum", "set": "first"})
+    rows["share_of_set"] = rows["eggs"] / rows["set"]
+    return rows[rows["eggs"] > 0].sort_values("eggs", ascending=False, kind="stable").reset_index(drop=True)
+
+
+def eggs_of(rows: pd.DataFrame) -> list:
+    """Eggs by stage as things to be said: "18 late dead"."""
+    return [Said(f"eggs_{stage}", dict(eggs=eggs)) for stage, eggs in zip(rows["stage"], rows["eggs"], strict=True)]
+
+
+def season_facts(season) -> dict:
+    """What every page says of its season: name, folder, days of setting, kinds of birds, zone."""
+    days = season.batches["set_at"].dropna()
+    first, last = (days.dt.tz_convert(season.timezone).agg(["min", "max"]) if len(days) else (None, None))
+    kinds = sorted(season.batches["species"].dropna().astype(str).unique())
+    return dict(name=season.title, folder=season.folder, first=first, last=last,
+                days=1 if first is None else 1 + (last.date() - first.date()).days, batches=len(season.batches),
+                birds=[Said("species_of", dict(key=kind)) for kind in kinds], timezone=season.timezone)

@@ -1,0 +1,191 @@
+"""The findings of a season, in the order in which they are read: what cost most first."""
+
+from __future__ import annotations
+
+from functools import cached_property
+
+import numpy as np
+
+from hatchkit.findings import season_climate, season_losses
+from hatchkit.findings.counts import season_facts
+from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, told
+from hatchkit.findings.records import records
+from hatchkit.problems import HatchkitError
+
+
+def review(season, *, unit: str = "C", progress=None) -> Findings:
+    """What a season's records answer: what cost most, where the eggs went, whether it is more than luck, and so on.
+
+    Parameters
+    ----------
+    season : Season
+    unit : {"C", "F"}
+        Unit in which temperatures are shown.
+    progress : callable, optional
+        Called with (questions answered, questions in all).
+
+    Returns
+    -------
+    Findings
+        In order; ``["luck"]`` gives the finding of one question. ``hk.write_page`` makes a page of them.
+    """
+    from hatchkit.units import check_unit
+
+    work, found = Work(season, check_unit(unit)), []
+    asked = (most, *season_losses.ASKED, *season_climate.ASKED, causes)
+    for number, ask in enumerate(asked, start=1):
+        one = ask(work)
+        if one is not None:
+            found.append(one)
+        if progress:
+            progress(number, len(asked))
+    unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
+                    for name in ("cause", "clear", "day", "probe", "illness"))
+    return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown,
+                    "place", unit, season.language)
+
+
+class Work:
+    """What several questions of a season ask for, worked out when the first one does."""
+
+    def __init__(self, season, unit):
+        self.season, self.unit = season, unit
+
+    @cached_property
+    def causes(self) -> dict:
+        from hatchkit.advice.causes import season_causes
+
+        return season_causes(self.season)
+
+    @cached_property
+    def notes(self):
+        from hatchkit.advice.season_notes import season_notes
+
+        return season_notes(self.season, causes=self.causes)
+
+    @cached_property
+    def whole(self):
+        """The breakdown of the whole season."""
+        from hatchkit.losses.breakdown import breakdown
+
+        return breakdown(self.season, by=None)
+
+    @cached_property
+    def by_batch(self):
+        from hatchkit.losses.breakdown import breakdown
+
+        return breakdown(self.season, by="batch")
+
+    @cached_property
+    def standing(self):
+        from hatchkit.advice.poor_hatch import standing
+
+        return standing(self.season)
+
+    @cached_property
+    def excursions(self):
+        from hatchkit.climate.excursions import find_excursions
+
+        return find_excursions(self.season)
+
+    @cached_property
+    def relation(self):
+        """The relation of losses and temperature; None where it cannot be asked."""
+        from hatchkit.relate.relation import relate_losses
+
+        try:
+            return relate_losses(self.season)
+        except HatchkitError:
+            return None
+
+    @cached_property
+    def totals(self) -> dict:
+        """Eggs set and hatched, with both shares."""
+        row = self.whole.set_index("stage").loc["hatched"] if len(self.whole) else {}
+        return dict(set=row.get("set", 0), hatched=row.get("eggs", 0), share_of_set=row.get("share_of_set", np.nan),
+                    share_of_developing=row.get("share_of_fertile", np.nan))
+
+
+def most(work) -> Finding:
+    """What cost most, how sure that is, and what to do now."""
+    notes = work.notes
+    if notes.empty:
+        return _nothing(work)
+    rows = notes.to_dict("records")
+    first, rest = rows[0], [_short(row) for row in rows[1:]]
+    facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], lost=_lost(work))
+    sure = {"firm": "likely", "counted": "sure", "assumed": "likely", "probable": "likely"}.get(first["sure"], "guess")
+    weight = {name: work.causes[name].table.set_index("cause")["share"].get(first["key"], np.nan)
+              for name in facts["batches"]} if first["kind"] == "cause" else {}
+    best = max(weight, key=weight.get, default="")
+    why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
+    return Finding("most", f"most_{first['kind']}", facts, sure, first["eggs_lost"], why_sure=why, do=_do(first),
+                   picture=_glance(work), cautions=_cautions(first),
+                   plain=(Said("most_rest", dict(rest=rest)),) if rest else ())
+
+
+def _nothing(work) -> Finding:
+    unusual = list(work.notes.attrs.get("unusual", []))
+    answer = "most_none_finished" if not work.causes else "most_unusual" if unusual else "most_nothing"
+    sure = "cannot_tell" if not work.causes else "likely"
+    return Finding("most", answer, dict(batches=unusual, number=len(work.causes)), sure,
+                   why_sure=Said(f"{answer}_sure"), do=Said("do_nothing" if work.causes else "do_unaccounted"),
+                   picture=_glance(work))
+
+
+def _short(row) -> Said:
+    """One of the notes that come after the first, in a few words."""
+    return Said(f"most_short_{row['kind']}", dict(row, eggs=row["eggs_lost"], batches=_names(row)))
+
+
+def _names(row) -> list:
+    return [name for name in row["batches"].split(", ") if name]
+
+
+def _do(row) -> Said:
+    return Said({"cause": f"do_{row['key']}", "stage": f"do_stage_{row['key']}"}.get(row["kind"], "do_unaccounted"))
+
+
+def _cautions(row) -> tuple:
+    """Tasks that what is to be done asks of the reader."""
+    if row["key"] in ("infertile", "clear", "early", "late", "unlisted"):
+        return ("opening_eggs",)
+    return ("machine",) if row["key"].endswith(("spell", "throughout")) else ()
+
+
+def _lost(work) -> float:
+    return float(work.totals["set"] - work.totals["hatched"])
+
+
+def _glance(work) -> Picture | None:
+    """The season's calendar."""
+    from hatchkit.advice import pictured
+    from hatchkit.advice.glance import glance
+
+    if work.season.batches["set_at"].isna().all():
+        return None
+    table = glance(work.season, found=work.excursions)
+    return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table),
+                unit=work.unit)
+
+
+def causes(work) -> Finding | None:
+    """What was lost to what: the season's account, and the season without its warm and cold spells."""
+    from hatchkit.advice import pictured
+    from hatchkit.advice.account import account, of_causes
+    from hatchkit.advice.what_if import what_if
+
+    if not work.causes:
+        return None
+    table = account(work.causes)
+    named = of_causes(table)[lambda rows: rows["eggs"] >= 0.5]
+    rest = table[table["kind"] != "cause"].set_index("kind")["eggs"]
+    facts = dict(usual=rest["usual"], not_explained=rest["not_explained"], lost=_lost(work), number=len(named),
+                 causes=[Said("eggs_of_cause", row) for row in named.head(3)[["key", "eggs"]].to_dict("records")])
+    shown = table[table["eggs"] >= 0.5].assign(eggs=lambda rows: rows["eggs"].round(),
+                                               batches=lambda rows: rows["batches"].map(", ".join))
+    rows = Table("account", shown, ("key", "eggs", "batches"), {"key": "cause"})
+    result = what_if(work.season, causes=work.causes, relation=work.relation)
+    picture = told("advice.what_if", result.table, facts=pictured.what_if(result))
+    return Finding("causes", "causes_account", facts, "likely" if len(named) else "cannot_tell",
+                   float(named["eggs"].sum()), table=rows, more=(picture, Said("causes_method")))

@@ -1,0 +1,338 @@
+"""The findings of several years: how each hatched, what changed, whether changes helped, which groups differ."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from hatchkit.findings.counts import season_facts
+from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table
+from hatchkit.findings.records import records
+from hatchkit.problems import HatchkitError
+
+#: What is compared by itself: column and outcome.
+COMPARED = (
+    ("incubator", "hatch_of_fertile"),
+    ("pen", "fertility"),
+    ("breed", "hatch"),
+    ("shelf", "hatch_of_fertile"),
+    ("stored_days", "hatch_of_fertile"),
+    ("month", "hatch"),
+    ("hen", "fertility"),
+    ("cock", "fertility"),
+)
+SHARE, POOLED = ("share", "low", "high"), ("pooled", "low", "high")
+
+
+def years(season, *, unit: str = "C", progress=None) -> Findings:
+    """What several seasons answer together.
+
+    Parameters
+    ----------
+    season : Season
+        Of several years, or of several keepers.
+    unit : {"C", "F"}
+    progress : callable, optional
+        Called with (questions answered, questions in all).
+
+    Returns
+    -------
+    Findings
+    """
+    from hatchkit.units import check_unit
+
+    check_unit(unit)
+    if len(season.years) < 2 and len(season.keepers) < 2:
+        raise HatchkitError("years_one", dict(name=season.title))
+    asked = [each_year, differ, helped, keepers, groups, warmth]
+    found = []
+    for number, ask in enumerate(asked, start=1):
+        found += [one for one in (ask(season) or ()) if one is not None]
+        if progress:
+            progress(number, len(asked))
+    facts = dict(
+        season_facts(season), years=season.years, keepers=season.keepers, set=float(season.batches["eggs_set"].sum())
+    )
+    unknown = tuple(Said(f"years_unknown_{name}") for name in ("cause", "choice", "records"))
+    return Findings("years", facts, tuple(found), records(season), unknown, unit=unit, language=season.language)
+
+
+def each_year(season):
+    """How did each year hatch?"""
+    from hatchkit.yearly.by_year import by_year
+
+    table = by_year(season)
+    hatch = table[table["outcome"] == "hatch"].sort_values("season")
+    if hatch.empty:
+        yield Finding("years_hatch", "years_hatch_none", {}, "cannot_tell")
+        return
+    told = [
+        Said("years_one_year", dict(year=str(row.season), share=row.share, low=row.low, high=row.high))
+        for row in hatch.itertuples()
+    ]
+    best, worst = hatch.loc[hatch["share"].idxmax()], hatch.loc[hatch["share"].idxmin()]
+    facts = dict(
+        told=told,
+        best=str(best["season"]),
+        worst=str(worst["season"]),
+        high=best["share"],
+        low=worst["share"],
+        number=len(hatch),
+    )
+    shown = table.assign(season=table["season"].astype(str), outcome=table["outcome"])
+    yield Finding(
+        "years_hatch",
+        "years_hatch_told" if len(hatch) > 1 else "years_hatch_one",
+        facts,
+        "sure",
+        why_sure=Said("years_interval"),
+        do=_do(season),
+        picture=Picture("years.by_year", table, Said("alt_years", facts)),
+        table=Table(
+            "years", _shares(shown), ("season", "outcome", "batches", "total", _named(SHARE)), {"outcome": "outcome"}
+        ),
+    )
+
+
+def _shares(table):
+    """The table with its columns of shares named so that they are shown as such."""
+    names = {
+        "share": "share_counted",
+        "low": "share_low",
+        "high": "share_high",
+        "pooled": "share_pooled",
+        "before": "share_before",
+        "expected": "share_expected",
+        "after": "share_after",
+        "expected_low": "share_expected_low",
+        "expected_high": "share_expected_high",
+    }
+    return table.rename(columns=names)
+
+
+def _named(triple) -> tuple:
+    first = {"share": "share_counted", "pooled": "share_pooled"}[triple[0]]
+    return (first, "share_low", "share_high")
+
+
+def _do(season) -> Said:
+    if len(season.changes):
+        return Said("years_do_changes_kept")
+    return Said("years_do_changes")
+
+
+def differ(season):
+    """Do the years differ by more than luck?"""
+    from hatchkit.yearly.by_year import same, what_changed
+
+    table = what_changed(season)
+    if table.empty:
+        return
+    more = table[table["more_than_luck"]]
+    told = [
+        Said(
+            "years_differ_one",
+            dict(
+                outcome=row.outcome,
+                lowest=str(row.lowest),
+                low=row.lowest_share,
+                highest=str(row.highest),
+                high=row.highest_share,
+            ),
+        )
+        for row in more.itertuples()
+    ]
+    facts = dict(told=told, number=len(more), comparisons=int(table["chance"].notna().sum()))
+    tables = []
+    for by in ("incubator", "pen", "month"):
+        rows = same(season, by)
+        rows = rows[rows["outcome"].isin(["fertility", "hatch_of_fertile"])]
+        if len(rows):
+            shown = _shares(rows.assign(season=rows["season"].astype(str)))
+            tables.append(
+                Table(
+                    f"same_{by}",
+                    shown,
+                    ("group", "season", "outcome", "batches", _named(SHARE)),
+                    {"outcome": "outcome"},
+                )
+            )
+    code = "years_differ_yes" if len(more) else "years_differ_no"
+    if not table["chance"].notna().any():
+        code = "years_differ_untold"
+    yield Finding(
+        "years_differ",
+        code,
+        facts,
+        "likely" if len(more) else "cannot_tell",
+        plain=(Said("years_differ_how"),),
+        more=tuple(tables),
+    )
+
+
+def helped(season):
+    """Did what was changed help?"""
+    from hatchkit.yearly.helped import helped as follow
+
+    if not len(season.changes):
+        yield Finding("years_helped", "years_helped_none", {}, "cannot_tell")
+        return
+    table = follow(season)
+    table = table.assign(date=table["date"].dt.tz_convert(season.timezone))
+    lines, best = [], []
+    for _, rows in table.groupby(["date", "what"], sort=True):
+        known = rows[rows["chance"].notna() & rows["outcome"].isin(["fertility", "hatch_of_fertile"])]
+        if known.empty:
+            lines.append(Said("change_" + rows["verdict"].iloc[0], _facts(rows.iloc[0])))
+            continue
+        if rows["about"].iloc[0] in set(known["outcome"]):  # fixed by the place, not by what came of it
+            known = known[known["outcome"] == rows["about"].iloc[0]]
+        row = known.loc[
+            (known["verdict"].map({"helped": 0, "hint": 1, "worse": 2}).fillna(3) + known["chance"]).idxmin()
+        ]
+        if row["verdict"] == "not_seen":  # then the outcome that moved most is the one that a person looks at
+            row = known.loc[(known["after"] - known["before"]).abs().idxmax()]
+        best.append(row)
+        lines.append(Said("change_" + row["verdict"], _facts(row)))
+        if row["beside"] and row["verdict"] in ("helped", "hint"):
+            lines.append(Said("change_beside", dict(what=row["what"], others=row["beside"])))
+    good = sum(row["verdict"] == "helped" for row in best)
+    facts = dict(
+        number=len({(row["date"], row["what"]) for row in table.to_dict("records")}),
+        helped=good,
+        hints=sum(row["verdict"] == "hint" for row in best),
+        lines=lines,
+    )
+    chosen = table.loc[[row.name for row in best]] if best else table.iloc[:0]
+    picture = Picture("years.changes", chosen, Said("alt_changes", facts)) if len(chosen) else None
+    shown = _shares(table.assign(changed=table["date"].dt.strftime("%Y-%m-%d"), change_what=table["what"]))
+    yield Finding(
+        "years_helped",
+        "years_helped_told",
+        facts,
+        "likely" if good else "cannot_tell",
+        plain=(*lines, Said("years_regression")),
+        picture=picture,
+        table=Table(
+            "years_changes",
+            shown,
+            (
+                "changed",
+                "change_what",
+                "outcome",
+                "share_before",
+                ("share_expected", "share_expected_low", "share_expected_high"),
+                "share_after",
+                "verdict",
+            ),
+            {"outcome": "outcome", "verdict": "verdict"},
+        ),
+    )
+
+
+def _facts(row) -> dict:
+    return {
+        name: row[name]
+        for name in (
+            "date",
+            "what",
+            "outcome",
+            "before",
+            "expected",
+            "expected_low",
+            "expected_high",
+            "after",
+            "chance",
+        )
+    } | {"where": row["where"] or None}
+
+
+def keepers(season):
+    """Whose machine or room stands out?"""
+    if len(season.keepers) < 2:
+        return
+    yield from _compared(season, "keeper", "hatch_of_fertile", least=0)
+
+
+def groups(season):
+    """Which groups differ?"""
+    for by, outcome in COMPARED:
+        yield from _compared(season, by, outcome)
+
+
+def _compared(season, by, outcome, least=2):
+    from hatchkit.yearly.groups import groups as compare
+
+    if by in season.batches or by in ("month", "hen", "cock"):
+        found = compare(season, by, outcome=outcome)
+        if len(found.table) >= max(least, 2):
+            yield _groups_finding(found)
+
+
+def _groups_finding(found) -> Finding:
+    clear, may = (found.pairs[found.pairs["verdict"] == name] for name in ("clear", "may"))
+
+    def told(pairs, most):
+        return [
+            Said("groups_pair", dict(better=row.better, worse=row.worse)) for row in pairs.head(most).itertuples()
+        ]
+
+    # One message for all columns; the heading alone names the column.
+    rest = found.pairs[found.pairs["verdict"] != "clear"]
+    more = rest["eggs_more"].dropna()
+    low = found.table.iloc[-1]
+    facts = dict(
+        by=found.by,
+        outcome=found.outcome,
+        comparisons=found.comparisons,
+        groups=len(found.table),
+        clear=len(clear),
+        may=len(may),
+        clear_told=told(clear, 4),
+        may_told=told(may, 4),
+        eggs_more=more.iloc[0] if len(more) else np.nan,
+        lowest=low["group"],
+        count=low["count"],
+        total=low["total"],
+        missed=low["total"] - low["count"],
+        share=low["share"],
+        pooled=low["pooled"],
+    )
+    code = "groups_clear" if len(clear) else "groups_may" if len(may) else "groups_none"
+    plain = [
+        Said("groups_mixed", dict(column=row["with"], groups=list(row["groups"])))
+        for row in found.confounded.to_dict("records")
+    ]
+    if found.by in ("hen", "cock") and found.outcome == "fertility":
+        plain.insert(0, Said("groups_lowest", facts))
+    return Finding(
+        f"groups_{found.by}",
+        code,
+        facts,
+        "likely" if len(clear) else "guess" if len(may) else "cannot_tell",
+        why_sure=Said("groups_how", facts),
+        plain=tuple(plain),
+        picture=Picture("years.groups", found.table, Said("alt_groups", facts)),
+        table=Table(
+            "groups",
+            _shares(found.table.assign(share_counted=found.table["share"]).drop(columns="share")),
+            ("group", "batches", "total", "share_counted", _named(POOLED)),
+        ),
+    )
+
+
+def warmth(season):
+    """Did warm and cold spells cost embryos, over all years?"""
+    from hatchkit.relate.relation import relate_losses
+
+    if season.readings.empty:
+        return
+    try:
+        found = relate_losses(season)
+    except HatchkitError:
+        return
+    facts = dict(batches=len(season.batches), years=len(season.years))
+    sure = {"clear sign": "likely", "some sign": "guess"}.get(found.verdict, "cannot_tell")
+    code = {"clear sign": "years_warmth_clear", "some sign": "years_warmth_some"}.get(
+        found.verdict, "years_warmth_no"
+    )
+    yield Finding("years_warmth", code, facts, sure, more=(Composed(found.words()),))

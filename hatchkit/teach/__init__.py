@@ -1,0 +1,1 @@
+"""The course and what a class needs: exercises and their checker, cases with a hidden cause, answer forms, marks."""

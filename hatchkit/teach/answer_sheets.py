@@ -1,0 +1,279 @@
+"""Find and read students' answer sheets; every file and row that is not taken is named, with how to mend it."""
+
+from __future__ import annotations
+
+import csv
+import os
+import re
+from collections import Counter
+from pathlib import Path
+
+import pandas as pd
+
+from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.sheets.cells import shown, text_of
+from hatchkit.records.words import plain
+from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
+from hatchkit.spelling import many
+from hatchkit.teach.case_words import LETTERS
+
+SHEET_COLUMNS = ("case", "batch", "stage", "cause", "second_cause", "eggs_lost", "eggs_lost_low", "eggs_lost_high",
+                 "facts", "why")
+ANSWER = SHEET_COLUMNS[2:-1]
+EGGS = ("eggs_lost", "eggs_lost_low", "eggs_lost_high")
+#: A sheet whose first column holds these is a form.
+FORM = {"case", "stage", "cause", "eggs_lost_low", "why"}
+HEAD_ROWS = 30
+_KINDS = {"answers": {"case", "stage", "cause"}, "marks": {"case", "facts_credit", "share_of_mark"},
+          "book": {"case", "seed", "severity"}}
+_TABLES = (*WORKBOOKS, *TEXTS, ".txt")
+_NOT_USED = "Not marked."
+
+
+def read_answers(answers, *, cases, teacher=None):
+    """The filled-in answers in a file or a folder.
+
+    Parameters
+    ----------
+    answers : path
+        A table (CSV, text or workbook), or a folder with such tables, sub-folders too.
+    cases : iterable of str
+        The cases of the answer book.
+    teacher : path, optional
+        The teacher's folder, which is passed over.
+
+    Returns
+    -------
+    (table, problems) : DataFrame, list of dict
+        table: one row per case answered, index: case; the columns of an answer sheet as text, and
+        `file`. problems: what was not taken or not taken as written (`hatchkit.problems.problem`).
+    """
+    answers = Path(answers)
+    if not answers.exists():
+        raise HatchkitError(f"{answers} does not exist.")
+    found, sheets, problems = [], 0, []
+    for path in _files(answers, teacher, problems):
+        name = path.name if path == answers else path.relative_to(answers).as_posix()
+        rows, sheet_found = _read_file(path, name, problems)
+        sheets += sheet_found
+        found += rows
+    if not sheets:
+        told = "".join(f"\n- {sentence(row)}" for row in problems)
+        raise HatchkitError(f"There is no answer sheet in {answers}; an answer sheet is a table with the headings "
+                            f"{', '.join(SHEET_COLUMNS)}.{told}")
+    table = pd.DataFrame(found, columns=["case", "file", "row", *SHEET_COLUMNS[1:]])
+    return _one_each(_known(table, set(cases), problems), problems), problems
+
+
+def sentence(row) -> str:
+    """A problem row as one line for the teacher."""
+    parts = row["file"], f"sheet {row['sheet']}" if row["sheet"] else "", f"row {row['row']}" if row["row"] else ""
+    place = ", ".join(part for part in parts if part)
+    found, done, mend = (str(row[name]).rstrip(".") for name in ("found", "done", "mend"))
+    return f"{place}: {found}. {done}.{' ' + mend + '.' if mend else ''}"
+
+
+def kind_of(path) -> str:
+    """What a table is: "answers", "marks", "book" (the answer book) or ""."""
+    for grid in read_grids(path, file=Path(path).name)[0]:
+        if _form(grid.cells):
+            return "answers"
+        kind, _, _ = _head(grid.cells)
+        if kind:
+            return kind
+    return ""
+
+
+def _files(answers, teacher, problems):
+    if not answers.is_dir():
+        yield answers
+        return
+    seasons = 0
+
+    def closed(error):
+        problems.append(problem("lost", file=Path(error.filename).relative_to(answers).as_posix(), done=_NOT_USED,
+                                found="the folder cannot be opened", mend="Ask for the right to read it"))
+
+    for home, folders, names in os.walk(answers, onerror=closed):
+        home = Path(home)
+        if teacher is not None and home.resolve() == Path(teacher).resolve():
+            folders.clear()
+            problems.append(problem("note", file=home.relative_to(answers).as_posix(), found="the teacher's folder",
+                                    done="Passed over"))
+            continue
+        season = "season.toml" in names
+        seasons += season
+        folders[:] = sorted(name for name in folders if not name.startswith((".", "__"))
+                            and not (season and name == "sensors"))
+        for name in sorted(names):
+            low = name.lower()
+            if low.startswith((".", "~$")) or low in ("readme.md", "thumbs.db", "desktop.ini", "season.toml"):
+                continue
+            table = low.endswith(_TABLES)
+            if season and (low.startswith("batches.") or not table):
+                continue
+            if table:
+                yield home / name
+            else:
+                problems.append(problem(
+                    "note", file=(home / name).relative_to(answers).as_posix(), found="not a table", done=_NOT_USED,
+                    mend="If it is an answer, save it as a table: .csv, .xlsx or .ods"))
+    if seasons:
+        problems.append(problem("note", file=answers.name, found=f"{many(seasons, 'season folder')} inside",
+                                done="Passed over, but for answer sheets in them"))
+
+
+def _read_file(path, name, problems):
+    """(answers, whether there was a sheet of answers or a blank one)."""
+    grids, told = read_grids(path, file=name)
+    own = [row | {"mend": row["mend"].replace("the season folder", "the folder of answers")} for row in told]
+    rows, kinds = [], set()
+    for grid in grids:
+        if form := _form(grid.cells):
+            kinds.add("answers")
+            own = [row for row in own if row["sheet"] != "lists"]  # the form's own lists to choose from
+            rows += [form | {"file": name, "row": 3}] if any(form[head] for head in ANSWER) else []
+            continue
+        kind, top, cells = _head(grid.cells)
+        kinds.add(kind)
+        if kind == "answers":
+            rows += _rows(cells, top, name, grid.sheet, own)
+    other = {"marks": "a table of marks that hatchkit wrote", "book": "an answer book"}
+    if "answers" not in kinds and (known := kinds & set(other)):
+        own.append(problem("note", file=name, found=other[known.pop()], done="Passed over: it is no answer sheet"))
+    elif "answers" not in kinds and not any(row["severity"] == "lost" for row in own):
+        first = next((row for grid in grids for row in grid.cells if any(row)), [])
+        heads = ", ".join(text_of(cell) for cell in first if text_of(cell))
+        told = f"no headings of an answer sheet; its first row is '{shown(heads)}'"
+        own.append(problem("lost", file=name, found=told,
+                           done=_NOT_USED, mend=f"Give it the headings {', '.join(SHEET_COLUMNS)}"))
+    problems += own
+    return rows, "answers" in kinds
+
+
+def _form(cells):
+    """The answer of a form (keys in its first column, answers in its third), or None."""
+    rows = {}
+    for row in map(_cut_line, cells):
+        key = text_of(row[0]) if row else ""
+        if key and len(row) > 1:
+            rows.setdefault(_name(row[0]) if len(key) > 1 else key.upper(),
+                            next((text_of(cell) or "" for cell in row[2:] if text_of(cell)), ""))
+    if not FORM <= set(rows):
+        return None
+    ticked = " ".join(letter for letter in LETTERS if rows.get(letter))
+    return {head: rows.get(head, "") for head in SHEET_COLUMNS} | {"facts": ticked}
+
+
+def _head(cells):
+    """(kind, row number of the headings, cells with lines that were quoted whole cut up)."""
+    cells = [_cut_line(row) for row in cells]
+    for place, row in enumerate(cells[:HEAD_ROWS]):
+        names = {_name(cell) for cell in row}
+        for kind in ("marks", "book", "answers"):
+            if _KINDS[kind] <= names:
+                return kind, place, cells
+    return "", 0, cells
+
+
+def _name(cell):
+    return re.sub(r"[^a-z]+", "_", plain(text_of(cell) or "")).strip("_")
+
+
+def _cut_line(row):
+    """A row whose only cell holds a whole line: programs quote it where it should not be."""
+    if not row or not isinstance(row[0], str) or any(cell not in ("", None) for cell in row[1:]):
+        return row
+    line = re.sub(r"[\r\n]+", " ", row[0])
+    separator = max(",;\t|", key=line.count)
+    return next(csv.reader([line], delimiter=separator)) if line.count(separator) >= 3 else row
+
+
+def _rows(cells, top, name, sheet, problems):
+    heads = [_name(cell) for cell in cells[top]]
+    heads = heads[:max(place for place, head in enumerate(heads) if head) + 1]
+
+    def tell(severity, row, found, mend, done=_NOT_USED):
+        problems.append(problem(severity, file=name, sheet=sheet, row=row, found=found, done=done, mend=mend))
+
+    twice = [head for head, times in Counter(heads).items() if head in SHEET_COLUMNS and times > 1]
+    if twice:
+        tell("lost", top + 1, f"two columns are called {twice[0]}", "Leave one of them")
+        return []
+    absent = [head for head in ("stage", "cause", "eggs_lost_low", "eggs_lost_high") if head not in heads]
+    if absent:
+        tell("doubtful", top + 1, f"there is no column {', '.join(absent)}", "Add it", done="It counts as left empty")
+    found = []
+    for place, row in enumerate(cells[top + 1:], start=top + 2):
+        texts = [text_of(cell) or "" for cell in row]
+        if not any(texts) or [_name(cell) for cell in row][:len(heads)] == heads:
+            continue
+        answer = dict.fromkeys(SHEET_COLUMNS, "") | {
+            head: text for head, text in zip(heads, texts, strict=False) if head in SHEET_COLUMNS}
+        surplus = ", ".join(texts[len(heads):]).rstrip(", ")
+        wrong = _shifted(answer, heads, surplus)
+        if wrong:
+            tell("lost", place, wrong, "Put a field that holds a comma in quotes, or leave out the comma")
+            continue
+        if surplus:
+            answer["why"] = f"{answer['why']}, {surplus}"
+        if not answer["case"]:
+            if any(answer.values()):
+                tell("lost", place, "the case is not given", "Write the number of the case in the column case")
+            continue
+        if any(answer[head] for head in ANSWER):
+            found.append(answer | dict(file=name, row=place))
+    return found
+
+
+def _shifted(answer, heads, surplus):
+    """Why the fields of a row may stand in wrong columns, or "" if they do not.
+
+    A comma within a reason cuts it into more fields, which is mended; a decimal comma does the same to
+    numbers, and nobody can tell any more which field is which.
+    """
+    if _is_number(answer["why"]):
+        return f"under why stands only a number ({answer['why']}), so the fields may have slipped"
+    if re.search(r"\d", answer["facts"]):
+        return f"under facts stands a number ({answer['facts']}), so the fields may have slipped"
+    if not surplus:
+        return ""
+    numbers = [answer[head] for head in EGGS if answer[head]]
+    first = surplus.split(", ")[0]
+    if heads[-1] != "why" or not answer["why"] or not all(re.search(r"\d", text) for text in numbers) \
+            or _is_number(first) or re.fullmatch(r"[A-Z]( [A-Z])*", answer["why"]):
+        return "there are more fields than headings, and it is not plain which belongs where"
+    return ""
+
+
+def _is_number(text):
+    return bool(re.fullmatch(r"[-+]?\d+([.,]\d+)?", text))
+
+
+def _known(table, cases, problems):
+    """Rows whose case the answer book has; "case_01", "Case 1" and "1.0" are all 01."""
+    numbers = {re.sub(r"^0+(?=\d)", "", case): case for case in cases}
+    kept = []
+    for row in table.to_dict("records"):
+        match = re.fullmatch(r"(?:case|no|nr)?[\s_.:#-]*0*(\d+)(?:\.0)?", plain(row["case"]))
+        case = numbers.get(match[1]) if match else None
+        if case is None:
+            problems.append(problem("lost", file=row["file"], row=row["row"], done=_NOT_USED,
+                                    found=f"the answer book has no case {row['case']}",
+                                    mend="Mend the number, or look whether it is the book of this lesson"))
+            continue
+        kept.append(row | {"case": case})
+    return pd.DataFrame(kept, columns=table.columns)
+
+
+def _one_each(table, problems):
+    kept = []
+    for case, rows in table.groupby("case", sort=True):
+        if len(rows.drop_duplicates(list(ANSWER))) == 1:
+            kept.append(rows.iloc[0])
+            continue
+        places = "; ".join(f"{row.file}, row {row.row}" for row in rows.itertuples())
+        problems.append(problem("lost", file=rows["file"].iloc[0], row=int(rows["row"].iloc[0]),
+                                found=f"there is more than one answer for case {case} ({places})", done=_NOT_USED,
+                                mend="Leave one of them"))
+    return pd.DataFrame(kept, columns=table.columns).set_index("case")

@@ -1,0 +1,183 @@
+"""A lesson: one season with a hidden cause for each student, the teacher's answer book, and marking.
+
+A lesson folder holds two folders that part before the class begins: ``students`` (a case for each,
+with a blank answer form) and ``teacher`` (the answer book).
+"""
+
+from __future__ import annotations
+
+import secrets
+import sys
+import time
+from html import escape
+from pathlib import Path
+
+import numpy as np
+import pandas as pd
+
+from hatchkit import reference
+from hatchkit.outputs import SEALED
+from hatchkit.problems import HatchkitError
+from hatchkit.simulate import life, seasons
+from hatchkit.teach import case_words
+from hatchkit.teach.answer_form import write_form
+from hatchkit.teach.cases import make_case
+from hatchkit.teach.marking import BOOK, rules
+
+#: Seeds below this can be tried one after another by somebody who knows the kit.
+GUESSED = 10**9
+_HIDE = "Whoever knows the seed can make this answer book: keep it as you keep the book."
+
+
+def write_lesson(folder, *, students, seed=None, level="first", batches=6, eggs=48, language="en",
+                 progress=None) -> Path:
+    """Write a case for each student and the answer book.
+
+    Parameters
+    ----------
+    folder : path
+        New or empty.
+    students : int
+        How many cases.
+    seed : int, optional
+        The same seed gives the same lesson and the same answer book; drawn afresh, too large to be
+        guessed, if left out. It is written in the answer book alone.
+    level : {"first", "second", "exam"}
+        How much else happens in a season (``reference/case_levels.csv``).
+    batches, eggs
+        As in `simulate.simulate_season`.
+    language : {"en", "de", "fr", "es"}
+        Of the answer forms.
+    progress : file, optional
+        Where the progress line goes if the work takes over two seconds; by default standard error,
+        where it is a terminal.
+
+    Returns
+    -------
+    Path
+        The answer book as a page for the teacher; the same table lies beside it as CSV
+        (columns: ``reference/columns_lesson.csv``).
+    """
+    if students < 1:
+        raise HatchkitError("A lesson needs at least one student.")
+    if batches < 2:
+        raise HatchkitError("A season of a lesson needs at least two batches: one to ask about, one to compare with.")
+    life.level(level)
+    if language not in case_words.LANGUAGES:
+        raise HatchkitError(f"Forms come in {', '.join(case_words.LANGUAGES)}, not in {language!r}.")
+    seed = secrets.randbits(64) if seed is None else int(seed)
+    if seed < 0:
+        raise HatchkitError(f"A seed is a whole number from 0 up, not {seed}; leave it out to have one drawn.")
+    folder = seasons.empty_folder(folder)
+    rng = np.random.default_rng([seed, 7])
+    show = _Progress(students, "cases written", progress)
+    rows = []
+    for number in range(1, students + 1):
+        name = f"{number:02d}"
+        case = make_case(int(rng.integers(2**62)), level=level, batches=batches, eggs=eggs)
+        rows.append(case.row(name))
+        _write_case(folder, name, case, rows[-1], language)
+        show.step()
+    show.end()
+    book = pd.DataFrame(rows)
+    book.to_csv(folder / BOOK, index=False)
+    (folder / "students" / "README.md").write_text(_guide(), encoding="utf-8")
+    page = (folder / BOOK).with_suffix(".html")
+    page.write_text(_book_page(book, seed), encoding="utf-8")
+    return page
+
+
+def _write_case(folder, name, case, row, language):
+    home = folder / "students" / f"case_{name}"
+    case.write_season(home / "season")
+    statements = [(fact.code, fact.numbers) for fact in case.facts]
+    write_form(home / "answer_form.xlsx", case=name, batch=row["batch"], eggs=row["eggs_set"], statements=statements,
+               language=language)
+    answers = folder / "teacher" / "answers"
+    case.lived.answer.write(answers / f"case_{name}.json")
+    (answers / f"case_{name}_shown.json").write_text(case.shown_again(), encoding="utf-8")
+
+
+def _guide():
+    table = reference.load("simulate_causes")
+    listed = "\n".join(f"- `{row.cause}`: {case_words.cause_words(row.cause)}" for row in table.itertuples(index=False))
+    given = "\n".join(f"- {rule}" for rule in rules())
+    return f"""# Your case
+
+The seasons are invented. In your folder you find `season` (open it with hatchkit, as you would open
+your own) and `answer_form.xlsx`, which asks about one batch of it. Open it, choose from the lists, and save it
+(.xlsx, .ods and .csv are read):
+
+- the stage in which most of the eggs were lost to the cause
+- the cause, and a second one if you find two. **In some cases none can be told**: nothing was wrong, or the records
+  cannot show what was. Then choose that
+- eggs lost: how many more eggs of the batch would have hatched without the cause. Eggs that would have been
+  clear, or have died, in an ordinary batch as well do not count. Give two numbers between which you are 80 % sure that
+  it lies (if you find no cause: 0 and what luck alone may hide)
+- tick the statements that are **true** by the records **and bear** on your answer: they speak for it, or shut out
+  another. Some are true and beside the point, some are not what the records hold: look them up
+- your finding in one or two sentences; a person reads it
+
+Old hens, long storage and spells in the log happen in these seasons whether or not they did harm; a remark may be
+mistaken, a clock wrong, a batch miscounted, a log missing.
+
+The stages: `infertile` (a clear that was never fertile), `early` (days 1-7
+of a hen's egg, also where the embryo died too soon to be seen), `mid` (days 8-14), `late` (days 15-21, shell not
+broken), `pipped` (shell broken and died), `removed` (rotten), `none`. Other birds: thirds of the incubation.
+
+The causes to choose from:
+
+{listed}
+
+## How the marks are given
+
+{given}
+"""
+
+
+def _book_page(book, seed):
+    shown = book.drop(columns=["seed"]).rename(columns=lambda name: name.replace("_", " "))
+    head = "".join(f"<th scope='col'>{escape(name)}</th>" for name in shown)
+    body = "".join("<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
+                   for row in shown.itertuples(index=False))
+    return f"""<!DOCTYPE html>
+<html lang="en"><head><meta charset="utf-8">{SEALED}<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>Answer book</title>
+<style>body {{ font: 15px/1.4 Georgia, serif; max-width: 80rem; margin: 2rem auto; padding: 0 1rem; }}
+table {{ border-collapse: collapse; }} td, th {{ border: 1px solid #888; padding: .2rem .5rem; text-align: left;
+vertical-align: top; }} .wide {{ overflow-x: auto; }} @media print {{ body {{ font-size: 9pt; }}
+tr {{ break-inside: avoid; }} }}</style></head>
+<body><main><h1>Answer book</h1>
+<p>For the teacher. {len(book)} invented cases, made with seed {seed}. {_HIDE} Keep the folder <em>teacher</em> away
+from the students; the whole truth about every egg is in <em>teacher/answers</em>. <em>Causes</em> is what was
+planted, <em>shown</em> how sure a careful reader can be of it from the records, <em>can tell</em> what the right answer
+therefore is; <em>eggs lost</em> is how many more chicks the same eggs would have given without the causes,
+<em>width</em> a careful reader's 80 % interval.</p>
+<p>How the marks are given, as the students read it:</p>
+<ul>{"".join(f"<li>{escape(rule)}</li>" for rule in rules())}</ul>
+<div class="wide" tabindex="0" role="region" aria-label="Answers">
+<table><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></div></main></body></html>
+"""
+
+
+class _Progress:
+    """A line on standard error, from two seconds on, only where a person can see it change."""
+
+    def __init__(self, total, words, file=None):
+        self.total, self.words, self.done = total, words, 0
+        self.file = sys.stderr if file is None else file
+        # written into a file or a pipe, a line that overwrites itself is only noise
+        self.seen = file is not None or self.file.isatty()
+        self.begin, self.shown = time.monotonic(), False
+
+    def step(self):
+        self.done += 1
+        if self.seen and time.monotonic() - self.begin > 2:
+            full = round(30 * self.done / self.total)
+            print(f"\r[{'#' * full}{'.' * (30 - full)}] {self.done} of {self.total} {self.words}",
+                  end="", file=self.file, flush=True)
+            self.shown = True
+
+    def end(self):
+        if self.shown:
+            print(file=self.file)
