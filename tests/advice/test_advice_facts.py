@@ -1,4 +1,4 @@
-"""What a record says as a fact: answers in words, shares of few, machines told apart, facts shown in one of two ways."""
+"""What a record says as a fact: answers in words, shares of few, machines apart, facts shown in one of two ways."""
 
 import types
 
