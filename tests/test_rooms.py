@@ -25,7 +25,7 @@ FLOORS = (
     {"simulate"},
     {"teach"},
     {"pages"},
-    {"report", "surface", "asking"},
+    {"report", "surface", "asking", "blank_season"},
     {"widgets"},
     {"bootstrap"},
     {"double_click"},
