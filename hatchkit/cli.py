@@ -12,7 +12,7 @@ from pathlib import Path
 from hatchkit import __version__
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
-from hatchkit.terminal import speak_everywhere, whole
+from hatchkit.terminal import speak_everywhere, unforeseen, whole
 
 
 def main(arguments=None) -> int:
@@ -46,30 +46,6 @@ def main(arguments=None) -> int:
             raise
         print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
     return 2
-
-
-def unforeseen(error: BaseException, options=None) -> str:
-    """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
-    import tempfile
-    import traceback
-
-    at = getattr(options, "folder", "") or ""
-    for frame, _ in traceback.walk_tb(error.__traceback__):
-        for name in ("path", "file"):
-            value = frame.f_locals.get(name)
-            if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
-                at = str(value)
-    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
-        f"something happened that it did not foresee ({type(error).__name__})")
-    said = f"{what}{f', at {at}' if at else ''}"
-    try:
-        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
-                                         errors="replace") as file:
-            file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
-            traceback.print_exception(error, file=file)
-    except OSError:
-        return f"{said}. Your records are as they were."
-    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -108,7 +84,8 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
     sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
                      "noon; default: the first evening for which eggs can be collected from today)")
-    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
+    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics), a sheet to hang up "
+                     "and a candling sheet")
     _language(sub)
 
     sub = command("trial", _trial, "plan a split trial, or judge one by its plan")
@@ -121,6 +98,11 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--block", action="append", metavar="NAME=EGGS", default=[],
                      help="a hen or pen and its eggs in each set; once for each")
     sub.add_argument("--save", metavar="FOLDER", help="where plan and sheet go, a new folder")
+
+    sub = command("candling-sheet", _candling_sheet, "a sheet to take along to the candling of one batch, to print")
+    sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder, and the batch")
+    sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
+    _language(sub)
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
@@ -223,23 +205,12 @@ def _review(options) -> None:
 
 def _poor_hatch(options) -> None:
     import hatchkit as hk
+    from hatchkit.places import folders_and_batch
 
-    options.folder, batch = _with_batch(options.folder)
+    options.folder, batch = folders_and_batch(options.folder)
     if batch:  # a wrong name should cost a second, not a whole run
         hk.load_season(options.folder).batch(batch)
     _report(options, "2_poor_hatch", batch=batch)
-
-
-def _with_batch(words) -> tuple[list[str], str]:
-    """Folders, and the batch if the last word is no folder."""
-    from hatchkit.folders import season_folder
-
-    *folders, last = words
-    try:
-        is_batch = bool(folders) and not season_folder(last).exists()
-    except OSError:  # longer than any file's name
-        is_batch = True
-    return (folders, last.strip()) if is_batch else ([*words], "")
 
 
 def _report(options, page: str, batch: str = "") -> None:
@@ -260,12 +231,24 @@ def _report(options, page: str, batch: str = "") -> None:
 def _next_set(options) -> None:
     import hatchkit as hk
 
-    season = hk.load_season(options.folder)
+    season = _load(options)
     plan = hk.next_set(season, species=options.species, chicks=options.chicks, sure=options.sure,
                        **({"set_at": options.set_at} if options.set_at else {}))
     print(plan.words())
-    for path in plan.save(options.save) if options.save else ():
+    if not options.save:
+        return
+    from hatchkit.pages.candling_sheet import write_candling_sheet
+
+    for path in (*plan.save(options.save), write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
         print(f"wrote {path}")
+
+
+def _candling_sheet(options) -> None:
+    from hatchkit.pages.candling_sheet import write_candling_sheet
+    from hatchkit.places import folders_and_batch
+
+    options.folder, batch = folders_and_batch(options.folder)
+    print(f"wrote {write_candling_sheet(options.out, _load(options), batch)}")
 
 
 def _trial(options) -> None:

@@ -102,6 +102,7 @@ species_emu = emúes
 species_ostrich = avestruces
 species_peafowl = pavos reales
 species_pigeon = palomas
+species_partridge = perdices
 species_mixed = varias clases
 
 sure_sure = seguro

@@ -102,6 +102,7 @@ species_emu = émeus
 species_ostrich = autruches
 species_peafowl = paons
 species_pigeon = pigeons
+species_partridge = perdrix
 species_mixed = plusieurs sortes
 
 sure_sure = sûr
