@@ -30,7 +30,7 @@ def main(arguments=None) -> int:
         sys.stdout.flush()
         return status
     except HatchkitError as error:
-        print(f"hatchkit: {error}", file=sys.stderr)
+        print(f"hatchkit: {error.words(getattr(options, 'language', None) or 'en')}", file=sys.stderr)
     except KeyboardInterrupt:
         print("hatchkit: stopped.", file=sys.stderr)
     except BrokenPipeError:  # whoever reads our words has seen enough of them, as in: hatchkit check demo | head

@@ -21,7 +21,7 @@ FLOORS = (
     {"figures"},
     {"simulate"},
     {"pages", "report", "surface", "answer_words", "answer_sheets", "course_finding"},
-    {"asking", "course_exercises", "marking"},
+    {"asking", "blank_season", "course_exercises", "marking"},
     {"widgets"},
     {"teach", "lesson", "exercises"},
     {"bootstrap"},
