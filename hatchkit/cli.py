@@ -30,7 +30,7 @@ def main(arguments=None) -> int:
         sys.stdout.flush()
         return status
     except HatchkitError as error:
-        print(f"hatchkit: {error}", file=sys.stderr)
+        print(f"hatchkit: {error.words(getattr(options, 'language', None) or 'en')}", file=sys.stderr)
     except KeyboardInterrupt:
         print("hatchkit: stopped.", file=sys.stderr)
     except BrokenPipeError:  # whoever reads our words has seen enough of them, as in: hatchkit check demo | head
@@ -84,12 +84,18 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
     sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
                      "noon; default: the first evening for which eggs can be collected from today)")
-    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
+    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics), a sheet to hang up "
+                     "and a candling sheet")
     _language(sub)
 
     from hatchkit.trials import command as trial
 
     trial.options(command("trial", trial.run, "plan a split trial, or judge one by its plan"))
+
+    sub = command("candling-sheet", _candling_sheet, "a sheet to take along to the candling of one batch, to print")
+    sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder, and the batch")
+    sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
+    _language(sub)
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
@@ -192,23 +198,12 @@ def _review(options) -> None:
 
 def _poor_hatch(options) -> None:
     import hatchkit as hk
+    from hatchkit.places import folders_and_batch
 
-    options.folder, batch = _with_batch(options.folder)
+    options.folder, batch = folders_and_batch(options.folder)
     if batch:  # a wrong name should cost a second, not a whole run
         hk.load_season(options.folder).batch(batch)
     _report(options, "2_poor_hatch", batch=batch)
-
-
-def _with_batch(words) -> tuple[list[str], str]:
-    """Folders, and the batch if the last word is no folder."""
-    from hatchkit.folders import season_folder
-
-    *folders, last = words
-    try:
-        is_batch = bool(folders) and not season_folder(last).exists()
-    except OSError:  # longer than any file's name
-        is_batch = True
-    return (folders, last.strip()) if is_batch else ([*words], "")
 
 
 def _report(options, page: str, batch: str = "") -> None:
@@ -230,12 +225,24 @@ def _report(options, page: str, batch: str = "") -> None:
 def _next_set(options) -> None:
     import hatchkit as hk
 
-    season = hk.load_season(options.folder)
+    season = _load(options)
     plan = hk.next_set(season, species=options.species, chicks=options.chicks, sure=options.sure,
                        **({"set_at": options.set_at} if options.set_at else {}))
     print(plan.words())
-    for path in plan.save(options.save) if options.save else ():
+    if not options.save:
+        return
+    from hatchkit.pages.candling_sheet import write_candling_sheet
+
+    for path in (*plan.save(options.save), write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
         print(f"wrote {path}")
+
+
+def _candling_sheet(options) -> None:
+    from hatchkit.pages.candling_sheet import write_candling_sheet
+    from hatchkit.places import folders_and_batch
+
+    options.folder, batch = folders_and_batch(options.folder)
+    print(f"wrote {write_candling_sheet(options.out, _load(options), batch)}")
 
 
 def _start(options) -> None:

@@ -52,14 +52,19 @@ def changes(season, species, *, batch=None, unit="C") -> pd.DataFrame:
     """
     mine = season.batches[season.batches["species"] == species]
     if mine.empty:
-        return pd.DataFrame([], columns=COLUMNS, dtype=object)
+        return _table([], unit)
     told = _against(season, mine, batch)
     rows = [row for _, row in told]
     done = {cause for cause, _ in told}
     rows += [row for cause, find in _SETTINGS for row in find(season, species, mine) if not done & cause]
     rows += [row for find in _RECORDS for row in find(season, species, mine)][:RECORDS]
-    table = pd.DataFrame(rows, columns=COLUMNS, dtype=object)
-    return table.map(lambda text: worded(text, unit))
+    return _table(rows, unit)
+
+
+def _table(rows: list[dict], unit: str) -> pd.DataFrame:
+    table = pd.DataFrame(rows, columns=COLUMNS, dtype=object).map(lambda text: worded(text, unit))
+    table.attrs["said"] = [row["said"] for row in rows]
+    return table
 
 
 def _against(season, mine, batch) -> list[tuple]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import cache
 from importlib import resources
 
@@ -60,10 +61,18 @@ def _of_batch(season, batch, language: str):
     row, figures = season.batch(batch), season.species(batch)
     birds = f"{row['eggs_set']:.0f}"
     start = row["set_at"].tz_convert(season.timezone)
-    days = {name: float(figures[f"{name}_day"]) for name in LOOKS[:3]} | {"hatch": float(figures["incubation_days"])}
     kind = word("species", str(row["species"]), language)
     return (_head(language, name=row.get("name") or row["batch"], machine=row["incubator"], eggs=birds, kind=kind,
-                  start=start), _lines(language, start, days))
+                  start=start), _lines(language, start, _days(row, figures)))
+
+
+def _days(row, figures) -> dict:
+    """The day of each look: as it was written down, else as its species' looks usually are."""
+    usual = dict(candle1=figures["candle1_day"], candle2=figures["candle2_day"], transfer=figures["transfer_day"],
+                 hatch=figures["incubation_days"])
+    kept = dict(candle1="candle1_at", candle2="candle2_at", transfer="transfer_at", hatch="taken_off_at")
+    seen = {look: (row[column] - row["set_at"]).total_seconds() / 86400 for look, column in kept.items()}
+    return {look: float(day) if seen[look] != seen[look] else seen[look] for look, day in usual.items()}
 
 
 def _of_plan(plan, language: str):
@@ -112,3 +121,24 @@ def _usual_days(language: str) -> list[str]:
 def _template():
     source = (resources.files(__package__) / "candling_sheet.html.j2").read_text(encoding="utf-8")
     return Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True).from_string(source)
+
+
+def write_candling_sheet(out, season=None, batch=None, *, plan=None):
+    """Write `candling_sheet` to the HTML file `out`; returns its path.
+
+    Parameters
+    ----------
+    out : path
+        Left out, a file in the working folder that is named after the batch.
+    season, batch, plan
+        As in `candling_sheet`.
+    """
+    from hatchkit.outputs import safe_output, whole_file
+
+    out = out or f"candling-sheet-{re.sub('[^A-Za-z0-9_.-]+', '_', str(batch or 'blank'))[:60]}.html"
+    out = safe_output(out, season=season.folder if season is not None else None, suffix=(".html", ".htm"))
+    language = plan.language if plan is not None else None
+    html = candling_sheet(season, batch or None, plan=plan, language=language)
+    with whole_file(out) as part:
+        part.write_text(html, encoding="utf-8")
+    return out
