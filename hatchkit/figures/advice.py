@@ -81,8 +81,10 @@ def _what_if_bar(ax, place, row, language):
         ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=5.5, markerfacecolor=style.PAPER, ls="")
 
 
-def breakout_drawings(guide, axs=None, *, columns=4):
+def breakout_drawings(guide, axs=None, *, columns=2):
     """One drawing per row of the breakout guide that has one, in the guide's order.
+
+    Drawings of eggs bear small words, so two stand side by side: a telephone shows these words 10 px high.
 
     Parameters
     ----------
@@ -100,7 +102,7 @@ def breakout_drawings(guide, axs=None, *, columns=4):
     rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
     if axs is None:
         lines = -(-len(rows) // columns)
-        figure, grid = subplots(lines, columns, size=(style.WIDTH, 6.4 / columns * lines))
+        figure, grid = subplots(lines, columns, size=(1.35 * columns, 2.0 * lines))
         axs = np.atleast_1d(grid).ravel()
         for spare in axs[len(rows) :]:
             figure.delaxes(spare)
