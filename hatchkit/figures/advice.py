@@ -15,6 +15,12 @@ PLAIN = dict(facecolor="#CFCFCF", edgecolor=INK, linewidth=0.6)
 EMPTY = PLAIN | dict(facecolor=style.PAPER)
 
 
+#: Width and height of a drawing of an egg with its words, inches.
+EGG = 1.37, 1.88
+#: Points to the inch of the drawings within an SVG; what is drawn from this order on stays words and lines.
+SHARP, WORDS = 160, 29
+
+
 def ranked_causes(table, ax=None, *, most=6, language="en"):
     """Weight of each candidate cause as bars; tied ones share a hatch and the word.
 
@@ -106,6 +112,11 @@ def breakout_drawings(guide, axs=None, *, columns=2):
         axs = np.atleast_1d(grid).ravel()
         for spare in axs[len(rows) :]:
             figure.delaxes(spare)
+        figure.set_layout_engine("none")
+        figure.set_dpi(SHARP)
+        for place, ax in enumerate(axs[: len(rows)]):
+            ax.set_position([place % columns / columns, 1 - (place // columns + 1) / lines, 1 / columns, 1 / lines])
+            ax.set_rasterization_zorder(WORDS)  # a drawing has thousands of points; its words stay words
     axs = np.asarray(axs, dtype=object).ravel()[: len(rows)]
     for ax, row in zip(axs, rows, strict=True):
         days = (

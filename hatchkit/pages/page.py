@@ -76,7 +76,8 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     Path
         Absolute path of the file written.
     """
-    from hatchkit.outputs import safe_output, whole_file
+    from hatchkit.outputs import safe_output
+    from hatchkit.writing import whole_file
 
     out = safe_output(out, season=findings.facts.get("folder"), suffix=(".html", ".htm"))
     html = page(findings, full=full, language=language, progress=progress)

@@ -102,6 +102,7 @@ species_emu = Emus
 species_ostrich = Strauße
 species_peafowl = Pfauen
 species_pigeon = Tauben
+species_partridge = Rebhühner
 species_mixed = mehrere Arten
 
 sure_sure = sicher

@@ -102,6 +102,7 @@ species_emu = emus
 species_ostrich = ostriches
 species_peafowl = peafowl
 species_pigeon = pigeons
+species_partridge = partridges
 species_mixed = several kinds
 
 sure_sure = sure

@@ -97,11 +97,12 @@ species_muscovy = patos criollos
 species_guinea = gallinas de Guinea
 species_pheasant = faisanes
 species_bobwhite = colines de Virginia
-species_chukar = perdices chucar
+species_chukar = chukar
 species_emu = emúes
 species_ostrich = avestruces
 species_peafowl = pavos reales
 species_pigeon = palomas
+species_partridge = perdices
 species_mixed = varias clases
 
 sure_sure = seguro

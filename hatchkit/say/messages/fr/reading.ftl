@@ -97,11 +97,12 @@ species_muscovy = canards de Barbarie
 species_guinea = pintades
 species_pheasant = faisans
 species_bobwhite = colins de Virginie
-species_chukar = perdrix choukar
+species_chukar = chukar
 species_emu = émeus
 species_ostrich = autruches
 species_peafowl = paons
 species_pigeon = pigeons
+species_partridge = perdrix
 species_mixed = plusieurs sortes
 
 sure_sure = sûr
