@@ -5,10 +5,10 @@ from __future__ import annotations
 from pathlib import Path
 
 from hatchkit import reference
-from hatchkit.outputs import whole_file
 from hatchkit.problems import HatchkitError
 from hatchkit.records.template import WORKBOOK, workbook_bytes
 from hatchkit.say import text
+from hatchkit.writing import whole_file
 
 SETTINGS, CANDLING = "season.toml", "candling-sheet.html"
 

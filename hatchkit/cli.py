@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import os
-import re
 import sys
 import warnings
 from pathlib import Path
@@ -88,16 +88,9 @@ def _parser() -> argparse.ArgumentParser:
                      "and a candling sheet")
     _language(sub)
 
-    sub = command("trial", _trial, "plan a split trial, or judge one by its plan")
-    sub.add_argument("folder", help="season folder (it says what is usual), or the folder of a trial, to judge it")
-    sub.add_argument("--compare", nargs=2, metavar=("USUAL", "NEW"), help="the two ways, in words")
-    sub.add_argument("--outcome", default="hatch", help="hatch, fertility or hatch_of_fertile (default hatch)")
-    sub.add_argument("--difference", type=float, default=0.1, help="difference that must not be missed (default 0.1)")
-    sub.add_argument("--eggs", type=whole(4), default=40, help="eggs in each set, both ways together (default 40)")
-    sub.add_argument("--sets", type=whole(1), help="so many sets (default: as many as the difference asks for)")
-    sub.add_argument("--block", action="append", metavar="NAME=EGGS", default=[],
-                     help="a hen or pen and its eggs in each set; once for each")
-    sub.add_argument("--save", metavar="FOLDER", help="where plan and sheet go, a new folder")
+    from hatchkit.trials import command as trial
+
+    trial.options(command("trial", trial.run, "plan a split trial, or judge one by its plan"))
 
     sub = command("candling-sheet", _candling_sheet, "a sheet to take along to the candling of one batch, to print")
     sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder, and the batch")
@@ -169,10 +162,10 @@ def _output_options(sub) -> None:
 
 
 def _check(options) -> None:
-    import hatchkit as hk
-    from hatchkit.outputs import safe_output, whole_file
+    from hatchkit.outputs import safe_output
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
+    from hatchkit.writing import whole_file
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
@@ -217,6 +210,7 @@ def _report(options, page: str, batch: str = "") -> None:
     from hatchkit.places import given_paths, root_of
     from hatchkit.report import StderrProgress, write_report
 
+    gc.set_threshold(100_000, 50, 50)  # a page leaves little to collect; looking for it costs a twelfth of the time
     if not sys.warnoptions:
         warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
     paths = given_paths(options.folder)
@@ -251,36 +245,9 @@ def _candling_sheet(options) -> None:
     print(f"wrote {write_candling_sheet(options.out, _load(options), batch)}")
 
 
-def _trial(options) -> None:
-    import hatchkit as hk
-    from hatchkit.folders import season_folder
-    from hatchkit.say.trial import plan_words, result_words
-    from hatchkit.trials import sheet
-
-    if (season_folder(options.folder) / sheet.PLAN).is_file():
-        from hatchkit.trials.analysis import analyse
-
-        print(result_words(analyse(*sheet.load(season_folder(options.folder)))))
-        return
-    blocks = dict(_block(text) for text in options.block)
-    plan = hk.trial(hk.load_season(options.folder), arms=options.compare or ("as usual", "the new way"),
-                    outcome=options.outcome, difference=options.difference, eggs=options.eggs, sets=options.sets,
-                    blocks=blocks or None)
-    print(plan_words(plan))
-    for path in sheet.save(plan, options.save) if options.save else ():
-        print(f"wrote {path}")
-
-
-def _block(text: str) -> tuple[str, int]:
-    name, _, eggs = text.rpartition("=")
-    if not name.strip() or not eggs.strip().isdigit():
-        raise HatchkitError(f"{text!r} is no block: write a hen or pen and its eggs in each set, such as \"hen 4=6\".")
-    return name.strip(), int(eggs)
-
-
 def _start(options) -> None:
-    from hatchkit.double_click import write_double_click
     from hatchkit.blank_season import start_folder
+    from hatchkit.double_click import write_double_click
     from hatchkit.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
@@ -335,9 +302,11 @@ def _mark(options) -> None:
 def _breakout_sheet(options) -> None:
     from hatchkit.outputs import safe_output
     from hatchkit.pages.breakout_sheet import breakout_sheet
+    from hatchkit.writing import whole_file
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
-    path.write_text(breakout_sheet(), encoding="utf-8")
+    with whole_file(path) as part:
+        part.write_text(breakout_sheet(), encoding="utf-8")
     print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 

@@ -1,4 +1,4 @@
-"""What every command of the kit shares: letters that a terminal lacks, and numbers that a person types."""
+"""What every command of the kit shares: letters that a terminal lacks, numbers that a person types, last words."""
 
 from __future__ import annotations
 

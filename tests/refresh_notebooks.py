@@ -16,6 +16,7 @@ from ipykernel.kernelspec import get_kernel_dict
 from jupyter_client.kernelspec import KernelSpec, KernelSpecManager
 from jupyter_client.manager import AsyncKernelManager
 from nbclient import NotebookClient
+from traitlets.config import Config
 
 ROOT = Path(__file__).resolve().parent.parent
 
@@ -31,7 +32,8 @@ def run(page, directory: Path) -> None:
     """Execute a notebook in place, in `directory`, with this hatchkit; stops with the words of an error."""
     paths = os.pathsep.join(filter(None, [str(ROOT), os.environ.get("PYTHONPATH", "")]))
     os.environ.update(PYTHONPATH=paths, PYTHONWARNINGS="ignore")
-    kernel = AsyncKernelManager(kernel_spec_manager=ThisPython())
+    kernel = AsyncKernelManager(kernel_spec_manager=ThisPython(),
+                                config=Config({"KernelManager": {"transport_encryption": "auto"}}))
     NotebookClient(page, km=kernel, timeout=900, record_timing=False,
                    resources={"metadata": {"path": str(directory)}}).execute()
 

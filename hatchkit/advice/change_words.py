@@ -5,12 +5,12 @@ from __future__ import annotations
 HUMIDITY = "Humidity until transfer"
 
 
-def against_cause(cause, fits, eggs, share, where, machine, target) -> dict:
+def against_cause(cause, shown, eggs, share, where, machine, target) -> dict:
     """The action against one cause, on this machine."""
     on = f" (incubator {machine})" if cause["side"] in ("machine", "hatch") and isinstance(machine, str) else ""
     batches = f"batch{'es' if len(where) > 1 else ''} {', '.join(where)}"
     sure = "very likely" if share >= 0.8 else "probable" if share >= 0.5 else "one of several that fit"
-    return _change(f"{cause['name']}{on}", fits.split(";")[0] or "the pattern of the losses",
+    return _change(f"{cause['name']}{on}", shown or "the pattern of the losses",
                    " ".join(part for part in (cause["check_next"], target) if part),
                    f"About {eggs:.0f} eggs of {batches} are put down to it.", f"{sure} ({share:.0%})",
                    ("cause", dict(cause=cause.name, machine=machine if on else None, eggs=eggs, where=where, share=share)))
@@ -55,7 +55,7 @@ def probe_off(row) -> dict:
     bias = row["clock_bias_c"]
     side = "high, so the eggs were cooler than it says" if bias > 0 else "low, so the eggs were warmer than it says"
     return _change(
-        f"Check the probe of incubator {row['incubator']} (ice water, or a clinical thermometer near 37.5 °C)",
+        f"Check the probe of incubator {row['incubator']} (beside a clinical thermometer near 37.5 °C)",
         f"reads about {abs(bias):.1f} K {side}",
         f"if the check agrees, {'+' if bias < 0 else '-'}{abs(bias):.1f} K as probe_offset_c in the settings "
         "(season.toml, in °C), and the setting of the machine moved to match",
@@ -73,8 +73,9 @@ def probe_unchecked(row) -> dict:
     return _change(
         f"Check the probe of incubator {row['incubator']}",
         "no check on record",
-        "read it in ice water or beside a clinical thermometer; write what it is off into the settings (season.toml, "
-        "line probe_offset_c)",
+        "read it beside a clinical thermometer near 37.5 °C (99.5 °F); in ice water only if it may get wet, and what "
+        "it is off there need not hold at 37.5 °C; write what it is off into the settings (season.toml, line "
+        "probe_offset_c)",
         "Every word on temperature holds only as far as the probe reads true.",
         "certain: no check is kept",
         ("probe_unchecked", dict(machine=row["incubator"])),

@@ -49,8 +49,12 @@ SHOWS_ON_OPENING = np.concatenate([[0.2, 0.6, 0.9], np.ones(DAYS - 3)])
 #: is easily taken for an unfertilised one (Wilson, Florida CIR1112: only practice tells; figures stated by hatchkit).
 TAKEN_FOR_BARREN = np.concatenate([[0.5, 0.2, 0.05], np.zeros(DAYS - 3)])
 
-#: How loosely a cause's shape is known: sd of the log of its harm in each band of days (set in the family of worlds).
-SHAPE_SD = 0.7
+#: How loosely a cause's shape is known: as if its share in each band of days had been learned from so many lost eggs,
+#: so that a band of three quarters is sure to a factor of 1.8 and a small one to one of three (set by likelihood in
+#: worlds that were seen: 8 and 16 eggs, and a smaller bound, fit worse) ...
+SHAPE_EGGS, LOOSEST = 4.0, 1.2
+#: ... and sd of the log of its size between two of the sizes that are tried.
+BETWEEN_SIZES = 0.25
 
 #: Largest part of the usual clears that are embryos dead too early to be seen (stated by hatchkit).
 HIDDEN = 0.4
@@ -100,35 +104,43 @@ def ordinary_hazards(logits) -> np.ndarray:
     return out
 
 
-def precision(spread, added=None) -> np.ndarray:
+def precision(spread, part=None, loose=None) -> np.ndarray:
     """Inverse covariance of the bands' random factors from the spread of each stage.
 
     Parameters
     ----------
     spread : array, shape (stages,)
         In the order of `ORDER`.
-    added : array, shape (hypotheses, BANDS), optional
-        Part of each band's hazard that a cause adds: as far as a band is the cause's it is looser by `SHAPE_SD`, for
-        nobody knows a cause's shape so well.
+    part, loose : array, shape (hypotheses, BANDS), optional
+        From `loosened`. The spread between batches is that of ordinary hazards: as far as a band is the cause's the
+        looseness of its shape stands in.
 
     Returns
     -------
-    array, shape (BANDS, BANDS), or with `added` (hypotheses, BANDS, BANDS)
+    array, shape (BANDS, BANDS), or with `part` (hypotheses, BANDS, BANDS)
     """
     sd = np.asarray(spread, float)[STAGE_OF_BAND]
     same = STAGE_OF_BAND[:, None] == STAGE_OF_BAND[None, :]
     cover = np.outer(sd, sd) * np.where(same, WITHIN_STAGE, 0.0)
     cover[2:-1, 2:-1] += SHARED_VARIANCE
     np.fill_diagonal(cover, sd**2)
-    if added is not None:
-        cover = cover + np.eye(BANDS) * (SHAPE_SD * added[:, None, :]) ** 2
+    if part is not None:
+        ordinary = 1 - part
+        cover = (cover * ordinary[:, :, None] * ordinary[:, None, :] + np.eye(BANDS) * (part * loose)[:, None, :] ** 2
+                 + BETWEEN_SIZES**2 * part[:, :, None] * part[:, None, :] + 1e-3 * np.eye(BANDS))
     return np.linalg.inv(cover)
 
 
-def added_part(base, added) -> np.ndarray:
-    """Part of each band's hazard that a cause adds, shape (hypotheses, BANDS), for `precision`."""
+def loosened(base, added) -> tuple[np.ndarray, np.ndarray]:
+    """Part of each band's hazard that a cause adds, and sd of the log of its share there; both (hypotheses, BANDS).
+
+    A share learned from n eggs has a log of variance about 1 / (n x share) (as in a Dirichlet distribution).
+    """
     onehot = np.eye(BANDS)[BAND_OF]
-    return added @ onehot / ((base + added) @ onehot + 1e-12)
+    mass = added @ onehot
+    share = mass / np.maximum(mass.sum(axis=-1, keepdims=True), 1e-12)
+    loose = np.minimum(1 / np.sqrt(SHAPE_EGGS * np.maximum(share, 1e-6)), LOOSEST)
+    return mass / (base @ onehot + mass + 1e-12), loose
 
 
 def chances(hazards) -> np.ndarray:

@@ -67,6 +67,9 @@ def calendar(
     middle = hatch_middle_days(species, stored_days)
     earlier = clock_earlier_hours(species, stored_days)
     reach = (WINDOW_HOURS / 2 + CLOCK_HOURS) / 24
+    # Texts and breeds that print more days than the table takes: the last eggs are given as long.
+    last = max(middle + reach, float(species.get("days_high", 0.0)))
+    longer = "" if last == middle + reach else f" By other texts or breeds it takes up to {last:g} days."
     rows = _before(species) + [
         (
             "set",
@@ -79,6 +82,7 @@ def calendar(
             "verified",
         ),
         *_candlings(days),
+        *_cooling(species),
         (
             "care_day",
             "From today an embryo is treated as one that may feel",
@@ -112,16 +116,16 @@ def calendar(
         (
             "last_hatch",
             "Last chicks should be out by now",
-            middle + reach,
+            last,
             1,
-            "Half a hatch window and the same doubt after the middle.",
+            f"Half a hatch window and the same doubt after the middle.{longer}",
             "Meijerhof 2006; storage delay of the species table",
             "derived",
         ),
         (
             "take_off",
             "Take off the hatch once the chicks are dry",
-            middle + reach + DRYING_HOURS / 24,
+            last + DRYING_HOURS / 24,
             1,
             f"About {DRYING_HOURS:.0f} h to dry; the yolk carries a chick for two days.",
             "common practice",
@@ -130,7 +134,7 @@ def calendar(
         (
             "open_unhatched",
             "Candle, then open the unhatched eggs that do not smell, froth or leak, and write down what you find",
-            middle + reach + WAIT_DAYS,
+            last + WAIT_DAYS,
             2,
             "Late chicks have had two more days. See the breakout guide and its cautions.",
             "chicken eggs to day 23 (quoted extension texts); scaled by adding two days",
@@ -172,6 +176,16 @@ def _before(species) -> list[tuple]:
             "common practice",
         ),
     ]
+
+
+def _cooling(species) -> list[tuple]:
+    """Cooling and spraying of waterfowl eggs, as far as it was tried (``reference/handling.csv``)."""
+    from hatchkit import reference
+
+    own = reference.load("handling").query("item == 'cooling'")
+    own = own[own["species"] == species.name]
+    why = "Until the transfer; not in the last three days."
+    return [("cooling", row.what, float(row.day_from), 1, why, row.source, row.sure) for row in own.itertuples()]
 
 
 def _candlings(days) -> list[tuple]:

@@ -16,7 +16,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import evidence_climate, evidence_records, signs
-from hatchkit.advice.habits import believed_fates
+from hatchkit.advice.habits import believed_fates, idle_batches
 from hatchkit.advice.tally import STAGES, Tally, published_shares, tally
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.gauges import Gauge, usual_of
@@ -29,8 +29,15 @@ ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 MEASURED = ("heat", "cold")
 
 #: Facts that a cause may show in one of several ways: eggs too warm are told by the log or, where the probe lies, by
-#: the clock of the hatch. What speaks for the cause in one way is not taken back by the other.
-EITHER = ("warmth",)
+#: the clock of the hatch. What speaks against it in one way counts to this power where the other speaks for it.
+EITHER = {"warmth": 0.5}
+
+#: What one machine's probes show is compared with that machine's good batches; those of others count this much.
+OF_MACHINE, ELSEWHERE = ("log_level", "rh_set", "rh_hatch", "probe_gap"), 0.1
+
+#: A level without a good batch of the same machine beside it may be the probe's own error: what it says for a cause
+#: counts to this power (probes off by half a degree are common practice, no source).
+NO_MATE = 0.6
 
 COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
 
@@ -121,7 +128,13 @@ def _gather(season) -> Gathered:
     fates = {str(name): part.to_dict("records")
              for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(season, eggs, usual_of_batch, table, doses, _good(eggs, usual_of_batch), rows, fates,
-                    {batch: known.kinds for batch, known in counted(season).items()})
+                    _kinds(season, counted(season)))
+
+
+def _kinds(season, counted) -> dict:
+    """{batch: what was counted}; noughts that are not believed are no count of clears."""
+    idle = idle_batches(season)
+    return {batch: known.kinds - {"clear"} if batch in idle else known.kinds for batch, known in counted.items()}
 
 
 def _by_batch(make, season) -> dict:
@@ -195,11 +208,14 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
     kind = gathered.rows[batch]["species"]
     mates = [name for name in gathered.values.index if name != batch and gathered.rows[name]["species"] == kind]
     others, worth = gathered.values.loc[mates], gathered.good.reindex(mates).to_numpy()
+    machine = gathered.rows[batch].get("incubator")
+    near = worth * np.array([1.0 if gathered.rows[name].get("incubator") == machine else ELSEWHERE for name in mates])
     rows = []
     for item, row in _items().items():
         value = float(gathered.values.at[batch, item])
         gauge = Gauge(row["published"], row["spread"], 0) if row["kind"] == "dose" else usual_of(
-            others[item].to_numpy(), worth, published=row["published"], spread=row["spread"])
+            others[item].to_numpy(), near if item in OF_MACHINE else worth, published=row["published"],
+            spread=row["spread"])
         rows.append([item, row["name"], row["kind"], row["unit"], row["digits"], value, gauge.middle, gauge.spread,
                      gauge.batches, (value - gauge.middle) / gauge.spread, row["needs"]])
     table = pd.DataFrame(rows, columns=COLUMNS)
@@ -244,6 +260,8 @@ def told(gathered: Gathered, batch, items) -> dict:
                 continue
             shown = row["value"] if row["kind"] == "dose" else row["value"] - row["usual"]
             factor = float(np.exp(np.interp(shown, at, logs)))
+            if item in OF_MACHINE and factor > 1 and not row["good_batches"]:
+                factor **= NO_MATE
             if item in MEASURED and factor < 1:
                 factor = logged * factor + 1 - logged  # what was not logged may have held it
             lines.append([item, fact, "known", factor])
@@ -258,14 +276,14 @@ def told(gathered: Gathered, batch, items) -> dict:
 def _each_fact_once(lines) -> list[Line]:
     """Of the lines of one fact only the strongest for and the strongest against keep their factor.
 
-    Of a fact in `EITHER` what speaks against counts only where nothing speaks for.
+    Of a fact in `EITHER` what speaks against counts to that power only where something speaks for.
     """
     out = []
     for place, (part, fact, found, factor) in enumerate(lines):
         rivals = [other[3] for at, other in enumerate(lines) if other[1] == fact and at != place]
         same = [other for other in rivals if (other > 1) == (factor > 1) and other != 1]
         beaten = any(abs(np.log(other)) > abs(np.log(factor)) for other in same)
-        beaten |= fact in EITHER and factor < 1 and any(other > 1 for other in rivals)
         twin = any(other[1] == fact and other[3] == factor for other in lines[:place]) and factor != 1
-        out.append(Line(part, found, 1.0 if beaten or twin else factor, factor))
+        counts = factor ** EITHER.get(fact, 1.0) if factor < 1 and any(other > 1 for other in rivals) else factor
+        out.append(Line(part, found, 1.0 if beaten or twin else counts, factor))
     return out

@@ -42,8 +42,7 @@ def find(season, batch, species, placed) -> dict:
     """
     height = settings_of(season, incubator_of(season, batch)).get("altitude_m")
     return {
-        "storage": max(number(batch, "stored_days") - species["storage_best_days"], 0.0)
-        if np.isfinite(number(batch, "stored_days")) else float("nan"),
+        "storage": _beyond(number(batch, "stored_days") - species["storage_best_days"]),
         "flock_age": _outside(number(batch, "flock_age_weeks")) if batch["species"] == "chicken" else float("nan"),
         "tray": _tray(season, batch["batch"]) if str(batch["batch"]) in placed else float("nan"),
         "malpositions": _malpositions(batch),
@@ -61,10 +60,15 @@ def number(row, column) -> float:
 
 
 def _yes(value) -> float:
-    """1 for yes, 0 for no in any of the twelve languages, NaN where not kept; other words (a carrier's name) mean yes."""
+    """1 for yes, 0 for no in any of the twelve languages, NaN where not kept; other words (a carrier) mean yes."""
     if value is None or pd.isna(value) or not plain(value):
         return float("nan")
     return float(plain(value) not in NO)
+
+
+def _beyond(days) -> float:
+    """Days stored beyond the best; days within it do little, but trials with game birds saw them: they count half."""
+    return days if days > 0 else days / 2
 
 
 def _outside(weeks) -> float:

@@ -23,9 +23,21 @@ def believed_fates(season) -> pd.DataFrame:
 
 
 def _believed(season) -> pd.DataFrame:
+    fates, idle = season.fates, idle_batches(season)
+    widen = fates["batch"].astype(str).isin(idle) & fates["found_at"].eq("hatch") & fates["fate"].eq("dead") \
+        if idle else None
+    return fates.assign(after_day=fates["after_day"].mask(widen, 0.0)) if idle and widen.any() else fates
+
+
+def idle_batches(season) -> frozenset:
+    """Batches whose looks are nobody's looks and whose eggs nobody opened: any of their lost eggs may be anything."""
+    return season.once(("advice", "idle"), lambda: _idle(season))
+
+
+def _idle(season) -> frozenset:
     fates = season.fates
     if fates.empty:
-        return fates
+        return frozenset()
     rows = season.batches.assign(name=season.batches["batch"].astype(str)).drop_duplicates("name").set_index("name")
     batch = fates["batch"].astype(str)
     keeper = batch.map(rows["species"].astype(str))
@@ -35,7 +47,4 @@ def _believed(season) -> pd.DataFrame:
     found = fates["eggs"].where(at_look, 0.0).groupby(keeper).sum()
     idle = keeper.isin(due.index[(found == 0) & (due >= DUE)])
     opened = batch.isin(rows.index[rows.reindex(columns=list(OPENED)).notna().any(axis=1)])
-    widen = idle & ~opened & fates["found_at"].eq("hatch") & fates["fate"].eq("dead")
-    if not widen.any():
-        return fates
-    return fates.assign(after_day=fates["after_day"].mask(widen, 0.0))
+    return frozenset(batch[idle & ~opened])

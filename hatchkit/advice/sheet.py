@@ -6,8 +6,8 @@ from html import escape
 
 from hatchkit.advice import words
 from hatchkit.cautions import cautions
-from hatchkit.outputs import SEALED
 from hatchkit.say import has, text
+from hatchkit.writing import SEALED
 
 #: So many changes have room on one sheet; the review has them all.
 MOST_CHANGES = 4

@@ -53,15 +53,20 @@ def names() -> dict:
 
 
 @cache
-def _patterns() -> tuple:
-    """(sign, pattern) for every phrase; the longest phrases first, so that they are the ones shown."""
+def _phrases() -> tuple:
+    """(sign, phrase, its words) for every phrase; the longest first, so that they are the ones shown."""
     found = []
     for sign, row in _table().items():
         phrases = {plain(phrase) for language in LANGUAGES for phrase in str(row[f"words_{language}"]).split("|")}
         phrases |= {plain(sign.replace("_", " ")), plain(row["name"])}
         for phrase in sorted(phrases - {""}, key=len, reverse=True):
-            found.append((sign, re.compile(_expression(phrase))))
+            found.append((sign, phrase, phrase.replace("+", " ").split()))
     return tuple(found)
+
+
+@cache
+def _pattern(phrase: str) -> re.Pattern:
+    return re.compile(_expression(phrase))
 
 
 #: Between two words of a phrase another one or two may stand ("the turner had stopped"), but no "no" and no comma.
@@ -88,10 +93,11 @@ def _words(words) -> list[str]:
 def read(text) -> dict:
     """Signs named in a text: {sign: the words that named it}; one that is denied ("no power cut") is not named."""
     text, named = plain(text), {}
-    for sign, pattern in _patterns():
-        if sign in named:
+    for sign, phrase, words in _phrases():
+        # A phrase is only made a pattern where all its words are there: making all of them costs a second.
+        if sign in named or not all(word in text for word in words):
             continue
-        for match in pattern.finditer(text):
+        for match in _pattern(phrase).finditer(text):
             clause = re.split(r"[.;:!?,]", text[:match.start()])[-1]
             if not NOT & set(re.findall(r"\w+", clause)[-BEFORE:]):
                 end = re.match(r"\w*", text[match.end():])

@@ -40,7 +40,7 @@ PATTERN_WHOLE, PATTERN_BEYOND = 6.0, 0.6
 #: often explained by one that alone has little weight.
 PAIRED = 3
 
-#: Prior odds of a second cause are this part of what they are for a first one: about one poor batch in three has two.
+#: Prior odds of a second cause are this part of what they are for a first one: about one poor batch in five has two.
 #: A first cause is looked for because the batch was poor; nothing of that speaks for a second.
 SECOND = 0.15
 
@@ -114,7 +114,7 @@ def weigh(what: Seen, usual: Usual, doses, evidence: dict) -> Weighed:
     ways = harm.ways(doses)
     added = np.vstack([0 * base, *(way.sizes[:, None] * way.kernel for way in ways)])
     logs, cells = course.log_marginal(what.ways, what.eggs, base + added,
-                                      course.precision(usual.spread, course.added_part(base, added)))
+                                      course.precision(usual.spread, *course.loosened(base, added)))
     luck, logs, cells = logs[0], logs[1:], cells[1:]
     wide = course.precision(np.maximum(usual.spread, UNLISTED_SD))
     unlisted = course.log_marginal(what.ways, what.eggs, base[None], wide)[0][0]
@@ -168,7 +168,7 @@ def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
         added += [(one[i], two[j]) for i in range(len(one)) for j in range(len(two))]
     one, two = map(np.array, zip(*added, strict=True))
     logs, cells = course.log_marginal(what.ways, what.eggs, base + one + two,
-                                      course.precision(spread, course.added_part(base, one + two)))
+                                      course.precision(spread, *course.loosened(base, one + two)))
     prior, out, each = priors(), [], 4
     for place, (a, b) in enumerate(names):
         part = slice(place * each, (place + 1) * each)

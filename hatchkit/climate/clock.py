@@ -8,13 +8,12 @@ import pandas as pd
 from hatchkit.climate import egg_heat, machine_air
 from hatchkit.climate.egg_heat import constant
 from hatchkit.climate.track import batch_track
+from hatchkit.reference import contract
 
 #: Below this share of the time logged the clock says nothing about early or late.
 ENOUGH_LOGGED = 0.7
 
-COLUMNS = ["batch", "species", "incubator", "set_at", "stored_days", "usual_at", "storage_h", "temperature_h",
-           "expected_at", "expected_low_at", "expected_high_at", "share_logged", "first_hatch_at", "last_hatch_at",
-           "middle_at", "difference_h", "verdict", "probe_error_c"]
+COLUMNS = contract.columns("clock")
 
 
 def hatch_clock(season) -> pd.DataFrame:

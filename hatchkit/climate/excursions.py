@@ -8,6 +8,7 @@ import pandas as pd
 from hatchkit.climate import machine_air, ranges, shapes, steady
 from hatchkit.climate.dose import DOSE_COLUMNS, dose_of
 from hatchkit.climate.track import batch_track
+from hatchkit.reference import contract
 
 #: A return into the range shorter than this does not end an excursion (nor shorter than two steps).
 JOIN_HOURS = 0.5
@@ -23,10 +24,7 @@ ORDINARY_H = {"opening": shapes.AJAR_H, "loading": shapes.LOADING_LASTS_H}
 #: So is the watch zone up to this long, whatever it looks like.
 ORDINARY_WATCH_H = 6.0
 
-COLUMNS = ["event", "incubator", "batch", "start", "end", "kind", "on", "level", "extreme_c", "hours",
-           "degree_hours", "egg_extreme_c", "egg_extreme_low_c", "egg_extreme_high_c", "egg_degree_hours",
-           "gap_share", "looks_like", "evidence", "stage", "day_start", "day_end", "hen_day", "heat_dose_h",
-           "heat_band", "lost_hours", "hours_egg_below_20", "hours_egg_below_10", "notable"]
+COLUMNS = contract.columns("excursions")
 
 
 def find_excursions(season) -> pd.DataFrame:
@@ -70,10 +68,10 @@ def _all_excursions(season) -> pd.DataFrame:
             if not track.empty:
                 found.append(batch_excursions(track, step, air).assign(incubator=incubator, batch=batch))
     if not found:
-        return _empty()
+        return contract.empty("excursions")
     table = pd.concat(found, ignore_index=True)
     if table.empty:
-        return _empty()
+        return contract.empty("excursions")
     table = table.sort_values(["incubator", "start", "batch"], kind="stable", ignore_index=True)
     return _number(table)[COLUMNS]
 
@@ -86,7 +84,7 @@ def _of_parts(season) -> pd.DataFrame:
         if len(table):
             tables.append(table.assign(event=table["event"] + events))
             events = int(tables[-1]["event"].max())
-    return pd.concat(tables, ignore_index=True) if tables else _empty()
+    return pd.concat(tables, ignore_index=True) if tables else contract.empty("excursions")
 
 
 def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None) -> pd.DataFrame:
@@ -106,7 +104,7 @@ def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None)
              if _length(columns, run) >= WATCH_HOURS and not _follows(columns, run, taken)]
     names = [name for name in COLUMNS if name not in ("event", "incubator", "batch")]
     if not rows:
-        return _empty()[names]
+        return contract.empty("excursions")[names]
     table = pd.DataFrame(rows)
     for name, place in (("start", "first"), ("end", "last")):
         table[name] = pd.DatetimeIndex(used["time"])[table[place]]
@@ -248,10 +246,3 @@ def _number(table):
         open_until[key] = (number, max(until, row.end))
         event[position] = number
     return table.assign(event=event)
-
-
-def _empty() -> pd.DataFrame:
-    text = ["incubator", "batch", "kind", "on", "level", "looks_like", "evidence", "stage", "heat_band"]
-    table = pd.DataFrame(np.empty((0, len(COLUMNS))), columns=COLUMNS)
-    return table.astype({"start": "datetime64[us, UTC]", "end": "datetime64[us, UTC]", "event": int,
-                         "notable": bool, **dict.fromkeys(text, object)})

@@ -8,6 +8,7 @@ import pandas as pd
 from hatchkit.climate import clock, egg_heat, excursions, machine_air, ranges
 from hatchkit.climate.egg_temperature import unseen_share
 from hatchkit.climate.track import batch_track
+from hatchkit.reference import contract
 
 #: Two probes of one machine within this, K, agree as well as unchecked probes can.
 PROBES_AGREE_K = 0.3
@@ -16,12 +17,8 @@ BIAS_TOLD_K = 0.25
 #: Readings this long after setting or an opening are left out of steadiness, hours.
 SETTLED_H = 12.0
 
-TRUTH_COLUMNS = ["incubator", "probe", "readings", "doubted", "offset_c", "checked", "other_probe", "differs_c",
-                 "differs_low_c", "differs_high_c", "compared", "clock_bias_c", "clock_low_c", "clock_high_c",
-                 "clock_batches", "verdict"]
-STEADY_COLUMNS = ["incubator", "batches", "hours", "share_logged", "mean_c", "set_point_c", "off_set_point_c",
-                  "swing_c", "day_night_c", "share_in_band", "share_watch", "share_alarm", "openings_per_day",
-                  "opening_minutes", "rh_mean_pct", "rh_swing_pct", "step_minutes", "unseen_share"]
+TRUTH_COLUMNS = contract.columns("probe_truth")
+STEADY_COLUMNS = contract.columns("steadiness")
 
 
 def probe_truth(season) -> pd.DataFrame:
@@ -32,7 +29,7 @@ def probe_truth(season) -> pd.DataFrame:
     DataFrame
         One row per incubator and probe (and other probe in the same machine); columns in
         ``reference/columns_climate.csv`` under `probe_truth`. Three independent witnesses: an offset
-        from a check against melting ice or a reference thermometer (season.toml), a second probe in
+        from a check beside a reference thermometer (season.toml), a second probe in
         the same machine, and the times at which the eggs hatched.
     """
     timing = _clock_bias(season)

@@ -63,7 +63,7 @@ def probe_words(row, *, unit="C") -> str:
         batches = many(row["clock_batches"], "batch", "batches")
         parts.append(f"the hatch times of {batches} would fit a probe that {reads}{span}")
     told = "; ".join(parts) if parts else "it was never checked, and nothing else bears witness"
-    advice = {"probes disagree": " Check both in melting ice or against a fever thermometer near "
+    advice = {"probes disagree": " Check both beside a fever thermometer near "
                                  f"{temperature(37.5, unit)}.",
               "eggs say it reads high": " Check it: if it reads high, the eggs were cooler than the log says.",
               "eggs say it reads low": " Check it: if it reads low, the eggs were warmer than the log says."}

@@ -8,10 +8,9 @@ import pandas as pd
 from hatchkit.climate import egg_heat, machine_air, ranges
 from hatchkit.climate.development import rate
 from hatchkit.climate.egg_temperature import estimate
+from hatchkit.reference import contract
 
-COLUMNS = ["time", "age_days", "stage", "air_c", "rh_pct", "doubt", "hours", "gap", "egg_c", "egg_low_c",
-           "egg_high_c", "lagged_air_c", "low_c", "high_c", "level", "egg_range_low_c", "egg_range_high_c",
-           "rate", "hen_days", "probe_spread_c"]
+COLUMNS = contract.columns("track")
 
 
 def batch_track(season, batch) -> pd.DataFrame:

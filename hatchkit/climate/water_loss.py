@@ -14,16 +14,14 @@ from hatchkit import reference
 from hatchkit.climate import air, egg_heat, machine_air
 from hatchkit.climate.track import batch_track, egg_grams
 from hatchkit.climate.weighings import HEAVY_TIMES, STRAIGHT, egg_lines, left_out, weighings
+from hatchkit.reference import contract
 
 #: No conductance from a smaller difference in vapour pressure, torr, or weighings closer than this, days.
 LEAST_TORR, LEAST_DAYS = 5.0, 3.0
 #: From this many weighed single eggs on they say more than the whole tray that was weighed as well.
 ENOUGH_SINGLE = 5
 
-COLUMNS = ["batch", "species", "weighed", "series", "left_out", "why_left_out", "first_day", "last_day",
-           "set_g", "loss_share", "loss_day", "day_share", "torr", "rh_pct", "conductance", "projected_share",
-           "projected_low", "projected_high", "target_low", "target_high", "transfer_day", "verdict",
-           "rh_now_pct", "rh_next_pct", "reason"]
+COLUMNS = contract.columns("water_loss")
 
 
 def lost_share(start_g, now_g, tare_g=0.0):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.figures import style
 from hatchkit.figures.probes import probe_truth
@@ -21,7 +22,7 @@ MARKS = {"warm": "^", "cold": "v"}
 TALL, LANE = 2.5, 0.31
 
 
-def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
+def incubator_timeline(timeline, ax=None, *, unit="C", span_c=None, language="en"):
     """Air and egg temperature of one incubator, its batches, spells of heat and cold, and gaps.
 
     The scale is even near 37.5 degC and drawn together beyond, so that a power cut is seen in its depth and the
@@ -33,25 +34,30 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
         From ``climate.timeline.incubator_timeline``.
     ax : matplotlib Axes, optional
     unit : {"C", "F"}
+    span_c : (float, float), optional
+        Lowest and highest temperature to have room for, degC, so that several machines have one scale
+        (``climate.timeline.common_span``); its own if left out.
     """
     lanes = int(timeline.batches["lane"].max()) + 1 if len(timeline.batches) else 0
     ax = style.axes(ax, size=(style.WIDTH, TALL + LANE * lanes + 0.7))
     air, egg, events = timeline.air, timeline.egg, timeline.excursions.drop_duplicates("event")
     told = events[events["notable"].astype(bool)]
-    coldest = [air["low_c"].min(), told["extreme_c"].min(), egg["egg_c"].min() if len(egg) else np.nan]
-    warmest = [air["high_c"].max(), told["extreme_c"].max(), egg["egg_c"].max() if len(egg) else np.nan]
-    height = bent_scale(ax, np.nanmin([*coldest, 36.5]), np.nanmax([*warmest, 38.5]), unit)
+    values = [told["extreme_c"], air["low_c"], air["high_c"], egg["egg_c"], pd.Series(span_c, dtype=float)]
+    height = bent_scale(ax, pd.Series([part.min() for part in values]).min(),
+                        pd.Series([part.max() for part in values]).max(), unit)
     _ranges_and_gaps(ax, timeline, unit, language)
     ax.fill_between(utc(air["time"]), shown(air["low_c"], unit), shown(air["high_c"], unit), color="#999999", lw=0,
                     zorder=2)
     ax.plot(utc(air["time"]), shown(air["middle_c"], unit), **style.LINES["air"] | {"lw": 0.7}, zorder=3)
+    ax.fill_between(utc(egg["time"]), shown(egg["egg_low_c"], unit), shown(egg["egg_high_c"], unit), color="#56B4E9",
+                    alpha=0.3, lw=0, zorder=1.5)
     ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
     edges = _edges(ax, timeline)
     _spells(ax, told, edges, unit, language)
     _everyday(ax, events[~events["notable"].astype(bool)])
     _name_lines(ax, timeline, height, unit, language)
     style.heading(ax, style.tell("timeline_title", language, machine=timeline.incubator, unit=unit))
-    _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"))
+    _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"), language)
     return ax
 
 
@@ -117,12 +123,12 @@ def _name_lines(ax, timeline, height, unit, language):
     names_at_right(ax, places, words)
 
 
-def _batches_below(ax, timeline, lanes, zone):
+def _batches_below(ax, timeline, lanes, zone, language):
     """Batches as bars under the temperature, looks as dots on them; the dates below."""
     from matplotlib.dates import date2num
 
     if not lanes:
-        dates(ax, zone)
+        dates(ax, zone, language=language)
         return
     share = LANE * lanes / TALL
     strip = ax.inset_axes([0, -share - 0.03, 1, share])
@@ -138,10 +144,10 @@ def _batches_below(ax, timeline, lanes, zone):
             strip.barh(row.lane, stop - begin, left=begin, height=0.76, facecolor=face, edgecolor=style.INK,
                        linewidth=0.7)
         if room * len(str(row.batch)) < end - start:
-            style.write(strip, (start + end) / 2, row.lane - 0.1, row.batch, ha="center", zorder=7)
+            style.write(strip, (start + end) / 2, row.lane - 0.1, style.short(row.batch), ha="center", zorder=7)
     strip.plot(utc(looks["looked_at"]), looks["lane"].to_numpy(float) + 0.36, "o", ms=3.5, color=style.INK,
                mfc=style.PAPER, zorder=6, mew=0.8)
-    dates(strip, zone)
+    dates(strip, zone, language=language)
 
 
 def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", language="en"):
@@ -180,10 +186,10 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", l
     words = [style.tell(f"line_{name}", language) for name in ("air", "egg", "range")]
     known = [at for at in range(3) if np.isfinite(places[at])]
     names_at_right(ax, [places[at] for at in known], [words[at] for at in known])
-    ax.set_ylabel(style.temperature_label(unit))
+    ax.set_ylabel(style.temperature_label(unit, language))
     style.heading(ax, style.tell("close_up_title", language, kind=excursion["kind"], batch=excursion["batch"],
                                  day=float(excursion["day_start"])))
-    dates(ax, ZoneInfo(timezone or "UTC"), most=5)
+    dates(ax, ZoneInfo(timezone or "UTC"), most=5, language=language)
     return ax
 
 

@@ -8,17 +8,17 @@ from hatchkit.figures import egg_shell as es
 from hatchkit.figures.style import INK
 
 #: The one viewpoint of all these drawings.
-SEEN = "seen from its back, blunt end up:\nR is its right wing, L its left"
+SEEN = "from its back, blunt end up:\nR is its right wing, L its left"
 
 #: Head (x, y) mm, direction of the beak in degrees (90: up to the air cell), wing over the head, feet's height.
 LYING = {
-    "lie_right": dict(head=(7, 11), beak=80, wing="R over"),
+    "lie_right": dict(head=(7, 4), beak=80, wing="R over"),
     "lie_thighs": dict(head=(1, -14), beak=-80, wing=""),
     "lie_small_end": dict(head=(6, -18), beak=-70, wing="R over"),
-    "lie_left": dict(head=(-7, 11), beak=100, wing="L over"),
-    "lie_away": dict(head=(8, 9), beak=-30, wing="R over"),
-    "lie_feet": dict(head=(7, 10), beak=80, wing="R over", feet=15.0),
-    "lie_above": dict(head=(7, 11), beak=80, wing="R under"),
+    "lie_left": dict(head=(-7, 4), beak=100, wing="L over"),
+    "lie_away": dict(head=(8, 3), beak=-30, wing="R over"),
+    "lie_feet": dict(head=(7, 3), beak=80, wing="R over", feet=10.5),
+    "lie_above": dict(head=(7, 4), beak=80, wing="R under"),
     "lie_across": dict(head=(13, -1), beak=0, wing="", across=True),
 }
 
@@ -41,6 +41,8 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
 
     way = dict(LYING[kind])
     across, feet = way.pop("across", False), way.pop("feet", -19.0)
+    if beak_in_cell:  # the neck is stretched for the inner skin
+        way["head"] = (way["head"][0], way["head"][1] + 5.5)
     if yolk:
         ax.add_patch(Ellipse((-2, -19), yolk * 1.1, yolk * 0.7, facecolor=es.YOLK, edgecolor="#8A6A10", lw=0.9,
                              zorder=2.2))
@@ -59,7 +61,7 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
             up = 3.0 if feet > 0 else -2.2
             ax.plot([foot[0], foot[0] + turn], [foot[1], foot[1] + up], color="#B9872F", lw=1.2, zorder=high)
     _wings(ax, way["wing"], way["head"], across)
-    _head(ax, way["head"], way["beak"], beak_in_cell, under=way["wing"].endswith("over"))
+    _head(ax, way["head"], way["beak"], through=beak_in_cell, under=way["wing"].endswith("over"))
     if pip:
         x = es.half_width(21.5)
         ax.fill([x + 1, x - 4.5, x - 2.6, x - 6.5, x - 2.4, x - 4.0, x + 1], [26, 25, 22.5, 21, 19.5, 17, 16.5],
@@ -90,9 +92,9 @@ def _wings(ax, wing, head, across):
                     fontweight="bold")
         return
     for side, name in ((1, "R"), (-1, "L")):
-        shoulder = np.array([side * 11.0, 5.0 if not across else side * 6.0])
         over = wing.startswith(name)
-        tip = np.array([head[0] - side * 3.0, head[1] + (3.5 if head[1] > 0 else -3.5)]) if over else np.array(
+        shoulder = np.array([side * 14.5, -8.0 if head[1] > 0 else 2.0] if over else [side * 11.0, 5.0])
+        tip = np.array([head[0] - side * 4.5, head[1] + (3.0 if head[1] > 0 else -3.0)]) if over else np.array(
             [side * 15.5, -12.0])
         way = tip - shoulder
         aside = np.array([-way[1], way[0]]) / max(np.hypot(*way), 1e-9) * 3.4
@@ -102,13 +104,13 @@ def _wings(ax, wing, head, across):
         ax.text(side * 17.6, 1.5, name, fontsize=7, ha="center", color=INK, zorder=7, fontweight="bold")
 
 
-def _head(ax, at, beak, beak_in_cell, *, under):
+def _head(ax, at, beak, *, through, under):
     from matplotlib.patches import Circle, Polygon
 
     ax.add_patch(Circle(at, 6.2, facecolor="#EAD79A", edgecolor="#8A7130", lw=1.0, zorder=4 if under else 5))
     turned = np.deg2rad(beak)
     way, aside = np.array([np.cos(turned), np.sin(turned)]), np.array([-np.sin(turned), np.cos(turned)])
-    root, tip = np.array(at) + 5.4 * way, np.array(at) + (12.5 if beak_in_cell else 10.5) * way
+    root, tip = np.array(at) + 5.4 * way, np.array(at) + 10.5 * way
     ax.add_patch(Polygon([root + 2.2 * aside, tip, root - 2.2 * aside], closed=True, facecolor="#B9872F",
-                         edgecolor=INK, lw=0.7, zorder=8))
-    ax.add_patch(Circle(np.array(at) + 2.5 * way + 2.2 * aside, 1.1, facecolor="black", zorder=8))
+                         edgecolor=INK, lw=0.7, zorder=8 if through else 5.5))
+    ax.add_patch(Circle(np.array(at) + 2.5 * way + 2.2 * aside, 1.1, facecolor="black", zorder=8 if under else 5.5))

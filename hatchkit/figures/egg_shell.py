@@ -52,7 +52,7 @@ def frame(ax, title="", *, below=-34.5):
 
     ax.set(xlim=(-31, 31), ylim=(-52, 33), aspect="equal")
     ax.axis("off")
-    ax.text(0, below, "\n".join(textwrap.wrap(title, 24)), ha="center", va="top", fontsize=7.5, color=INK, zorder=30)
+    ax.text(0, below, "\n".join(textwrap.wrap(title, 22)), ha="center", va="top", fontsize=7.5, color=INK, zorder=30)
     return ax
 
 
@@ -96,23 +96,31 @@ def scale_bar(ax):
 
 def branches(ax, start, angle, length, *, width, colour=BLOOD, levels=4, spread=0.5, limit=None, zorder=3, bend=0.15):
     """A vessel that parts in two, again and again; what would leave `limit` (a test of x, y) is not drawn."""
+    from matplotlib.collections import LineCollection
+
+    grown = list(_grown(start, angle, length, width, levels, spread, limit, bend))
+    if grown:
+        lines, widths = zip(*grown, strict=True)
+        ax.add_collection(LineCollection(lines, linewidths=widths, colors=colour, capstyle="round", zorder=zorder))
+
+
+def _grown(start, angle, length, width, levels, spread, limit, bend):
+    """(points, width) of the vessel and of all into which it parts."""
     if levels == 0 or length < 0.6:
         return
     steps = np.linspace(0, 1, 7)
     turned = angle + bend * np.sin(np.pi * steps)
     x = start[0] + np.concatenate([[0], np.cumsum(np.cos(turned[1:]) * length / 6)])
     y = start[1] + np.concatenate([[0], np.cumsum(np.sin(turned[1:]) * length / 6)])
-    if limit is not None:
-        inside = limit(x, y)
-        stop = len(x) if inside.all() else int(np.argmin(inside))
-        x, y = x[:stop], y[:stop]
-    if len(x) < 2:
+    inside = np.ones(len(x), dtype=bool) if limit is None else limit(x, y)
+    stop = len(x) if inside.all() else int(np.argmin(inside))
+    if stop < 2:
         return
-    ax.plot(x, y, color=colour, lw=width, solid_capstyle="round", zorder=zorder)
-    if limit is None or stop == 7:
+    yield np.column_stack([x, y])[:stop], width
+    if stop == len(x):
         for side in (-1, 1):
-            branches(ax, (x[-1], y[-1]), angle + side * spread, length * 0.72, width=width * 0.7, colour=colour,
-                     levels=levels - 1, spread=spread * 0.9, limit=limit, zorder=zorder, bend=-side * bend)
+            yield from _grown((x[-1], y[-1]), angle + side * spread, length * 0.72, width * 0.7, levels - 1,
+                              spread * 0.9, limit, -side * bend)
 
 
 def inside_egg(margin=1.5):

@@ -10,8 +10,8 @@ from hatchkit.units import shown
 
 #: Heights in points: the machine's name with its spells, a lane, a bar in it; and the words above.
 SPELLS, LANE, BAR, WORDS = 21.0, 43.0, 38.0, 15.0
-#: Width of a letter, points; degree-hours at which a spell's mark is as large as it gets, K·h.
-LETTER, LARGE = 6.4, 250.0
+#: Width of a letter and of a bold one, points; degree-hours at which a spell's mark is as large as it gets, K·h.
+LETTER, BOLD, LARGE = 6.4, 7.5, 250.0
 
 
 def season_at_a_glance(glance, ax=None, *, unit="C", language="en"):
@@ -50,7 +50,7 @@ def season_at_a_glance(glance, ax=None, *, unit="C", language="en"):
             _batch(ax, row, top - SPELLS - LANE * row.lane, room, language)
         _looks(ax, glance.looks[glance.looks["machine"] == machine], top - SPELLS)
         top -= SPELLS + LANE * lanes
-    dates(ax, ZoneInfo(glance.timezone))
+    dates(ax, ZoneInfo(glance.timezone), language=language)
     return ax
 
 
@@ -75,8 +75,10 @@ def _batch(ax, row, top, room, language):
                zorder=1)
     share = style.tell("share", language, share=row.share) if row.share == row.share else "?"
     width = (end - start) / room
-    if width > LETTER * len(row.batch):
-        style.write(ax, (start + end) / 2, top - 8, row.batch, ha="center", weight="bold", zorder=5)
+    letters = int(width / BOLD)
+    if letters >= min(len(row.batch), 5):
+        style.write(ax, (start + end) / 2, top - 8, style.short(row.batch, letters), ha="center", weight="bold",
+                    zorder=5)
     if width > LETTER * len(share):
         style.write(ax, (start + end) / 2, top - 21, share, ha="center", zorder=5)
 

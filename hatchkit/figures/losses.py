@@ -9,7 +9,6 @@ import numpy as np
 
 from hatchkit.figures import rows, style
 from hatchkit.figures.trays import tray_map, tray_season
-from hatchkit.spelling import eggs_words
 
 __all__ = ["death_age", "egg_ledger", "losses_by_group", "season_chart", "stage_losses", "tray_map", "tray_season"]
 
@@ -40,10 +39,11 @@ def egg_ledger(table, ax=None, *, language="en"):
         ax.barh(place, eggs, left=left - eggs, **style.fill(stage))
         ax.plot([left, left], [place - 1.4, place + 0.4], color=style.INK, lw=0.6)
         beside_it = left - eggs > 0.15 * eggs_set
-        style.write(ax, left - eggs * beside_it + (0.02 - 0.04 * beside_it) * eggs_set, place,
-                    f"- {eggs_words(eggs)}", ha="right" if beside_it else "left")
+        words = style.tell("ledger_lost", language, eggs=round(eggs), whole=bool(abs(eggs - round(eggs)) < 0.05))
+        style.write(ax, left - eggs * beside_it + (0.02 - 0.04 * beside_it) * eggs_set, place, words,
+                    ha="right" if beside_it else "left")
         left -= eggs
-        names.append(style.label(stage))
+        names.append(style.label(stage, language))
     chicks = float(rows.loc["hatched", "eggs"])
     ax.barh(len(lost) + 1, chicks, **style.fill("hatched"))
     style.write(ax, max(chicks / 2, 0.04 * eggs_set), len(lost) + 1, f"{chicks:.0f}", ha="center", weight="bold")
@@ -69,8 +69,10 @@ def losses_by_group(table, ax=None, *, language="en"):
     name = table.columns[0]
     table = table[table["share_of_set"].notna()]
     groups = list(dict.fromkeys(table[name]))
+    if not groups:
+        return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
     eggs = table.drop_duplicates(name).set_index(name)["set"]
-    names = [style.wrapped(f"{group} ({eggs[group]:.0f})", 20) for group in groups]
+    names = [style.wrapped(f"{style.short(group, 30)} ({eggs[group]:.0f})", 20) for group in groups]
     lines = max((words.count("\n") + 1 for words in names), default=1)
     ax = style.axes(ax, size=(style.WIDTH, (0.06 + 0.18 * lines) * len(groups) + 1.5))
     wide = table.pivot(index=name, columns="stage", values="share_of_set").loc[groups]
@@ -80,7 +82,7 @@ def losses_by_group(table, ax=None, *, language="en"):
         places = np.flatnonzero(share > 0)  # a bar of no width still costs as much to draw
         if len(places):
             ax.barh(places, share[places], left=left[places], **style.fill(stage))
-            entries.append((Patch(**style.fill(stage)), style.label(stage)))
+            entries.append((Patch(**style.fill(stage)), style.label(stage, language)))
             left += share
     for place, share in enumerate(100 * wide["hatched"].to_numpy() if "hatched" in wide else ()):
         if share >= 12:
@@ -124,7 +126,7 @@ def stage_losses(table, own=None, norm=None, ax=None, *, of="set", name="this ba
             level, = ax.plot(100 * drawn["share"], [place[stage] for stage in drawn["stage"]], ls="", marker="d", ms=9,
                              mfc=style.PAPER, mec=style.INK, zorder=3)
             entries.append((level, style.wrapped(style.tell("published", language, name=drawn["name"].iloc[0]), 52)))
-    ax.set_yticks(range(len(stages)), [style.label(stage) for stage in stages])
+    ax.set_yticks(range(len(stages)), [style.label(stage, language) for stage in stages])
     ax.set_ylim(len(stages) - 0.4, -0.6)
     ax.set_xlim(left=0)
     ax.set_xlabel(style.tell("stage_axis", language, of=of))
@@ -176,7 +178,7 @@ def death_age(result, group=None, ax=None, *, species=None, smooth=None, languag
     _steps(ax, curve, language)
     if smooth is not None:
         ax.plot(smooth["day"], 100 * smooth["lost"], color=style.INK, lw=1.4, ls=":")
-    _look_names(ax, looks, last)
+    _look_names(ax, looks, last, language)
     ax.locator_params(axis="x", integer=True)
     ax.set_xlabel(style.tell("age_axis", language))
     ax.set_ylabel(style.tell("age_lost_axis", language, eggs=round(float(key["eggs"]))))
@@ -187,11 +189,11 @@ def death_age(result, group=None, ax=None, *, species=None, smooth=None, languag
 LETTER = 0.02
 
 
-def _look_names(ax, looks, last):
+def _look_names(ax, looks, last, language):
     """A line at each look, with its name above; a name that would touch another stands on the next level."""
     ends = []
     for mark, row in enumerate(looks.sort_values("day").to_dict("records")):
-        name, at = style.label(row["name"]), row["day"] / last
+        name, at = style.label(row["name"], language), row["day"] / last
         ax.axvline(row["day"], color=style.SOFT, lw=0.9, ls=LINE_STYLES[mark % 4], zorder=1)
         half = LETTER * len(name) / 2
         left = min(at - half, 1 - 2 * half)
@@ -245,17 +247,18 @@ def season_chart(table, ax=None, *, language="en"):
     out = table["outside"].to_numpy(dtype=bool)
     if out.any():
         ax.plot(at[out], share[out], ls="", marker="s", ms=12, mfc="none", mec="#D55E00", mew=2)
+    names = [style.short(name) for name in table["batch"]]
     top = 1.15 * np.nanmax(np.concatenate([share, high]), initial=1.0)
     for place in np.flatnonzero(out):
-        ax.annotate(table["batch"].iloc[place], (at[place], share[place]), xytext=(0, 9), textcoords="offset points",
-                    ha="center", va="bottom", fontsize=style.TEXT, weight="bold", color=style.INK)
+        ax.annotate(names[place], (at[place], share[place]), xytext=(0, 9), textcoords="offset points", ha="center",
+                    va="bottom", fontsize=style.TEXT, weight="bold", color=style.INK)
     ax.set_ylim(0, top)
     ends = rows.apart([low[-1], mean, high[-1]], 0.07 * top)
     for place, name in zip(ends, ("limit", "mean", "limit"), strict=True):
         style.write(ax, at[-1] + 0.04 * len(at) + 0.35, place, style.tell(f"chart_{name}", language), color=style.SOFT,
                     clip_on=False)
     every = -(-len(table) // NAMED)
-    ax.set_xticks(at[::every], table["batch"].iloc[::every], rotation=90 if len(table) > 8 else 0)
+    ax.set_xticks(at[::every], names[::every], rotation=90 if len(table) > 8 or max(map(len, names)) > 5 else 0)
     ax.set_xlim(-0.5, len(table) - 0.5)
     ax.set_xlabel(style.tell("chart_axis", language))
     style.heading(ax, style.tell("chart_title", language, stage=table.attrs["stage"], of=table.attrs["of"]))

@@ -21,7 +21,9 @@ def hazard_by_window(windows, ax=None, *, language="en"):
         name, hazard_ratio, low, high, exposed, deaths (``Relation.windows`` or ``Relation.later``).
     ax : Axes, optional
     """
-    names = [style.tell("window", language, name=style.label(row.name), batches=int(row.exposed),
+    if windows.empty:
+        return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("nothing_to_compare", language))
+    names = [style.tell("window", language, name=style.label(row.name, language), batches=int(row.exposed),
                         deaths=round(row.deaths)) for row in windows.itertuples(index=False)]
     ax, middles = rows.stack(ax, names, below=42)
     ax.set_xscale("log")
@@ -49,6 +51,8 @@ def _ends(ax, row, low, high, place):
 
 #: Width of the part for batches that met no spell, in steps of the dose; and the room around each part.
 ASIDE, ROOM = 1.0, 0.25
+#: Batches that are named: those that lost most.
+NAMED = 10
 
 
 def losses_against_dose(batches, ax=None, *, language="en"):
@@ -72,8 +76,9 @@ def losses_against_dose(batches, ax=None, *, language="en"):
     shift = ASIDE + 2 * ROOM - first
     _ranges_and_points(ax, np.linspace(0, ASIDE, len(free) + 2)[1:-1], free, "o", "white", 6)
     _ranges_and_points(ax, shift + _spread_out(hit["dose"].to_numpy(float)), hit, "D", style.FILLS["warm"][0], 7.5)
-    for row in hit.itertuples():
-        style.write(ax, shift + row.dose + 0.07 * (last - first), 100 * row.share_died, row.batch, weight="bold")
+    for row in hit.sort_values("share_died").tail(NAMED).itertuples():
+        style.write(ax, shift + row.dose + 0.07 * (last - first), 100 * row.share_died, style.short(row.batch, 9),
+                    weight="bold")
     ax.axvline(ASIDE + ROOM, color=style.SOFT, lw=0.7)
     steps = np.arange(first, last + 1)
     ax.set_xticks([ASIDE / 2, *(steps + shift)],
@@ -128,12 +133,14 @@ def losses_beside_exposure(exposure, ax=None, *, unit="C", most=24, language="en
         Batches to draw: the first of them; how many are left out is said below.
     """
     unit = check_unit(unit)
+    if exposure.empty:
+        return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
     batches = list(dict.fromkeys(exposure["batch"].astype(str)))
     shown, above = batches[:most], 40.0
     high = BATCH * len(shown) + above
     ax = style.axes(ax, size=(style.WIDTH, (high + 44) / 72))
     ax.set_ylim(-high, 0)
-    last = float(exposure["day_end"].max()) if len(exposure) else 1.0
+    last = float(exposure["day_end"].max())
     ax.set_xlim(0, last * 1.01)
     shares = (exposure["died"] / exposure["at_risk"].where(exposure["at_risk"] > 0)).astype(float)
     top = max(float(shares.max(skipna=True)) if shares.notna().any() else 0.0, 0.05)
@@ -171,7 +178,8 @@ def _window(ax, ground, row, height, share, unit, language):
 
 
 def _row_names(ax, names, above):
-    ax.set_yticks([-above - BATCH * place - UP - 3 for place in range(len(names))], names)
+    ax.set_yticks([-above - BATCH * place - UP - 3 for place in range(len(names))],
+                  [style.short(name) for name in names])
     ax.tick_params(left=False)
     ax.spines["left"].set_visible(False)
 

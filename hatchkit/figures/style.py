@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit.stage_names import label as label  # figures speak of style.label
+from hatchkit import stage_names
 from hatchkit.units import check_unit
 
 #: Fills from light to dark by stage, so that they stay apart in grey; the hatch says the same again.
@@ -151,6 +151,20 @@ def nothing(ax, words: str):
     return ax
 
 
-def temperature_label(unit: str = "C", what: str = "Temperature") -> str:
+def temperature_label(unit: str = "C", language: str = "en") -> str:
     """Axis label with its unit."""
-    return f"{what} (°{check_unit(unit)})"
+    return tell("temperature", language, unit=check_unit(unit))
+
+
+def label(key: str, language: str = "en") -> str:
+    """Short name of a stage, fate or look: the message ``stage_<key>`` of a language that has it, else in English."""
+    from hatchkit import say
+
+    known = language != say.FIRST and say.has(f"stage_{key}", language)
+    return say.text(f"stage_{key}", {}, language) if known else stage_names.label(key)
+
+
+def short(name, most: int = 16) -> str:
+    """A name that a person gave, at most so long: the middle is left out, as names often differ at their ends."""
+    name, tail = str(name), (most - 1) // 2
+    return name if len(name) <= most else f"{name[:most - 1 - tail].rstrip()}…{name[-tail:].lstrip()}"

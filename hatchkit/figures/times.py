@@ -22,7 +22,7 @@ def utc(times):
     return pd.to_datetime(times, utc=True).dt.tz_convert(None).to_numpy()
 
 
-def dates(ax, zone, *, most=6):
+def dates(ax, zone, *, most=6, language="en"):
     """Dates on the person's clock along the bottom, no more than have room."""
     from matplotlib.dates import AutoDateLocator, ConciseDateFormatter
 
@@ -30,7 +30,28 @@ def dates(ax, zone, *, most=6):
     ax.xaxis.set_major_locator(locator)
     form = ConciseDateFormatter(locator, tz=zone, zero_formats=["", "%Y", "%b", "%d %b", "%H:%M", "%H:%M"],
                                 offset_formats=["", "%Y", "%b %Y", "%d %b %Y", "%d %b %Y", "%d %b %Y"])
+    if language != "en":
+        _with_months(form, language)
     ax.xaxis.set_major_formatter(form)
+
+
+def _with_months(form, language):
+    """Let a formatter write the months in another language (Unicode CLDR, by Babel)."""
+    import calendar
+    import re
+
+    from babel.dates import get_month_names
+
+    names = get_month_names("abbreviated", context="stand-alone", locale=language)
+    months = {name: names[number] for number, name in enumerate(calendar.month_abbr) if name}
+    plain, pattern = form.format_ticks, re.compile("|".join(months))
+
+    def translated(values):
+        words = [pattern.sub(lambda found: months[found[0]], word) for word in plain(values)]
+        form.offset_string = pattern.sub(lambda found: months[found[0]], form.offset_string)
+        return words
+
+    form.format_ticks = translated
 
 
 def bent_scale(ax, low_c, high_c, unit):

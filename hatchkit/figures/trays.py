@@ -25,9 +25,8 @@ def tray_map(table, ax=None, *, language="en"):
     shown = [(f"{tray}" if tray else "", table[table["tray"] == tray]) for tray in dict.fromkeys(table["tray"])]
     ax = _trays(ax, shown, _fate, lambda name: style.tell("tray", language, name=name),
                 above=0.2 * -(-table["fate"].nunique() // 2) + 0.1)
-    fates = table["fate"].value_counts()
-    style.key(ax, [(Patch(**style.fill(fate)), f"{LETTERS.get(fate, '?')}  {style.label(fate)} ({fates[fate]})")
-                   for fate in dict.fromkeys(table["fate"])])
+    style.key(ax, [(Patch(**style.fill(fate)), f"{LETTERS.get(fate, '?')}  {style.label(fate, language)} ({len(part)})")
+                   for fate, part in table.groupby("fate", sort=False)])
     return ax
 
 

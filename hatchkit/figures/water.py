@@ -78,7 +78,7 @@ def water_against_target(table, ax=None, *, language="en"):
                              (~weighed, "o", style.PAPER)):
         if part.any():
             ax.plot(share[part], place[part], mark, color=style.INK, mfc=face, ms=7, zorder=3)
-    ax.set_yticks(place, table["batch"].astype(str))
+    ax.set_yticks(place, [style.short(name) for name in table["batch"]])
     ax.tick_params(left=False)
     ax.set_ylim(len(table) - 0.4, -0.6)
     ax.set_xlabel(style.tell("water_axis", language))
@@ -109,7 +109,9 @@ def hatch_clock(table, ax=None, *, language="en"):
         From ``climate.clock.hatch_clock``.
     """
     known = table[table["expected_at"].notna()].reset_index(drop=True)
-    ax = style.axes(ax, size=(style.WIDTH, 1.3 + 0.27 * max(len(known), 1)))
+    if known.empty:
+        return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_clock", language))
+    ax = style.axes(ax, size=(style.WIDTH, 1.3 + 0.27 * len(known)))
 
     def hours(name):
         return (known[name] - known["usual_at"]).dt.total_seconds() / 3600
@@ -125,7 +127,7 @@ def hatch_clock(table, ax=None, *, language="en"):
         outside, = ax.plot(hours("middle_at")[out], place[out], "D", color=style.INK, mfc="#D55E00", ms=7, ls="")
         entries.append((outside, style.tell("clock_outside", language)))
     ax.axvline(0, color=style.SOFT, lw=0.7, ls=":")
-    ax.set_yticks(place, known["batch"].astype(str))
+    ax.set_yticks(place, [style.short(name) for name in known["batch"]])
     ax.tick_params(left=False)
     ax.set_ylim(len(known) - 0.4, -0.6)
     ax.set_xlabel(style.tell("clock_axis", language))

@@ -155,10 +155,10 @@ class Findings:
         What was read and assumed: one line above, the rest at the end of the page.
     unknown : tuple of Said
         What this cannot tell.
-    sheet : str
-        Question with which the second sheet of paper begins.
     unit : {"C", "F"}
     language : str
+    sheet : str
+        Question with which the second sheet of paper begins.
     """
 
     about: str
@@ -166,9 +166,9 @@ class Findings:
     found: tuple
     records: Finding
     unknown: tuple = ()
-    sheet: str = ""
     unit: str = "C"
     language: str = "en"
+    sheet: str = ""
 
     @property
     def first(self) -> Finding:

@@ -17,8 +17,9 @@ from hatchkit.losses.schedule import Look, by_batch, count, number, schedule, sp
 from hatchkit.losses.stages import limits_for
 from hatchkit.problems import problem
 from hatchkit.problems import table as problems_table
+from hatchkit.reference import contract
 
-COLUMNS = ["batch", "egg", "eggs", "fate", "after_day", "by_day", "found_at"]
+COLUMNS = contract.columns("fates")
 
 #: So many eggs more than were set are a slip in counting; beyond, the record of the batch can't be read.
 MOST_TOO_MANY, MOST_TOO_MANY_SHARE = 2, 0.05

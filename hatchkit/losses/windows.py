@@ -9,8 +9,9 @@ import pandas as pd
 from hatchkit.losses.counted import counted
 from hatchkit.losses.fates import batch_fates
 from hatchkit.losses.schedule import by_batch, number, schedule, species_figures
+from hatchkit.reference import contract
 
-COLUMNS = ["batch", "window", "name", "day_start", "day_end", "start", "end", "at_risk", "died", "clear"]
+COLUMNS = contract.columns("windows")
 
 LIVING = ("hatched", "culled", "dead", "pipped_dead")
 

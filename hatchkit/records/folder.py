@@ -18,12 +18,13 @@ from hatchkit.records.own_sheet import own_readings
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.candidates import key_of
-from hatchkit.records.sheets.frames import empty_frame, tidy
+from hatchkit.records.sheets.frames import tidy
 from hatchkit.records.sheets.machines import machines_of
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
 from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
 from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS
+from hatchkit.reference import contract
 
 
 def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
@@ -73,7 +74,7 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
     language, notes = language_of_season(settings, sheets.understood)
     found += notes
     batches = (
-        tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else empty_frame("batches")
+        tidy(sheets.batches, "batches", zone, found, extra=True) if len(sheets.batches) else contract.empty("batches")
     )
     batches["incubator"], notes = machines_of(batches, settings)
     found += notes
@@ -92,9 +93,9 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
     tables = any(item.kind not in ("", "lines") for item in sheets.understood)
     if readings.empty and batches.empty and not tables and not sheets.open:
         raise HatchkitError(_nothing(folder, names, found))
-    eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else empty_frame("eggs")
-    weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else empty_frame("weights")
-    looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else empty_frame("looks")
+    eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else contract.empty("eggs")
+    weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else contract.empty("weights")
+    looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else contract.empty("looks")
     doubts = checks.check_batches(batches, species_table, zone) + checks.check_eggs(eggs)
     found += checks.check_logs(batches, readings)
     if batches.empty:
@@ -152,7 +153,7 @@ def _fixed(settings: dict, answers: dict) -> dict:
 def _with_answers(settings: dict, answers: dict) -> dict:
     """Settings with what a person answered of the whole season; season.toml wins."""
     told = {heading: taken for (_, _, heading), taken in answers.items() if heading.startswith("?")}
-    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary")):
+    for asked, name in (("?species", "default_species"), ("?year", "year"), ("?diary", "diary"), ("?sums", "sums")):
         if asked in told and not settings.get(name):
             settings = {**settings, name: told[asked]}
     return settings
@@ -264,7 +265,7 @@ def _logs(folder: Path, settings: dict, batches, zone: str, names, loose, answer
 
     if loose or any((folder / name).is_dir() for name in names):
         return read_all(folder, settings, batches, zone, loose=loose, answers=answers)
-    return Logs(empty_frame("readings"), _problems.table([]))
+    return Logs(contract.empty("readings"), _problems.table([]))
 
 
 def _unread_files(unread, log_problems, readings) -> list[dict]:

@@ -12,7 +12,8 @@ WORKBOOK = "batches.xlsx"
 #: What is seen of the table of batches at first; all else is grouped beside it and opens with a click.
 AT_FIRST_SIGHT = ("batch", "species", "incubator", "set_at", "eggs_set", "candle1_at", "clear1", "dead1", "transfer_at",
                   "dead3", "taken_off_at", "hatched", "pipped_dead", "dead_in_shell", "notes")
-_LOOK, _END = ("alive", "clear", "dead", "removed"), ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
+_LOOK = ("alive", "clear", "dead", "removed")
+_END = ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
 _LAST_ROW = 1000  # drop-downs and formats reach to here
 #: The candlings sheet is read into looks; its columns are described here, as the table of looks has others.
 _CANDLINGS = {"looked_at": ("", "time"), "clear": ("eggs", "count"), "dead": ("eggs", "count"),

@@ -33,6 +33,9 @@ def species_table() -> pd.DataFrame:
     wide.columns.name = None
     names = load("species_names")
     wide.insert(0, "name", names.drop_duplicates("species").set_index("species")["name"])
+    days = load("species_days").set_index("species")[["days_low", "days_high"]].reindex(wide.index)
+    for name in days:  # printed by other texts or breeds; a bird without such a text has its one figure
+        wide[name] = days[name].fillna(wide["incubation_days"]).astype(float)
     return wide
 
 

@@ -103,7 +103,7 @@ def foresee(design, *, ratios=(2.0, 4.0, 10.0), seasons: int = 1000, seed: int =
         again = deaths(eggs, np.clip(raised, 1e-9, 1 - 1e-9), batch, spread, rng)
         return (again - eggs * share) @ dose / np.sqrt(np.maximum(again.sum(axis=1), 1.0))
 
-    limit_score = np.quantile(scores(1.0), 1 - limit["clear_chance"])
+    limit_score = np.quantile(scores(1.0), 1 - limit["redrawn_chance"])
     shown = np.maximum.accumulate([float((scores(ratio) > limit_score + 1e-9).mean()) for ratio in ratios])
     if left < 1e-6:
         shown = np.zeros(len(ratios))

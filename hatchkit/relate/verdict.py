@@ -79,7 +79,7 @@ def _clear(more, drawn, smallest, floor, limit) -> bool:
     """Rare among redrawn seasons and, where batches can be exchanged in many ways, not common among these."""
     if not isfinite(drawn):
         return more <= limit["clear_chance"] and floor > 1
-    return drawn <= limit["clear_chance"] and (smallest > limit["guard_smallest"] or more <= limit["guard_chance"])
+    return drawn <= limit["redrawn_chance"] and (smallest > limit["guard_smallest"] or more <= limit["guard_chance"])
 
 
 def _worth_naming(low, high) -> bool:

@@ -112,8 +112,8 @@ def _chance(found) -> str:
 def _redrawn(test) -> str:
     if not np.isfinite(test.get("drawn", np.nan)):
         return ""
-    return (f" With every batch drawn anew, each with its own luck and machines and seasons at their own levels, it did "
-            f"in {in_ten(test['drawn'])} cases.")
+    return (" With every batch drawn anew, each with its own luck, machines and seasons at their own levels, it did in "
+            f"{in_ten(test['drawn'])} cases.")
 
 
 def _interval_warning(found) -> str:

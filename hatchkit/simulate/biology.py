@@ -29,8 +29,11 @@ def _parameters() -> dict:
 
 @cache
 def birds() -> pd.DataFrame:
-    """The species table, read once; not to be changed."""
-    return reference.species_table()
+    """The species table with what the invented keepers set (``simulate_birds.csv``), read once; not to be changed."""
+    table = reference.species_table()
+    for row in reference.load("simulate_birds").itertuples():
+        table.loc[row.species, row.item] = row.value
+    return table
 
 
 def parameters(**changes) -> dict:

@@ -25,11 +25,15 @@ COLUMNS = [
     "gain",
     "verdict",
     "beside",
+    "about",
 ]
 #: What is asked of a change: fertility where it was about hens, the hatch of the fertile where it was about machines.
 ASKED = ("fertility", "hatch_of_fertile", "late")
 #: Columns in which the place of a change may stand.
 PLACES = ("incubator", "pen", "flock", "breed", "shelf", "hatcher", "keeper", "place")
+#: What a change of such a place is about, fixed before any egg is counted.
+ABOUT = {"pen": "fertility", "flock": "fertility", "breed": "fertility", "incubator": "hatch_of_fertile",
+         "hatcher": "hatch_of_fertile", "shelf": "hatch_of_fertile"}
 #: Helped: at most this chance of as much without the change; a hint: at most the second.
 HELPED, HINT = 0.025, 0.1
 
@@ -51,7 +55,8 @@ def helped(season, *, draws: int = 4000, seed: int = 1) -> pd.DataFrame:
         without the change); by_itself (how far the share
         was expected to move by itself, towards the usual); gain (after less expected); verdict: helped, hint, not_seen,
         worse, too_few, no_before, no_after; beside (other changes between the two that a quarter or more of these
-        batches met too: the two cannot be told apart).
+        batches met too: the two cannot be told apart); about (the outcome that a change of such a place is asked
+        for, "" where the place does not tell).
 
     Notes
     -----
@@ -74,6 +79,7 @@ def helped(season, *, draws: int = 4000, seed: int = 1) -> pd.DataFrame:
                     outcome,
                     *_one(table, mine, change["date"], _until(changes, change), outcome, draws, seed),
                     _beside(table, mine, change, changes),
+                    _about(table, change),
                 ]
             )
     return pd.DataFrame(rows, columns=COLUMNS)
@@ -111,15 +117,28 @@ def _concerned(table, change) -> np.ndarray:
     mine = np.ones(len(table), bool)
     if change.get("keeper"):
         mine &= (table["keeper"].astype(object) == change["keeper"]).to_numpy()
-    where = str(change["where"] or "").strip().lower()
-    if where:
-        fits = [
-            table[name].astype(object).map(lambda cell: str(cell).strip().lower()).to_numpy() == where
-            for name in PLACES
-            if name in table
-        ]
+    if _where(change):
+        fits = [_named(table, name, change) for name in PLACES if name in table]
         mine &= np.any(fits, axis=0)
     return mine
+
+
+def _where(change) -> str:
+    return str(change["where"] or "").strip().lower()
+
+
+def _named(table, column, change) -> np.ndarray:
+    """Batches whose place of this column is the change's; a machine of a club bears its keeper's name besides."""
+    names = table[column].astype(object).map(lambda cell: str(cell).strip().lower()).to_numpy(str)
+    keeper = table["keeper"].astype(object).map(lambda cell: str(cell).strip().lower()).to_numpy(str)
+    where = _where(change)
+    return (names == where) | (names == np.char.add(f"{where}, ", keeper))
+
+
+def _about(table, change) -> str:
+    """What a change of such a place is asked for; "" where it was for all eggs, or the place does not tell."""
+    return next((about for column, about in ABOUT.items() if _where(change) and column in table
+                 and _named(table, column, change).any()), "")
 
 
 def _one(table, mine, date, until, outcome, draws, seed) -> list:

@@ -70,7 +70,8 @@ def _renamed(season, books: dict, batches: dict):
         lower = {name.lower(): new for name, new in known.items()}
         changes = changes.assign(
             what=[f"change {number}" for number in range(1, len(changes) + 1)],
-            where=changes["where"].map(lambda name: lower.get(str(name).strip().lower(), "")),
+            where=[_where(lower, where, keeper) for where, keeper in
+                   zip(changes["where"], changes["keeper"], strict=True)],
             keeper=changes["keeper"].map(lambda name: books.get("keeper", {}).get(str(name), "")),
             file="",
             sheet="",
@@ -98,6 +99,12 @@ def _renamed(season, books: dict, batches: dict):
     )
 
 
+def _where(known: dict, where, keeper) -> str:
+    """The number of the place of a change: a machine of a club bears its keeper's name. No place stays none."""
+    where = str(where or "").strip().lower()
+    return known.get(f"{where}, {str(keeper).lower()}", known.get(where, "elsewhere")) if where else ""
+
+
 def _numbers(setting) -> dict:
     """What is known of a machine without a name in it: kind of air, set point, height, one correction."""
     kept = ("air", "set_point_c", "altitude_m", "eggs_brought_in", "damped_probe")
@@ -111,10 +118,10 @@ def _keyed(table, batches):
 
 
 def _batches(table, books, batches):
-    from hatchkit.records.sheets.frames import facts_of
+    from hatchkit.reference import contract
 
     # What is no column of the kit is the keeper's own, and may hold anything.
-    known = [name for name, *_ in facts_of("batches")]
+    known = contract.columns("batches")
     out = table[[name for name in table if name in known]].copy()
     for column, word in _NUMBERED.items():
         out[column] = _mapped(table[column], books.get(word, {}))

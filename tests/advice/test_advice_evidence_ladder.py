@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 
 import hatchkit as hk
+from hatchkit import reference
 from hatchkit.advice import pictured
 from hatchkit.advice.egg_chances import egg_chances
 from hatchkit.advice.evidence_ladder import _strength, ladder
@@ -52,6 +53,13 @@ def test_an_item_keeps_its_value_and_a_sign_its_words(season, causes):
     assert cold["kind"] == "item" and cold["unit"] == "h" and cold["value"] == pytest.approx(11.4, abs=0.05)
     facts = pictured.ladder(causes, ladder(causes))
     assert facts["for_kind"] == "pattern" and facts["against_kind"] == "before"
+
+
+def test_the_column_list_names_them(season, causes):
+    listed = reference.load("columns_advice")
+    plan = hk.next_set(season, "chicken", today="2026-09-01")
+    for name, table in (("ladder", ladder(causes)), ("egg_chances", egg_chances(season, plan))):
+        assert list(table) == list(listed.loc[listed["table"] == name, "column"])
 
 
 def test_the_curve_of_chances_goes_through_the_plans_numbers(season):

@@ -8,6 +8,7 @@ import pandas as pd
 import pytest
 
 import hatchkit as hk
+from hatchkit import reference
 from hatchkit.advice import pictured
 from hatchkit.advice.glance import SPELLS, glance
 
@@ -31,6 +32,12 @@ def test_every_batch_has_its_machine_its_time_and_its_hatch(season, calendar):
     assert table.at["H2", "machine"] == "A" and table.at["H2", "share"] == pytest.approx(17 / 48)
     assert (table["set_at"] < table["transfer_at"]).all() and (table["transfer_at"] < table["end_at"]).all()
     assert table["machine"].is_monotonic_increasing
+
+
+def test_the_column_list_names_them(calendar):
+    listed = reference.load("columns_advice")
+    for name in ("batches", "spells"):
+        assert list(getattr(calendar, name)) == list(listed.loc[listed["table"] == f"glance_{name}", "column"])
 
 
 def test_batches_in_one_lane_do_not_overlap(calendar):

@@ -133,7 +133,7 @@ def clear(table, seed) -> bool:
     if not enough_to_test(made):
         return False
     drawn = redrawn(made, seed=seed, draws=700)["more"]
-    if not drawn <= limit["clear_chance"]:
+    if not drawn <= limit["redrawn_chance"]:
         return False
     test = weigh_chance(made, draws=1000, seed=seed)[3]
     return bool(test["smallest"] > limit["guard_smallest"] or test["more"] <= limit["guard_chance"])

@@ -1,5 +1,6 @@
 """The browser tests need Chromium and its driver; without them they are not collected, and a line says so."""
 
+import os
 import shutil
 from importlib.util import find_spec
 
@@ -10,7 +11,7 @@ DRIVER = shutil.which("chromedriver")
 MISSING = [name for name, there in (("Chromium", BROWSER), ("chromedriver", DRIVER),
                                     ("the library selenium", find_spec("selenium"))) if not there]
 
-collect_ignore = ["test_browser_lab.py", "test_browser_reading.py"] if MISSING else []
+collect_ignore = ["test_browser_lab.py", "test_browser_pages.py", "test_browser_reading.py"] if MISSING else []
 
 
 @pytest.fixture(scope="session")
@@ -40,5 +41,8 @@ def page(season, chromium):
 
 def pytest_terminal_summary(terminalreporter):
     if MISSING:
-        terminalreporter.write_line("Not run: opening the notebooks in JupyterLab in a browser "
+        terminalreporter.write_line("Not run: opening pages, and the notebooks in JupyterLab, in a browser "
                                     f"(this machine has no {' and no '.join(MISSING)}).")
+    for what, setting in (("axe-core on the pages", "HATCHKIT_AXE"), ("the checker of HTML", "HATCHKIT_VNU")):
+        if not os.environ.get(setting):
+            terminalreporter.write_line(f"Not run: {what} ({setting} names no file; see .ci/run).")

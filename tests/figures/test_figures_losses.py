@@ -74,11 +74,11 @@ def test_the_ledger_goes_from_eggs_set_to_good_chicks(season):
     assert lengths[0] - sum(lengths[1:-1]) == pytest.approx(lengths[-1])
 
 
-def test_eggs_shared_out_have_one_decimal_in_the_ledger(season):
+def test_eggs_shared_out_are_about_a_whole_number_in_the_ledger(season):
     table = hk.breakdown(season)
     table = table[table["batch"] == "2"].copy()
     table.loc[table["stage"] == "mid", "eggs"] = 49.674 - 48
-    assert "- 1.7" in texts(figures.egg_ledger(table))
+    assert "about 2" in texts(figures.egg_ledger(table))
 
 
 def test_groups_fill_up_to_100_percent(season):

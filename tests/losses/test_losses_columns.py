@@ -8,7 +8,7 @@ from hatchkit import reference
 from hatchkit.losses.bad_luck import bad_luck
 from hatchkit.losses.clears import clears
 from hatchkit.losses.season_chart import season_chart
-from hatchkit.losses.tray import clustering, tray_map
+from hatchkit.losses.tray import clustering, tray_map, tray_season
 from hatchkit.losses.windows import candling_windows
 
 
@@ -26,6 +26,7 @@ def tables():
         "bad_luck": bad_luck(season),
         "clears": clears(season).drop(columns="season"),
         "tray_map": tray_map(season),
+        "tray_season": tray_season(season),
         "clustering": clustering(season),
         "season_chart": season_chart(season),
         **{f"age_{name}": getattr(ages, name) for name in ("fits", "table", "curve", "hazard", "looks")},

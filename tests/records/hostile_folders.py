@@ -143,7 +143,7 @@ def _limited(seconds):
     if not hasattr(signal, "setitimer"):
         yield
         return
-    # Processor time, so that a busy machine is no fault; and a long wait on the clock, for what waits and does not work.
+    # Processor time, so that a busy machine is no fault; and the clock, for what waits without working.
     clocks = ((signal.SIGPROF, signal.ITIMER_PROF, seconds), (signal.SIGALRM, signal.ITIMER_REAL, 10 * seconds))
     earlier = [signal.signal(number, stop) for number, _, _ in clocks]
     for _, clock, most in clocks:

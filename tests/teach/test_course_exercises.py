@@ -9,6 +9,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.teach.breakout_lab import DateTheEgg
 from hatchkit.teach.course_finding import Writing
 from hatchkit.teach.exercises import EXERCISES, check, judge
 from hatchkit.teach.judging import NOT_YET, OPEN, RIGHT, HiddenCause
@@ -116,11 +117,14 @@ CASES |= {
     "care_day": ((DUCK,), 18.5),
     "sudden_deaths": ((), "b"),
     "no_formaldehyde": ((), "c"),
+    "died_when": (({"last_alive": 9, "found": 18, "from": 7, "to": 11},), (9, 11)),
+    "which_wing": ((), "b"),
+    "wet_or_dry": ((), "a"),
 }
 
 
 def test_every_exercise_is_tried_here():
-    assert set(CASES) | {"finding", "case"} == set(EXERCISES)
+    assert set(CASES) | {"finding", "case", "candled_day", "opened_day", "another_day"} == set(EXERCISES)
 
 
 @pytest.mark.parametrize("name", CASES)
@@ -281,7 +285,8 @@ def test_the_right_cause_comes_with_the_other_batches_that_it_touched(others, sa
 
 def test_every_hint_has_its_words_and_no_words_are_left_over():
     table = reference.load("exercise_words")
-    spoken = {Writing: ["found"], HiddenCause: ["other", "kin", "stage"]}
+    spoken = {Writing: ["found"], HiddenCause: ["other", "kin", "stage"], DateTheEgg: []}
     wanted = {(name, answer) for name, exercise in EXERCISES.items()
-              for answer in spoken.get(type(exercise)) or ["right", "other", *exercise.mistakes]}
+              for answer in (spoken[type(exercise)] if type(exercise) in spoken
+                             else ["right", "other", *exercise.mistakes])}
     assert set(zip(table["exercise"], table["answer"], strict=True)) == wanted

@@ -44,8 +44,13 @@ def test_eggs_needed_are_those_of_the_textbook():
 def test_the_plan_takes_what_is_usual_from_the_keepers_own_years():
     season = hk.load_season("demo-years")
     own = hk.trial(season, outcome="fertility", seed=1, sets=2)
-    share = 1 - season.fates[season.fates["fate"].isin(["clear", "infertile"])]["eggs"].sum() / season.fates["eggs"].sum()
-    assert own.usual == pytest.approx(share, abs=0.02) and own.usual != hk.trial(outcome="fertility", seed=1, sets=2).usual
+    share = (
+        1 - season.fates[season.fates["fate"].isin(["clear", "infertile"])]["eggs"].sum() / season.fates["eggs"].sum()
+    )
+    assert (
+        own.usual == pytest.approx(share, abs=0.02)
+        and own.usual != hk.trial(outcome="fertility", seed=1, sets=2).usual
+    )
 
 
 def test_a_large_difference_is_found_and_none_is_not(plan):
@@ -82,8 +87,10 @@ def test_the_difference_beside_a_librarys_stratified_table():
     rng = np.random.default_rng(2)
     strata, new = np.repeat(np.arange(5), 60), np.tile([True, False], 150)
     good = rng.random(300) < np.where(new, 0.75, 0.6)
-    tables = [np.array([[((strata == s) & (new == a) & (good == g)).sum() for g in (True, False)] for a in (True, False)])
-              for s in range(5)]
+    tables = [
+        np.array([[((strata == s) & (new == a) & (good == g)).sum() for g in (True, False)] for a in (True, False)])
+        for s in range(5)
+    ]
     library = StratifiedTable(tables)
     difference, low, high = risk_difference(good, new, strata)
     assert difference == pytest.approx(good[new].mean() - good[~new].mean(), abs=0.01)
@@ -105,8 +112,16 @@ def test_plan_and_sheet_come_back_from_the_folder(plan, tmp_path):
         sheet.save(plan, tmp_path / "trial")
 
 
-@pytest.mark.parametrize("asked", [dict(arms=("a", "a")), dict(outcome="weight"), dict(difference=0.9), dict(eggs=2),
-                                   dict(eggs=40, blocks={"hen": 3})])
+@pytest.mark.parametrize(
+    "asked",
+    [
+        dict(arms=("a", "a")),
+        dict(outcome="weight"),
+        dict(difference=0.9),
+        dict(eggs=2),
+        dict(eggs=40, blocks={"hen": 3}),
+    ],
+)
 def test_what_cannot_be_planned_is_one_sentence(asked):
     with pytest.raises(hk.HatchkitError):
         hk.trial(**asked)
@@ -115,8 +130,22 @@ def test_what_cannot_be_planned_is_one_sentence(asked):
 def test_the_command_plans_and_judges(tmp_path, capsys):
     from hatchkit.cli import main
 
-    assert main(["trial", "demo-years", "--compare", "as before", "twice a day", "--sets", "2", "--save",
-                 str(tmp_path / "t")]) == 0
+    assert (
+        main(
+            [
+                "trial",
+                "demo-years",
+                "--compare",
+                "as before",
+                "twice a day",
+                "--sets",
+                "2",
+                "--save",
+                str(tmp_path / "t"),
+            ]
+        )
+        == 0
+    )
     assert "Split trial" in capsys.readouterr().out
     assert main(["trial", str(tmp_path / "t")]) == 0
     assert "Too few" in capsys.readouterr().out

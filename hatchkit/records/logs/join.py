@@ -7,9 +7,11 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit.problems import problem
+from hatchkit.reference import contract
 from hatchkit.spelling import many
 
-COLUMNS = ["incubator", "probe", "time", "temp_c", "rh_pct", "file", "doubt", "temp_logged_c"]
+#: What a file tells of its readings; whose and of which year they are is said when seasons are joined.
+COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper", "season")]
 
 
 def empty_readings() -> pd.DataFrame:

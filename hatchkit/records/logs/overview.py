@@ -6,9 +6,9 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.marks import gaps, usual_step
+from hatchkit.reference import contract
 
-COLUMNS = ["file", "incubator", "known_by", "probes", "start", "end", "step_minutes", "readings", "doubtful", "gaps",
-           "longest_gap_h", "channels", "asked"]
+COLUMNS = contract.columns("logs")
 
 
 def files_table(parts, facts: dict, questions: pd.DataFrame, known_by: dict) -> pd.DataFrame:

@@ -17,11 +17,12 @@ from hatchkit.records.logs.join import join_files
 from hatchkit.records.logs.overview import COLUMNS as FILES
 from hatchkit.records.logs.overview import files_table
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
+from hatchkit.reference import contract
 
 #: Endings of files that are no logs and no mistake either.
 _NO_LOGS = {".md", ".pdf", ".png", ".jpg", ".jpeg", ".heic", ".html", ".htm", ".docx", ".toml", ".ini", ".py", ".exe"}
 #: As the questions of the sheets; a code of the logs begins with "log_".
-QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
+QUESTIONS = contract.columns("questions")
 
 
 @dataclass(frozen=True)

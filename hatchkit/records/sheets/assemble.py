@@ -14,6 +14,7 @@ from hatchkit.records.sheets import names as naming
 from hatchkit.records.sheets.batch_species import with_species
 from hatchkit.records.sheets.diary import read_diary, without_unclear
 from hatchkit.records.sheets.eggsheet import read_eggs
+from hatchkit.records.sheets.evidence import FEW
 from hatchkit.records.sheets.legend import marks_in
 from hatchkit.records.sheets.logsheet import read_log
 from hatchkit.records.sheets.order import decide_order
@@ -23,6 +24,9 @@ from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
 from hatchkit.records.sheets.understand import Understood, language_on, understand
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
+
+#: Share of the eggs set that a slip of counting may be; rows from which too many eggs speak against a reading.
+SLIP_SHARE, LEAST_TRIED = 0.05, 2
 
 
 @dataclass
@@ -89,12 +93,39 @@ def read_sheets(
         if part is not None and item.kind == "lines" and settings.get("diary") != "used":
             part, more = without_unclear(item, part)
             asked += more
+        if part is not None and item.kind in ("batches", "looks") and settings.get("sums") != "used":
+            part, more = without_too_many(item, part)
+            asked += more
         if part is not None:
             parts.append((item, part))
             found += odd_cells(item, part)
     sheets = _put_together(parts, understood, settings, species_table, found)
     sheets.open = asked + sheets.open
     return sheets
+
+
+def without_too_many(item: Understood, part: Part) -> tuple[Part | None, list[dict]]:
+    """A table less its batches, and the question about them, where most rows tell of more eggs than were set.
+
+    A keeper miscounts in a row or two; where most rows hold too many, the columns were misread.
+    """
+    table = part.batches
+    if not len(table) or {"eggs_set", "set_at"} <= set(item.block.headings):
+        return part, []
+    tried = table["rest"].notna() & table["hatched"].notna()
+    slip = np.maximum(FEW, SLIP_SHARE * table["eggs_set"].astype(float))
+    over = tried & ((table["rest"].astype(float) < -slip) | table["broken"].astype(bool))
+    if tried.sum() < LEAST_TRIED or over.sum() <= 0.5 * tried.sum():
+        return part, []
+    asked = dict(
+        code="sums",
+        file=item.block.file,
+        sheet=item.block.sheet,
+        taken="left_out",
+        rows=[int(row) for row in table.loc[over, "row"]],
+        names=[str(name or "") for name in table.loc[over].get("name", [])],
+    )
+    return None, [asked]
 
 
 def _context(item: Understood, day_first: bool, year: int | None) -> Context:

@@ -92,7 +92,7 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
 def misspelt(text: str) -> str | None:
     """The bird whose plain name lies one letter (or two swapped) from the one word of a text; None if not just one."""
     words = cut(text)
-    if len(words) != 1 or len(words[0]) < 5:
+    if len(words) != 1 or len(words[0]) < 4:
         return None
     near = {
         max(_names()[name,], key=lambda hit: hit[1])[0]
@@ -148,7 +148,7 @@ def species_in(text) -> dict[str, float]:
     return _of_one_name(found)
 
 
-#: Birds whose plumage names a colour of hens ("Wyandotte rebhuhnfarbig", "Vlaška koroptví"); common practice, no source.
+#: Birds that name a colour of hens ("Wyandotte rebhuhnfarbig", "Vlaška koroptví"); common practice, no source.
 _COLOURS = frozenset({"chukar", "partridge", "quail", "pheasant"})
 
 

@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import numpy as np
+
 from hatchkit.records.sheets.fields import Meaning
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 
 
 def choose(columns, options) -> list:
@@ -27,7 +30,19 @@ def choose(columns, options) -> list:
     ends = [place for place in fates if not chosen[place].look]
     if ends and not any(m is not None and m.field == "result" for m in chosen):
         chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
+    if any(m is not None and m.field == "result" for m in chosen):
+        _days_of_results(columns, chosen)
     return chosen
+
+
+def _days_of_results(columns, chosen) -> None:
+    """A column of days beside the result says when each egg came out ("out on day")."""
+    for column, meaning in zip(columns, chosen, strict=True):
+        free = meaning is None or meaning.field == "ignore"
+        if free and column.share_count > 0.8 and not column.running and 3 <= np.nanmax(column.values) <= 60:
+            if "day" in all_roles(tokens(column.heading)) and np.nanmin(column.values) >= 1:
+                chosen[column.place] = Meaning("look_day")
+                return
 
 
 def _fits(meaning, column) -> float:

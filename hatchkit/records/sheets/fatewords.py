@@ -61,7 +61,7 @@ def _from_roles(roles: frozenset) -> str | None:
         return "pipped_dead"
     if has("shell") or has("unhatched") or negated and roles & {"hatched", "hatch", "out"}:
         return "dead_in_shell"
-    if has("culled"):
+    if has("culled") and not has("removed"):
         return "culled"
     if roles & {"hatched", "chicks"} or has("hatch") and not has("dead"):
         return "hatched"

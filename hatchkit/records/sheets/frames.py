@@ -2,41 +2,12 @@
 
 from __future__ import annotations
 
-from functools import cache
-
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records import times
-
-TIME = "datetime64[us, UTC]"
-#: The dtype that pandas itself gives to text.
-TEXT = pd.Series(["a"]).dtype
-
-
-@cache
-def facts_of(kind: str) -> tuple[tuple[str, str, str], ...]:
-    """(column, unit, kind of value) of a table in the order of ``columns_records.csv``."""
-    facts = reference.load("columns_records")
-    facts = facts[facts["table"] == kind].fillna("")
-    return tuple(facts[["column", "unit", "kind"]].itertuples(index=False, name=None))
-
-
-def empty_frame(kind: str) -> pd.DataFrame:
-    """The documented table with no rows."""
-    return pd.DataFrame({name: _blank(form, 0).array for name, _, form in facts_of(kind)})
-
-
-def _blank(form: str, n: int) -> pd.Series:
-    if form == "time":
-        return pd.Series(pd.NaT, index=range(n), dtype=TIME)
-    if form == "count":
-        return pd.Series(pd.NA, index=range(n), dtype="Int64")
-    if form == "number":
-        return pd.Series(np.nan, index=range(n), dtype=float)
-    return pd.Series([None] * n, dtype=TEXT)
+from hatchkit.reference import contract
 
 
 def tidy(table: pd.DataFrame, kind: str, zone: str, found: list, *, extra: bool = False) -> pd.DataFrame:
@@ -58,14 +29,14 @@ def tidy(table: pd.DataFrame, kind: str, zone: str, found: list, *, extra: bool 
     if kind == "batches" and "flock" not in table and "pen" in table:
         table = table.assign(flock=table["pen"])
     columns = {}
-    for name, _, form in facts_of(kind):
-        columns[name] = _typed(table[name], form, zone, found, table) if name in table else _blank(form, n)
+    for name, _, form in contract.described(kind):
+        columns[name] = _typed(table[name], form, zone, found, table) if name in table else contract.blank(form, n)
     if extra:
         for name in table:
             if name not in columns and isinstance(name, str) and name not in _INNER and not name.endswith("_hour"):
                 values = table[name]
                 if values.map(lambda cell: cell is None or isinstance(cell, str) or cell != cell).all():
-                    columns[name] = values.astype(object).where(values.notna(), None).astype(TEXT)
+                    columns[name] = values.astype(object).where(values.notna(), None).astype(contract.TEXT)
     return pd.DataFrame({name: series.array for name, series in columns.items()})
 
 
@@ -101,7 +72,7 @@ def _typed(values: pd.Series, form: str, zone: str, found: list, table: pd.DataF
         return numbers.where(numbers.eq(numbers.round())).astype("Int64")
     if form == "number":
         return pd.to_numeric(values, errors="coerce").astype(float)
-    return values.astype(object).where(values.notna(), None).astype(TEXT)
+    return values.astype(object).where(values.notna(), None).astype(contract.TEXT)
 
 
 def to_utc(wall: pd.Series, zone: str, found: list, table: pd.DataFrame, column: str) -> pd.Series:
@@ -133,4 +104,4 @@ def to_utc(wall: pd.Series, zone: str, found: list, table: pd.DataFrame, column:
                     column=column,
                 )
             )
-    return pd.Series(utc).dt.tz_localize("UTC").astype(TIME)
+    return pd.Series(utc).dt.tz_localize("UTC").astype(contract.TIME)

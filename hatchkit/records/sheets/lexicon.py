@@ -148,13 +148,39 @@ def tokens(text, language: str | None = None) -> tuple[Token, ...]:
 
 @cache
 def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
-    words, found, place = cut(text), [], 0
+    words, found, place = _spelt_as_phrases(cut(text), language), [], 0
     while place < len(words):
         token, used = _token_at(words, place, language)
         if token is not None:
             found.append(token)
         place += used
     return tuple(found)
+
+
+def _spelt_as_phrases(words: list[str], language) -> list[str]:
+    """Misspelt words put right where a longer phrase of the sheet's language then stands there ("dead in shel")."""
+    known, longest = phrases(), _in_phrases(language)
+    for place, word in enumerate(words):
+        if len(word) < 4 or not word.isalpha() or word in longest or word in known:
+            continue
+        for near in nearest_words(word, longest):
+            right = [*words[:place], near, *words[place + 1 :]]
+            starts, ends = range(max(place - 3, 0), place + 1), range(place + 1, place + 4)
+            if any(" ".join(right[a:b]) in known for a in starts for b in ends if b - a > 1):
+                words = right
+                break
+    return words
+
+
+@cache
+def _in_phrases(language: str | None) -> frozenset:
+    """The words of four letters and more in phrases of a language or of English."""
+    spoken = (
+        key
+        for key, roles in phrases().items()
+        if " " in key and (language is None or any(names & {language, "en"} for names in roles.values()))
+    )
+    return frozenset(word for key in spoken for word in key.split() if len(word) > 3)
 
 
 def _token_at(words: list[str], place: int, language):
@@ -240,7 +266,9 @@ def _bird_names() -> frozenset:
 @cache
 def _spoken(letter: str, language: str | None) -> tuple[str, ...]:
     """Single words with a first letter ("": of five letters and more) that the sheet's language or English knows."""
-    words = _by_length().get(letter, ()) if letter else [w for all_ in _by_length().values() for w in all_ if len(w) > 4]
+    words = _by_length().get(letter, ())
+    if not letter:
+        words = [word for same in _by_length().values() for word in same if len(word) > 4]
     known = phrases()
     return tuple(w for w in words if language is None or any(names & {language, "en"} for names in known[w].values()))
 

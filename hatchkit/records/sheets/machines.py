@@ -5,8 +5,8 @@ from __future__ import annotations
 import pandas as pd
 
 from hatchkit.problems import problem
-from hatchkit.records.sheets.frames import TEXT
 from hatchkit.records.sheets.names import name_key
+from hatchkit.reference.contract import TEXT
 
 
 def machines_of(batches: pd.DataFrame, settings: dict):

@@ -197,6 +197,7 @@ def _season_question(asked: dict) -> dict:
         "mixed_birds": (),
         "day_first": ("True", "False"),
         "diary": ("left_out", "used"),
+        "sums": ("left_out", "used"),
     }.get(asked["code"], ())
     options = (
         [asked["taken"], *[option for option in options if option != asked["taken"]]]

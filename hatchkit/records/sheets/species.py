@@ -75,6 +75,10 @@ def species_of(row, titles, settings: dict, table: pd.DataFrame) -> tuple[str | 
             return best, "title"
     species, how = _by_days(row, table)
     near = misspelt(written) if unknown else None
+    if near is None and how == "hens":
+        # Nothing tells the bird but perhaps a misspelt word of a name: asked about all the same.
+        words = [word for name in ("species_text", "breed", "name") for word in _text(row.get(name)).split()]
+        species = next((bird for bird in map(misspelt, words) if bird in table.index), species)
     # A word for a bird that nobody knows is asked about, whatever else speaks for a bird.
     return (near if near in table.index else species, "unknown_word") if unknown else (species, how)
 

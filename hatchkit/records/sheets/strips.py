@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 
@@ -53,7 +54,7 @@ def _says(text: str) -> bool:
 
 
 #: What headings of batches name; a row of two birds each ("Makou / Muscovy") holds none of it.
-_FIELDS = frozenset({"batch", "set", "egg", "date", "clear", "dead", "hatched", "chicks", "left", "candle", "notes", "hatch"})
+_FIELDS = frozenset("batch set egg date clear dead hatched chicks left candle notes hatch".split())
 
 
 def in_one_language(grid):
@@ -67,7 +68,9 @@ def in_one_language(grid):
     for row, line in enumerate(cells[:8]):
         texts = [cell for cell in line if isinstance(cell, str) and not is_empty(cell)]
         doubled = sum(" / " in text for text in texts)
-        if len(texts) >= 4 and doubled >= 0.6 * len(texts) and sum(_says(text) for text in texts) >= 0.5 * doubled:
+        birds = sum(bool(species_in(text)) for text in texts)
+        headed = sum(map(_says, texts)) >= 0.5 * doubled and birds < 0.5 * len(texts)
+        if len(texts) >= 4 and doubled >= 0.6 * len(texts) and headed:
             cells[row] = [cell.partition(" / ")[0] if isinstance(cell, str) else cell for cell in line]
             return replace(grid, cells=cells)
     return grid

@@ -85,6 +85,7 @@ question_diary = { $names ->
         [none] Some batches of the diary do not add up as I read its sentences.
        *[some] As I read the sentences of the diary, the eggs do not add up in: { $names }.
     } Taken for now: { $choice }. See --full for what was read; write such a batch as a row of numbers to be sure.
+question_sums = However I read this sheet, most of its rows hold more eggs than were set, so that some column must mean something else. Taken for now: { $choice }.
 question_mixed_birds = { $written ->
         [none] A batch holds several kinds of birds. Which one counts?
        *[some] “{ $written }” names several kinds of birds in one batch. Which one counts?
@@ -218,6 +219,7 @@ assumed_value = { $code ->
         [year] the year is { $taken }
         [day_first] dates are { $taken }
         [diary] batches of the diary whose eggs do not add up are { $taken }
+        [sums] a sheet most of whose rows hold too many eggs is { $taken }
         [machine] the machine is { $taken }
         [log_machine] the log is of { $taken }
        *[other] { $taken }
@@ -235,6 +237,7 @@ form_whole = { $code ->
         [year] Year
         [day_first] Dates
         [diary] Diary
+        [sums] A sheet that does not add up
         [mixed_birds] Birds in one batch
         [machine] Machine
         [log_machine] Machine of the log

@@ -1,5 +1,7 @@
 # Words on pictures (drawn_*) and what each picture tells, for those who cannot see it (picture_*).
 
+drawn_temperature = Temperature (°{ $unit })
+
 # How losses go with a spell's dose
 
 drawn_dose_title = Embryos lost (% of those alive at the start)
@@ -164,6 +166,10 @@ picture_drawings = Simple drawings of opened eggs, blunt end with the air cell o
 drawn_no_batch = No batch to show
 drawn_eggs_set = eggs set
 drawn_good_chicks = good chicks
+drawn_ledger_lost = { $whole ->
+        [yes] { $eggs }
+       *[no] about { $eggs }
+    }
 drawn_share_of_set_axis = Share of eggs set (%)
 drawn_season = season
 drawn_published = published: { $name }
@@ -332,7 +338,9 @@ drawn_clock_expected = expected
 drawn_clock_seen = first to last chick
 drawn_clock_inside = middle, as expected
 drawn_clock_outside = middle, not as expected
-drawn_clock_axis = Hours from the usual time of the species (later: right)
+drawn_no_clock = No batch has an expected time of hatch.
+drawn_clock_axis = Hours from the usual time of the species
+    (later: right)
 
 drawn_no_probe = No temperatures were logged.
 drawn_probe = Machine { $machine }, probe { $probe }

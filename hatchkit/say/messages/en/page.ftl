@@ -23,3 +23,8 @@ shown_step = { STEP($step) }
 shown_degrees = { DEGREES($degrees) }
 shown_time = { MINUTE($time) }
 shown_number = { TENTH($number) }
+
+# The drop-down of notebook 2.
+form_batch = Batch:
+form_batch_hatched = { $batch }: { $hatched } of { $set } hatched
+form_not_asked = Nothing was kept that answers this for the chosen batch.
