@@ -294,14 +294,14 @@ def _mark(options) -> None:
     if options.csv:
         print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
     if options.give_back:
-        from hatchkit.pages.marks_pages import give_back
+        from hatchkit.teach.give_back import give_back
 
         print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
 
 
 def _breakout_sheet(options) -> None:
     from hatchkit.outputs import safe_output
-    from hatchkit.pages.breakout_sheet import breakout_sheet
+    from hatchkit.teach.breakout_sheet import breakout_sheet
     from hatchkit.writing import whole_file
 
     path = safe_output(options.out, suffix=(".html", ".htm"))

@@ -13,7 +13,8 @@ def against_cause(cause, shown, eggs, share, where, machine, target) -> dict:
     return _change(f"{cause['name']}{on}", shown or "the pattern of the losses",
                    " ".join(part for part in (cause["check_next"], target) if part),
                    f"About {eggs:.0f} eggs of {batches} are put down to it.", f"{sure} ({share:.0%})",
-                   ("cause", dict(cause=cause.name, machine=machine if on else None, eggs=eggs, where=where, share=share)))
+                   ("cause", dict(cause=cause.name, machine=machine if on else None, eggs=eggs, where=where,
+                    share=share)))
 
 
 def wanted_temperature(wanted, machine) -> str:

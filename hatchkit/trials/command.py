@@ -7,7 +7,7 @@ from hatchkit.problems import HatchkitError
 
 def options(sub) -> None:
     """Its options, on a parser of argparse."""
-    from hatchkit.cli import whole
+    from hatchkit.terminal import whole
 
     sub.add_argument("folder", help="season folder (it says what is usual), or the folder of a trial, to judge it")
     sub.add_argument("--compare", nargs=2, metavar=("USUAL", "NEW"), help="the two ways, in words")

@@ -107,6 +107,13 @@ class Careful:
         names = [name for name in COUNTED[stage] if name in rows]
         return float(np.nansum(pd.to_numeric(pd.Series(np.ravel(rows[names].to_numpy(dtype=object))), errors="coerce")))
 
+    def usual(self):
+        """Share that hatched in the keeper's own good batches, and how many eggs luck reaches from it (80 %)."""
+        shares = (self.others["hatched"] / self.others["eggs_set"]).astype(float)
+        good = self.others[shares >= 0.8 * shares.median()]
+        usual = float(good["hatched"].sum() / good["eggs_set"].sum())
+        return usual, 1.28 * np.sqrt(self.eggs * usual * (1 - usual) * 1.5)
+
     def excess(self):
         """Stage -> (eggs above the other batches', chance of so many by luck)."""
         total = float(self.others["eggs_set"].sum())
@@ -124,11 +131,17 @@ class Careful:
         start = self.mine["set_at"] + pd.Timedelta(days=numbers["day"])
         log = self.run(self.mine["incubator"], start, start + pd.Timedelta(days=1, hours=numbers["hours"]))["temp_c"]
         near = log[(log - numbers["extreme"]).abs() <= 0.15]
-        return near.index[0] if len(near) else None
+        off = numbers["extreme"] - 37.5
+        long = ((log - 37.5) * np.sign(off) > 0.4 * abs(off)).sum()  # an opened lid is back within the hour
+        step = (log.index[1:] - log.index[:-1]).min() / pd.Timedelta(hours=1) if len(log) > 1 else 1.0
+        return near.index[0] if len(near) and long * step >= 0.4 * numbers["hours"] else None
 
     def causes(self):
         found, excess = [], self.excess()
-        above = {stage for stage, (_, chance) in excess.items() if chance < 0.10}
+        # six stages are looked at: where the hatch as a whole is no worse than luck, one of them must stand out more
+        usual, half = self.usual()
+        poor = usual * self.eggs - float(self.mine["hatched"]) >= half
+        above = {stage for stage, (_, chance) in excess.items() if chance < (0.10 if poor else 0.015)}
         species = self.season.species_table.loc[self.mine["species"]]
         for _, code, numbers in self.statements:
             if code == "spell" and (moment := self.spell(numbers)) is not None:
@@ -195,11 +208,8 @@ class Careful:
 
     def answer(self):
         names, above, excess = self.causes()
-        shares = (self.others["hatched"] / self.others["eggs_set"]).astype(float)
-        good = self.others[shares >= 0.8 * shares.median()]  # the keeper's own good batches
-        usual = float(good["hatched"].sum() / good["eggs_set"].sum())
+        usual, half = self.usual()
         gap = usual * self.eggs - float(self.mine["hatched"])
-        half = 1.28 * np.sqrt(self.eggs * usual * (1 - usual) * 1.5)
         if not above and gap < half:
             names = [name for name in names if name in IN_LOG][:1]
         names = names[:2]
