@@ -90,7 +90,7 @@ def _what_if_bar(ax, place, row, language):
 def breakout_drawings(guide, axs=None, *, columns=2):
     """One drawing per row of the breakout guide that has one, in the guide's order.
 
-    Two beside each other are as many as a telephone shows with legible words.
+    Drawings of eggs bear small words, so two stand side by side: a telephone shows these words 10 px high.
 
     Parameters
     ----------
@@ -108,7 +108,7 @@ def breakout_drawings(guide, axs=None, *, columns=2):
     rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
     if axs is None:
         lines = -(-len(rows) // columns)
-        figure, grid = subplots(lines, columns, size=(EGG[0] * columns, EGG[1] * lines))
+        figure, grid = subplots(lines, columns, size=(1.35 * columns, 2.0 * lines))
         axs = np.atleast_1d(grid).ravel()
         for spare in axs[len(rows) :]:
             figure.delaxes(spare)

@@ -58,6 +58,8 @@ class Picture:
     alt : Said or Composed
         What the picture tells.
     caption : Said or None
+    most : float or None
+        Widest that a page shows it, in CSS pixels, where that is not left to the picture.
     """
 
     figure: str
@@ -65,6 +67,7 @@ class Picture:
     alt: Said | Composed
     options: dict = field(default_factory=dict)
     caption: Said | None = None
+    most: float | None = None
 
 
 def told(figure: str, *given, facts: dict, caption: Said | None = None, **options) -> Picture:

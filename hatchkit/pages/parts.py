@@ -63,7 +63,7 @@ def picture(piece: Picture, language: str, unit: str) -> str:
     """The figure drawn as SVG within a page, with its alt text: HTML that needs no escaping."""
     from hatchkit.figures import svg
 
-    drawing = svg(axes_of(piece, language), alt=said(piece.alt, language, unit))
+    drawing = svg(axes_of(piece, language), alt=said(piece.alt, language, unit), most=piece.most)
     caption = f"<figcaption>{html.escape(said(piece.caption, language, unit))}</figcaption>" if piece.caption else ""
     return f"<figure>{drawing}{caption}</figure>"
 
