@@ -133,7 +133,8 @@ def write_candling_sheet(out, season=None, batch=None, *, plan=None):
     season, batch, plan
         As in `candling_sheet`.
     """
-    from hatchkit.outputs import safe_output, whole_file
+    from hatchkit.outputs import safe_output
+    from hatchkit.writing import whole_file
 
     out = out or f"candling-sheet-{re.sub('[^A-Za-z0-9_.-]+', '_', str(batch or 'blank'))[:60]}.html"
     out = safe_output(out, season=season.folder if season is not None else None, suffix=(".html", ".htm"))
