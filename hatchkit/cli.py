@@ -12,7 +12,7 @@ from pathlib import Path
 from hatchkit import __version__
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
-from hatchkit.terminal import speak_everywhere, whole
+from hatchkit.terminal import speak_everywhere, unforeseen, whole
 
 
 def main(arguments=None) -> int:
@@ -46,30 +46,6 @@ def main(arguments=None) -> int:
             raise
         print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
     return 2
-
-
-def unforeseen(error: BaseException, options=None) -> str:
-    """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
-    import tempfile
-    import traceback
-
-    at = getattr(options, "folder", "") or ""
-    for frame, _ in traceback.walk_tb(error.__traceback__):
-        for name in ("path", "file"):
-            value = frame.f_locals.get(name)
-            if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
-                at = str(value)
-    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
-        f"something happened that it did not foresee ({type(error).__name__})")
-    said = f"{what}{f', at {at}' if at else ''}"
-    try:
-        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
-                                         errors="replace") as file:
-            file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
-            traceback.print_exception(error, file=file)
-    except OSError:
-        return f"{said}. Your records are as they were."
-    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -180,9 +156,10 @@ def _output_options(sub) -> None:
 
 
 def _check(options) -> None:
-    from hatchkit.outputs import safe_output, whole_file
+    from hatchkit.outputs import safe_output
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
+    from hatchkit.writing import whole_file
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
@@ -262,12 +239,12 @@ def _next_set(options) -> None:
 
 
 def _start(options) -> None:
+    from hatchkit.blank_season import start_folder
     from hatchkit.double_click import write_double_click
-    from hatchkit.records.template import start_folder
     from hatchkit.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    written = [*start_folder(folder), *copy_notebooks(folder), *write_double_click(folder)]
+    written = [*start_folder(folder, options.language or "en"), *copy_notebooks(folder), *write_double_click(folder)]
     if not written:
         print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
     for path in written:
@@ -318,9 +295,11 @@ def _mark(options) -> None:
 def _breakout_sheet(options) -> None:
     from hatchkit.outputs import safe_output
     from hatchkit.pages.breakout_sheet import breakout_sheet
+    from hatchkit.writing import whole_file
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
-    path.write_text(breakout_sheet(), encoding="utf-8")
+    with whole_file(path) as part:
+        part.write_text(breakout_sheet(), encoding="utf-8")
     print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 HUMIDITY = "Humidity until transfer"
 
 
-def against_cause(cause, fits, eggs, share, where, machine, target) -> dict:
+def against_cause(cause, shown, eggs, share, where, machine, target) -> dict:
     """The action against one cause, on this machine."""
     on = f" (incubator {machine})" if cause["side"] in ("machine", "hatch") and isinstance(machine, str) else ""
     batches = f"batch{'es' if len(where) > 1 else ''} {', '.join(where)}"
     sure = "very likely" if share >= 0.8 else "probable" if share >= 0.5 else "one of several that fit"
-    return _change(f"{cause['name']}{on}", fits.split(";")[0] or "the pattern of the losses",
+    return _change(f"{cause['name']}{on}", shown or "the pattern of the losses",
                    " ".join(part for part in (cause["check_next"], target) if part),
                    f"About {eggs:.0f} eggs of {batches} are put down to it.", f"{sure} ({share:.0%})")
 

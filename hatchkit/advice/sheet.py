@@ -6,7 +6,7 @@ from html import escape
 
 from hatchkit.advice import words
 from hatchkit.cautions import cautions
-from hatchkit.outputs import SEALED
+from hatchkit.writing import SEALED
 
 _STYLE = """@page{size:A4;margin:14mm}body{font:11pt/1.35 sans-serif;color:#222}h1{font-size:16pt;margin:0 0 2mm}
 h2{font-size:12pt;margin:4mm 0 1mm}table{border-collapse:collapse;width:100%}

@@ -8,7 +8,7 @@ from hatchkit.figures import egg_shell as es
 from hatchkit.figures.style import INK
 
 #: The one viewpoint of all these drawings.
-SEEN = "seen from its back, blunt end up:\nR is its right wing, L its left"
+SEEN = "from its back, blunt end up:\nR is its right wing, L its left"
 
 #: Head (x, y) mm, direction of the beak in degrees (90: up to the air cell), wing over the head, feet's height.
 LYING = {

@@ -121,7 +121,7 @@ def _batches(table, books, batches):
     from hatchkit.reference import contract
 
     # What is no column of the kit is the keeper's own, and may hold anything.
-    known = [name for name, *_ in contract.described("batches")]
+    known = contract.columns("batches")
     out = table[[name for name in table if name in known]].copy()
     for column, word in _NUMBERED.items():
         out[column] = _mapped(table[column], books.get(word, {}))

@@ -143,11 +143,12 @@ class Careful:
                 found.append(("dry_hatch", 9))
         if not any(name in ("power_cut", "drift_cool", "lid_ajar", "drift_warm", "overheating") for name, _ in found):
             found += self.by_hour(species)
-        if "infertile" in above:
+        stored, whole_flock = float(self.mine["stored_days"] or 0), self.flock_too()
+        if stored >= 11 and not whole_flock and ("infertile" in above or excess["early"][1] < 0.25):
+            found.append(("long_storage", 5))
+        elif "infertile" in above:
             old = float(self.mine["flock_age_weeks"] or 0) >= 58 and excess["early"][0] > 0.5
             found.append(("old_flock" if old else "low_fertility", 6))
-        if float(self.mine["stored_days"] or 0) >= 11 and (excess["early"][1] < 0.25 and "infertile" not in above):
-            found.append(("long_storage", 5))
         elif "early" in above and "infertile" not in above and float(self.mine["flock_age_weeks"] or 0) >= 58:
             found.append(("old_flock", 4))
         if "removed" in above and excess["removed"][0] > 2:
@@ -158,6 +159,15 @@ class Careful:
             copied = automatic(self.season, self.batch, self.statements)[1]
             found += [(copied[0], 1)] if copied != ["none"] else []
         return [name for name, _ in sorted(dict(found).items(), key=lambda item: -item[1])], above, excess
+
+    def flock_too(self):
+        """Whether the other batches of these hens have more clears than those of other hens; False without one."""
+        flock = self.others["flock"] == self.mine["flock"]
+        if not flock.any() or flock.all():
+            return False
+        own, other = self.others[flock], self.others[~flock]
+        shares = [self.counts("infertile", rows) / float(rows["eggs_set"].sum()) for rows in (own, other)]
+        return shares[0] > shares[1] + 0.07
 
     def kind_of_spell(self, moment, off, hours):
         if off > 0:
@@ -177,6 +187,10 @@ class Careful:
         if not len(others.dropna()) or not len(own.dropna()):
             return []
         off = float(own.median() - others.median()) / float(species["incubation_days"]) * 21
+        rows = self.rows.assign(share=(self.rows["hatched"] / self.rows["eggs_set"]).astype(float))
+        here = rows["incubator"] == self.mine["incubator"]
+        if rows.loc[here, "share"].median() < rows.loc[~here, "share"].median() - 0.25 and abs(off) > 0.3:
+            return [("probe_high" if off > 0 else "probe_low", 7)]  # every batch of the machine is poor
         return [("probe_high", 6)] if off > 0.7 else [("probe_low", 6)] if off < -0.7 else []
 
     def answer(self):

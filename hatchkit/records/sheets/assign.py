@@ -8,13 +8,13 @@ in which a column means something else is how sure that column is.
 from __future__ import annotations
 
 import heapq
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
 from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.evidence import evidence
-from hatchkit.records.sheets.fields import ONCE, USUAL, Meaning
+from hatchkit.records.sheets.fields import COUNTS, ONCE, USUAL, Meaning
 from hatchkit.records.sheets.ledger import Account, Layout, account, layout_of
 
 #: Readings tried for one table at most; sheets are small, and the likeliest come first.
@@ -77,6 +77,7 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
     """
     values = [column.values for column in columns]
     everything = [np.array([count.code == "all" for count in column.counts], dtype=bool) for column in columns]
+    worked = _Worked(values, everything)
     tried: list[tuple[float, tuple, Layout, Account]] = []
     best = -np.inf
     for deficit, picks, base in _in_order(choices):
@@ -84,19 +85,29 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
         if ceiling < best - RIVAL or len(tried) >= MOST_TRIED:
             break
         chosen = [options[pick] for options, pick in zip(choices, picks, strict=True)]
-        scored = _score(chosen, columns, values, everything, length, need)
+        scored = _score(chosen, columns, worked, length, need)
         if scored is None:
             continue
         total, layout, result = scored
         tried.append((total, picks, layout, result))
         best = max(best, total)
-    _near_the_best(tried, choices, lambda chosen: _score(chosen, columns, values, everything, length, need))
+    if not _plain(tried, choices):
+        _near_the_best(tried, choices, lambda chosen: _score(chosen, columns, worked, length, need))
     tried.sort(key=lambda item: -item[0])
     return _reading(tried, choices, columns)
 
 
+def _plain(tried: list, choices) -> bool:
+    """Whether the words say the best reading of every column, and the eggs of every row add up under it."""
+    if not tried:
+        return True
+    _, picks, _, result = max(tried, key=lambda item: item[0])
+    adds_up, rows = _sums(result)
+    return adds_up == rows > 0 and all(own[pick].weight > 0 for own, pick in zip(choices, picks, strict=True))
+
+
 def _near_the_best(tried: list, choices, score) -> None:
-    """Try each other reading of each column of the best found, and go on from a better one: far ones come to light so."""
+    """Try each other reading of each column of the best found, and go on from a better one."""
     seen = {picks for _, picks, _, _ in tried}
     while tried and len(tried) < 2 * MOST_TRIED:
         top = max(tried, key=lambda item: item[0])
@@ -135,28 +146,51 @@ def _in_order(choices):
                     heapq.heappush(heap, (deficit + step, further))
 
 
-def _score(chosen, columns, values, everything, length, need):
+def _score(chosen, columns, worked, length, need):
     names = [meaning.field for meaning in chosen]
     once = [name for name in names if name in ONCE]
     if len(once) != len(set(once)):
         return None
-    layout = layout_of(chosen, columns, length)
-    if layout is None:
+    # Readings that differ in names and notes alone have one ledger.
+    key = tuple(meaning if meaning.field in _OF_LEDGER else None for meaning in chosen)
+    if key not in worked.known:
+        worked.known[key] = worked.out(chosen, columns, length)
+    if worked.known[key] is None:
         return None
+    score, layout, result = worked.known[key]
     weight = sum(meaning.weight for meaning in chosen)
     weight += sum(LACKS for name in need if name not in names and not (name == "set_at" and "date" in names))
-    weight += _context(chosen, columns)
-    within = any(meaning.field == "pipped" and meaning.within for meaning in chosen)
-    options = []
-    for pipped_within in {True, False} if "pipped" in names and ({"dis", "unhatched"} & set(names)) else {False}:
-        for culled_apart in {True, False} if {"culled", "weak"} & set(names) else {False}:
-            layout.pipped_within, layout.culled_apart = pipped_within, culled_apart
-            result = account(layout, values, everything)
-            prior = (1.0 if within else -1.0 if "dis" in names else 0.0) * (1 if pipped_within else -1)
-            prior -= 0.5 * culled_apart
-            options.append((evidence(result, layout) + prior, pipped_within, culled_apart, result))
-    score, layout.pipped_within, layout.culled_apart, result = max(options, key=lambda option: option[0])
-    return weight + score, layout, result
+    return weight + _context(chosen, columns) + score, layout, result
+
+
+_OF_LEDGER = frozenset(COUNTS) | {"look_at", "look_day", "fate", "weight"}
+
+
+@dataclass
+class _Worked:
+    """Ledgers worked out on the sample of rows, each once."""
+
+    values: list
+    everything: list
+    known: dict = field(default_factory=dict)
+
+    def out(self, chosen, columns, length: float):
+        """(evidence, layout, account) of a reading, or None if two of its columns would be the same thing."""
+        layout = layout_of(chosen, columns, length)
+        if layout is None:
+            return None
+        names = [meaning.field for meaning in chosen]
+        within = any(meaning.field == "pipped" and meaning.within for meaning in chosen)
+        options = []
+        for pipped_within in {True, False} if "pipped" in names and ({"dis", "unhatched"} & set(names)) else {False}:
+            for culled_apart in {True, False} if {"culled", "weak"} & set(names) else {False}:
+                layout.pipped_within, layout.culled_apart = pipped_within, culled_apart
+                result = account(layout, self.values, self.everything)
+                prior = (1.0 if within else -1.0 if "dis" in names else 0.0) * (1 if pipped_within else -1)
+                prior -= 0.5 * culled_apart
+                options.append((evidence(result, layout) + prior, pipped_within, culled_apart, result))
+        score, layout.pipped_within, layout.culled_apart, result = max(options, key=lambda option: option[0])
+        return score, layout, result
 
 
 def _context(chosen, columns) -> float:

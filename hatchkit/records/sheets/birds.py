@@ -148,7 +148,7 @@ def species_in(text) -> dict[str, float]:
     return _of_one_name(found)
 
 
-#: Birds whose plumage names a colour of hens ("Wyandotte rebhuhnfarbig", "Vlaška koroptví"); common practice, no source.
+#: Birds that name a colour of hens ("Wyandotte rebhuhnfarbig", "Vlaška koroptví"); common practice, no source.
 _COLOURS = frozenset({"chukar", "partridge", "quail", "pheasant"})
 
 

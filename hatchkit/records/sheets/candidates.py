@@ -191,7 +191,8 @@ def _by_sums(column, kept, look: Look) -> list[Meaning]:
         return []
     if look:
         later = (look.day or 0) > FIRST_LOOK_BY or (look.order or 1) > 1 or look.transfer
-        return [Meaning(name, look, weight=-1.5 - 2.0 * (later and name == "clear")) for name in ("clear", "dead", "left")]
+        clear = Meaning("clear", look, weight=-3.5 if later else -1.5)
+        return [clear, Meaning("dead", look, weight=-1.5), Meaning("left", look, weight=-1.5)]
     return [Meaning(name, weight=-4.0) for name in ("eggs_set", "hatched", "clear", "dis", "dead", "left", "removed")]
 
 

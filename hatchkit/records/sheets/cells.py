@@ -201,7 +201,7 @@ def _with_words(text: str, about: bool, language) -> Count:
 
 
 def number_in_words(text: str, language) -> Count | None:
-    """A number written as a word, alone or with what is told of it: "two", "twelve (1 weak)", "quatre, dont 1 faible"."""
+    """A number written as a word, alone or with what is told of it: "two", "twelve (1 weak)"."""
     head, _, rest = re.sub(r"[(,;:]| - ", "\0", text, count=1).partition("\0")
     found = tokens(head, language)
     if not found or not all(token.number is not None and "word number" in token.roles for token in found):

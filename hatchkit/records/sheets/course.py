@@ -1,4 +1,4 @@
-"""A cell that tells of several looks in words ("d7: 3 clear, 1 blood ring. d14: 1 quit. d18: 19 moved") -> counts by look."""
+"""A cell that tells of several looks in words ("d7: 3 clear, 1 ring. d14: 1 quit. d18: 19 moved") -> counts by look."""
 
 from __future__ import annotations
 
@@ -72,5 +72,6 @@ def _lone(clause: str, words, group: str, found: dict) -> None:
 
 @cache
 def _day_words() -> str:
-    words = sorted((key for key, roles in phrases().items() if "day" in roles and " " not in key), key=len, reverse=True)
+    words = [key for key, roles in phrases().items() if "day" in roles and " " not in key]
+    words.sort(key=len, reverse=True)
     return "|".join(map(re.escape, words))

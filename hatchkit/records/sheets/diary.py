@@ -247,7 +247,7 @@ def _words(sentence: str) -> frozenset:
 def _name_in(sentence: str, opened: list) -> str | None:
     """The short name that a sentence gives a batch: "batch A", "B d7: ...", "2: ..."."""
     words = re.findall(r"[^\W_]+", sentence)
-    names = {batch["name"] for batch in opened}
+    names = {batch["name"] for batch in opened if not batch["counted"]}
     if words and words[0] in names:
         return words[0]
     for place, word in enumerate(words[:-1]):
@@ -279,7 +279,9 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, be
         name = own or label or named or f"{len(opened) + 1}"
         if label and any(name == other["name"] for other in opened):
             name = f"{name} {len(opened) + 1}"
-        opened.append(dict(name=name, words=_words(sentence), birds=birds))
+        # A number that only counts the batches is no name that the keeper uses.
+        counted = not (own or label or named)
+        opened.append(dict(name=name, words=_words(sentence), birds=birds, counted=counted))
         entry.batch = name
         entry.fields["species_text"] = sentence.strip()[:200]
         return
@@ -291,7 +293,8 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, be
         batch = opened[place]
         score = len(words & batch["words"]) + 2.0 * bool(birds & batch["birds"])
         score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
-        score -= 3.0 * (batch.get("ended") is not None and entry.at is not None and (entry.at - batch["ended"]).days > 4)
+        ended = batch.get("ended")
+        score -= 3.0 * (ended is not None and entry.at is not None and (entry.at - ended).days > 4)
         score += 2.5 * (before is not None and before == batch["name"])
         score += 9.0 * (named == batch["name"]) + 3.0 * (label == batch["name"])
         return score, place

@@ -39,7 +39,7 @@ def _days_of_results(columns, chosen) -> None:
     """A column of days beside the result says when each egg came out ("out on day")."""
     for column, meaning in zip(columns, chosen, strict=True):
         free = meaning is None or meaning.field == "ignore"
-        if free and column.share_count > 0.8 and not column.running and 3 <= np.nanmax(np.append(column.values, 0)) <= 60:
+        if free and column.share_count > 0.8 and not column.running and 3 <= np.nanmax(column.values) <= 60:
             if "day" in all_roles(tokens(column.heading)) and np.nanmin(column.values) >= 1:
                 chosen[column.place] = Meaning("look_day")
                 return

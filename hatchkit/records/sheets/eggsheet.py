@@ -105,21 +105,12 @@ def _letters_counted(cells) -> list:
 
 
 def _words(cells, rows, context: Context, mark) -> list:
-    known: dict = {}
-    found = []
-    for row, cell in zip(rows, cells, strict=True):
-        if cell == "" or is_empty(cell):
-            found.append(None)
-            continue
-        text = cell if type(cell) is str else text_of(cell)
-        if text not in known:
-            known[text] = fate_of(text, context.language)
-        found.append(known[text])
-        if known[text] is None:
-            mark.add("no fate", row, cell)
-        elif "?" in text:
-            mark.add("unsure", row, cell)
-    return found
+    known = {cell: None if is_empty(cell) else fate_of(text_of(cell), context.language) for cell in set(cells)}
+    odd = {cell for cell, fate in known.items() if not is_empty(cell) and (fate is None or "?" in text_of(cell))}
+    for row, cell in zip(rows, cells, strict=True) if odd else ():
+        if cell in odd:
+            mark.add("no fate" if known[cell] is None else "unsure", row, cell)
+    return [known[cell] for cell in cells]
 
 
 def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part:
@@ -127,29 +118,17 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
     groups = {name: place for place, name in enumerate(dict.fromkeys(key))}
     batch_of = np.array([groups[name] for name in key], dtype=int)
     looks = _look_list(fates, result)
-    at_look = [[None] * len(eggs) for _ in looks]
     # A column in which eggs hatched is the end: its dead are dead in shell.
     ends = {n for n, (_, words) in enumerate(looks) if words and any(w and w.fate == "hatched" for w in words)}
-    outcome: list = [None] * len(eggs)
-    opened: list = [None] * len(eggs)
-    for i in range(len(eggs)):
-        gone = False
-        for number, (_, words) in enumerate(looks):
-            fate = words[i] if words is not None else None
-            if fate is None or gone:
-                continue
-            state = {"infertile": "clear", "dead_in_shell": "dead"}.get(fate.fate, fate.fate)
-            if state in ("alive", "clear", "dead", "removed") and number not in ends:
-                at_look[number][i] = state
-                gone = state != "alive"
-            elif state != "alive":
-                outcome[i], gone = {"clear": "infertile"}.get(state, state), True
-        last = result[i]
-        if last is not None and not gone:
-            _end_of_egg(i, last, looks, at_look, outcome)
-        elif last is not None and outcome[i] is None and last.fate in _IN_SHELL:
-            # Taken out at a look and opened: what the shell held stays beside it.
-            opened[i] = _AT_END.get(last.fate, last.fate)
+    # Eggs of which the same was said have the same fate: it is worked out once.
+    told = [*(words if words is not None else [None] * len(eggs) for _, words in looks), result]
+    said = list(zip(*(map(id, words) for words in told), strict=True))
+    firsts = dict(zip(said, zip(*told, strict=True), strict=True))
+    known = {one: _fate_of_egg(fates, looks, ends) for one, fates in firsts.items()}
+    fates_of = [known[one] for one in said]
+    at_look = [[fate[0][number] for fate in fates_of] for number in range(len(looks))]
+    outcome = [fate[1] for fate in fates_of]
+    opened = [fate[2] for fate in fates_of]
     part = _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd)
     part.eggs["outcome"] = [end or inside for end, inside in zip(outcome, opened, strict=True)]
     fill_from_around(part.batches, block, context)
@@ -166,7 +145,8 @@ def _batch_key(eggs: pd.DataFrame) -> list:
     elif any(eggs["section"]):
         parts.append(eggs["section"])
         name = next((name for name in ("incubator", "pen") if name in eggs and eggs["section"].nunique() == 1), None)
-        parts += [] if name is None or not 1 < eggs[name].nunique() <= MOST_GROUPS else [eggs[name].ffill().fillna("")]
+        if name is not None and 1 < eggs[name].nunique() <= MOST_GROUPS:
+            parts.append(eggs[name].ffill().fillna(""))
     elif "set_at" in eggs and eggs["set_at"].notna().any():
         parts.append(eggs["set_at"].ffill().astype(str))
         for name in ("breed", "species_text"):
@@ -218,22 +198,44 @@ def _look_list(fates, result) -> list:
     return []
 
 
-def _end_of_egg(i: int, last: Fate, looks, at_look, outcome) -> None:
-    """Put the result of an egg where it belongs: at the look it names, or at the end."""
+def _fate_of_egg(said: tuple, looks, ends: set) -> tuple[list, str | None, str | None]:
+    """(state at each look, outcome, what the opened shell held) of an egg from its words at looks and its result."""
+    at_look: list = [None] * len(looks)
+    outcome = opened = None
+    gone = False
+    for number, fate in enumerate(said[:-1]):
+        if fate is None or gone:
+            continue
+        state = {"infertile": "clear", "dead_in_shell": "dead"}.get(fate.fate, fate.fate)
+        if state in ("alive", "clear", "dead", "removed") and number not in ends:
+            at_look[number] = state
+            gone = state != "alive"
+        elif state != "alive":
+            outcome, gone = {"clear": "infertile"}.get(state, state), True
+    last = said[-1]
+    if last is not None and not gone:
+        outcome = _end_of_egg(last, looks, at_look)
+    elif last is not None and outcome is None and last.fate in _IN_SHELL:
+        # Taken out at a look and opened: what the shell held stays beside it.
+        opened = _AT_END.get(last.fate, last.fate)
+    return at_look, outcome, opened
+
+
+def _end_of_egg(last: Fate, looks, at_look: list) -> str | None:
+    """Put the result of an egg where it belongs: at the look it names, or at the end, which is given back."""
     state = _AT_END.get(last.fate, last.fate)
     days = [look.day for look, _ in looks]
     if last.fate in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
-        at_look[days.index(last.look.day)][i] = state
+        at_look[days.index(last.look.day)] = state
     elif state == "clear" and looks:
-        at_look[0][i] = "clear"
+        at_look[0] = "clear"
     elif state == "dead" and last.early and looks:
-        at_look[0][i] = "dead"
+        at_look[0] = "dead"
     elif state == "dead" and last.fate == "dead" and last.look.order and last.look.order <= len(looks):
-        at_look[last.look.order - 1][i] = "dead"
-    elif state == "clear":
-        outcome[i] = "infertile"
+        at_look[last.look.order - 1] = "dead"
     else:
-        outcome[i] = state
+        return "infertile" if state == "clear" else state
+    return None
 
 
 def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd) -> Part:

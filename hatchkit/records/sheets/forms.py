@@ -254,7 +254,7 @@ def _captions(reader, cells, places, spans) -> bool:
 
 
 def _look_above(reader, state: dict, label: str) -> str:
-    """The look that a loss told of once more belongs to: the last line above that names one ("Second candling | 12 May")."""
+    """The look that a loss told of once more belongs to: the last line above that names one."""
     return state.get("look", "") if reader.roles(label) <= _LOSSES else ""
 
 

@@ -81,7 +81,8 @@ def _coded_columns(grid, marks: dict, keys: set, language) -> set:
         return set()
     found = set()
     for column in range(max(map(len, grid.cells), default=0)):
-        cells = [row[column] for number, row in enumerate(grid.cells) if column < len(row) and (number, column) not in keys]
+        rows = [row for number, row in enumerate(grid.cells) if column < len(row) and (number, column) not in keys]
+        cells = [row[column] for row in rows]
         numbers = [text_of(cell) for cell in cells if isinstance(cell, (int, float)) and not is_empty(cell)]
         heads = [cell for cell in cells[:8] if isinstance(cell, str) and not is_empty(cell)]
         named = any(all_roles(tokens(head, language)) & {"result", "candle", "hatch", "what"} for head in heads)

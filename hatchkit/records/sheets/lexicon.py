@@ -165,8 +165,8 @@ def _spelt_as_phrases(words: list[str], language) -> list[str]:
             continue
         for near in nearest_words(word, longest):
             right = [*words[:place], near, *words[place + 1 :]]
-            spans = ((start, end) for start in range(max(place - 3, 0), place + 1) for end in range(place + 1, place + 4))
-            if any(" ".join(right[start:end]) in known for start, end in spans if end - start > 1):
+            starts, ends = range(max(place - 3, 0), place + 1), range(place + 1, place + 4)
+            if any(" ".join(right[a:b]) in known for a in starts for b in ends if b - a > 1):
                 words = right
                 break
     return words
@@ -266,7 +266,9 @@ def _bird_names() -> frozenset:
 @cache
 def _spoken(letter: str, language: str | None) -> tuple[str, ...]:
     """Single words with a first letter ("": of five letters and more) that the sheet's language or English knows."""
-    words = _by_length().get(letter, ()) if letter else [w for all_ in _by_length().values() for w in all_ if len(w) > 4]
+    words = _by_length().get(letter, ())
+    if not letter:
+        words = [word for same in _by_length().values() for word in same if len(word) > 4]
     known = phrases()
     return tuple(w for w in words if language is None or any(names & {language, "en"} for names in known[w].values()))
 

@@ -102,17 +102,18 @@ def _with_remarks(block, entries, remarks, context: Context, odd) -> Part:
         if rest.get(entry.batch) == 0 and entry.counts and mention.roles & {"pipped"}:
             add_mention(entry, replace(mention, within=True), remark=True)
     with_remarks = {name for name in mended if mended[name] == 0 != rest.get(name)}
-    with_remarks |= {name for name, left in mended.items() if rest.get(name) is None and left is not None and left >= 0}
+    derived = {name for name in mended if rest.get(name) is None and mended[name] is not None}
+    with_remarks |= {name for name in derived if mended[name] >= 0}
     taken = [of[id(entry)] if entry.batch in with_remarks else entry for entry in entries]
     return batches_of(block, taken, context, odd)
 
 
 def _rest_by_name(block, entries, context: Context) -> dict:
-    """Name of each batch -> eggs that its entries leave open; None where they had to add up, and below 0 for too many."""
+    """Name of each batch -> eggs that its entries leave open: None where they had to add up, below 0 for too many."""
     table = batches_of(replace(block, skipped=[]), deepcopy(entries), context, []).batches
     if table.empty:
         return {}
-    rest = table["rest"].astype(object).where(~(table["dis_derived"].astype(bool) & table["rest"].eq(0)), None)
+    rest = table["rest"].astype(object).where(~(table["dis_derived"].astype(bool) & table["rest"].ge(0)), None)
     return dict(zip(table["name"], rest, strict=True))
 
 
@@ -172,7 +173,8 @@ class _Open:
         if entry.text:
             self.notes.append(entry.text)
         counts = dict(entry.counts)
-        ended = self.hatch_at is not None and "hatched" in self.end and entry.at is not None and entry.at >= self.hatch_at
+        known = self.hatch_at is not None and entry.at is not None and "hatched" in self.end
+        ended = known and entry.at >= self.hatch_at
         if step == "look" and ended and counts.keys() & {"dead", "clear"}:
             step = "hatch"  # what is found after the chicks is of the eggs that were left
         if step == "set":
@@ -244,11 +246,10 @@ def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
         derived = False
         if inside is not None and "hatched" in end and "dis" not in end and ordered and "left" in ordered[-1][2]:
             end["dis"], derived = max(int(inside) - sum(end.values()) + end.get("culled", 0), 0), True
-        told = (
-            inside - end.get("hatched", 0) - end.get("dis", 0) - end.get("pipped", 0) - end.get("removed", 0)
-            if inside is not None
-            else np.nan
-        )
+        mine = [row for row in looks if row["place"] == place]
+        lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
+        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed"))
+        told = np.nan if batch.eggs is None else batch.eggs - lost - ends
         removed = end.get("removed", 0) + sum(
             row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
         )

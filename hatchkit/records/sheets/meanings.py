@@ -58,12 +58,18 @@ def _clean(found: tuple[Token, ...]) -> list[Token]:
             t.text,
             t.roles - silent,
             t.languages,
-            # "Un", "ein", "en" are mostly no numbers in a heading.
-            int(t.text) if t.text.isdigit() and len(t.text) < 6 else None if t.number == 1 and len(t.text) < 4 else t.number,
+            _number(t),
             t.guessed,
         )
         for t in found
     ]
+
+
+def _number(token: Token) -> int | None:
+    """The number of a word; "un", "ein", "en" are mostly none in a heading."""
+    if token.text.isdigit():
+        return int(token.text) if len(token.text) < 6 else token.number
+    return None if token.number == 1 and len(token.text) < 4 else token.number
 
 
 def _without_negated(found: list[Token]) -> list[Token]:

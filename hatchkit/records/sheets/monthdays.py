@@ -13,7 +13,7 @@ from hatchkit.records.sheets.when import is_dateish
 
 #: What a heading of days says.
 _OF = frozenset({"date", "day", "in"})
-_COUNTED = frozenset({"egg", "number", "count", "clear", "dead", "left", "alive", "hatched", "chicks", "storage", "age"})
+_COUNTED = frozenset("egg number count clear dead left alive hatched chicks storage age".split())
 
 
 def with_months(block: Block, around, language: str | None) -> Block:
@@ -49,7 +49,8 @@ def with_months(block: Block, around, language: str | None) -> Block:
 def _holds_days(block: Block, place: int, language) -> bool:
     """Whether a column's heading speaks of a day or of setting, and its cells are days of a month."""
     roles = all_roles(tokens(f"{block.groups[place]} {block.headings[place]}", language))
-    if not (roles & _OF and roles & {"set", "date", "hatch", "candle", "transfer"} or roles == {"date"}) or roles & _COUNTED:
+    dated = roles == {"date"} or roles & _OF and roles & {"set", "date", "hatch", "candle", "transfer"}
+    if not dated or roles & _COUNTED:
         return False
     cells = [cell for cell in block.columns[place] if not is_empty(cell)]
     return bool(cells) and all(is_number(cell) and float(text_of(cell)) in range(1, 32) for cell in cells)

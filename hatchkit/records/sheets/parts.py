@@ -116,7 +116,7 @@ LOOK_COLUMNS = [
 
 def filled_down(cells: list) -> list:
     """Ditto marks take the cell above."""
-    if not any(text.strip() in DITTO for text in {cell for cell in cells if type(cell) is str}):
+    if str not in set(map(type, cells)) or not any(text.strip() in DITTO for text in set(cells) if type(text) is str):
         return cells
     above, found = "", []
     for cell in cells:

@@ -7,6 +7,7 @@ keeper sees. Titles, section lines, totals and blank rows are told apart from da
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import zip_longest
 
 from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
@@ -303,10 +304,9 @@ class _Reader:
                 continue
             kept.append(row)
             sections.append(section)
-        for place, column in enumerate(block.columns):
-            column += [
-                cells[left + place] if left + place < len(cells) else "" for cells in map(self.cells.__getitem__, kept)
-            ]
+        upright = zip_longest(*(self.cells[row][left : left + len(block.columns)] for row in kept), fillvalue="")
+        for column, cells in zip_longest(block.columns, upright, fillvalue=("",) * len(kept)):
+            column += cells
         block.rows += [row + 1 for row in kept]
         block.sections += sections
         if len(block.rows) <= MOST_SUMMED:

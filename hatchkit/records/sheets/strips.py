@@ -54,7 +54,7 @@ def _says(text: str) -> bool:
 
 
 #: What headings of batches name; a row of two birds each ("Makou / Muscovy") holds none of it.
-_FIELDS = frozenset({"batch", "set", "egg", "date", "clear", "dead", "hatched", "chicks", "left", "candle", "notes", "hatch"})
+_FIELDS = frozenset("batch set egg date clear dead hatched chicks left candle notes hatch".split())
 
 
 def in_one_language(grid):

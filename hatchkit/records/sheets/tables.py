@@ -89,22 +89,23 @@ _COUNTED = frozenset(COUNTS) | {"look_day"}
 def _rows_with_eggs(block, reading, columns) -> list[int]:
     """Rows that say something of a batch; the others are remarks beside the table."""
     key = [place for place, meaning in enumerate(reading.chosen) if meaning.field in _COUNTED | {"set_at", "fate"}]
-    kept, seen = [], set()
     full = [columns[place] for place in key]
+    said = np.zeros(len(block.rows), bool)
+    for cells in sorted(full, key=lambda cells: "" in cells):
+        if not said.all():
+            said |= np.fromiter((not is_empty(cell) for cell in cells), bool, len(cells))
+    block.skipped += [(block.rows[i], "note", _text(columns, i)) for i in np.flatnonzero(~said)]
     told = [columns[place] for place, meaning in enumerate(reading.chosen) if meaning.field not in ("notes", "ignore")]
     named = [columns[place] for place, meaning in enumerate(reading.chosen) if meaning.field in ("batch", "set_at")]
-    for i in range(len(block.rows)):
-        if any(cells[i] != "" and not is_empty(cells[i]) for cells in full):
-            same = tuple(cells[i] for cells in told)
-            if len(named) > 1 and not any(is_empty(cells[i]) for cells in named):
-                if same in seen:
-                    block.skipped.append((block.rows[i], "twice", _text(columns, i)))
-                    continue
-                seen.add(same)
-            kept.append(i)
-        else:
-            block.skipped.append((block.rows[i], "note", _text(columns, i)))
-    return kept
+    kept = np.flatnonzero(said).tolist()
+    if len(named) < 2 or len(set(zip(*named, strict=True))) == len(block.rows):
+        return kept
+    # The same batch, day and numbers once more are the same row once more.
+    once: dict = {}
+    for i in kept:
+        once.setdefault(tuple(cells[i] for cells in told) if not any(is_empty(cells[i]) for cells in named) else i, i)
+    block.skipped += [(block.rows[i], "twice", _text(columns, i)) for i in sorted(set(kept) - set(once.values()))]
+    return sorted(once.values())
 
 
 def _text(columns, i: int) -> str:
