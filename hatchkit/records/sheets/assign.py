@@ -21,6 +21,8 @@ from hatchkit.records.sheets.ledger import Account, Layout, account, layout_of
 MOST_TRIED = 240
 #: A reading this far below the best (natural log of odds) is no rival.
 RIVAL, SURE, LIKELY = 6.0, 3.0, 1.5
+#: A class of eggs of this weight and less is a guess: no word speaks for it.
+GUESSED = -1.0
 #: What a reading costs in which no column says how many eggs were set, or when.
 LACKS = -5.0
 
@@ -94,7 +96,34 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
     if not _plain(tried, choices):
         _near_the_best(tried, choices, lambda chosen: _score(chosen, columns, worked, length, need))
     tried.sort(key=lambda item: -item[0])
-    return _reading(tried, choices, columns)
+    reading = _reading(tried, choices, columns)
+    return _without_guesses(reading, tried, choices, lambda chosen: _score(chosen, columns, worked, length, need))
+
+
+def _without_guesses(reading: Reading, tried: list, choices, score) -> Reading:
+    """The reading less columns of eggs whose class no word tells and the sums tell in more ways than one.
+
+    "Penoy 24" may be of clears or of dead: it is left out, its eggs are unaccounted for, and the person is asked.
+    """
+    picks = list(tried[0][1]) if tried else []
+    for place, meaning in enumerate(reading.chosen):
+        near = [rival for rival in reading.rivals[place] if rival.behind < LIKELY and rival.meaning.field in COUNTS]
+        out = next((i for i, own in enumerate(choices[place]) if own.field == "ignore"), None)
+        if meaning.field not in COUNTS or meaning.weight > GUESSED or not near or out is None:
+            continue
+        bare = [*picks[:place], out, *picks[place + 1 :]]
+        scored = score([own[pick] for own, pick in zip(choices, bare, strict=True)])
+        if scored is None:
+            continue
+        picks = bare
+        guess = Rival(meaning, 0.0, reading.adds_up, reading.rows)
+        reading.rivals[place] = [guess, *near]
+        reading.margins[place] = 0.0
+        reading.chosen[place] = choices[place][out]
+        reading.total, reading.layout, result = scored
+        reading.adds_up, reading.rows = _sums(result)
+        reading.over = int(((result.rest < 0) | result.broken).sum())
+    return reading
 
 
 def _plain(tried: list, choices) -> bool:

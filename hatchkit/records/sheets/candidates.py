@@ -193,7 +193,7 @@ def _by_sums(column, kept, look: Look) -> list[Meaning]:
         later = (look.day or 0) > FIRST_LOOK_BY or (look.order or 1) > 1 or look.transfer
         clear = Meaning("clear", look, weight=-3.5 if later else -1.5)
         return [clear, Meaning("dead", look, weight=-1.5), Meaning("left", look, weight=-1.5)]
-    return [Meaning(name, weight=-4.0) for name in ("eggs_set", "hatched", "clear", "dis", "dead", "left", "removed")]
+    return [Meaning(name, weight=-4.0) for name in "eggs_set hatched clear dis dead left removed pipped".split()]
 
 
 def _by_values(column, named: bool) -> list[Meaning]:
@@ -216,7 +216,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
         if column.running:
             found += [Meaning("batch", weight=0.5 + step)]
         if not named:
-            found += [Meaning(name, weight=-3.0) for name in ("eggs_set", "hatched", "clear", "dis")]
+            found += [Meaning(name, weight=-3.0) for name in ("eggs_set", "hatched", "clear", "dis", "pipped", "removed")]
             found += [Meaning("dead", weight=-3.0), Meaning("left", weight=-3.5)]
         elif column.place == 0:
             found += [Meaning("batch", weight=-1.0)]

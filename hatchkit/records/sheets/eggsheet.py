@@ -242,16 +242,8 @@ def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, od
     m = len(groups)
     first = [int(np.flatnonzero(batch_of == place)[0]) for place in range(m)]
     batches = pd.DataFrame({"eggs_set": np.bincount(batch_of, minlength=m).astype(float)})
-    for name in (
-        "name",
-        *_ONE_PER_BATCH,
-        "set_at",
-        "set_at_hour",
-        "taken_off_at",
-        "taken_off_at_hour",
-        "section",
-        "due_at",
-    ):
+    times = ("set_at", "set_at_hour", "taken_off_at", "taken_off_at_hour", "section", "due_at")
+    for name in ("name", *_ONE_PER_BATCH, *times):
         if name in eggs:
             filled = eggs[name].groupby(batch_of).first()
             batches[name] = filled.reindex(range(m)).to_numpy()

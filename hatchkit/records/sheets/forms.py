@@ -325,21 +325,11 @@ def _as_block(reader, records: list[dict]) -> Block:
     for record in records:
         for label, group in record["items"]:
             keys.setdefault((label.strip().lower(), group.strip().lower()), (label, group))
-    columns = []
-    for key in keys:
-        columns.append(
-            [
-                next(
-                    (
-                        value
-                        for (label, group), value in record["items"].items()
-                        if (label.strip().lower(), group.strip().lower()) == key
-                    ),
-                    "",
-                )
-                for record in records
-            ]
-        )
+    told = [
+        {(label.strip().lower(), group.strip().lower()): value for (label, group), value in record["items"].items()}
+        for record in records
+    ]
+    columns = [[items.get(key, "") for items in told] for key in keys]
     return Block(
         "form",
         reader.grid.file,

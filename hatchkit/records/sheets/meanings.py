@@ -1,8 +1,4 @@
-"""A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it.
-
-Weights are natural logarithms of odds against "something else": 4 = the words say it plainly, 2 = usual reading,
-0 = possible, below = only if the values and the arithmetic ask for it.
-"""
+"""A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it (`fields`)."""
 
 from __future__ import annotations
 
@@ -53,16 +49,7 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
 
 def _clean(found: tuple[Token, ...]) -> list[Token]:
     silent = {"zero", "all", "unknown", "yes", "word number"}
-    return [
-        Token(
-            t.text,
-            t.roles - silent,
-            t.languages,
-            _number(t),
-            t.guessed,
-        )
-        for t in found
-    ]
+    return [Token(t.text, t.roles - silent, t.languages, _number(t), t.guessed) for t in found]
 
 
 def _number(token: Token) -> int | None:
@@ -73,11 +60,11 @@ def _number(token: Token) -> int | None:
 
 
 def _without_negated(found: list[Token]) -> list[Token]:
-    """ "Dead not pipped" is no count of pipped eggs; "pipped not hatched" is one."""
+    """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
     kept = list(found)
     for place, token in enumerate(found[:-1]):
         if (token.text == "no" or "not" in token.roles) and "pipped" in found[place + 1].roles:
-            kept = [t for t in found if t not in (token, found[place + 1])]
+            kept = [t for t in found if t not in (token, found[place + 1])] + [Token("shell", frozenset({"shell"}))]
     return kept
 
 
