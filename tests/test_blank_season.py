@@ -1,4 +1,4 @@
-"""The blank season: it explains itself, a person's entries are read again exactly, and it never writes over anything."""
+"""The blank season explains itself, a person's entries are read again exactly, and nothing is written over."""
 
 import datetime as dt
 import tomllib
@@ -17,7 +17,8 @@ from hatchkit.records.sheets.own_columns import own_key
 from hatchkit.records.template import AT_FIRST_SIGHT, choices_of, columns_of
 from hatchkit.say import LANGUAGES, text
 
-LOOKS, ENDS = ("alive", "clear", "dead", "removed"), ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
+LOOKS = ("alive", "clear", "dead", "removed")
+ENDS = ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
 
 
 def at(day, hour=18):

@@ -103,6 +103,11 @@ species_ostrich = avestruces
 species_peafowl = pavos reales
 species_pigeon = palomas
 species_partridge = perdices
+species_swan = cisnes
+species_rhea = ñandúes
+species_button_quail = codornices enanas
+species_parrot = loros
+species_mulard = patos mulard
 species_mixed = varias clases
 
 sure_sure = seguro

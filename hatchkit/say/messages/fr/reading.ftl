@@ -103,6 +103,11 @@ species_ostrich = autruches
 species_peafowl = paons
 species_pigeon = pigeons
 species_partridge = perdrix
+species_swan = cygnes
+species_rhea = nandous
+species_button_quail = cailles peintes
+species_parrot = perroquets
+species_mulard = canards mulards
 species_mixed = plusieurs sortes
 
 sure_sure = sûr
