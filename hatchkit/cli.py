@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import os
 import sys
 import warnings
@@ -11,7 +12,7 @@ from pathlib import Path
 from hatchkit import __version__
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
-from hatchkit.terminal import speak_everywhere, whole
+from hatchkit.terminal import speak_everywhere, unforeseen, whole
 
 
 def main(arguments=None) -> int:
@@ -29,7 +30,7 @@ def main(arguments=None) -> int:
         sys.stdout.flush()
         return status
     except HatchkitError as error:
-        print(f"hatchkit: {error}", file=sys.stderr)
+        print(f"hatchkit: {error.words(getattr(options, 'language', None) or 'en')}", file=sys.stderr)
     except KeyboardInterrupt:
         print("hatchkit: stopped.", file=sys.stderr)
     except BrokenPipeError:  # whoever reads our words has seen enough of them, as in: hatchkit check demo | head
@@ -45,30 +46,6 @@ def main(arguments=None) -> int:
             raise
         print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
     return 2
-
-
-def unforeseen(error: BaseException, options=None) -> str:
-    """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
-    import tempfile
-    import traceback
-
-    at = getattr(options, "folder", "") or ""
-    for frame, _ in traceback.walk_tb(error.__traceback__):
-        for name in ("path", "file"):
-            value = frame.f_locals.get(name)
-            if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
-                at = str(value)
-    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
-        f"something happened that it did not foresee ({type(error).__name__})")
-    said = f"{what}{f', at {at}' if at else ''}"
-    try:
-        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
-                                         errors="replace") as file:
-            file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
-            traceback.print_exception(error, file=file)
-    except OSError:
-        return f"{said}. Your records are as they were."
-    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -107,19 +84,18 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
     sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
                      "noon; default: the first evening for which eggs can be collected from today)")
-    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics) and a sheet to print")
+    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics), a sheet to hang up "
+                     "and a candling sheet")
     _language(sub)
 
-    sub = command("trial", _trial, "plan a split trial, or judge one by its plan")
-    sub.add_argument("folder", help="season folder (it says what is usual), or the folder of a trial, to judge it")
-    sub.add_argument("--compare", nargs=2, metavar=("USUAL", "NEW"), help="the two ways, in words")
-    sub.add_argument("--outcome", default="hatch", help="hatch, fertility or hatch_of_fertile (default hatch)")
-    sub.add_argument("--difference", type=float, default=0.1, help="difference that must not be missed (default 0.1)")
-    sub.add_argument("--eggs", type=whole(4), default=40, help="eggs in each set, both ways together (default 40)")
-    sub.add_argument("--sets", type=whole(1), help="so many sets (default: as many as the difference asks for)")
-    sub.add_argument("--block", action="append", metavar="NAME=EGGS", default=[],
-                     help="a hen or pen and its eggs in each set; once for each")
-    sub.add_argument("--save", metavar="FOLDER", help="where plan and sheet go, a new folder")
+    from hatchkit.trials import command as trial
+
+    trial.options(command("trial", trial.run, "plan a split trial, or judge one by its plan"))
+
+    sub = command("candling-sheet", _candling_sheet, "a sheet to take along to the candling of one batch, to print")
+    sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder, and the batch")
+    sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
+    _language(sub)
 
     sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
@@ -186,10 +162,10 @@ def _output_options(sub) -> None:
 
 
 def _check(options) -> None:
-    import hatchkit as hk
-    from hatchkit.outputs import safe_output, whole_file
+    from hatchkit.outputs import safe_output
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
+    from hatchkit.writing import whole_file
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
@@ -222,29 +198,19 @@ def _review(options) -> None:
 
 def _poor_hatch(options) -> None:
     import hatchkit as hk
+    from hatchkit.places import folders_and_batch
 
-    options.folder, batch = _with_batch(options.folder)
+    options.folder, batch = folders_and_batch(options.folder)
     if batch:  # a wrong name should cost a second, not a whole run
         hk.load_season(options.folder).batch(batch)
     _report(options, "2_poor_hatch", batch=batch)
-
-
-def _with_batch(words) -> tuple[list[str], str]:
-    """Folders, and the batch if the last word is no folder."""
-    from hatchkit.folders import season_folder
-
-    *folders, last = words
-    try:
-        is_batch = bool(folders) and not season_folder(last).exists()
-    except OSError:  # longer than any file's name
-        is_batch = True
-    return (folders, last.strip()) if is_batch else ([*words], "")
 
 
 def _report(options, page: str, batch: str = "") -> None:
     from hatchkit.places import given_paths, root_of
     from hatchkit.report import StderrProgress, write_report
 
+    gc.set_threshold(100_000, 50, 50)  # a page leaves little to collect; looking for it costs a twelfth of the time
     if not sys.warnoptions:
         warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
     paths = given_paths(options.folder)
@@ -259,48 +225,33 @@ def _report(options, page: str, batch: str = "") -> None:
 def _next_set(options) -> None:
     import hatchkit as hk
 
-    season = hk.load_season(options.folder)
+    season = _load(options)
     plan = hk.next_set(season, species=options.species, chicks=options.chicks, sure=options.sure,
                        **({"set_at": options.set_at} if options.set_at else {}))
     print(plan.words())
-    for path in plan.save(options.save) if options.save else ():
-        print(f"wrote {path}")
-
-
-def _trial(options) -> None:
-    import hatchkit as hk
-    from hatchkit.folders import season_folder
-    from hatchkit.say.trial import plan_words, result_words
-    from hatchkit.trials import sheet
-
-    if (season_folder(options.folder) / sheet.PLAN).is_file():
-        from hatchkit.trials.analysis import analyse
-
-        print(result_words(analyse(*sheet.load(season_folder(options.folder)))))
+    if not options.save:
         return
-    blocks = dict(_block(text) for text in options.block)
-    plan = hk.trial(hk.load_season(options.folder), arms=options.compare or ("as usual", "the new way"),
-                    outcome=options.outcome, difference=options.difference, eggs=options.eggs, sets=options.sets,
-                    blocks=blocks or None)
-    print(plan_words(plan))
-    for path in sheet.save(plan, options.save) if options.save else ():
+    from hatchkit.pages.candling_sheet import write_candling_sheet
+
+    for path in (*plan.save(options.save), write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
         print(f"wrote {path}")
 
 
-def _block(text: str) -> tuple[str, int]:
-    name, _, eggs = text.rpartition("=")
-    if not name.strip() or not eggs.strip().isdigit():
-        raise HatchkitError(f"{text!r} is no block: write a hen or pen and its eggs in each set, such as \"hen 4=6\".")
-    return name.strip(), int(eggs)
+def _candling_sheet(options) -> None:
+    from hatchkit.pages.candling_sheet import write_candling_sheet
+    from hatchkit.places import folders_and_batch
+
+    options.folder, batch = folders_and_batch(options.folder)
+    print(f"wrote {write_candling_sheet(options.out, _load(options), batch)}")
 
 
 def _start(options) -> None:
+    from hatchkit.blank_season import start_folder
     from hatchkit.double_click import write_double_click
-    from hatchkit.records.template import start_folder
     from hatchkit.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    written = [*start_folder(folder), *copy_notebooks(folder), *write_double_click(folder)]
+    written = [*start_folder(folder, options.language or "en"), *copy_notebooks(folder), *write_double_click(folder)]
     if not written:
         print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
     for path in written:
@@ -343,17 +294,19 @@ def _mark(options) -> None:
     if options.csv:
         print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
     if options.give_back:
-        from hatchkit.pages.marks_pages import give_back
+        from hatchkit.teach.give_back import give_back
 
         print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
 
 
 def _breakout_sheet(options) -> None:
     from hatchkit.outputs import safe_output
-    from hatchkit.pages.breakout_sheet import breakout_sheet
+    from hatchkit.teach.breakout_sheet import breakout_sheet
+    from hatchkit.writing import whole_file
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
-    path.write_text(breakout_sheet(), encoding="utf-8")
+    with whole_file(path) as part:
+        part.write_text(breakout_sheet(), encoding="utf-8")
     print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 

@@ -86,3 +86,13 @@ def _entries(folder: Path) -> list[Path]:
                       key=lambda path: path.name)
     except OSError:
         return []
+
+
+def folders_and_batch(words) -> tuple[list[str], str]:
+    """Folders, and the batch if the last word is no folder."""
+    *folders, last = words
+    try:
+        is_batch = bool(folders) and not season_folder(last).exists()
+    except OSError:  # longer than any file's name
+        is_batch = True
+    return (folders, last.strip()) if is_batch else ([*words], "")

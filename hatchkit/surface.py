@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 
 from hatchkit.folders import environment, notebooks_folder
-from hatchkit.outputs import whole_file
+from hatchkit.writing import whole_file
 
 _HERE = Path(__file__).resolve().parent
 

@@ -1,10 +1,13 @@
-"""What every command of the kit shares: letters that a terminal lacks, and numbers that a person types."""
+"""What every command of the kit shares: letters that a terminal lacks, numbers that a person types, last words."""
 
 from __future__ import annotations
 
 import argparse
 import re
 import sys
+from pathlib import Path
+
+from hatchkit import __version__
 
 
 def speak_everywhere() -> None:
@@ -21,3 +24,27 @@ def whole(least: int):
             raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
         return int(text)
     return read
+
+
+def unforeseen(error: BaseException, options=None) -> str:
+    """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
+    import tempfile
+    import traceback
+
+    at = getattr(options, "folder", "") or ""
+    for frame, _ in traceback.walk_tb(error.__traceback__):
+        for name in ("path", "file"):
+            value = frame.f_locals.get(name)
+            if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
+                at = str(value)
+    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
+        f"something happened that it did not foresee ({type(error).__name__})")
+    said = f"{what}{f', at {at}' if at else ''}"
+    try:
+        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
+                                         errors="replace") as file:
+            file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
+            traceback.print_exception(error, file=file)
+    except OSError:
+        return f"{said}. Your records are as they were."
+    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."

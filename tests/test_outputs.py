@@ -5,8 +5,9 @@ import re
 
 import pytest
 
-from hatchkit.outputs import READ, safe_output, whole_file
+from hatchkit.outputs import READ, safe_output
 from hatchkit.problems import HatchkitError
+from hatchkit.writing import whole_file
 
 
 @pytest.fixture

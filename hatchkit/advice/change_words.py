@@ -5,14 +5,16 @@ from __future__ import annotations
 HUMIDITY = "Humidity until transfer"
 
 
-def against_cause(cause, fits, eggs, share, where, machine, target) -> dict:
+def against_cause(cause, shown, eggs, share, where, machine, target) -> dict:
     """The action against one cause, on this machine."""
     on = f" (incubator {machine})" if cause["side"] in ("machine", "hatch") and isinstance(machine, str) else ""
     batches = f"batch{'es' if len(where) > 1 else ''} {', '.join(where)}"
     sure = "very likely" if share >= 0.8 else "probable" if share >= 0.5 else "one of several that fit"
-    return _change(f"{cause['name']}{on}", fits.split(";")[0] or "the pattern of the losses",
+    return _change(f"{cause['name']}{on}", shown or "the pattern of the losses",
                    " ".join(part for part in (cause["check_next"], target) if part),
-                   f"About {eggs:.0f} eggs of {batches} are put down to it.", f"{sure} ({share:.0%})")
+                   f"About {eggs:.0f} eggs of {batches} are put down to it.", f"{sure} ({share:.0%})",
+                   ("cause", dict(cause=cause.name, machine=machine if on else None, eggs=eggs, where=where,
+                    share=share)))
 
 
 def wanted_temperature(wanted, machine) -> str:
@@ -32,8 +34,9 @@ def storage_days(species) -> str:
     return f"At most {species['storage_best_days']:.0f} days."
 
 
-def _change(what, now, to, why, how_sure) -> dict:
-    return dict(what=what, now=now, to=to, why=why, how_sure=how_sure)
+def _change(what, now, to, why, how_sure, said) -> dict:
+    """A change in English, and as a code with its facts for other languages (``changed_<code>``)."""
+    return dict(what=what, now=now, to=to, why=why, how_sure=how_sure, said=said)
 
 
 def no_log() -> dict:
@@ -44,6 +47,7 @@ def no_log() -> dict:
         "a logging thermometer at egg height",
         "Without a log no loss can be set against heat or cold.",
         "certain: nothing was kept",
+        ("no_log", {}),
     )
 
 
@@ -60,6 +64,8 @@ def probe_off(row) -> dict:
         "after storage and logged "
         "temperature are allowed for.",
         "fairly sure of the side, not of the size; check before you change",
+        ("probe_off", dict(machine=row["incubator"], way="high" if bias > 0 else "low", off=round(abs(bias), 1),
+                           batches=row["clock_batches"], right=37.5)),
     )
 
 
@@ -73,6 +79,7 @@ def probe_unchecked(row) -> dict:
         "probe_offset_c)",
         "Every word on temperature holds only as far as the probe reads true.",
         "certain: no check is kept",
+        ("probe_unchecked", dict(machine=row["incubator"])),
     )
 
 
@@ -85,17 +92,8 @@ def temperature(row, wanted) -> dict:
         f"{wanted:.1f} °C",
         f"It ran {abs(gap):.1f} K {'above' if gap > 0 else 'below'} the table's figure outside excursions.",
         "sure of the log; see the probe's check",
-    )
-
-
-def no_weights() -> dict:
-    """No weights were kept."""
-    return _change(
-        "Weigh the eggs at setting, at each candling and at transfer",
-        "no weights kept",
-        "whole tray or ten numbered eggs, tray taken off",
-        "Only weights tell whether the humidity suits these shells.",
-        "certain: nothing was kept",
+        ("temperature", dict(machine=row["incubator"], wanted=wanted, off=abs(gap), way="high" if gap > 0 else "low",
+                             mean=row["mean_c"])),
     )
 
 
@@ -111,6 +109,8 @@ def humidity(now, to, table) -> dict:
         f"{100 * table['target_high'].iloc[0]:.0f} % is wanted. Go there in two sets if it is far.",
         f"from the weights of {len(table)} batch{'es' if len(table) > 1 else ''}; a humidity probe "
         "may be off by 3 points",
+        ("humidity", dict(to=to, now=now, loss=loss, low=table["target_low"].iloc[0],
+                          high=table["target_high"].iloc[0])),
     )
 
 
@@ -122,6 +122,7 @@ def storage(over, known, longest, best) -> dict:
         f"at most {best:.0f} days",
         "Hatch falls with longer storage, and hatches come late.",
         "well known; how much it costs your eggs is not",
+        ("storage", dict(best=best, over=over, known=known, longest=longest)),
     )
 
 
@@ -134,6 +135,7 @@ def candling(day, times) -> dict:
         f"{times} time{'s' if times > 1 else ''} this season deaths before an excursion could not be "
         "told from deaths after it.",
         "sure that it would have told; not that it would have changed the verdict",
+        ("candling", dict(day=day, times=times)),
     )
 
 
@@ -145,4 +147,5 @@ def record(need, lacking, asked) -> dict:
         "keep it for every batch",
         "It would weigh much in naming a cause.",
         "certain: it was not there",
+        ("record", dict(need=need, lacking=lacking, asked=asked)),
     )

@@ -49,8 +49,9 @@ SHOWS_ON_OPENING = np.concatenate([[0.2, 0.6, 0.9], np.ones(DAYS - 3)])
 #: is easily taken for an unfertilised one (Wilson, Florida CIR1112: only practice tells; figures stated by hatchkit).
 TAKEN_FOR_BARREN = np.concatenate([[0.5, 0.2, 0.05], np.zeros(DAYS - 3)])
 
-#: How loosely a cause's shape is known: as if its share in each band of days had been learned from so many lost eggs, so
-#: that a main band is sure to about a third and a small one to a factor of three (set in the family of worlds) ...
+#: How loosely a cause's shape is known: as if its share in each band of days had been learned from so many lost eggs,
+#: so that a band of three quarters is sure to a factor of 1.8 and a small one to one of three (set by likelihood in
+#: worlds that were seen: 8 and 16 eggs, and a smaller bound, fit worse) ...
 SHAPE_EGGS, LOOSEST = 4.0, 1.2
 #: ... and sd of the log of its size between two of the sizes that are tried.
 BETWEEN_SIZES = 0.25

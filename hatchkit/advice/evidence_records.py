@@ -60,7 +60,7 @@ def number(row, column) -> float:
 
 
 def _yes(value) -> float:
-    """1 for yes, 0 for no in any of the twelve languages, NaN where not kept; other words (a carrier's name) mean yes."""
+    """1 for yes, 0 for no in any of the twelve languages, NaN where not kept; other words (a carrier) mean yes."""
     if value is None or pd.isna(value) or not plain(value):
         return float("nan")
     return float(plain(value) not in NO)

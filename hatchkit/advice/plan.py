@@ -8,8 +8,9 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import dates, words
-from hatchkit.advice.set_time import set_time
+from hatchkit.advice.set_time import set_time_noted
 from hatchkit.problems import HatchkitError
+from hatchkit.say import text
 from hatchkit.usual import beta_binomial
 
 #: A batch that hatched less than this part of what the others did, and without which the number of eggs falls to this
@@ -28,31 +29,40 @@ class Plan:
     basis : dict
         species, name, batches, eggs_set, hatched, left_out (own batches whose records cannot be used), driver (the
         one poor batch that most of the number rests on: batch, eggs_set, hatched, eggs without it; or None), level,
-        level_source, share_mean, share_low, share_high, rho, set_at, set_at_note, stored_days, sure, chicks, title.
+        level_source, share_mean, share_low, share_high, rho, set_at, set_at_notes, stored_days, sure, chicks, title.
     calendar : DataFrame
         See `hatchkit.advice.dates.calendar`.
     changes : DataFrame
         what, now, to, why, how_sure.
+    language : str
+        Of words, calendar and sheet.
+    unit : {"C", "F"}
     """
 
     eggs: pd.DataFrame
     basis: dict
     calendar: pd.DataFrame
     changes: pd.DataFrame
+    language: str = "en"
+    unit: str = "C"
 
     def words(self) -> str:
         """The plan in a few sentences."""
-        return words.plan(self)
+        return words.plan(self, self.language)
 
     def ics(self, *, stamp=None) -> str:
         """The calendar as text of an .ics file (RFC 5545); `stamp` is the time of writing, now if left out."""
         from hatchkit.advice.ics import calendar_text
 
         stamp = pd.Timestamp.now(tz="UTC") if stamp is None else pd.Timestamp(stamp)
-        return calendar_text(self.calendar, title=self.basis["title"], stamp=stamp)
+        calendar = self.calendar
+        if self.language != "en":
+            told = [text(f"step_{step}", {}, self.language) for step in calendar["step"]]
+            calendar = calendar.assign(what=told, why="")
+        return calendar_text(calendar, title=self.basis["title"], stamp=stamp)
 
     def sheet(self) -> str:
-        """A printable page (HTML, one A4 sheet) to hang beside the machine."""
+        """A printable page (HTML, one sheet of A4 or Letter) to hang beside the machine."""
         from hatchkit.advice.sheet import page
 
         return page(self)
@@ -61,14 +71,15 @@ class Plan:
         """Write next_set.ics and next_set.html into `folder`; returns the two paths."""
         from pathlib import Path
 
-        from hatchkit.outputs import safe_output, whole_file
+        from hatchkit.outputs import safe_output
+        from hatchkit.writing import whole_file
 
         folder = Path(folder)
         folder.mkdir(parents=True, exist_ok=True)
         paths = [safe_output(folder / name, suffix=Path(name).suffix) for name in ("next_set.ics", "next_set.html")]
-        for path, text in zip(paths, (self.ics(), self.sheet()), strict=True):
+        for path, content in zip(paths, (self.ics(), self.sheet()), strict=True):
             with whole_file(path) as part:
-                part.write_bytes(text.encode("utf-8"))  # bytes: the calendar's CRLF must survive on every system
+                part.write_bytes(content.encode("utf-8"))  # bytes: the calendar's CRLF must survive on every system
         return paths
 
 
@@ -121,7 +132,7 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
     level = published_level(species)
     weight = beta_binomial.learn(own["hatched"], own["eggs_set"], level["share_of_set"], level["sd"])
     figures = season.species_table.loc[species]
-    when, note = set_time(season, set_at, species=figures, today=today)
+    when, notes = set_time_noted(season, set_at, species=figures, today=today)
     eggs = _eggs(weight, chicks, sure)
     mean, low, high, rho = beta_binomial.summary(weight)
     basis = dict(
@@ -139,7 +150,7 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
         share_high=high,
         rho=rho,
         set_at=when,
-        set_at_note=note,
+        set_at_notes=notes,
         stored_days=float(stored_days),
         sure=float(sure),
         chicks=chicks,
@@ -150,6 +161,8 @@ def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored
         basis=basis,
         calendar=dates.calendar(figures, when, stored_days=stored_days),
         changes=changes(season, species, batch=batch, unit=unit),
+        language=season.language,
+        unit=unit,
     )
 
 

@@ -8,6 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
+from hatchkit.say import text
 
 #: Hour of setting where none is asked for (hour of the wall clock).
 EVENING = 18
@@ -16,7 +17,13 @@ LIKE = "write it like 2026-04-03 18:00, in your own wall clock"
 
 
 def set_time(season, set_at=None, *, species=None, today=None) -> tuple[pd.Timestamp, str]:
-    """Hour of setting on the person's clock, and what was assumed about it in words (blank: nothing).
+    """As `set_time_noted`, with what was assumed in words (blank: nothing)."""
+    when, notes = set_time_noted(season, set_at, species=species, today=today)
+    return when, "; ".join(text(f"plan_note_{code}", facts) for code, facts in notes)
+
+
+def set_time_noted(season, set_at=None, *, species=None, today=None) -> tuple[pd.Timestamp, list]:
+    """Hour of setting on the person's clock, and what was assumed about it: codes with their facts.
 
     Parameters
     ----------
@@ -37,9 +44,9 @@ def set_time(season, set_at=None, *, species=None, today=None) -> tuple[pd.Times
     if set_at is None:
         return _next_day(season, species, now)
     when, hour_kept = _read(set_at, season)
-    told = [] if hour_kept else ["no hour was given, so noon is taken, as in the sheets"]
-    told += ["a time that has passed"] if when < now else []
-    return when, "; ".join(told)
+    told = [] if hour_kept else [("no_hour", {})]
+    told += [("passed", {})] if when < now else []
+    return when, told
 
 
 def _now(today, zone) -> pd.Timestamp:
@@ -47,14 +54,13 @@ def _now(today, zone) -> pd.Timestamp:
     return now.tz_localize(zone) if now.tzinfo is None else now.tz_convert(zone)
 
 
-def _next_day(season, species, now) -> tuple[pd.Timestamp, str]:
+def _next_day(season, species, now) -> tuple[pd.Timestamp, list]:
     """The first evening for which fresh eggs can be collected from now on, and on which no batch is in the machine."""
     collecting = 7.0 if species is None else float(species["storage_best_days"])
     first = now.normalize() + pd.Timedelta(days=int(np.ceil(collecting)))
     busy = _last_end(season)
     day = first if busy is None else max(first, busy.tz_convert(season.timezone).normalize() + pd.Timedelta(days=1))
-    why = (f"the first evening with {collecting:.0f} days to collect the eggs" if day == first else
-           "the day after the last batch is out")
+    why = [("collect", dict(days=round(collecting))) if day == first else ("free", {})]
     wall = day.tz_localize(None) + pd.Timedelta(hours=EVENING)
     return wall.tz_localize(season.timezone, nonexistent="shift_forward", ambiguous=True), why
 

@@ -40,9 +40,9 @@ PATTERN_WHOLE, PATTERN_BEYOND = 6.0, 0.6
 #: often explained by one that alone has little weight.
 PAIRED = 3
 
-#: Prior odds of a second cause are this part of what they are for a first one: about one poor batch in four has two.
+#: Prior odds of a second cause are this part of what they are for a first one: about one poor batch in five has two.
 #: A first cause is looked for because the batch was poor; nothing of that speaks for a second.
-SECOND = 0.2
+SECOND = 0.15
 
 NEVER_TOGETHER = ({"too_dry", "too_humid"}, {"warm_throughout", "cool_throughout"})
 

@@ -7,6 +7,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice import change_words as words
+from hatchkit.advice.cause_words import WORTH, item_words
 from hatchkit.advice.weighing import UNNAMED
 from hatchkit.climate.ranges import limits
 from hatchkit.problems import HatchkitError
@@ -51,14 +52,19 @@ def changes(season, species, *, batch=None, unit="C") -> pd.DataFrame:
     """
     mine = season.batches[season.batches["species"] == species]
     if mine.empty:
-        return pd.DataFrame([], columns=COLUMNS, dtype=object)
+        return _table([], unit)
     told = _against(season, mine, batch)
     rows = [row for _, row in told]
     done = {cause for cause, _ in told}
     rows += [row for cause, find in _SETTINGS for row in find(season, species, mine) if not done & cause]
     rows += [row for find in _RECORDS for row in find(season, species, mine)][:RECORDS]
-    table = pd.DataFrame(rows, columns=COLUMNS, dtype=object)
-    return table.map(lambda text: worded(text, unit))
+    return _table(rows, unit)
+
+
+def _table(rows: list[dict], unit: str) -> pd.DataFrame:
+    table = pd.DataFrame(rows, columns=COLUMNS, dtype=object).map(lambda text: worded(text, unit))
+    table.attrs["said"] = [row["said"] for row in rows]
+    return table
 
 
 def _against(season, mine, batch) -> list[tuple]:
@@ -85,11 +91,19 @@ def _against(season, mine, batch) -> list[tuple]:
     out = []
     for cause, eggs, share, where in found:
         machine = next((season.batch(name).get("incubator") for name in where), None)
-        row = causes[where[0]].table.set_index("cause").loc[cause] if where else None
-        fits = row["fits"] if row is not None else ""
-        out.append((cause, words.against_cause(check.loc[cause], fits, eggs, share, where, machine,
+        shown = _shown(causes[where[0]], cause) if where else ""
+        out.append((cause, words.against_cause(check.loc[cause], shown, eggs, share, where, machine,
                                                _target(season, cause, mine, machine))))
     return out
+
+
+def _shown(one, cause) -> str:
+    """What the records show of a cause: the item that speaks for it most; else the first thing that fits."""
+    known = one.sums[(one.sums["cause"] == cause) & one.sums["found"].str.startswith("known")]
+    known = known[known["factor"] >= WORTH].sort_values("factor", ascending=False, kind="stable")
+    if len(known):
+        return item_words(one.evidence.set_index("item", drop=False).loc[known["part"].iloc[0]])
+    return one.table.set_index("cause").at[cause, "fits"].split(";")[0]
 
 
 def _to_act(one) -> set:

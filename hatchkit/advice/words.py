@@ -1,91 +1,81 @@
-"""Every sentence that the advice room says, made here and nowhere else."""
+"""The plan for the next set as codes and facts, and as its sentences; words are in ``say/messages/*/plan.ftl``."""
 
 from __future__ import annotations
 
-from hatchkit.tables import percent
+from hatchkit.say import text
+from hatchkit.say.speak import word
 from hatchkit.usual.beta_binomial import MOST_EGGS
 
 
-def chance(share) -> str:
+def bird_of(basis, language: str) -> str:
+    """What the birds are called beside a number of eggs."""
+    return basis["name"] if language == "en" else word("species", basis["species"], language)
+
+
+def chance(share, language: str = "en") -> str:
     """A probability as a person says it: "9 times in 10"."""
     if share >= 0.995:
-        return "more than 99 times in 100"
-    if abs(share * 10 - round(share * 10)) < 0.005:
-        return f"{round(share * 10)} times in 10"
-    return f"{round(share * 100)} times in 100"
+        facts = dict(times=None, of=100)
+    elif abs(share * 10 - round(share * 10)) < 0.005:
+        facts = dict(times=round(share * 10), of=10)
+    else:
+        facts = dict(times=round(share * 100), of=100)
+    return text("plan_chance", facts, language)
 
 
-def eggs_to_set(plan) -> str:
+def eggs_to_set(plan, language: str = "en") -> str:
     """How many eggs, from what, how sure."""
     basis = plan.basis
     row = plan.eggs[plan.eggs["sure"] == round(basis["sure"], 4)].iloc[0]
+    facts = dict(chicks=basis["chicks"], chance=chance(basis["sure"], language))
     if row.isna()["eggs"]:
-        return (
-            f"At least {basis['chicks']:,} chicks {chance(basis['sure'])} cannot be planned in one set: at the hatch "
-            f"rates seen and published it would take more than {MOST_EGGS:,} eggs, or rates that vary less. Plan "
-            "several sets, or fewer chicks."
-        )
-    return (
-        f"Set {row['eggs']:.0f} {basis['name']} eggs to have at least {basis['chicks']} good chick"
-        f"{'s' if basis['chicks'] > 1 else ''} {chance(basis['sure'])}; expect about {row['chicks_middle']:.0f} "
-        f"({row['chicks_low']:.0f} to {row['chicks_high']:.0f} in 8 sets of 10)."
-    )
+        return text("plan_too_many", dict(facts, most=MOST_EGGS), language)
+    return text("plan_eggs", dict(facts, name=bird_of(basis, language), eggs=row["eggs"], low=row["chicks_low"],
+                                  middle=row["chicks_middle"], high=row["chicks_high"]), language)
 
 
-def plan_basis(basis) -> str:
+def plan_basis(basis, language: str = "en") -> str:
     """What the number of eggs rests on."""
-    level, usual = percent(basis["level"]), (f"{percent(basis['share_mean'])} ({percent(basis['share_low'])} to "
-                                             f"{percent(basis['share_high'])})")
-    count, drawn = basis["batches"], ""
-    if count == 0:
-        text = (f"This rests on no own batch of this species, only on a published level of {level} of eggs set: the "
-                f"usual hatch is put at {usual}, and batches are let differ as much as is thought usual.")
-    else:
-        as_seen = ("as much as yours did" if count > 1 else
-                   "as much as is thought usual, since one batch shows no spread")
-        text = (f"This rests on {count} own batch{'es' if count > 1 else ''} ({basis['hatched']} good chicks of "
-                f"{basis['eggs_set']} eggs) and on a published level of {level} of eggs set. Together they put the "
-                f"usual hatch at {usual}, and let batches differ {as_seen}.")
-        drawn = " With so few batches the published level weighs much." if count < 6 else ""
-    left = basis["left_out"]
-    if left:
-        drawn += (f" Batch{'es' if len(left) > 1 else ''} {', '.join(left)} {'are' if len(left) > 1 else 'is'} left "
-                  "out: the records contradict themselves.")
-    return text + _driver(basis["driver"]) + drawn
+    facts = dict(level=basis["level"], mean=basis["share_mean"], low=basis["share_low"], high=basis["share_high"])
+    count, left, driver = basis["batches"], basis["left_out"], basis["driver"]
+    told = [text("plan_rests", dict(facts, batches=count, hatched=basis["hatched"], set=basis["eggs_set"]), language)
+            if count else text("plan_rests_none", facts, language)]
+    if driver is not None:
+        told.append(text("plan_driver", dict(batch=driver["batch"], hatched=driver["hatched"], set=driver["eggs_set"],
+                                             without=driver["without"]), language))
+    told += [text("plan_few", {}, language)] if 0 < count < 6 else []
+    told += [text("plan_left_out", dict(left=left), language)] if left else []
+    return " ".join(told)
 
 
-def _driver(one) -> str:
-    """One poor batch that the number rests on, by name."""
-    if one is None:
-        return ""
-    return (f" One batch drives this number: without {one['batch']} ({one['hatched']} good chicks of "
-            f"{one['eggs_set']} eggs) it would be {one['without']} eggs. If you know that its cause is mended, plan "
-            "between the two.")
-
-
-def when(plan) -> str:
+def when(plan, language: str = "en") -> str:
     """Day and hour of setting and the days of the hatch."""
-    steps, note = plan.calendar.set_index("step")["starts"], plan.basis["set_at_note"]
-    return (
-        f"Eggs in on {_day(steps['set'])} {steps['set']:%Y at %H:%M}{f' ({note})' if note else ''}, to hatch from "
-        f"{_day(steps['first_hatch'])} to {_day(steps['last_hatch'])}."
-    )
+    steps = plan.calendar.set_index("step")["starts"]
+    notes = [text(f"plan_note_{code}", facts, language) for code, facts in plan.basis["set_at_notes"]]
+    return text("plan_when", dict(set=steps["set"], year=steps["set"].year, notes=notes, first=steps["first_hatch"],
+                                  last=steps["last_hatch"]), language)
 
 
-def _day(time) -> str:
-    return f"{time.day} {time:%B}"
-
-
-def what_changes(plan) -> str:
+def what_changes(plan, language: str = "en") -> str:
     """How many things to change, and the first."""
-    count = len(plan.changes)
-    if count == 0:
-        return ("No batch of this species is on record, so nothing can be said of your settings."
-                if plan.basis["batches"] == 0 else "Nothing in this season's records calls for another setting.")
-    first = plan.changes.iloc[0]["what"]
-    return f"First change: {first}." if count == 1 else f"{count} things to change; the first: {first}."
+    told = changes_in(plan.changes, language)
+    if not told:
+        return text("plan_changes_none", dict(batches=plan.basis["batches"]), language)
+    return text("plan_changes", dict(count=len(told), first=told[0]["what"]), language)
 
 
-def plan(plan) -> str:
+def changes_in(changes, language: str = "en", unit: str = "C") -> list[dict]:
+    """Each change with ``what``, ``to`` and ``why`` in a language; in English as the table has them."""
+    rows = changes.to_dict("records")
+    if language == "en":
+        return [{name: row[name] for name in ("what", "to", "why")} for row in rows]
+    from hatchkit.say.speak import attributes
+
+    return [attributes(f"changed_{code}", facts, language, ("what", "to", "why"), (), unit)
+            for code, facts in changes.attrs["said"]]
+
+
+def plan(plan, language: str = "en") -> str:
     """The whole plan in a few sentences."""
-    return " ".join([eggs_to_set(plan), plan_basis(plan.basis), when(plan), what_changes(plan)])
+    return " ".join([eggs_to_set(plan, language), plan_basis(plan.basis, language), when(plan, language),
+                     what_changes(plan, language)])

@@ -84,7 +84,7 @@ def _of_parts(season) -> pd.DataFrame:
         if len(table):
             tables.append(table.assign(event=table["event"] + events))
             events = int(tables[-1]["event"].max())
-    return pd.concat(tables, ignore_index=True) if tables else _empty()
+    return pd.concat(tables, ignore_index=True) if tables else contract.empty("excursions")
 
 
 def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None) -> pd.DataFrame:

@@ -169,7 +169,8 @@ def _pairs(readings) -> dict:
 
 def _difference(own, other) -> dict:
     """Median and 10-90 % of one probe less another, at readings within half a usual step of each other."""
-    near = pd.Timedelta(hours=0.5 * max(machine_air.usual_step(own["time"]), 1 / 60))
+    # A probe with one reading has no step: fmax then takes the minute.
+    near = pd.Timedelta(hours=0.5 * float(np.fmax(machine_air.usual_step(own["time"]), 1 / 60)))
     left = own[["time", "temp_c"]].sort_values("time")
     right = other[["time", "temp_c"]].rename(columns={"temp_c": "other_c"}).sort_values("time")
     both = pd.merge_asof(left, right, on="time", direction="nearest", tolerance=near).dropna()

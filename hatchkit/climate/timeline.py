@@ -10,8 +10,8 @@ import pandas as pd
 from hatchkit.climate import excursions, machine_air, ranges
 from hatchkit.climate.track import batch_track
 
-#: Steps of time across the picture: about one for each point of a printed page's width.
-BINS = 700
+#: Steps of time across the picture: one for each point of its width.
+BINS = 360
 
 
 @dataclass(frozen=True)
@@ -86,6 +86,15 @@ def incubator_timeline(season, incubator, *, found=None, bins=BINS) -> Timeline:
         spans=_all(spans, ["batch", "stage", "start", "end", "low_c", "high_c"]),
         looks=looks_of(season, batches), excursions=found[found["incubator"] == incubator].reset_index(drop=True),
         gaps=_all(gaps, ["start", "end"]).drop_duplicates(ignore_index=True))
+
+
+def common_span(lines) -> tuple:
+    """Lowest and highest temperature of several `Timeline`, degC, so that their pictures have one scale."""
+    values = [table[name] for line in lines for table, names in (
+        (line.air, ("low_c", "high_c")), (line.egg, ("egg_c",)),
+        (line.excursions[line.excursions["notable"].astype(bool)], ("extreme_c",))) for name in names]
+    ends = pd.Series([float(end) for part in values if part.notna().any() for end in (part.min(), part.max())])
+    return (float(ends.min()), float(ends.max())) if len(ends) else (np.nan, np.nan)
 
 
 def close_up(season, excursion, *, hours=6.0) -> pd.DataFrame:

@@ -244,16 +244,3 @@ def close_up_alt(row, *, timezone="UTC", unit="C") -> str:
             f"reaches {temperature(row['extreme_c'], unit)}, the estimated egg follows later and reaches "
             f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
             f"{temperature(row['egg_extreme_high_c'], unit)}).")
-
-
-def weight_alt(row) -> str:
-    """What the picture of weight loss shows."""
-    return "Weight lost against days since setting, with the target at transfer. " + water_words(row)
-
-
-def clock_alt(table) -> str:
-    """What the picture of the hatch clock shows."""
-    counts = table["verdict"].value_counts()
-    parts = ", ".join(f"{count} {name}" for name, count in counts.items())
-    batches = many(len(table), "batch", "batches")
-    return f"Expected band and written-down hatch of {batches}, in hours from the usual day: {parts}."

@@ -15,6 +15,12 @@ PLAIN = dict(facecolor="#CFCFCF", edgecolor=INK, linewidth=0.6)
 EMPTY = PLAIN | dict(facecolor=style.PAPER)
 
 
+#: Width and height of a drawing of an egg with its words, inches.
+EGG = 1.37, 1.88
+#: Points to the inch of the drawings within an SVG; what is drawn from this order on stays words and lines.
+SHARP, WORDS = 160, 29
+
+
 def ranked_causes(table, ax=None, *, most=6, language="en"):
     """Weight of each candidate cause as bars; tied ones share a hatch and the word.
 
@@ -81,8 +87,10 @@ def _what_if_bar(ax, place, row, language):
         ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=5.5, markerfacecolor=style.PAPER, ls="")
 
 
-def breakout_drawings(guide, axs=None, *, columns=4):
+def breakout_drawings(guide, axs=None, *, columns=2):
     """One drawing per row of the breakout guide that has one, in the guide's order.
+
+    Drawings of eggs bear small words, so two stand side by side: a telephone shows these words 10 px high.
 
     Parameters
     ----------
@@ -100,10 +108,15 @@ def breakout_drawings(guide, axs=None, *, columns=4):
     rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
     if axs is None:
         lines = -(-len(rows) // columns)
-        figure, grid = subplots(lines, columns, size=(style.WIDTH, 6.4 / columns * lines))
+        figure, grid = subplots(lines, columns, size=(1.35 * columns, 2.0 * lines))
         axs = np.atleast_1d(grid).ravel()
         for spare in axs[len(rows) :]:
             figure.delaxes(spare)
+        figure.set_layout_engine("none")
+        figure.set_dpi(SHARP)
+        for place, ax in enumerate(axs[: len(rows)]):
+            ax.set_position([place % columns / columns, 1 - (place // columns + 1) / lines, 1 / columns, 1 / lines])
+            ax.set_rasterization_zorder(WORDS)  # a drawing has thousands of points; its words stay words
     axs = np.asarray(axs, dtype=object).ravel()[: len(rows)]
     for ax, row in zip(axs, rows, strict=True):
         days = (

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.figures.style import INK, LINES, axes, fill, subplots, temperature_label
+from hatchkit.figures.style import INK, LINES, PAPER, SOFT, TEXT, WIDTH, axes, fill, subplots, temperature_label, write
 
 FILL = {"infertile": "infertile", "early": "early", "mid": "mid", "late": "late", "pipped": "pipped_dead",
         "removed": "removed"}
@@ -19,16 +19,17 @@ def case_picture(shown: dict, axs=None):
         stages: stage -> (eggs of the batch, eggs of the others); eggs: (set, set of the others); log: day, temp_c.
     """
     if axs is None:
-        _, axs = subplots(2, 1, size=(7.2, 5.0), height_ratios=(1, 1.1))
+        _, axs = subplots(2, 1, size=(WIDTH, 5.0), height_ratios=(1, 1.1))
     bars, air = axs
     names, (eggs, others) = list(shown["stages"]), shown["eggs"]
     for place, name in enumerate(names):
         own, other = shown["stages"][name]
         bars.bar(place - 0.2, 100 * own / eggs, 0.38, **fill(FILL[name]))
-        bars.bar(place + 0.2, 100 * other / others, 0.38, facecolor="white", edgecolor=INK, linewidth=0.8)
-        bars.annotate(str(own), (place - 0.2, 100 * own / eggs), ha="center", va="bottom", fontsize=8)
+        bars.bar(place + 0.2, 100 * other / others, 0.38, facecolor=PAPER, edgecolor=INK, linewidth=0.8)
+        bars.annotate(str(own), (place - 0.2, 100 * own / eggs), ha="center", va="bottom", fontsize=TEXT)
     axes(bars).set(xticks=range(len(names)), xticklabels=names,
                    ylabel="Lost (% of set)\nfilled: this batch,\nwhite: the others")
+    bars.tick_params(axis="x", rotation=90)
     bars.margins(y=0.15)
     day, temp = np.array(shown["log"]["day"]), np.array(shown["log"]["temp_c"])
     axes(air).set(xlabel="Day since setting", ylabel=temperature_label("C"))
@@ -36,7 +37,9 @@ def case_picture(shown: dict, axs=None):
         air.plot(day, temp, **LINES["air"])
         air.axhline(37.5, color="#0072B2", lw=0.8, ls=":")
         right = air.secondary_yaxis("right", functions=(lambda c: c * 1.8 + 32, lambda f: (f - 32) / 1.8))
-        right.set_ylabel(temperature_label("F"))
+        right.set_ylabel(temperature_label("F"), fontsize=TEXT, color=INK)
+        right.tick_params(colors=SOFT, labelcolor=INK, labelsize=TEXT)
+        right.spines["right"].set(color=SOFT, linewidth=0.7)
     else:
-        air.text(0.5, 0.5, "no log of this machine", ha="center", va="center", transform=air.transAxes)
+        write(air, 0.5, 0.5, "no log of this machine", ha="center", transform=air.transAxes)
     return axs

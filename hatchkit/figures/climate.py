@@ -5,6 +5,7 @@ from __future__ import annotations
 from zoneinfo import ZoneInfo
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.figures import style
 from hatchkit.figures.probes import probe_truth
@@ -21,7 +22,7 @@ MARKS = {"warm": "^", "cold": "v"}
 TALL, LANE = 2.5, 0.31
 
 
-def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
+def incubator_timeline(timeline, ax=None, *, unit="C", span_c=None, language="en"):
     """Air and egg temperature of one incubator, its batches, spells of heat and cold, and gaps.
 
     The scale is even near 37.5 degC and drawn together beyond, so that a power cut is seen in its depth and the
@@ -33,18 +34,23 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
         From ``climate.timeline.incubator_timeline``.
     ax : matplotlib Axes, optional
     unit : {"C", "F"}
+    span_c : (float, float), optional
+        Lowest and highest temperature to have room for, degC, so that several machines have one scale
+        (``climate.timeline.common_span``); its own if left out.
     """
     lanes = int(timeline.batches["lane"].max()) + 1 if len(timeline.batches) else 0
     ax = style.axes(ax, size=(style.WIDTH, TALL + LANE * lanes + 0.7))
     air, egg, events = timeline.air, timeline.egg, timeline.excursions.drop_duplicates("event")
     told = events[events["notable"].astype(bool)]
-    coldest = [air["low_c"].min(), told["extreme_c"].min(), egg["egg_c"].min() if len(egg) else np.nan]
-    warmest = [air["high_c"].max(), told["extreme_c"].max(), egg["egg_c"].max() if len(egg) else np.nan]
-    height = bent_scale(ax, np.nanmin([*coldest, 36.5]), np.nanmax([*warmest, 38.5]), unit)
+    values = [told["extreme_c"], air["low_c"], air["high_c"], egg["egg_c"], pd.Series(span_c, dtype=float)]
+    height = bent_scale(ax, pd.Series([part.min() for part in values]).min(),
+                        pd.Series([part.max() for part in values]).max(), unit)
     _ranges_and_gaps(ax, timeline, unit, language)
     ax.fill_between(utc(air["time"]), shown(air["low_c"], unit), shown(air["high_c"], unit), color="#999999", lw=0,
                     zorder=2)
     ax.plot(utc(air["time"]), shown(air["middle_c"], unit), **style.LINES["air"] | {"lw": 0.7}, zorder=3)
+    ax.fill_between(utc(egg["time"]), shown(egg["egg_low_c"], unit), shown(egg["egg_high_c"], unit), color="#56B4E9",
+                    alpha=0.3, lw=0, zorder=1.5)
     ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
     edges = _edges(ax, timeline)
     _spells(ax, told, edges, unit, language)

@@ -8,7 +8,7 @@ from hatchkit.figures import egg_shell as es
 from hatchkit.figures.style import INK
 
 #: The one viewpoint of all these drawings.
-SEEN = "seen from its back, blunt end up:\nR is its right wing, L its left"
+SEEN = "from its back, blunt end up:\nR is its right wing, L its left"
 
 #: Head (x, y) mm, direction of the beak in degrees (90: up to the air cell), wing over the head, feet's height.
 LYING = {
@@ -67,7 +67,7 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
         ax.fill([x + 1, x - 4.5, x - 2.6, x - 6.5, x - 2.4, x - 4.0, x + 1], [26, 25, 22.5, 21, 19.5, 17, 16.5],
                 facecolor="white", edgecolor=INK, lw=1.2, zorder=9)
     if seen:
-        ax.text(0, -30.4, SEEN, ha="center", va="top", fontsize=5.6, style="italic", color=INK, zorder=30)
+        ax.text(0, -30.4, SEEN, ha="center", va="top", fontsize=6, style="italic", color=INK, zorder=30)
 
 
 def _tufts(ax, body, down):

@@ -52,7 +52,7 @@ def frame(ax, title="", *, below=-34.5):
 
     ax.set(xlim=(-31, 31), ylim=(-52, 33), aspect="equal")
     ax.axis("off")
-    ax.text(0, below, "\n".join(textwrap.wrap(title, 24)), ha="center", va="top", fontsize=7.5, color=INK, zorder=30)
+    ax.text(0, below, "\n".join(textwrap.wrap(title, 22)), ha="center", va="top", fontsize=7.5, color=INK, zorder=30)
     return ax
 
 

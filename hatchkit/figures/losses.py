@@ -39,7 +39,7 @@ def egg_ledger(table, ax=None, *, language="en"):
         ax.barh(place, eggs, left=left - eggs, **style.fill(stage))
         ax.plot([left, left], [place - 1.4, place + 0.4], color=style.INK, lw=0.6)
         beside_it = left - eggs > 0.15 * eggs_set
-        words = style.tell("ledger_lost", language, eggs=round(eggs), whole=bool(eggs == round(eggs)))
+        words = style.tell("ledger_lost", language, eggs=round(eggs), whole=bool(abs(eggs - round(eggs)) < 0.05))
         style.write(ax, left - eggs * beside_it + (0.02 - 0.04 * beside_it) * eggs_set, place, words,
                     ha="right" if beside_it else "left")
         left -= eggs

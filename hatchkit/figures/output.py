@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+import base64
 import hashlib
 import html
 import io
 import re
 
 from hatchkit.figures.chart import figure_of
-from hatchkit.figures.style import DARK
+from hatchkit.figures.style import DARK, TEXT
 
 #: A picture is shown at most so much larger than it was drawn (its text then is as large as a heading), and no larger
 #: than a screen is high.
 LARGEST, SCREEN = 1.5, 620
+#: Colours of a drawing that is kept as an image.
+PALETTE = 64
 #: Faces of text by preference; matplotlib lays out with its own, which is wider than these.
 FACES = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif"
 
@@ -34,7 +37,8 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     Returns
     -------
     str
-        The element fills the width of its place up to `most`. Its background is clear.
+        The element fills the width of its place up to `most`. Its background is clear, or white where a drawing has
+        colours of its own that are not in ``style.DARK``.
 
     Raises
     ------
@@ -51,15 +55,27 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     wide, high = 72 * figure.get_size_inches()
     content = _content(figure)
     plt.close(figure)
+    content = _colours(content, wide, high)
     mark = hashlib.sha256((content + alt).encode()).hexdigest()[:8]
+    widest = most or _most(wide, high, content)
     content = re.sub(r'(id="|url\(#|href="#)', rf"\g<1>p{mark}-", content)
     return (f'<svg class="picture" role="img" aria-label="{html.escape(alt)}" viewBox="0 0 {wide:g} {high:g}" '
-            f'stroke-linejoin="round" style="display:block;width:100%;max-width:{most or _most(wide, high):.0f}px;'
+            f'stroke-linejoin="round" style="display:block;width:100%;max-width:{widest:.0f}px;'
             f'font-family:{html.escape(FACES)}">{content}</svg>')
 
 
-def _most(wide, high) -> float:
-    return wide * min(max(SCREEN / high, 1.0), LARGEST)
+def _most(wide, high, content) -> float:
+    """How wide it may be shown: within a screen if that leaves its smallest words legible, see `LARGEST`."""
+    least = min(map(float, re.findall(r"font-size: ([\d.]+)px", content)), default=TEXT)
+    return wide * max(TEXT / least, min(SCREEN / high, LARGEST), 1.0)
+
+
+def _colours(content, wide, high) -> str:
+    """Colours as variables that a dark page changes; a drawing with colours of its own lies on white paper instead."""
+    own = {colour for colour in re.findall(r"#[0-9a-f]{6}\b", content)} - {colour.lower() for colour in DARK}
+    if own:
+        return f'<rect width="{wide:g}" height="{high:g}" fill="#ffffff"/>{content}'
+    return re.sub(r"#[0-9a-f]{6}\b", lambda found: f"var({_variable(found[0])},{found[0]})", content)
 
 
 def dark_css() -> str:
@@ -92,8 +108,17 @@ def _content(figure) -> str:
     text = re.sub(r"-?\d+\.\d{3,}", lambda found: f"{float(found[0]):.2f}".rstrip("0").rstrip("."), text)
     text = re.sub(r"font: (?:(\w+) )?([\d.]+)px [^;\"]+", _font, text)
     text = re.sub(r"font-family: [^;\"]+;? ?", "", text)
-    known = {colour.lower(): f"var({_variable(colour)},{colour.lower()})" for colour in DARK}
-    return re.sub(r"#[0-9a-f]{6}\b", lambda found: known.get(found[0], found[0]), text).strip()
+    return re.sub(r"(?<=base64,)[A-Za-z0-9+/=\s]+", lambda found: _fewer_colours(found[0]), text).strip()
+
+
+def _fewer_colours(data: str) -> str:
+    """A picture within the picture (a drawing of thousands of points) as a PNG with a palette: a third of the size."""
+    from PIL import Image
+
+    picture = Image.open(io.BytesIO(base64.b64decode(data))).convert("RGBA")
+    buffer = io.BytesIO()
+    picture.quantize(PALETTE, method=Image.Quantize.FASTOCTREE).save(buffer, "png", optimize=True)
+    return base64.b64encode(buffer.getvalue()).decode("ascii")
 
 
 def _font(found) -> str:

@@ -43,7 +43,7 @@ def by_year(table, ax=None, *, language="en"):
     ax.set_xlim(-0.5, len(years) - 0.5)
     ax.set_ylim(0, 102)
     ax.set_ylabel(style.tell("share_axis", language))
-    style.key(ax, entries, columns=3)
+    style.key(ax, entries)
     return ax
 
 
@@ -72,7 +72,7 @@ def groups(table, ax=None, *, language="en"):
     points = ax.plot(
         100 * shown["share"], place + 0.22, "D", color=style.INK, markerfacecolor=style.PAPER, ms=5, lw=0
     )[0]
-    ax.set_yticks(place, [style.wrapped(f"{row.group} ({row.total:.0f})", 24) for row in shown.itertuples()])
+    ax.set_yticks(place, [style.wrapped(f"{row.group} ({row.total:.0f})", 18) for row in shown.itertuples()])
     ax.set_ylim(len(shown) - 0.5, -0.5)
     ax.set_xlabel(style.tell("share_axis", language))
     style.key(ax, [(line, style.tell("drawn_to_all", language)), (points, style.tell("as_counted", language))])
@@ -88,7 +88,7 @@ def changes(table, ax=None, *, language="en"):
         Rows of ``yearly.helped.helped``, one per change.
     """
     shown = table[table["expected"].notna()]
-    ax = style.axes(ax, size=(style.WIDTH, 0.5 * len(shown) + 1.7))
+    ax = style.axes(ax, size=(style.WIDTH, 0.6 * len(shown) + 1.9))
     place = np.arange(len(shown))
     low, middle, high = (100 * shown[name].to_numpy(float) for name in ("expected_low", "expected", "expected_high"))
     bar = ax.barh(
@@ -97,8 +97,9 @@ def changes(table, ax=None, *, language="en"):
     ax.plot(middle, place, "|", color=style.INK, ms=14, mew=2)
     before = ax.plot(100 * shown["before"], place, "o", color=style.INK, markerfacecolor=style.PAPER, ms=8, lw=0)[0]
     after = ax.plot(100 * shown["after"], place, "o", color=style.INK, ms=8, lw=0)[0]
-    ax.set_yticks(place, [style.wrapped(str(what), 26) for what in shown["what"]])
+    ax.set_yticks(place, [style.wrapped(str(what), 18) for what in shown["what"]])
     ax.set_ylim(len(shown) - 0.5, -0.5)
+    ax.set_xlim(max(min(low.min(initial=100), (100 * shown['before']).min()) - 4, 0), 102)
     ax.set_xlabel(style.tell("share_axis", language))
     style.key(
         ax,
@@ -107,6 +108,6 @@ def changes(table, ax=None, *, language="en"):
             (bar, style.tell("by_itself", language)),
             (after, style.tell("since_change", language)),
         ],
-        columns=3,
+        columns=1,
     )
     return ax

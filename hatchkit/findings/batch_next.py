@@ -35,7 +35,7 @@ def look(work) -> Finding:
     from hatchkit.advice.breakout import breakout_guide
 
     guide = breakout_guide(work.season.species(work.batch))
-    picture = Picture("advice.breakout_drawings", guide, Said("picture_drawings", pictured.drawings(guide)))
+    picture = Picture("advice.breakout_drawings", guide, Said("picture_drawings", pictured.drawings(guide)), most=380)
     days = [f"{low:.0f}" if low == high else f"{low:.0f} to {high:.0f}"
             for low, high in zip(guide["day_low"], guide["day_high"], strict=True)]
     rows = guide[["look", "see", "means", "points_to"]].assign(days=days)

@@ -58,6 +58,8 @@ class Picture:
     alt : Said or Composed
         What the picture tells.
     caption : Said or None
+    most : float or None
+        Widest that a page shows it, in CSS pixels, where that is not left to the picture.
     """
 
     figure: str
@@ -65,6 +67,7 @@ class Picture:
     alt: Said | Composed
     options: dict = field(default_factory=dict)
     caption: Said | None = None
+    most: float | None = None
 
 
 def told(figure: str, *given, facts: dict, caption: Said | None = None, **options) -> Picture:
@@ -155,10 +158,10 @@ class Findings:
         What was read and assumed: one line above, the rest at the end of the page.
     unknown : tuple of Said
         What this cannot tell.
-    sheet : str
-        Question with which the second sheet of paper begins.
     unit : {"C", "F"}
     language : str
+    sheet : str
+        Question with which the second sheet of paper begins.
     """
 
     about: str
@@ -166,9 +169,9 @@ class Findings:
     found: tuple
     records: Finding
     unknown: tuple = ()
-    sheet: str = ""
     unit: str = "C"
     language: str = "en"
+    sheet: str = ""
 
     @property
     def first(self) -> Finding:

@@ -41,8 +41,8 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
             progress(number, len(asked))
     unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
                     for name in ("cause", "clear", "day", "probe", "illness"))
-    return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown,
-                    "place", unit, season.language)
+    return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown, unit,
+                    season.language, sheet="place")
 
 
 class Work:
@@ -100,10 +100,13 @@ class Work:
 
     @cached_property
     def totals(self) -> dict:
-        """Eggs set and hatched, with both shares."""
+        """Eggs set and hatched, with both shares; where no hatch is over, only the eggs set."""
         row = self.whole.set_index("stage").loc["hatched"] if len(self.whole) else {}
-        return dict(set=row.get("set", 0), hatched=row.get("eggs", 0), share_of_set=row.get("share_of_set", np.nan),
-                    share_of_developing=row.get("share_of_fertile", np.nan))
+        if not row.get("set", 0) > 0:
+            return dict(set=float(self.season.batches["eggs_set"].sum()), hatched=np.nan, share_of_set=np.nan,
+                        share_of_developing=np.nan)
+        return dict(set=row["set"], hatched=row["eggs"], share_of_set=row["share_of_set"],
+                    share_of_developing=row["share_of_fertile"])
 
 
 def most(work) -> Finding:

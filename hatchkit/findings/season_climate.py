@@ -56,7 +56,7 @@ def _pictures(relation) -> list:
 
 def spells(work) -> Finding | None:
     """What the temperature did while eggs were in."""
-    from hatchkit.climate import excursions, timeline
+    from hatchkit.climate import excursions
     from hatchkit.climate.words import excursion_words
 
     season = work.season
@@ -67,15 +67,11 @@ def spells(work) -> Finding | None:
     large = events[events["notable"].astype(bool)]
     facts = dict(number=len(events), told=len(large), everyday=len(events) - len(large),
                  spells=[Said("spell", row) for row in large.head(4).to_dict("records")])
-    lines = [timeline.incubator_timeline(season, machine, found=found)
-             for machine in sorted(season.readings["incubator"].unique())]
-    pictures = [told("climate.incubator_timeline", line, facts=met.incubator_timeline(line, unit=work.unit),
-                     unit=work.unit) for line in lines]
     table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
     one_by_one = [Composed(excursion_words(row, timezone=season.timezone, unit=work.unit))
                   for row in large.to_dict("records")]
     return Finding("spells", "spells_found" if len(large) else "spells_none", facts, "likely", table=table
-                   if len(large) else None, more=(*one_by_one, *pictures))
+                   if len(large) else None, more=tuple(one_by_one))
 
 
 def probes(work) -> Finding | None:

@@ -22,7 +22,7 @@ def lost(work) -> Finding | None:
     from hatchkit.losses.counted_words import not_counted_words
 
     whole = work.whole
-    if whole.empty or not work.totals["set"] > 0:
+    if whole.empty or not work.totals["hatched"] >= 0:
         return None
     rows = losses(whole)
     dead = whole[whole["stage"].isin(["early", "mid", "late"])]

@@ -271,10 +271,12 @@ def _compared(season, by, outcome, least=2):
 def _groups_finding(found) -> Finding:
     clear, may = (found.pairs[found.pairs["verdict"] == name] for name in ("clear", "may"))
 
+    def name(group):
+        return Said("group_name", dict(by=found.by, name=group))
+
     def told(pairs, most):
-        return [
-            Said("groups_pair", dict(better=row.better, worse=row.worse)) for row in pairs.head(most).itertuples()
-        ]
+        return [Said("groups_pair", dict(better=name(row.better), worse=name(row.worse)))
+                for row in pairs.head(most).itertuples()]
 
     # One message for all columns; the heading alone names the column.
     rest = found.pairs[found.pairs["verdict"] != "clear"]
@@ -290,7 +292,7 @@ def _groups_finding(found) -> Finding:
         clear_told=told(clear, 4),
         may_told=told(may, 4),
         eggs_more=more.iloc[0] if len(more) else np.nan,
-        lowest=low["group"],
+        lowest=low["group"], lowest_name=name(low["group"]),
         count=low["count"],
         total=low["total"],
         missed=low["total"] - low["count"],

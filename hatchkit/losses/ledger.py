@@ -46,7 +46,8 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
         raise HatchkitError(f"stages must be development or candling, not {stages!r}.")
     records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
     figures = {batch: species_figures(row, season.species_table) for batch, row in records.items()}
-    fates, kept = by_batch(season.fates), counted(season)
+    fates = {batch: rows for batch, rows in by_batch(season.fates).items() if batch in records}
+    kept = counted(season)
     moved = transferred_batches(season)
     if stages == "candling":
         made = {batch: {look["name"] for look in rows} for batch, rows in by_batch(season.looks).items()}

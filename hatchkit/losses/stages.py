@@ -24,11 +24,6 @@ def _limit_rows() -> dict:
     return {key: part.to_dict("records") for key, part in rows.groupby("limits", sort=False)}
 
 
-def limit_sets() -> pd.DataFrame:
-    """The published and usual sets of limits to choose from (``reference/stage_limits.csv``)."""
-    return reference.load("stage_limits")
-
-
 def limits_for(species: str, incubation_days: float, limits=None) -> list[tuple[str, float, float]]:
     """Stages of one species as (stage, after_day, to_day), the last one open at the end (inf).
 

@@ -76,7 +76,8 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     Path
         Absolute path of the file written.
     """
-    from hatchkit.outputs import safe_output, whole_file
+    from hatchkit.outputs import safe_output
+    from hatchkit.writing import whole_file
 
     out = safe_output(out, season=findings.facts.get("folder"), suffix=(".html", ".htm"))
     html = page(findings, full=full, language=language, progress=progress)
@@ -128,11 +129,9 @@ def _template():
 
 @cache
 def _style():
-    from markupsafe import Markup
-
     from hatchkit.figures import dark_css
 
-    return Markup((resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css())
+    return (resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css()
 
 
 def _clean(value):

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+import html
 from importlib import import_module
 from inspect import signature
 
 import pandas as pd
-from markupsafe import Markup, escape
 
 from hatchkit.findings.finding import Composed, Picture, Said, Table, Told
 from hatchkit.say import text
@@ -59,13 +59,13 @@ def table(piece: Table, language: str, unit: str) -> dict:
                 rows=[list(row) for row in zip(*columns, strict=True)])
 
 
-def picture(piece: Picture, language: str, unit: str) -> Markup:
-    """The figure drawn as SVG within a page, with its alt text."""
+def picture(piece: Picture, language: str, unit: str) -> str:
+    """The figure drawn as SVG within a page, with its alt text: HTML that needs no escaping."""
     from hatchkit.figures import svg
 
-    drawing = svg(axes_of(piece, language), alt=said(piece.alt, language, unit))
-    caption = f"<figcaption>{escape(said(piece.caption, language, unit))}</figcaption>" if piece.caption else ""
-    return Markup(f"<figure>{drawing}{caption}</figure>")
+    drawing = svg(axes_of(piece, language), alt=said(piece.alt, language, unit), most=piece.most)
+    caption = f"<figcaption>{html.escape(said(piece.caption, language, unit))}</figcaption>" if piece.caption else ""
+    return f"<figure>{drawing}{caption}</figure>"
 
 
 def axes_of(piece: Picture, language: str):

@@ -14,6 +14,7 @@ from hatchkit.records import checks
 from hatchkit.records.changes import is_changes, read_changes
 from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
 from hatchkit.records.language import language_of_season
+from hatchkit.records.own_sheet import own_readings
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.candidates import key_of
@@ -65,7 +66,7 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
         sheets = read_sheets(
             grids,
             settings=settings,
-            fixed=_Fixed(fixed),
+            fixed=_Fixed(fixed, own_readings(grids)),
             species_table=species_table,
             hint_day_first=_told_order(settings, answers),
         )
@@ -125,11 +126,15 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
 
 
 class _Fixed(dict):
-    """Readings that hold for a sheet: those of the whole season, changed by those of the sheet."""
+    """Readings that hold for a sheet: of the kit's own blank one, the whole season's, changed by those of the sheet."""
+
+    def __init__(self, fixed: dict, own: dict):
+        super().__init__(fixed)
+        self.own = own
 
     def get(self, place, default=None):
         """The fixed readings of (file, sheet)."""
-        return {**super().get(None, {}), **super().get(place, {})}
+        return {**self.own.get(place, {}), **super().get(None, {}), **super().get(place, {})}
 
 
 def _fixed(settings: dict, answers: dict) -> dict:

@@ -44,7 +44,39 @@ def exposure(season) -> pd.DataFrame:
     from hatchkit.losses.windows import candling_windows
 
     windows = candling_windows(season)
-    return add_doses(windows, batch_tracks(season, windows["batch"].unique()))
+    return doses_by_part(season, windows)[0]
+
+
+#: What turning a log needs of a track (`turns.log_rates`).
+_OF_A_TRACK = ["time", "hours", "egg_c", "egg_range_low_c", "egg_range_high_c"]
+
+
+def doses_by_part(season, windows: pd.DataFrame, *, keep_tracks=False) -> tuple[pd.DataFrame, dict]:
+    """The windows with their doses, and the tracks.
+
+    Of several seasons the logs are gone through one after the other, and of each only what is needed is kept: 3,000
+    batches' tracks would be gigabytes.
+
+    Parameters
+    ----------
+    season : Season
+    windows : DataFrame
+    keep_tracks : bool
+        Whether the tracks of several seasons are kept, as far as turning the log needs them.
+    """
+    if not season.parts:
+        tracks = batch_tracks(season, windows["batch"].unique())
+        return add_doses(windows, tracks), tracks
+    tables, kept = [], {}
+    for part in season.parts:
+        own = windows[windows["batch"].isin(part.batches["batch"].astype(str))]
+        tracks = batch_tracks(part, own["batch"].unique())
+        tables.append(add_doses(own, tracks))
+        if keep_tracks:
+            kept |= {batch: None if track is None else track[_OF_A_TRACK].copy() for batch, track in tracks.items()}
+        part.kept.clear()
+    full = [table for table in tables if len(table)]
+    return (pd.concat(full).reindex(windows.index) if full else add_doses(windows, {})), kept
 
 
 def batch_tracks(season, batches) -> dict:

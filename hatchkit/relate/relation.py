@@ -12,7 +12,7 @@ from hatchkit.relate.design import design as make_design
 from hatchkit.relate.design import with_dose
 from hatchkit.relate.effect import effect
 from hatchkit.relate.excess import unexposed_hazard
-from hatchkit.relate.exposure import add_doses, batch_tracks
+from hatchkit.relate.exposure import doses_by_part
 from hatchkit.relate.hazard import CountsRelation, nothing_to_compute, relate_counts, weigh_chance
 from hatchkit.relate.late import later_losses, next_windows, ratios_by_window
 from hatchkit.relate.measures import PARTS, PRIMARY, known_dose, measures
@@ -102,8 +102,9 @@ def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     from hatchkit.losses.windows import candling_windows
 
     windows = candling_windows(season)
-    tracks = batch_tracks(season, windows["batch"].unique())
-    exposed = with_factors(add_doses(windows, tracks), season.batches)
+    overlap = batches_overlap(with_factors(windows, season.batches)) if season.parts else True
+    doses, tracks = doses_by_part(season, windows, keep_tracks=overlap)
+    exposed = with_factors(doses, season.batches)
     return relate_exposure(exposed, tracks=tracks, measure=measure, seed=seed, draws=draws)
 
 

@@ -112,7 +112,7 @@ def _chance(found) -> str:
 def _redrawn(test) -> str:
     if not np.isfinite(test.get("drawn", np.nan)):
         return ""
-    return (f" With every batch drawn anew, each with its own luck, machines and seasons at their own levels, it did in "
+    return (" With every batch drawn anew, each with its own luck, machines and seasons at their own levels, it did in "
             f"{in_ten(test['drawn'])} cases.")
 
 

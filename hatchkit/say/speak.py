@@ -25,13 +25,13 @@ def message(code: str, facts: dict, language: str, unit: str = "C") -> str:
     return _say(code, facts, language, lambda bundle, found: [found.value], unit)[0]
 
 
-def attributes(code: str, facts: dict, language: str, needed, allowed) -> dict:
+def attributes(code: str, facts: dict, language: str, needed, allowed, unit: str = "C") -> dict:
     """The attributes of `code` by name; an allowed one that is not there is ""."""
     def patterns(bundle, found):
         return [found.attributes.get(name) for name in needed] + [
             found.attributes.get(name, "") for name in allowed]
 
-    return dict(zip((*needed, *allowed), _say(code, facts, language, patterns), strict=True))
+    return dict(zip((*needed, *allowed), _say(code, facts, language, patterns, unit), strict=True))
 
 
 def _say(code: str, facts: dict, language: str, patterns, unit: str = "C") -> list[str]:

@@ -6,7 +6,7 @@ import datetime as dt
 import math
 
 from babel import Locale
-from babel.dates import format_date, format_time
+from babel.dates import format_date, format_skeleton, format_time
 from babel.lists import format_list
 from babel.numbers import format_decimal, format_percent
 from fluent.runtime.types import FluentInt, FluentType
@@ -67,7 +67,8 @@ def _plainly(value, locale) -> str:
 
 
 def functions(language: str, unit: str = "C") -> dict:
-    """What messages may call: PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE."""
+    """What messages may call: PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE,
+    WHOLE (percent), DATE (without its year), HOUR, WEEKDAY."""
     locale = Locale.parse(LOCALES.get(language, language).replace("-", "_"))
     percent = "#,##0 %" if language == "en" else None  # as the kit has always written it
     small = "#,##0.0 %" if language == "en" else locale.percent_formats[None].pattern.replace("#,##0", "#,##0.0")
@@ -86,6 +87,10 @@ def functions(language: str, unit: str = "C") -> dict:
         "TONGUES": lambda several: Several([locale.languages.get(str(code), str(code)) for code in several.items]),
         "SHARE": share,
         "EGGS": lambda value: FluentInt(round(float(value))),
+        "WHOLE": lambda value: format_percent(float(value), percent, locale=locale),
+        "DATE": lambda value: format_skeleton("MMMMd", value, locale=locale),
+        "HOUR": lambda value: format_time(value, "HH:mm", locale=locale),
+        "WEEKDAY": lambda value: format_date(value, "EEE", locale=locale),
         "TENTH": lambda value: format_decimal(float(value), "#,##0.#", locale=locale),
         "DEGREES": lambda value: degrees(value * 9 / 5 + 32 if unit == "F" else value),
         "STEP": lambda value: degrees(value * 9 / 5 if unit == "F" else value),

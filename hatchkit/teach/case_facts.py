@@ -12,14 +12,11 @@ from dataclasses import dataclass
 import numpy as np
 
 from hatchkit.simulate.life import DAY, HOUR
-from hatchkit.teach.reader import IN_HUMIDITY, IN_TEMPERATURE
+from hatchkit.teach.reader import IN_HUMIDITY, IN_TEMPERATURE, STAGES
 
 BEARS, NOT, FREE = "bears", "not", "free"
 #: From this probability on the records show that a cause was at work.
 SHOWN = 0.5
-STAGES = {"infertile": ("clear1", "clear2", "clear3", "broken_infertile"), "early": ("dead1", "broken_early"),
-          "mid": ("dead2", "broken_mid"), "late": ("dead3", "broken_late"), "pipped": ("pipped_dead",),
-          "removed": ("removed",)}
 #: Degrees and hours from which a spell of the log is one to ask about.
 FAR, LONG = 3.0, 3.0
 #: Share of the statements about neighbours whose count is not that of the book.

@@ -16,13 +16,13 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.outputs import SEALED
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import life, seasons
 from hatchkit.teach import case_words
 from hatchkit.teach.answer_form import write_form
 from hatchkit.teach.cases import make_case
 from hatchkit.teach.marking import BOOK, rules
+from hatchkit.writing import SEALED
 
 #: Seeds below this can be tried one after another by somebody who knows the kit.
 GUESSED = 10**9
@@ -121,8 +121,8 @@ your own) and `answer_form.xlsx`, which asks about one batch of it. Open it, cho
 Old hens, long storage and spells in the log happen in these seasons whether or not they did harm; a remark may be
 mistaken, a clock wrong, a batch miscounted, a log missing.
 
-The stages: `infertile` (a clear that was never fertile), `early` (days 1-7
-of a hen's egg, also where the embryo died too soon to be seen), `mid` (days 8-14), `late` (days 15-21, shell not
+The stages, as a book shows them: `infertile` (clear; an embryo that died too soon to be seen is a clear, too), `early`
+(days 1-7 of a hen's egg), `mid` (days 8-14), `late` (days 15-21, shell not
 broken), `pipped` (shell broken and died), `removed` (rotten), `none`. Other birds: thirds of the incubation.
 
 The causes to choose from:

@@ -13,10 +13,14 @@ from dataclasses import dataclass, replace
 import numpy as np
 from scipy.special import expit, gammaln
 
-from hatchkit.simulate import biology, course, life, without
+from hatchkit.simulate import biology, course, life
 
 REDRAWS = 60
-STAGES = ("infertile", "early", "mid", "late", "pipped", "removed")
+#: Stages as a book shows them: which counts of a batch row belong to each. An embryo that died too soon to be seen is
+#: a clear there, and so it is for the marks.
+STAGES = {"infertile": ("clear1", "clear2", "clear3", "broken_infertile"), "early": ("dead1", "broken_early"),
+          "mid": ("dead2", "broken_mid"), "late": ("dead3", "broken_late"), "pipped": ("pipped_dead",),
+          "removed": ("removed",)}
 #: Counts of a batch row that the reader goes by; the rest of the eggs set are taken together.
 COUNTS = ("clear1", "dead1", "clear2", "dead2", "clear3", "dead3", "removed", "hatched", "pipped_dead",
           "broken_infertile", "broken_early", "broken_mid", "broken_late")
@@ -40,7 +44,7 @@ class Reading:
     usual : float
         Chicks of so many eggs without the causes, on average.
     stages : dict
-        Stage -> eggs that the causes took there, on average over courses.
+        Stage -> eggs that the causes took there as a book shows it, on average over courses.
     """
 
     shown: dict
@@ -88,11 +92,8 @@ def _courses(lived, plan, *, seed):
     for rng in np.random.default_rng([int(lived.answer.seed), 11, seed]).spawn(REDRAWS):
         moments, _, eggs, seen, taken_off = course.draw_batch(rng, plan, item, species)
         row = course.batch_row(item, moments, taken_off, eggs, seen, species)
-        both = eggs.assign(out_at=seen["out_at"], outcome=seen["outcome"], reason=seen["reason"])
-        lost = both[~without.is_chick(both)]
-        names, times = np.unique(without.stage_of(lost, species), return_counts=True)
-        drawn.append(dict(row=row, chicks=len(both) - len(lost),
-                          stages=dict(zip(map(str, names), map(int, times), strict=True))))
+        drawn.append(dict(row=row, chicks=row["hatched"],
+                          stages={stage: sum(row[name] or 0 for name in names) for stage, names in STAGES.items()}))
     return drawn
 
 

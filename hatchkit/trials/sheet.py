@@ -12,6 +12,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records.safe_csv import safe_cell
 from hatchkit.trials.plan import SHEET, Plan, deal
+from hatchkit.writing import whole_file
 
 PLAN, BOOK = "trial.toml", "trial_sheet.csv"
 
@@ -41,7 +42,8 @@ def save(plan: Plan, folder) -> list[Path]:
         f"blocks = {json.dumps([list(block) for block in plan.blocks], ensure_ascii=False)}",
         "",
     ]
-    (folder / PLAN).write_text("\n".join(lines), encoding="utf-8")
+    with whole_file(folder / PLAN) as part:
+        part.write_text("\n".join(lines), encoding="utf-8")
     with open(folder / BOOK, "w", encoding="utf-8-sig", newline="") as handle:
         writer = csv.writer(handle)
         writer.writerow([name.capitalize() for name in SHEET])

@@ -52,7 +52,7 @@ def show(finding: Finding, findings: Findings, *, more: bool = False) -> Shown:
         Whose unit and language are used.
     more : bool
     """
-    from hatchkit.cautions import CautionBox
+    from hatchkit.cautions import cautions
 
     language, unit = findings.language, findings.unit
     words = parts.message(finding.answer, finding.facts, language, unit)
@@ -67,7 +67,8 @@ def show(finding: Finding, findings: Findings, *, more: bool = False) -> Shown:
     if finding.picture:
         markup.append(_picture(finding.picture, language, unit))
     if finding.cautions:
-        markup.append(CautionBox(*finding.cautions)._repr_html_())
+        told = "".join(f"<li>{_safe(line)}</li>" for line in cautions(*finding.cautions, language=language))
+        markup.append(f"<p><strong>{_safe(text('page_care', {}, language))}</strong></p><ul>{told}</ul>")
     folded = ([finding.table] if finding.table is not None else []) + (list(finding.more) if more else [])
     markup += [_piece(piece, language, unit) for piece in folded]
     return Shown("".join(markup), lines)

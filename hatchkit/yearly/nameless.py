@@ -118,10 +118,10 @@ def _keyed(table, batches):
 
 
 def _batches(table, books, batches):
-    from hatchkit.records.sheets.frames import facts_of
+    from hatchkit.reference import contract
 
     # What is no column of the kit is the keeper's own, and may hold anything.
-    known = [name for name, *_ in facts_of("batches")]
+    known = contract.columns("batches")
     out = table[[name for name in table if name in known]].copy()
     for column, word in _NUMBERED.items():
         out[column] = _mapped(table[column], books.get(word, {}))

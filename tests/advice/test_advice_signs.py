@@ -17,6 +17,16 @@ SAID = [
     ("ertrunken, voll Wasser", "drowned"), ("chambre à air trop petite", "small_air_cells"),
     ("Luftkammern zu groß", "large_air_cells"), ("curled toes in four", "curled_toes"),
     ("schwarze Nabel", "black_navels"), ("œufs expédiés par la poste", "posted"),
+    ("our rooster was lame since March", "cock_trouble"), ("Ein Hahn für vierzig Hennen", "cock_trouble"),
+    ("z jednym kogutem, bez koguta w marcu", "cock_trouble"), ("uova tenute a lungo in cantina", "eggs_old"),
+    ("från de äldsta hönorna", "old_hens"), ("ran a bit warm throughout", "ran_warm"),
+    ("kicsit hideg volt", "ran_cool"),
+    ("humedad demasiado alta, humedad alta", "damp_air"), ("moc sucho celou dobu", "dry_air"),
+    ("ingen vand: uden vand i klækningen", "hatch_without_water"), ("hinten wärmer als vorne", "uneven_machine"),
+    ("ovos trazidos da planície", "lowland_eggs"), ("der Schlupfbrüter war schmutzig", "hatcher_dirty"),
+    ("a towel over the top, blanket over it", "covered_machine"), ("œufs ramassés au sol", "floor_eggs"),
+    ("dooierzak gesprongen", "blood_in_shell"), ("air cells were rather small", "small_air_cells"),
+    ("three weak chicks", "weak_chicks"),
     ("Wendung ausgefallen seit Tag 5", "turner_stopped"), ("head in the small end", "head_small_end"),
 ]
 
@@ -30,6 +40,10 @@ def test_a_remark_in_free_words_is_read(text, sign):
                                   "nebyl výpadek proudu", "nem volt áramszünet"])
 def test_what_is_denied_is_not_read(text):
     assert signs.read(text) == {}
+
+
+def test_two_words_belong_together_only_within_a_clause():
+    assert set(signs.read("small chicks, large air cells")) == {"small_chicks", "large_air_cells"}
 
 
 @pytest.mark.parametrize("text", ["new feed", "visitors on Sunday", "thermostat set to 37.7", "turner off day 18",

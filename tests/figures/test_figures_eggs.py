@@ -6,10 +6,11 @@ import pytest
 from matplotlib.patches import Polygon
 
 from hatchkit import reference
-from hatchkit.figures import egg_drawings, picture_key
+from hatchkit.figures import egg_drawings
 from hatchkit.figures.egg_candled import STOPPED, candled
 from hatchkit.figures.egg_lying import LYING, SEEN
 from hatchkit.figures.egg_opened import opened
+from hatchkit.teach import picture_key
 
 
 @pytest.fixture

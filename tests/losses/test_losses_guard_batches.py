@@ -43,6 +43,6 @@ def test_where_no_embryo_is_left_alive_the_risk_is_anything():
 
 
 def test_a_wide_interval_of_two_small_batches_has_ends_inside_nought_and_one():
-    """Two of nine eggs: the profile has fallen by 1.92 well before none or all."""
-    found = beta_binomial([1, 1], [4, 5])
+    """Four of sixteen eggs: one log odds away the profile has fallen by some 16 x 1/4 x 3/4 / 2 = 1.5, not yet 1.92."""
+    found = beta_binomial([2, 2], [8, 8])
     assert 0.02 < found.low < found.share < found.high < 0.75

@@ -44,9 +44,10 @@ def test_beside_a_librarys_bayesian_mixed_model():
     group = np.repeat(np.arange(8), 5)
     total = rng.integers(20, 40, 40)
     good = rng.binomial(total, expit(0.9 + rng.normal(0, 0.6, 8)[group]))
+    single = [np.r_[np.ones(k), np.zeros(n - k)] for k, n in zip(good, total, strict=True)]
     eggs = pd.DataFrame(
         {
-            "y": np.concatenate([np.r_[np.ones(k), np.zeros(n - k)] for k, n in zip(good, total, strict=True)]),
+            "y": np.concatenate(single),
             "group": np.repeat(group, total),
         }
     )

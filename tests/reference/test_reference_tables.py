@@ -57,7 +57,7 @@ def test_species_are_known_by_their_everyday_names(written, key):
 
 
 def test_an_unknown_species_is_named_with_the_known_ones():
-    with pytest.raises(HatchkitError, match="known are bobwhite, chicken"):
+    with pytest.raises(HatchkitError, match="known are bobwhite, button_quail, chicken"):
         reference.species("dodo")
 
 

@@ -10,7 +10,7 @@ from hatchkit.say import catalogue, speak
 
 OTHERS = ("de", "fr", "es")
 FILES = ("batch.ftl", "causes.ftl", "check.ftl", "figures.ftl", "found.ftl", "logs.ftl", "page.ftl", "reading.ftl",
-         "records.ftl", "season.ftl", "sheets.ftl", "years.ftl")
+         "paper.ftl", "cautions.ftl", "workbook.ftl", "records.ftl", "season.ftl", "sheets.ftl", "years.ftl")
 
 
 class _Used(Visitor):

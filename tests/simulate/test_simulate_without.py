@@ -44,8 +44,8 @@ def test_an_egg_that_would_have_died_anyway_is_not_the_cause_s():
 def test_a_lid_ajar_meets_the_same_eggs_as_no_lid_ajar():
     kept = dict(cause="lid_ajar", severity="severe", times=1, batches=2, eggs=40, species="chicken", incubators=1,
                 step_minutes=60, gaps=0.0, parameters=None)
-    plan, _, answer, _ = seasons._drawn(5, **kept)
-    bare, _, _, _ = seasons._drawn(5, **kept | {"cause": "none"})
+    plan, _, answer = seasons._drawn(5, **kept)
+    bare, _, _ = seasons._drawn(5, **kept | {"cause": "none"})
     place = int(answer.batch) - 1
     own = seasons.streams(5)["chance"].spawn(2)[place]
     species = course.biology.birds().loc["chicken"]

@@ -3,8 +3,8 @@
 import pytest
 
 from hatchkit.figures.egg_lying import LYING
-from hatchkit.pages.breakout_sheet import breakout_sheet
 from hatchkit.teach.breakout_lab import DAYS, hidden_egg
+from hatchkit.teach.breakout_sheet import breakout_sheet
 from hatchkit.teach.exercises import judge
 from hatchkit.teach.judging import NOT_YET, RIGHT
 

@@ -43,7 +43,7 @@ def _printed(cell):
 
 
 def test_there_is_a_course():
-    assert IDS == ["3_course_solutions", "4_course_two_solutions"]
+    assert IDS[:2] == ["3_course_solutions", "4_course_two_solutions"] and len(IDS) == 9
 
 
 @pytest.mark.parametrize("path", TEACHERS, ids=IDS)

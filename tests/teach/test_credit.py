@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from hatchkit.teach import credit
@@ -79,6 +79,7 @@ def test_stages():
     assert credit.stage_credit("none", stages={}, sure=0.0, width=8) == 1
 
 
+@settings(suppress_health_check=[HealthCheck.too_slow], deadline=None)
 @given(st.dictionaries(st.sampled_from("ABCDEFGHIJKL"), st.sampled_from(["bears", "not", "free"]), min_size=3))
 def test_ticking_all_or_none_earns_nothing_where_both_kinds_are_there(kinds):
     right = {letter for letter, kind in kinds.items() if kind == "bears"}

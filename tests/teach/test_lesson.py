@@ -10,13 +10,13 @@ import pytest
 from openpyxl import load_workbook
 
 from hatchkit import reference
-from hatchkit.pages.marks_pages import give_back
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import read_answer
 from hatchkit.simulate.without import is_chick
 from hatchkit.teach import lesson as lessons
 from hatchkit.teach.answer_sheets import SHEET_COLUMNS
 from hatchkit.teach.case_words import cause_words
+from hatchkit.teach.give_back import give_back
 from hatchkit.teach.lesson import write_lesson
 from hatchkit.teach.marking import BOOK, mark_answers, rules
 

@@ -4,6 +4,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.teach import exercises
 from hatchkit.teach.exercises import EXERCISES, begin, check, progress
 from hatchkit.teach.outline import aim_words, progress_words, section, sections
 
@@ -24,7 +25,8 @@ def test_a_section_says_its_aim_and_minutes(capsys):
         sections("nest")
 
 
-def test_progress_counts_what_was_right_when_last_checked(capsys):
+def test_progress_counts_what_was_right_when_last_checked(capsys, monkeypatch):
+    monkeypatch.setattr(exercises, "_DONE", {})
     check("dilution", 25, 5, 200)
     check("no_formaldehyde", "a")
     capsys.readouterr()

@@ -216,7 +216,8 @@ def _by_values(column, named: bool) -> list[Meaning]:
         if column.running:
             found += [Meaning("batch", weight=0.5 + step)]
         if not named:
-            found += [Meaning(name, weight=-3.0) for name in "eggs_set hatched clear dis pipped removed".split()]
+            names = ("eggs_set", "hatched", "clear", "dis", "pipped", "removed")
+            found += [Meaning(name, weight=-3.0) for name in names]
             found += [Meaning("dead", weight=-3.0), Meaning("left", weight=-3.5)]
         elif column.place == 0:
             found += [Meaning("batch", weight=-1.0)]

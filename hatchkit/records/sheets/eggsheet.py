@@ -199,7 +199,7 @@ def _look_list(fates, result) -> list:
 
 
 def _fate_of_egg(said: tuple, looks, ends: set) -> tuple[list, str | None, str | None]:
-    """(state at each look, outcome, what the opened shell held) of an egg from its words at each look and the end."""
+    """(state at each look, outcome, what the opened shell held) of an egg from its words at looks and its result."""
     at_look: list = [None] * len(looks)
     outcome = opened = None
     gone = False

@@ -102,6 +102,12 @@ species_emu = Emus
 species_ostrich = Strauße
 species_peafowl = Pfauen
 species_pigeon = Tauben
+species_partridge = Rebhühner
+species_swan = Schwäne
+species_rhea = Nandus
+species_button_quail = Zwergwachteln
+species_parrot = Papageien
+species_mulard = Mularden
 species_mixed = mehrere Arten
 
 sure_sure = sicher

@@ -14,7 +14,7 @@ teach_form_why = Ihr Befund, in ein oder zwei Sätzen
 teach_form_keep = Antwort sichern
 teach_form_kept = Die Antwort steht in { $file }.
 
-teach_stage_infertile = unbefruchtet (klar und nie befruchtet)
+teach_stage_infertile = klar oder unbefruchtet (nichts zu sehen)
 teach_stage_early = früh (Tag 1-7 beim Huhn, erstes Drittel)
 teach_stage_mid = Mitte (Tag 8-14, zweites Drittel)
 teach_stage_late = spät (Tag 15-21, Schale nicht angepickt)

@@ -102,6 +102,12 @@ species_emu = emus
 species_ostrich = ostriches
 species_peafowl = peafowl
 species_pigeon = pigeons
+species_partridge = partridges
+species_swan = swans
+species_rhea = rheas
+species_button_quail = button quails
+species_parrot = parrots
+species_mulard = mulards
 species_mixed = several kinds
 
 sure_sure = sure

@@ -16,12 +16,13 @@ page_season_counts = { $batches ->
                 [one] { DAY($first) }
                *[other] { DAY($first) } to { DAY($last) }
             }
-        }: { EGGS($hatched) ->
-            [one] 1 good chick
-           *[other] { EGGS($hatched) } good chicks
-        }, { $share_of_set ->
-            [none] share not known.
-           *[share] { SHARE($share_of_set) } of the eggs set{ $share_of_developing ->
+        }: { $hatched ->
+            [none] what hatched is not on record yet
+            [1] 1 good chick
+           *[other] { $hatched } good chicks
+        }{ $share_of_set ->
+            [none] .
+           *[share] , { SHARE($share_of_set) } of the eggs set{ $share_of_developing ->
                 [none] .
                *[share] , { SHARE($share_of_developing) } of those not clear.
             }

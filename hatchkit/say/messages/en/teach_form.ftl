@@ -14,7 +14,7 @@ teach_form_why = Your finding, in one or two sentences
 teach_form_keep = Keep the answer
 teach_form_kept = The answer is in { $file }.
 
-teach_stage_infertile = infertile (a clear that was never fertile)
+teach_stage_infertile = clear or infertile (nothing to be seen)
 teach_stage_early = early (days 1-7 of a hen's egg, the first third)
 teach_stage_mid = mid (days 8-14, the second third)
 teach_stage_late = late (days 15-21, shell not broken)

@@ -5,6 +5,7 @@ trial_outcome = A trial cannot ask for { $outcome }; it can ask for { LIST($know
 trial_difference = A difference of { $difference } cannot be planned for: give a share from 0.01 to 0.6, such as 0.1 for ten of a hundred eggs.
 trial_eggs = { $eggs } eggs in a set cannot be split: give 4 or more.
 trial_blocks = The eggs of the hens or pens add up to { $sum }, and the set has { $eggs }: make the two agree.
+trial_block = “{ $text }” is no hen or pen with its eggs: write it like "hen 4=6".
 trial_columns = The sheet lacks { LIST($names) }: keep the headings as they were.
 trial_folder = { $path } holds something already: name a new or an empty folder for the trial.
 trial_no_plan = There is no plan of a trial (trial.toml) in { $path }.

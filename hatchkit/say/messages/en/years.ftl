@@ -61,10 +61,10 @@ drawn_outcome_hatch = hatch of eggs set
 drawn_outcome_fertility = fertile (not clear)
 drawn_outcome_hatch_of_fertile = hatch of the fertile
 drawn_share_axis = share, %
-drawn_drawn_to_all = drawn towards all, 95 % interval
+drawn_drawn_to_all = drawn towards all
 drawn_as_counted = as counted
 drawn_year_before = the year before
-drawn_by_itself = to be expected without the change (95 %)
+drawn_by_itself = expected without it (95 %)
 drawn_since_change = since the change
 
 ask_years_hatch = How did each year hatch?
@@ -164,7 +164,13 @@ groups_none = Not to be told: in { WORD($outcome, kind: "outcome") } no { $group
        *[other] { " " }About { EGGS($eggs_more) } eggs of each would show a difference as large as the one seen.
     }
 groups_pair = { $better } above { $worse }
-groups_lowest = { $lowest }: { EGGS($missed) } of { EGGS($total) } eggs clear, { SHARE($share) } fertile as counted, { SHARE($pooled) } drawn towards the others.
+group_name = { $by ->
+        [hen] hen { $name }
+        [cock] cock { $name }
+        [month] month { $name }
+       *[other] { $name }
+    }
+groups_lowest = { $lowest_name }: { EGGS($missed) } of { EGGS($total) } eggs clear, { SHARE($share) } fertile as counted, { SHARE($pooled) } drawn towards the others.
 groups_how = Each group is drawn towards all of them, the more so the fewer its eggs, so that a small group does not stand out by luck alone; batches of one hatch count as one.
 groups_mixed = { LIST($groups) } cannot be told from their { $column }: all their eggs, and no others, are of one.
 alt_groups = { $groups } groups with their shares drawn towards all and as counted; the lowest is { $lowest } ({ SHARE($pooled) }).

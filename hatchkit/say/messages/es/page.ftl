@@ -23,3 +23,8 @@ shown_step = { STEP($step) }
 shown_degrees = { DEGREES($degrees) }
 shown_time = { MINUTE($time) }
 shown_number = { TENTH($number) }
+
+# La lista del cuaderno 2.
+form_batch = Lote:
+form_batch_hatched = { $batch }: { $hatched } de { $set } nacidos
+form_not_asked = No se anotó nada que lo responda para el lote elegido.

@@ -14,7 +14,7 @@ teach_form_why = Su conclusión, en una o dos frases
 teach_form_keep = Guardar la respuesta
 teach_form_kept = La respuesta está en { $file }.
 
-teach_stage_infertile = infértil (claro, nunca fecundado)
+teach_stage_infertile = claro o infértil (nada que ver)
 teach_stage_early = temprana (días 1-7 en gallina, primer tercio)
 teach_stage_mid = media (días 8-14, segundo tercio)
 teach_stage_late = tardía (días 15-21, cáscara entera)

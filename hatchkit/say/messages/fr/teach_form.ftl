@@ -14,7 +14,7 @@ teach_form_why = Votre constat, en une ou deux phrases
 teach_form_keep = Garder la réponse
 teach_form_kept = La réponse est dans { $file }.
 
-teach_stage_infertile = infécond (clair, jamais fécondé)
+teach_stage_infertile = clair ou infécond (rien de visible)
 teach_stage_early = précoce (jours 1-7 chez la poule, premier tiers)
 teach_stage_mid = milieu (jours 8-14, deuxième tiers)
 teach_stage_late = tardif (jours 15-21, coquille intacte)

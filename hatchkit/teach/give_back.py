@@ -8,13 +8,13 @@ from importlib import resources
 from pathlib import Path
 
 from jinja2 import Environment
-from markupsafe import Markup
 
 from hatchkit.figures.case import case_picture
 from hatchkit.figures.chart import chart
 from hatchkit.say import text
 from hatchkit.teach import case_words
 from hatchkit.teach.marking import pairs, rules, unused, write_marks
+from hatchkit.writing import whole_file
 
 PARTS = ("stage", "cause", "size", "facts")
 
@@ -42,8 +42,10 @@ def give_back(marking, lesson, out) -> Path:
         if row["answered"]:
             width = marking.book.set_index("case").loc[row["case"]]
             page = student_page(row, shown[row["case"]], width=width["width"], sure=width["shown"])
-            (out / f"case_{row['case']}.html").write_text(page, encoding="utf-8")
-    (out / "class.html").write_text(class_page(marking, shown), encoding="utf-8")
+            with whole_file(out / f"case_{row['case']}.html") as part:
+                part.write_text(page, encoding="utf-8")
+    with whole_file(out / "class.html") as part:
+        part.write_text(class_page(marking, shown), encoding="utf-8")
     write_marks(marking.marks, out / "marks.csv")
     return out
 
@@ -112,7 +114,7 @@ def _picture(shown):
     later = [temp for day, temp in zip(shown["log"]["day"], shown["log"]["temp_c"], strict=True) if day > 1]
     log = text("teach_picture_log", dict(low=min(later), high=max(later))) if later else text("teach_picture_no_log")
     alt = f"{text('teach_picture_stages', dict(own=own, others=others))} {log}"
-    return Markup(chart(case_picture(shown), alt=alt)._repr_html_())  # escapes its alt text itself
+    return chart(case_picture(shown), alt=alt)._repr_html_()  # escapes its alt text itself; the template takes it so
 
 
 def class_page(marking, shown: dict) -> str:
@@ -171,5 +173,5 @@ def _missed(done, shown):
 
 @cache
 def _template():
-    source = (resources.files(__package__) / "marks.html.j2").read_text(encoding="utf-8")
+    source = (resources.files(__package__) / "give_back.html.j2").read_text(encoding="utf-8")
     return Environment(autoescape=True, trim_blocks=True).from_string(source)

@@ -10,12 +10,13 @@ from jinja2 import Environment
 
 from hatchkit import reference
 from hatchkit.cautions import cautions
-from hatchkit.figures import egg_drawings, picture_key
+from hatchkit.figures import egg_drawings
 from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING
 from hatchkit.figures.egg_opened import opened
 from hatchkit.figures.style import subplots
 from hatchkit.say import text
+from hatchkit.teach import picture_key
 
 
 def breakout_sheet() -> str:
