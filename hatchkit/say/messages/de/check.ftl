@@ -85,6 +85,7 @@ question_diary = { $names ->
         [none] Einige Bruten des Tagebuchs gehen nicht auf, so wie ich seine Sätze lese.
        *[some] So wie ich die Sätze des Tagebuchs lese, gehen die Eier nicht auf in: { $names }.
     } Vorläufig angenommen: { $choice }. Mit --full sehen Sie, was gelesen wurde; schreiben Sie eine solche Brut als Zeile von Zahlen, um sicher zu sein.
+question_sums = Wie ich dieses Blatt auch lese: Die meisten Zeilen enthalten mehr Eier, als eingelegt wurden; eine Spalte muss also etwas anderes bedeuten. Vorerst angenommen: { $choice }.
 question_mixed_birds = { $written ->
         [none] Eine Brut enthält mehrere Arten von Vögeln. Welche zählt?
        *[some] „{ $written }“ nennt mehrere Arten von Vögeln in einer Brut. Welche zählt?

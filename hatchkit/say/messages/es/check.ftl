@@ -85,6 +85,7 @@ question_diary = { $names ->
         [none] Algunas tandas del diario no cuadran según leo sus frases.
        *[some] Según leo las frases del diario, los huevos no cuadran en: { $names }.
     } Tomado por ahora: { $choice }. --full muestra lo leído; escriba tal tanda como fila de números para estar seguro.
+question_sums = Lea como lea esta hoja, la mayoría de las filas tienen más huevos de los que se pusieron; alguna columna debe de significar otra cosa. Por ahora se toma: { $choice }.
 question_mixed_birds = { $written ->
         [none] Una tanda tiene varias clases de aves. ¿Cuál cuenta?
        *[some] «{ $written }» nombra varias clases de aves en una tanda. ¿Cuál cuenta?

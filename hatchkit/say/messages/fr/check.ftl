@@ -85,6 +85,7 @@ question_diary = { $names ->
         [none] Le compte de certaines couvées du journal n’est pas bon, tel que je lis ses phrases.
        *[some] Tel que je lis les phrases du journal, le compte des œufs n’est pas bon dans : { $names }.
     } Pris pour l’instant : { $choice }. --full montre ce qui a été lu ; écrivez une telle couvée comme une ligne de nombres pour être sûr.
+question_sums = Quelle que soit ma lecture de cette feuille, la plupart des lignes contiennent plus d'œufs qu'il n'en a été mis ; une colonne doit donc signifier autre chose. Retenu pour l'instant : { $choice }.
 question_mixed_birds = { $written ->
         [none] Une couvée contient plusieurs sortes d’oiseaux. Laquelle compte ?
        *[some] « { $written } » nomme plusieurs sortes d’oiseaux dans une couvée. Laquelle compte ?
