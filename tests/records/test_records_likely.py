@@ -112,9 +112,9 @@ def test_a_species_in_other_clothes(tmp_path, text, species):
 
 
 def test_a_bird_that_is_not_known_is_asked_with_its_word(tmp_path):
-    season = read(tmp_path, "batch,species,set_at,eggs_set", "S1,swan,2026-03-01 10:00,9")
+    season = read(tmp_path, "batch,species,set_at,eggs_set", "S1,toucan,2026-03-01 10:00,9")
     question = season["questions"].to_dict("records")
-    assert [row["heading"] for row in question] == ["?species"] and "swan" in str(question[0]["facts"])
+    assert [row["heading"] for row in question] == ["?species"] and "toucan" in str(question[0]["facts"])
 
 
 def test_a_date_under_words_that_say_little_is_the_day_of_setting(tmp_path):
