@@ -244,3 +244,5 @@ form_whole = { $code ->
         [log_clock] Uhr der Aufzeichnung
        *[other] Wahl
     }
+
+question_sums = Wie ich dieses Blatt auch lese, in den meisten Zeilen stehen mehr Eier, als eingelegt wurden; eine Spalte muss also etwas anderes bedeuten. Vorläufig angenommen: { $choice }.

@@ -501,3 +501,10 @@ picture_eggs_to_set = { $half ->
            *[other] 95 % Sicherheit { $most }
         }.
     }
+
+drawn_temperature = Temperatur (°{ $unit })
+drawn_ledger_lost = { $whole ->
+        [yes] { $eggs }
+       *[no] etwa { $eggs }
+    }
+drawn_no_clock = Für keine Brut ist eine Schlupfzeit zu erwarten.

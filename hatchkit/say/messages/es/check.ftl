@@ -244,3 +244,5 @@ form_whole = { $code ->
         [log_clock] Reloj del registro
        *[other] Elección
     }
+
+question_sums = De cualquier modo que lea esta hoja, la mayoría de sus filas tiene más huevos de los que se pusieron, así que alguna columna debe significar otra cosa. Tomado por ahora: { $choice }.

@@ -501,3 +501,10 @@ picture_eggs_to_set = { $half ->
            *[other] una seguridad del 95 % pide { $most }
         }.
     }
+
+drawn_temperature = Temperatura (°{ $unit })
+drawn_ledger_lost = { $whole ->
+        [yes] { $eggs }
+       *[no] unos { $eggs }
+    }
+drawn_no_clock = Ninguna tanda tiene hora esperada de nacimiento.

@@ -501,3 +501,10 @@ picture_eggs_to_set = { $half ->
            *[other] une sûreté de 95 % en demande { $most }
         }.
     }
+
+drawn_temperature = Température (°{ $unit })
+drawn_ledger_lost = { $whole ->
+        [yes] { $eggs }
+       *[no] environ { $eggs }
+    }
+drawn_no_clock = Aucune couvée n’a d’heure d’éclosion attendue.

@@ -25,6 +25,6 @@ shown_time = { MINUTE($time) }
 shown_number = { TENTH($number) }
 
 # La liste du carnet 2.
-form_batch = Lot :
-form_batch_hatched = { $batch } : { $hatched } éclos sur { $set }
+form_batch = Lot :
+form_batch_hatched = { $batch } : { $hatched } éclos sur { $set }
 form_not_asked = Rien de noté n’y répond pour le lot choisi.
