@@ -108,6 +108,7 @@ def test_no_number_is_lost_between_languages(found, about):
     english, others = (write(found["de"][about], language=language) for language in ("en", "de"))
 
     def numbers(page):
-        return sorted(re.findall(r"\d+", re.sub(r"[.,\u202f\u00a0](?=\d)", "", " ".join(lines_of(FIRST.search(page)[0])))))
+        shown = " ".join(lines_of(FIRST.search(page)[0]))
+        return sorted(re.findall(r"\d+", re.sub(r"[.,\u202f\u00a0](?=\d)", "", shown)))
 
     assert numbers(english) == numbers(others)
