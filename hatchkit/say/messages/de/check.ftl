@@ -245,4 +245,3 @@ form_whole = { $code ->
        *[other] Wahl
     }
 
-question_sums = Wie ich dieses Blatt auch lese, in den meisten Zeilen stehen mehr Eier, als eingelegt wurden; eine Spalte muss also etwas anderes bedeuten. Vorläufig angenommen: { $choice }.

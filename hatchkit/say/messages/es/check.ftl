@@ -245,4 +245,3 @@ form_whole = { $code ->
        *[other] Elección
     }
 
-question_sums = De cualquier modo que lea esta hoja, la mayoría de sus filas tiene más huevos de los que se pusieron, así que alguna columna debe significar otra cosa. Tomado por ahora: { $choice }.

@@ -245,4 +245,3 @@ form_whole = { $code ->
        *[other] Choix
     }
 
-question_sums = De quelque façon que je lise cette feuille, la plupart des lignes ont plus d’œufs qu’on n’en a mis ; une colonne doit donc vouloir dire autre chose. Pris pour l’instant : { $choice }.
