@@ -147,7 +147,8 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
         if name in ("incubator", "hatcher") and column.share_count > 0.8 and np.nanmax(column.values) > MOST_MACHINES:
             weight -= 4.0
         if name in ("breed", "species"):
-            weight += 1.0 if column.birds > 0.5 else -0.5
+            # "What" over "set, 1st candling, hatch" asks for the work, not for the bird.
+            weight += 1.0 if column.birds > 0.5 else -3.0 if tells_steps(column) and not column.birds else -0.5
         if name == "what" and tells_steps(column):
             weight += 4.0
         elif name in ("what", "notes", "pen", "place") and column.birds > 0.5:
