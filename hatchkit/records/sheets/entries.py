@@ -91,7 +91,8 @@ def step_of(entry: Entry) -> str:
     if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
         return "hatch"
     moved = "transfer" in entry.roles
-    if "eggs_set" in counts and not entry.looks_again or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"} and not moved:
+    sets = "eggs_set" in counts and not entry.looks_again
+    if sets or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"} and not moved:
         return "set"
     if "transfer" in entry.roles or entry.look.transfer:
         return "transfer"

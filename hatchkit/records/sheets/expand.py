@@ -85,12 +85,12 @@ def expanded(block: Block, language: str | None) -> Block:
 
 
 def _told_in_counts(block: Block, language: str | None) -> bool:
-    """Whether a column of numbers counts a class of eggs or, without its own class, could be the eggs set."""
+    """Whether a column of numbers counts what became of the eggs."""
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
         full = [cell for cell in cells if not is_empty(cell)]
-        if full and sum(_counted(cell, language) for cell in full if isinstance(cell, (int, float, str))) > 0.6 * len(full):
-            if _roles(f"{group} {heading}", language) & _LOSSES:
-                return True
+        numbers = sum(_counted(cell, language) for cell in full if isinstance(cell, (int, float, str)))
+        if numbers > 0.6 * len(full) and _roles(f"{group} {heading}", language) & _LOSSES:
+            return True
     return False
 
 

@@ -133,7 +133,7 @@ class _Reader:
         return found
 
     def _like_data(self, row: int, data: int) -> bool:
-        """Whether cells of two columns or more are those of a row of data but for their figures ("30 eggs", "48 eggs")."""
+        """Whether two cells or more are those of a row of data but for their figures ("30 eggs", "48 eggs")."""
         same = 0
         for one, other in zip(self.cells[row], self.cells[data], strict=False):
             if isinstance(one, str) and isinstance(other, str) and re.search(r"\d", one):
