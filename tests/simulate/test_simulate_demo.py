@@ -24,7 +24,7 @@ def test_the_shipped_folder_is_what_the_seed_gives_byte_for_byte(written):
     folder, _ = written
     made = {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
     shipped = {path.relative_to(DEMO).as_posix(): path.read_bytes() for path in DEMO.rglob("*")
-               if path.is_file() and path.name != "README.md"}
+               if path.is_file() and path.name != "README.md" and "years" not in path.relative_to(DEMO).parts}
     assert sorted(made) == sorted(shipped)
     assert [name for name in made if made[name] != shipped[name]] == []
 
