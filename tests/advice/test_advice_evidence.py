@@ -234,3 +234,23 @@ def test_too_little_lost_and_too_dry_never_stand_on_one_page(tmp_path, losses, h
 def test_the_scale_leaves_a_cause_of_its_own_side_alone(tmp_path):
     season = dry_or_damp(tmp_path, losses=[0.115] * 5 + [0.19], humidity=[52] * 5 + [20])
     assert likely_causes(season, "P6").first_named() == "too_dry"
+
+
+@pytest.mark.parametrize(("low_m", "power"), [(300, 2.0), (1700, 1.0), (None, 1.0)])
+def test_height_speaks_louder_where_every_lower_batch_did_well(tmp_path, low_m, power):
+    keeper(tmp_path, ALL_AGES)
+    book = (tmp_path / "batches.csv").read_text(encoding="utf-8")
+    (tmp_path / "batches.csv").write_text(book.replace("P6,A,", "P6,H,"), encoding="utf-8")
+    low = "" if low_m is None else f"altitude_m = {low_m}\n"
+    (tmp_path / "season.toml").write_text(
+        f'timezone = "UTC"\ndefault_species = "chicken"\n[incubators.A]\nfiles = []\n{low}'
+        '[incubators.H]\nfiles = []\naltitude_m = 2000\n', encoding="utf-8")
+    gathered = gather(hk.load_season(tmp_path))
+    line = next(line for line in told(gathered, "P6", evidence(gathered, "P6"))["altitude"] if line.part == "altitude")
+    assert line.factor == pytest.approx(6.0**power)  # 2000 m in the table of evidence: 6
+
+
+def test_a_short_spell_of_cold_does_not_speak_for_cold_and_a_half_lethal_one_does():
+    _, _, hours, logs, _ = next(link for link in links()["cold_spell"] if link[0] == "cold")
+    short, halving = np.exp(np.interp([4.0, 24.0], hours, logs))
+    assert short < 1 < 30 < halving
