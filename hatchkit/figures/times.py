@@ -44,14 +44,13 @@ def _with_months(form, language):
 
     names = get_month_names("abbreviated", context="stand-alone", locale=language)
     months = {name: names[number] for number, name in enumerate(calendar.month_abbr) if name}
-    plain, pattern = form.format_ticks, re.compile("|".join(months))
+    plain, offset, pattern = form.format_ticks, form.get_offset, re.compile("|".join(months))
 
     def translated(values):
-        words = [pattern.sub(lambda found: months[found[0]], word) for word in plain(values)]
-        form.offset_string = pattern.sub(lambda found: months[found[0]], form.offset_string)
-        return words
+        return [pattern.sub(lambda found: months[found[0]], word) for word in plain(values)]
 
     form.format_ticks = translated
+    form.get_offset = lambda: pattern.sub(lambda found: months[found[0]], offset())
 
 
 def bent_scale(ax, low_c, high_c, unit):

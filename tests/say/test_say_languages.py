@@ -1,16 +1,21 @@
 """Four languages: what one of them says, the others say too, with the same facts and in their own writing."""
 
+import html
 import re
 
 import pytest
 from fluent.syntax import FluentParser, ast
 from fluent.syntax.visitor import Visitor
 
+from hatchkit.findings.batch import poor_hatch
+from hatchkit.findings.season import review
+from hatchkit.pages.page import page as write
 from hatchkit.say import catalogue, speak
+from hatchkit.season import load_season
 
 OTHERS = ("de", "fr", "es")
 FILES = ("batch.ftl", "causes.ftl", "check.ftl", "figures.ftl", "found.ftl", "logs.ftl", "page.ftl", "reading.ftl",
-         "paper.ftl", "cautions.ftl", "workbook.ftl", "records.ftl", "season.ftl", "sheets.ftl", "years.ftl")
+         "paper.ftl", "cautions.ftl", "workbook.ftl", "records.ftl", "season.ftl", "sheets.ftl", "plan.ftl")
 
 
 class _Used(Visitor):
@@ -37,7 +42,10 @@ def used(name, language):
 
 
 def translated():
-    """Messages of English in the files that are to be said in every language."""
+    """Messages of English in the files that are to be said in every language.
+
+    Not yet: the page of the years, trials and the course, which are English but for single messages.
+    """
     return sorted(name for name, file in catalogue.names("en").items() if file in FILES)
 
 
@@ -58,7 +66,49 @@ def test_a_message_lies_in_the_file_of_the_same_name_and_can_be_read(language):
         assert speaker.learn(name), name
 
 
-def words_of(name, language):
-    """The plain words of a message, without what is in braces."""
-    source = catalogue.source(name, language).split("=", 1)[1]
-    return re.sub(r"\{[^{}]*\}|\[\w+\]", " ", re.sub(r"\{[^{}]*\}", " ", source))
+#: Lines without a fold that a room still puts together in English itself (`Composed`, cells of the advice room).
+#: They are a debt: the numbers may only fall.
+STILL_ENGLISH = {"season": 0, "batch": 3}
+ENGLISH = re.compile(r"\b(the|of|and|with|were|is|are|that|from|this|which|eggs|looks|days)\b")
+#: The first screen, question by question, and the contents have none.
+FIRST = re.compile(r"<header>.*?</nav>", re.S)
+
+
+def lines_of(page):
+    """The texts of a page, pictures' own words included, and what is folded left out."""
+    shown = re.sub(r"<style.*?</style>|<details.*?</details>", "", page, flags=re.S)
+    texts = (html.unescape(text).strip() for text in re.split(r"<[^>]+>", shown))
+    return [text for text in texts if text]
+
+
+def english_in(page):
+    """Lines with words of English that no other of the four languages has."""
+    return [line for line in dict.fromkeys(lines_of(page)) if ENGLISH.search(line)]
+
+
+@pytest.fixture(scope="module")
+def found():
+    """The findings of the demo season and of its poorest batch, said to be in each language."""
+    season = load_season("demo")
+    return {language: {"season": review(season.spoken_in(language)), "batch": poor_hatch(season.spoken_in(language))}
+            for language in OTHERS[:1]}
+
+
+@pytest.mark.parametrize("about", ["season", "batch"])
+@pytest.mark.parametrize("language", OTHERS)
+def test_a_page_reads_in_its_language_without_a_placeholder(found, language, about):
+    said = write(found["de"][about], language=language)
+    assert not re.search(r"\{ ?\$|\{\s*\w+\(|\?\?\?", " ".join(lines_of(said)))
+    assert english_in(FIRST.search(said)[0]) == []
+    assert len(english_in(said)) <= STILL_ENGLISH[about], english_in(said)
+
+
+@pytest.mark.parametrize("about", ["season", "batch"])
+def test_no_number_is_lost_between_languages(found, about):
+    english, others = (write(found["de"][about], language=language) for language in ("en", "de"))
+
+    def numbers(page):
+        shown = " ".join(lines_of(FIRST.search(page)[0]))
+        return sorted(re.findall(r"\d+", re.sub(r"[.,\u202f\u00a0](?=\d)", "", shown)))
+
+    assert numbers(english) == numbers(others)
