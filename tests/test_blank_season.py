@@ -41,7 +41,8 @@ def filled(folder, language):
     """A blank season of a language, filled in by hand in its own words."""
     start_folder(folder, language)
     book = openpyxl.load_workbook(folder / "batches.xlsx")
-    kinds = choices_of("batches", "species", language)
+    # Birds that take about as long as hens, as the dates are the same.
+    kinds = [text(f"species_{name}", {}, language) for name in ("bobwhite", "pheasant", "chicken", "chukar")]
     looks, ends = choices_of("eggs", "candle1", language), choices_of("eggs", "outcome", language)
     rows = {
         "batches": [dict(batch(n), batch=f"B{n}", species=kinds[n % len(kinds)]) for n in range(4)],
@@ -75,7 +76,7 @@ def test_what_a_person_fills_in_is_read_again_exactly(tmp_path, language):
         for column, value in batch(number).items():
             got = row[column].tz_localize(None) if column.endswith("_at") else row[column]
             assert got == value, (column, number)
-    assert table["species"].tolist() == list(reference.species_table().index[:4])
+    assert table["species"].tolist() == ["bobwhite", "pheasant", "chicken", "chukar"]
     assert read["eggs"]["outcome"].tolist() == list(ENDS)
     assert read["eggs"][["row", "col", "weight_g"]].iloc[0].tolist() == [2, 2, 62.5]
     assert sorted(read["weights"].query("batch == 'B1'")["grams"]) == [58.5, 59.5, 60.5]

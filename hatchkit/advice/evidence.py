@@ -39,6 +39,15 @@ OF_MACHINE, ELSEWHERE = ("log_level", "rh_set", "rh_hatch", "probe_gap"), 0.1
 #: counts to this power (probes off by half a degree are common practice, no source).
 NO_MATE = 0.6
 
+#: A place so many metres above every place where a batch of this keeper did well: what its height says for thin air
+#: counts to this power (stated by hatchkit; a table of heights alone can't know that lower batches of the same hand
+#: did well). A good batch at the same height, or none at all, leaves the table as it stands.
+HIGHER_M, ONLY_HERE = 600.0, 2.0
+
+#: Eggs that were weighed and lost too little were not too dry, however dry the log (and the other way): what else
+#: speaks for the other side counts nothing, and the scale counts this against it.
+WATER_SIDE, SCALE_SAYS = {"too_dry": "too little", "too_humid": "too much"}, 0.01
+
 COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
 
 
@@ -79,6 +88,8 @@ class Gathered:
         How good each batch was, 0 to 1: its worth as a measure of what does no harm.
     rows, fates, kinds : dict
         {batch: its row of batches, its rows of fates, what was counted}.
+    water : dict
+        {batch: verdict of `batch_water_loss`}.
     """
 
     season: object
@@ -90,6 +101,7 @@ class Gathered:
     rows: dict
     fates: dict
     kinds: dict
+    water: dict
 
     @property
     def counts(self) -> pd.DataFrame:
@@ -128,7 +140,7 @@ def _gather(season) -> Gathered:
     fates = {str(name): part.to_dict("records")
              for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(season, eggs, usual_of_batch, table, doses, _good(eggs, usual_of_batch), rows, fates,
-                    _kinds(season, counted(season)))
+                    _kinds(season, counted(season)), {name: row["verdict"] for name, row in water.items()})
 
 
 def _kinds(season, counted) -> dict:
@@ -250,7 +262,7 @@ def told(gathered: Gathered, batch, items) -> dict:
     by_item = {row["item"]: row for row in items.to_dict("records")}
     named = signs.found(gathered.rows[batch])
     logged = gathered.doses[batch].logged if batch in gathered.doses else 0.0
-    weights, out = signs.factors(), {}
+    weights, out, only_here = signs.factors(), {}, _above_the_good(gathered, batch)
     for cause in _causes():
         lines = []
         for item, fact, at, logs, _ in links().get(cause, []):
@@ -262,6 +274,8 @@ def told(gathered: Gathered, batch, items) -> dict:
             factor = float(np.exp(np.interp(shown, at, logs)))
             if item in OF_MACHINE and factor > 1 and not row["good_batches"]:
                 factor **= NO_MATE
+            if item == "altitude" and factor > 1 and only_here:
+                factor **= ONLY_HERE
             if item in MEASURED and factor < 1:
                 factor = logged * factor + 1 - logged  # what was not logged may have held it
             lines.append([item, fact, "known", factor])
@@ -269,8 +283,25 @@ def told(gathered: Gathered, batch, items) -> dict:
             factor = weights[sign["sign"]].get(cause)
             if factor is not None:
                 lines.append([sign["sign"], sign["fact"], sign["said"], factor])
+        if cause in WATER_SIDE and WATER_SIDE[cause] == gathered.water.get(batch):
+            lines = [_scale_first(line) for line in lines]
         out[cause] = _each_fact_once(lines)
     return out
+
+
+def _scale_first(line) -> list:
+    """A line of a cause that the scale rules out."""
+    part, fact, found, factor = line
+    if part == "water_loss":
+        return [part, fact, found, min(factor, SCALE_SAYS)]
+    return [part, fact, found, min(factor, 1.0)]
+
+
+def _above_the_good(gathered, batch) -> bool:
+    """Whether the batch lay `HIGHER_M` above every other batch that did well; not where no height of these is known."""
+    heights = gathered.values["altitude"]
+    others = heights[(gathered.good.reindex(heights.index) > 0.5) & (heights.index != batch)].dropna()
+    return bool(len(others) and heights[batch] >= others.max() + HIGHER_M)
 
 
 def _each_fact_once(lines) -> list[Line]:

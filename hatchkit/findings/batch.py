@@ -136,6 +136,13 @@ def why(work) -> Finding:
     facts = dict(batch=work.batch, key=first["cause"], share=first["share"], poor=work.facts["poor"],
                  tied=tied, unaccounted=causes.unaccounted, reason=_reason(causes, spell),
                  **_pair(causes))
+    if facts["poor"] == "no":
+        # Where no more was lost than is usual, nothing is laid to a cause, whatever was noted.
+        named = causes.first_named()
+        facts |= dict(hatched=work.facts["hatched"], set=work.facts["set"], key=named,
+                      share=causes.table.set_index("cause").at[named, "share"])
+        return Finding("why", "why_not_poor", facts, "sure", do=Said("do_bad_luck"),
+                       why_sure=Said("why_sure_not_poor", facts), picture=_picture(work, spell))
     code = causes.verdict.replace(" ", "_")
     sure = {"confident": "likely", "probable": "likely", "two_causes": "likely", "bad_luck": "likely"}.get(
         code, "cannot_tell")

@@ -11,6 +11,8 @@ from hatchkit.findings.finding import Composed, Finding, Said, Table, told
 from hatchkit.losses import pictured
 from hatchkit.problems import HatchkitError
 
+#: What losses call the batches of no flock.
+NOT_GIVEN = "not given"
 SHARE_SET = ("share_of_set", "share_of_set_low", "share_of_set_high")
 SHARE_DEVELOPING = ("share_of_fertile", "share_of_fertile_low", "share_of_fertile_high")
 SHARE_TRANSFERRED = ("share_of_transferred", "share_of_transferred_low", "share_of_transferred_high")
@@ -124,7 +126,8 @@ def clears(work) -> Finding | None:
         return Finding("clears", "clears_not_counted", {}, "cannot_tell")
     worst = known.assign(share=known["clear"] / known["set"]).sort_values("share", kind="stable").iloc[-1]
     opened, dead = known["opened"].sum(), known["opened_dead"].sum()
-    facts = dict(clear=known["clear"].sum(), set=known["set"].sum(), opened=opened, dead=dead, flocks=len(known),
+    facts = dict(clear=known["clear"].sum(), set=known["set"].sum(), opened=opened, dead=dead,
+                 flocks=1 if worst["flock"] == NOT_GIVEN else len(known),
                  flock=worst["flock"], worst_clear=worst["clear"], worst_set=worst["set"],
                  worst_share=worst["share"], worst_opened=worst["opened"])
     rows = Table("clears", table, ("flock", "set", "clear", "opened", "opened_dead",

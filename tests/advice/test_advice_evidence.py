@@ -198,3 +198,59 @@ def test_large_patterns_are_held_down_and_small_ones_are_not():
     assert weighing.trusted(3.0) == 3.0 and weighing.trusted(-3.0) == -3.0
     beyond = weighing.PATTERN_WHOLE + 10
     assert weighing.trusted(beyond) == pytest.approx(weighing.PATTERN_WHOLE + 10 * weighing.PATTERN_BEYOND)
+
+
+def dry_or_damp(folder, *, losses, humidity, poor="1,1,14,0,1,9,4,"):
+    """`keeper` with eggs weighed (share lost by day 18) and humidity logged; the last of each is the poor batch's."""
+    keeper(folder, poor)
+    weights, air = ["batch,egg,weighed_at,grams"], ["time,temp_c,rh_pct"]
+    for place, (lost, rh) in enumerate(zip(losses, humidity, strict=True)):
+        set_at = pd.Timestamp("2026-03-01 18:00") + pd.Timedelta(days=26 * place)
+        for day, part in ((0, 0.0), (18, lost)):
+            weights += [f"P{place + 1},{egg},{set_at + pd.Timedelta(days=day):%Y-%m-%d %H:%M},{grams * (1 - part):.2f}"
+                        for egg, grams in enumerate((56, 58, 60, 62, 57, 59), 1)]
+        air += [f"{set_at + pd.Timedelta(hours=hour):%Y-%m-%d %H:%M},37.6,{rh}" for hour in range(21 * 24)]
+    (folder / "weights.csv").write_text("\n".join(weights) + "\n", encoding="utf-8")
+    (folder / "sensors").mkdir()
+    (folder / "sensors" / "a.csv").write_text("\n".join(air) + "\n", encoding="utf-8")
+    (folder / "season.toml").write_text(
+        'timezone = "UTC"\ndefault_species = "chicken"\n[incubators.A]\nfiles = ["sensors/a.csv"]\n', encoding="utf-8")
+    return hk.load_season(folder)
+
+
+@pytest.mark.parametrize(("losses", "humidity", "verdict", "never"), [
+    ([0.055] * 5 + [0.092], [68] * 5 + [38], "too little", "too_dry"),
+    ([0.200] * 5 + [0.155], [25] * 5 + [66], "too much", "too_humid")])
+def test_too_little_lost_and_too_dry_never_stand_on_one_page(tmp_path, losses, humidity, verdict, never):
+    from hatchkit.climate.water_loss import batch_water_loss
+
+    season = dry_or_damp(tmp_path, losses=losses, humidity=humidity)
+    assert batch_water_loss(season).set_index("batch").at["P6", "verdict"] == verdict
+    told = likely_causes(season, "P6")
+    assert told.table.set_index("cause").at[never, "share"] < 0.02
+    assert never not in told.pairs.head(1)[["first", "second"]].to_numpy()
+
+
+def test_the_scale_leaves_a_cause_of_its_own_side_alone(tmp_path):
+    season = dry_or_damp(tmp_path, losses=[0.115] * 5 + [0.19], humidity=[52] * 5 + [20])
+    assert likely_causes(season, "P6").first_named() == "too_dry"
+
+
+@pytest.mark.parametrize(("low_m", "power"), [(300, 2.0), (1700, 1.0), (None, 1.0)])
+def test_height_speaks_louder_where_every_lower_batch_did_well(tmp_path, low_m, power):
+    keeper(tmp_path, ALL_AGES)
+    book = (tmp_path / "batches.csv").read_text(encoding="utf-8")
+    (tmp_path / "batches.csv").write_text(book.replace("P6,A,", "P6,H,"), encoding="utf-8")
+    low = "" if low_m is None else f"altitude_m = {low_m}\n"
+    (tmp_path / "season.toml").write_text(
+        f'timezone = "UTC"\ndefault_species = "chicken"\n[incubators.A]\nfiles = []\n{low}'
+        '[incubators.H]\nfiles = []\naltitude_m = 2000\n', encoding="utf-8")
+    gathered = gather(hk.load_season(tmp_path))
+    line = next(line for line in told(gathered, "P6", evidence(gathered, "P6"))["altitude"] if line.part == "altitude")
+    assert line.factor == pytest.approx(6.0**power)  # 2000 m in the table of evidence: 6
+
+
+def test_a_short_spell_of_cold_does_not_speak_for_cold_and_a_half_lethal_one_does():
+    _, _, hours, logs, _ = next(link for link in links()["cold_spell"] if link[0] == "cold")
+    short, halving = np.exp(np.interp([4.0, 24.0], hours, logs))
+    assert short < 1 < 30 < halving

@@ -19,6 +19,10 @@ _ALONE = frozenset(
 )
 
 
+#: Words for hens that end the name of another bird too.
+_FOWL = frozenset({"fowl", "fowls"})
+
+
 @cache
 def _names() -> dict[tuple[str, ...], list[tuple[str, float]]]:
     """Words of a name -> (species, weight)."""
@@ -134,14 +138,17 @@ def species_in(text) -> dict[str, float]:
     text : str
         A cell, a title, a file's name.
     """
-    words, found, place = tuple(cut(text))[:40], {}, 0
+    words, found, place, after = tuple(cut(text))[:40], {}, 0, -1
     while place < len(words):
         for length in range(min(_longest(), len(words) - place), 0, -1):
             hits = None if length == 1 < len(words) and words[place] in _ALONE else _find(words[place : place + length])
             if hits:
+                if found and place == after and words[place] in _FOWL:
+                    hits = []  # "lavender guinea fowl": the word is part of the name
                 for species, weight in hits:
                     found[species] = found.get(species, 0.0) + weight
                 place += length
+                after = place
                 break
         else:
             place += 1

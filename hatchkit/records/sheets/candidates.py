@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import numpy as np
 
+from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.sheets.fields import COUNTS, DATES, PLAIN, POSSIBLE, USUAL, Look, Meaning
 from hatchkit.records.sheets.meanings import meanings
 
@@ -148,7 +150,8 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
         if name in ("incubator", "hatcher") and column.share_count > 0.8 and np.nanmax(column.values) > MOST_MACHINES:
             weight -= 4.0
         if name in ("breed", "species"):
-            weight += 1.0 if column.birds > 0.5 else -0.5
+            # "What" over "set, 1st candling, hatch" asks for the work, not for the bird.
+            weight += 1.0 if column.birds > 0.5 else -3.0 if tells_steps(column) and not column.birds else -0.5
         if name == "what" and tells_steps(column):
             weight += 4.0
         elif name in ("what", "notes", "pen", "place") and column.birds > 0.5:
@@ -197,6 +200,16 @@ def _by_sums(column, kept, look: Look) -> list[Meaning]:
     return [Meaning(name, weight=-4.0) for name in "eggs_set hatched clear dis dead left removed pipped".split()]
 
 
+def _numbered(column) -> bool:
+    """Whether the cells are names with a running number ("B1", "B2", "B3"), each once."""
+    texts = [str(cell).strip() for cell in column.cells if not is_empty(cell)]
+    names = [re.fullmatch(r"([^\W\d_]{1,6})[-. ]?(\d{1,4})", text) for text in texts]
+    if len(names) < 2 or not all(names) or len({name[1] for name in names}) > 1:
+        return False
+    numbers = [int(name[2]) for name in names]
+    return all(after > before for before, after in zip(numbers, numbers[1:], strict=False))
+
+
 def _by_values(column, named: bool) -> list[Meaning]:
     """What the cells alone suggest; weaker where words say something else."""
     step = -2.0 if named else 0.0
@@ -225,7 +238,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
     elif column.share_text >= 0.6:
         first = column.place == 0
         found += [
-            Meaning("batch", weight=(0.5 if first else -2.0) + step),
+            Meaning("batch", weight=(0.5 if first else -2.0) + (2.5 if _numbered(column) else 0.0) + step),
             Meaning("notes", weight=(0.4 if column.mean_length > 12 else -0.5) + step),
         ]
     return found

@@ -45,6 +45,8 @@ _ABOUT = re.compile(
 _SUM = re.compile(r"\d+(?:\s*\+\s*\d+)+")
 _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
+#: "15 of 24": fifteen.
+_PART_OF = re.compile(r"(?<![\d.,/])(\d+)\s+(?:out of|of|von|sur|van|de|su|di|z|av|af)\s+(\d+)(?![\d.,/])")
 _MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
 
 
@@ -221,6 +223,12 @@ def _added(found) -> int:
 
 
 @cache
+def whole_of(text: str) -> int | None:
+    """The 24 of "15 of 24 hatched", where a text tells of one such share."""
+    found = {int(of[2][:6]) for of in _PART_OF.finditer(plain(str(text))[:600]) if int(of[1][:6]) <= int(of[2][:6])}
+    return found.pop() if len(found) == 1 else None
+
+
 def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
     """Counts with their class in a text: "3 clear, 1 blood ring"; "clears: 3"; "10+2 hatched"; "dont 1 bêché".
 
@@ -236,7 +244,9 @@ def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
     """
     found = []
     spelt = plain(str(text))[:600]
-    spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: str(int(sums[1][:6]) + int(sums[2][:6])), spelt)
+    # A sum counts eggs: "10+2 next day" names no day.
+    spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: f"{int(sums[1][:6]) + int(sums[2][:6])} eggs", spelt)
+    spelt = _PART_OF.sub(lambda of: of[1] if int(of[1][:6]) <= int(of[2][:6]) else of[0], spelt)
     within = False
     for clause in re.split(
         r"[;,]|\.(?=\s|$)|\(|\)|\band\b|\bund\b|\bet\b|\ben\b|\be\b|\by\b|\bi\b|\ba\b|\boch\b|\bog\b|\bes\b", spelt

@@ -32,7 +32,9 @@ def counts_by_look(cell, language: str | None) -> dict[tuple[str, str], float]:
     for clause in re.split(r"[;,\n]|\.(?=\s|$)|\s[-–/]\s", text):
         words = tokens(clause, language)
         look = look_of(list(words))
-        group = f"day {look.day}" if look.day is not None else ""
+        # In "5 clear" the five counts eggs; a day is called one.
+        timed = look.day is not None and all_roles(words) & {"day", "week", "candle"}
+        group = f"day {look.day}" if timed else ""
         if group and any("day" in token.roles for token in words[:2]):
             current = group
         elif "transfer" in all_roles(words):

@@ -11,16 +11,12 @@ import pandas as pd
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.fatewords import Fate, fate_of
+from hatchkit.records.sheets.eggfates import fate_of_egg, look_list
+from hatchkit.records.sheets.fatewords import fate_of
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 
-#: A fate as the outcome of an egg.
-_IN_SHELL = ("dead", "dead_in_shell", "infertile", "clear", "pipped_dead")
-_AT_END = {"dead_in_shell": "dead", "alive": None}
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
-#: Days on which eggs of one list came out; more are the ages of the embryos.
-MOST_DAYS = 7
 #: Machines or pens that part the eggs of one list into batches.
 MOST_GROUPS = 6
 _ONE_PER_BATCH = {"breed", "species_text", "incubator", "hatcher", "pen", "place", "keeper"}
@@ -117,14 +113,14 @@ def _grouped(block, eggs, fates, result, weights, odd, context: Context) -> Part
     key = _batch_key(eggs)
     groups = {name: place for place, name in enumerate(dict.fromkeys(key))}
     batch_of = np.array([groups[name] for name in key], dtype=int)
-    looks = _look_list(fates, result)
+    looks = look_list(fates, result)
     # A column in which eggs hatched is the end: its dead are dead in shell.
     ends = {n for n, (_, words) in enumerate(looks) if words and any(w and w.fate == "hatched" for w in words)}
     # Eggs of which the same was said have the same fate: it is worked out once.
     told = [*(words if words is not None else [None] * len(eggs) for _, words in looks), result]
     said = list(zip(*(map(id, words) for words in told), strict=True))
     firsts = dict(zip(said, zip(*told, strict=True), strict=True))
-    known = {one: _fate_of_egg(fates, looks, ends) for one, fates in firsts.items()}
+    known = {one: fate_of_egg(fates, looks, ends) for one, fates in firsts.items()}
     fates_of = [known[one] for one in said]
     at_look = [[fate[0][number] for fate in fates_of] for number in range(len(looks))]
     outcome = [fate[1] for fate in fates_of]
@@ -158,84 +154,6 @@ def _batch_key(eggs: pd.DataFrame) -> list:
     if not parts:
         return [""] * len(eggs)
     return list(zip(*parts, strict=True))
-
-
-def _look_list(fates, result) -> list:
-    """The looks of a sheet: its columns, and the days that the results name ("dead d7") where there are none."""
-    looks = [(look, words) for look, words in fates]
-    if looks:
-        order = sorted(
-            range(len(looks)),
-            key=lambda i: (
-                looks[i][0].day
-                if looks[i][0].day is not None
-                else 99
-                if looks[i][0].transfer
-                else 7 * (looks[i][0].order or i + 1)
-            ),
-        )
-        return [looks[i] for i in order]
-    days = sorted(
-        {
-            fate.look.day
-            for fate in result
-            if fate is not None and fate.look.day and fate.fate in ("clear", "dead", "removed", "infertile")
-        }
-    )
-    if days and len(days) <= MOST_DAYS:
-        return [(Look(day=day), None) for day in days]
-    orders = sorted(
-        {
-            fate.look.order
-            for fate in result
-            if fate is not None and fate.look.order and fate.fate in ("clear", "dead", "removed", "infertile")
-        }
-    )
-    if orders and orders[-1] <= 4:
-        return [(Look(order=number), None) for number in range(1, orders[-1] + 1)]
-    if any(fate is not None and (fate.fate == "clear" or fate.fate == "dead" and fate.early) for fate in result):
-        return [(Look(order=1), None)]
-    return []
-
-
-def _fate_of_egg(said: tuple, looks, ends: set) -> tuple[list, str | None, str | None]:
-    """(state at each look, outcome, what the opened shell held) of an egg from its words at looks and its result."""
-    at_look: list = [None] * len(looks)
-    outcome = opened = None
-    gone = False
-    for number, fate in enumerate(said[:-1]):
-        if fate is None or gone:
-            continue
-        state = {"infertile": "clear", "dead_in_shell": "dead"}.get(fate.fate, fate.fate)
-        if state in ("alive", "clear", "dead", "removed") and number not in ends:
-            at_look[number] = state
-            gone = state != "alive"
-        elif state != "alive":
-            outcome, gone = {"clear": "infertile"}.get(state, state), True
-    last = said[-1]
-    if last is not None and not gone:
-        outcome = _end_of_egg(last, looks, at_look)
-    elif last is not None and outcome is None and last.fate in _IN_SHELL:
-        # Taken out at a look and opened: what the shell held stays beside it.
-        opened = _AT_END.get(last.fate, last.fate)
-    return at_look, outcome, opened
-
-
-def _end_of_egg(last: Fate, looks, at_look: list) -> str | None:
-    """Put the result of an egg where it belongs: at the look it names, or at the end, which is given back."""
-    state = _AT_END.get(last.fate, last.fate)
-    days = [look.day for look, _ in looks]
-    if last.fate in ("clear", "dead", "removed") and last.look.day in days and last.look.day is not None:
-        at_look[days.index(last.look.day)] = state
-    elif state == "clear" and looks:
-        at_look[0] = "clear"
-    elif state == "dead" and last.early and looks:
-        at_look[0] = "dead"
-    elif state == "dead" and last.fate == "dead" and last.look.order and last.look.order <= len(looks):
-        at_look[last.look.order - 1] = "dead"
-    else:
-        return "infertile" if state == "clear" else state
-    return None
 
 
 def _as_part(block, eggs, groups, batch_of, looks, at_look, outcome, weights, odd) -> Part:

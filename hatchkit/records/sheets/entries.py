@@ -42,6 +42,11 @@ class Entry:
     text: str = ""
     fields: dict = field(default_factory=dict)
 
+    @property
+    def looks_again(self) -> bool:
+        """Whether the words name a look at eggs that were set before: its number of eggs is of those that went in."""
+        return bool(self.roles & {"candle", "transfer"}) and "set" not in self.roles
+
 
 def class_of(roles: frozenset) -> str | None:
     """The ledger's name for a class of eggs in words."""
@@ -86,7 +91,8 @@ def step_of(entry: Entry) -> str:
     if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
         return "hatch"
     moved = "transfer" in entry.roles
-    if "eggs_set" in counts or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"} and not moved:
+    sets = "eggs_set" in counts and not entry.looks_again
+    if sets or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"} and not moved:
         return "set"
     if "transfer" in entry.roles or entry.look.transfer:
         return "transfer"

@@ -7,7 +7,7 @@ same arithmetic as every other column.
 from __future__ import annotations
 
 from hatchkit.records.sheets.block import Block
-from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of
+from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of, whole_of
 from hatchkit.records.sheets.course import counts_by_look
 from hatchkit.records.sheets.entries import class_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
@@ -27,6 +27,9 @@ _HEADING = {
 }
 #: Letters of a cell on average from which a column holds sentences rather than names.
 MOST_LETTERS = 12
+#: Rows whose remarks must tell of their looks before they are taken for counts.
+LEAST_COURSES = 2
+_LOSSES = frozenset({"clear", "dead", "shell", "pipped", "hatched", "chicks", "left", "unhatched", "fertile"})
 _ENDS = frozenset({"left", "unhatched", "result", "hatch", "hatched", "opened", "chicks", "shell"})
 
 
@@ -41,8 +44,15 @@ def expanded(block: Block, language: str | None) -> Block:
     if block.shape == "lines" or not block.rows or told_by_day(block, language) is not None:
         return block
     headings, groups, columns = [], [], []
+    counted = _told_in_counts(block, language)
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
         classes = _classes(heading, group, cells, language)
+        if classes and _is_diary(block, classes, cells, language):
+            return block
+        if not classes and not counted and _roles(heading, language) & {"notes"}:
+            # Remarks that hold the whole course of a batch, in a table that tells of no loss elsewhere.
+            told = [cell for cell in cells if not is_empty(cell)]
+            classes = ["course"] if len(told) >= LEAST_COURSES and _by_look(told, language, 0.8) else []
         if not classes:
             headings.append(heading)
             groups.append(group)
@@ -54,7 +64,16 @@ def expanded(block: Block, language: str | None) -> Block:
                 headings.append(_HEADING[name])
                 groups.append(look)
                 columns.append(counts)
+            if "course" in classes:
+                headings.append(heading)
+                groups.append(group)
+                columns.append(cells)
             continue
+        whole = [None if is_empty(cell) else whole_of(cell) for cell in cells]
+        if "hatched" in classes and not counted and sum(map(bool, whole)) > 0.8 * sum(not is_empty(c) for c in cells):
+            headings.append(_HEADING["eggs_set"])
+            groups.append("")
+            columns.append([float(count) if count else "" for count in whole])
         end = bool(_roles(f"{group} {heading}", language) & _ENDS)
         for name in classes:
             target = "dis" if end and name == "dead" and "dis" not in classes else name
@@ -65,11 +84,31 @@ def expanded(block: Block, language: str | None) -> Block:
     return block
 
 
-def _by_look(cells, language: str | None) -> dict:
+def _told_in_counts(block: Block, language: str | None) -> bool:
+    """Whether a column of numbers counts what became of the eggs."""
+    for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
+        full = [cell for cell in cells if not is_empty(cell)]
+        numbers = sum(_counted(cell, language) for cell in full if isinstance(cell, (int, float, str)))
+        if numbers > 0.6 * len(full) and _roles(f"{group} {heading}", language) & _LOSSES:
+            return True
+    return False
+
+
+def _is_diary(block: Block, classes: list, cells, language: str | None) -> bool:
+    """Whether the words tell in one row of the setting and in another of the hatch, each with its day."""
+    if not {"eggs_set", "hatched"} <= set(classes):
+        return False
+    told = [{class_of(m.roles) for m in mentions(str(cell), language)} for cell in cells if not is_empty(cell)]
+    both = sum({"eggs_set", "hatched"} <= kinds for kinds in told)
+    dated = any(sum(map(is_dateish, column)) > 0.6 * len(column) for column in block.columns)
+    return dated and not both and sum("hatched" in kinds for kinds in told) > 0
+
+
+def _by_look(cells, language: str | None, share: float = 0.3) -> dict:
     """(look, class) -> column, where the cells tell of more looks than one; empty where they tell of one."""
     told = [{} if is_empty(cell) else counts_by_look(cell, language) for cell in cells]
     looks = [{look for look, name in counts if look} for counts in told]
-    if sum(len(names) > 1 for names in looks) < 0.3 * sum(not is_empty(cell) for cell in cells):
+    if sum(len(names) > 1 for names in looks) < share * sum(not is_empty(cell) for cell in cells):
         return {}
     keys = list(dict.fromkeys(key for counts in told for key in counts if key[1]))
     keys.sort(key=lambda key: (key[0] == "", list(_HEADING).index(key[1]) if not key[0] else 0))

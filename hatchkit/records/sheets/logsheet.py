@@ -298,6 +298,9 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     """Add one look, its missing loss worked out from the eggs left; returns the eggs that go on."""
     clear, dead, removed, left = (counts.get(key) for key in ("clear", "dead", "removed", "left"))
     out = sum(value for value in (clear, dead, removed) if isinstance(value, int))
+    held = counts.get("eggs_set")
+    if left is None and isinstance(held, int) and inside is not None and held < inside:
+        left = held  # fewer than went in before: the eggs that were left
     derived = False
     if left == "all":
         left = None if inside is None else inside - out

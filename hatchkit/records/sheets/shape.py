@@ -6,12 +6,14 @@ keeper sees. Titles, section lines, totals and blank rows are told apart from da
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from itertools import zip_longest
 
 from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
-from hatchkit.records.sheets.forms import label_columns, labelled_blocks, labels_in
+from hatchkit.records.sheets.forms import labelled_blocks
+from hatchkit.records.sheets.labels import label_columns, labels_in
 from hatchkit.records.sheets.rows import UNITS, drop_sums, is_date, lists, not_data, plain_rows, roles_of, spread
 
 #: Headings are looked for among the first cells of a row up to this many columns.
@@ -121,7 +123,7 @@ class _Reader:
             if not found:
                 found.append(row)
                 continue
-            if row == found[-1] + 1:
+            if row == found[-1] + 1 or self._like_data(row, found[0] + 1):
                 continue
             first = {text_of(cell) for cell in self.cells[found[0]] if not is_empty(cell)}
             mine = {text_of(cell) for cell in self.cells[row] if not is_empty(cell)}
@@ -129,6 +131,14 @@ class _Reader:
             if len(mine & first) >= 0.6 * len(mine) or apart and self._typed_below(row):
                 found.append(row)
         return found
+
+    def _like_data(self, row: int, data: int) -> bool:
+        """Whether two cells or more are those of a row of data but for their figures ("30 eggs", "48 eggs")."""
+        same = 0
+        for one, other in zip(self.cells[row], self.cells[data], strict=False):
+            if isinstance(one, str) and isinstance(other, str) and re.search(r"\d", one):
+                same += re.sub(r"\d+", "#", one) == re.sub(r"\d+", "#", other)
+        return same >= 2
 
     def _typed_below(self, row: int) -> bool:
         """Whether the rows below hold numbers or dates, as data do."""

@@ -187,7 +187,8 @@ def _shared_hatch(batches: pd.DataFrame, block, unreadable: dict) -> None:
         if column not in batches or not batches[column].isna().any() or batches[column].isna().all():
             continue
         same = batches["section"].eq(batches["section"].shift())
-        fill = batches[column].isna() & same & (blank_name if has_name else True)
+        below = column == "set_at" and has_name and _groups_come_back(batches)
+        fill = batches[column].isna() & same & (blank_name if has_name and not below else True)
         if column in ("incubator", "hatcher", "taken_off_at", "due_at", "keeper", "species_text"):
             fill &= blank_name if has_name else batches.get("set_at_blank", pd.Series(False, batches.index))
         if column == "set_at":
@@ -205,6 +206,18 @@ def _shared_hatch(batches: pd.DataFrame, block, unreadable: dict) -> None:
         batches["hatch_name"] = batches["name"].ffill().where(part | ~blank_name)
         batches["part"] = part | part.shift(-1, fill_value=False)
         batches["name"] = batches["hatch_name"]
+
+
+def _groups_come_back(batches: pd.DataFrame) -> bool:
+    """Whether the names are of groups (pens) within a hatch: each once below a date, and again below another."""
+    run = batches["set_at"].notna().cumsum()
+    names = batches["name"]
+    return (
+        run.min() > 0
+        and names.notna().all()
+        and not pd.DataFrame({"run": run, "name": names}).duplicated().any()
+        and names.duplicated(keep=False)[batches["set_at"].isna()].mean() >= 0.5
+    )
 
 
 def _put_counts(part: Part, block, layout, values, result) -> None:

@@ -15,13 +15,14 @@ from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import kind_of
 from hatchkit.records.sheets.legend import with_glossary, with_legend
-from hatchkit.records.sheets.lexicon import all_roles, language_of, tokens
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.monthdays import with_months
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.rounds import by_round
 from hatchkit.records.sheets.shape import find_blocks
 from hatchkit.records.sheets.strips import in_one_language, side_by_side
+from hatchkit.records.sheets.tongues import language_of
 from hatchkit.records.sheets.when import is_dateish
 from hatchkit.records.words import plain
 

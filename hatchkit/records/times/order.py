@@ -198,8 +198,8 @@ def _known(others) -> str | None:
 def _settle(asked, orders, said, spans, others) -> tuple[str, str]:
     total = {name: {order: sum(getattr(evidence, name)[order] for evidence in asked) for order in orders}
              for name in ("wrong", "jumps", "back", "steps")}
-    steady = min(total["jumps"][o] / max(total["steps"][o], 1) for o in orders) <= _STEADY_SHARE and max(
-        total["steps"].values()) > 0
+    # An order in which no two dates exist has no step, and goes on from day to day no more than it jumps.
+    steady = any(0 < total["steps"][o] and total["jumps"][o] <= _STEADY_SHARE * total["steps"][o] for o in orders)
     cost = {order: total["wrong"][order] + (total["jumps"][order] if steady else 0) for order in orders}
     left = [order for order in orders if cost[order] == min(cost.values())]
     if len(left) == 1:

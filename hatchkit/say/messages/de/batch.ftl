@@ -42,6 +42,7 @@ why_cannot_tell = Die Aufzeichnungen können es nicht sagen: { $reason }. { COUN
         [one] { "" }
        *[other] So gut wie gleichauf: { LIST($tied) }.
     }
+why_not_poor = Das war keine schlechte Brut: { EGGS($hatched) } von { EGGS($set) } schlüpften, im Rahmen des Üblichen.
 why_not_over = Wie Brut { $batch } ausging, ist nicht bekannt, darum lässt sich keine Ursache abwägen.
 reason_stage = { $about ->
         [yes] etwa { EGGS($eggs) }
@@ -81,6 +82,7 @@ why_sure_cannot_tell = Nicht sicher: das Wahrscheinlichste ({ WORD($key, kind: "
         [0] .
        *[other] , und von { EGGS($unaccounted) } Eiern ist der Verbleib unbekannt.
     }
+why_sure_not_poor = So wenige Verluste über das Übliche hinaus weisen auf keine Ursache; am ehesten wäre es: { WORD($key, kind: "cause") } ({ SHARE($share) } des Gewichts).
 why_sure_not_over = Schreiben Sie auf, wie sie ausging, und rufen Sie dies noch einmal auf.
 
 ask_standing = { $poor ->

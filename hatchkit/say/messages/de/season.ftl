@@ -112,14 +112,20 @@ table_rare = Die seltensten dieser Vergleiche, jeder für sich
 ask_clears = Unbefruchtet oder früh abgestorben?
 clears_none = Kein Ei war klar.
 clears_not_counted = Das lässt sich nicht sagen: klare Eier wurden nicht gezählt.
-clears_unopened = Das lässt sich nicht sagen: von { EGGS($clear) } klaren Eiern wurde keines geöffnet. Die meisten sind von { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern.
+clears_unopened = Das lässt sich nicht sagen: von { EGGS($clear) } klaren Eiern wurde keines geöffnet.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }Die meisten sind von { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern.
+    }
 clears_opened = { EGGS($dead) ->
         [0] Keines
        *[other] { EGGS($dead) }
-    } von { EGGS($opened) } geöffneten klaren Eiern enthielt einen toten Embryo; { EGGS($clear) } von { EGGS($set) } Eiern waren klar. Die meisten sind von { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern{ EGGS($worst_opened) ->
+    } von { EGGS($opened) } geöffneten klaren Eiern enthielt einen toten Embryo; { EGGS($clear) } von { EGGS($set) } Eiern waren klar.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }Die meisten sind von { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern{ EGGS($worst_opened) ->
         [0] , keines geöffnet
        *[other] { "" }
     }.
+    }
 clears_method = Wo kein klares Ei geöffnet wurde, liegt die Befruchtung irgendwo zwischen „alle waren unbefruchtet“ und „alle waren früh abgestorben“; die Tabelle nennt diesen Bereich. Was das Schieren zeigt, ist noch nicht die Befruchtung.
 table_clears = Klare Eier und was sie über die Befruchtung sagen
 

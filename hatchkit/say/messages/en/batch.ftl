@@ -42,6 +42,7 @@ why_cannot_tell = The records cannot tell: { $reason }. { COUNT($tied) ->
         [one] { "" }
        *[other] As good as tied: { LIST($tied) }.
     }
+why_not_poor = This was not a poor hatch: { EGGS($hatched) } of { EGGS($set) } hatched, within what is usual.
 why_not_over = Nothing is known of how batch { $batch } ended, so no cause can be weighed.
 reason_stage = { $about ->
         [yes] about { EGGS($eggs) }
@@ -81,6 +82,7 @@ why_sure_cannot_tell = Not sure: the likeliest, { WORD($key, kind: "cause") }, h
         [0] .
        *[other] , and { EGGS($unaccounted) } eggs have no known end.
     }
+why_sure_not_poor = So few losses beyond the usual point to no cause; the likeliest would be { WORD($key, kind: "cause") } ({ SHARE($share) } of the weight).
 why_sure_not_over = Write down how it ended, and run this again.
 
 ask_standing = { $poor ->

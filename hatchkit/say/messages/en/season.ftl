@@ -113,14 +113,20 @@ table_rare = The rarest of these comparisons, each by itself
 ask_clears = Infertile, or dead early?
 clears_none = No egg was clear.
 clears_not_counted = It cannot be told: no clears were counted.
-clears_unopened = It cannot be told: none of { EGGS($clear) } clears was opened. Most are of { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs.
+clears_unopened = It cannot be told: none of { EGGS($clear) } clears was opened.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }Most are of { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs.
+    }
 clears_opened = { EGGS($dead) ->
         [0] None
        *[other] { EGGS($dead) }
-    } of { EGGS($opened) } opened clears held a dead embryo; { EGGS($clear) } of { EGGS($set) } eggs were clear. Most are of { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs{ EGGS($worst_opened) ->
+    } of { EGGS($opened) } opened clears held a dead embryo; { EGGS($clear) } of { EGGS($set) } eggs were clear.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }Most are of { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs{ EGGS($worst_opened) ->
         [0] , none opened
        *[other] { "" }
     }.
+    }
 clears_method = Where no clear was opened, fertility lies anywhere between "all were infertile" and "all had died early"; the table gives that range. Candled fertility is not fertility.
 table_clears = Clears and what they can say of fertility
 

@@ -42,6 +42,7 @@ why_cannot_tell = Los registros no permiten decirlo: { $reason }. { COUNT($tied)
         [one] { "" }
        *[other] Casi empatadas: { LIST($tied) }.
     }
+why_not_poor = No fue un mal nacimiento: nacieron { EGGS($hatched) } de { EGGS($set) }, dentro de lo habitual.
 why_not_over = No se sabe cómo acabó la tanda { $batch }, así que no se puede sopesar ninguna causa.
 reason_stage = { $about ->
         [yes] unos { EGGS($eggs) }
@@ -81,6 +82,7 @@ why_sure_cannot_tell = No es seguro: la más probable ({ WORD($key, kind: "cause
         [0] .
        *[other] , y de { EGGS($unaccounted) } huevos no se sabe el fin.
     }
+why_sure_not_poor = Tan pocas pérdidas por encima de lo habitual no señalan ninguna causa; la más probable sería: { WORD($key, kind: "cause") } ({ SHARE($share) } del peso).
 why_sure_not_over = Anote cómo acabó, y vuelva a ejecutar esto.
 
 ask_standing = { $poor ->

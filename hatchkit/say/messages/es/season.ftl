@@ -112,14 +112,20 @@ table_rare = Las más raras de estas comparaciones, cada una por sí sola
 ask_clears = ¿Infértil, o muerto pronto?
 clears_none = Ningún huevo era claro.
 clears_not_counted = No se puede decir: no se contaron los claros.
-clears_unopened = No se puede decir: no se abrió ninguno de { EGGS($clear) } claros. Los más son de { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos.
+clears_unopened = No se puede decir: no se abrió ninguno de { EGGS($clear) } claros.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }Los más son de { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos.
+    }
 clears_opened = { EGGS($dead) ->
         [0] Ninguno
        *[other] { EGGS($dead) }
-    } de { EGGS($opened) } claros abiertos tenía un embrión muerto; { EGGS($clear) } de { EGGS($set) } huevos eran claros. Los más son de { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos{ EGGS($worst_opened) ->
+    } de { EGGS($opened) } claros abiertos tenía un embrión muerto; { EGGS($clear) } de { EGGS($set) } huevos eran claros.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }Los más son de { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos{ EGGS($worst_opened) ->
         [0] , ninguno abierto
        *[other] { "" }
     }.
+    }
 clears_method = Donde no se abrió ningún claro, la fertilidad está en algún punto entre «todos eran infértiles» y «todos habían muerto pronto»; la tabla da ese margen. La fertilidad al trasluz no es la fertilidad.
 table_clears = Los claros y lo que dicen de la fertilidad
 

@@ -42,6 +42,7 @@ why_cannot_tell = Les relevés ne permettent pas de le dire : { $reason }. { CO
         [1] { "" }
        *[other] Presque à égalité : { LIST($tied) }.
     }
+why_not_poor = Cette couvée n’était pas mauvaise : { EGGS($hatched) } éclos sur { EGGS($set) }, dans la moyenne habituelle.
 why_not_over = On ne sait pas comment la couvée { $batch } s’est terminée ; aucune cause ne peut donc être pesée.
 reason_stage = { $about ->
         [yes] environ { EGGS($eggs) }
@@ -81,6 +82,7 @@ why_sure_cannot_tell = Pas sûr : la plus probable ({ WORD($key, kind: "cause")
         [0] .
        *[other] , et le sort de { EGGS($unaccounted) } œufs est inconnu.
     }
+why_sure_not_poor = Si peu de pertes au-delà de l’habituel n’indiquent aucune cause ; la plus probable serait : { WORD($key, kind: "cause") } ({ SHARE($share) } du poids).
 why_sure_not_over = Notez comment elle s’est terminée, et relancez ceci.
 
 ask_standing = { $poor ->

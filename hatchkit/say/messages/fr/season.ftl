@@ -112,14 +112,20 @@ table_rare = Les plus rares de ces comparaisons, chacune pour elle-même
 ask_clears = Non fécondé, ou mort tôt ?
 clears_none = Aucun œuf n’était clair.
 clears_not_counted = On ne peut pas le dire : les clairs n’ont pas été comptés.
-clears_unopened = On ne peut pas le dire : aucun des { EGGS($clear) } clairs n’a été ouvert. La plupart viennent de { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs.
+clears_unopened = On ne peut pas le dire : aucun des { EGGS($clear) } clairs n’a été ouvert.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }La plupart viennent de { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs.
+    }
 clears_opened = { EGGS($dead) ->
         [0] Aucun
        *[other] { EGGS($dead) }
-    } des { EGGS($opened) } clairs ouverts contenait un embryon mort ; { EGGS($clear) } œufs sur { EGGS($set) } étaient clairs. La plupart viennent de { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs{ EGGS($worst_opened) ->
+    } des { EGGS($opened) } clairs ouverts contenait un embryon mort ; { EGGS($clear) } œufs sur { EGGS($set) } étaient clairs.{ $flocks ->
+        [1] { "" }
+       *[other] { " " }La plupart viennent de { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs{ EGGS($worst_opened) ->
         [0] , aucun ouvert
        *[other] { "" }
     }.
+    }
 clears_method = Là où aucun clair n’a été ouvert, la fécondité se trouve quelque part entre « tous étaient non fécondés » et « tous étaient morts tôt » ; le tableau donne cette plage. La fécondité au mirage n’est pas la fécondité.
 table_clears = Les clairs, et ce qu’ils disent de la fécondité
 
