@@ -157,8 +157,13 @@ def _ledger(season, width: int, full: bool, language: str) -> list[str]:
     if not ledger.of:
         return []
     lines = ["", text("ledger_head", {}, language)]
-    for row in ledger.rows[:None if full else MOST_LEDGER]:
+    rows = ledger.rows
+    if not full:
+        rows = sorted(rows, key=lambda row: not (row["terms"] and row["rest"]))[:MOST_LEDGER]
+    for row in rows:
         lines += _wrapped(ledger_words(row, language), width, None if full else 2, "  ", "    ")
+    more = max(ledger.of, len(ledger.rows)) - len(rows)
+    lines += ["  " + text("ledger_more", dict(count=more), language)] if more > 0 and rows else []
     return [*lines, "  " + text("ledger_total", dict(rows=ledger.adds_up, of=ledger.of), language)]
 
 

@@ -132,11 +132,15 @@ def columns_shown(sheet: SheetRead, most: int) -> tuple[list, list]:
 def ledger_of(season) -> Ledger:
     """Whether the eggs of each row add up: the rows that are shown, and how many of all do."""
     rows = _rows(season, "ledger")
-    tried = {}
+    tried, block, before = {}, 0, (None, None, -1)
     for row in _rows(season, "reading"):
+        here = (row["file"], _text(row["sheet"]), row["column"])
+        # A sheet of several tables: the columns of each are counted from the left anew.
+        block += here[:2] != before[:2] or here[2] <= before[2]
+        before = here
         for code, facts in row["why"]:
             if code == "adds_up":
-                tried[row["file"], _text(row["sheet"])] = (facts["rows"], facts["of"])
+                tried[block] = (facts["rows"], facts["of"])
     if tried:
         return Ledger(tuple(rows), sum(adds for adds, _ in tried.values()), sum(of for _, of in tried.values()))
     return Ledger(tuple(rows), sum(row["rest"] == 0 for row in rows), len(rows))

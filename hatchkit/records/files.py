@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import os
 import re
+from itertools import zip_longest
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.guard import guarded
+from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 #: Files of a folder that are looked at.
@@ -51,7 +53,7 @@ def read_files(folder: Path, names: list[str], found: list):
     grids, unread = [], []
     names, copies = _without_copies(folder, names[:MOST_FILES])
     for name, kept in copies:
-        found.append(problem("note", code="copy_of", facts=dict(name=name, kept=kept), file=name))
+        found.append(_copy_told(folder, name, kept))
     for name in names:
         suffix = Path(name).suffix.lower()
         if (folder / name).is_dir() or name == "problems.csv":
@@ -89,6 +91,34 @@ def _without_copies(folder: Path, names: list[str]):
         kept.append(newest)
         copies += [(name, newest) for name in group if name != newest]
     return sorted(kept), copies
+
+
+def _copy_told(folder: Path, name: str, kept: str) -> dict:
+    """The problem row of a copy: the same throughout, or other in so many cells."""
+    cells = _cells_that_differ(folder / name, folder / kept)
+    if not cells:
+        return problem("note", code="copy_of", facts=dict(name=name, kept=kept), file=name)
+    return problem("doubtful", code="copy_differs", facts=dict(name=name, kept=kept, cells=cells), file=name)
+
+
+def _cells_that_differ(one: Path, other: Path) -> int:
+    """Cells in which two tables differ; 0 where they are the same, or one of them can't be read as a table."""
+    if one.suffix.lower() not in WORKBOOKS + TEXTS or one.is_dir() or other.is_dir():
+        return 0
+    sheets, told = [], []
+    for path in (one, other):
+        mine = []
+        with guarded(path.name, "", told, "file_broken"):
+            mine, _ = read_grids(path, file="")
+        if not mine:
+            return 0
+        sheets.append({grid.sheet: grid.cells for grid in mine})
+    return sum(
+        left != right and not (is_empty(left) and is_empty(right))
+        for sheet in sheets[0].keys() | sheets[1].keys()
+        for mine, others in zip_longest(sheets[0].get(sheet, []), sheets[1].get(sheet, []), fillvalue=())
+        for left, right in zip_longest(mine, others, fillvalue="")
+    )
 
 
 def _is_help(grid) -> bool:

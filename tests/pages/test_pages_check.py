@@ -66,6 +66,26 @@ def test_the_ledger_is_in_the_keeper_s_own_words():
     assert "The eggs add up in 1 of 2 rows." in text
 
 
+def test_the_short_list_shows_rows_that_do_not_add_up_first_and_counts_the_others():
+    def full(name):
+        return batch(name, 20, ("Out", 20, "hatched"))
+
+    ledger = [*map(full, "ABCD"), batch("E", 20, ("Out", 19, "hatched")), full("F")]
+    read = [column(2, "Set", "eggs_set", why=[("adds_up", {"rows": 5, "of": 6})])]
+    lines = [line.strip() for line in check_text(season(columns=read, ledger=ledger)).splitlines()]
+    start = lines.index("Do the eggs add up?")
+    assert [line.partition(":")[0] for line in lines[start + 1:start + 4]] == ["E", "A", "B"]
+    assert lines[start + 4:start + 6] == ["and 3 more", "The eggs add up in 5 of 6 rows."]
+    assert "and 3 more" not in check_text(season(columns=read, ledger=ledger), full=True)
+
+
+def test_the_rows_of_all_tables_of_a_sheet_are_counted():
+    told = [[("adds_up", {"rows": rows, "of": of})] for rows, of in ((3, 3), (1, 2), (2, 2))]
+    read = [column(place, heading, field, why=why) for why in told
+            for place, heading, field in ((1, "Eggs", "eggs_set"), (2, "Out", "hatched"))]
+    assert "The eggs add up in 6 of 7 rows." in check_text(season(columns=read))
+
+
 def test_a_ledger_in_the_kit_s_keys_is_put_in_words():
     text = check_text(season(ledger=[batch("A", 9, ("dead@candle2", 4, "dead"), ("hatched", 5, "hatched"))]))
     assert "A: 9 set = 4 dead, 2nd look + 5 hatched: adds up." in text

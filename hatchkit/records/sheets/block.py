@@ -28,7 +28,7 @@ class Block:
     sections : list of str
         For each record the last section line above it ("" for none).
     skipped : list of (int, str, str)
-        Row, why it is no data (title, section, total, repeated, units, percent, note), its text.
+        Row, why it is no data (title, section, total, repeated, units, percent, note, twice), its text.
     heading_row : int
     hours : tuple of int
         Columns of hours that were written into the dates beside them.

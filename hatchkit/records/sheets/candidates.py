@@ -38,7 +38,8 @@ def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
             else [Meaning("ignore", weight=0.0)]
         )
     kept = [meaning for meaning in (_with_values(meaning, column) for meaning in named) if meaning is not None]
-    if named and named[0].weight >= PLAIN and all(meaning.weight < POSSIBLE for meaning in kept):
+    figures = bool(named) and named[0].field == "notes" and not column.share_text  # of the weather, say
+    if named and named[0].weight >= PLAIN and not figures and all(meaning.weight < POSSIBLE for meaning in kept):
         # A plain heading over cells that are none of it: each cell is told of, the column is not dropped.
         kept = [replace(named[0], weight=AGAINST_VALUES), *(m for m in kept if m.field != named[0].field)]
     found = {(m.field, m.look, m.within): m for m in reversed(kept)}
@@ -142,7 +143,7 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
         "signs",
         "place",
     ):
-        if column.share_date > 0.5:
+        if column.share_date > 0.5 or name == "notes" and column.filled and not column.share_text:
             return None
         if column.share_text < 0.5:
             weight -= 3.0 if name in ("breed", "species", "what", "notes", "signs") else 0.8

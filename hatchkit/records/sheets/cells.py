@@ -191,6 +191,12 @@ def _with_words(text: str, about: bool, language) -> Count:
     word = number_in_words(text, language)
     if word is not None:
         return word
+    head, _, rest = re.sub(r"[(,;:]| [-–] ", "\0", text, count=1).partition("\0")
+    if head.strip() in cell_words("zero") and rest.strip(" )"):
+        # "none - power cut day 9"; but "none - 3 hatched" says two things.
+        told = mentions(rest, language)
+        if not any(mention.count and mention.roles & {"hatched", "chicks", "alive"} for mention in told):
+            return Count(0, "remark", told)
     first = text.split()[0].strip("(),.;:-")
     if first in cell_words("zero") and len(text.split()) <= 4:
         return Count(0, "remark", tuple(mentions(text, language)))

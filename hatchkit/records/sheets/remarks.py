@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 import numpy as np
 
-from hatchkit.records.sheets.cells import mentions
+from hatchkit.records.sheets.cells import mentions, text_of
 from hatchkit.records.sheets.parts import Part
 
 
@@ -72,3 +74,32 @@ def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
     else:
         return
     part.notes.append(("remark_counted", dict(row=frame.at[i, "row"], count=mention.count, field=target)))
+
+
+def remarks_to_notes(part: Part, columns, special) -> None:
+    """The words beside a count are remarks of the batch too: "14 (power cut)", "none - power cut day 9".
+
+    Parameters
+    ----------
+    part : Part
+        Its batches get the words at the end of their notes.
+    columns : list of list
+        The cells of each column.
+    special : dict
+        Place of a column -> row -> Count of each odd cell.
+    """
+    said = [[note] if isinstance(note, str) else [] for note in part.batches["notes"]]
+    for place, cells in special.items():
+        for i, count in cells.items():
+            if words := _beside(columns[place][i], count):
+                said[i].append(words)
+    part.batches["notes"] = ["; ".join(parts) or None for parts in said]
+
+
+def _beside(cell, count) -> str:
+    """What stands in brackets or behind a dash, comma or colon; "" where that is no words ("36 eggs", "4?")."""
+    if count.value is None or count.code not in ("remark", "words", "about", "unsure"):
+        return ""
+    parts = re.split(r"\(|[,;:]\s| [-\u2013] ", text_of(cell), maxsplit=1)
+    words = parts[1].strip(" .)") if len(parts) > 1 else ""
+    return words if re.search(r"[^\W\d_]{3}", words) else ""

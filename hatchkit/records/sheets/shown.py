@@ -25,8 +25,8 @@ READING = [
 ]
 QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
 LEDGER = ["file", "sheet", "row", "name", "eggs_set", "terms", "rest"]
-#: Rows of each sheet that the ledger shows.
-LEDGER_ROWS = 8
+#: Rows of each sheet that the ledger shows, and those among which the ones that do not add up are looked for.
+LEDGER_ROWS, LEDGER_TRIED = 8, 200
 #: Fields on which a number of the analysis depends.
 NUMBERS = frozenset(COUNTS) | {"set_at", "look_at", "hatch_at", "fate", "result"}
 
@@ -75,10 +75,10 @@ def _reading_row(item, place: int, column, meaning) -> dict:
 
 
 def ledger_table(sheets) -> pd.DataFrame:
-    """The first batches of each sheet: eggs set and what the records say became of them."""
+    """Batches of each sheet, those that do not add up before others: eggs set and what became of them."""
     if not len(sheets.batches):
         return pd.DataFrame(columns=LEDGER)
-    first = sheets.batches.groupby(["file", "sheet"], sort=False).head(LEDGER_ROWS)
+    first = sheets.batches.groupby(["file", "sheet"], sort=False).head(LEDGER_TRIED)
     looks = sheets.looks[sheets.looks["batch"].isin(first["batch"])] if len(sheets.looks) else sheets.looks
     by_batch: dict = {}
     for look in looks.to_dict("records"):
@@ -108,7 +108,10 @@ def ledger_table(sheets) -> pd.DataFrame:
                 rest=rest,
             )
         )
-    return pd.DataFrame(rows, columns=LEDGER)
+    table = pd.DataFrame(rows, columns=LEDGER)
+    closes = [not (row["terms"] and row["rest"]) for row in rows]
+    kept = table.assign(closes=closes).sort_values("closes", kind="stable")
+    return table.loc[sorted(kept.groupby(["file", "sheet"], sort=False).head(LEDGER_ROWS).index)].reset_index(drop=True)
 
 
 def _counted(row: dict, name: str) -> int:

@@ -14,7 +14,7 @@ from hatchkit.records.sheets.fields import COUNTS
 from hatchkit.records.sheets.ledger import account
 from hatchkit.records.sheets.own_columns import OWN_COLUMNS
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
-from hatchkit.records.sheets.remarks import count_remarks
+from hatchkit.records.sheets.remarks import count_remarks, remarks_to_notes
 
 MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
 _PLAIN_COUNTS = (
@@ -79,6 +79,7 @@ def read_batches(block, reading, context: Context) -> Part:
     _put_counts(part, block, layout, values, result)
     looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
     count_remarks(part, looks, layout, special, context, result)
+    remarks_to_notes(part, columns, special)
     part.looks = _long(looks)
     return part
 

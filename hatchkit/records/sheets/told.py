@@ -76,9 +76,21 @@ def odd_cells(item, part) -> list[dict]:
 def skipped_rows(block) -> list[dict]:
     """Problem rows for rows that are no data: titles together, the others each."""
     return [
-        problem("note", code=f"row_{reason}", facts=dict(text=text), file=block.file, sheet=block.sheet, row=row)
+        problem(
+            "note",
+            code="row_remark" if reason == "section" and _below(block, row) else f"row_{reason}",
+            facts=dict(text=text),
+            file=block.file,
+            sheet=block.sheet,
+            row=row,
+        )
         for row, reason, text in block.skipped
     ]
+
+
+def _below(block, row: int) -> bool:
+    """Whether a line stands below the last record of a table: it heads nothing, it is a remark."""
+    return block.shape == "table" and row > max(block.rows, default=row)
 
 
 def rows_told(row: pd.Series) -> dict:

@@ -55,6 +55,7 @@ ledger_over = { $sum }: { $over ->
        *[other] { $over } Eier zu viel.
     }
 ledger_unknown = { $sum }.
+ledger_more = und { $count } weitere
 ledger_total = Die Eier gehen in { $rows } von { $of ->
         [one] einer Zeile
        *[other] { $of } Zeilen

@@ -135,6 +135,9 @@ row_percent =
 row_note =
     .found = eine Bemerkung neben der Tabelle: { $text }
     .done = Nicht als Daten gelesen.
+row_remark =
+    .found = eine Bemerkung unter der Tabelle: { $text }
+    .done = Nicht als Daten gelesen.
 remark_counted =
     .found = die Worte von Zeile { $row } nennen { $count ->
         [one] ein Ei, das
@@ -196,6 +199,13 @@ clock_never =
 copy_of =
     .found = { $name } ist eine Kopie von { $kept }
     .done = Nur { $kept }, die neuere, wird gelesen.
+copy_differs =
+    .found = { $name } und { $kept } unterscheiden sich in { $cells ->
+        [one] einer Zelle
+       *[other] { $cells } Zellen
+    }
+    .done = Nur { $kept }, die neuere, wird gelesen.
+    .mend = Behalten Sie die richtige, und nehmen Sie die andere aus dem Ordner.
 file_numbers =
     .found = { $name } ist die Datei eines Tabellenprogramms, die hatchkit nicht öffnen kann
     .done = Wird nicht gelesen.

@@ -55,6 +55,7 @@ ledger_over = { $sum }: { $over ->
        *[other] { $over } eggs too many.
     }
 ledger_unknown = { $sum }.
+ledger_more = and { $count } more
 ledger_total = The eggs add up in { $rows } of { $of ->
         [one] one row.
        *[other] { $of } rows.

@@ -136,6 +136,9 @@ row_percent =
 row_note =
     .found = a note beside the table: { $text }
     .done = Not read as data.
+row_remark =
+    .found = a remark below the table: { $text }
+    .done = Not read as data.
 remark_counted =
     .found = the words of row { $row } name { $count ->
         [one] one egg
@@ -199,6 +202,13 @@ clock_never =
 copy_of =
     .found = { $name } is a copy of { $kept }
     .done = Only { $kept }, the newer one, is read.
+copy_differs =
+    .found = { $name } and { $kept } differ in { $cells ->
+        [one] one cell
+       *[other] { $cells } cells
+    }
+    .done = Only { $kept }, the newer one, is read.
+    .mend = Keep the one that is right, and move the other out of the folder.
 file_numbers =
     .found = { $name } is a file of a spreadsheet program that hatchkit can't open
     .done = It is not read.

@@ -55,6 +55,7 @@ ledger_over = { $sum }: { $over ->
        *[other] sobran { $over } huevos.
     }
 ledger_unknown = { $sum }.
+ledger_more = y { $count } más
 ledger_total = Los huevos cuadran en { $rows } de { $of ->
         [one] una fila.
        *[other] { $of } filas.

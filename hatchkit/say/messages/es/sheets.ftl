@@ -135,6 +135,9 @@ row_percent =
 row_note =
     .found = una nota junto a la tabla: { $text }
     .done = No se lee como datos.
+row_remark =
+    .found = una nota debajo de la tabla: { $text }
+    .done = No se lee como datos.
 remark_counted =
     .found = las palabras de la fila { $row } nombran { $count ->
         [one] un huevo que no está
@@ -196,6 +199,13 @@ clock_never =
 copy_of =
     .found = { $name } es una copia de { $kept }
     .done = Solo se lee { $kept }, el más nuevo.
+copy_differs =
+    .found = { $name } y { $kept } difieren en { $cells ->
+        [one] una celda
+       *[other] { $cells } celdas
+    }
+    .done = Solo se lee { $kept }, el más nuevo.
+    .mend = Deje el que está bien y saque el otro de la carpeta.
 file_numbers =
     .found = { $name } es un archivo de hoja de cálculo que hatchkit no puede abrir
     .done = No se lee.

@@ -55,6 +55,7 @@ ledger_over = { $sum } : { $over ->
        *[other] { $over } œufs de trop.
     }
 ledger_unknown = { $sum }.
+ledger_more = et { $count } de plus
 ledger_total = Le compte des œufs est bon dans { $rows } lignes sur { $of ->
         [one] { $of }.
        *[other] { $of }.

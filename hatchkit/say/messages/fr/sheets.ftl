@@ -135,6 +135,9 @@ row_percent =
 row_note =
     .found = une note à côté du tableau : { $text }
     .done = Pas lu comme données.
+row_remark =
+    .found = une remarque sous le tableau : { $text }
+    .done = Pas lue comme données.
 remark_counted =
     .found = les mots de la ligne { $row } nomment { $count ->
         [1] un œuf qui n’est
@@ -196,6 +199,13 @@ clock_never =
 copy_of =
     .found = { $name } est une copie de { $kept }
     .done = Seul { $kept }, le plus récent, est lu.
+copy_differs =
+    .found = { $name } et { $kept } diffèrent dans { $cells ->
+        [one] une cellule
+       *[other] { $cells } cellules
+    }
+    .done = Seul { $kept }, le plus récent, est lu.
+    .mend = Gardez celui qui est juste et sortez l'autre du dossier.
 file_numbers =
     .found = { $name } est un fichier de tableur que hatchkit ne peut pas ouvrir
     .done = Il n’est pas lu.
