@@ -15,7 +15,8 @@ from hatchkit.season import load_season
 
 OTHERS = ("de", "fr", "es")
 FILES = ("batch.ftl", "causes.ftl", "check.ftl", "figures.ftl", "found.ftl", "logs.ftl", "page.ftl", "reading.ftl",
-         "paper.ftl", "cautions.ftl", "workbook.ftl", "records.ftl", "season.ftl", "sheets.ftl", "plan.ftl")
+         "paper.ftl", "cautions.ftl", "workbook.ftl", "records.ftl", "season.ftl", "sheets.ftl", "plan.ftl",
+         "years.ftl", "trial.ftl")
 
 
 class _Used(Visitor):
@@ -44,7 +45,7 @@ def used(name, language):
 def translated():
     """Messages of English in the files that are to be said in every language.
 
-    Not yet: the page of the years, trials and the course, which are English but for single messages.
+    Not yet: the course, which is English but for single messages.
     """
     return sorted(name for name, file in catalogue.names("en").items() if file in FILES)
 
