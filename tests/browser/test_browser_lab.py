@@ -2,6 +2,7 @@
 
 import shutil
 import time
+from contextlib import suppress
 from pathlib import Path
 
 import nbformat
@@ -54,11 +55,16 @@ def test_an_error_cell_is_not_overlooked(lab, page, season):
     broken.cells = [nbformat.v4.new_code_cell("1 / 0"), nbformat.v4.new_code_cell("1")]
     path = season / "notebooks" / "broken.ipynb"
     nbformat.write(broken, path)
-    page.get(lab.address("notebooks/broken.ipynb"))
-    wait_for(lambda: page.find_elements(By.CSS_SELECTOR, ".jp-Notebook .jp-Cell"), 60)
-    wait_for(lambda: kernels_idle(lab), 60)
-    menu(page, "Run", "Run All Cells")
-    cells = wait_for(lambda: _finished(lab, page, path), 60)
+    cells = None
+    for _ in range(3):  # on a busy machine a click or a save can be lost
+        page.get(lab.address("notebooks/broken.ipynb"))
+        wait_for(lambda: page.find_elements(By.CSS_SELECTOR, ".jp-Notebook .jp-Cell"), 60)
+        wait_for(lambda: kernels_idle(lab), 60)
+        menu(page, "Run", "Run All Cells")
+        with suppress(AssertionError):
+            cells = wait_for(lambda: _finished(lab, page, path), 60)
+            break
+    assert cells, "the broken notebook did not run to its error"
     assert [output.ename for output in cells[0].outputs] == ["ZeroDivisionError"]
 
 
