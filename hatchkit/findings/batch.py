@@ -10,7 +10,7 @@ import pandas as pd
 from hatchkit.advice import pictured
 from hatchkit.findings import batch_climate, batch_next
 from hatchkit.findings.counts import eggs_of, losses, season_facts, whole_eggs
-from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, told
+from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, answers, told
 from hatchkit.findings.records import records
 from hatchkit.losses import pictured as lost
 from hatchkit.problems import HatchkitError
@@ -47,17 +47,11 @@ def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None) -> Fi
     from hatchkit.units import check_unit
 
     name = str(season.batch(batch)["batch"]) if batch else poorest_batch(season)
-    work, found = Work(season, name, check_unit(unit)), []
-    asked = (why, standing, fate, evidence, *batch_climate.ASKED, *batch_next.ASKED)
-    for number, ask in enumerate(asked, start=1):
-        one = ask(work)
-        if one is not None:
-            found.append(one)
-        if progress:
-            progress(number, len(asked))
+    work = Work(season, name, check_unit(unit))
+    found = answers((why, standing, fate, evidence, *batch_climate.ASKED, *batch_next.ASKED), work, progress)
     unknown = tuple(Said(f"batch_unknown_{what}") for what in ("proof", "list", "clear", "illness"))
     facts = {**season_facts(season), **work.facts}
-    return Findings("batch", facts, tuple(found), records(season), unknown, unit=unit, language=season.language)
+    return Findings("batch", facts, found, records(season), unknown, unit=unit, language=season.language)
 
 
 class Work:
@@ -214,11 +208,9 @@ def standing(work) -> Finding | None:
     place = int((worse < min(row["away"], row["away_of_set"])).sum()) + 1
     far = "far" if np.nanmin([row["away"], row["away_of_set"]]) <= -2 else "below"
     facts = dict(row, batch=work.batch, place=place, of=len(table), far=far)
-    shown = table.assign(share_of_set=table["share_of_set"], eggs=table["hatched"])
+    shown = table.assign(eggs=table["hatched"], usual_of_set_share=table["usual_of_set"], usual_share=table["usual"])
     rows = Table("standing", shown, ("batch", "set", "eggs", "share_of_set", "share_hatched", "usual_of_set_share",
                                      "usual_share", "poor"), {"poor": "poor"})
-    shown = shown.assign(usual_of_set_share=table["usual_of_set"], usual_share=table["usual"])
-    rows = Table(rows.name, shown, rows.columns, rows.keys)
     left = () if row["clears_counted"] else (Said("standing_clears_not_counted"),)
     return Finding("standing", f"standing_{row['poor']}", facts, "cannot_tell" if row["poor"] == "unknown" else "sure",
                    float(row["usual_of_set"] * row["set"] - row["hatched"]), plain=left, table=rows,

@@ -143,6 +143,31 @@ class Finding:
             raise ValueError(f"sureness is one of {SURENESS}, not {self.sure!r}")
 
 
+def answers(questions, about, progress=None) -> tuple:
+    """The findings that a page's questions give, in their order.
+
+    Parameters
+    ----------
+    questions : sequence of callable
+        Each is called with `about` and gives a Finding, several, or none where its question cannot be asked.
+    about : object
+        What the questions are asked of.
+    progress : callable, optional
+        Called with (questions answered, questions in all).
+
+    Returns
+    -------
+    tuple of Finding
+    """
+    found = []
+    for number, ask in enumerate(questions, start=1):
+        given = ask(about)
+        found += [given] if isinstance(given, Finding) else [one for one in given or () if one is not None]
+        if progress:
+            progress(number, len(questions))
+    return tuple(found)
+
+
 @dataclass(frozen=True)
 class Findings:
     """The findings of one page, in order; the first is the answer of the first screen.

@@ -8,7 +8,7 @@ import numpy as np
 
 from hatchkit.findings import season_climate, season_losses
 from hatchkit.findings.counts import season_facts
-from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, told
+from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, answers, told
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
 
@@ -31,17 +31,11 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     """
     from hatchkit.units import check_unit
 
-    work, found = Work(season, check_unit(unit)), []
-    asked = (most, *season_losses.ASKED, *season_climate.ASKED, causes)
-    for number, ask in enumerate(asked, start=1):
-        one = ask(work)
-        if one is not None:
-            found.append(one)
-        if progress:
-            progress(number, len(asked))
+    work = Work(season, check_unit(unit))
+    found = answers((most, *season_losses.ASKED, *season_climate.ASKED, causes), work, progress)
     unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
                     for name in ("cause", "clear", "day", "probe", "illness"))
-    return Findings("season", {**season_facts(season), **work.totals}, tuple(found), records(season), unknown, unit,
+    return Findings("season", {**season_facts(season), **work.totals}, found, records(season), unknown, unit,
                     season.language, sheet="place")
 
 

@@ -130,13 +130,12 @@ def clears(work) -> Finding | None:
                  flocks=1 if worst["flock"] == NOT_GIVEN else len(known),
                  flock=worst["flock"], worst_clear=worst["clear"], worst_set=worst["set"],
                  worst_share=worst["share"], worst_opened=worst["opened"])
-    rows = Table("clears", table, ("flock", "set", "clear", "opened", "opened_dead",
-                                   ("share_fertile", "share_least", "share_most")))
     fertile = table["fertile"].fillna(np.nan)
     shown = table.assign(share_fertile=fertile.where(fertile.notna(), table["fertile_least"]),
                          share_least=table["fertile_low"].fillna(table["fertile_least"]),
                          share_most=table["fertile_high"].fillna(table["fertile_most"]))
-    rows = Table(rows.name, shown, rows.columns)
+    rows = Table("clears", shown, ("flock", "set", "clear", "opened", "opened_dead",
+                                   ("share_fertile", "share_least", "share_most")))
     answer = "clears_none" if not facts["clear"] else "clears_unopened" if not opened else "clears_opened"
     cautions = ("opening_eggs",) if facts["clear"] and work.notes.empty else ()
     return Finding("clears", answer, facts, "cannot_tell" if answer == "clears_unopened" else "likely",

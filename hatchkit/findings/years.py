@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.findings.counts import season_facts
-from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table
+from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, answers
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
 
@@ -43,17 +43,12 @@ def years(season, *, unit: str = "C", progress=None) -> Findings:
     check_unit(unit)
     if len(season.years) < 2 and len(season.keepers) < 2:
         raise HatchkitError("years_one", dict(name=season.title))
-    asked = [each_year, differ, helped, keepers, groups, warmth]
-    found = []
-    for number, ask in enumerate(asked, start=1):
-        found += [one for one in (ask(season) or ()) if one is not None]
-        if progress:
-            progress(number, len(asked))
+    found = answers((each_year, differ, helped, keepers, groups, warmth), season, progress)
     facts = dict(
         season_facts(season), years=season.years, keepers=season.keepers, set=float(season.batches["eggs_set"].sum())
     )
     unknown = tuple(Said(f"years_unknown_{name}") for name in ("cause", "choice", "records"))
-    return Findings("years", facts, tuple(found), records(season), unknown, unit=unit, language=season.language)
+    return Findings("years", facts, found, records(season), unknown, unit=unit, language=season.language)
 
 
 def each_year(season):

@@ -97,11 +97,11 @@ def _slips(tables):
     readings.loc[failed, ["temp_c", "temp_logged_c"]] = -40.0
 
 
-def _demo_folder(folder) -> Path:
-    """The folder, made if need be; HatchkitError if it holds anything but an earlier demo season."""
+def own_folder(folder, title: str, what: str) -> Path:
+    """The folder, made if need be; HatchkitError if it holds anything but an earlier season of this title."""
     folder = Path(folder)
-    if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != TITLE):
-        raise HatchkitError(f"{folder} holds something else than the demo season, which would be replaced: "
+    if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != title):
+        raise HatchkitError(f"{folder} holds something else than {what}, which would be replaced: "
                             "name a new folder.")
     folder.mkdir(parents=True, exist_ok=True)
     return folder
@@ -130,7 +130,7 @@ def write_demo(folder, *, seed=SEED, answer=None):
     """
     if answer is not None and Path(folder).resolve() in Path(answer).resolve().parents:
         raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
-    folder = _demo_folder(folder)
+    folder = own_folder(folder, TITLE, "the demo season")
     plan = demo_plan()
     tables, eggs = course.run(np.random.default_rng(seed), plan)
     _slips(tables)

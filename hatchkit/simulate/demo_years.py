@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import tomllib
 from pathlib import Path
 
 import numpy as np
 import pandas as pd
 
-from hatchkit.problems import HatchkitError
 from hatchkit.simulate import course, habits, loggers
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
+from hatchkit.simulate.demo import own_folder
 from hatchkit.simulate.machine import Fault
 
 SEED = 20230318
@@ -87,11 +86,7 @@ def write_years(folder, *, seed: int = SEED) -> Path:
     -------
     Path
     """
-    folder = Path(folder)
-    if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != TITLE):
-        raise HatchkitError(f"{folder} holds something else than the demo years, which would be replaced: "
-                            "name a new folder.")
-    folder.mkdir(parents=True, exist_ok=True)
+    folder = own_folder(folder, TITLE, "the demo years")
     headings = {**habits.EGG_HEADINGS, "hen": "Hen", "cock": "Cock"}
     plain = habits.HABITS["plain"]
     habit = habits.Habit("years", headings={**plain.headings, "flock": "Pen"}, egg_headings=headings)
@@ -110,10 +105,3 @@ def write_years(folder, *, seed: int = SEED) -> Path:
         lines += ["[[changes]]", f"date = {date}", f'what = "{what}"', f'where = "{where}"', ""]
     (folder / "season.toml").write_text("\n".join(lines), encoding="utf-8")
     return folder
-
-
-def _title(folder):
-    try:
-        return tomllib.loads((folder / "season.toml").read_text(encoding="utf-8")).get("title")
-    except (OSError, ValueError):
-        return None

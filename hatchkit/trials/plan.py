@@ -9,6 +9,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
+from hatchkit.trials.difference import chance_of
 
 #: What may be asked of a trial: outcome -> (words of the sheet that count as success, words that take an egg out).
 OUTCOMES = {
@@ -147,9 +148,14 @@ def eggs_needed(usual: float, difference: float) -> int:
     """Eggs of each arm by which a rise from `usual` by `difference` (a fall, where no room is left) is found."""
     from scipy.special import ndtri
 
-    other = usual + difference if usual + difference < 0.99 else usual - difference
+    other = _other(usual, difference)
     spread = usual * (1 - usual) + other * (1 - other)
     return math.ceil((ndtri(1 - CHANCE / 2) + ndtri(POWER)) ** 2 * spread / difference**2)
+
+
+def _other(usual: float, difference: float) -> float:
+    """The share of the new way: higher by the difference, or lower where no room is left above."""
+    return usual + difference if usual + difference < 0.99 else usual - difference
 
 
 def deal(arms, sets, blocks, rng) -> pd.DataFrame:
@@ -167,12 +173,10 @@ def deal(arms, sets, blocks, rng) -> pd.DataFrame:
 
 def power_of(sheet, arms, usual, difference, *, trials=200, seed=1) -> float:
     """Share of trials by this plan that would show the difference, by the analysis of the plan."""
-    from hatchkit.trials.analysis import chance_of
-
     rng = np.random.default_rng(seed)
     new = (sheet["arm"] == str(arms[1])).to_numpy()
     strata = (sheet["set"].astype(str) + "|" + sheet["block"]).to_numpy()
-    other = usual + difference if usual + difference < 0.99 else usual - difference
+    other = _other(usual, difference)
     sets = sheet["set"].to_numpy() - 1
     found = 0
     for _ in range(trials):

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from itertools import product
 
 import numpy as np
+from scipy.special import expit
 
 #: Spread between the groups of a factor, and between hatches (sd of the log odds), with a half-normal prior each.
 SPREADS = np.array([0.03, 0.12, 0.25, 0.4, 0.6, 0.9, 1.3])
@@ -49,11 +50,6 @@ class Mixed:
     def share(self, factor: str, group: int) -> np.ndarray:
         """Draws of the share of one group, everything else as usual."""
         return expit(self.level + self.effects[factor][:, group])
-
-
-def expit(x):
-    """Share for log odds."""
-    return 1 / (1 + np.exp(-np.clip(x, -30, 30)))
 
 
 def pool(count, total, factors: dict, *, hatch=None, draws: int = 4000, seed: int = 1) -> Mixed:

@@ -220,10 +220,3 @@ def _places(rows, mine) -> np.ndarray:
     """Where each batch lay: the place that was changed is one, the others by machine and pen."""
     other = rows["incubator"].fillna("").astype(str) + "|" + rows["pen"].fillna("").astype(str)
     return np.where(mine, "changed", other.to_numpy(str))
-
-
-def where_named(season) -> pd.DataFrame:
-    """Changes whose place is none of the records' (they count for all batches of none)."""
-    table = outcomes(season)
-    rows = [change for change in season.changes.to_dict("records") if not _concerned(table, change).any()]
-    return pd.DataFrame(rows, columns=season.changes.columns)

@@ -13,7 +13,6 @@ answers_elsewhere =
 answers_nowhere = Die Antworten konnten weder in { $folder } noch in den Arbeitsordner noch in Ihren eigenen Ordner geschrieben werden; starten Sie hatchkit in einem Ordner, in den Sie schreiben dürfen.
 
 tables_in_season = { $path } liegt im Ordner der Saison selbst, wo seine Tabellen als Teil von ihr gelesen würden: nennen Sie einen anderen Ordner.
-report_step_too_long = Der Bericht wurde abgebrochen, bevor er fertig war: einer seiner Schritte dauerte länger als { $minutes } Minuten. Versuchen Sie es mit weniger Bruten oder Aufzeichnungen.
 not_written = { $path } konnte nicht geschrieben werden: { $why }. Dort wurde nichts verändert.
 tables_unwritable = In { $path } kann nicht geschrieben werden: { $why }.
 tables_not_empty = { $path } enthält anderes ({ $names } ...): nennen Sie für die Tabellen einen neuen oder leeren Ordner.

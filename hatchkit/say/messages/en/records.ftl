@@ -13,7 +13,6 @@ answers_elsewhere =
 answers_nowhere = The answers could be written neither to { $folder } nor to the working folder nor to your home folder; start hatchkit in a folder that you may write to.
 
 tables_in_season = { $path } lies in the season's own folder, where its tables would be read as part of it: name another folder.
-report_step_too_long = The report was stopped before it was done: one of its steps took more than { $minutes } minutes. Try it with fewer batches or logs.
 not_written = { $path } could not be written: { $why }. Nothing was changed there.
 tables_unwritable = { $path } cannot be written to: { $why }.
 tables_not_empty = { $path } holds other things ({ $names } ...): name a new or an empty folder for the tables.

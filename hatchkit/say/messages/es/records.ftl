@@ -13,7 +13,6 @@ answers_elsewhere =
 answers_nowhere = Las respuestas no se pudieron escribir ni en { $folder }, ni en la carpeta de trabajo, ni en su carpeta personal; inicie hatchkit en una carpeta donde pueda escribir.
 
 tables_in_season = { $path } está en la propia carpeta de la temporada, donde sus tablas se leerían como parte de ella: nombre otra carpeta.
-report_step_too_long = El informe se paró antes de acabar: uno de sus pasos duró más de { $minutes } minutos. Pruebe con menos tandas o registros.
 not_written = No se pudo escribir { $path }: { $why }. Allí no se cambió nada.
 tables_unwritable = No se puede escribir en { $path }: { $why }.
 tables_not_empty = { $path } contiene otras cosas ({ $names } ...): nombre una carpeta nueva o vacía para las tablas.

@@ -13,7 +13,6 @@ answers_elsewhere =
 answers_nowhere = Les réponses n’ont pu être écrites ni dans { $folder }, ni dans le dossier de travail, ni dans votre dossier personnel ; lancez hatchkit dans un dossier où vous pouvez écrire.
 
 tables_in_season = { $path } se trouve dans le dossier même de la saison, où ses tableaux seraient lus comme une partie d’elle : nommez un autre dossier.
-report_step_too_long = Le rapport a été arrêté avant la fin : une de ses étapes a duré plus de { $minutes } minutes. Essayez avec moins de couvées ou d’enregistrements.
 not_written = { $path } n’a pas pu être écrit : { $why }. Rien n’y a été changé.
 tables_unwritable = On ne peut pas écrire dans { $path } : { $why }.
 tables_not_empty = { $path } contient autre chose ({ $names } ...) : nommez un dossier nouveau ou vide pour les tableaux.
