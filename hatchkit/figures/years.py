@@ -43,7 +43,7 @@ def by_year(table, ax=None, *, language="en"):
     ax.set_xlim(-0.5, len(years) - 0.5)
     ax.set_ylim(0, 102)
     ax.set_ylabel(style.tell("share_axis", language))
-    style.key(ax, entries)
+    style.key(ax, entries, columns=1)  # in other languages than English two do not stand side by side
     return ax
 
 

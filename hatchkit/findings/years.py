@@ -8,6 +8,7 @@ from hatchkit.findings.counts import season_facts
 from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, answers
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
+from hatchkit.say import text
 
 #: What is compared by itself: column and outcome.
 COMPARED = (
@@ -260,10 +261,10 @@ def _compared(season, by, outcome, least=2):
     if by in season.batches or by in ("month", "hen", "cock"):
         found = compare(season, by, outcome=outcome)
         if len(found.table) >= max(least, 2):
-            yield _groups_finding(found)
+            yield _groups_finding(found, season.language)
 
 
-def _groups_finding(found) -> Finding:
+def _groups_finding(found, language) -> Finding:
     clear, may = (found.pairs[found.pairs["verdict"] == name] for name in ("clear", "may"))
 
     def name(group):
@@ -294,6 +295,8 @@ def _groups_finding(found) -> Finding:
         share=low["share"],
         pooled=low["pooled"],
     )
+    # Months and hens by their names, in picture and table as in the sentences.
+    shown = found.table.assign(group=[text("group_name", name(one).facts, language) for one in found.table["group"]])
     code = "groups_clear" if len(clear) else "groups_may" if len(may) else "groups_none"
     plain = [
         Said("groups_mixed", dict(column=row["with"], groups=list(row["groups"])))
@@ -308,10 +311,10 @@ def _groups_finding(found) -> Finding:
         "likely" if len(clear) else "guess" if len(may) else "cannot_tell",
         why_sure=Said("groups_how", facts),
         plain=tuple(plain),
-        picture=Picture("years.groups", found.table, Said("alt_groups", facts)),
+        picture=Picture("years.groups", shown, Said("alt_groups", facts)),
         table=Table(
             "groups",
-            _shares(found.table.assign(share_counted=found.table["share"]).drop(columns="share")),
+            _shares(shown.assign(share_counted=shown["share"]).drop(columns="share")),
             ("group", "batches", "total", "share_counted", _named(POOLED)),
         ),
     )
