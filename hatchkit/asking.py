@@ -75,8 +75,9 @@ def _key(question: dict) -> tuple:
 
 
 def _next(season, asked: set) -> dict | None:
-    return next((question for question in questions_of(season)
-                 if _key(question) not in asked and question["choices"]), None)
+    return next(
+        (question for question in questions_of(season) if _key(question) not in asked and question["choices"]), None
+    )
 
 
 def _one(question: dict, read, show, language: str) -> str | None:

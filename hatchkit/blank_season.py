@@ -36,8 +36,11 @@ def start_folder(folder, language: str = "en") -> list[Path]:
     from hatchkit.pages.candling_sheet import candling_sheet
 
     folder, written = Path(folder), []
-    make = {WORKBOOK: lambda: workbook_bytes(language), SETTINGS: lambda: settings_text(language).encode(),
-            CANDLING: lambda: candling_sheet(language=language).encode()}
+    make = {
+        WORKBOOK: lambda: workbook_bytes(language),
+        SETTINGS: lambda: settings_text(language).encode(),
+        CANDLING: lambda: candling_sheet(language=language).encode(),
+    }
     try:
         (folder / "sensors").mkdir(parents=True, exist_ok=True)
         for name, content in make.items():
@@ -54,6 +57,7 @@ def start_folder(folder, language: str = "en") -> list[Path]:
 
 def settings_text(language: str = "en") -> str:
     """season.toml with every setting behind a mark, and what each is for in words."""
+
     def note(code, **facts):
         return "".join(f"# {line}\n" for line in text(code, facts, language).splitlines())
 
@@ -62,17 +66,26 @@ def settings_text(language: str = "en") -> str:
 
     species = ", ".join(reference.species_table().index)
     tongue = f'language = "{language}"\n' if language != "en" else '# language = "de"\n'
-    return "\n".join([
-        note("toml_head"),
-        f'title = "{text("toml_title", {}, language)}"\n',
-        note("toml_language") + tongue,
-        note("toml_timezone") + '# timezone = "Europe/Rome"\n',
-        note("toml_default", species=species) + '# default_species = "chicken"\n# default_incubator = "A"\n',
-        note("toml_incubators") + "# [incubators.A]\n" + aside('files = ["sensors/a*.csv"]', "toml_files")
-        + aside('air = "fan"', "toml_air") + aside("set_point_c = 37.5", "toml_set_point")
-        + aside("probe_offset_c = -0.3", "toml_offset") + aside("altitude_m = 200", "toml_altitude"),
-        note("toml_sensors") + "# [sensors]\n" + aside('temp_unit = "F"', "toml_unit")
-        + aside("day_first = true", "toml_day_first"),
-        note("toml_sheets") + "# [sheets]\n# day_first = true\n",
-        note("toml_headers") + f'# [headers]\n# "{text("toml_heading", {}, language)}" = "eggs_set"\n',
-        note("toml_species") + '# [species.my_bantam]\n# based_on = "chicken"\n# incubation_days = 20\n'])
+    return "\n".join(
+        [
+            note("toml_head"),
+            f'title = "{text("toml_title", {}, language)}"\n',
+            note("toml_language") + tongue,
+            note("toml_timezone") + '# timezone = "Europe/Rome"\n',
+            note("toml_default", species=species) + '# default_species = "chicken"\n# default_incubator = "A"\n',
+            note("toml_incubators")
+            + "# [incubators.A]\n"
+            + aside('files = ["sensors/a*.csv"]', "toml_files")
+            + aside('air = "fan"', "toml_air")
+            + aside("set_point_c = 37.5", "toml_set_point")
+            + aside("probe_offset_c = -0.3", "toml_offset")
+            + aside("altitude_m = 200", "toml_altitude"),
+            note("toml_sensors")
+            + "# [sensors]\n"
+            + aside('temp_unit = "F"', "toml_unit")
+            + aside("day_first = true", "toml_day_first"),
+            note("toml_sheets") + "# [sheets]\n# day_first = true\n",
+            note("toml_headers") + f'# [headers]\n# "{text("toml_heading", {}, language)}" = "eggs_set"\n',
+            note("toml_species") + '# [species.my_bantam]\n# based_on = "chicken"\n# incubation_days = 20\n',
+        ]
+    )

@@ -14,8 +14,21 @@ import subprocess
 import sys
 
 OLDEST = (3, 11)
-NEEDED = ["pandas", "numpy", "matplotlib", "jupyterlab", "scipy", "statsmodels", "openpyxl", "python_calamine",
-          "charset_normalizer", "fluent.runtime", "babel", "jinja2", "ipywidgets"]
+NEEDED = [
+    "pandas",
+    "numpy",
+    "matplotlib",
+    "jupyterlab",
+    "scipy",
+    "statsmodels",
+    "openpyxl",
+    "python_calamine",
+    "charset_normalizer",
+    "fluent.runtime",
+    "babel",
+    "jinja2",
+    "ipywidgets",
+]
 NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "psychrolib", "icalendar", "selenium"]
 
 
@@ -29,8 +42,10 @@ def run_in_own_environment(arguments):
     Returns the exit status of that run, or None if this Python can do the work itself.
     """
     if sys.version_info < OLDEST:
-        raise SetupError("hatchkit needs Python 3.11 or newer; this is Python %d.%d. Install a newer Python "
-                         "and start the same command with it." % sys.version_info[:2])
+        raise SetupError(
+            "hatchkit needs Python 3.11 or newer; this is Python %d.%d. Install a newer Python "
+            "and start the same command with it." % sys.version_info[:2]
+        )
     if arguments[:1] in ([], ["-h"], ["--help"], ["--version"]):
         return None  # these need no library
     lacking = _lacking(NEEDED + (NEEDED_FOR_TESTS if arguments[:1] == ["test"] else []))
@@ -38,18 +53,23 @@ def run_in_own_environment(arguments):
         return None
     root = checkout()
     if root is None:
-        raise SetupError("hatchkit lacks some libraries that it needs (%s). Install them with: "
-                         "pip install --upgrade 'hatchkit[test]'" % ", ".join(lacking))
+        raise SetupError(
+            "hatchkit lacks some libraries that it needs (%s). Install them with: "
+            "pip install --upgrade 'hatchkit[test]'" % ", ".join(lacking)
+        )
     if os.environ.get("HATCHKIT_SET_UP") == root:
-        raise SetupError("The environment in .venv is damaged. Delete the folder .venv and start the same "
-                         "command again.")
+        raise SetupError(
+            "The environment in .venv is damaged. Delete the folder .venv and start the same command again."
+        )
     try:
         python = _environment(root)
     except KeyboardInterrupt:
         raise SetupError("The set-up was stopped before it was done; the same command starts it again.") from None
     except OSError as error:
-        raise SetupError("hatchkit could not set itself up in %s: %s cannot be used (%s)."
-                         % (root, error.filename or "a file", error.strerror)) from None
+        raise SetupError(
+            "hatchkit could not set itself up in %s: %s cannot be used (%s)."
+            % (root, error.filename or "a file", error.strerror)
+        ) from None
     return run_and_wait([python, "-m", "hatchkit"] + arguments, env=dict(os.environ, HATCHKIT_SET_UP=root))
 
 
@@ -164,24 +184,37 @@ def _runs(*command):
 
 def _make(home, *options):
     if os.path.lexists(home) and not os.path.isdir(home):
-        raise SetupError("%s is a file where hatchkit wants to keep its libraries in a folder of that name. Rename or "
-                         "delete it and start the same command again." % home)
-    made = subprocess.run([sys.executable, "-m", "venv", home] + list(options), stdout=subprocess.PIPE,
-                          stderr=subprocess.STDOUT, universal_newlines=True)
+        raise SetupError(
+            "%s is a file where hatchkit wants to keep its libraries in a folder of that name. Rename or "
+            "delete it and start the same command again." % home
+        )
+    made = subprocess.run(
+        [sys.executable, "-m", "venv", home] + list(options),
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        universal_newlines=True,
+    )
     if made.returncode:
-        raise SetupError("Python could not make an environment in %s. On Debian or Ubuntu install the package "
-                         "python3-venv first; elsewhere check that the folder can be written to.\n%s"
-                         % (home, made.stdout.strip()[-400:]))
+        raise SetupError(
+            "Python could not make an environment in %s. On Debian or Ubuntu install the package "
+            "python3-venv first; elsewhere check that the folder can be written to.\n%s"
+            % (home, made.stdout.strip()[-400:])
+        )
 
 
 def _fill(python, root, home):
     log = os.path.join(home, "hatchkit-setup.log")
     with open(log, "w", encoding="utf-8") as file:
-        status = subprocess.call([python, "-m", "pip", "install", "--disable-pip-version-check",
-                                  "--no-input", "-e", root + "[test]"], stdout=file, stderr=file)
+        status = subprocess.call(
+            [python, "-m", "pip", "install", "--disable-pip-version-check", "--no-input", "-e", root + "[test]"],
+            stdout=file,
+            stderr=file,
+        )
     if status:
-        raise SetupError("hatchkit could not fetch the libraries that it needs. Is this machine online? "
-                         "What pip said is in %s; once mended, start the same command again." % log)
+        raise SetupError(
+            "hatchkit could not fetch the libraries that it needs. Is this machine online? "
+            "What pip said is in %s; once mended, start the same command again." % log
+        )
 
 
 def _text(path):

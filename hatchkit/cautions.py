@@ -26,8 +26,11 @@ def cautions(*tasks: str, language: str = "en") -> list[str]:
     unknown = set(tasks) - set(table["task"])
     if unknown:
         raise KeyError(f"no cautions for {sorted(unknown)}; there are {sorted(set(table['task']))}")
-    return [text(f"caution_{task}_{order}", {}, language) for task in tasks
-            for order in sorted(table.loc[table["task"] == task, "order"])]
+    return [
+        text(f"caution_{task}_{order}", {}, language)
+        for task in tasks
+        for order in sorted(table.loc[table["task"] == task, "order"])
+    ]
 
 
 class CautionBox:

@@ -50,8 +50,10 @@ def main(arguments=None) -> int:
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="hatchkit", description="Where a hatch lost its eggs, whether that is more than bad luck, and what "
-                                     "to change. A season is one folder; 'demo' is the season that ships with it.")
+        prog="hatchkit",
+        description="Where a hatch lost its eggs, whether that is more than bad luck, and what "
+        "to change. A season is one folder; 'demo' is the season that ships with it.",
+    )
     parser.add_argument("--version", action="version", version=f"hatchkit {__version__}")
     commands = parser.add_subparsers(title="commands", metavar="COMMAND")
 
@@ -73,8 +75,12 @@ def _parser() -> argparse.ArgumentParser:
     _report_options(sub)
 
     sub = command("poor-hatch", _poor_hatch, "write a page on one batch: what went wrong and what to change")
-    sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder or folders, and the batch; "
-                     "without one the poorest hatch is taken")
+    sub.add_argument(
+        "folder",
+        nargs="+",
+        metavar="FOLDER [BATCH]",
+        help="season folder or folders, and the batch; without one the poorest hatch is taken",
+    )
     _output_options(sub)
 
     sub = command("next-set", _next_set, "how many eggs to set for a number of chicks, with dates")
@@ -82,10 +88,17 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--species", required=True)
     sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
     sub.add_argument("--sure", type=float, default=0.9, help="how sure, 0 to 1 (default 0.9)")
-    sub.add_argument("--set-at", metavar="WHEN", help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
-                     "noon; default: the first evening for which eggs can be collected from today)")
-    sub.add_argument("--save", metavar="FOLDER", help="also write the dates as a calendar (.ics), a sheet to hang up "
-                     "and a candling sheet")
+    sub.add_argument(
+        "--set-at",
+        metavar="WHEN",
+        help="when the eggs go in, such as 2026-04-03T18:00 (a date alone: "
+        "noon; default: the first evening for which eggs can be collected from today)",
+    )
+    sub.add_argument(
+        "--save",
+        metavar="FOLDER",
+        help="also write the dates as a calendar (.ics), a sheet to hang up and a candling sheet",
+    )
     _language(sub)
 
     from hatchkit.trials import command as trial
@@ -109,8 +122,12 @@ def _parser() -> argparse.ArgumentParser:
     sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
     sub.add_argument("--students", type=whole(1), required=True)
-    sub.add_argument("--level", choices=("first", "second", "exam"), default="first",
-                     help="how much else happens in the seasons (default first)")
+    sub.add_argument(
+        "--level",
+        choices=("first", "second", "exam"),
+        default="first",
+        help="how much else happens in the seasons (default first)",
+    )
     sub.add_argument("--language", choices=("en", "de", "fr", "es"), default="en", help="of the answer forms")
     sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
 
@@ -118,8 +135,11 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("answers", help="folder or file of filled-in answer forms (.xlsx, .ods, .csv)")
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
-    sub.add_argument("--give-back", metavar="DIR",
-                     help="write a page for each student, one for the class and the marks into a new folder")
+    sub.add_argument(
+        "--give-back",
+        metavar="DIR",
+        help="write a page for each student, one for the class and the marks into a new folder",
+    )
 
     sub = command("breakout-sheet", _breakout_sheet, "write a picture key of unhatched eggs with boxes for a tally")
     sub.add_argument("-o", "--out", metavar="FILE", default="breakout-sheet.html", help="HTML file to write")
@@ -157,8 +177,11 @@ def _output_options(sub) -> None:
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     sub.add_argument("--unit", default="C", help="C or F (default C)")
     sub.add_argument("--full", action="store_true", help="all tables and pictures unfolded, on paper too")
-    sub.add_argument("--without-names", action="store_true", help="no names of keepers, places, pens, machines or "
-                     "files, and nothing that was written freely")
+    sub.add_argument(
+        "--without-names",
+        action="store_true",
+        help="no names of keepers, places, pens, machines or files, and nothing that was written freely",
+    )
 
 
 def _check(options) -> None:
@@ -216,9 +239,17 @@ def _report(options, page: str, batch: str = "") -> None:
     paths = given_paths(options.folder)
     name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
     print(f"Reading {name} and writing the page ...", file=sys.stderr)
-    path = write_report(options.folder, page, options.out, unit=options.unit, batch=batch, full=options.full,
-                        names=not options.without_names, language=options.language,
-                        progress=StderrProgress("Page"))
+    path = write_report(
+        options.folder,
+        page,
+        options.out,
+        unit=options.unit,
+        batch=batch,
+        full=options.full,
+        names=not options.without_names,
+        language=options.language,
+        progress=StderrProgress("Page"),
+    )
     print(f"The page is in {path}\nOpen it in a browser; print it from there.")
 
 
@@ -226,8 +257,13 @@ def _next_set(options) -> None:
     import hatchkit as hk
 
     season = _load(options)
-    plan = hk.next_set(season, species=options.species, chicks=options.chicks, sure=options.sure,
-                       **({"set_at": options.set_at} if options.set_at else {}))
+    plan = hk.next_set(
+        season,
+        species=options.species,
+        chicks=options.chicks,
+        sure=options.sure,
+        **({"set_at": options.set_at} if options.set_at else {}),
+    )
     print(plan.words())
     if not options.save:
         return
@@ -275,11 +311,18 @@ def _open(options) -> int:
 def _lesson(options) -> None:
     from hatchkit.teach.lesson import GUESSED, write_lesson
 
-    written = write_lesson(Path(options.folder), students=options.students, seed=options.seed,
-                           level=options.level, language=options.language)
-    print(f"{options.students} cases are in {Path(options.folder).resolve()}\n"
-          f"The answer book is for the teacher alone: {written}\n"
-          "Its seed stands in it; whoever knows the seed can make the answer book.")
+    written = write_lesson(
+        Path(options.folder),
+        students=options.students,
+        seed=options.seed,
+        level=options.level,
+        language=options.language,
+    )
+    print(
+        f"{options.students} cases are in {Path(options.folder).resolve()}\n"
+        f"The answer book is for the teacher alone: {written}\n"
+        "Its seed stands in it; whoever knows the seed can make the answer book."
+    )
     if options.seed is not None and options.seed < GUESSED:
         print("So short a seed can be guessed by trying; where marks count, leave --seed out.")
 

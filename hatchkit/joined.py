@@ -40,8 +40,9 @@ def labelled(season, keeper: str = ""):
     readings = season.readings
     if "season" not in readings or len(readings) and readings["season"].isna().all():
         years = _years_of_readings(batches, readings, season.timezone)
-        readings = readings.assign(keeper=pd.Series(keeper, readings.index, dtype="category"),
-                                   season=pd.array(years, dtype="Int64"))
+        readings = readings.assign(
+            keeper=pd.Series(keeper, readings.index, dtype="category"), season=pd.array(years, dtype="Int64")
+        )
     return replace(season, batches=batches, readings=readings)
 
 
@@ -57,8 +58,16 @@ def _years_of_readings(batches, readings, zone):
     return order["season"].to_numpy(dtype=object)[at]
 
 
-def join(parts: list[Part], *, root: Path, title: str, failed: list[dict], settings: dict, answers: dict,
-         changes: pd.DataFrame):
+def join(
+    parts: list[Part],
+    *,
+    root: Path,
+    title: str,
+    failed: list[dict],
+    settings: dict,
+    answers: dict,
+    changes: pd.DataFrame,
+):
     """One Season of several.
 
     Parameters
@@ -88,24 +97,36 @@ def join(parts: list[Part], *, root: Path, title: str, failed: list[dict], setti
     keys, machines, questions = _batch_keys(parts), *_machine_names(parts, answers, found)
     _note_probes(parts, machines, found)
     seasons = [_renamed(part, keys[at], machines[at]) for at, part in enumerate(parts)]
-    tables = {name: _stacked([getattr(season, name) for season in seasons])
-              for name in (*_BY_BATCH, "reading", "ledger", "logs")}
+    tables = {
+        name: _stacked([getattr(season, name) for season in seasons])
+        for name in (*_BY_BATCH, "reading", "ledger", "logs")
+    }
     tables["readings"], slices = _one_log([season.readings for season in seasons])
     asked = _stacked([season.questions for season in seasons] + [questions])
     zones = Counter(season.timezone for season in seasons)
     if len(zones) > 1:
-        found.append(problem("note", code="zones_differ",
-                             facts=dict(zones=sorted(zones), zone=zones.most_common(1)[0][0])))
+        found.append(
+            problem("note", code="zones_differ", facts=dict(zones=sorted(zones), zone=zones.most_common(1)[0][0]))
+        )
     spoken = {season.language for season in seasons}
     whole = Season(
-        folder=root, title=title, timezone=zones.most_common(1)[0][0], species_table=_species(seasons, found),
-        settings=_settings(settings, seasons), questions=asked,
+        folder=root,
+        title=title,
+        timezone=zones.most_common(1)[0][0],
+        species_table=_species(seasons, found),
+        settings=_settings(settings, seasons),
+        questions=asked,
         language=settings.get("language") or (spoken.pop() if len(spoken) == 1 else "en"),
         changes=_stacked([season.changes for season in seasons] + [changes]).sort_values(
-            "date", kind="stable", ignore_index=True),
+            "date", kind="stable", ignore_index=True
+        ),
         problems=_problems.combine(_problems.table(found), *(season.problems for season in seasons)),
-        parts=tuple(replace(season, readings=tables["readings"].iloc[own], parts=())
-                    for season, own in zip(seasons, slices, strict=True)), **tables)
+        parts=tuple(
+            replace(season, readings=tables["readings"].iloc[own], parts=())
+            for season, own in zip(seasons, slices, strict=True)
+        ),
+        **tables,
+    )
     return whole
 
 
@@ -142,15 +163,23 @@ def _by_year(part):
     if year is None or batches["season"].nunique() != 1 or abs(int(batches["season"].dropna().iloc[0]) - year) > 1:
         return part
     readings = part.season.readings
-    return replace(part, season=replace(
-        part.season, batches=batches.assign(season=pd.array([year] * len(batches), dtype="Int64")),
-        readings=readings.assign(season=pd.array([year] * len(readings), dtype="Int64"))))
+    return replace(
+        part,
+        season=replace(
+            part.season,
+            batches=batches.assign(season=pd.array([year] * len(batches), dtype="Int64")),
+            readings=readings.assign(season=pd.array([year] * len(readings), dtype="Int64")),
+        ),
+    )
 
 
 def _batch_keys(parts) -> list[dict]:
     """For each part: its batch -> a key that no other part has; by year, keeper or folder only where needed."""
-    rows = [(at, str(row["batch"]), row["season"], part.keeper or row["keeper"], part.said)
-            for at, part in enumerate(parts) for row in part.season.batches.to_dict("records")]
+    rows = [
+        (at, str(row["batch"]), row["season"], part.keeper or row["keeper"], part.said)
+        for at, part in enumerate(parts)
+        for row in part.season.batches.to_dict("records")
+    ]
     names = [batch for _, batch, *_ in rows]
     for place in (2, 3, 4):
         told: dict = {}
@@ -158,8 +187,10 @@ def _batch_keys(parts) -> list[dict]:
             told.setdefault(name, []).append("" if pd.isna(row[place]) else str(row[place]))
         # What all of the same name share tells none of them apart.
         apart = {name for name, words in told.items() if len(set(words)) > 1}
-        names = [f"{name}, {row[place]}" if name in apart and not pd.isna(row[place]) and row[place] != "" else name
-                 for name, row in zip(names, rows, strict=True)]
+        names = [
+            f"{name}, {row[place]}" if name in apart and not pd.isna(row[place]) and row[place] != "" else name
+            for name, row in zip(names, rows, strict=True)
+        ]
     used: set = set()
     out: list[dict] = [{} for _ in parts]
     for (at, batch, *_), name in zip(rows, names, strict=True):
@@ -180,8 +211,10 @@ def _machine_names(parts, answers, found):
         own = sorted((at for at, part in enumerate(parts) if part.keeper == keeper), key=lambda at: _year(parts[at]))
         _follow(parts, own, names, answers, asked)
     if club:
-        names = [{old: f"{new}, {part.keeper}" if part.keeper else new for old, new in own.items()}
-                 for part, own in zip(parts, names, strict=True)]
+        names = [
+            {old: f"{new}, {part.keeper}" if part.keeper else new for old, new in own.items()}
+            for part, own in zip(parts, names, strict=True)
+        ]
     columns = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
     return names, pd.DataFrame(asked, columns=columns)
 
@@ -204,9 +237,18 @@ def _follow(parts, own, names, answers, asked) -> None:
                 names[at][new[0]] = before[gone[0]]
             elif answer is None:
                 rows = int((parts[at].season.batches["incubator"] == new[0]).sum())
-                asked.append(["machine_renamed", parts[at].said, "", new[0], "another_machine",
-                              [dict(taken=choice, adds_up=None, of=None) for choice in (gone[0], "another_machine")],
-                              rows, {}])
+                asked.append(
+                    [
+                        "machine_renamed",
+                        parts[at].said,
+                        "",
+                        new[0],
+                        "another_machine",
+                        [dict(taken=choice, adds_up=None, of=None) for choice in (gone[0], "another_machine")],
+                        rows,
+                        {},
+                    ]
+                )
         before = {**{name: known for name, known in before.items() if name not in gone}, **names[at]}
 
 
@@ -239,9 +281,20 @@ def _note_probes(parts, machines, found) -> None:
             if was and len(own) and was["said"] != part.said:
                 for code, name in (("probe_replaced", "probes"), ("offset_changed", "offset"), ("air_changed", "air")):
                     if was[name] and now[name] and was[name] != now[name]:
-                        found.append(problem("note", code=code, facts=dict(
-                            machine=new, before=was[name], now=now[name], earlier=was["said"] or "the first season",
-                            later=part.said or "the last"), file=part.said))
+                        found.append(
+                            problem(
+                                "note",
+                                code=code,
+                                facts=dict(
+                                    machine=new,
+                                    before=was[name],
+                                    now=now[name],
+                                    earlier=was["said"] or "the first season",
+                                    later=part.said or "the last",
+                                ),
+                                file=part.said,
+                            )
+                        )
             if len(own):
                 last[new] = dict(now, said=part.said)
 
@@ -262,8 +315,12 @@ def _renamed(part, keys: dict, machines: dict):
         tables[name] = table.assign(**changed) if changed else table
     # A batch without a name of the keeper's own bears the key that it had in its season.
     old = season.batches["batch"].astype(object)
-    tables["batches"]["name"] = tables["batches"]["name"].astype(object).where(
-        season.batches["name"].notna(), old).astype(season.batches["name"].dtype)
+    tables["batches"]["name"] = (
+        tables["batches"]["name"]
+        .astype(object)
+        .where(season.batches["name"].notna(), old)
+        .astype(season.batches["name"].dtype)
+    )
     settings = dict(season.settings)
     if "incubators" in settings:
         settings["incubators"] = {machines.get(name, name): value for name, value in settings["incubators"].items()}
@@ -309,9 +366,17 @@ def _one_log(readings):
         if not pieces:
             columns[name] = readings[0][name]
         elif name in _WORDS:
-            columns[name] = pd.Series(pd.api.types.union_categoricals(
-                [pd.Categorical(piece.astype(object).where(piece.notna(), "")) if piece.dtype != "category"
-                 else piece.array for piece in pieces], sort_categories=False))
+            columns[name] = pd.Series(
+                pd.api.types.union_categoricals(
+                    [
+                        pd.Categorical(piece.astype(object).where(piece.notna(), ""))
+                        if piece.dtype != "category"
+                        else piece.array
+                        for piece in pieces
+                    ],
+                    sort_categories=False,
+                )
+            )
         else:
             columns[name] = pd.concat(pieces, ignore_index=True)
     return pd.DataFrame(columns, copy=False), slices

@@ -73,16 +73,18 @@ def _not_read_by(folder: Path, out: Path) -> None:
         _not_among(sensors.resolve(), out)
         tops += [path for path in sensors.rglob("*") if path.is_file()]
     if any(_same(path, out) for path in tops):
-        raise HatchkitError(f"{out} is part of the season's own records, which are never written to: "
-                            "name another file.")
+        raise HatchkitError(
+            f"{out} is part of the season's own records, which are never written to: name another file."
+        )
     if new:
         raise HatchkitError(f"{out} would be read as part of the season: name it {OWN}, or write it to another folder.")
 
 
 def _not_among(kept: Path, out: Path) -> None:
     if kept in out.parents or _same(kept, out):
-        raise HatchkitError(f"{out} lies among the files that are read, which are never written to: "
-                            "name a file in another folder.")
+        raise HatchkitError(
+            f"{out} lies among the files that are read, which are never written to: name a file in another folder."
+        )
 
 
 def _same(path: Path, out: Path) -> bool:

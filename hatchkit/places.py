@@ -82,8 +82,9 @@ def below(folder: Path, said: str = "", depth: int = 0) -> list[Place]:
 
 def _entries(folder: Path) -> list[Path]:
     try:
-        return sorted((path for path in folder.iterdir() if not path.name.startswith((".", "~"))),
-                      key=lambda path: path.name)
+        return sorted(
+            (path for path in folder.iterdir() if not path.name.startswith((".", "~"))), key=lambda path: path.name
+        )
     except OSError:
         return []
 

@@ -42,8 +42,9 @@ class HatchkitError(Exception):
         return self.words()
 
 
-def problem(severity, *, code=None, facts=None, found=None, done=None, mend="", file="", sheet="", row=None,
-            column="") -> dict:
+def problem(
+    severity, *, code=None, facts=None, found=None, done=None, mend="", file="", sheet="", row=None, column=""
+) -> dict:
     """One row of the problems table.
 
     Parameters
@@ -67,8 +68,18 @@ def problem(severity, *, code=None, facts=None, found=None, done=None, mend="", 
         found, done, mend = say.problem(code, facts).values()
     elif found is None or done is None:
         raise TypeError("a problem needs a code, or what was found and done")
-    return dict(severity=severity, file=file, sheet=sheet, row=row, column=column,
-                found=found, done=done, mend=mend, code=code or "", facts=facts)
+    return dict(
+        severity=severity,
+        file=file,
+        sheet=sheet,
+        row=row,
+        column=column,
+        found=found,
+        done=done,
+        mend=mend,
+        code=code or "",
+        facts=facts,
+    )
 
 
 def table(rows) -> pd.DataFrame:
@@ -84,8 +95,12 @@ def in_language(problems: pd.DataFrame, language: str) -> pd.DataFrame:
     """The same problems, said in a language; one without a code stays as it was said."""
     if language == "en" or problems.empty:
         return problems
-    words = [say.problem(row["code"], row["facts"] or {}, language) if row["code"] else
-             {name: row[name] for name in ("found", "done", "mend")} for row in problems.to_dict("records")]
+    words = [
+        say.problem(row["code"], row["facts"] or {}, language)
+        if row["code"]
+        else {name: row[name] for name in ("found", "done", "mend")}
+        for row in problems.to_dict("records")
+    ]
     return problems.assign(**{name: [one[name] for one in words] for name in ("found", "done", "mend")})
 
 

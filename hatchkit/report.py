@@ -13,8 +13,18 @@ from hatchkit.problems import HatchkitError
 PAGES = {"1_season_review": "season", "2_poor_hatch": "batch"}
 
 
-def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", full: bool = False,
-                 names: bool = True, language: str | None = None, progress=None) -> Path:
+def write_report(
+    folder,
+    page,
+    out=None,
+    *,
+    unit: str = "C",
+    batch: str = "",
+    full: bool = False,
+    names: bool = True,
+    language: str | None = None,
+    progress=None,
+) -> Path:
     """Write the page of the season in `folder` to `out`; of several seasons the page of the years.
 
     Parameters
@@ -54,8 +64,10 @@ def write_report(folder, page, out=None, *, unit: str = "C", batch: str = "", fu
 
     about = PAGES.get(Path(str(page)).stem)
     if about is None:
-        raise HatchkitError(f"There is no page {str(page)!r}; there are {' and '.join(PAGES)}. To turn a notebook "
-                            "into a page: jupyter nbconvert --execute --to html.")
+        raise HatchkitError(
+            f"There is no page {str(page)!r}; there are {' and '.join(PAGES)}. To turn a notebook "
+            "into a page: jupyter nbconvert --execute --to html."
+        )
     unit = check_unit(unit)
     if out is not None:
         out = safe_output(out, season=folder, suffix=(".html", ".htm"))

@@ -67,8 +67,9 @@ class Season:
         """The row of one batch; HatchkitError lists the batches there are."""
         rows = self.once(("rows",), self._rows)
         if str(batch) not in rows:
-            raise _problems.HatchkitError(f"There is no batch {batch!r} in this season; there are: "
-                                          f"{', '.join(rows) or 'none'}.")
+            raise _problems.HatchkitError(
+                f"There is no batch {batch!r} in this season; there are: {', '.join(rows) or 'none'}."
+            )
         return rows[str(batch)].copy()
 
     def part(self, batch) -> Season:
@@ -126,21 +127,36 @@ class Season:
         """What was read, in a few sentences."""
         from hatchkit import __version__
 
-        place = ("the demo season that ships with hatchkit" if self.folder == demo_folder() else
-                 "invented years that ship with hatchkit" if self.folder == demo_years() else str(self.folder))
-        return " ".join([f"{self.title} ({place}), read by hatchkit {__version__}.", self._batches_in_words(),
-                         self._readings_in_words(), f"Times are shown as in {self.timezone}."])
+        place = (
+            "the demo season that ships with hatchkit"
+            if self.folder == demo_folder()
+            else "invented years that ship with hatchkit"
+            if self.folder == demo_years()
+            else str(self.folder)
+        )
+        return " ".join(
+            [
+                f"{self.title} ({place}), read by hatchkit {__version__}.",
+                self._batches_in_words(),
+                self._readings_in_words(),
+                f"Times are shown as in {self.timezone}.",
+            ]
+        )
 
     def _batches_in_words(self) -> str:
         if self.batches.empty:
             return "No batches could be used."
-        first, last = (f"{day:%d %B %Y}".lstrip("0") for day in
-                       self.batches["set_at"].dt.tz_convert(self.timezone).agg(["min", "max"]))
+        first, last = (
+            f"{day:%d %B %Y}".lstrip("0")
+            for day in self.batches["set_at"].dt.tz_convert(self.timezone).agg(["min", "max"])
+        )
         kinds = ", ".join(sorted(self.batches["species"].unique()))
         count = len(self.batches)
         days = f"set on {first}" if first == last else f"set from {first} to {last}"
-        return (f"{count} batch{'es' if count != 1 else ''} with {int(self.batches['eggs_set'].sum())} eggs "
-                f"({kinds}), {days}.")
+        return (
+            f"{count} batch{'es' if count != 1 else ''} with {int(self.batches['eggs_set'].sum())} eggs "
+            f"({kinds}), {days}."
+        )
 
     def _readings_in_words(self) -> str:
         if self.readings.empty:
@@ -204,8 +220,11 @@ def _load(path: Path, answers) -> Season:
     answers = load_answers(path) if answers is None else answers
     parts, failed = [], []
     for place in places:
-        own = {(file.removeprefix(f"{place.said}/"), sheet, heading): taken
-               for (file, sheet, heading), taken in answers.items() if file.startswith(f"{place.said}/")}
+        own = {
+            (file.removeprefix(f"{place.said}/"), sheet, heading): taken
+            for (file, sheet, heading), taken in answers.items()
+            if file.startswith(f"{place.said}/")
+        }
         _add(parts, failed, place.folder, place.said, own)
     if not parts:
         raise none_readable(path, failed)

@@ -34,8 +34,9 @@ class Sentences:
         return "".join(parts)
 
     def __repr__(self) -> str:
-        return "\n".join(textwrap.fill(line, WIDTH, subsequent_indent="  " if line.startswith("- ") else "")
-                         for line in self.lines)
+        return "\n".join(
+            textwrap.fill(line, WIDTH, subsequent_indent="  " if line.startswith("- ") else "") for line in self.lines
+        )
 
 
 def sentences(*texts) -> Sentences:

@@ -30,22 +30,22 @@ def eggs_words(eggs: float) -> str:
 
 
 def many(number, one: str, several: str = "") -> str:
-    """"1 reading", "2 readings", "3 batches" (the last with `several` = "batches")."""
+    """ "1 reading", "2 readings", "3 batches" (the last with `several` = "batches")."""
     return f"{number} {one if number == 1 or number == '1' else several or one + 's'}"
 
 
 def batch_count(number: int) -> str:
-    """"1 batch", "3 batches"."""
+    """ "1 batch", "3 batches"."""
     return "1 batch" if number == 1 else f"{number} batches"
 
 
 def named_batches(names) -> str:
-    """"batch G2", "batches G2 and G3", "batches G1, G2 and G3"."""
+    """ "batch G2", "batches G2 and G3", "batches G1, G2 and G3"."""
     return f"batch{'es' if len(names) > 1 else ''} {listed(names)}"
 
 
 def listed(parts) -> str:
-    """"a", "a and b", "a, b and c"."""
+    """ "a", "a and b", "a, b and c"."""
     *first, last = parts
     return f"{', '.join(first)} and {last}" if first else str(last)
 

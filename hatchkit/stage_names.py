@@ -18,11 +18,19 @@ _NAMES = {
     "candle2": ("second candling", "second candling"),
     "transfer": ("transfer", "transfer"),
     "hatch": ("after hatch", "the hatch"),
-    **{key: (name, name) for key, name in (
-        ("opening", "a lid or door opened"), ("drift", "a slow drift"), ("outage", "heating lost (power or heater)"),
-        ("overheating", "overheating"), ("sensor", "a faulty reading rather than real air"),
-        ("loading", "the eggs going in"), ("steady", "a machine that runs beside its range for days"),
-        ("unclear", "not clear from the curve"))},
+    **{
+        key: (name, name)
+        for key, name in (
+            ("opening", "a lid or door opened"),
+            ("drift", "a slow drift"),
+            ("outage", "heating lost (power or heater)"),
+            ("overheating", "overheating"),
+            ("sensor", "a faulty reading rather than real air"),
+            ("loading", "the eggs going in"),
+            ("steady", "a machine that runs beside its range for days"),
+            ("unclear", "not clear from the curve"),
+        )
+    },
 }
 
 

@@ -52,11 +52,18 @@ def lab_command(folder, *, port: int, browser: bool) -> list[str]:
     The settings folder answers JupyterLab's question about news before it is asked; with the server
     options alone the pop-up still comes (seen with JupyterLab 4.6.6).
     """
-    command = [sys.executable, "-m", "jupyterlab", f"--ServerApp.root_dir={Path(folder).resolve()}",
-               f"--port={port}", "--KernelManager.transport_encryption=auto",
-               f"--LabApp.app_settings_dir={_HERE / 'lab_settings'}",
-               "--LabApp.news_url=None", "--LabApp.extension_manager=readonly",
-               "--LabApp.check_for_updates_class=jupyterlab.NeverCheckForUpdate"]
+    command = [
+        sys.executable,
+        "-m",
+        "jupyterlab",
+        f"--ServerApp.root_dir={Path(folder).resolve()}",
+        f"--port={port}",
+        "--KernelManager.transport_encryption=auto",
+        f"--LabApp.app_settings_dir={_HERE / 'lab_settings'}",
+        "--LabApp.news_url=None",
+        "--LabApp.extension_manager=readonly",
+        "--LabApp.check_for_updates_class=jupyterlab.NeverCheckForUpdate",
+    ]
     first = Path(folder) / "notebooks" / "1_season_review.ipynb"
     if first.exists():
         command.append(f"--LabApp.default_url=/lab/tree/notebooks/{first.name}")

@@ -30,8 +30,10 @@ class ReaderTable:
             return f"<{tag}{scope}{kind}>{html.escape(text)}</{tag}>"
 
         headings = "".join(cell("th", name, name) for name in self.texts.columns)
-        rows = "".join("<tr>" + "".join(cell("td", name, text) for name, text in row.items()) + "</tr>"
-                       for row in self.texts.to_dict("records"))
+        rows = "".join(
+            "<tr>" + "".join(cell("td", name, text) for name, text in row.items()) + "</tr>"
+            for row in self.texts.to_dict("records")
+        )
         caption = f"<caption>{html.escape(self.caption)}</caption>" if self.caption else ""
         return f"<table>{caption}<thead><tr>{headings}</tr></thead><tbody>{rows}</tbody></table>"
 
@@ -39,8 +41,9 @@ class ReaderTable:
         return self.texts.to_string(index=False) if len(self.texts) else "(no rows)"
 
 
-def reader_table(table: pd.DataFrame, columns: dict, *, unit: str = "C", timezone: str = "UTC",
-                 caption: str = "") -> ReaderTable:
+def reader_table(
+    table: pd.DataFrame, columns: dict, *, unit: str = "C", timezone: str = "UTC", caption: str = ""
+) -> ReaderTable:
     """Choose, rename and word the columns of `table`.
 
     Parameters

@@ -19,10 +19,12 @@ def speak_everywhere() -> None:
 
 def whole(least: int):
     """A kind of option for argparse: a whole number, `least` or more."""
+
     def read(text: str) -> int:
         if not re.fullmatch(r"\s*[+-]?\d+\s*", text) or int(text) < least:
             raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
         return int(text)
+
     return read
 
 
@@ -37,12 +39,16 @@ def unforeseen(error: BaseException, options=None) -> str:
             value = frame.f_locals.get(name)
             if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
                 at = str(value)
-    what = "the machine has not enough memory for it" if isinstance(error, MemoryError) else (
-        f"something happened that it did not foresee ({type(error).__name__})")
+    what = (
+        "the machine has not enough memory for it"
+        if isinstance(error, MemoryError)
+        else (f"something happened that it did not foresee ({type(error).__name__})")
+    )
     said = f"{what}{f', at {at}' if at else ''}"
     try:
-        with tempfile.NamedTemporaryFile("w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8",
-                                         errors="replace") as file:
+        with tempfile.NamedTemporaryFile(
+            "w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8", errors="replace"
+        ) as file:
             file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
             traceback.print_exception(error, file=file)
     except OSError:

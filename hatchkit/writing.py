@@ -10,8 +10,10 @@ from pathlib import Path
 from hatchkit.problems import HatchkitError
 
 #: For the head of each page that is written: it fetches nothing, runs nothing and sends nothing.
-SEALED = ("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; "
-          "img-src data:; base-uri 'none'; form-action 'none'\">")
+SEALED = (
+    "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; "
+    "img-src data:; base-uri 'none'; form-action 'none'\">"
+)
 
 
 @contextmanager

@@ -26,8 +26,11 @@ def student_path(teacher: Path) -> Path:
 
 def student_cells(page) -> list[tuple]:
     """(cell type, source, tags) of the student's notebook, cell by cell."""
-    return [(cell.cell_type, _without_solution(cell.source), cell.metadata.get("tags", []))
-            for cell in page.cells if "teacher" not in cell.metadata.get("tags", [])]
+    return [
+        (cell.cell_type, _without_solution(cell.source), cell.metadata.get("tags", []))
+        for cell in page.cells
+        if "teacher" not in cell.metadata.get("tags", [])
+    ]
 
 
 def _without_solution(source: str) -> str:
@@ -44,8 +47,10 @@ def write_student(teacher: Path) -> Path:
     """Write the student's notebook, without results."""
     page = nbformat.read(teacher, as_version=4)
     make = {"code": new_code_cell, "markdown": new_markdown_cell}
-    cells = [make[kind](source, metadata={"tags": tags} if tags else {}, id=f"cell-{number:02d}")
-             for number, (kind, source, tags) in enumerate(student_cells(page))]
+    cells = [
+        make[kind](source, metadata={"tags": tags} if tags else {}, id=f"cell-{number:02d}")
+        for number, (kind, source, tags) in enumerate(student_cells(page))
+    ]
     nbformat.write(new_notebook(cells=cells, metadata=page.metadata), student_path(teacher))
     return student_path(teacher)
 

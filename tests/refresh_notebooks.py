@@ -32,10 +32,12 @@ def run(page, directory: Path) -> None:
     """Execute a notebook in place, in `directory`, with this hatchkit; stops with the words of an error."""
     paths = os.pathsep.join(filter(None, [str(ROOT), os.environ.get("PYTHONPATH", "")]))
     os.environ.update(PYTHONPATH=paths, PYTHONWARNINGS="ignore")
-    kernel = AsyncKernelManager(kernel_spec_manager=ThisPython(),
-                                config=Config({"KernelManager": {"transport_encryption": "auto"}}))
-    NotebookClient(page, km=kernel, timeout=900, record_timing=False,
-                   resources={"metadata": {"path": str(directory)}}).execute()
+    kernel = AsyncKernelManager(
+        kernel_spec_manager=ThisPython(), config=Config({"KernelManager": {"transport_encryption": "auto"}})
+    )
+    NotebookClient(
+        page, km=kernel, timeout=900, record_timing=False, resources={"metadata": {"path": str(directory)}}
+    ).execute()
 
 
 def refresh(path: Path) -> None:
@@ -47,8 +49,10 @@ def refresh(path: Path) -> None:
     run(page, path.parent)
     for cell in page.cells:
         cell.metadata.pop("execution", None)
-    page.metadata = {"kernelspec": {"display_name": "Python 3", "language": "python", "name": "python3"},
-                     "language_info": {"name": "python"}}
+    page.metadata = {
+        "kernelspec": {"display_name": "Python 3", "language": "python", "name": "python3"},
+        "language_info": {"name": "python"},
+    }
     nbformat.write(page, path)
     print(f"{path.relative_to(ROOT)}: {path.stat().st_size / 1000:.0f} kB")
 

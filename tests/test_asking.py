@@ -7,10 +7,26 @@ import pytest
 
 from hatchkit.asking import ask
 
-LEFT = dict(code="meaning", file="h.xlsx", sheet="2025", heading="Left", taken="left@look1", rows_changed=9, facts={},
-            choices=[dict(taken="left@look1", adds_up=9, of=9), dict(taken="dis", adds_up=2, of=9)])
-BIRDS = dict(code="species", file="h.xlsx", sheet="", heading="?species", taken="chicken", rows_changed=4, facts={},
-             choices=[dict(taken="chicken", adds_up=None, of=None), dict(taken="duck", adds_up=None, of=None)])
+LEFT = dict(
+    code="meaning",
+    file="h.xlsx",
+    sheet="2025",
+    heading="Left",
+    taken="left@look1",
+    rows_changed=9,
+    facts={},
+    choices=[dict(taken="left@look1", adds_up=9, of=9), dict(taken="dis", adds_up=2, of=9)],
+)
+BIRDS = dict(
+    code="species",
+    file="h.xlsx",
+    sheet="",
+    heading="?species",
+    taken="chicken",
+    rows_changed=4,
+    facts={},
+    choices=[dict(taken="chicken", adds_up=None, of=None), dict(taken="duck", adds_up=None, of=None)],
+)
 
 
 class Desk:
@@ -34,8 +50,13 @@ class Desk:
         return f"{folder}/answers.toml"
 
     def ask(self):
-        path = ask(self.season(), again=lambda _, answers: self.season(answers), keep=self.keep, read=self.read,
-                   show=self.shown.append)
+        path = ask(
+            self.season(),
+            again=lambda _, answers: self.season(answers),
+            keep=self.keep,
+            read=self.read,
+            show=self.shown.append,
+        )
         return path, "\n".join(self.shown)
 
 

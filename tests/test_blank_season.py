@@ -29,12 +29,39 @@ def at(day, hour=18):
 def batch(number):
     """What a keeper writes of one batch; all numbers differ in some way that tells columns apart."""
     return dict(
-        flock_age_weeks=40 + number, incubator="AB"[number % 2], shelf=str(number + 1), set_at=at(1 + number),
-        eggs_set=40 + number, stored_days=4, candle1_at=at(8 + number), clear1=3 + number, dead1=2,
-        opened1_infertile=2, opened1_dead=1, candle2_at=at(15 + number), clear2=1, dead2=1, transfer_at=at(19 + number),
-        clear3=0, dead3=2, removed=2, contaminated=1, cracked=0, taken_off_at=at(23 + number),
-        first_hatch_at=at(21 + number, 6), last_hatch_at=at(22 + number, 9), hatched=22, culled=1, pipped_dead=2,
-        dead_in_shell=5, broken_infertile=1, broken_early=1, broken_mid=0, broken_late=3, malpositioned=1)
+        flock_age_weeks=40 + number,
+        incubator="AB"[number % 2],
+        shelf=str(number + 1),
+        set_at=at(1 + number),
+        eggs_set=40 + number,
+        stored_days=4,
+        candle1_at=at(8 + number),
+        clear1=3 + number,
+        dead1=2,
+        opened1_infertile=2,
+        opened1_dead=1,
+        candle2_at=at(15 + number),
+        clear2=1,
+        dead2=1,
+        transfer_at=at(19 + number),
+        clear3=0,
+        dead3=2,
+        removed=2,
+        contaminated=1,
+        cracked=0,
+        taken_off_at=at(23 + number),
+        first_hatch_at=at(21 + number, 6),
+        last_hatch_at=at(22 + number, 9),
+        hatched=22,
+        culled=1,
+        pipped_dead=2,
+        dead_in_shell=5,
+        broken_infertile=1,
+        broken_early=1,
+        broken_mid=0,
+        broken_late=3,
+        malpositioned=1,
+    )
 
 
 def filled(folder, language):
@@ -46,9 +73,19 @@ def filled(folder, language):
     looks, ends = choices_of("eggs", "candle1", language), choices_of("eggs", "outcome", language)
     rows = {
         "batches": [dict(batch(n), batch=f"B{n}", species=kinds[n % len(kinds)]) for n in range(4)],
-        "eggs": [dict(batch="B0", egg=n + 1, tray="1", row=n // 3 + 1, col=n % 3 + 1, weight_g=58.5 + n,
-                      candle1=looks[n] if 0 < n < 4 else looks[0], outcome=None if 0 < n < 4 else ends[n - 4])
-                 for n in range(4, 10)],
+        "eggs": [
+            dict(
+                batch="B0",
+                egg=n + 1,
+                tray="1",
+                row=n // 3 + 1,
+                col=n % 3 + 1,
+                weight_g=58.5 + n,
+                candle1=looks[n] if 0 < n < 4 else looks[0],
+                outcome=None if 0 < n < 4 else ends[n - 4],
+            )
+            for n in range(4, 10)
+        ],
         "weights": [dict(batch="B1", egg=n + 1, weighed_at=at(2), grams=60.5 - n, eggs_weighed=1) for n in range(3)],
     }
     for sheet, lines in rows.items():
@@ -98,8 +135,11 @@ def test_every_choice_is_read_as_what_it_stands_for(tmp_path, language):
     assert [fate_of(name, language).fate for name in choices_of("eggs", "candle2", language)] == list(LOOKS)
     assert [fate_of(name, language).fate for name in choices_of("eggs", "outcome", language)] == list(ENDS)
     seen = reference.load("signs").query("kind == 'seen'")["sign"]
-    unread = [name for sign, name in zip(seen, choices_of("batches", "signs", language), strict=True)
-              if sign not in signs_in(name)]
+    unread = [
+        name
+        for sign, name in zip(seen, choices_of("batches", "signs", language), strict=True)
+        if sign not in signs_in(name)
+    ]
     assert unread == []
 
 
@@ -170,8 +210,10 @@ def test_season_toml_is_valid_as_written_and_with_every_line_taken_in(tmp_path, 
     start_folder(tmp_path, language)
     written = (tmp_path / "season.toml").read_text(encoding="utf-8")
     assert set(tomllib.loads(written)) == ({"title"} if language == "en" else {"title", "language"})
-    lines = [line[2:] if line.startswith(("# [", '# "')) or " = " in line[:30] and line.startswith("# ")
-             else line for line in written.splitlines()]
+    lines = [
+        line[2:] if line.startswith(("# [", '# "')) or " = " in line[:30] and line.startswith("# ") else line
+        for line in written.splitlines()
+    ]
     settings = tomllib.loads("\n".join(lines))
     assert settings["incubators"]["A"]["air"] == "fan" and list(settings["headers"].values()) == ["eggs_set"]
     (tmp_path / "season.toml").write_text("\n".join(lines), encoding="utf-8")
@@ -181,8 +223,13 @@ def test_season_toml_is_valid_as_written_and_with_every_line_taken_in(tmp_path, 
 def test_no_word_of_the_english_comments_is_left_in_another_language():
     english = {line for line in settings_text().splitlines() if line.startswith("# ") and "=" not in line}
     for language in LANGUAGES[1:]:
-        assert english & set(settings_text(language).splitlines()) <= {"# [incubators.A]", "# [sensors]", "# [sheets]",
-                                                                       "# [headers]", "# [species.my_bantam]"}
+        assert english & set(settings_text(language).splitlines()) <= {
+            "# [incubators.A]",
+            "# [sensors]",
+            "# [sheets]",
+            "# [headers]",
+            "# [species.my_bantam]",
+        }
 
 
 def test_a_column_that_a_person_renames_is_read_by_its_words(tmp_path):

@@ -83,9 +83,17 @@ def test_an_installed_copy_with_an_old_library_says_which(monkeypatch):
         bootstrap.run_in_own_environment(["review"])
 
 
-@pytest.mark.parametrize(("here", "asked", "enough"), [
-    ("2.2.3", "3.0", False), ("3.0.0", "3.0", True), ("1.9.4", "1.15", False),
-    ("1.15.0rc1", "1.15", True), ("0.14.4", "0.14.4", True), ("2026.1", "2024.1", True)])
+@pytest.mark.parametrize(
+    ("here", "asked", "enough"),
+    [
+        ("2.2.3", "3.0", False),
+        ("3.0.0", "3.0", True),
+        ("1.9.4", "1.15", False),
+        ("1.15.0rc1", "1.15", True),
+        ("0.14.4", "0.14.4", True),
+        ("2026.1", "2024.1", True),
+    ],
+)
 def test_versions_are_compared_by_number(here, asked, enough):
     assert (bootstrap._numbers(here) >= bootstrap._numbers(asked)) is enough
 
@@ -119,6 +127,7 @@ def test_a_half_made_environment_is_completed_and_nothing_in_it_deleted(own_chec
 def test_ctrl_c_while_setting_up_is_one_sentence(own_checkout, monkeypatch):
     def stop(*_):
         raise KeyboardInterrupt
+
     monkeypatch.setattr(bootstrap, "_fill", stop)
     with pytest.raises(bootstrap.SetupError, match="stopped before it was done") as said:
         bootstrap.run_in_own_environment(["review"])
@@ -138,12 +147,22 @@ def test_a_file_that_cannot_be_written_is_one_sentence(own_checkout, monkeypatch
 
 @pytest.mark.skipif(os.name == "nt", reason="signals the POSIX way")
 def test_ctrl_c_is_left_to_the_command_that_runs():
-    child = ("import signal, sys, time; signal.signal(signal.SIGINT, lambda *_: (time.sleep(1), sys.exit(7)));"
-             "print('up', flush=True); time.sleep(30)")
-    code = ("import sys; from hatchkit import bootstrap; "
-            f"sys.exit(bootstrap.run_and_wait([sys.executable, '-c', {child!r}]))")
-    both = subprocess.Popen([sys.executable, "-c", code], stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
-                            cwd=ROOT, start_new_session=True)
+    child = (
+        "import signal, sys, time; signal.signal(signal.SIGINT, lambda *_: (time.sleep(1), sys.exit(7)));"
+        "print('up', flush=True); time.sleep(30)"
+    )
+    code = (
+        "import sys; from hatchkit import bootstrap; "
+        f"sys.exit(bootstrap.run_and_wait([sys.executable, '-c', {child!r}]))"
+    )
+    both = subprocess.Popen(
+        [sys.executable, "-c", code],
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        text=True,
+        cwd=ROOT,
+        start_new_session=True,
+    )
     assert both.stdout.readline() == "up\n"
     time.sleep(0.1)
     os.killpg(both.pid, signal.SIGINT)
@@ -173,8 +192,10 @@ def test_a_file_named_as_the_environment_is_said_to_be_in_the_way(tmp_path):
 @pytest.mark.skipif(os.name == "nt", reason="Windows has no SIGTERM to pass on")
 def test_a_wish_to_end_is_passed_on_to_the_command_that_runs(tmp_path):
     inner = f"import os, time; open({str(tmp_path / 'pid')!r}, 'w').write(str(os.getpid())); time.sleep(60)"
-    outer = ("import sys; from hatchkit.bootstrap import run_and_wait; "
-             f"sys.exit(run_and_wait([sys.executable, '-c', {inner!r}]))")
+    outer = (
+        "import sys; from hatchkit.bootstrap import run_and_wait; "
+        f"sys.exit(run_and_wait([sys.executable, '-c', {inner!r}]))"
+    )
     ours = subprocess.Popen([sys.executable, "-c", outer], cwd=ROOT)
     deadline = time.monotonic() + 30
     while not ((tmp_path / "pid").exists() and (tmp_path / "pid").read_text()) and time.monotonic() < deadline:

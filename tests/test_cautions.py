@@ -5,9 +5,18 @@ import pytest
 from hatchkit import cautions, reference
 
 
-@pytest.mark.parametrize(("task", "word"), [
-    ("machine", "unplug"), ("opening_eggs", "gloves"), ("killing", "law"), ("disease", "veterinarian"),
-    ("hatch", "burst"), ("storage", "cracked"), ("cleaning", "formaldehyde")])
+@pytest.mark.parametrize(
+    ("task", "word"),
+    [
+        ("machine", "unplug"),
+        ("opening_eggs", "gloves"),
+        ("killing", "law"),
+        ("disease", "veterinarian"),
+        ("hatch", "burst"),
+        ("storage", "cracked"),
+        ("cleaning", "formaldehyde"),
+    ],
+)
 def test_each_task_has_its_caution(task, word):
     assert word in " ".join(cautions.cautions(task)).lower()
 

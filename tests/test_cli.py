@@ -25,6 +25,7 @@ def season_folder(tmp_path):
             book.active.append(row)
         book.save(tmp_path / "batches.xlsx")
         return tmp_path
+
     return write
 
 
@@ -42,8 +43,9 @@ def test_a_good_folder_is_checked_with_status_0(season_folder, capsys):
 
 def test_the_list_of_problems_can_be_written_as_csv_and_html(season_folder, capsys, tmp_path):
     rows = [GOOD, ["=1+1<b>", "dodo", "A", "2026-03-01", 24, None, None, None, 20]]
-    status, _, _ = run(capsys, "check", season_folder(*rows), "--csv", tmp_path / "problems.csv",
-                       "--html", tmp_path / "p.html")
+    status, _, _ = run(
+        capsys, "check", season_folder(*rows), "--csv", tmp_path / "problems.csv", "--html", tmp_path / "p.html"
+    )
     assert status == 0
     csv_text, html_text = ((tmp_path / name).read_text(encoding="utf-8") for name in ("problems.csv", "p.html"))
     assert "dodo" in csv_text and "dodo" in html_text
@@ -51,12 +53,15 @@ def test_the_list_of_problems_can_be_written_as_csv_and_html(season_folder, caps
     assert "<b>" not in html_text.replace("<b>Lost</b>", "")
 
 
-@pytest.mark.parametrize(("rows", "words"), [
-    ([[*GOOD[:4], 24, "2026-03-08", 2, 1, 30]], ["30", "24"]),
-    ([["B1", "hen", "A", "2026-03-10", 24, "2026-03-01", 2, 1, 18]], ["B1", "candl"]),
-    ([["B1", "hen", None, "2026-03-01", 24, "2026-03-08", 2, 1, 18]], ["B1", "incubator"]),
-    ([["B1", "dodo", "A", "2026-03-01", 24, "2026-03-08", 2, 1, 18], ["B2", *GOOD[1:]]], ["dodo", "B2"]),
-])
+@pytest.mark.parametrize(
+    ("rows", "words"),
+    [
+        ([[*GOOD[:4], 24, "2026-03-08", 2, 1, 30]], ["30", "24"]),
+        ([["B1", "hen", "A", "2026-03-10", 24, "2026-03-01", 2, 1, 18]], ["B1", "candl"]),
+        ([["B1", "hen", None, "2026-03-01", 24, "2026-03-08", 2, 1, 18]], ["B1", "incubator"]),
+        ([["B1", "dodo", "A", "2026-03-01", 24, "2026-03-08", 2, 1, 18], ["B2", *GOOD[1:]]], ["dodo", "B2"]),
+    ],
+)
 def test_bad_rows_are_named_and_the_rest_is_read(season_folder, capsys, rows, words):
     status, out, _ = run(capsys, "check", season_folder(*rows))
     assert status == 0
@@ -91,8 +96,9 @@ def test_a_broken_workbook_is_named(tmp_path, capsys):
 
 def test_a_folder_with_only_sensor_files_loads_and_says_what_is_missing(tmp_path, capsys):
     (tmp_path / "sensors").mkdir()
-    lines = ["time,temp C"] + [f"2026-03-01T{hour:02d}:{minute:02d}:00,37.{minute % 7}"
-                               for hour in range(24) for minute in range(0, 60, 5)]
+    lines = ["time,temp C"] + [
+        f"2026-03-01T{hour:02d}:{minute:02d}:00,37.{minute % 7}" for hour in range(24) for minute in range(0, 60, 5)
+    ]
     (tmp_path / "sensors" / "a.csv").write_text("\n".join(lines), encoding="utf-8")
     status, out, err = run(capsys, "check", tmp_path)
     assert status == 0 and "batch" in out
@@ -130,17 +136,20 @@ def test_input_files_are_never_written_to(season_folder, capsys):
     assert {path.name: (path.read_bytes(), path.stat().st_mtime_ns) for path in folder.iterdir()} == before
 
 
-@pytest.mark.parametrize("command", [
-    ["check", ".", "--csv", "batches.csv"],
-    ["check", ".", "--csv", "sensors/A.csv"],
-    ["check", ".", "--html", "season.toml"],
-    ["review", ".", "-o", "batches.csv"],
-    ["review", ".", "-o", "season.toml"],
-    ["review", ".", "-o", "sensors/A.csv"],
-    ["review", ".", "-o", "sensors/A.html"],
-    ["poor-hatch", ".", "B1", "-o", "batches.csv"],
-    ["poor-hatch", ".", "-o", "./sensors/../batches.csv"],
-])
+@pytest.mark.parametrize(
+    "command",
+    [
+        ["check", ".", "--csv", "batches.csv"],
+        ["check", ".", "--csv", "sensors/A.csv"],
+        ["check", ".", "--html", "season.toml"],
+        ["review", ".", "-o", "batches.csv"],
+        ["review", ".", "-o", "season.toml"],
+        ["review", ".", "-o", "sensors/A.csv"],
+        ["review", ".", "-o", "sensors/A.html"],
+        ["poor-hatch", ".", "B1", "-o", "batches.csv"],
+        ["poor-hatch", ".", "-o", "./sensors/../batches.csv"],
+    ],
+)
 def test_no_output_option_reaches_what_a_season_reads(tmp_path, capsys, monkeypatch, command):
     monkeypatch.chdir(tmp_path)
     table = "batch,species,incubator,set_at,eggs_set,hatched\nB1,hen,A,2026-03-01,24,18\n"
@@ -153,8 +162,9 @@ def test_no_output_option_reaches_what_a_season_reads(tmp_path, capsys, monkeypa
     assert status == 2 and err.splitlines()[-1].startswith("hatchkit: ")
 
 
-def test_a_page_is_named_after_season_and_batch_in_a_way_that_every_system_takes(season_folder, capsys, monkeypatch,
-                                                                                 tmp_path):
+def test_a_page_is_named_after_season_and_batch_in_a_way_that_every_system_takes(
+    season_folder, capsys, monkeypatch, tmp_path
+):
     monkeypatch.chdir(tmp_path)
     for batch, ending in (('a/b:c?d*e<f>g|h"i\\j', "a_b_c_d_e_f_g_h_i_j.html"), ("Żółć no. 3", "Żółć_no._3.html")):
         folder = season_folder([batch, *GOOD[1:]])
@@ -177,14 +187,19 @@ def test_a_review_and_its_options(season_folder, capsys, monkeypatch, tmp_path):
 
 def test_a_terminal_without_a_letter_of_a_name_gets_a_question_mark(season_folder):
     folder = season_folder(["Żółć", "dodo", *GOOD[2:]], GOOD)
-    said = subprocess.run([sys.executable, "-m", "hatchkit", "check", folder], capture_output=True, cwd=ROOT,
-                          env={**os.environ, "PYTHONIOENCODING": "cp1252"})
+    said = subprocess.run(
+        [sys.executable, "-m", "hatchkit", "check", folder],
+        capture_output=True,
+        cwd=ROOT,
+        env={**os.environ, "PYTHONIOENCODING": "cp1252"},
+    )
     assert (said.returncode, said.stderr) == (0, b"")
     assert "dodo" in said.stdout.decode("cp1252")
 
 
-@pytest.mark.parametrize(("option", "given"), [("--seed", "-7"), ("--seed", "x"), ("--students", "0"),
-                                               ("--students", "2.5")])
+@pytest.mark.parametrize(
+    ("option", "given"), [("--seed", "-7"), ("--seed", "x"), ("--students", "0"), ("--students", "2.5")]
+)
 def test_a_number_of_no_use_is_refused_in_a_sentence(tmp_path, capsys, option, given):
     others = {"--seed": "7", "--students": "2", option: given}
     with pytest.raises(SystemExit) as stopped:
@@ -195,8 +210,19 @@ def test_a_number_of_no_use_is_refused_in_a_sentence(tmp_path, capsys, option, g
 
 
 def test_the_next_set_is_planned_and_saved_as_calendar_and_sheet(season_folder, capsys, tmp_path):
-    status, out, _ = run(capsys, "next-set", season_folder(GOOD), "--species", "hen", "--chicks", 10,
-                         "--set-at", "2026-04-03T18:00", "--save", tmp_path / "plan")
+    status, out, _ = run(
+        capsys,
+        "next-set",
+        season_folder(GOOD),
+        "--species",
+        "hen",
+        "--chicks",
+        10,
+        "--set-at",
+        "2026-04-03T18:00",
+        "--save",
+        tmp_path / "plan",
+    )
     assert status == 0
     assert "hen eggs" in out and "3 April 2026" in out
     assert (tmp_path / "plan" / "next_set.ics").read_bytes().startswith(b"BEGIN:VCALENDAR\r\n")
@@ -205,8 +231,9 @@ def test_the_next_set_is_planned_and_saved_as_calendar_and_sheet(season_folder, 
 
 @pytest.mark.parametrize("when", ["gestern", "2027-02-30", "5", "nat", "1066-01-01", "04/05/2027"])
 def test_a_time_of_setting_that_is_none_is_one_sentence(season_folder, capsys, when):
-    status, out, err = run(capsys, "next-set", season_folder(GOOD), "--species", "hen", "--chicks", 10,
-                           "--set-at", when)
+    status, out, err = run(
+        capsys, "next-set", season_folder(GOOD), "--species", "hen", "--chicks", 10, "--set-at", when
+    )
     assert status == 2 and out == ""
     assert err.startswith("hatchkit: ") and len(err.strip().splitlines()) == 1
 
@@ -239,8 +266,9 @@ def test_options_of_the_test_command_go_to_pytest(monkeypatch):
 
 @pytest.mark.skipif(os.name == "nt", reason="a pipe closes the POSIX way")
 def test_a_reader_who_has_seen_enough_is_no_error():
-    head = subprocess.Popen([sys.executable, "-m", "hatchkit", "check", "demo"], stdout=subprocess.PIPE,
-                            stderr=subprocess.PIPE, cwd=ROOT)
+    head = subprocess.Popen(
+        [sys.executable, "-m", "hatchkit", "check", "demo"], stdout=subprocess.PIPE, stderr=subprocess.PIPE, cwd=ROOT
+    )
     head.stdout.close()
     assert head.stderr.read() == b"" and head.wait(timeout=60) == 0
 
@@ -249,8 +277,16 @@ def test_a_command_is_needed(capsys):
     assert run(capsys)[0] == 2
 
 
-@pytest.mark.parametrize("error", [KeyError("x"), ZeroDivisionError("division by zero"), RecursionError("too deep"),
-                                   TimeoutError("a step took too long"), MemoryError()])
+@pytest.mark.parametrize(
+    "error",
+    [
+        KeyError("x"),
+        ZeroDivisionError("division by zero"),
+        RecursionError("too deep"),
+        TimeoutError("a step took too long"),
+        MemoryError(),
+    ],
+)
 def test_what_nobody_foresaw_is_one_sentence_with_its_file_and_its_details(season_folder, capsys, monkeypatch, error):
     import hatchkit.season
 

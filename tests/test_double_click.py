@@ -19,8 +19,9 @@ def stand_ins(tmp_path, monkeypatch):
     tools = tmp_path / "too ls"
     tools.mkdir()
     noted = tmp_path / "noted.txt"
-    (tools / "python").write_text(f'#!/bin/sh\necho "python $@ in $(pwd)" >> {shlex.quote(str(noted))}\n'
-                                  'exit "${FAIL:-0}"\n')
+    (tools / "python").write_text(
+        f'#!/bin/sh\necho "python $@ in $(pwd)" >> {shlex.quote(str(noted))}\nexit "${{FAIL:-0}}"\n'
+    )
     (tools / "xdg-open").write_text(f'#!/bin/sh\necho "show $@" >> {shlex.quote(str(noted))}\n')
     for tool in tools.iterdir():
         tool.chmod(0o755)
@@ -40,7 +41,7 @@ def _exec_of(file):
 
 
 @pytest.mark.skipif(sys.platform in ("win32", "darwin"), reason="a desktop entry is for Linux and its kin")
-@pytest.mark.parametrize("name", ["spring", "my season", "it's 50% \"off\" $HOME `x` \\ ü", "a;b&c"])
+@pytest.mark.parametrize("name", ["spring", "my season", 'it\'s 50% "off" $HOME `x` \\ ü', "a;b&c"])
 def test_a_double_click_writes_the_review_and_shows_it(tmp_path, stand_ins, name):
     folder = tmp_path / name
     folder.mkdir()
@@ -61,8 +62,9 @@ def test_a_review_that_fails_shows_nothing_and_keeps_its_window_open(tmp_path, s
     assert [line.split()[0] for line in stand_ins.read_text(encoding="utf-8").splitlines()] == ["python"]
 
 
-@pytest.mark.parametrize(("system", "name"), [("win32", "Review this season.bat"),
-                                              ("darwin", "Review this season.command")])
+@pytest.mark.parametrize(
+    ("system", "name"), [("win32", "Review this season.bat"), ("darwin", "Review this season.command")]
+)
 def test_files_for_systems_that_were_never_tried_say_so(tmp_path, system, name):
     [file] = write_double_click(tmp_path, system=system)
     assert file.name == name and "Untried" in file.read_text(encoding="utf-8")

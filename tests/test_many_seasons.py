@@ -209,8 +209,21 @@ def test_zones_that_differ_are_noted_and_each_season_read_by_its_own(tmp_path):
 
 
 def test_a_season_across_new_year_is_one_season():
-    when = pd.to_datetime(pd.Series(["2023-10-20", "2023-11-20", "2023-12-28", "2024-01-20", "2024-02-10",
-                                     "2024-11-05", "2025-01-15", "2025-02-02"]), utc=True)
+    when = pd.to_datetime(
+        pd.Series(
+            [
+                "2023-10-20",
+                "2023-11-20",
+                "2023-12-28",
+                "2024-01-20",
+                "2024-02-10",
+                "2024-11-05",
+                "2025-01-15",
+                "2025-02-02",
+            ]
+        ),
+        utc=True,
+    )
     assert season_years(when).tolist() == [2023] * 5 + [2025] * 3
 
 
@@ -220,8 +233,9 @@ def test_years_of_spring_hatching_are_calendar_years():
     assert years[:4].tolist() == [2022, 2022, 2023, 2023] and np.isnan(years[4])
 
 
-@pytest.mark.parametrize("name, year", [("2024", 2024), ("hatching 2023", 2023), ("2024-25", 2024), ("A12024", None),
-                                        ("spring", None)])
+@pytest.mark.parametrize(
+    "name, year", [("2024", 2024), ("hatching 2023", 2023), ("2024-25", 2024), ("A12024", None), ("spring", None)]
+)
 def test_a_year_in_a_folders_name(name, year):
     assert year_in(name) == year
 

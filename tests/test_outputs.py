@@ -23,17 +23,20 @@ def files(folder):
     return {path: (path.read_bytes(), path.stat().st_mtime_ns) for path in folder.rglob("*") if path.is_file()}
 
 
-@pytest.mark.parametrize(("name", "words"), [
-    ("batches.csv", "never written to"),
-    ("./Sensors/../batches.csv", "never written to"),
-    ("Sensors/a.csv", "never written to"),
-    ("Sensors/new.csv", "never written to"),
-    ("marks.csv", "would be read as part of the season"),
-    ("season.toml", "ends in .csv"),
-    ("nowhere/list.csv", "folder that exists"),
-    ("list", "ends in .csv"),
-    ("x" * 300 + ".csv", "cannot be written"),
-])
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        ("batches.csv", "never written to"),
+        ("./Sensors/../batches.csv", "never written to"),
+        ("Sensors/a.csv", "never written to"),
+        ("Sensors/new.csv", "never written to"),
+        ("marks.csv", "would be read as part of the season"),
+        ("season.toml", "ends in .csv"),
+        ("nowhere/list.csv", "folder that exists"),
+        ("list", "ends in .csv"),
+        ("x" * 300 + ".csv", "cannot be written"),
+    ],
+)
 def test_what_a_season_reads_is_refused_in_one_sentence(season, name, words):
     before = files(season)
     with pytest.raises(HatchkitError, match=re.escape(words)) as caught:

@@ -14,8 +14,10 @@ ALLOWED_AT_TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "notebooks", "
 
 
 def test_importing_hatchkit_loads_no_heavy_library():
-    code = ("import sys, hatchkit, hatchkit.cli, hatchkit.report, hatchkit.say; hatchkit.HatchkitError; "
-            "print(sorted({'pandas', 'numpy', 'matplotlib', 'scipy', 'statsmodels'} & set(sys.modules)))")
+    code = (
+        "import sys, hatchkit, hatchkit.cli, hatchkit.report, hatchkit.say; hatchkit.HatchkitError; "
+        "print(sorted({'pandas', 'numpy', 'matplotlib', 'scipy', 'statsmodels'} & set(sys.modules)))"
+    )
     printed = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
     assert printed.stdout.strip() == "[]"
 
@@ -41,15 +43,25 @@ def test_the_top_level_holds_what_the_house_has_and_no_more():
 
 
 def test_files_stay_short_enough_to_hold_in_the_head():
-    long = {name: lines for name in _tracked() if name.startswith("hatchkit/") and name.endswith(".py")
-            and (lines := len((ROOT / name).read_text(encoding="utf-8").splitlines())) > 350}
+    long = {
+        name: lines
+        for name in _tracked()
+        if name.startswith("hatchkit/")
+        and name.endswith(".py")
+        and (lines := len((ROOT / name).read_text(encoding="utf-8").splitlines())) > 350
+    }
     assert long == {}
 
 
 def test_no_committed_text_carries_the_address_of_a_package_host():
     hosts = re.compile(r"(pypi\.org|pythonhosted\.org|registry\.npmjs|deb\.debian)")
-    found = [name for name in _tracked() if name.endswith((".py", ".md", ".toml", ".cfg", ".ipynb", ".csv"))
-             and name != "tests/test_package.py" and hosts.search((ROOT / name).read_text(encoding="utf-8"))]
+    found = [
+        name
+        for name in _tracked()
+        if name.endswith((".py", ".md", ".toml", ".cfg", ".ipynb", ".csv"))
+        and name != "tests/test_package.py"
+        and hosts.search((ROOT / name).read_text(encoding="utf-8"))
+    ]
     assert found == []
 
 
@@ -64,8 +76,13 @@ def test_every_library_that_is_imported_is_declared():
     missing = {}
     for file in (ROOT / "hatchkit").rglob("*.py"):
         for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
-            names = ([alias.name for alias in node.names] if isinstance(node, ast.Import) else
-                     [node.module] if isinstance(node, ast.ImportFrom) and node.module else [])
+            names = (
+                [alias.name for alias in node.names]
+                if isinstance(node, ast.Import)
+                else [node.module]
+                if isinstance(node, ast.ImportFrom) and node.module
+                else []
+            )
             for top in {name.split(".")[0] for name in names} - set(sys.stdlib_module_names) - {"hatchkit"}:
                 if not {home.lower().replace("-", "_") for home in homes[top]} & declared:
                     missing.setdefault(top, file.name)

@@ -13,8 +13,10 @@ def test_an_empty_table_has_all_columns():
 
 
 def test_the_lost_come_before_the_doubtful_and_the_notes():
-    rows = [problems.problem(severity, found="f", done="d", row=number)
-            for number, severity in enumerate(("note", "lost", "doubtful"), start=1)]
+    rows = [
+        problems.problem(severity, found="f", done="d", row=number)
+        for number, severity in enumerate(("note", "lost", "doubtful"), start=1)
+    ]
     both = problems.combine(problems.table(rows[:1]), problems.table(rows[1:]))
     assert both["severity"].tolist() == ["lost", "doubtful", "note"]
     assert both["row"].tolist() == [2, 3, 1]

@@ -12,9 +12,12 @@ from hatchkit.problems import HatchkitError
 def pages(tmp_path_factory):
     folder = tmp_path_factory.mktemp("pages")
     seen = []
-    paths = [report.write_report("demo", "1_season_review", folder / "season.html",
-                                 progress=lambda *step: seen.append(step)),
-             report.write_report("demo", "2_poor_hatch", folder / "batch.html", batch="Q4", unit="F")]
+    paths = [
+        report.write_report(
+            "demo", "1_season_review", folder / "season.html", progress=lambda *step: seen.append(step)
+        ),
+        report.write_report("demo", "2_poor_hatch", folder / "batch.html", batch="Q4", unit="F"),
+    ]
     return [path.read_text(encoding="utf-8") for path in paths], seen
 
 

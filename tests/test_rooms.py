@@ -44,7 +44,8 @@ STRANGERS = {
     "usual": {"say", "problems", "tables"},
 }
 ALLOWED_ARROWS = {
-    ("records.logs.humidity", "climate.air"), ("records.logs.season", "climate.air"),
+    ("records.logs.humidity", "climate.air"),
+    ("records.logs.season", "climate.air"),
 }
 
 #: Circles that are known. One that was mended is taken out here; a new one is mended, not added.
@@ -106,8 +107,8 @@ def _circles() -> set[frozenset]:
             elif other in path:
                 low[name] = min(low[name], order[other])
         if low[name] == order[name]:
-            part = path[path.index(name):]
-            del path[path.index(name):]
+            part = path[path.index(name) :]
+            del path[path.index(name) :]
             if len(part) > 1:
                 found.add(frozenset(part))
 
@@ -130,15 +131,25 @@ def test_every_room_has_its_place():
 
 def test_imports_run_downward_only():
     height = {room: floor for floor, rooms in enumerate(FLOORS) for room in rooms}
-    upward = {(name, other) for name, others in ARROWS.items() for other in others
-              if name != "hatchkit" and other != "hatchkit" and _room(name) != _room(other)
-              and height[_room(other)] >= height[_room(name)]}
+    upward = {
+        (name, other)
+        for name, others in ARROWS.items()
+        for other in others
+        if name != "hatchkit"
+        and other != "hatchkit"
+        and _room(name) != _room(other)
+        and height[_room(other)] >= height[_room(name)]
+    }
     assert upward == ALLOWED_UPWARD
 
 
 def test_rooms_do_not_know_what_is_no_business_of_theirs():
-    found = {(name, other) for name, others in ARROWS.items() for other in others
-             if _room(other) in STRANGERS.get(_room(name), ())}
+    found = {
+        (name, other)
+        for name, others in ARROWS.items()
+        for other in others
+        if _room(other) in STRANGERS.get(_room(name), ())
+    }
     assert found == ALLOWED_ARROWS
 
 

@@ -41,8 +41,13 @@ def test_the_notebooks_of_jupyterlab_know_the_folder(tmp_path):
 def test_the_notebooks_of_jupyterlab_find_this_very_hatchkit(tmp_path, monkeypatch):
     """Also from a checkout that is not installed, and beside what the person keeps in PYTHONPATH."""
     monkeypatch.setenv("PYTHONPATH", str(tmp_path / "mine"))
-    told = subprocess.run([sys.executable, "-c", "import hatchkit, sys; print(hatchkit.__file__); print(*sys.path)"],
-                          env=surface.lab_environment(tmp_path), cwd=tmp_path, capture_output=True, text=True,
-                          check=True).stdout.splitlines()
+    told = subprocess.run(
+        [sys.executable, "-c", "import hatchkit, sys; print(hatchkit.__file__); print(*sys.path)"],
+        env=surface.lab_environment(tmp_path),
+        cwd=tmp_path,
+        capture_output=True,
+        text=True,
+        check=True,
+    ).stdout.splitlines()
     assert told[0] == str(surface._HERE / "__init__.py")
     assert str(tmp_path / "mine") in told[1]

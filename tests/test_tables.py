@@ -4,24 +4,42 @@ import pandas as pd
 
 from hatchkit.tables import percent, reader_table, share_interval
 
-TABLE = pd.DataFrame({
-    "batch": ["A<1>", None],
-    "eggs": pd.array([30, None], dtype="Int64"),
-    "share_of_set": [0.125, None], "low": [0.05, None], "high": [0.24, None],
-    "extreme_c": [38.94, None],
-    "start": pd.to_datetime(["2026-07-01 10:00", None], utc=True),
-})
+TABLE = pd.DataFrame(
+    {
+        "batch": ["A<1>", None],
+        "eggs": pd.array([30, None], dtype="Int64"),
+        "share_of_set": [0.125, None],
+        "low": [0.05, None],
+        "high": [0.24, None],
+        "extreme_c": [38.94, None],
+        "start": pd.to_datetime(["2026-07-01 10:00", None], utc=True),
+    }
+)
 
 
 def _texts(**settings):
-    return reader_table(TABLE, {"batch": "Batch", "eggs": "Eggs", ("share_of_set", "low", "high"): "Share",
-                                "extreme_c": "Extreme (°)", "start": "Start"}, **settings)
+    return reader_table(
+        TABLE,
+        {
+            "batch": "Batch",
+            "eggs": "Eggs",
+            ("share_of_set", "low", "high"): "Share",
+            "extreme_c": "Extreme (°)",
+            "start": "Start",
+        },
+        **settings,
+    )
 
 
 def test_each_kind_of_column_is_worded_for_the_reader():
     first = _texts(timezone="Europe/Rome").texts.iloc[0].to_dict()
-    assert first == {"Batch": "A<1>", "Eggs": "30", "Share": "12 % (5 to 24 %)", "Extreme (°C)": "38.9",
-                     "Start": "2026-07-01 12:00"}
+    assert first == {
+        "Batch": "A<1>",
+        "Eggs": "30",
+        "Share": "12 % (5 to 24 %)",
+        "Extreme (°C)": "38.9",
+        "Start": "2026-07-01 12:00",
+    }
 
 
 def test_what_is_missing_is_said():

@@ -22,7 +22,8 @@ def test_there_and_back_changes_nothing(temp_c):
 @given(st.floats(-50, 120), st.floats(-50, 120))
 def test_a_step_is_the_difference_of_two_temperatures(one, other):
     assert units.shown_step(one - other, "F") == pytest.approx(
-        units.shown(one, "F") - units.shown(other, "F"), abs=1e-9)
+        units.shown(one, "F") - units.shown(other, "F"), abs=1e-9
+    )
 
 
 def test_words_carry_the_unit():

@@ -43,13 +43,18 @@ def main() -> int:
         assert "batch" in run(kit, "check", "demo", within=away)
         run(kit, "review", "demo", "--out", "review.html", within=away)
         run(kit, "start", "mine", within=away)
-        facts = run(top / "fresh" / "bin" / "python", "-c",
-                    "import sys, importlib.metadata as m, hatchkit; d = m.metadata('hatchkit'); "
-                    "print('Python', sys.version.split()[0], d['License-Expression'], d.get_all('License-File'))",
-                    within=away)
+        facts = run(
+            top / "fresh" / "bin" / "python",
+            "-c",
+            "import sys, importlib.metadata as m, hatchkit; d = m.metadata('hatchkit'); "
+            "print('Python', sys.version.split()[0], d['License-Expression'], d.get_all('License-File'))",
+            within=away,
+        )
         page = (away / "review.html").stat().st_size
-        print(f"{wheel.name} ({wheel.stat().st_size:,} bytes) and {sdist.name} ({sdist.stat().st_size:,} bytes): "
-              f"{facts.strip()}; review of {page:,} bytes")
+        print(
+            f"{wheel.name} ({wheel.stat().st_size:,} bytes) and {sdist.name} ({sdist.stat().st_size:,} bytes): "
+            f"{facts.strip()}; review of {page:,} bytes"
+        )
     return 0
 
 

@@ -18,8 +18,11 @@ COLUMNS = ["key", "kind", "name", "eggs", "firmest", "batches"]
 LEAST_SHARE = 0.1
 
 #: Names of the rows that are no causes.
-NAMES = {"usual": "what batches usually lose", "not_explained": "not explained",
-         "unaccounted": "eggs without a known end"}
+NAMES = {
+    "usual": "what batches usually lose",
+    "not_explained": "not explained",
+    "unaccounted": "eggs without a known end",
+}
 
 
 def account(causes: dict) -> pd.DataFrame:

@@ -16,9 +16,7 @@ def ranked_causes(causes) -> str:
 def what_if(result) -> str:
     """Bars of eggs lost by stage and cause."""
     table = result.table
-    stages = "; ".join(
-        f"{row.name} {row.eggs:.0f}" for row in table[table["block"] == "stage"].itertuples(index=False)
-    )
+    stages = "; ".join(f"{row.name} {row.eggs:.0f}" for row in table[table["block"] == "stage"].itertuples(index=False))
     return (
         f"Eggs of the season lost by stage as bars ({stages}), with the usual loss as a diamond; then eggs "
         "put down to "
@@ -36,12 +34,8 @@ def drawings(guide) -> str:
 def ledger(table) -> str:
     """The ledger of one batch as a falling bar chart."""
     rows = table.set_index("stage")["eggs"]
-    lost = ", ".join(
-        f"{eggs:.0f} {in_words(stage)}" for stage, eggs in rows.items() if stage != "hatched" and eggs > 0
-    )
-    return (
-        f"From {table['set'].iloc[0]:.0f} eggs set to {rows['hatched']:.0f} good chicks: {lost or 'nothing lost'}."
-    )
+    lost = ", ".join(f"{eggs:.0f} {in_words(stage)}" for stage, eggs in rows.items() if stage != "hatched" and eggs > 0)
+    return f"From {table['set'].iloc[0]:.0f} eggs set to {rows['hatched']:.0f} good chicks: {lost or 'nothing lost'}."
 
 
 def ages(batch) -> str:

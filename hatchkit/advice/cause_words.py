@@ -111,12 +111,21 @@ def different_words(causes) -> str:
     """The sentence that opens the reasons: what was different this time, most first."""
     rows = causes.different.head(DIFFERENCES).to_dict("records")
     good = int(causes.evidence["good_batches"].max())
-    beside = (f"your {good} good batches" if good > 1 else
-              "your one good batch and published values" if good else "published values, as you have no good batch yet")
+    beside = (
+        f"your {good} good batches"
+        if good > 1
+        else "your one good batch and published values"
+        if good
+        else "published values, as you have no good batch yet"
+    )
     if not rows:
         return f"What was different this time? Nothing on record differs from {beside}."
-    told = [f"{row['name']}: {row['value']}, {row['usual']} in the good ones" if isinstance(row["value"], str)
-            else item_words(row | dict(kind="gauge" if row["good_batches"] else "dose")) for row in rows]
+    told = [
+        f"{row['name']}: {row['value']}, {row['usual']} in the good ones"
+        if isinstance(row["value"], str)
+        else item_words(row | dict(kind="gauge" if row["good_batches"] else "dose"))
+        for row in rows
+    ]
     text = "; ".join(told)
     return f"What was different this time, beside {beside}? {text[0].upper() + text[1:]}."
 
@@ -135,10 +144,15 @@ def _pattern_words(row, counted: Counted, expected, rho) -> tuple[list, list]:
         told = f"{_eggs(eggs)} {in_words(STAGES[place])} where {_eggs(normal)} is usual"
         if part[place] >= MAIN and eggs > normal + spread:
             fits.append(told)
-        elif part[place] >= MAIN and eggs < normal + 0.5 * spread and wanted > normal + spread and not (
-                counted.unaccounted):
-            against.append(f"only {_eggs(eggs)} {in_words(STAGES[place])}" if eggs >= 0.5 else
-                           f"no {in_words(STAGES[place])}")
+        elif (
+            part[place] >= MAIN
+            and eggs < normal + 0.5 * spread
+            and wanted > normal + spread
+            and not (counted.unaccounted)
+        ):
+            against.append(
+                f"only {_eggs(eggs)} {in_words(STAGES[place])}" if eggs >= 0.5 else f"no {in_words(STAGES[place])}"
+            )
         elif part[place] < MINOR and eggs > normal + 2 * spread:
             against.append(f"it does not explain the {told}")
     return fits, against
@@ -159,8 +173,11 @@ def _between_words(counted: Counted, expected, part, rho) -> tuple[list, list]:
             continue
         normal = expected[columns].sum()
         stages = " or ".join(in_words(STAGES[place]).removesuffix(" dead") for place in columns)
-        days = (f"between day {day_words(first)} and {day_words(last)}" if np.isfinite(last) else
-                f"after day {day_words(first)}")
+        days = (
+            f"between day {day_words(first)} and {day_words(last)}"
+            if np.isfinite(last)
+            else f"after day {day_words(first)}"
+        )
         told = f"{eggs:.0f} dead {days} ({stages}, not known which; {_eggs(normal)} is usual for these together)"
         spread = np.sqrt(max(normal, 1.0) * (1 + (counted.counts.sum() - 1) * rho))
         if eggs > normal + spread and part[columns].max() >= MAIN:
@@ -180,8 +197,10 @@ def _for_bad_luck(counted: Counted, usual) -> dict:
     expected = usual.shares[0] * total
     spread = np.sqrt(total * usual.shares[0] * (1 - usual.shares[0]) * (1 + (total - 1) * usual.rho))
     away = (good - expected) / spread
-    told = (f"{_eggs(good)} good chicks of {total:.0f} eggs set, {_eggs(expected)} usual and {_eggs(spread)} more or "
-            "less common")
+    told = (
+        f"{_eggs(good)} good chicks of {total:.0f} eggs set, {_eggs(expected)} usual and {_eggs(spread)} more or "
+        "less common"
+    )
     return dict(fits=told if away > -1.5 else "", against=told if away <= -1.5 else "", unknown="")
 
 
@@ -200,11 +219,15 @@ def limits(season, row, items, usual) -> tuple:
     if not logged:
         told.append("No temperature was logged for this batch, so no verdict on heat or cold can be firm.")
     elif "probe_offset_c" not in checked:
-        told.append("No check of this incubator's probe is on record, so every word on temperature holds only if it "
-                    "reads true.")
+        told.append(
+            "No check of this incubator's probe is on record, so every word on temperature holds only if it reads true."
+        )
     if usual.batches < 4:
-        others = (f"Only {usual.batches} other batch{'es' if usual.batches > 1 else ''} of this species"
-                  if usual.batches else "No other batch of this species is there")
+        others = (
+            f"Only {usual.batches} other batch{'es' if usual.batches > 1 else ''} of this species"
+            if usual.batches
+            else "No other batch of this species is there"
+        )
         told.append(f"{others} to compare with; the published ledger stands in.")
     if pd.isna(row.get("broken_early")) and pd.isna(row.get("broken_late")):
         told.append("Unhatched eggs were not opened (or not written down), so ages of death are rough.")
@@ -235,17 +258,28 @@ def _judgement(causes, first) -> list[str]:
     name, weight = _lower(first["name"]), percent(first["share"])
     if causes.verdict in ("confident", "probable"):
         lead = "very likely" if causes.verdict == "confident" else "probably, not surely,"
-        return [f"Batch {causes.batch}: {lead} {name} ({weight} of the weight).", *_reasons(first), *_tied(causes),
-                f"Check next: {first['check_next']}"]
+        return [
+            f"Batch {causes.batch}: {lead} {name} ({weight} of the weight).",
+            *_reasons(first),
+            *_tied(causes),
+            f"Check next: {first['check_next']}",
+        ]
     if causes.verdict == "two causes":
         pair, rows = causes.pairs.iloc[0], causes.table.set_index("cause")
-        told = [f"{_lower(rows.at[pair[key], 'name'])} (about {pair['eggs_' + key]:.0f} eggs)"
-                for key in ("first", "second")]
-        return [f"Batch {causes.batch}: probably two things: {told[0]} and {told[1]}.", *_reasons(first),
-                f"Check next: {first['check_next']}"]
+        told = [
+            f"{_lower(rows.at[pair[key], 'name'])} (about {pair['eggs_' + key]:.0f} eggs)"
+            for key in ("first", "second")
+        ]
+        return [
+            f"Batch {causes.batch}: probably two things: {told[0]} and {told[1]}.",
+            *_reasons(first),
+            f"Check next: {first['check_next']}",
+        ]
     if causes.verdict == "bad luck":
-        return [f"Batch {causes.batch}: ordinary bad luck is enough to explain it ({weight} of the weight); no cause "
-                "stands out."]
+        return [
+            f"Batch {causes.batch}: ordinary bad luck is enough to explain it ({weight} of the weight); no cause "
+            "stands out."
+        ]
     parts = [f"Batch {causes.batch}: the records cannot tell{' what made them clear' if causes.mostly_clears else ''}."]
     if first["cause"] == "bad_luck" and first["share"] >= 0.5:
         parts.append("Ordinary bad luck has most of the weight, but what became of so many eggs is not known.")
@@ -255,8 +289,11 @@ def _judgement(causes, first) -> list[str]:
 
 
 def _reasons(first) -> list[str]:
-    return [f"{what}: {first[key]}." for what, key in (("It fits because of", "fits"), ("Against it", "against"),
-                                                       ("Not known", "unknown")) if first[key]]
+    return [
+        f"{what}: {first[key]}."
+        for what, key in (("It fits because of", "fits"), ("Against it", "against"), ("Not known", "unknown"))
+        if first[key]
+    ]
 
 
 def _tied(causes) -> list[str]:
@@ -272,8 +309,9 @@ def _clears(causes) -> str:
     """That the loss is one of clears: sure of the count, and what tells infertile from dead early."""
     row = causes.pattern.set_index("stage").loc["clear"]
     opened = causes.evidence.set_index("item").at["clears_opened", "value"]
-    told = (f"Most of the loss is clears: {_eggs(row['eggs'])} of {causes.eggs_set:.0f} eggs, {_eggs(row['usual'])} "
-            "usual.")
+    told = (
+        f"Most of the loss is clears: {_eggs(row['eggs'])} of {causes.eggs_set:.0f} eggs, {_eggs(row['usual'])} usual."
+    )
     if np.isnan(opened):
         return told + " Open them at the next candling: no germ means the cocks, a dead one means storage or warmth."
     return told + f" Of those you opened, {percent(opened)} held a germ that had died."
@@ -316,19 +354,23 @@ def arithmetic_words(causes, cause) -> str:
     rows = rows[rows["variant"] == row["variant"]]
     known = causes.evidence.set_index("item")["name"].to_dict() | names()
     items = {item["item"]: item for item in causes.evidence.to_dict("records")}
-    lines = [
-        f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"
-    ]
+    lines = [f"How the weight of {_lower(row['name'])} comes about (times as likely with the cause as with bad luck):"]
     for part in rows.to_dict("records"):
         if part["part"] == "with a second cause" and part["factor"] < 1.005:
             continue
-        what = {"pattern": "the days and stages at which eggs were lost",
-                "with a second cause": "its part of the weight of two causes together"}.get(part["part"])
+        what = {
+            "pattern": "the days and stages at which eggs were lost",
+            "with a second cause": "its part of the weight of two causes together",
+        }.get(part["part"])
         if what is None:
             found = part["found"].removesuffix(ONCE)
-            what = (f"{known[part['part']]}: not known" if found == "not known" else
-                    item_words(items[part["part"]]) if found == "known" else
-                    f"you noted: {names()[part['part']]}")
+            what = (
+                f"{known[part['part']]}: not known"
+                if found == "not known"
+                else item_words(items[part["part"]])
+                if found == "known"
+                else f"you noted: {names()[part['part']]}"
+            )
             what += " (the same fact is counted below or above)" if found != part["found"] else ""
         lines.append(f"  {_times(part['factor'])}  {what}")
     variants = causes.arithmetic(cause)["variant"].nunique()

@@ -159,18 +159,36 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     known = {cause: float(sum(np.log(line.factor) for line in parts)) for cause, parts in lines.items()}
     weighed = weighing.weigh(what, usual, gathered.doses[batch], known)
     tally = gathered.tally
-    counted = cause_words.Counted(tally.counts.loc[batch].to_numpy(), tuple(tally.between[batch]),
-                                  float(tally.unaccounted[batch]))
-    pattern = pd.DataFrame({"stage": STAGES, "eggs": counted.counts, "assumed": counted.assumed(),
-                            "usual": _in_stage_order(usual.shares) * counted.eggs_set})
+    counted = cause_words.Counted(
+        tally.counts.loc[batch].to_numpy(), tuple(tally.between[batch]), float(tally.unaccounted[batch])
+    )
+    pattern = pd.DataFrame(
+        {
+            "stage": STAGES,
+            "eggs": counted.counts,
+            "assumed": counted.assumed(),
+            "usual": _in_stage_order(usual.shares) * counted.eggs_set,
+        }
+    )
     table = _rank(weighed, lines, counted, pattern, usual, items)
     pairs = pd.DataFrame(weighed.pairs, columns=["first", "second", "share", "eggs_first", "eggs_second"])
     return Causes(
-        batch=batch, table=table, pairs=pairs, different=different(gathered, batch, items),
-        signs=signs.found(row), sums=_sums(weighed, lines), evidence=items, pattern=pattern,
-        unaccounted=counted.unaccounted, remark=cause_words.remark(row), losses=_losses(weighed.expected, pattern),
-        usual=usual, verdict=_verdict(table, pairs, counted), mostly_clears=_mostly_clears(pattern, counted, usual),
-        limits=cause_words.limits(season, row, items, usual))
+        batch=batch,
+        table=table,
+        pairs=pairs,
+        different=different(gathered, batch, items),
+        signs=signs.found(row),
+        sums=_sums(weighed, lines),
+        evidence=items,
+        pattern=pattern,
+        unaccounted=counted.unaccounted,
+        remark=cause_words.remark(row),
+        losses=_losses(weighed.expected, pattern),
+        usual=usual,
+        verdict=_verdict(table, pairs, counted),
+        mostly_clears=_mostly_clears(pattern, counted, usual),
+        limits=cause_words.limits(season, row, items, usual),
+    )
 
 
 def _eggs(gathered, batch) -> float:
@@ -191,22 +209,55 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
         variants = weighed.ways.get(cause, {"always": (1.0, 0.0)})
         best = max(variants, key=lambda name: np.log(variants[name][0]) + variants[name][1])
         factor = float(np.prod([line.factor for line in lines.get(cause, [])]))
-        rows.append(dict(
-            cause=cause, name=causes[cause]["name"], variant=best, share=share, prior=prior[cause],
-            factor_pattern=float(np.exp(variants[best][1])), factor_evidence=factor,
-            check_next=causes[cause]["check_next"],
-            firm=enough and (cause in UNNAMED or _firm(causes[cause]["firm_with"], lines[cause])),
-            eggs_lost=float(weighed.lost[cause].sum())))
+        rows.append(
+            dict(
+                cause=cause,
+                name=causes[cause]["name"],
+                variant=best,
+                share=share,
+                prior=prior[cause],
+                factor_pattern=float(np.exp(variants[best][1])),
+                factor_evidence=factor,
+                check_next=causes[cause]["check_next"],
+                firm=enough and (cause in UNNAMED or _firm(causes[cause]["firm_with"], lines[cause])),
+                eggs_lost=float(weighed.lost[cause].sum()),
+            )
+        )
     table = pd.DataFrame(rows).sort_values("share", ascending=False, kind="stable", ignore_index=True)
     table["rank"] = table["share"].rank(ascending=False, method="min").astype(int)
     table["tied"] = table["share"] * TIE >= table["share"].iloc[0]
     nothing = np.zeros(course.HAZARDS)
-    texts = [cause_words.for_and_against(row | {"by_stage": by_stage(weighed.kernels.get(row["cause"], nothing))},
-                                         lines.get(row["cause"], []), counted, pattern, usual, known)
-             for row in table.to_dict("records")]
+    texts = [
+        cause_words.for_and_against(
+            row | {"by_stage": by_stage(weighed.kernels.get(row["cause"], nothing))},
+            lines.get(row["cause"], []),
+            counted,
+            pattern,
+            usual,
+            known,
+        )
+        for row in table.to_dict("records")
+    ]
     table[["fits", "against", "unknown"]] = pd.DataFrame(texts, index=table.index)
-    return table[["rank", "cause", "name", "variant", "share", "tied", "prior", "factor_pattern", "factor_evidence",
-                  "fits", "against", "unknown", "check_next", "firm", "eggs_lost"]]
+    return table[
+        [
+            "rank",
+            "cause",
+            "name",
+            "variant",
+            "share",
+            "tied",
+            "prior",
+            "factor_pattern",
+            "factor_evidence",
+            "fits",
+            "against",
+            "unknown",
+            "check_next",
+            "firm",
+            "eggs_lost",
+        ]
+    ]
 
 
 def _firm(firm_with, lines) -> bool:
@@ -234,22 +285,39 @@ def _sums(weighed, lines) -> pd.DataFrame:
             common = dict(cause=cause, variant=variant, chance=chance)
             why = patterns().get((cause, variant), (None, "deaths after the dose that the log shows"))[1]
             rows.append({**common, "part": "pattern", "found": why, "factor": float(np.exp(log))})
-            rows += [{**common, "part": line.part, "factor": line.factor,
-                      "found": line.found + (cause_words.ONCE if line.factor != line.alone else "")}
-                     for line in lines[cause]]
-            rows.append({**common, "part": "with a second cause", "found": "", "factor": weighed.shares[cause]
-                         / max(weighed.alone[cause], 1e-300)})
+            rows += [
+                {
+                    **common,
+                    "part": line.part,
+                    "factor": line.factor,
+                    "found": line.found + (cause_words.ONCE if line.factor != line.alone else ""),
+                }
+                for line in lines[cause]
+            ]
+            rows.append(
+                {
+                    **common,
+                    "part": "with a second cause",
+                    "found": "",
+                    "factor": weighed.shares[cause] / max(weighed.alone[cause], 1e-300),
+                }
+            )
     plain = dict(variant="always", chance=1.0, part="pattern")
     other = float(np.exp(weighed.ways["unlisted"]["always"][1]))
-    rows += [dict(cause="bad_luck", found="as batches differ", factor=1.0, **plain),
-             dict(cause="unlisted", found="any pattern", factor=other, **plain)]
+    rows += [
+        dict(cause="bad_luck", found="as batches differ", factor=1.0, **plain),
+        dict(cause="unlisted", found="any pattern", factor=other, **plain),
+    ]
     return pd.DataFrame(rows, columns=["cause", "variant", "chance", "part", "found", "factor"])
 
 
 def _losses(expected, pattern) -> pd.DataFrame:
     """Eggs put down to each named cause at each stage, never more at a stage than were lost there."""
-    rows = [dict(cause=cause, stage=stage, eggs=float(eggs)) for cause, by_stage in expected.items()
-            for stage, eggs in zip(STAGES[1:], by_stage[1:], strict=True)]
+    rows = [
+        dict(cause=cause, stage=stage, eggs=float(eggs))
+        for cause, by_stage in expected.items()
+        for stage, eggs in zip(STAGES[1:], by_stage[1:], strict=True)
+    ]
     out = pd.DataFrame(rows, columns=["cause", "stage", "eggs"])
     most = pattern.set_index("stage")["eggs"] / out.groupby("stage")["eggs"].sum().replace(0, np.nan)
     out["eggs"] *= out["stage"].map(most.clip(upper=1.0).fillna(1.0))

@@ -10,11 +10,14 @@ def against_cause(cause, shown, eggs, share, where, machine, target) -> dict:
     on = f" (incubator {machine})" if cause["side"] in ("machine", "hatch") and isinstance(machine, str) else ""
     batches = f"batch{'es' if len(where) > 1 else ''} {', '.join(where)}"
     sure = "very likely" if share >= 0.8 else "probable" if share >= 0.5 else "one of several that fit"
-    return _change(f"{cause['name']}{on}", shown or "the pattern of the losses",
-                   " ".join(part for part in (cause["check_next"], target) if part),
-                   f"About {eggs:.0f} eggs of {batches} are put down to it.", f"{sure} ({share:.0%})",
-                   ("cause", dict(cause=cause.name, machine=machine if on else None, eggs=eggs, where=where,
-                    share=share)))
+    return _change(
+        f"{cause['name']}{on}",
+        shown or "the pattern of the losses",
+        " ".join(part for part in (cause["check_next"], target) if part),
+        f"About {eggs:.0f} eggs of {batches} are put down to it.",
+        f"{sure} ({share:.0%})",
+        ("cause", dict(cause=cause.name, machine=machine if on else None, eggs=eggs, where=where, share=share)),
+    )
 
 
 def wanted_temperature(wanted, machine) -> str:
@@ -64,8 +67,16 @@ def probe_off(row) -> dict:
         "after storage and logged "
         "temperature are allowed for.",
         "fairly sure of the side, not of the size; check before you change",
-        ("probe_off", dict(machine=row["incubator"], way="high" if bias > 0 else "low", off=round(abs(bias), 1),
-                           batches=row["clock_batches"], right=37.5)),
+        (
+            "probe_off",
+            dict(
+                machine=row["incubator"],
+                way="high" if bias > 0 else "low",
+                off=round(abs(bias), 1),
+                batches=row["clock_batches"],
+                right=37.5,
+            ),
+        ),
     )
 
 
@@ -92,8 +103,16 @@ def temperature(row, wanted) -> dict:
         f"{wanted:.1f} °C",
         f"It ran {abs(gap):.1f} K {'above' if gap > 0 else 'below'} the table's figure outside excursions.",
         "sure of the log; see the probe's check",
-        ("temperature", dict(machine=row["incubator"], wanted=wanted, off=abs(gap), way="high" if gap > 0 else "low",
-                             mean=row["mean_c"])),
+        (
+            "temperature",
+            dict(
+                machine=row["incubator"],
+                wanted=wanted,
+                off=abs(gap),
+                way="high" if gap > 0 else "low",
+                mean=row["mean_c"],
+            ),
+        ),
     )
 
 
@@ -109,8 +128,10 @@ def humidity(now, to, table) -> dict:
         f"{100 * table['target_high'].iloc[0]:.0f} % is wanted. Go there in two sets if it is far.",
         f"from the weights of {len(table)} batch{'es' if len(table) > 1 else ''}; a humidity probe "
         "may be off by 3 points",
-        ("humidity", dict(to=to, now=now, loss=loss, low=table["target_low"].iloc[0],
-                          high=table["target_high"].iloc[0])),
+        (
+            "humidity",
+            dict(to=to, now=now, loss=loss, low=table["target_low"].iloc[0], high=table["target_high"].iloc[0]),
+        ),
     )
 
 

@@ -97,9 +97,9 @@ def ordinary_hazards(logits) -> np.ndarray:
     early = days[:7] * np.where(first, down, 1.0) * hazard[2] / (down * seen_first + seen_later)
     hidden = float(early @ (1 - shows))
     out[CLEAR], out[REMOVED] = max(hazard[0] - hidden, 0.3 * hazard[0]), hazard[1]
-    out[FIRST_DAY:FIRST_DAY + 7] = early
-    out[FIRST_DAY + 7:FIRST_DAY + 14] = hazard[3] * days[7:14]
-    out[FIRST_DAY + 14:PIPPED] = hazard[4] * days[14:]
+    out[FIRST_DAY : FIRST_DAY + 7] = early
+    out[FIRST_DAY + 7 : FIRST_DAY + 14] = hazard[3] * days[7:14]
+    out[FIRST_DAY + 14 : PIPPED] = hazard[4] * days[14:]
     out[PIPPED], out[CULLED] = hazard[5], hazard[6]
     return out
 
@@ -126,8 +126,12 @@ def precision(spread, part=None, loose=None) -> np.ndarray:
     np.fill_diagonal(cover, sd**2)
     if part is not None:
         ordinary = 1 - part
-        cover = (cover * ordinary[:, :, None] * ordinary[:, None, :] + np.eye(BANDS) * (part * loose)[:, None, :] ** 2
-                 + BETWEEN_SIZES**2 * part[:, :, None] * part[:, None, :] + 1e-3 * np.eye(BANDS))
+        cover = (
+            cover * ordinary[:, :, None] * ordinary[:, None, :]
+            + np.eye(BANDS) * (part * loose)[:, None, :] ** 2
+            + BETWEEN_SIZES**2 * part[:, :, None] * part[:, None, :]
+            + 1e-3 * np.eye(BANDS)
+        )
     return np.linalg.inv(cover)
 
 
@@ -177,8 +181,12 @@ def log_marginal(ways, eggs, hazards, inverse):
         step = np.linalg.solve(bend + inverse, (slope - np.einsum("hij,hj->hi", inverse, factor))[..., None])[..., 0]
         factor = factor + np.clip(step, -LONGEST, LONGEST)
     told, _, bend = _slopes(ways, eggs, hazards, factor, onehot)
-    logs = (told - 0.5 * np.einsum("hi,hij,hj->h", factor, inverse, factor)
-            + 0.5 * np.linalg.slogdet(inverse)[1] - 0.5 * np.linalg.slogdet(bend + inverse)[1])
+    logs = (
+        told
+        - 0.5 * np.einsum("hi,hij,hj->h", factor, inverse, factor)
+        + 0.5 * np.linalg.slogdet(inverse)[1]
+        - 0.5 * np.linalg.slogdet(bend + inverse)[1]
+    )
     cell = chances(hazards * np.exp(factor)[:, BAND_OF])
     each = ways[None] * cell[:, None, :]
     return logs, eggs[None, :, None] * each / each.sum(axis=2, keepdims=True)
@@ -191,10 +199,15 @@ def _slopes(ways, eggs, hazards, factor, onehot):
     by_band = now[:, :, None] * onehot
     passed = np.cumsum(by_band, axis=1)
     left = np.exp(-np.cumsum(now, axis=1))
-    slope = np.concatenate([left[:, :, None] * by_band - cell[:, :-1, None] * (passed - by_band),
-                            -cell[:, -1:, None] * passed[:, -1:]], axis=1)
+    slope = np.concatenate(
+        [left[:, :, None] * by_band - cell[:, :-1, None] * (passed - by_band), -cell[:, -1:, None] * passed[:, -1:]],
+        axis=1,
+    )
     chance = (1 - MISCOUNT) * cell @ ways.T + MISCOUNT / len(ways)
     relative = (1 - MISCOUNT) * np.einsum("gc,hck->hgk", ways, slope, optimize=True) / chance[..., None]
     told = np.log(chance) @ eggs
-    return told, np.einsum("g,hgk->hk", eggs, relative), np.einsum("g,hgk,hgl->hkl", eggs, relative, relative,
-                                                                  optimize=True)
+    return (
+        told,
+        np.einsum("g,hgk->hk", eggs, relative),
+        np.einsum("g,hgk,hgl->hkl", eggs, relative, relative, optimize=True),
+    )

@@ -42,9 +42,7 @@ def clock_earlier_hours(species: pd.Series, stored_days: float) -> float:
     return 24 * hatch_middle_days(species, stored_days) - due_hours(species, max(stored_days, FRESH_DAYS))[0]
 
 
-def calendar(
-    species: pd.Series, set_at: pd.Timestamp, *, stored_days: float = 4.0, candle_days=None
-) -> pd.DataFrame:
+def calendar(species: pd.Series, set_at: pd.Timestamp, *, stored_days: float = 4.0, candle_days=None) -> pd.DataFrame:
     """Every step of one set with its hours.
 
     Parameters

@@ -49,15 +49,28 @@ def different(gathered, batch, items) -> pd.DataFrame:
 
 def _by_name(gathered, batch) -> list[dict]:
     own, rows = gathered.rows[batch], []
-    good = [gathered.rows[name] for name, worth in gathered.good.items()
-            if name != batch and worth > 0.5 and gathered.rows[name]["species"] == own["species"]]
+    good = [
+        gathered.rows[name]
+        for name, worth in gathered.good.items()
+        if name != batch and worth > 0.5 and gathered.rows[name]["species"] == own["species"]
+    ]
     for column in BY_NAME:
         mine, theirs = _text(own.get(column)), [_text(row.get(column)) for row in good]
         theirs = [name for name in theirs if name]
         if mine and len(theirs) >= LEAST_GOOD and mine not in theirs:
             most = max(dict.fromkeys(theirs), key=theirs.count)
-            rows.append(dict(item=column, name=column, unit="", digits=0, value=mine, usual=most,
-                             good_batches=len(theirs), away=OTHER))
+            rows.append(
+                dict(
+                    item=column,
+                    name=column,
+                    unit="",
+                    digits=0,
+                    value=mine,
+                    usual=most,
+                    good_batches=len(theirs),
+                    away=OTHER,
+                )
+            )
     return rows
 
 

@@ -137,10 +137,19 @@ def _gather(season) -> Gathered:
     flock = evidence_records.flock_items(season.batches, eggs.counts, eggs.clears_counted)
     table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
     table["clock_machine"] = _of_machine(table["clock"], rows)
-    fates = {str(name): part.to_dict("records")
-             for name, part in believed_fates(season).groupby("batch", sort=False)}
-    return Gathered(season, eggs, usual_of_batch, table, doses, _good(eggs, usual_of_batch), rows, fates,
-                    _kinds(season, counted(season)), {name: row["verdict"] for name, row in water.items()})
+    fates = {str(name): part.to_dict("records") for name, part in believed_fates(season).groupby("batch", sort=False)}
+    return Gathered(
+        season,
+        eggs,
+        usual_of_batch,
+        table,
+        doses,
+        _good(eggs, usual_of_batch),
+        rows,
+        fates,
+        _kinds(season, counted(season)),
+        {name: row["verdict"] for name, row in water.items()},
+    )
 
 
 def _kinds(season, counted) -> dict:
@@ -176,8 +185,13 @@ def _usual(eggs: Tally, kinds) -> dict:
     for kind in dict.fromkeys(kinds[batch] for batch in eggs.counts.index):
         part = eggs.only(batch for batch in eggs.counts.index if kinds[batch] == kind)
         filled = part.filled()
-        out.update(zip(filled.index, usual(filled[list(ORDER)].to_numpy(), filled["hatched"].to_numpy(), published),
-                       strict=True))
+        out.update(
+            zip(
+                filled.index,
+                usual(filled[list(ORDER)].to_numpy(), filled["hatched"].to_numpy(), published),
+                strict=True,
+            )
+        )
     return out
 
 
@@ -225,11 +239,31 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
     rows = []
     for item, row in _items().items():
         value = float(gathered.values.at[batch, item])
-        gauge = Gauge(row["published"], row["spread"], 0) if row["kind"] == "dose" else usual_of(
-            others[item].to_numpy(), near if item in OF_MACHINE else worth, published=row["published"],
-            spread=row["spread"])
-        rows.append([item, row["name"], row["kind"], row["unit"], row["digits"], value, gauge.middle, gauge.spread,
-                     gauge.batches, (value - gauge.middle) / gauge.spread, row["needs"]])
+        gauge = (
+            Gauge(row["published"], row["spread"], 0)
+            if row["kind"] == "dose"
+            else usual_of(
+                others[item].to_numpy(),
+                near if item in OF_MACHINE else worth,
+                published=row["published"],
+                spread=row["spread"],
+            )
+        )
+        rows.append(
+            [
+                item,
+                row["name"],
+                row["kind"],
+                row["unit"],
+                row["digits"],
+                value,
+                gauge.middle,
+                gauge.spread,
+                gauge.batches,
+                (value - gauge.middle) / gauge.spread,
+                row["needs"],
+            ]
+        )
     table = pd.DataFrame(rows, columns=COLUMNS)
     return table.assign(unit=table["unit"].fillna(""))
 

@@ -61,8 +61,22 @@ def find(season, batch, clock_h, water) -> tuple[dict, Doses]:
     values = {"clock": clock_h, "hatch_spread": _spread(row), "water_loss": _water(water, species)}
     if track.empty:
         return values, NOTHING
-    columns = {name: track[name].to_numpy() for name in ("hen_days", "hours", "egg_c", "age_days", "level", "rate",
-                                                         "air_c", "low_c", "high_c", "rh_pct", "probe_spread_c")}
+    columns = {
+        name: track[name].to_numpy()
+        for name in (
+            "hen_days",
+            "hours",
+            "egg_c",
+            "age_days",
+            "level",
+            "rate",
+            "air_c",
+            "low_c",
+            "high_c",
+            "rh_pct",
+            "probe_spread_c",
+        )
+    }
     setting = (track["stage"] == "setting").to_numpy()
     doses = _doses(columns)
     if doses.logged > 0:
@@ -72,10 +86,10 @@ def find(season, batch, clock_h, water) -> tuple[dict, Doses]:
         late = setting & (columns["age_days"] > WARMING_DAYS)
         values["probe_gap"] = _middle(columns["probe_spread_c"][late])
         values["log_level"] = _middle((columns["air_c"] - (columns["low_c"] + columns["high_c"]) / 2)[late])
-    values["rh_set"] = _outside(columns["rh_pct"][setting], species["setter_rh_low_pct"],
-                                species["setter_rh_high_pct"])
-    values["rh_hatch"] = _outside(columns["rh_pct"][~setting], species["hatcher_rh_low_pct"],
-                                  species["hatcher_rh_high_pct"])
+    values["rh_set"] = _outside(columns["rh_pct"][setting], species["setter_rh_low_pct"], species["setter_rh_high_pct"])
+    values["rh_hatch"] = _outside(
+        columns["rh_pct"][~setting], species["hatcher_rh_low_pct"], species["hatcher_rh_high_pct"]
+    )
     return values, doses
 
 

@@ -41,17 +41,26 @@ def ladder(causes, cause=None) -> pd.DataFrame:
     sums, items = causes.arithmetic(cause), {item["item"]: item for item in causes.evidence.to_dict("records")}
     pattern = sums[sums["part"] == "pattern"]
     priors = causes.table.set_index("cause")["prior"]
-    rows = [dict(part="pattern", kind="pattern", name="", factor=float((pattern["chance"] * pattern["factor"]).sum())),
-            dict(part="before", kind="before", name="", factor=float(priors[cause] / priors["bad_luck"]))]
+    rows = [
+        dict(part="pattern", kind="pattern", name="", factor=float((pattern["chance"] * pattern["factor"]).sum())),
+        dict(part="before", kind="before", name="", factor=float(priors[cause] / priors["bad_luck"])),
+    ]
     lines = sums[~sums["part"].isin(["pattern", "with a second cause"])].drop_duplicates("part")
     for line in lines.to_dict("records"):
         item = items.get(line["part"])
         known = line["found"] != "not known"
         if line["found"].endswith(ONCE):
             continue
-        rows.append(dict(part=line["part"], kind="item" if item else "sign", factor=line["factor"] if known else np.nan,
-                         name=item["name"] if item else names()[line["part"]], said="" if item else line["found"],
-                         **({name: item[name] for name in ("value", "usual", "unit", "digits")} if item else {})))
+        rows.append(
+            dict(
+                part=line["part"],
+                kind="item" if item else "sign",
+                factor=line["factor"] if known else np.nan,
+                name=item["name"] if item else names()[line["part"]],
+                said="" if item else line["found"],
+                **({name: item[name] for name in ("value", "usual", "unit", "digits")} if item else {}),
+            )
+        )
     table = pd.DataFrame(rows, columns=COLUMNS)
     table["push"] = np.log10(table["factor"].astype(float).clip(lower=1e-12))
     table["strength"] = [_strength(factor) for factor in table["factor"].astype(float)]

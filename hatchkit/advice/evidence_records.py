@@ -118,16 +118,27 @@ def flock_items(batches, counts, counted) -> pd.DataFrame:
     eggs = counts.reindex(rows.index)
     out = pd.DataFrame(index=counts.index, columns=["flock_clears", "flock_deaths"], dtype=float)
     known = pd.Series(counted.reindex(rows.index).to_numpy(dtype=bool), index=rows.index)
-    for item, lost, use in (("flock_clears", eggs["clear"], known),
-                            ("flock_deaths", eggs["early"] + eggs["mid"], known | True)):
-        part = pd.DataFrame({"species": rows["species"].astype(str), "flock": rows["flock"].astype(str),
-                             "lost": lost.where(use, 0.0), "eggs": eggs.sum(axis=1).where(use, 0.0),
-                             "batches": use.astype(float)})
+    for item, lost, use in (
+        ("flock_clears", eggs["clear"], known),
+        ("flock_deaths", eggs["early"] + eggs["mid"], known | True),
+    ):
+        part = pd.DataFrame(
+            {
+                "species": rows["species"].astype(str),
+                "flock": rows["flock"].astype(str),
+                "lost": lost.where(use, 0.0),
+                "eggs": eggs.sum(axis=1).where(use, 0.0),
+                "batches": use.astype(float),
+            }
+        )
         kind = part.groupby("species")[["lost", "eggs", "batches"]].transform("sum")
         own = part.groupby(["species", "flock"])[["lost", "eggs", "batches"]].transform("sum")
         mates, others = own - part[["lost", "eggs", "batches"]], kind - own
         rate = (kind["lost"] + 0.5) / (kind["eggs"] + 1.0)
-        ratio = np.log2((mates["lost"] + DRAWN) / (mates["eggs"] + DRAWN / rate)
-                        / ((others["lost"] + DRAWN) / (others["eggs"] + DRAWN / rate)))
+        ratio = np.log2(
+            (mates["lost"] + DRAWN)
+            / (mates["eggs"] + DRAWN / rate)
+            / ((others["lost"] + DRAWN) / (others["eggs"] + DRAWN / rate))
+        )
         out[item] = ratio.where((mates["batches"] > 0) & (others["batches"] >= 2)).reindex(out.index)
     return out

@@ -56,10 +56,14 @@ def glance(season, *, found=None) -> Glance:
     looks = [looks_of(season, part).assign(machine=machine) for machine, part in batches.groupby("machine", sort=False)]
     told = found[found["notable"].astype(bool)].drop_duplicates("event").rename(columns={"incubator": "machine"})
     return Glance(
-        timezone=season.timezone or "UTC", batches=batches, spells=told[SPELLS].reset_index(drop=True),
-        looks=pd.concat(looks, ignore_index=True) if looks else pd.DataFrame(
-            columns=["batch", "name", "looked_at", "lane", "machine"]),
-        gaps=_gaps(season, batches))
+        timezone=season.timezone or "UTC",
+        batches=batches,
+        spells=told[SPELLS].reset_index(drop=True),
+        looks=pd.concat(looks, ignore_index=True)
+        if looks
+        else pd.DataFrame(columns=["batch", "name", "looked_at", "lane", "machine"]),
+        gaps=_gaps(season, batches),
+    )
 
 
 def _batches(season) -> pd.DataFrame:
@@ -71,11 +75,17 @@ def _batches(season) -> pd.DataFrame:
         if pd.isna(row["set_at"]) or row["species"] not in season.species_table.index:
             continue
         batch, end = str(row["batch"]), chicks.loc[str(row["batch"])] if str(row["batch"]) in chicks.index else None
-        rows.append(dict(
-            machine=machine_air.incubator_of(season, row) or "", batch=batch, species=row["species"],
-            eggs_set=row["eggs_set"], chicks=None if end is None else end["eggs"],
-            share=None if end is None else end["share_of_set"],
-            **ranges.stages(row, season.species_table.loc[row["species"]])))
+        rows.append(
+            dict(
+                machine=machine_air.incubator_of(season, row) or "",
+                batch=batch,
+                species=row["species"],
+                eggs_set=row["eggs_set"],
+                chicks=None if end is None else end["eggs"],
+                share=None if end is None else end["share_of_set"],
+                **ranges.stages(row, season.species_table.loc[row["species"]]),
+            )
+        )
     table = pd.DataFrame(rows, columns=[name for name in BATCHES if name != "lane"])
     table = table.astype({"eggs_set": float, "chicks": float, "share": float})
     table = table.sort_values(["machine", "set_at"], kind="stable", ignore_index=True)

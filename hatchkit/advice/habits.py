@@ -24,8 +24,11 @@ def believed_fates(season) -> pd.DataFrame:
 
 def _believed(season) -> pd.DataFrame:
     fates, idle = season.fates, idle_batches(season)
-    widen = fates["batch"].astype(str).isin(idle) & fates["found_at"].eq("hatch") & fates["fate"].eq("dead") \
-        if idle else None
+    widen = (
+        fates["batch"].astype(str).isin(idle) & fates["found_at"].eq("hatch") & fates["fate"].eq("dead")
+        if idle
+        else None
+    )
     return fates.assign(after_day=fates["after_day"].mask(widen, 0.0)) if idle and widen.any() else fates
 
 

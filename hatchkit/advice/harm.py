@@ -44,9 +44,17 @@ LEAST_HARM, HARMLESS = 0.05, 1e-9
 #: A dose below this (halvings) is no event.
 LEAST_DOSE = {"heat_spell": 0.02, "cold_spell": 0.03}
 
-BANDS = {"clear": slice(0, 1), "removed": slice(1, 2), "days_0_2": slice(2, 4), "days_2_7": slice(4, 9),
-         "days_7_14": slice(9, 16), "days_14_18": slice(16, 20), "days_18_21": slice(20, 23),
-         "pipped_dead": slice(23, 24), "culled": slice(24, 25)}
+BANDS = {
+    "clear": slice(0, 1),
+    "removed": slice(1, 2),
+    "days_0_2": slice(2, 4),
+    "days_2_7": slice(4, 9),
+    "days_7_14": slice(9, 16),
+    "days_14_18": slice(16, 20),
+    "days_18_21": slice(20, 23),
+    "pipped_dead": slice(23, 24),
+    "culled": slice(24, 25),
+}
 
 
 class Way(NamedTuple):
@@ -123,7 +131,7 @@ def from_dose(by_day, delay) -> np.ndarray:
         gone = 1 - np.exp(-np.clip(edges - day - 0.3, 0, None) / delay)
         part = np.diff(gone)
         part[-1] += 1 - gone[-1]
-        kernel[course.FIRST_DAY:course.PIPPED] += by_day[day] * part
+        kernel[course.FIRST_DAY : course.PIPPED] += by_day[day] * part
     kernel *= np.log(2) * (1 - sum(LEFT_OVER.values()))
     for place, share in LEFT_OVER.items():
         kernel[place] += np.log(2) * share * by_day.sum()

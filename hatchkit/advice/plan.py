@@ -83,8 +83,9 @@ class Plan:
         return paths
 
 
-def next_set(season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0, today=None, batch=None,
-             unit="C") -> Plan:
+def next_set(
+    season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0, today=None, batch=None, unit="C"
+) -> Plan:
     """Plan the next set from the season's own batches and published levels.
 
     Parameters
@@ -204,8 +205,9 @@ def _driver(own, level, eggs, chicks, sure):
     without = beta_binomial.eggs_learned(weight, chicks, sure=sure)
     if without is None or without > DRIVER_CHANGES * wanted:
         return None
-    return dict(batch=str(worst["batch"]), eggs_set=int(worst["eggs_set"]), hatched=int(worst["hatched"]),
-                without=int(without))
+    return dict(
+        batch=str(worst["batch"]), eggs_set=int(worst["eggs_set"]), hatched=int(worst["hatched"]), without=int(without)
+    )
 
 
 def published_level(species) -> dict:

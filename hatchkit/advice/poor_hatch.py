@@ -11,9 +11,29 @@ from hatchkit.advice.evidence import usual_by_batch
 from hatchkit.advice.tally import tally
 from hatchkit.problems import HatchkitError
 
-STANDING = ["batch", "species", "set", "developing", "clear", "removed", "unaccounted", "hatched", "share_of_set",
-            "share_hatched", "share_low", "share_high", "clears_counted", "usual_of_set", "usual", "others",
-            "away_of_set", "away", "away_low", "away_high", "poor"]
+STANDING = [
+    "batch",
+    "species",
+    "set",
+    "developing",
+    "clear",
+    "removed",
+    "unaccounted",
+    "hatched",
+    "share_of_set",
+    "share_hatched",
+    "share_low",
+    "share_high",
+    "clears_counted",
+    "usual_of_set",
+    "usual",
+    "others",
+    "away_of_set",
+    "away",
+    "away_low",
+    "away_high",
+    "poor",
+]
 
 #: A hatch is poor from so many standard deviations of a batch below the usual, far below from twice as many.
 POOR = -1.0
@@ -38,8 +58,17 @@ def standing(season) -> pd.DataFrame:
     eggs = tally(season)
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
     usual_of_batch = usual_by_batch(season)
-    rows = [_standing(batch, kinds[batch], row, float(eggs.unaccounted[batch]), bool(eggs.clears_counted[batch]),
-                      usual_of_batch[batch]) for batch, row in eggs.counts.iterrows()]
+    rows = [
+        _standing(
+            batch,
+            kinds[batch],
+            row,
+            float(eggs.unaccounted[batch]),
+            bool(eggs.clears_counted[batch]),
+            usual_of_batch[batch],
+        )
+        for batch, row in eggs.counts.iterrows()
+    ]
     table = pd.DataFrame([row for row in rows if row["set"] > 0], columns=STANDING)
     worse = table[["away", "away_of_set"]].min(axis=1)
     return table.loc[worse.sort_values(kind="stable").index].reset_index(drop=True)
@@ -53,16 +82,35 @@ def _standing(batch, species, row, gone, clears_counted, usual) -> dict:
     found, away = [np.nan] * 3, [np.nan] * 3
     if grown > 0:
         found = [chicks / (grown + part * gone) for part in (1.0, 0.5, 0.0)]
-        away = [_away(one, share, of, usual.rho)
-                for one, of in zip(found, (grown + gone, grown + gone / 2, grown), strict=True)]
+        away = [
+            _away(one, share, of, usual.rho)
+            for one, of in zip(found, (grown + gone, grown + gone / 2, grown), strict=True)
+        ]
     away_of_set = _away(chicks / total, share_of_set, total, usual.rho) if total else np.nan
     more = {name: row[name] - usual.shares[place] * total for place, name in ((1, "clear"), (2, "removed"))}
-    return dict(batch=batch, species=species, set=total, developing=grown, clear=row["clear"], removed=row["removed"],
-                unaccounted=gone, hatched=chicks, share_of_set=chicks / total if total else np.nan,
-                share_hatched=np.nan if gone else found[1], share_low=found[0], share_high=found[2],
-                clears_counted=clears_counted, usual_of_set=share_of_set, usual=share, others=usual.batches,
-                away_of_set=away_of_set, away=away[1], away_low=away[0], away_high=away[2],
-                poor=_poor(away, away_of_set, more))
+    return dict(
+        batch=batch,
+        species=species,
+        set=total,
+        developing=grown,
+        clear=row["clear"],
+        removed=row["removed"],
+        unaccounted=gone,
+        hatched=chicks,
+        share_of_set=chicks / total if total else np.nan,
+        share_hatched=np.nan if gone else found[1],
+        share_low=found[0],
+        share_high=found[2],
+        clears_counted=clears_counted,
+        usual_of_set=share_of_set,
+        usual=share,
+        others=usual.batches,
+        away_of_set=away_of_set,
+        away=away[1],
+        away_low=away[0],
+        away_high=away[2],
+        poor=_poor(away, away_of_set, more),
+    )
 
 
 def _away(share, usual, eggs, rho) -> float:

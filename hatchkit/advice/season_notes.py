@@ -48,9 +48,7 @@ def season_notes(season, *, causes=None, most=3) -> pd.DataFrame:
     causes = season_causes(season) if causes is None else causes
     rows = _from_causes(causes) + _from_stages(causes) + _from_records(causes)
     table = pd.DataFrame(rows, columns=COLUMNS[1:])
-    table = (
-        table[table["eggs_lost"] >= LEAST_EGGS].sort_values("eggs_lost", ascending=False, kind="stable").head(most)
-    )
+    table = table[table["eggs_lost"] >= LEAST_EGGS].sort_values("eggs_lost", ascending=False, kind="stable").head(most)
     table.insert(0, "rank", range(1, len(table) + 1))
     table = table.reset_index(drop=True)
     if table.empty:
@@ -103,8 +101,11 @@ def _above(causes) -> list[str]:
     counts = np.array([c.pattern["eggs"] for c in causes.values()], dtype=float)  # columns in the order of STAGES
     eggs = counts.sum(axis=1)
     level = 1 - 2 * 0.05 / len(STAGES[1:])
-    return [stage for stage, found in zip(STAGES[1:], counts.T[1:], strict=True)
-            if pooled(found, eggs, level=level).low > published_eggs(stage, causes) / eggs.sum()]
+    return [
+        stage
+        for stage, found in zip(STAGES[1:], counts.T[1:], strict=True)
+        if pooled(found, eggs, level=level).low > published_eggs(stage, causes) / eggs.sum()
+    ]
 
 
 def _from_stages(causes) -> list[dict]:

@@ -15,20 +15,26 @@ def what_if(result) -> str:
         text += f" and {gone:.0f} {'has' if round(gone) == 1 else 'have'} no known end"
     if worst["eggs"]:
         part = "all" if round(facts["assumed"]) == round(worst["eggs"]) else f"{facts['assumed']:.0f}"
-        share = (f", {part} of them by the usual course of deaths, as they died between two looks"
-                 if facts["assumed"] > ASSUMED * worst["eggs"] else "")
+        share = (
+            f", {part} of them by the usual course of deaths, as they died between two looks"
+            if facts["assumed"] > ASSUMED * worst["eggs"]
+            else ""
+        )
         text += f"; the largest known loss is {worst['name']} ({worst['eggs']:.0f}{share})"
     text += "."
     if facts["left_out"]:
-        text += (f" Not among them: {facts['left_out_eggs']:.0f} eggs of batch{'es' if facts['left_out'] > 1 else ''} "
-                 f"{facts['left_out_names']}, whose hatch is not over or whose records cannot be read.")
+        text += (
+            f" Not among them: {facts['left_out_eggs']:.0f} eggs of batch{'es' if facts['left_out'] > 1 else ''} "
+            f"{facts['left_out_names']}, whose hatch is not over or whose records cannot be read."
+        )
     if facts["probable"]:
         text += f" Of the causes that are probable in some batch, most eggs go to: {facts['probable']}."
     else:
         text += " No cause is probable in any batch."
     if facts["chicks_back"] != facts["chicks_back"]:
-        return (f"{text} Whether the season would have given more without its excursions cannot be told from these "
-                "records.")
+        return (
+            f"{text} Whether the season would have given more without its excursions cannot be told from these records."
+        )
     more = "more" if facts["chicks_back"] >= 0 else "fewer"
     return (
         f"{text} If the surplus of deaths in the windows with excursions came from these, the season would have given "

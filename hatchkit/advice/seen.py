@@ -11,13 +11,28 @@ from hatchkit.advice import course
 from hatchkit.advice.tally import STAGES
 
 #: Where the eggs of a cell of the model belong in the ledger.
-STAGE_OF_CELL = np.array([STAGES.index("clear"), STAGES.index("removed"), *[STAGES.index("early")] * 7,
-                          *[STAGES.index("mid")] * 7, *[STAGES.index("late")] * 7, STAGES.index("pipped_dead"),
-                          STAGES.index("culled"), STAGES.index("hatched")])
+STAGE_OF_CELL = np.array(
+    [
+        STAGES.index("clear"),
+        STAGES.index("removed"),
+        *[STAGES.index("early")] * 7,
+        *[STAGES.index("mid")] * 7,
+        *[STAGES.index("late")] * 7,
+        STAGES.index("pipped_dead"),
+        STAGES.index("culled"),
+        STAGES.index("hatched"),
+    ]
+)
 
 #: Fates that are told by themselves, whatever the model thinks of them.
-TOLD = {"clear": "clear", "infertile": "clear", "removed": "removed", "pipped_dead": "pipped_dead",
-        "culled": "culled", "hatched": "hatched"}
+TOLD = {
+    "clear": "clear",
+    "infertile": "clear",
+    "removed": "removed",
+    "pipped_dead": "pipped_dead",
+    "culled": "culled",
+    "hatched": "hatched",
+}
 
 
 @dataclass(frozen=True)
@@ -76,8 +91,11 @@ def seen(fates, row, kinds, incubation_days) -> Seen:
                 eggs[key] = eggs.get(key, 0.0) + part
                 ways[key] = _ways(kind, after, by, kinds, at_end=fate["found_at"] == "hatch")
                 stages[key] = _stages(kind)
-    return Seen(np.array(list(ways.values())).reshape(-1, course.CELLS), np.array(list(eggs.values())),
-                np.array(list(stages.values())).reshape(-1, course.CELLS))
+    return Seen(
+        np.array(list(ways.values())).reshape(-1, course.CELLS),
+        np.array(list(eggs.values())),
+        np.array(list(stages.values())).reshape(-1, course.CELLS),
+    )
 
 
 def _opened(row) -> tuple[float, float]:

@@ -113,8 +113,10 @@ def _read_text(text, day_first) -> tuple[pd.Timestamp, bool]:
 
 def _two_ways(text, *ways) -> str:
     one, other = (pd.Timestamp(way) for way in ways)
-    return (f"{text!r} can be {one.day} {one:%B} or {other.day} {other:%B}: write {one:%Y-%m-%d} or "
-            f"{other:%Y-%m-%d}, or say [sheets] day_first = true (or false) in season.toml.")
+    return (
+        f"{text!r} can be {one.day} {one:%B} or {other.day} {other:%B}: write {one:%Y-%m-%d} or "
+        f"{other:%Y-%m-%d}, or say [sheets] day_first = true (or false) in season.toml."
+    )
 
 
 def on_the_clock(wall: pd.Timestamp, zone: str) -> pd.Timestamp:
@@ -122,9 +124,11 @@ def on_the_clock(wall: pd.Timestamp, zone: str) -> pd.Timestamp:
     first = wall.tz_localize(zone, ambiguous=True, nonexistent="NaT")
     shown = f"{wall:%H:%M} on {wall.day} {wall:%B %Y}"
     if pd.isna(first):
-        raise HatchkitError(f"{shown} never comes in {zone}: the clocks go forward then. Give an hour that the clock "
-                            "shows.")
+        raise HatchkitError(
+            f"{shown} never comes in {zone}: the clocks go forward then. Give an hour that the clock shows."
+        )
     if first != wall.tz_localize(zone, ambiguous=False, nonexistent="NaT"):
-        raise HatchkitError(f"{shown} comes twice in {zone}: the clocks go back that night. Give an hour that comes "
-                            "once.")
+        raise HatchkitError(
+            f"{shown} comes twice in {zone}: the clocks go back that night. Give an hour that comes once."
+        )
     return first

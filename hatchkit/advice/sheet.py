@@ -32,11 +32,15 @@ def page(plan) -> str:
         return escape(text(code, facts, language))
 
     title = say("plan_title", name=words.bird_of(plan.basis, language), set=plan.basis["set_at"])
-    heads = "".join(f'<th scope="col">{name}</th>' for name in (
-        "✓", say("paper_when"), say("paper_day"), say("paper_step"), say("paper_write")))
+    heads = "".join(
+        f'<th scope="col">{name}</th>'
+        for name in ("✓", say("paper_when"), say("paper_day"), say("paper_step"), say("paper_write"))
+    )
     rows = "".join(_row(row, language) for row in plan.calendar.to_dict("records"))
-    changes = "".join(f"<li><b>{escape(row['what'])}</b>: {escape(row['to'].rstrip('.'))}. {escape(row['why'])}</li>"
-                      for row in words.changes_in(plan.changes, language, plan.unit)[:MOST_CHANGES])
+    changes = "".join(
+        f"<li><b>{escape(row['what'])}</b>: {escape(row['to'].rstrip('.'))}. {escape(row['why'])}</li>"
+        for row in words.changes_in(plan.changes, language, plan.unit)[:MOST_CHANGES]
+    )
     changes = changes or f"<li>{escape(words.what_changes(plan, language))}</li>"
     care = "".join(f"<li>{escape(one)}</li>" for one in cautions("machine", "opening_eggs", language=language))
     return (
@@ -55,6 +59,8 @@ def _row(row, language: str) -> str:
         return escape(text(code, facts, language))
 
     note = say(f"write_{row['step']}") if has(f"write_{row['step']}") else ""
-    return (f'<tr><td><i></i></td><td>{say("paper_moment", time=row["starts"])}</td>'
-            f'<td class="number">{say("shown_number", number=row["day"])}</td><td>{say("step_" + row["step"])}</td>'
-            f'<td class="blank">{note}</td></tr>')
+    return (
+        f"<tr><td><i></i></td><td>{say('paper_moment', time=row['starts'])}</td>"
+        f'<td class="number">{say("shown_number", number=row["day"])}</td><td>{say("step_" + row["step"])}</td>'
+        f'<td class="blank">{note}</td></tr>'
+    )

@@ -20,8 +20,9 @@ LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "
 COLUMNS = ["sign", "name", "kind", "fact", "said", "column"]
 
 #: Letters that do not fall apart into a plain one and a mark.
-PLAIN = str.maketrans({"ß": "ss", "ø": "o", "ł": "l", "æ": "ae", "œ": "oe", "đ": "d", "'": " ",
-                       "\N{RIGHT SINGLE QUOTATION MARK}": " "})
+PLAIN = str.maketrans(
+    {"ß": "ss", "ø": "o", "ł": "l", "æ": "ae", "œ": "oe", "đ": "d", "'": " ", "\N{RIGHT SINGLE QUOTATION MARK}": " "}
+)
 
 #: Up to this many words before a sign are looked at for a "no".
 BEFORE = 3
@@ -29,10 +30,12 @@ BEFORE = 3
 #: Two stems joined by + belong together within so many letters.
 APART = 40
 
-NOT = set("no not never without didnt wasnt isnt kein keine keinen keinerlei nicht ohne nie pas sans aucun aucune ni "
-          "jamais geen niet zonder nooit sin ninguna ningun nunca non senza nessun nessuna mai nao sem nenhum nenhuma "
-          "nie bez zadnych zadnego nebyl nebyla nebylo zadne ingen inget inte utan aldrig intet ikke uden nem nincs "
-          "nelkul soha".split())
+NOT = set(
+    "no not never without didnt wasnt isnt kein keine keinen keinerlei nicht ohne nie pas sans aucun aucune ni "
+    "jamais geen niet zonder nooit sin ninguna ningun nunca non senza nessun nessuna mai nao sem nenhum nenhuma "
+    "nie bez zadnych zadnego nebyl nebyla nebylo zadne ingen inget inte utan aldrig intet ikke uden nem nincs "
+    "nelkul soha".split()
+)
 
 
 def plain(text) -> str:
@@ -98,9 +101,9 @@ def read(text) -> dict:
         if sign in named or not all(word in text for word in words):
             continue
         for match in _pattern(phrase).finditer(text):
-            clause = re.split(r"[.;:!?,]", text[:match.start()])[-1]
+            clause = re.split(r"[.;:!?,]", text[: match.start()])[-1]
             if not NOT & set(re.findall(r"\w+", clause)[-BEFORE:]):
-                end = re.match(r"\w*", text[match.end():])
+                end = re.match(r"\w*", text[match.end() :])
                 named[sign] = match.group() + end.group()
                 break
     return named

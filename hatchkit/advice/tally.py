@@ -62,8 +62,13 @@ class Tally:
         """The same for some batches, in the order of the table."""
         wanted = set(batches)
         names = [name for name in self.counts.index if name in wanted]
-        return Tally(self.counts.loc[names], self.sure.loc[names], self.between, self.unaccounted.loc[names],
-                     self.clears_counted.loc[names])
+        return Tally(
+            self.counts.loc[names],
+            self.sure.loc[names],
+            self.between,
+            self.unaccounted.loc[names],
+            self.clears_counted.loc[names],
+        )
 
     def filled(self, shares=None) -> pd.DataFrame:
         """`counts` with the eggs without a known end spread over the loss stages as `shares` fall.
@@ -73,8 +78,11 @@ class Tally:
         """
         shares = published_shares() if shares is None else shares
         gone = self.unaccounted.to_numpy()[:, None]
-        return self.counts + gone * np.stack([loss_shares(shares, known) for known in self.clears_counted]) \
-            if len(self.counts) else self.counts
+        return (
+            self.counts + gone * np.stack([loss_shares(shares, known) for known in self.clears_counted])
+            if len(self.counts)
+            else self.counts
+        )
 
 
 def loss_shares(shares, clears_counted) -> np.ndarray:
@@ -146,9 +154,17 @@ def _batch_tally(fates, species, days) -> tuple[np.ndarray, list[Between]]:
             found["clear"] += row["eggs"]
         elif row["fate"] in found:
             found[row["fate"]] += row["eggs"]
-    between = [Between(tuple(STAGES.index(stage) for stage, _, _ in inside), tuple(part for _, part, _ in inside),
-                       tuple(mass for _, _, mass in inside), eggs, after, by)
-               for (inside, after, by), eggs in open_rows.items()]
+    between = [
+        Between(
+            tuple(STAGES.index(stage) for stage, _, _ in inside),
+            tuple(part for _, part, _ in inside),
+            tuple(mass for _, _, mass in inside),
+            eggs,
+            after,
+            by,
+        )
+        for (inside, after, by), eggs in open_rows.items()
+    ]
     return np.array(list(found.values())), between
 
 

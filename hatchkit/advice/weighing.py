@@ -113,8 +113,9 @@ def weigh(what: Seen, usual: Usual, doses, evidence: dict) -> Weighed:
     base = course.ordinary_hazards(usual.logits)
     ways = harm.ways(doses)
     added = np.vstack([0 * base, *(way.sizes[:, None] * way.kernel for way in ways)])
-    logs, cells = course.log_marginal(what.ways, what.eggs, base + added,
-                                      course.precision(usual.spread, *course.loosened(base, added)))
+    logs, cells = course.log_marginal(
+        what.ways, what.eggs, base + added, course.precision(usual.spread, *course.loosened(base, added))
+    )
     luck, logs, cells = logs[0], logs[1:], cells[1:]
     wide = course.precision(np.maximum(usual.spread, UNLISTED_SD))
     unlisted = course.log_marginal(what.ways, what.eggs, base[None], wide)[0][0]
@@ -130,16 +131,27 @@ def weigh(what: Seen, usual: Usual, doses, evidence: dict) -> Weighed:
         if way.cause not in best or best[way.cause][0] < np.log(part) + pattern:
             best[way.cause] = (np.log(part) + pattern, way)
     prior = priors()
-    single = {cause: float(log_sum(np.array([np.log(part) + log for part, log in variants.values()])))
-              + evidence.get(cause, 0.0) + np.log(prior[cause]) for cause, variants in parts.items()}
-    logs_of = {**single, "bad_luck": np.log(prior["bad_luck"]),
-               "unlisted": float(trusted(unlisted - luck)) + np.log(prior["unlisted"])}
+    single = {
+        cause: float(log_sum(np.array([np.log(part) + log for part, log in variants.values()])))
+        + evidence.get(cause, 0.0)
+        + np.log(prior[cause])
+        for cause, variants in parts.items()
+    }
+    logs_of = {
+        **single,
+        "bad_luck": np.log(prior["bad_luck"]),
+        "unlisted": float(trusted(unlisted - luck)) + np.log(prior["unlisted"]),
+    }
     order = sorted(single, key=single.get, reverse=True)
-    paired = _pairs({cause: best[cause][1] for cause in order}, what, base, usual.spread, luck,
-                    evidence)
+    paired = _pairs({cause: best[cause][1] for cause in order}, what, base, usual.spread, luck, evidence)
     parts["unlisted"] = {"always": (1.0, float(trusted(unlisted - luck)))}
-    return _shared(parts, logs_of, paired, {cause: _mean(rows) for cause, rows in lost.items()},
-                   {cause: way.kernel for cause, (_, way) in best.items()})
+    return _shared(
+        parts,
+        logs_of,
+        paired,
+        {cause: _mean(rows) for cause, rows in lost.items()},
+        {cause: way.kernel for cause, (_, way) in best.items()},
+    )
 
 
 def _put_down(base, way) -> np.ndarray:
@@ -161,14 +173,15 @@ def _sizes(way) -> np.ndarray:
 def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
     """(first, second, log weight, eggs of the first and of the second by stage); `best` is in the order of weight."""
     order = list(best)
-    names = [(a, b) for at, a in enumerate(order[:PAIRED]) for b in order[at + 1:] if {a, b} not in NEVER_TOGETHER]
+    names = [(a, b) for at, a in enumerate(order[:PAIRED]) for b in order[at + 1 :] if {a, b} not in NEVER_TOGETHER]
     added = []
     for a, b in names:
         one, two = (_sizes(best[name])[:, None] * best[name].kernel for name in (a, b))
         added += [(one[i], two[j]) for i in range(len(one)) for j in range(len(two))]
     one, two = map(np.array, zip(*added, strict=True))
-    logs, cells = course.log_marginal(what.ways, what.eggs, base + one + two,
-                                      course.precision(spread, *course.loosened(base, one + two)))
+    logs, cells = course.log_marginal(
+        what.ways, what.eggs, base + one + two, course.precision(spread, *course.loosened(base, one + two))
+    )
     prior, out, each = priors(), [], 4
     for place, (a, b) in enumerate(names):
         part = slice(place * each, (place + 1) * each)
@@ -176,8 +189,9 @@ def _pairs(best, what, base, spread, luck, evidence) -> list[tuple]:
         weight = np.exp(logs[part] - log_sum(logs[part]))
         share = [np.pad(x[part] / (base + one[part] + two[part] + 1e-12), ((0, 0), (0, 1))) for x in (one, two)]
         eggs = [what.by_stage(np.einsum("s,sgc,sc->gc", weight, cells[part], x)) for x in share]
-        odds = np.log(SECOND) + sum(evidence.get(name, 0.0) + np.log(prior[name] / prior["bad_luck"])
-                                    for name in (a, b))
+        odds = np.log(SECOND) + sum(
+            evidence.get(name, 0.0) + np.log(prior[name] / prior["bad_luck"]) for name in (a, b)
+        )
         out.append((a, b, log + odds + np.log(prior["bad_luck"]), *eggs))
     return out
 
@@ -187,10 +201,10 @@ def _shared(parts, logs_of, paired, lost, kernels) -> Weighed:
     names = list(logs_of)
     logs = np.array([*logs_of.values(), *(pair[2] for pair in paired)])
     weight = np.exp(logs - log_sum(logs))
-    alone = dict(zip(names, weight[:len(names)], strict=True))
+    alone = dict(zip(names, weight[: len(names)], strict=True))
     shares, rows = dict(alone), []
     expected = {name: alone[name] * eggs for name, eggs in lost.items()}
-    for (a, b, _, *stages), share in zip(paired, weight[len(names):], strict=True):
+    for (a, b, _, *stages), share in zip(paired, weight[len(names) :], strict=True):
         for name, eggs in zip((a, b), stages, strict=True):
             shares[name] += share / 2
             expected[name] = expected[name] + share * eggs
@@ -199,6 +213,12 @@ def _shared(parts, logs_of, paired, lost, kernels) -> Weighed:
             a, b, eggs_a, eggs_b = b, a, eggs_b, eggs_a
         rows.append(dict(first=a, second=b, share=float(share), eggs_first=eggs_a, eggs_second=eggs_b))
     rows.sort(key=lambda row: -row["share"])
-    return Weighed(parts, {name: float(share) for name, share in shares.items()},
-                   {name: float(share) for name, share in alone.items()}, rows,
-                   {**lost, **{name: np.zeros(len(STAGES)) for name in UNNAMED}}, expected, kernels)
+    return Weighed(
+        parts,
+        {name: float(share) for name, share in shares.items()},
+        {name: float(share) for name, share in alone.items()},
+        rows,
+        {**lost, **{name: np.zeros(len(STAGES)) for name in UNNAMED}},
+        expected,
+        kernels,
+    )

@@ -128,8 +128,11 @@ def _left_out(season, causes) -> dict:
     """Batches that no word is said of, because their hatch is not over or their records cannot be read."""
     names = season.batches["batch"].astype(str)
     rest = season.batches[~names.isin(list(causes))]
-    return dict(left_out=len(rest), left_out_eggs=float(rest["eggs_set"].fillna(0).sum()),
-                left_out_names=", ".join(rest["batch"].astype(str)))
+    return dict(
+        left_out=len(rest),
+        left_out_eggs=float(rest["eggs_set"].fillna(0).sum()),
+        left_out_names=", ".join(rest["batch"].astype(str)),
+    )
 
 
 def _assumed(causes, stage) -> float:
@@ -154,8 +157,17 @@ def _stages(causes) -> list[dict]:
         )
     gone = float(sum(c.unaccounted for c in causes.values()))
     if gone:
-        rows.append(dict(block="stage", key="unaccounted", name=stage_names.in_words("unaccounted"), eggs=gone,
-                         low=np.nan, high=np.nan, usual=np.nan))
+        rows.append(
+            dict(
+                block="stage",
+                key="unaccounted",
+                name=stage_names.in_words("unaccounted"),
+                eggs=gone,
+                low=np.nan,
+                high=np.nan,
+                usual=np.nan,
+            )
+        )
     return rows
 
 

@@ -85,15 +85,23 @@ def _against(season, mine, batch) -> list[tuple]:
         causes = {name: one for name, one in season_causes(season).items() if name in names}
         table = of_causes(account(causes))
         table = table[(table["eggs"] >= LEAST_EGGS) & (table["firmest"] >= ACT_FROM)].head(ACTIONS)
-        found = [(row["cause"] if "cause" in row else row["key"], row["eggs"], row["firmest"],
-                  _where(causes, row["key"])) for row in table.to_dict("records")]
+        found = [
+            (row["cause"] if "cause" in row else row["key"], row["eggs"], row["firmest"], _where(causes, row["key"]))
+            for row in table.to_dict("records")
+        ]
     check = reference.load("causes").set_index("cause")
     out = []
     for cause, eggs, share, where in found:
         machine = next((season.batch(name).get("incubator") for name in where), None)
         shown = _shown(causes[where[0]], cause) if where else ""
-        out.append((cause, words.against_cause(check.loc[cause], shown, eggs, share, where, machine,
-                                               _target(season, cause, mine, machine))))
+        out.append(
+            (
+                cause,
+                words.against_cause(
+                    check.loc[cause], shown, eggs, share, where, machine, _target(season, cause, mine, machine)
+                ),
+            )
+        )
     return out
 
 
@@ -256,7 +264,11 @@ def _most_told() -> pd.Series:
 
 
 #: Settings proved off, with the causes that say the same.
-_SETTINGS = [(set(), _probe), ({"warm_throughout", "cool_throughout"}, _temperature),
-             ({"too_dry", "too_humid"}, _humidity), ({"long_storage"}, _storage)]
+_SETTINGS = [
+    (set(), _probe),
+    ({"warm_throughout", "cool_throughout"}, _temperature),
+    ({"too_dry", "too_humid"}, _humidity),
+    ({"long_storage"}, _storage),
+]
 
 _RECORDS = [_unchecked, _candling, _records]

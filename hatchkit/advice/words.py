@@ -30,19 +30,39 @@ def eggs_to_set(plan, language: str = "en") -> str:
     facts = dict(chicks=basis["chicks"], chance=chance(basis["sure"], language))
     if row.isna()["eggs"]:
         return text("plan_too_many", dict(facts, most=MOST_EGGS), language)
-    return text("plan_eggs", dict(facts, name=bird_of(basis, language), eggs=row["eggs"], low=row["chicks_low"],
-                                  middle=row["chicks_middle"], high=row["chicks_high"]), language)
+    return text(
+        "plan_eggs",
+        dict(
+            facts,
+            name=bird_of(basis, language),
+            eggs=row["eggs"],
+            low=row["chicks_low"],
+            middle=row["chicks_middle"],
+            high=row["chicks_high"],
+        ),
+        language,
+    )
 
 
 def plan_basis(basis, language: str = "en") -> str:
     """What the number of eggs rests on."""
     facts = dict(level=basis["level"], mean=basis["share_mean"], low=basis["share_low"], high=basis["share_high"])
     count, left, driver = basis["batches"], basis["left_out"], basis["driver"]
-    told = [text("plan_rests", dict(facts, batches=count, hatched=basis["hatched"], set=basis["eggs_set"]), language)
-            if count else text("plan_rests_none", facts, language)]
+    told = [
+        text("plan_rests", dict(facts, batches=count, hatched=basis["hatched"], set=basis["eggs_set"]), language)
+        if count
+        else text("plan_rests_none", facts, language)
+    ]
     if driver is not None:
-        told.append(text("plan_driver", dict(batch=driver["batch"], hatched=driver["hatched"], set=driver["eggs_set"],
-                                             without=driver["without"]), language))
+        told.append(
+            text(
+                "plan_driver",
+                dict(
+                    batch=driver["batch"], hatched=driver["hatched"], set=driver["eggs_set"], without=driver["without"]
+                ),
+                language,
+            )
+        )
     told += [text("plan_few", {}, language)] if 0 < count < 6 else []
     told += [text("plan_left_out", dict(left=left), language)] if left else []
     return " ".join(told)
@@ -52,8 +72,13 @@ def when(plan, language: str = "en") -> str:
     """Day and hour of setting and the days of the hatch."""
     steps = plan.calendar.set_index("step")["starts"]
     notes = [text(f"plan_note_{code}", facts, language) for code, facts in plan.basis["set_at_notes"]]
-    return text("plan_when", dict(set=steps["set"], year=steps["set"].year, notes=notes, first=steps["first_hatch"],
-                                  last=steps["last_hatch"]), language)
+    return text(
+        "plan_when",
+        dict(
+            set=steps["set"], year=steps["set"].year, notes=notes, first=steps["first_hatch"], last=steps["last_hatch"]
+        ),
+        language,
+    )
 
 
 def what_changes(plan, language: str = "en") -> str:
@@ -71,11 +96,19 @@ def changes_in(changes, language: str = "en", unit: str = "C") -> list[dict]:
         return [{name: row[name] for name in ("what", "to", "why")} for row in rows]
     from hatchkit.say.speak import attributes
 
-    return [attributes(f"changed_{code}", facts, language, ("what", "to", "why"), (), unit)
-            for code, facts in changes.attrs["said"]]
+    return [
+        attributes(f"changed_{code}", facts, language, ("what", "to", "why"), (), unit)
+        for code, facts in changes.attrs["said"]
+    ]
 
 
 def plan(plan, language: str = "en") -> str:
     """The whole plan in a few sentences."""
-    return " ".join([eggs_to_set(plan, language), plan_basis(plan.basis, language), when(plan, language),
-                     what_changes(plan, language)])
+    return " ".join(
+        [
+            eggs_to_set(plan, language),
+            plan_basis(plan.basis, language),
+            when(plan, language),
+            what_changes(plan, language),
+        ]
+    )

@@ -35,8 +35,14 @@ def saturation_pressure(temp_c):
     Hyland & Wexler 1983, the form printed in the ASHRAE Handbook of Fundamentals, chapter 1.
     """
     kelvin = np.asarray(temp_c, dtype=float) + 273.15
-    log_pa = (-5.8002206e3 / kelvin + 1.3914993 - 4.8640239e-2 * kelvin + 4.1764768e-5 * kelvin**2
-              - 1.4452093e-8 * kelvin**3 + 6.5459673 * np.log(kelvin))
+    log_pa = (
+        -5.8002206e3 / kelvin
+        + 1.3914993
+        - 4.8640239e-2 * kelvin
+        + 4.1764768e-5 * kelvin**2
+        - 1.4452093e-8 * kelvin**3
+        + 6.5459673 * np.log(kelvin)
+    )
     return np.exp(log_pa)[()] / 1000
 
 
@@ -115,8 +121,11 @@ def wet_bulb(temp_c, rh_pct, pressure_kpa=101.325, coefficient=VENTILATED_WICK):
         degC.
     """
     temp_c, rh_pct = np.broadcast_arrays(np.asarray(temp_c, float), np.asarray(rh_pct, float))
-    return _bisect(lambda guess: rh_from_wet_bulb(temp_c, guess, pressure_kpa, coefficient) - rh_pct,
-                   np.full(temp_c.shape, -20.0), temp_c)
+    return _bisect(
+        lambda guess: rh_from_wet_bulb(temp_c, guess, pressure_kpa, coefficient) - rh_pct,
+        np.full(temp_c.shape, -20.0),
+        temp_c,
+    )
 
 
 def standard_pressure(altitude_m):

@@ -96,8 +96,14 @@ def hours_until(development_h, clock_h, rate, speaks_h):
 
 def _clock_row(season, row) -> dict:
     out = dict.fromkeys(COLUMNS, np.nan) | {name: pd.NaT for name in COLUMNS if name.endswith("_at")}
-    out |= {"batch": row["batch"], "species": row["species"], "incubator": machine_air.incubator_of(season, row),
-            "set_at": row["set_at"], "stored_days": row.get("stored_days", np.nan), "verdict": "cannot tell"}
+    out |= {
+        "batch": row["batch"],
+        "species": row["species"],
+        "incubator": machine_air.incubator_of(season, row),
+        "set_at": row["set_at"],
+        "stored_days": row.get("stored_days", np.nan),
+        "verdict": "cannot tell",
+    }
     for name in ("first_hatch_at", "last_hatch_at"):
         out[name] = row.get(name, pd.NaT)
     if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):
@@ -108,13 +114,22 @@ def _clock_row(season, row) -> dict:
     clock, speaks = track["age_days"].to_numpy(float) * 24, track["hours"].to_numpy(float)
     hours, unknown = hours_until(due, clock, track["rate"].to_numpy(float), speaks)
     half = constant("clock_band_h") * float(figures["incubation_days"]) / egg_heat.HEN_DAYS
-    half = (max(half, 8.0) + constant("clock_gap_spread") * min(unknown, hours)
-            + constant("clock_temperature_spread") * abs(hours - due))
+    half = (
+        max(half, 8.0)
+        + constant("clock_gap_spread") * min(unknown, hours)
+        + constant("clock_temperature_spread") * abs(hours - due)
+    )
     if pd.isna(out["stored_days"]):
         half += constant("clock_usual_storage_days") * float(figures["storage_delay_hours_per_day"])
-    out |= {"usual_at": _after(row, due - storage), "storage_h": storage, "temperature_h": hours - due,
-            "expected_at": _after(row, hours), "expected_low_at": _after(row, hours - half),
-            "expected_high_at": _after(row, hours + half), "share_logged": 1 - min(unknown / hours, 1.0)}
+    out |= {
+        "usual_at": _after(row, due - storage),
+        "storage_h": storage,
+        "temperature_h": hours - due,
+        "expected_at": _after(row, hours),
+        "expected_low_at": _after(row, hours - half),
+        "expected_high_at": _after(row, hours + half),
+        "share_logged": 1 - min(unknown / hours, 1.0),
+    }
     return out | _compare(out, row, figures, track, due=due, half=half)
 
 
@@ -129,8 +144,10 @@ def _compare(out, row, figures, track, *, due, half) -> dict:
         return seen | {"verdict": "cannot tell"}
     if abs(difference) <= half:
         return seen | {"verdict": "on time"}
-    return seen | {"verdict": "late" if difference > 0 else "early",
-                   "probe_error_c": probe_error(track, (middle - row["set_at"]) / pd.Timedelta(hours=1), due)}
+    return seen | {
+        "verdict": "late" if difference > 0 else "early",
+        "probe_error_c": probe_error(track, (middle - row["set_at"]) / pd.Timedelta(hours=1), due),
+    }
 
 
 def probe_error(track, seen_h: float, due: float) -> float:
@@ -168,5 +185,3 @@ def _middle(out, figures):
 
 def _after(row, hours: float):
     return row["set_at"] + pd.Timedelta(hours=hours)
-
-

@@ -19,13 +19,36 @@ HEAT_BANDS = ("none", "low", "watch", "high")
 ROLLING_H = 24.0
 
 #: Columns of a track that doses are made from.
-DOSE_COLUMNS = ["age_days", "air_c", "egg_c", "egg_low_c", "egg_high_c", "low_c", "high_c", "egg_range_low_c",
-                "egg_range_high_c", "rate", "hen_days"]
+DOSE_COLUMNS = [
+    "age_days",
+    "air_c",
+    "egg_c",
+    "egg_low_c",
+    "egg_high_c",
+    "low_c",
+    "high_c",
+    "egg_range_low_c",
+    "egg_range_high_c",
+    "rate",
+    "hen_days",
+]
 
 MISSING = dict.fromkeys(
-    ["hours_warm", "hours_cold", "degree_hours_warm", "degree_hours_cold", "egg_degree_hours_warm",
-     "egg_degree_hours_cold", "egg_peak_c", "egg_peak_low_c", "egg_peak_high_c", "egg_min_c", "heat_dose_h"],
-    np.nan) | {"heat_band": None, "lost_hours": np.nan, "hours_egg_below_20": np.nan, "hours_egg_below_10": np.nan}
+    [
+        "hours_warm",
+        "hours_cold",
+        "degree_hours_warm",
+        "degree_hours_cold",
+        "egg_degree_hours_warm",
+        "egg_degree_hours_cold",
+        "egg_peak_c",
+        "egg_peak_low_c",
+        "egg_peak_high_c",
+        "egg_min_c",
+        "heat_dose_h",
+    ],
+    np.nan,
+) | {"heat_band": None, "lost_hours": np.nan, "hours_egg_below_20": np.nan, "hours_egg_below_10": np.nan}
 
 
 def heat_per_hour(egg_c):
@@ -108,7 +131,7 @@ def window_dose(track: pd.DataFrame, start, end) -> dict:
         missing, not zero; where a part is logged they count that part only: see `share_logged`.
     """
     hours = (end - start) / pd.Timedelta(hours=1)
-    part = track.iloc[position(track["time"], start):position(track["time"], end)]
+    part = track.iloc[position(track["time"], start) : position(track["time"], end)]
     speaks = _clipped_hours(part, end)
     logged = float(speaks.sum())
     share = min(logged / hours, 1.0) if hours > 0 else np.nan
@@ -148,8 +171,12 @@ def chronic_heat(track: pd.DataFrame) -> dict:
     gap = constant("chronic_high_k") - constant("chronic_watch_k")
     watch, first = _longest(mean.to_numpy() > -gap)
     high, _ = _longest(mean.to_numpy() > 0)
-    return {"days_over_watch": watch, "days_over_high": high, "first_day": float(first) if watch else np.nan,
-            "days_logged": int(mean.notna().sum())}
+    return {
+        "days_over_watch": watch,
+        "days_over_high": high,
+        "first_day": float(first) if watch else np.nan,
+        "days_logged": int(mean.notna().sum()),
+    }
 
 
 def _longest(marks) -> tuple[int, int]:
@@ -183,13 +210,18 @@ def dose_of(columns: dict, speaks) -> dict:
     rolling = rolling_dose(columns["age_days"] * 24, egg, speaks)
     peak = int(egg.argmax())
     return {
-        "hours_warm": float(speaks[air > high].sum()), "hours_cold": float(speaks[air < low].sum()),
-        "degree_hours_warm": _beyond(air - high, speaks), "degree_hours_cold": _beyond(low - air, speaks),
+        "hours_warm": float(speaks[air > high].sum()),
+        "hours_cold": float(speaks[air < low].sum()),
+        "degree_hours_warm": _beyond(air - high, speaks),
+        "degree_hours_cold": _beyond(low - air, speaks),
         "egg_degree_hours_warm": _beyond(egg - egg_high, speaks),
         "egg_degree_hours_cold": _beyond(egg_low - egg, speaks),
-        "egg_peak_c": float(egg[peak]), "egg_peak_low_c": float(columns["egg_low_c"][peak]),
-        "egg_peak_high_c": float(columns["egg_high_c"][peak]), "egg_min_c": float(egg.min()),
-        "heat_dose_h": float(rolling.max()), "heat_band": heat_band(rolling, columns["hen_days"]),
+        "egg_peak_c": float(egg[peak]),
+        "egg_peak_low_c": float(columns["egg_low_c"][peak]),
+        "egg_peak_high_c": float(columns["egg_high_c"][peak]),
+        "egg_min_c": float(egg.min()),
+        "heat_dose_h": float(rolling.max()),
+        "heat_band": heat_band(rolling, columns["hen_days"]),
         "lost_hours": float((1 - columns["rate"]) @ speaks),
         "hours_egg_below_20": float(speaks[egg < constant("cold_watch_c")].sum()),
         "hours_egg_below_10": float(speaks[egg < constant("cold_harm_c")].sum()),
@@ -207,4 +239,3 @@ def _clipped_hours(part, end):
         return np.empty(0)
     left = ((end - part["time"]) / pd.Timedelta(hours=1)).to_numpy()
     return np.minimum(part["hours"].to_numpy(), left)
-

@@ -24,8 +24,18 @@ RESTART_TAUS = 3.0
 CHUNK = 16384
 
 
-def egg_temperature(time, air_c, *, age_days, egg_mass_g, air="fan", incubation_days=egg_heat.HEN_DAYS,
-                    damped=False, sensor_sd_c=None, tau_h=None) -> pd.DataFrame:
+def egg_temperature(
+    time,
+    air_c,
+    *,
+    age_days,
+    egg_mass_g,
+    air="fan",
+    incubation_days=egg_heat.HEN_DAYS,
+    damped=False,
+    sensor_sd_c=None,
+    tau_h=None,
+) -> pd.DataFrame:
     """Estimated temperature of a living egg, with a 10-90 % band.
 
     Parameters
@@ -75,8 +85,16 @@ def egg_temperature(time, air_c, *, age_days, egg_mass_g, air="fan", incubation_
     age_days = np.broadcast_to(np.asarray(age_days, dtype=float), air_c.shape)
     tau = egg_heat.time_constant(egg_mass_g, air) if tau_h is None else tau_h
     sd = egg_heat.constant("sensor_sd") if sensor_sd_c is None else sensor_sd_c
-    rows = estimate(_hours(time), air_c, age_days, grams=egg_mass_g, air=air, incubation_days=incubation_days,
-                    tau=0.0 if damped else tau, sensor_sd=sd)
+    rows = estimate(
+        _hours(time),
+        air_c,
+        age_days,
+        grams=egg_mass_g,
+        air=air,
+        incubation_days=incubation_days,
+        tau=0.0 if damped else tau,
+        sensor_sd=sd,
+    )
     return pd.DataFrame(dict(zip(["egg_c", "low_c", "high_c", "lagged_air_c"], rows, strict=True)))
 
 
@@ -111,8 +129,11 @@ class _Egg:
     @classmethod
     def of(cls, age_days, grams, air, incubation_days):
         """The usual egg of this weight and age."""
-        return cls(egg_heat.embryo_heat(age_days, grams, incubation_days),
-                   egg_heat.evaporation_heat(grams, incubation_days), egg_heat.conductance(grams, air))
+        return cls(
+            egg_heat.embryo_heat(age_days, grams, incubation_days),
+            egg_heat.evaporation_heat(grams, incubation_days),
+            egg_heat.conductance(grams, air),
+        )
 
     def offset_at(self, lagged_c, piece=slice(None)):
         """Balance of the egg above the air, K, when the lagged air is `lagged_c`, for some of the readings."""

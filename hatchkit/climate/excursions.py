@@ -90,8 +90,10 @@ def _of_parts(season) -> pd.DataFrame:
 def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None) -> pd.DataFrame:
     """Excursions of one ``batch_track``; columns as in ``find_excursions`` without incubator, batch, event."""
     used = track[track["air_c"].notna()].reset_index(drop=True)
-    columns = {name: used[name].to_numpy() for name in (*DOSE_COLUMNS, "hours", "gap", "level", "rh_pct", "stage",
-                                                       "probe_spread_c")}
+    columns = {
+        name: used[name].to_numpy()
+        for name in (*DOSE_COLUMNS, "hours", "gap", "level", "rh_pct", "stage", "probe_spread_c")
+    }
     columns["clock_h"] = columns["age_days"] * 24
     columns["usual"] = columns["level"] == 0
     runs = _runs(columns, np.sign(columns["level"]), step_h)
@@ -100,8 +102,11 @@ def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None)
     taken = [(columns["clock_h"][row["first"]], columns["clock_h"][row["last"]], row["kind"]) for row in rows]
     egg = columns["egg_c"]
     egg_side = (egg > columns["egg_range_high_c"]).astype(int) - (egg < columns["egg_range_low_c"]).astype(int)
-    rows += [_describe(columns, *run, "egg", step_h) for run in _runs(columns, egg_side, step_h)
-             if _length(columns, run) >= WATCH_HOURS and not _follows(columns, run, taken)]
+    rows += [
+        _describe(columns, *run, "egg", step_h)
+        for run in _runs(columns, egg_side, step_h)
+        if _length(columns, run) >= WATCH_HOURS and not _follows(columns, run, taken)
+    ]
     names = [name for name in COLUMNS if name not in ("event", "incubator", "batch")]
     if not rows:
         return contract.empty("excursions")[names]
@@ -118,7 +123,7 @@ def _steady_rows(columns, runs, step_h, air):
         inside = steady.events(columns, stretch, lambda side: _runs(columns, side, step_h))
         event = np.zeros(len(columns["air_c"]), dtype=bool)
         for first, last, _ in inside:
-            event[first:last + 1] = True
+            event[first : last + 1] = True
         columns["usual"][stretch.part] |= np.abs(stretch.beyond(columns)) < steady.EDGE_K
         calm = columns | {"hours": np.where(event, 0.0, columns["hours"])}
         row = _describe(calm, stretch.first, stretch.last, stretch.side, "air", step_h)
@@ -172,8 +177,9 @@ def state_of_time(track: pd.DataFrame, start=None, end=None) -> pd.DataFrame:
 
 def by_incubator(season):
     """(incubator, its batches) for every incubator that holds a batch."""
-    batches = season.batches.assign(_incubator=[machine_air.incubator_of(season, row)
-                                                for _, row in season.batches.iterrows()])
+    batches = season.batches.assign(
+        _incubator=[machine_air.incubator_of(season, row) for _, row in season.batches.iterrows()]
+    )
     return list(batches[batches["_incubator"].notna()].groupby("_incubator", sort=True))
 
 
@@ -199,7 +205,7 @@ def _length(columns, run) -> float:
 
 def _counts(columns, first, last, side) -> bool:
     """Alarm level at any length, or the watch zone for `WATCH_HOURS`."""
-    worst = np.abs(columns["level"][first:last + 1]).max()
+    worst = np.abs(columns["level"][first : last + 1]).max()
     return worst >= 2 or _length(columns, (first, last, side)) >= WATCH_HOURS
 
 
@@ -217,18 +223,29 @@ def _describe(columns, first, last, side, on, step_h) -> dict:
     word = "warm" if side > 0 else "cold"
     air, worst = columns["air_c"][part], int(np.abs(columns["level"][part]).max())
     return {
-        "first": first, "last": last, "kind": word, "on": on, "hours": hours,
+        "first": first,
+        "last": last,
+        "kind": word,
+        "on": on,
+        "hours": hours,
         "level": ranges.LEVELS[worst],
-        "extreme_c": float(air.max() if side > 0 else air.min()), "degree_hours": dose[f"degree_hours_{word}"],
-        "egg_extreme_c": float(columns["egg_c"][at]), "egg_extreme_low_c": float(columns["egg_low_c"][at]),
+        "extreme_c": float(air.max() if side > 0 else air.min()),
+        "degree_hours": dose[f"degree_hours_{word}"],
+        "egg_extreme_c": float(columns["egg_c"][at]),
+        "egg_extreme_low_c": float(columns["egg_low_c"][at]),
         "egg_extreme_high_c": float(columns["egg_high_c"][at]),
         "egg_degree_hours": dose[f"egg_degree_hours_{word}"],
         "gap_share": 1 - min(float(speaks.sum()) / hours, 1.0) if hours > 0 else 0.0,
-        "looks_like": looks, "evidence": evidence, "stage": columns["stage"][first],
-        "day_start": float(columns["age_days"][first]), "day_end": float(columns["age_days"][last]),
+        "looks_like": looks,
+        "evidence": evidence,
+        "stage": columns["stage"][first],
+        "day_start": float(columns["age_days"][first]),
+        "day_end": float(columns["age_days"][last]),
         "hen_day": float(columns["hen_days"][first]),
-        **{name: dose[name] for name in ("heat_dose_h", "heat_band", "lost_hours", "hours_egg_below_20",
-                                         "hours_egg_below_10")},
+        **{
+            name: dose[name]
+            for name in ("heat_dose_h", "heat_band", "lost_hours", "hours_egg_below_20", "hours_egg_below_10")
+        },
         "notable": hours > ORDINARY_H.get(looks, 0.0) and (worst >= 2 or on == "egg" or hours > ORDINARY_WATCH_H),
     }
 

@@ -26,20 +26,26 @@ def length(hours: float) -> str:
 def heat_words(row, *, unit="C") -> str:
     """How the heat of an excursion compares with published exposures, and where those disagree."""
     if row["heat_band"] in (None, "none") or not row["heat_dose_h"] >= LEAST_TOLD_H:
-        return ("Too little for the heat harm seen in experiments; days on end above the range may still "
-                "slow or tire embryos.")
+        return (
+            "Too little for the heat harm seen in experiments; days on end above the range may still "
+            "slow or tire embryos."
+        )
     age = row["hen_day"]
     share = row["heat_dose_h"] / float(half_dose(age))
     facts = reference.load("heat_doses")
     half = facts[facts["kind"] == "half"]
     near = half.iloc[(half["age_days"] - age).abs().argmin()]
-    text = (f"Heat: {BANDS[row['heat_band']]}. Its worst 24 h equal {row['heat_dose_h']:.1f} h of the egg at 43 °C, "
-            f"{percent(share)} of the dose that cost half the hatch at about this age ({near['hours']:.0f} h in air of "
-            f"{near['air_c']:.1f} °C on day {near['age_days']:.0f}; {near['source']}). {NOT_A_MORTALITY}")
+    text = (
+        f"Heat: {BANDS[row['heat_band']]}. Its worst 24 h equal {row['heat_dose_h']:.1f} h of the egg at 43 °C, "
+        f"{percent(share)} of the dose that cost half the hatch at about this age ({near['hours']:.0f} h in air of "
+        f"{near['air_c']:.1f} °C on day {near['age_days']:.0f}; {near['source']}). {NOT_A_MORTALITY}"
+    )
     if row["extreme_c"] >= 40.6:
-        text += (" Common advice warns of 40.6 °C (105 °F) for 15 minutes; in an experiment 24 h at 40.6 °C on "
-                 "day 16 did no major harm (Thompson, Wilson & Brown 1976), so take that advice as caution, "
-                 "not as a verdict.")
+        text += (
+            " Common advice warns of 40.6 °C (105 °F) for 15 minutes; in an experiment 24 h at 40.6 °C on "
+            "day 16 did no major harm (Thompson, Wilson & Brown 1976), so take that advice as caution, "
+            "not as a verdict."
+        )
     return worded(text, unit)
 
 
@@ -55,8 +61,10 @@ def chronic_words(result, *, batch="", unit="C") -> str:
         return f"{name}nothing was logged, so warm days cannot be told."
     if not result["days_over_watch"]:
         return f"{name}on no logged day was the estimated egg warm throughout."
-    text = (f"{name}the estimated egg was warm (over 38.9 °C in hens) for {days(result['days_over_watch'])} on end "
-            f"from day {result['first_day']:.0f}")
+    text = (
+        f"{name}the estimated egg was warm (over 38.9 °C in hens) for {days(result['days_over_watch'])} on end "
+        f"from day {result['first_day']:.0f}"
+    )
     if result["days_over_high"]:
         text += f"; over 39.4 °C it was for {days(result['days_over_high'])} on end, then or at another time"
     text += "; the estimate is no better than 0.5 K. Losses from lasting warmth come later than the warmth itself."
@@ -70,12 +78,18 @@ def cold_words(row, *, unit="C") -> str:
     lost = max(row["lost_hours"], 0)
     text = "It cost next to no development." if lost < 0.05 else f"It cost about {lost:.1f} h of development."
     if row["looks_like"] == "opening" and row["hen_day"] < 5:
-        text += (" In the first days the embryo lies right under the shell and cools faster than the egg as a "
-                 "whole (by 8 K in 10 minutes on a bench, Am. J. Physiol. 234:R183, 1978): keep openings short.")
+        text += (
+            " In the first days the embryo lies right under the shell and cools faster than the egg as a "
+            "whole (by 8 K in 10 minutes on a bench, Am. J. Physiol. 234:R183, 1978): keep openings short."
+        )
     if row["hours_egg_below_10"] > 0:
-        text += (f" The eggs were below 10 °C for {length(row['hours_egg_below_10'])}; 17-day embryos begin "
-                 "to suffer after about 4 h of that.")
+        text += (
+            f" The eggs were below 10 °C for {length(row['hours_egg_below_10'])}; 17-day embryos begin "
+            "to suffer after about 4 h of that."
+        )
     elif row["hours_egg_below_20"] > 0:
-        text += (f" The eggs were below 20 °C for {length(row['hours_egg_below_20'])}; 17-day embryos came "
-                 "through 24 h at 21 °C unharmed, at 11 °C they did not (Can. J. Anim. Sci. about 1970).")
+        text += (
+            f" The eggs were below 20 °C for {length(row['hours_egg_below_20'])}; 17-day embryos came "
+            "through 24 h at 21 °C unharmed, at 11 °C they did not (Can. J. Anim. Sci. about 1970)."
+        )
     return worded(text, unit)

@@ -32,8 +32,9 @@ def incubator_of(season, batch) -> str | None:
 
 def by_machine(season) -> dict:
     """Readings of each incubator, split once: looking each up by itself costs a pass over all of them."""
-    return season.once(("readings", "by machine"),
-                       lambda: dict(tuple(season.readings.groupby("incubator", sort=False))))
+    return season.once(
+        ("readings", "by machine"), lambda: dict(tuple(season.readings.groupby("incubator", sort=False)))
+    )
 
 
 def machine_air(season, incubator) -> pd.DataFrame:
@@ -58,9 +59,14 @@ def _one_air(rows) -> pd.DataFrame:
     doubt = rows["doubt"].astype("str").fillna("")
     clean = (doubt == "").to_numpy()
     time = pd.DatetimeIndex(rows["time"])
-    table = pd.DataFrame({
-        "time": time, "doubt": doubt.array, "air_c": np.where(clean, rows["temp_c"].to_numpy(float), np.nan),
-        "rh_pct": np.where(clean, rows["rh_pct"].to_numpy(float), np.nan)})
+    table = pd.DataFrame(
+        {
+            "time": time,
+            "doubt": doubt.array,
+            "air_c": np.where(clean, rows["temp_c"].to_numpy(float), np.nan),
+            "rh_pct": np.where(clean, rows["rh_pct"].to_numpy(float), np.nan),
+        }
+    )
     probe = rows["probe"]
     if len(probe) and (probe != probe.iloc[0]).any():
         table = _together(table, probe.to_numpy(dtype=object))
@@ -81,9 +87,15 @@ def _together(table, probe):
     width = pd.Timedelta(hours=max(steps, default=1 / 60))
     step = (table["time"] - table["time"].min()) // width
     grouped = table.groupby(step, sort=True)
-    joined = grouped.agg(time=("time", "min"), air_c=("air_c", "mean"), rh_pct=("rh_pct", "mean"),
-                         doubt=("doubt", "max"), probes=("air_c", "count"), low=("air_c", "min"),
-                         high=("air_c", "max"))
+    joined = grouped.agg(
+        time=("time", "min"),
+        air_c=("air_c", "mean"),
+        rh_pct=("rh_pct", "mean"),
+        doubt=("doubt", "max"),
+        probes=("air_c", "count"),
+        low=("air_c", "min"),
+        high=("air_c", "max"),
+    )
     joined["probe_spread_c"] = (joined["high"] - joined["low"]).where(joined["probes"] > 1)
     joined["doubt"] = joined["doubt"].where(joined["probes"] == 0, "")
     return joined

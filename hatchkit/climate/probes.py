@@ -40,9 +40,16 @@ def probe_truth(season) -> pd.DataFrame:
         for probe, own in readings.groupby("probe", sort=True):
             offset = _offset(setting, probe, own)
             row = dict.fromkeys(TRUTH_COLUMNS, np.nan) | {
-                "incubator": incubator, "probe": str(probe), "readings": int(own["temp_c"].notna().sum()),
-                "doubted": int(own["doubt"].fillna("").ne("").sum()), "offset_c": offset,
-                "checked": bool(np.isfinite(offset)), "other_probe": "", "compared": 0, "clock_batches": 0}
+                "incubator": incubator,
+                "probe": str(probe),
+                "readings": int(own["temp_c"].notna().sum()),
+                "doubted": int(own["doubt"].fillna("").ne("").sum()),
+                "offset_c": offset,
+                "checked": bool(np.isfinite(offset)),
+                "other_probe": "",
+                "compared": 0,
+                "clock_batches": 0,
+            }
             row |= timing.get(incubator, {})
             for other in pairs.get(str(probe), [{}]):
                 full = row | other
@@ -69,8 +76,11 @@ def steadiness(season) -> pd.DataFrame:
         tracks = [track for track in tracks if len(track)]
         if tracks:
             own = found[found["incubator"] == incubator]
-            rows.append(_steadiness_row(season, incubator, tracks, own) | _step(season, incubator, air)
-                        | {"share_logged": _share_logged(season, batches, tracks)})
+            rows.append(
+                _steadiness_row(season, incubator, tracks, own)
+                | _step(season, incubator, air)
+                | {"share_logged": _share_logged(season, batches, tracks)}
+            )
     return pd.DataFrame(rows, columns=STEADY_COLUMNS)
 
 
@@ -87,8 +97,12 @@ def _share_logged(season, batches, tracks) -> float:
 def _steadiness_row(season, incubator, tracks, found) -> dict:
     together = pd.concat(tracks, ignore_index=True)
     once = together.drop_duplicates("time")
-    quiet = once[(once["stage"] == "setting") & (once["age_days"] * 24 > SETTLED_H) & (once["level"].abs() < 2)
-                 & once["air_c"].notna()]
+    quiet = once[
+        (once["stage"] == "setting")
+        & (once["age_days"] * 24 > SETTLED_H)
+        & (once["level"].abs() < 2)
+        & once["air_c"].notna()
+    ]
     hours = float(together["hours"].sum())
     level = together["level"].abs()
     openings = found[found["looks_like"] == "opening"].drop_duplicates("event")
@@ -96,11 +110,16 @@ def _steadiness_row(season, incubator, tracks, found) -> dict:
     mean = float(quiet["air_c"].mean()) if len(quiet) else np.nan
     days_logged = float(once["hours"].sum()) / 24
     return {
-        "incubator": incubator, "batches": len(tracks), "hours": hours,
-        "mean_c": mean, "set_point_c": float(set_point), "off_set_point_c": mean - float(set_point),
+        "incubator": incubator,
+        "batches": len(tracks),
+        "hours": hours,
+        "mean_c": mean,
+        "set_point_c": float(set_point),
+        "off_set_point_c": mean - float(set_point),
         "swing_c": _spread(quiet["air_c"]),
         "day_night_c": day_night(quiet["time"], quiet["air_c"], season.timezone),
-        "share_in_band": _share(together, level == 0), "share_watch": _share(together, level == 1),
+        "share_in_band": _share(together, level == 0),
+        "share_watch": _share(together, level == 1),
         "share_alarm": _share(together, level >= 2),
         "openings_per_day": len(openings) / days_logged if days_logged > 0 else np.nan,
         "opening_minutes": float(openings["hours"].median() * 60) if len(openings) else np.nan,
@@ -125,8 +144,13 @@ def day_night(time, values, timezone) -> float:
     local = pd.DatetimeIndex(time).tz_convert(timezone or "UTC")
     # The night belongs to the evening on which it began.
     shifted = local - pd.Timedelta(hours=6)
-    table = pd.DataFrame({"day": shifted.floor("D", ambiguous="NaT", nonexistent="shift_forward"),
-                          "hour": local.hour, "value": np.asarray(values, float)})
+    table = pd.DataFrame(
+        {
+            "day": shifted.floor("D", ambiguous="NaT", nonexistent="shift_forward"),
+            "hour": local.hour,
+            "value": np.asarray(values, float),
+        }
+    )
     is_day, is_night = table["hour"].between(10, 17), (table["hour"] >= 22) | (table["hour"] < 6)
     day = table[is_day].groupby("day")["value"].median()
     night = table[is_night].groupby("day")["value"].median()
@@ -162,8 +186,9 @@ def _pairs(readings) -> dict:
     probes = {str(name): part for name, part in clean.groupby("probe", sort=True)}
     pairs = {}
     for name, own in probes.items():
-        pairs[name] = [_difference(own, other) | {"other_probe": label}
-                       for label, other in probes.items() if label != name] or [{}]
+        pairs[name] = [
+            _difference(own, other) | {"other_probe": label} for label, other in probes.items() if label != name
+        ] or [{}]
     return pairs
 
 
@@ -177,8 +202,12 @@ def _difference(own, other) -> dict:
     if both.empty:
         return {"compared": 0}
     low, middle, high = np.quantile(both["temp_c"] - both["other_c"], [0.1, 0.5, 0.9])
-    return {"differs_c": float(middle), "differs_low_c": float(low), "differs_high_c": float(high),
-            "compared": len(both)}
+    return {
+        "differs_c": float(middle),
+        "differs_low_c": float(low),
+        "differs_high_c": float(high),
+        "compared": len(both),
+    }
 
 
 def _clock_bias(season) -> dict:

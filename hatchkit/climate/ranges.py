@@ -35,8 +35,14 @@ def temperature_range(figures, *, stage="setting", air="fan") -> pd.DataFrame:
     """
     rows = _rows(str(figures.name), stage, _kind(air))
     centre = float(figures["hatcher_c" if stage == "hatching" else "setter_c"])
-    return pd.DataFrame({"low_c": centre + rows["low_k"], "high_c": centre + rows["high_k"],
-                         "source": rows["source"], "sure": rows["sure"]})
+    return pd.DataFrame(
+        {
+            "low_c": centre + rows["low_k"],
+            "high_c": centre + rows["high_k"],
+            "source": rows["source"],
+            "sure": rows["sure"],
+        }
+    )
 
 
 def limits(figures, *, stage="setting", air="fan") -> np.ndarray:

@@ -64,11 +64,14 @@ def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
     """
     curve = measure(columns, first, last, warm, step_h)
     if curve["jumped"]:
-        return "sensor", (f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K "
-                          "between two readings, with no bend")
+        return "sensor", (
+            f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K between two readings, with no bend"
+        )
     if curve["probes_part_k"] >= max(PROBES_PART_K, 0.9 * curve["depth_k"]):
-        return "sensor", (f"the probes of the incubator differ by {curve['probes_part_k']:.1f} K more than before: "
-                          "one of them is wrong")
+        return "sensor", (
+            f"the probes of the incubator differ by {curve['probes_part_k']:.1f} K more than before: "
+            "one of them is wrong"
+        )
     return _warm(curve) if warm else _cold(curve)
 
 
@@ -80,15 +83,15 @@ def measure(columns, first, last, warm, step_h) -> dict:
     joined_after = last + 1 < len(air) and not gap[last + 1]
     base = _base(columns, first)
     begin = first - 1 if joined_before else first
-    beyond = sign * (air[begin:last + 1] - base)
-    inside = sign * (air[first:last + 1] - base)
+    beyond = sign * (air[begin : last + 1] - base)
+    inside = sign * (air[first : last + 1] - base)
     hours = float(clock[last] - clock[first] + columns["hours"][last])
     # In a long stretch a lid opened on the way must not give the curve its name.
     depth = float(np.quantile(inside, 0.75)) if hours >= LONG_H else float(beyond.max())
     top = int(np.argmax(beyond >= depth))
     quick = int(np.argmax(beyond >= 0.8 * depth)) if depth > 0 else 0
-    step = np.diff(clock[begin:begin + top + 1]) * 60
-    rate = float((np.diff(beyond[:top + 1]) / np.maximum(step, 1e-9)).max()) if top > 0 else 0.0
+    step = np.diff(clock[begin : begin + top + 1]) * 60
+    rate = float((np.diff(beyond[: top + 1]) / np.maximum(step, 1e-9)).max()) if top > 0 else 0.0
     jump_in = sign * (air[first] - air[first - 1]) if joined_before else 0.0
     jump_out = sign * (air[last] - air[last + 1]) if joined_after else 0.0
     # The edge at which the air warms: the way in of heat, the way out of cold.
@@ -101,16 +104,23 @@ def measure(columns, first, last, warm, step_h) -> dict:
     apart = _median(spread[deep]) - _median(spread[hours_before])
     flat = float(inside.max() - inside.min()) < 0.3 * depth
     return {
-        "age_h": float(clock[first]), "hours": hours,
-        "base_c": base, "extreme_c": float(base + sign * beyond.max()), "depth_k": depth,
+        "age_h": float(clock[first]),
+        "hours": hours,
+        "base_c": base,
+        "extreme_c": float(base + sign * beyond.max()),
+        "depth_k": depth,
         "to_extreme_h": float(clock[begin + top] - clock[begin]),
         "to_80_h": float(clock[begin + quick] - clock[begin]),
-        "rate_k_min": rate, "jump_in_k": float(jump_in), "jump_out_k": float(jump_out),
+        "rate_k_min": rate,
+        "jump_in_k": float(jump_in),
+        "jump_out_k": float(jump_out),
         "jumped": bool(flat and too_fast and min(jump_in, jump_out) >= max(JUMP_K, 0.6 * depth)),
         "rh_change_pct": _median(rh[deep]) - _median(rh[hours_before]),
         "probes_part_k": apart if np.isfinite(apart) else 0.0,
-        "step_h": step_h, "level": int(np.abs(columns["level"][first:last + 1]).max()),
-        "back": bool(joined_after), "known_before": bool(joined_before),
+        "step_h": step_h,
+        "level": int(np.abs(columns["level"][first : last + 1]).max()),
+        "back": bool(joined_after),
+        "known_before": bool(joined_before),
     }
 
 
@@ -148,8 +158,10 @@ def _cold(curve):
         shut = f"; humidity rose {curve['rh_change_pct']:.0f} %RH, as in a closed box" if damp == "rose" else ""
         fell = curve["base_c"] - curve["extreme_c"]
         most = 60 * curve["rate_k_min"]
-        return "outage", (f"fell {fell:.1f} K over {_time(curve['to_extreme_h'])}, at most {most:.0f} K per hour, down "
-                          f"to {curve['extreme_c']:.1f} °C: as a box cools without heat{shut}")
+        return "outage", (
+            f"fell {fell:.1f} K over {_time(curve['to_extreme_h'])}, at most {most:.0f} K per hour, down "
+            f"to {curve['extreme_c']:.1f} °C: as a box cools without heat{shut}"
+        )
     why = "; the log's steps are too long to see the curve" if coarse else ""
     return "unclear", f"{fall} within {_time(curve['to_extreme_h'])}{why}"
 

@@ -75,8 +75,12 @@ def stretches(columns, runs) -> list[Stretch]:
         return []
     day = np.floor(columns["clock_h"] / 24).astype(int)
     days, off = _medians(day, columns)
-    return [stretch for one in wanted for group in _groups(off, one)
-            if (stretch := _stretch(columns, runs, (day, side), days[group], one)) is not None]
+    return [
+        stretch
+        for one in wanted
+        for group in _groups(off, one)
+        if (stretch := _stretch(columns, runs, (day, side), days[group], one)) is not None
+    ]
 
 
 def _medians(day, columns):
@@ -121,7 +125,7 @@ def events(columns, stretch, join) -> list:
     beyond = np.full(len(columns["air_c"]), -np.inf)
     beyond[stretch.part] = stretch.beyond(columns)
     found = join(np.where(beyond > EDGE_K, stretch.side, 0))
-    return [run for run in found if ((beyond > EVENT_K) & (np.abs(columns["level"]) >= 2))[run[0]:run[1] + 1].any()]
+    return [run for run in found if ((beyond > EVENT_K) & (np.abs(columns["level"]) >= 2))[run[0] : run[1] + 1].any()]
 
 
 def describe(columns, stretch, inside, air) -> dict:
@@ -137,17 +141,23 @@ def describe(columns, stretch, inside, air) -> dict:
         Kind of air as in season.toml; None where that does not say, which stands for a fan.
     """
     part = stretch.part
-    calm = {name: columns[name][part][~inside] for name in ("air_c", "egg_c", "egg_low_c", "egg_high_c", "level",
-                                                           "low_c", "high_c")}
+    calm = {
+        name: columns[name][part][~inside]
+        for name in ("air_c", "egg_c", "egg_low_c", "egg_high_c", "level", "low_c", "high_c")
+    }
     hatching = float(np.mean(columns["stage"][part] == "hatching")) > 0.5
     at, low, high = (float(np.median(calm[name])) for name in ("air_c", "low_c", "high_c"))
     hours = columns["clock_h"][stretch.last] - columns["clock_h"][stretch.first] + columns["hours"][stretch.last]
     return {
-        "level": ranges.LEVELS[max(int(np.median(np.abs(calm["level"]))), 1)], "extreme_c": at,
-        "egg_extreme_c": float(np.median(calm["egg_c"])), "egg_extreme_low_c": float(np.median(calm["egg_low_c"])),
+        "level": ranges.LEVELS[max(int(np.median(np.abs(calm["level"]))), 1)],
+        "extreme_c": at,
+        "egg_extreme_c": float(np.median(calm["egg_c"])),
+        "egg_extreme_low_c": float(np.median(calm["egg_low_c"])),
         "egg_extreme_high_c": float(np.median(calm["egg_high_c"])),
         "gap_share": 1 - min(float(columns["hours"][part].sum() / hours), 1.0),
-        "looks_like": "steady", "evidence": _evidence(at, low, high, hatching=hatching, air=air), "notable": True,
+        "looks_like": "steady",
+        "evidence": _evidence(at, low, high, hatching=hatching, air=air),
+        "notable": True,
     }
 
 
@@ -159,5 +169,7 @@ def _evidence(at, low, high, *, hatching, air) -> str:
     where = f"{'below' if at < low else 'above'} the range for {'hatching in ' if hatching else ''}{kind}"
     top = " at the top of the eggs" if still else ""
     assumed = "; season.toml does not say whether it has one" if air is None else ""
-    return (f"ran at about {at:.1f} °C, {far} {where} "
-            f"({low:.1f} °C to {high:.1f} °C{top}; about {(low + high) / 2:.1f} °C is wanted{assumed})")
+    return (
+        f"ran at about {at:.1f} °C, {far} {where} "
+        f"({low:.1f} °C to {high:.1f} °C{top}; about {(low + high) / 2:.1f} °C is wanted{assumed})"
+    )

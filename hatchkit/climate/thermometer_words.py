@@ -16,9 +16,11 @@ def steadiness_words(row, *, unit="C") -> str:
     """How steady one incubator was."""
     if not row["hours"] > 0:
         return f"Incubator {row['incubator']}: nothing was logged while eggs were in."
-    text = (f"Incubator {row['incubator']}: {percent(row['share_logged'])} of the time with eggs was logged; on "
-            f"ordinary days {temperature(row['mean_c'], unit, 2)} on average, 8 readings in 10 within "
-            f"{shown_step(row['swing_c'], unit):.1f} °{unit}")
+    text = (
+        f"Incubator {row['incubator']}: {percent(row['share_logged'])} of the time with eggs was logged; on "
+        f"ordinary days {temperature(row['mean_c'], unit, 2)} on average, 8 readings in 10 within "
+        f"{shown_step(row['swing_c'], unit):.1f} °{unit}"
+    )
     if np.isfinite(row["off_set_point_c"]):
         text += f", {step(row['off_set_point_c'], unit, 2)} from its set point"
     if np.isfinite(row["day_night_c"]):
@@ -26,8 +28,10 @@ def steadiness_words(row, *, unit="C") -> str:
     text += f". In range {percent(row['share_in_band'], 1)} of the logged time, at alarm level or beyond "
     text += f"{percent(row['share_alarm'], 1)}; {_openings(row['openings_per_day'])}."
     if row["step_minutes"] > 10:
-        text += (f" With {row['step_minutes']:.0f} min between readings a short spike may be missed, and up to "
-                 f"{percent(row['unseen_share'])} of it would reach a hen's egg.")
+        text += (
+            f" With {row['step_minutes']:.0f} min between readings a short spike may be missed, and up to "
+            f"{percent(row['unseen_share'])} of it would reach a hen's egg."
+        )
     return text
 
 
@@ -63,8 +67,9 @@ def probe_words(row, *, unit="C") -> str:
         batches = many(row["clock_batches"], "batch", "batches")
         parts.append(f"the hatch times of {batches} would fit a probe that {reads}{span}")
     told = "; ".join(parts) if parts else "it was never checked, and nothing else bears witness"
-    advice = {"probes disagree": " Check both beside a fever thermometer near "
-                                 f"{temperature(37.5, unit)}.",
-              "eggs say it reads high": " Check it: if it reads high, the eggs were cooler than the log says.",
-              "eggs say it reads low": " Check it: if it reads low, the eggs were warmer than the log says."}
+    advice = {
+        "probes disagree": f" Check both beside a fever thermometer near {temperature(37.5, unit)}.",
+        "eggs say it reads high": " Check it: if it reads high, the eggs were cooler than the log says.",
+        "eggs say it reads low": " Check it: if it reads low, the eggs were warmer than the log says.",
+    }
     return f"{name}: {told}.{advice.get(row['verdict'], '')}"

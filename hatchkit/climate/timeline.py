@@ -65,7 +65,7 @@ def incubator_timeline(season, incubator, *, found=None, bins=BINS) -> Timeline:
     air = machine_air.machine_air(season, incubator)
     step = air.attrs["step_h"]
     batches, spans, eggs, gaps = [], [], [], []
-    for _, row in (rows.iterrows() if rows is not None else ()):
+    for _, row in rows.iterrows() if rows is not None else ():
         if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):
             continue
         when = ranges.stages(row, season.species_table.loc[row["species"]])
@@ -81,18 +81,30 @@ def incubator_timeline(season, incubator, *, found=None, bins=BINS) -> Timeline:
     width = _width(batches, air, bins)
     found = excursions.find_excursions(season) if found is None else found
     return Timeline(
-        incubator=str(incubator), timezone=season.timezone, air=_binned_air(air, batches, width),
-        egg=_binned_egg(eggs, width), batches=batches,
+        incubator=str(incubator),
+        timezone=season.timezone,
+        air=_binned_air(air, batches, width),
+        egg=_binned_egg(eggs, width),
+        batches=batches,
         spans=_all(spans, ["batch", "stage", "start", "end", "low_c", "high_c"]),
-        looks=looks_of(season, batches), excursions=found[found["incubator"] == incubator].reset_index(drop=True),
-        gaps=_all(gaps, ["start", "end"]).drop_duplicates(ignore_index=True))
+        looks=looks_of(season, batches),
+        excursions=found[found["incubator"] == incubator].reset_index(drop=True),
+        gaps=_all(gaps, ["start", "end"]).drop_duplicates(ignore_index=True),
+    )
 
 
 def common_span(lines) -> tuple:
     """Lowest and highest temperature of several `Timeline`, degC, so that their pictures have one scale."""
-    values = [table[name] for line in lines for table, names in (
-        (line.air, ("low_c", "high_c")), (line.egg, ("egg_c",)),
-        (line.excursions[line.excursions["notable"].astype(bool)], ("extreme_c",))) for name in names]
+    values = [
+        table[name]
+        for line in lines
+        for table, names in (
+            (line.air, ("low_c", "high_c")),
+            (line.egg, ("egg_c",)),
+            (line.excursions[line.excursions["notable"].astype(bool)], ("extreme_c",)),
+        )
+        for name in names
+    ]
     ends = pd.Series([float(end) for part in values if part.notna().any() for end in (part.min(), part.max())])
     return (float(ends.min()), float(ends.max())) if len(ends) else (np.nan, np.nan)
 
@@ -130,8 +142,9 @@ def _binned_egg(tracks, width):
     parts = []
     for track in tracks:
         grouped = track.groupby(track["time"].dt.floor(width))
-        binned = grouped.agg(egg_c=("egg_c", "median"), egg_low_c=("egg_low_c", "min"),
-                             egg_high_c=("egg_high_c", "max"))
+        binned = grouped.agg(
+            egg_c=("egg_c", "median"), egg_low_c=("egg_low_c", "min"), egg_high_c=("egg_high_c", "max")
+        )
         binned = binned.reindex(pd.date_range(binned.index[0], binned.index[-1] + width, freq=width, name="time"))
         parts.append(binned.reset_index().assign(batch=track["batch"].iloc[0])[names])
     return _all(parts, names)
@@ -144,8 +157,16 @@ def _spans(track, batch, when):
     rows = []
     for stage in first.index:
         start, end = (when[edge] for edge in edges[stage])
-        rows.append({"batch": batch, "stage": stage, "start": start, "end": end,
-                     "low_c": first.at[stage, "low_c"], "high_c": first.at[stage, "high_c"]})
+        rows.append(
+            {
+                "batch": batch,
+                "stage": stage,
+                "start": start,
+                "end": end,
+                "low_c": first.at[stage, "low_c"],
+                "high_c": first.at[stage, "high_c"],
+            }
+        )
     return pd.DataFrame(rows)
 
 
@@ -163,7 +184,7 @@ def lanes(batches) -> np.ndarray:
     for row in batches.itertuples():
         free = [lane for lane, end in enumerate(ends) if end <= row.set_at]
         lane = free[0] if free else len(ends)
-        ends[lane:lane + 1] = [row.end_at]
+        ends[lane : lane + 1] = [row.end_at]
         taken.append(lane)
     return np.array(taken, dtype=int)
 

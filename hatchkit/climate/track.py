@@ -50,17 +50,29 @@ def _track(season, row) -> pd.DataFrame:
     hatching = (part["time"] >= when["transfer_at"]).to_numpy()
     air_c = part["air_c"].to_numpy()
     hours, gap = machine_air.coverage(clock_h, np.isfinite(air_c), air.attrs["step_h"])
-    egg = _egg(clock_h, air_c, grams=egg_grams(season, row["batch"], figures), figures=figures, kind=kind,
-               setting=setting)
+    egg = _egg(
+        clock_h, air_c, grams=egg_grams(season, row["batch"], figures), figures=figures, kind=kind, setting=setting
+    )
     # The trade's days already contain the cooler hatching stage, so that stage is its own measure.
     usual_c = np.where(hatching, figures["hatcher_c"], figures["setter_c"])
     columns = {
-        "time": part["time"].array, "age_days": clock_h / 24, "stage": _stage(hatching), "air_c": air_c,
-        "rh_pct": part["rh_pct"].to_numpy(), "doubt": part["doubt"].array, "hours": hours, "gap": gap,
-        "egg_c": egg[0], "egg_low_c": egg[1], "egg_high_c": egg[2], "lagged_air_c": egg[3],
-        **_ranges(air_c, hatching, figures, kind), "rate": rate(egg[3], usual_c),
+        "time": part["time"].array,
+        "age_days": clock_h / 24,
+        "stage": _stage(hatching),
+        "air_c": air_c,
+        "rh_pct": part["rh_pct"].to_numpy(),
+        "doubt": part["doubt"].array,
+        "hours": hours,
+        "gap": gap,
+        "egg_c": egg[0],
+        "egg_low_c": egg[1],
+        "egg_high_c": egg[2],
+        "lagged_air_c": egg[3],
+        **_ranges(air_c, hatching, figures, kind),
+        "rate": rate(egg[3], usual_c),
         "hen_days": clock_h / 24 * egg_heat.HEN_DAYS / float(figures["incubation_days"]),
-        "probe_spread_c": part["probe_spread_c"].to_numpy()}
+        "probe_spread_c": part["probe_spread_c"].to_numpy(),
+    }
     return pd.DataFrame({name: columns[name] for name in COLUMNS}, copy=False)
 
 
@@ -84,9 +96,16 @@ def _egg(clock_h, air_c, *, grams, figures, kind, setting):
     around = air_c - egg_heat.constant("still_air_top_k") if still else air_c
     checked = setting.get("probe_offset_c") is not None
     tau = 0.0 if setting.get("damped_probe") else egg_heat.time_constant(grams, kind)
-    return estimate(clock_h, around, clock_h / 24, grams=grams, air=kind, tau=tau,
-                    incubation_days=float(figures["incubation_days"]),
-                    sensor_sd=egg_heat.constant("sensor_sd_checked" if checked else "sensor_sd"))
+    return estimate(
+        clock_h,
+        around,
+        clock_h / 24,
+        grams=grams,
+        air=kind,
+        tau=tau,
+        incubation_days=float(figures["incubation_days"]),
+        sensor_sd=egg_heat.constant("sensor_sd_checked" if checked else "sensor_sd"),
+    )
 
 
 def _ranges(air_c, hatching, figures, kind) -> dict:
@@ -104,5 +123,4 @@ def _ranges(air_c, hatching, figures, kind) -> dict:
 
 def _empty() -> pd.DataFrame:
     track = pd.DataFrame(np.empty((0, len(COLUMNS))), columns=COLUMNS)
-    return track.astype({"time": "datetime64[us, UTC]", "stage": object, "doubt": object, "gap": bool,
-                         "level": int})
+    return track.astype({"time": "datetime64[us, UTC]", "stage": object, "doubt": object, "gap": bool, "level": int})

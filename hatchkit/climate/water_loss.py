@@ -94,8 +94,17 @@ def fit_conductance(days, grams, torr) -> dict:
         two missing, with `reason`, when there are fewer than two weighings 3 days apart or the
         difference is under 5 torr.
     """
-    series = pd.DataFrame({"egg": "", "name": "", "whole": True, "namesakes": False, "eggs_weighed": 1.0,
-                           "day": np.asarray(days, float), "grams": np.asarray(grams, float)})
+    series = pd.DataFrame(
+        {
+            "egg": "",
+            "name": "",
+            "whole": True,
+            "namesakes": False,
+            "eggs_weighed": 1.0,
+            "day": np.asarray(days, float),
+            "grams": np.asarray(grams, float),
+        }
+    )
     lines = egg_lines(series)
     out = {"slope_g_day": np.nan, "set_g": np.nan, "conductance": np.nan, "specific": np.nan, "reason": ""}
     if lines.empty or lines["last_day"].iloc[0] - lines["first_day"].iloc[0] < LEAST_DAYS:
@@ -144,9 +153,14 @@ def loss_points(season, batch) -> pd.DataFrame:
     reason = left_out(lines, season.fates, batch=row["batch"], alive_until=float(figures["transfer_day"]))
     points = series[series["egg"].isin(lines.index)].reset_index(drop=True)
     set_g = lines["set_g"].reindex(points["egg"]).to_numpy(float)
-    return pd.DataFrame({"egg": points["egg"], "day": points["day"],
-                         "lost_share": lost_share(set_g, points["grams"].to_numpy(float)),
-                         "used": (reason.reindex(points["egg"]) == "").to_numpy()})
+    return pd.DataFrame(
+        {
+            "egg": points["egg"],
+            "day": points["day"],
+            "lost_share": lost_share(set_g, points["grams"].to_numpy(float)),
+            "used": (reason.reindex(points["egg"]) == "").to_numpy(),
+        }
+    )
 
 
 def batch_water_loss(season) -> pd.DataFrame:
@@ -166,13 +180,23 @@ def batch_water_loss(season) -> pd.DataFrame:
 
 
 def _batch_row(season, row) -> dict:
-    out = dict.fromkeys(COLUMNS, np.nan) | {"batch": row["batch"], "species": row["species"], "weighed": "no",
-                                            "series": 0, "left_out": 0, "why_left_out": "", "reason": ""}
+    out = dict.fromkeys(COLUMNS, np.nan) | {
+        "batch": row["batch"],
+        "species": row["species"],
+        "weighed": "no",
+        "series": 0,
+        "left_out": 0,
+        "why_left_out": "",
+        "reason": "",
+    }
     if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):
         return out | {"verdict": "cannot tell", "reason": "the species or the time of setting is not known"}
     figures = season.species_table.loc[row["species"]]
-    out |= {"target_low": float(figures["loss_low_share"]), "target_high": float(figures["loss_high_share"]),
-            "transfer_day": float(figures["transfer_day"])}
+    out |= {
+        "target_low": float(figures["loss_low_share"]),
+        "target_high": float(figures["loss_high_share"]),
+        "transfer_day": float(figures["transfer_day"]),
+    }
     track = batch_track(season, row["batch"])
     if not len(season.weights) or not season.weights["batch"].eq(row["batch"]).any():
         # The weights at setting alone tell of no loss; most batches have no more, and need no search.
@@ -186,8 +210,12 @@ def _batch_row(season, row) -> dict:
     used, told = single[reason == ""], reason[reason != ""]
     if len(trays) and len(used) < ENOUGH_SINGLE:
         used = trays
-    out |= {"weighed": "tray" if len(used) and used is trays else "eggs", "series": len(used), "left_out": len(told),
-            "why_left_out": ", ".join(f"{count} {why}" for why, count in told.value_counts().items())}
+    out |= {
+        "weighed": "tray" if len(used) and used is trays else "eggs",
+        "series": len(used),
+        "left_out": len(told),
+        "why_left_out": ", ".join(f"{count} {why}" for why, count in told.value_counts().items()),
+    }
     if used.empty:
         why = "which egg was weighed is not told" if single["namesakes"].all() else "no weighed egg was alive and whole"
         return out | {"verdict": "cannot tell", "reason": why}
@@ -195,8 +223,10 @@ def _batch_row(season, row) -> dict:
     out |= _humidity(out, track)
     usual = float(figures["egg_grams"])
     if out["set_g"] > HEAVY_TIMES * usual:
-        out["reason"] = (f"{out['set_g']:.0f} g an egg is far above the usual {usual:.0f} g: "
-                         "was the tray left on the scale? A tray left in understates the loss")
+        out["reason"] = (
+            f"{out['set_g']:.0f} g an egg is far above the usual {usual:.0f} g: "
+            "was the tray left on the scale? A tray left in understates the loss"
+        )
     return out
 
 
@@ -242,10 +272,19 @@ def _loss(used, out) -> dict:
         reasons.append("inside the target, but the interval is over twice as wide as the target")
     if taken_off > 0:
         reasons.append("eggs were taken off between weighings: the interval allows for it")
-    return {"first_day": float(used["first_day"].min()), "last_day": day, "loss_day": day,
-            "set_g": float(np.average(used["set_g"].to_numpy(float), weights=eggs)), "day_share": mean,
-            "loss_share": mean * day, "projected_share": projected, "projected_low": low, "projected_high": high,
-            "verdict": verdict, "reason": "; ".join(reasons)}
+    return {
+        "first_day": float(used["first_day"].min()),
+        "last_day": day,
+        "loss_day": day,
+        "set_g": float(np.average(used["set_g"].to_numpy(float), weights=eggs)),
+        "day_share": mean,
+        "loss_share": mean * day,
+        "projected_share": projected,
+        "projected_low": low,
+        "projected_high": high,
+        "verdict": verdict,
+        "reason": "; ".join(reasons),
+    }
 
 
 def _humidity(out, track) -> dict:
@@ -270,7 +309,8 @@ def _met(track, first_day, last_day):
     if part.empty:
         return None
     met = part[["rh_pct", "egg_c", "air_c"]].assign(
-        torr=vapour_difference(part["egg_c"], part["air_c"], part["rh_pct"]))
+        torr=vapour_difference(part["egg_c"], part["air_c"], part["rh_pct"])
+    )
     return {name: float(np.average(met[name], weights=part["hours"])) for name in met}
 
 
@@ -280,14 +320,21 @@ def _indication(season, row, figures, track, transfer_day) -> dict:
     if met is None or not met["torr"] >= LEAST_TORR:
         return {"verdict": "no weighings", "reason": "no weighings and no humidity in the log"}
     kind = kind_loss(row["species"], torr=met["torr"], days=transfer_day)
-    middle, low, high = kind or prior_loss(egg_grams(season, row["batch"], figures), torr=met["torr"],
-                                           days=transfer_day)
+    middle, low, high = kind or prior_loss(
+        egg_grams(season, row["batch"], figures), torr=met["torr"], days=transfer_day
+    )
     basis = "measured shells of its kind" if kind else "egg size"
     setting = machine_air.settings_of(season, machine_air.incubator_of(season, row))
     factor = 1.0
     if setting.get("eggs_brought_in") and setting.get("altitude_m"):
         factor = 101.325 / air.standard_pressure(float(setting["altitude_m"]))
-    return {"verdict": "no weighings", "torr": met["torr"], "rh_pct": met["rh_pct"],
-            "projected_share": middle * factor, "projected_low": low * factor, "projected_high": high * factor,
-            "reason": f"no weighings: an indication from {basis} and humidity, good to a factor of "
-                      f"{high / middle:.2g} only"}
+    return {
+        "verdict": "no weighings",
+        "torr": met["torr"],
+        "rh_pct": met["rh_pct"],
+        "projected_share": middle * factor,
+        "projected_low": low * factor,
+        "projected_high": high * factor,
+        "reason": f"no weighings: an indication from {basis} and humidity, good to a factor of "
+        f"{high / middle:.2g} only",
+    }

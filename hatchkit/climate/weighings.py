@@ -44,10 +44,17 @@ def weighings(season, row, figures) -> pd.DataFrame:
     if len(own):
         count = pd.to_numeric(own["eggs_weighed"], errors="coerce").astype(float)
         count = count.where(count > 0, 1.0)
-        parts.append(pd.DataFrame({
-            "name": _names(own["egg"]).to_numpy(), "tray": _trays(own),
-            "day": ((own["weighed_at"] - row["set_at"]) / pd.Timedelta(days=1)).to_numpy(float),
-            "grams": (own["grams"].astype(float) / count).to_numpy(), "eggs_weighed": count.to_numpy()}))
+        parts.append(
+            pd.DataFrame(
+                {
+                    "name": _names(own["egg"]).to_numpy(),
+                    "tray": _trays(own),
+                    "day": ((own["weighed_at"] - row["set_at"]) / pd.Timedelta(days=1)).to_numpy(float),
+                    "grams": (own["grams"].astype(float) / count).to_numpy(),
+                    "eggs_weighed": count.to_numpy(),
+                }
+            )
+        )
     parts.append(_set_weights(season, row, parts))
     found = pd.concat([part for part in parts if len(part)] or [parts[-1]], ignore_index=True)
     found = found.astype({"day": float, "grams": float, "eggs_weighed": float})
@@ -79,14 +86,22 @@ def _set_weights(season, row, parts) -> pd.DataFrame:
     if not len(eggs) or "weight_g" not in eggs:
         return blank
     own = eggs[(eggs["batch"] == row["batch"]) & eggs["weight_g"].notna()]
-    found = pd.DataFrame({"name": _names(own["egg"]).to_numpy(), "tray": _trays(own), "day": 0.0,
-                          "grams": own["weight_g"].to_numpy(float), "eggs_weighed": 1.0})
+    found = pd.DataFrame(
+        {
+            "name": _names(own["egg"]).to_numpy(),
+            "tray": _trays(own),
+            "day": 0.0,
+            "grams": own["weight_g"].to_numpy(float),
+            "eggs_weighed": 1.0,
+        }
+    )
     if not parts:
         return found
     at_setting = parts[0][parts[0]["day"].abs() < 0.5]
     told = set(zip(at_setting["name"], at_setting["tray"], strict=True))
-    again = [(name, tray) in told or (name, "") in told
-             for name, tray in zip(found["name"], found["tray"], strict=True)]
+    again = [
+        (name, tray) in told or (name, "") in told for name, tray in zip(found["name"], found["tray"], strict=True)
+    ]
     return found[~np.array(again, bool)]
 
 
@@ -117,13 +132,21 @@ def egg_lines(series: pd.DataFrame) -> pd.DataFrame:
         because eggs were taken off between weighings; 0 where none was). Only eggs weighed twice or more.
     """
     grouped = series.groupby("egg", sort=True)
-    lines = grouped.agg(n=("day", "size"), name=("name", "first"), whole=("whole", "first"),
-                        namesakes=("namesakes", "any"), eggs=("eggs_weighed", "min"),
-                        most=("eggs_weighed", "max"), first_day=("day", "min"), last_day=("day", "max"))
+    lines = grouped.agg(
+        n=("day", "size"),
+        name=("name", "first"),
+        whole=("whole", "first"),
+        namesakes=("namesakes", "any"),
+        eggs=("eggs_weighed", "min"),
+        most=("eggs_weighed", "max"),
+        first_day=("day", "min"),
+        last_day=("day", "max"),
+    )
     day, grams = series["day"], series["grams"]
     middle_day, middle_g = grouped["day"].transform("mean"), grouped["grams"].transform("mean")
-    parts = pd.DataFrame({"egg": series["egg"], "xx": (day - middle_day) ** 2,
-                          "xy": (day - middle_day) * (grams - middle_g)})
+    parts = pd.DataFrame(
+        {"egg": series["egg"], "xx": (day - middle_day) ** 2, "xy": (day - middle_day) * (grams - middle_g)}
+    )
     sums = parts.groupby("egg", sort=True).sum()
     lines["slope_g_day"] = -sums["xy"] / sums["xx"].where(sums["xx"] > 0)
     lines["set_g"] = grouped["grams"].mean() + lines["slope_g_day"] * grouped["day"].mean()
@@ -131,7 +154,8 @@ def egg_lines(series: pd.DataFrame) -> pd.DataFrame:
     lines = lines[lines["slope_g_day"].notna()].astype({"set_g": float, "slope_g_day": float})
     for egg in lines.index[lines["most"] > lines["eggs"]]:
         lines.loc[egg, ["slope_g_day", "set_g", "taken_off_g_day"]] = _fewer_each_time(
-            series[series["egg"] == egg], lines.at[egg, "slope_g_day"])
+            series[series["egg"] == egg], lines.at[egg, "slope_g_day"]
+        )
     return lines.drop(columns="most")
 
 

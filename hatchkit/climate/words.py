@@ -45,17 +45,22 @@ def _signed(value, digits=0) -> str:
 
 def excursion_words(row, *, timezone="UTC", unit="C") -> str:
     """One excursion: when, how far, what it looks like and why, what the egg felt."""
-    began = (f"{row['event']}. Incubator {row['incubator']}, from {when(row['start'], timezone)}, "
-             f"{length(row['hours'])}: ")
-    egg = (f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
-           f"{temperature(row['egg_extreme_high_c'], unit)}, 8 chances in 10).")
+    began = (
+        f"{row['event']}. Incubator {row['incubator']}, from {when(row['start'], timezone)}, {length(row['hours'])}: "
+    )
+    egg = (
+        f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
+        f"{temperature(row['egg_extreme_high_c'], unit)}, 8 chances in 10)."
+    )
     age = f"Batch {row['batch']} was {row['day_start']:.1f} days old"
     evidence, looks = worded(row["evidence"], unit), _looks(row["looks_like"])
     if row["looks_like"] == "steady":
         text = f"{began}it {evidence}. {age} when that began; its eggs were at about {egg}"
     else:
-        text = (f"{began}{_how_far(row, unit)}. {looks[:1].upper()}{looks[1:]}: {evidence}. "
-                f"{age}; its eggs reached about {egg}")
+        text = (
+            f"{began}{_how_far(row, unit)}. {looks[:1].upper()}{looks[1:]}: {evidence}. "
+            f"{age}; its eggs reached about {egg}"
+        )
     if row["gap_share"] > 0.05:
         text += f" For {percent(row['gap_share'])} of that time nothing was logged: what happened then is not known."
     harm = heat_words if row["kind"] == "warm" else cold_words
@@ -117,8 +122,10 @@ def _steady_lines(events, unit) -> list[str]:
     for (incubator, _), own in events.groupby(["incubator", "kind"], sort=True):
         days = " and ".join(length(hours) for hours in own["hours"])
         numbers = ", ".join(str(number) for number in own["event"])
-        lines.append(f"Incubator {incubator} {worded(own['evidence'].iloc[0], unit)}, for {days} "
-                     f"({'number' if len(own) == 1 else 'numbers'} {numbers}).")
+        lines.append(
+            f"Incubator {incubator} {worded(own['evidence'].iloc[0], unit)}, for {days} "
+            f"({'number' if len(own) == 1 else 'numbers'} {numbers})."
+        )
     if lines:
         lines.append("Check the thermometer, and where it hangs, before you change the setting.")
     return lines
@@ -140,9 +147,11 @@ def clock_words(row, *, timezone="UTC", unit="C") -> str:
     if row["verdict"] == "on time":
         return text + ": within what such a forecast can tell."
     high = "high" if row["probe_error_c"] > 0 else "low"
-    return text + (f": {row['verdict']}, beyond the forecast's doubt. A probe that reads "
-                   f"{shown_step(abs(row['probe_error_c']), unit):.1f} °{unit} too {high} would explain it by "
-                   "itself; so could a wrong time of setting or the flock.")
+    return text + (
+        f": {row['verdict']}, beyond the forecast's doubt. A probe that reads "
+        f"{shown_step(abs(row['probe_error_c']), unit):.1f} °{unit} too {high} would explain it by "
+        "itself; so could a wrong time of setting or the flock."
+    )
 
 
 def _moved(row) -> str:
@@ -156,9 +165,11 @@ def _moved(row) -> str:
 
 def clock_season_words(table, *, timezone="UTC", unit="C") -> str:
     """The season's hatch times: the ordinary ones counted, the others one by one."""
-    counts = [("on time", *2 * ["hatched within what such a forecast can tell"]),
-              ("not seen", "has no hatch times", "have no hatch times"),
-              ("cannot tell", *2 * ["cannot be judged, for want of a log"])]
+    counts = [
+        ("on time", *2 * ["hatched within what such a forecast can tell"]),
+        ("not seen", "has no hatch times", "have no hatch times"),
+        ("cannot tell", *2 * ["cannot be judged, for want of a log"]),
+    ]
     lines = []
     for verdict, one, more in counts:
         names = table.loc[table["verdict"] == verdict, "batch"].astype(str)
@@ -174,9 +185,11 @@ def clock_season_words(table, *, timezone="UTC", unit="C") -> str:
 
 
 #: Why the clock and the planner name different hours.
-_EARLIER = (f"The middle of a hatch is put {constant('clock_middle_before_h'):.0f} h before the trade's day for hens, "
-            "in proportion for others: most of a good hatch is out by that day. The planner names the day itself, "
-            "which is the one to be ready for.")
+_EARLIER = (
+    f"The middle of a hatch is put {constant('clock_middle_before_h'):.0f} h before the trade's day for hens, "
+    "in proportion for others: most of a good hatch is out by that day. The planner names the day itself, "
+    "which is the one to be ready for."
+)
 
 
 def water_season_words(table) -> str:
@@ -185,13 +198,16 @@ def water_season_words(table) -> str:
     lines = [f"- {water_words(row)}" for _, row in weighed.iterrows()]
     rest = table[table["verdict"] == "no weighings"]
     guessed = np.isfinite(rest["projected_share"].astype(float))
-    for part, known in ((rest[guessed], "known only roughly, from shells of their kind"),
-                        (rest[~guessed], "not known")):
+    for part, known in (
+        (rest[guessed], "known only roughly, from shells of their kind"),
+        (rest[~guessed], "not known"),
+    ):
         if len(part):
             lines.append(f"Not weighed, so {known}: {', '.join(part['batch'].astype(str))}.")
     if len(rest):
-        lines[-1] += (" Weigh one tray at setting and at each candling: it takes minutes and says which humidity your "
-                      "eggs need.")
+        lines[-1] += (
+            " Weigh one tray at setting and at each candling: it takes minutes and says which humidity your eggs need."
+        )
     return "\n".join(lines) or "No batches, no weighings."
 
 
@@ -202,15 +218,19 @@ def water_words(row) -> str:
     if row["verdict"] == "no weighings":
         if not np.isfinite(row["projected_share"]):
             return f"{name}: {row['reason']}."
-        return (f"{name}: not weighed. From shells of its kind and humidity alone about "
-                f"{percent(row['projected_share'])} ({percent(row['projected_low'])} to "
-                f"{percent(row['projected_high'])}; {target}): weigh some eggs to know.")
+        return (
+            f"{name}: not weighed. From shells of its kind and humidity alone about "
+            f"{percent(row['projected_share'])} ({percent(row['projected_low'])} to "
+            f"{percent(row['projected_high'])}; {target}): weigh some eggs to know."
+        )
     if not np.isfinite(row["projected_share"]):
         return f"{name}: {row['reason']}."
-    text = (f"{name}: {percent(row['loss_share'], 1)} of the weight lost by day {row['loss_day']:.0f}, "
-            f"{percent(row['projected_share'], 1)} to be expected at transfer ({percent(row['projected_low'], 1)} to "
-            f"{percent(row['projected_high'], 1)}; {target}): "
-            f"{row['verdict']}.")
+    text = (
+        f"{name}: {percent(row['loss_share'], 1)} of the weight lost by day {row['loss_day']:.0f}, "
+        f"{percent(row['projected_share'], 1)} to be expected at transfer ({percent(row['projected_low'], 1)} to "
+        f"{percent(row['projected_high'], 1)}; {target}): "
+        f"{row['verdict']}."
+    )
     if row["verdict"] != "on target" and np.isfinite(row["rh_next_pct"]):
         text += f" For such eggs {_humidity(row['rh_next_pct'])} from the start would hit the middle of the target"
         if np.isfinite(row["rh_now_pct"]):
@@ -229,18 +249,23 @@ def timeline_alt(timeline, *, unit="C") -> str:
     """What the picture of an incubator's season shows."""
     events = timeline.excursions.drop_duplicates("event")
     told = events[events["notable"]]
-    kinds = "; ".join(f"{row.event}: {label(row.looks_like)}, {temperature(row.extreme_c, unit)}"
-                      for row in told.itertuples())
+    kinds = "; ".join(
+        f"{row.event}: {label(row.looks_like)}, {temperature(row.extreme_c, unit)}" for row in told.itertuples()
+    )
     everyday = many(len(events) - len(told), "everyday opening or setting", "everyday openings or settings")
-    return (f"Air and estimated egg temperature of incubator {timeline.incubator} over the season with "
-            f"{many(len(timeline.batches), 'batch', 'batches')}, ranges and candlings. Marked: "
-            f"{kinds or 'no large excursion'}. Besides, {everyday} and "
-            f"{many(len(timeline.gaps), 'gap', 'gaps')} without readings.")
+    return (
+        f"Air and estimated egg temperature of incubator {timeline.incubator} over the season with "
+        f"{many(len(timeline.batches), 'batch', 'batches')}, ranges and candlings. Marked: "
+        f"{kinds or 'no large excursion'}. Besides, {everyday} and "
+        f"{many(len(timeline.gaps), 'gap', 'gaps')} without readings."
+    )
 
 
 def close_up_alt(row, *, timezone="UTC", unit="C") -> str:
     """What the picture of one excursion shows."""
-    return (f"Excursion {row['event']} from {when(row['start'], timezone)}, {length(row['hours'])}: the air "
-            f"reaches {temperature(row['extreme_c'], unit)}, the estimated egg follows later and reaches "
-            f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
-            f"{temperature(row['egg_extreme_high_c'], unit)}).")
+    return (
+        f"Excursion {row['event']} from {when(row['start'], timezone)}, {length(row['hours'])}: the air "
+        f"reaches {temperature(row['extreme_c'], unit)}, the estimated egg follows later and reaches "
+        f"{temperature(row['egg_extreme_c'], unit)} ({temperature(row['egg_extreme_low_c'], unit)} to "
+        f"{temperature(row['egg_extreme_high_c'], unit)})."
+    )

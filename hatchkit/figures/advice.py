@@ -6,8 +6,15 @@ from hatchkit.figures import egg_drawings, rows, style
 from hatchkit.figures.style import INK, axes, subplots
 from hatchkit.figures.why import differences, ladder
 
-__all__ = ["age_against_season", "breakout_drawings", "differences", "ladder", "ranked_causes", "side_by_side",
-           "what_if"]
+__all__ = [
+    "age_against_season",
+    "breakout_drawings",
+    "differences",
+    "ladder",
+    "ranked_causes",
+    "side_by_side",
+    "what_if",
+]
 
 #: A bar that stands for no stage.
 PLAIN = dict(facecolor="#CFCFCF", edgecolor=INK, linewidth=0.6)
@@ -33,8 +40,13 @@ def ranked_causes(table, ax=None, *, most=6, language="en"):
     ax, middles = rows.stack(ax, shown["name"])
     for middle, row in zip(middles, shown.to_dict("records"), strict=True):
         tie = bool(row["tied"] and several)
-        rows.bar(ax, middle, 100 * row["share"], style.tell("weight", language, share=row["share"], tie=tie),
-                 **(PLAIN | {"hatch": "//" if tie else ""} if row["tied"] else EMPTY))
+        rows.bar(
+            ax,
+            middle,
+            100 * row["share"],
+            style.tell("weight", language, share=row["share"], tie=tie),
+            **(PLAIN | {"hatch": "//" if tie else ""} if row["tied"] else EMPTY),
+        )
     ax.set_xlim(0, 118)
     return style.bare(ax, bottom=False)
 
@@ -54,8 +66,11 @@ def what_if(table, ax=None, *, language="en"):
         return style.nothing(axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
     shown = table.to_dict("records")
     firsts = [place for place, row in enumerate(shown) if not place or row["block"] != shown[place - 1]["block"]]
-    ax, middles = rows.stack(ax, [_what(row, language) for row in shown], heads=[
-        (place, style.tell(f"what_if_{shown[place]['block']}", language)) for place in firsts])
+    ax, middles = rows.stack(
+        ax,
+        [_what(row, language) for row in shown],
+        heads=[(place, style.tell(f"what_if_{shown[place]['block']}", language)) for place in firsts],
+    )
     for middle, row in zip(middles, shown, strict=True):
         _what_if_bar(ax, middle, row, language)
     ax.set_xlim(0, 1.3 * (max(table[["eggs", "high", "usual"]].max(), default=1.0) or 1.0))
@@ -72,12 +87,22 @@ def _what(row, language):
 
 
 def _what_if_bar(ax, place, row, language):
-    look = style.fill(row["key"]) if row["block"] == "stage" else (
-        EMPTY if row["key"] in ("usual", "not_explained", "unaccounted") else PLAIN)
+    look = (
+        style.fill(row["key"])
+        if row["block"] == "stage"
+        else (EMPTY if row["key"] in ("usual", "not_explained", "unaccounted") else PLAIN)
+    )
     ranged, usual = row["low"] == row["low"], row["usual"] == row["usual"]
-    words = style.tell("what_if_number", language, eggs=round(row["eggs"]), ranged=ranged,
-                       low=round(row["low"]) if ranged else 0, high=round(row["high"]) if ranged else 0,
-                       known=usual, usual=round(row["usual"]) if usual else 0)
+    words = style.tell(
+        "what_if_number",
+        language,
+        eggs=round(row["eggs"]),
+        ranged=ranged,
+        low=round(row["low"]) if ranged else 0,
+        high=round(row["high"]) if ranged else 0,
+        known=usual,
+        usual=round(row["usual"]) if usual else 0,
+    )
     ends = [row[name] for name in ("eggs", "high", "usual") if row[name] == row[name]]
     rows.bar(ax, place, max(row["eggs"], 0.0), **look)
     rows.beside(ax, max(ends), place, words)
@@ -144,8 +169,7 @@ def side_by_side(columns, *, height=3.0, width=style.WIDTH, titles=None, share_y
     return axs
 
 
-def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches of its species",
-                       language="en"):
+def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches of its species", language="en"):
     """Share of embryos dead by age: one batch against all of its species, on one pair of axes.
 
     Parameters
@@ -161,10 +185,15 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
     last = max(curve["day"].max() for curve in (mine, season))
     highest = 100 * max(mine["at_most"].max(), season["band_high"].max())
     ends = [100 * float(curve["at_least"].iloc[-1]) for curve in (mine, season)]
-    words = [style.tell("lost_end", language, who=who, share=end / 100)
-             for who, end in zip((name, other), ends, strict=True)]
-    ax.set(xlabel=style.tell("age_axis", language), ylabel=style.tell("embryos_lost_axis", language),
-           xlim=(0, last * 1.02), ylim=(0, highest * 1.1 + 1))
+    words = [
+        style.tell("lost_end", language, who=who, share=end / 100) for who, end in zip((name, other), ends, strict=True)
+    ]
+    ax.set(
+        xlabel=style.tell("age_axis", language),
+        ylabel=style.tell("embryos_lost_axis", language),
+        xlim=(0, last * 1.02),
+        ylim=(0, highest * 1.1 + 1),
+    )
     words = [style.wrapped(text, 13) for text in words]
     gap = 0.075 * highest * max(text.count("\n") + 1 for text in words)
     for text, place in zip(words, rows.apart(ends, gap), strict=True):

@@ -6,8 +6,14 @@ import numpy as np
 
 from hatchkit.figures.style import INK, LINES, PAPER, SOFT, TEXT, WIDTH, axes, fill, subplots, temperature_label, write
 
-FILL = {"infertile": "infertile", "early": "early", "mid": "mid", "late": "late", "pipped": "pipped_dead",
-        "removed": "removed"}
+FILL = {
+    "infertile": "infertile",
+    "early": "early",
+    "mid": "mid",
+    "late": "late",
+    "pipped": "pipped_dead",
+    "removed": "removed",
+}
 
 
 def case_picture(shown: dict, axs=None):
@@ -27,8 +33,9 @@ def case_picture(shown: dict, axs=None):
         bars.bar(place - 0.2, 100 * own / eggs, 0.38, **fill(FILL[name]))
         bars.bar(place + 0.2, 100 * other / others, 0.38, facecolor=PAPER, edgecolor=INK, linewidth=0.8)
         bars.annotate(str(own), (place - 0.2, 100 * own / eggs), ha="center", va="bottom", fontsize=TEXT)
-    axes(bars).set(xticks=range(len(names)), xticklabels=names,
-                   ylabel="Lost (% of set)\nfilled: this batch,\nwhite: the others")
+    axes(bars).set(
+        xticks=range(len(names)), xticklabels=names, ylabel="Lost (% of set)\nfilled: this batch,\nwhite: the others"
+    )
     bars.tick_params(axis="x", rotation=90)
     bars.margins(y=0.15)
     day, temp = np.array(shown["log"]["day"]), np.array(shown["log"]["temp_c"])

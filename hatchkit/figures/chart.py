@@ -23,8 +23,7 @@ class Chart:
     def _repr_html_(self) -> str:
         data = base64.b64encode(self.png).decode("ascii")
         caption = f"<figcaption>{html.escape(self.caption)}</figcaption>" if self.caption else ""
-        return (f'<figure><img alt="{html.escape(self.alt)}" src="data:image/png;base64,{data}">'
-                f"{caption}</figure>")
+        return f'<figure><img alt="{html.escape(self.alt)}" src="data:image/png;base64,{data}">{caption}</figure>'
 
     def __repr__(self) -> str:
         return f"Chart: {self.alt}"

@@ -13,8 +13,14 @@ from hatchkit.figures.times import bent_scale, dates, names_at_right, utc
 from hatchkit.figures.water import hatch_clock, water_against_target, weight_loss_track
 from hatchkit.units import shown
 
-__all__ = ["excursion_close_up", "hatch_clock", "incubator_timeline", "probe_truth", "water_against_target",
-           "weight_loss_track"]
+__all__ = [
+    "excursion_close_up",
+    "hatch_clock",
+    "incubator_timeline",
+    "probe_truth",
+    "water_against_target",
+    "weight_loss_track",
+]
 
 #: What the marker of each kind of excursion looks like.
 MARKS = {"warm": "^", "cold": "v"}
@@ -43,14 +49,23 @@ def incubator_timeline(timeline, ax=None, *, unit="C", span_c=None, language="en
     air, egg, events = timeline.air, timeline.egg, timeline.excursions.drop_duplicates("event")
     told = events[events["notable"].astype(bool)]
     values = [told["extreme_c"], air["low_c"], air["high_c"], egg["egg_c"], pd.Series(span_c, dtype=float)]
-    height = bent_scale(ax, pd.Series([part.min() for part in values]).min(),
-                        pd.Series([part.max() for part in values]).max(), unit)
+    height = bent_scale(
+        ax, pd.Series([part.min() for part in values]).min(), pd.Series([part.max() for part in values]).max(), unit
+    )
     _ranges_and_gaps(ax, timeline, unit, language)
-    ax.fill_between(utc(air["time"]), shown(air["low_c"], unit), shown(air["high_c"], unit), color="#999999", lw=0,
-                    zorder=2)
+    ax.fill_between(
+        utc(air["time"]), shown(air["low_c"], unit), shown(air["high_c"], unit), color="#999999", lw=0, zorder=2
+    )
     ax.plot(utc(air["time"]), shown(air["middle_c"], unit), **style.LINES["air"] | {"lw": 0.7}, zorder=3)
-    ax.fill_between(utc(egg["time"]), shown(egg["egg_low_c"], unit), shown(egg["egg_high_c"], unit), color="#56B4E9",
-                    alpha=0.3, lw=0, zorder=1.5)
+    ax.fill_between(
+        utc(egg["time"]),
+        shown(egg["egg_low_c"], unit),
+        shown(egg["egg_high_c"], unit),
+        color="#56B4E9",
+        alpha=0.3,
+        lw=0,
+        zorder=1.5,
+    )
     ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
     edges = _edges(ax, timeline)
     _spells(ax, told, edges, unit, language)
@@ -82,9 +97,17 @@ def _ranges_and_gaps(ax, timeline, unit, language):
         ax.axvspan(row.start, row.end, **style.fill("gap") | {"linewidth": 0}, zorder=1)
     if len(timeline.gaps):
         longest = timeline.gaps.loc[(timeline.gaps["end"] - timeline.gaps["start"]).idxmax()]
-        ax.annotate(style.tell("no_readings", language), (longest["start"], 0.97), fontsize=style.TEXT, va="top",
-                    xycoords=("data", "axes fraction"), rotation=90, color=style.INK, zorder=7,
-                    bbox=dict(facecolor=style.PAPER, lw=0, pad=1))
+        ax.annotate(
+            style.tell("no_readings", language),
+            (longest["start"], 0.97),
+            fontsize=style.TEXT,
+            va="top",
+            xycoords=("data", "axes fraction"),
+            rotation=90,
+            color=style.INK,
+            zorder=7,
+            bbox=dict(facecolor=style.PAPER, lw=0, pad=1),
+        )
 
 
 def _spells(ax, told, edges, unit, language):
@@ -96,23 +119,41 @@ def _spells(ax, told, edges, unit, language):
         ax.plot([at, at], [shown(37.5, unit), worst], color=style.INK, lw=2.4, zorder=5, solid_capstyle="butt")
         ax.plot([at], [worst], MARKS[row.kind], color=style.INK, ms=9, mfc=style.FILLS[row.kind][0], zorder=6)
         side = 1 if at < edges[0] + 0.6 * (edges[1] - edges[0]) else -1
-        ax.annotate(style.tell("spell", language, degrees=worst, hours=row.hours, event=row.event), (at, worst),
-                    xytext=(8 * side, 0), textcoords="offset points", ha="left" if side > 0 else "right",
-                    va="center", fontsize=style.TEXT, color=style.INK, zorder=6,
-                    bbox=dict(facecolor=style.PAPER, lw=0, pad=0.8))
+        ax.annotate(
+            style.tell("spell", language, degrees=worst, hours=row.hours, event=row.event),
+            (at, worst),
+            xytext=(8 * side, 0),
+            textcoords="offset points",
+            ha="left" if side > 0 else "right",
+            va="center",
+            fontsize=style.TEXT,
+            color=style.INK,
+            zorder=6,
+            bbox=dict(facecolor=style.PAPER, lw=0, pad=0.8),
+        )
 
 
 def _everyday(ax, small):
     """Openings and settings as ticks along the bottom."""
-    ax.plot(utc(small["start"]), np.full(len(small), 0.012), "|", color=style.INK, ms=5, zorder=5,
-            transform=ax.get_xaxis_transform())
+    ax.plot(
+        utc(small["start"]),
+        np.full(len(small), 0.012),
+        "|",
+        color=style.INK,
+        ms=5,
+        zorder=5,
+        transform=ax.get_xaxis_transform(),
+    )
 
 
 def _name_lines(ax, timeline, height, unit, language):
     """What each line is, at the right where it ends."""
     places, words = [], []
-    for table, column, word in ((timeline.air, "middle_c", "air"), (timeline.egg, "egg_c", "egg"),
-                                (timeline.spans, "high_c", "range")):
+    for table, column, word in (
+        (timeline.air, "middle_c", "air"),
+        (timeline.egg, "egg_c", "egg"),
+        (timeline.spans, "high_c", "range"),
+    ):
         known = table[column].dropna()
         if len(known):
             places.append(height(shown(float(known.tail(40).median()), unit)))
@@ -141,12 +182,21 @@ def _batches_below(ax, timeline, lanes, zone, language):
     for row in batches.itertuples():
         start, move, end = (date2num(at) for at in (row.set_at, row.transfer_at, row.end_at))
         for begin, stop, face in ((start, move, style.PAPER), (move, end, "#CFCFCF")):
-            strip.barh(row.lane, stop - begin, left=begin, height=0.76, facecolor=face, edgecolor=style.INK,
-                       linewidth=0.7)
+            strip.barh(
+                row.lane, stop - begin, left=begin, height=0.76, facecolor=face, edgecolor=style.INK, linewidth=0.7
+            )
         if room * len(str(row.batch)) < end - start:
             style.write(strip, (start + end) / 2, row.lane - 0.1, style.short(row.batch), ha="center", zorder=7)
-    strip.plot(utc(looks["looked_at"]), looks["lane"].to_numpy(float) + 0.36, "o", ms=3.5, color=style.INK,
-               mfc=style.PAPER, zorder=6, mew=0.8)
+    strip.plot(
+        utc(looks["looked_at"]),
+        looks["lane"].to_numpy(float) + 0.36,
+        "o",
+        ms=3.5,
+        color=style.INK,
+        mfc=style.PAPER,
+        zorder=6,
+        mew=0.8,
+    )
     dates(strip, zone, language=language)
 
 
@@ -187,8 +237,16 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", l
     known = [at for at in range(3) if np.isfinite(places[at])]
     names_at_right(ax, [places[at] for at in known], [words[at] for at in known])
     ax.set_ylabel(style.temperature_label(unit, language))
-    style.heading(ax, style.tell("close_up_title", language, kind=excursion["kind"], batch=excursion["batch"],
-                                 day=float(excursion["day_start"])))
+    style.heading(
+        ax,
+        style.tell(
+            "close_up_title",
+            language,
+            kind=excursion["kind"],
+            batch=excursion["batch"],
+            day=float(excursion["day_start"]),
+        ),
+    )
     dates(ax, ZoneInfo(timezone or "UTC"), most=5, language=language)
     return ax
 
@@ -200,8 +258,14 @@ def _length(ax, excursion, height, language):
         ax.axvline(edge, color=style.SOFT, lw=0.8, ls=":")
     ax.annotate("", (edges[1], height), (edges[0], height), arrowprops=dict(arrowstyle="<->", color=style.INK, lw=0.9))
     words = style.tell("hours", language, hours=excursion["hours"])
-    style.write(ax, edges[0] + (edges[1] - edges[0]) / 2, height, words, ha="center",
-                bbox=dict(facecolor=style.PAPER, lw=0, pad=1.5))
+    style.write(
+        ax,
+        edges[0] + (edges[1] - edges[0]) / 2,
+        height,
+        words,
+        ha="center",
+        bbox=dict(facecolor=style.PAPER, lw=0, pad=1.5),
+    )
 
 
 #: A spell that is shorter than this part of the picture has its words beside it.
@@ -225,5 +289,12 @@ def _worst(ax, track, excursion, unit, language):
         inside = (end - start) > NARROW * whole
         height = worst[0] + 0.65 * (float(shown(track["low_c"].iloc[0], unit)) - worst[0])
         at = start + 0.5 * (end - start) if inside else end + 0.06 * whole
-        style.write(ax, at.tz_convert(None), height, "\n".join(words), ha="center" if inside else "left", zorder=6,
-                    linespacing=1.4)
+        style.write(
+            ax,
+            at.tz_convert(None),
+            height,
+            "\n".join(words),
+            ha="center" if inside else "left",
+            zorder=6,
+            linespacing=1.4,
+        )

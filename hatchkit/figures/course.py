@@ -9,8 +9,12 @@ from hatchkit.figures.style import INK, LINES, PAPER, TEXT, WIDTH, axes, fill, t
 from hatchkit.units import c_to_f, f_to_c
 
 #: What became of an egg on the course's tray, by the letter under which it was last written down.
-LETTERS = {"h": ("hatched", "hatched"), "c": ("clear", "clear"), "d": ("dead", "dead"),
-           "p": ("pipped_dead", "pipped, died")}
+LETTERS = {
+    "h": ("hatched", "hatched"),
+    "c": ("clear", "clear"),
+    "d": ("dead", "dead"),
+    "p": ("pipped_dead", "pipped, died"),
+}
 
 
 def tray_map(tray, ax=None, *, columns=6):
@@ -32,8 +36,7 @@ def tray_map(tray, ax=None, *, columns=6):
         key, name = LETTERS[letter]
         x, y = place % columns, -(place // columns)
         ax.add_patch(Ellipse((x, y), 0.66, 0.86, label=name if letter not in seen else None, **fill(key)))
-        write(ax, x, y, letter, ha="center",
-              bbox=dict(boxstyle="circle,pad=0.15", facecolor=PAPER, edgecolor="none"))
+        write(ax, x, y, letter, ha="center", bbox=dict(boxstyle="circle,pad=0.15", facecolor=PAPER, edgecolor="none"))
         seen.add(letter)
     ax.set(xlim=(-0.6, columns - 0.4), ylim=(0.45 - rows, 0.55), aspect="equal")
     ax.axis("off")
@@ -48,8 +51,15 @@ def luck(hatches, ax=None, *, each, mark=None):
     ax.bar(chicks, times, **fill("hatched"))
     if mark is not None:
         ax.axvline(mark, color=INK, ls="--")
-        ax.annotate(f"{mark} of {each}", (mark, times.max()), xytext=(-6, 0), textcoords="offset points",
-                    ha="right", va="top", fontsize=TEXT)
+        ax.annotate(
+            f"{mark} of {each}",
+            (mark, times.max()),
+            xytext=(-6, 0),
+            textcoords="offset points",
+            ha="right",
+            va="top",
+            fontsize=TEXT,
+        )
     ax.set(xlabel=f"Chicks from {each} eggs", ylabel=f"Hatches out of {len(hatches)}")
     return ax
 
@@ -60,8 +70,10 @@ def luck_alt(hatches, *, each) -> str:
     chicks, times = np.unique(hatches, return_counts=True)
     tallest = [str(count) for count in chicks[times >= 0.9 * times.max()]]
     bars = f"bars at {', '.join(tallest[:-1])} and {tallest[-1]}" if tallest[1:] else f"bar at {tallest[0]}"
-    return (f"Bars: how many of {len(hatches):,} hatches of {each} gave how many chicks; 95 of 100 lie between "
-            f"{low:.0f} and {high:.0f}, the tallest {bars}.")
+    return (
+        f"Bars: how many of {len(hatches):,} hatches of {each} gave how many chicks; 95 of 100 lie between "
+        f"{low:.0f} and {high:.0f}, the tallest {bars}."
+    )
 
 
 def interval_lines(low, high, ax=None, *, truth):
@@ -69,8 +81,14 @@ def interval_lines(low, high, ax=None, *, truth):
     ax = axes(ax, size=(WIDTH, 3.4))
     for row, (left, right) in enumerate(zip(low, high, strict=True)):
         holds = left <= truth <= right
-        ax.plot([100 * left, 100 * right], [row, row], color=INK if holds else "#D55E00", lw=1.4,
-                ls="-" if holds else "--", marker="|" if holds else "x")
+        ax.plot(
+            [100 * left, 100 * right],
+            [row, row],
+            color=INK if holds else "#D55E00",
+            lw=1.4,
+            ls="-" if holds else "--",
+            marker="|" if holds else "x",
+        )
     ax.axvline(100 * truth, color="#0072B2", lw=1.2)
     ax.set(xlabel="Hatch (%); the upright line is the true share", yticks=[], ylabel="One interval a hatch")
     return ax
@@ -91,9 +109,13 @@ def between_looks(table, ax=None, *, looks):
         ax.plot([egg.after_day, egg.by_day], [row, row], color=INK, lw=2.2, marker="|")
     for day in looks:
         ax.axvline(day, color="#0072B2", ls=":", lw=1.2)
-    ax.set(xlabel="Day of incubation; dotted: a look at the eggs", xlim=(0, max(looks) + 0.5),
-           xticks=range(0, max(looks) + 1, 7), yticks=range(len(table)),
-           yticklabels=[f"egg {egg}" for egg in table["egg"]])
+    ax.set(
+        xlabel="Day of incubation; dotted: a look at the eggs",
+        xlim=(0, max(looks) + 0.5),
+        xticks=range(0, max(looks) + 1, 7),
+        yticks=range(len(table)),
+        yticklabels=[f"egg {egg}" for egg in table["egg"]],
+    )
     ax.set_xticks(range(max(looks) + 1), minor=True)
     ax.invert_yaxis()
     return ax
@@ -176,8 +198,10 @@ def arrangements(differences, ax=None, *, seen, bars=16):
 def arrangements_alt(differences, *, seen) -> str:
     """The picture of `arrangements` in a sentence."""
     points = 100 * np.asarray(differences)
-    return (f"Bars: how often each difference comes out, from {points.min():.1f} to {points.max():.1f} points; the one "
-            f"that was seen, {100 * seen:.1f}, is dashed, and the bars from it to the right are marked.")
+    return (
+        f"Bars: how often each difference comes out, from {points.min():.1f} to {points.max():.1f} points; the one "
+        f"that was seen, {100 * seen:.1f}, is dashed, and the bars from it to the right are marked."
+    )
 
 
 def _as_large(differences, seen):

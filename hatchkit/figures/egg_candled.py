@@ -20,8 +20,9 @@ def candled(ax, day, title=""):
         _STOPPED[day](ax)
         es.cover(ax)
         return ax
-    cell = es.air_cell(ax, es.proportion("air_cell_mm", day), facecolor="#FFF3CF", edgecolor="#7A5A22",
-                       slope=3.0 if day >= 17 else 0.0)
+    cell = es.air_cell(
+        ax, es.proportion("air_cell_mm", day), facecolor="#FFF3CF", edgecolor="#7A5A22", slope=3.0 if day >= 17 else 0.0
+    )
     if day < 3:
         _yolk_shadow(ax, 0.25 + 0.1 * day)
     if 3 <= day < 8:
@@ -49,8 +50,16 @@ def _spider(ax, day):
     _yolk_shadow(ax, 0.6)
     for place in range(7):
         angle = 2 * np.pi * place / 7 + 0.3
-        es.branches(ax, at, angle, reach * 0.36, width=1.0 if day < 5 else 1.4, levels=4, limit=es.inside_egg(2.5),
-                    bend=0.25 * (-1) ** place)
+        es.branches(
+            ax,
+            at,
+            angle,
+            reach * 0.36,
+            width=1.0 if day < 5 else 1.4,
+            levels=4,
+            limit=es.inside_egg(2.5),
+            bend=0.25 * (-1) ** place,
+        )
     size = es.proportion("embryo_mm", day)
     ax.add_patch(Circle(at, size * 0.28, facecolor="#8C3B22", zorder=4))
     if day >= 4:
@@ -70,8 +79,17 @@ def _mass(ax, day):
     if day >= 18:
         bottom = -40
     for shrink in (1.0, 0.86, 0.72) if day < 15 else (1.0,):  # a soft edge
-        ax.add_patch(Ellipse((1, (top + bottom) / 2), wide * shrink, (top - bottom) * shrink, facecolor=DARK,
-                             alpha=alpha if day >= 15 else alpha * 0.55, lw=0, zorder=3))
+        ax.add_patch(
+            Ellipse(
+                (1, (top + bottom) / 2),
+                wide * shrink,
+                (top - bottom) * shrink,
+                facecolor=DARK,
+                alpha=alpha if day >= 15 else alpha * 0.55,
+                lw=0,
+                zorder=3,
+            )
+        )
     if 8 <= day < 15:
         for side in (-1, 1):
             for start, lean in ((6, 0.3), (-4, -0.3), (-12, -0.9)):
@@ -84,8 +102,16 @@ def _shadow_in_cell(ax, cell):
 
     top = float(cell.max())
     ax.add_patch(Polygon([(3, top - 3), (11, top - 2.4), (8.4, top + 5.2)], closed=True, facecolor=DARK, zorder=7))
-    ax.annotate("beak", (8.4, top + 3), xytext=(25, 28), fontsize=6, color=INK, ha="center", zorder=30,
-                arrowprops=dict(arrowstyle="-", lw=0.6, color=INK))
+    ax.annotate(
+        "beak",
+        (8.4, top + 3),
+        xytext=(25, 28),
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
 
 
 def _clear(ax):

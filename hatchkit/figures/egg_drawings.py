@@ -14,8 +14,17 @@ from hatchkit.figures.egg_opened import opened
 from hatchkit.figures.style import INK
 
 #: Stages of the guide -> the hen's day that is drawn for them.
-_DAYS = {"egg_clear": 0, "egg_ring": "disc", "embryo_eye": 6, "embryo_bird": 9, "embryo_down": 13, "embryo_late": 17,
-         "embryo_yolk_half": 19, "embryo_yolk_in": 20, "embryo_pip": 21}
+_DAYS = {
+    "egg_clear": 0,
+    "egg_ring": "disc",
+    "embryo_eye": 6,
+    "embryo_bird": 9,
+    "embryo_down": 13,
+    "embryo_late": 17,
+    "embryo_yolk_half": 19,
+    "embryo_yolk_in": 20,
+    "embryo_pip": 21,
+}
 
 
 def egg(ax, kind: str, title: str = ""):
@@ -64,10 +73,26 @@ def _wet(ax, title):
     es.cover(ax)
     for x, y in ((-14, -20), (-8, -25), (2, -26), (12, -20), (-17, 6), (17, -8)):
         ax.plot(x, y, marker="o", ms=3.2, color="#3D6FA5", zorder=9)
-    ax.annotate("swollen neck", (9, 1), xytext=(17.5, 31), fontsize=6, color=INK, ha="center", zorder=30,
-                arrowprops=dict(arrowstyle="-", lw=0.6, color=INK))
-    ax.annotate("small air cell", (0, 27), xytext=(-15.5, 31), fontsize=6, color=INK, ha="center", zorder=30,
-                arrowprops=dict(arrowstyle="-", lw=0.6, color=INK))
+    ax.annotate(
+        "swollen neck",
+        (9, 1),
+        xytext=(17.5, 31),
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
+    ax.annotate(
+        "small air cell",
+        (0, 27),
+        xytext=(-15.5, 31),
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
     return ax
 
 
@@ -81,10 +106,26 @@ def _dry(ax, title):
     x, y = es.outline(200, shrink=2.4)
     low = y < 12
     ax.plot(np.where(low, x, np.nan), np.where(low, y, np.nan), color="#8A6A10", lw=1.6, ls=(0, (2, 1)), zorder=22)
-    ax.annotate("skin tight and dry", (-17, -11), xytext=(-11, -32), fontsize=6, color=INK, ha="center", zorder=30,
-                arrowprops=dict(arrowstyle="-", lw=0.6, color=INK))
-    ax.annotate("large air cell", (0, 22), xytext=(-15.5, 31), fontsize=6, color=INK, ha="center", zorder=30,
-                arrowprops=dict(arrowstyle="-", lw=0.6, color=INK))
+    ax.annotate(
+        "skin tight and dry",
+        (-17, -11),
+        xytext=(-11, -32),
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
+    ax.annotate(
+        "large air cell",
+        (0, 22),
+        xytext=(-15.5, 31),
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
     return ax
 
 

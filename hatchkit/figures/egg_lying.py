@@ -44,8 +44,9 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
     if beak_in_cell:  # the neck is stretched for the inner skin
         way["head"] = (way["head"][0], way["head"][1] + 5.5)
     if yolk:
-        ax.add_patch(Ellipse((-2, -19), yolk * 1.1, yolk * 0.7, facecolor=es.YOLK, edgecolor="#8A6A10", lw=0.9,
-                             zorder=2.2))
+        ax.add_patch(
+            Ellipse((-2, -19), yolk * 1.1, yolk * 0.7, facecolor=es.YOLK, edgecolor="#8A6A10", lw=0.9, zorder=2.2)
+        )
     size = (30, 23) if across else (31, 34)
     body = Ellipse((0, -3 if across else -4), *size, facecolor="#EAD79A", edgecolor="#8A7130", lw=1.0, zorder=2.4)
     ax.add_patch(body)
@@ -64,8 +65,14 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
     _head(ax, way["head"], way["beak"], through=beak_in_cell, under=way["wing"].endswith("over"))
     if pip:
         x = es.half_width(21.5)
-        ax.fill([x + 1, x - 4.5, x - 2.6, x - 6.5, x - 2.4, x - 4.0, x + 1], [26, 25, 22.5, 21, 19.5, 17, 16.5],
-                facecolor="white", edgecolor=INK, lw=1.2, zorder=9)
+        ax.fill(
+            [x + 1, x - 4.5, x - 2.6, x - 6.5, x - 2.4, x - 4.0, x + 1],
+            [26, 25, 22.5, 21, 19.5, 17, 16.5],
+            facecolor="white",
+            edgecolor=INK,
+            lw=1.2,
+            zorder=9,
+        )
     if seen:
         ax.text(0, -30.4, SEEN, ha="center", va="top", fontsize=6, style="italic", color=INK, zorder=30)
 
@@ -76,8 +83,12 @@ def _tufts(ax, body, down):
     for one in angle:
         edge = np.array([wide * np.cos(one), high * np.sin(one)])
         far = edge * (1 + 1.6 / np.hypot(*edge))
-        ax.plot(*zip(np.array(body.center) + edge, np.array(body.center) + far, strict=True), color="#8A7130", lw=0.6,
-                zorder=2.4)
+        ax.plot(
+            *zip(np.array(body.center) + edge, np.array(body.center) + far, strict=True),
+            color="#8A7130",
+            lw=0.6,
+            zorder=2.4,
+        )
 
 
 def _wings(ax, wing, head, across):
@@ -88,19 +99,31 @@ def _wings(ax, wing, head, across):
         for side, name in ((1, "L"), (-1, "R")):
             shape = [(5, side * 6 - 3), (6, side * 9.5 - 3), (-7, side * 9 - 3), (-7, side * 7 - 3)]
             ax.add_patch(Polygon(shape, closed=True, facecolor="#D2B565", edgecolor="#6A5520", lw=1.0, zorder=6))
-            ax.text(-1, side * 14 - 3, name, fontsize=7, ha="center", va="center", color=INK, zorder=7,
-                    fontweight="bold")
+            ax.text(
+                -1, side * 14 - 3, name, fontsize=7, ha="center", va="center", color=INK, zorder=7, fontweight="bold"
+            )
         return
     for side, name in ((1, "R"), (-1, "L")):
         over = wing.startswith(name)
         shoulder = np.array([side * 14.5, -8.0 if head[1] > 0 else 2.0] if over else [side * 11.0, 5.0])
-        tip = np.array([head[0] - side * 4.5, head[1] + (3.0 if head[1] > 0 else -3.0)]) if over else np.array(
-            [side * 15.5, -12.0])
+        tip = (
+            np.array([head[0] - side * 4.5, head[1] + (3.0 if head[1] > 0 else -3.0)])
+            if over
+            else np.array([side * 15.5, -12.0])
+        )
         way = tip - shoulder
         aside = np.array([-way[1], way[0]]) / max(np.hypot(*way), 1e-9) * 3.4
         shape = [shoulder - aside, shoulder + aside, tip + aside * 0.35, tip - aside * 0.35]
-        ax.add_patch(Polygon(shape, closed=True, facecolor="#D2B565", edgecolor="#6A5520", lw=1.0,
-                             zorder=6 if over and wing.endswith("over") else 3))
+        ax.add_patch(
+            Polygon(
+                shape,
+                closed=True,
+                facecolor="#D2B565",
+                edgecolor="#6A5520",
+                lw=1.0,
+                zorder=6 if over and wing.endswith("over") else 3,
+            )
+        )
         ax.text(side * 17.6, 1.5, name, fontsize=7, ha="center", color=INK, zorder=7, fontweight="bold")
 
 
@@ -111,6 +134,14 @@ def _head(ax, at, beak, *, through, under):
     turned = np.deg2rad(beak)
     way, aside = np.array([np.cos(turned), np.sin(turned)]), np.array([-np.sin(turned), np.cos(turned)])
     root, tip = np.array(at) + 5.4 * way, np.array(at) + 10.5 * way
-    ax.add_patch(Polygon([root + 2.2 * aside, tip, root - 2.2 * aside], closed=True, facecolor="#B9872F",
-                         edgecolor=INK, lw=0.7, zorder=8 if through else 5.5))
+    ax.add_patch(
+        Polygon(
+            [root + 2.2 * aside, tip, root - 2.2 * aside],
+            closed=True,
+            facecolor="#B9872F",
+            edgecolor=INK,
+            lw=0.7,
+            zorder=8 if through else 5.5,
+        )
+    )
     ax.add_patch(Circle(np.array(at) + 2.5 * way + 2.2 * aside, 1.1, facecolor="black", zorder=8 if under else 5.5))

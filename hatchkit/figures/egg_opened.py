@@ -18,8 +18,14 @@ def opened(ax, day, title="", *, scale=True):
     number = 0 if day == "disc" else day
     es.air_cell(ax, es.proportion("air_cell_mm", number))
     if number >= 15:
-        lying(ax, "lie_right", yolk=es.proportion("yolk_mm", number), beak_in_cell=number >= 20,
-              down=es.proportion("down_share", number), pip=number >= 21)
+        lying(
+            ax,
+            "lie_right",
+            yolk=es.proportion("yolk_mm", number),
+            beak_in_cell=number >= 20,
+            down=es.proportion("down_share", number),
+            pip=number >= 21,
+        )
         es.cover(ax)
         return ax
     yolk = es.proportion("yolk_mm", number)
@@ -54,9 +60,19 @@ def _disc(ax, at, *, fertile):
         _round(ax, at, 0.9, facecolor=es.YOLK, edgecolor="none", zorder=3.1)
     else:
         _round(ax, at, 0.8, facecolor="white", zorder=3)
-    _lens(ax, at, lambda inset: (_round(inset, (0, 0), 1.8, facecolor="white"), _round(
-        inset, (0, 0), 0.9, facecolor=es.YOLK, edgecolor="none")) if fertile else _round(
-        inset, (0, 0), 0.8, facecolor="white"), 3.2)
+    _lens(
+        ax,
+        at,
+        lambda inset: (
+            (
+                _round(inset, (0, 0), 1.8, facecolor="white"),
+                _round(inset, (0, 0), 0.9, facecolor=es.YOLK, edgecolor="none"),
+            )
+            if fertile
+            else _round(inset, (0, 0), 0.8, facecolor="white")
+        ),
+        3.2,
+    )
 
 
 def _lens(ax, at, draw, half):
@@ -92,8 +108,16 @@ def _vessels(ax, day, top, yolk):
     limit = es.inside_egg(2.2)
     for place in range(6 if day < 5 else 8):
         angle = 2 * np.pi * place / (6 if day < 5 else 8) + 0.35
-        es.branches(ax, top, angle, min(reach, 19) * 0.36, width=0.8 if day < 4 else 1.1, levels=4, limit=limit,
-                    bend=0.2 * (-1) ** place)
+        es.branches(
+            ax,
+            top,
+            angle,
+            min(reach, 19) * 0.36,
+            width=0.8 if day < 4 else 1.1,
+            levels=4,
+            limit=limit,
+            bend=0.2 * (-1) ** place,
+        )
 
 
 def _amnion_and_embryo(ax, day, top):
@@ -127,20 +151,41 @@ def embryo(ax, day, at=(0.0, 0.0), zorder=5):
     _round(ax, place, head, facecolor=es.FLESH, edgecolor="#8A5A48", lw=0.6, zorder=zorder + 0.3)
     _face(ax, day, place, head, zorder)
     if day < 6:  # the heart outside the breast
-        _round(ax, (at[0] + arc * 0.15, at[1] + arc * 0.45), size * 0.06, facecolor=es.BLOOD, edgecolor="none",
-               zorder=zorder + 0.4)
+        _round(
+            ax,
+            (at[0] + arc * 0.15, at[1] + arc * 0.45),
+            size * 0.06,
+            facecolor=es.BLOOD,
+            edgecolor="none",
+            zorder=zorder + 0.4,
+        )
 
 
 def _straight(ax, size, at, day, zorder):
     from matplotlib.patches import Ellipse
 
-    ax.add_patch(Ellipse(at, size * 1.25, size * (0.8 if day < 2 else 0.6), facecolor="#FFF7DD", edgecolor="#B9A25A",
-                         lw=0.7, zorder=zorder - 0.5))
+    ax.add_patch(
+        Ellipse(
+            at,
+            size * 1.25,
+            size * (0.8 if day < 2 else 0.6),
+            facecolor="#FFF7DD",
+            edgecolor="#B9A25A",
+            lw=0.7,
+            zorder=zorder - 0.5,
+        )
+    )
     ax.plot([at[0] - size / 2, at[0] + size / 2], [at[1], at[1]], color="#8A5A48", lw=1.6, zorder=zorder)
     if day >= 2:
         _round(ax, (at[0] + size / 2, at[1]), size * 0.12, facecolor=es.FLESH, edgecolor="#8A5A48", zorder=zorder)
-        _round(ax, (at[0] + size * 0.2, at[1] - size * 0.12), size * 0.07, facecolor=es.BLOOD, edgecolor="none",
-               zorder=zorder)
+        _round(
+            ax,
+            (at[0] + size * 0.2, at[1] - size * 0.12),
+            size * 0.07,
+            facecolor=es.BLOOD,
+            edgecolor="none",
+            zorder=zorder,
+        )
 
 
 def _limbs(ax, day, spine, size, zorder):
@@ -155,14 +200,26 @@ def _limbs(ax, day, spine, size, zorder):
         way = way / max(np.hypot(*way), 1e-9)
         way = np.array([way[0] * np.cos(lean) - way[1] * np.sin(lean), way[0] * np.sin(lean) + way[1] * np.cos(lean)])
         tip = root + way * long
-        ax.plot([root[0], tip[0]], [root[1], tip[1]], color="#C98970", lw=2.2 if day > 5 else 3.0,
-                solid_capstyle="round", zorder=zorder + 0.5)
+        ax.plot(
+            [root[0], tip[0]],
+            [root[1], tip[1]],
+            color="#C98970",
+            lw=2.2 if day > 5 else 3.0,
+            solid_capstyle="round",
+            zorder=zorder + 0.5,
+        )
         if day >= 7:
             for turn in (-0.5, 0.0, 0.5):
-                toe = np.array([way[0] * np.cos(turn) - way[1] * np.sin(turn),
-                                way[0] * np.sin(turn) + way[1] * np.cos(turn)]) * long * 0.28
-                ax.plot([tip[0], tip[0] + toe[0]], [tip[1], tip[1] + toe[1]], color="#C98970", lw=0.9,
-                        zorder=zorder + 0.5)
+                toe = (
+                    np.array(
+                        [way[0] * np.cos(turn) - way[1] * np.sin(turn), way[0] * np.sin(turn) + way[1] * np.cos(turn)]
+                    )
+                    * long
+                    * 0.28
+                )
+                ax.plot(
+                    [tip[0], tip[0] + toe[0]], [tip[1], tip[1] + toe[1]], color="#C98970", lw=0.9, zorder=zorder + 0.5
+                )
 
 
 def _face(ax, day, place, head, zorder):
@@ -171,14 +228,32 @@ def _face(ax, day, place, head, zorder):
     eye = es.proportion("eye_mm", day)
     if eye:
         dark = day >= 4
-        _round(ax, (place[0] + head * 0.15, place[1] + head * 0.1), min(eye / 2, head * 0.72),
-               facecolor="black" if dark else "white", edgecolor="#8A5A48", lw=0.6, zorder=zorder + 0.6)
+        _round(
+            ax,
+            (place[0] + head * 0.15, place[1] + head * 0.1),
+            min(eye / 2, head * 0.72),
+            facecolor="black" if dark else "white",
+            edgecolor="#8A5A48",
+            lw=0.6,
+            zorder=zorder + 0.6,
+        )
     beak = es.proportion("beak_mm", day)
     if beak:
         root = (place[0] + head * 0.8, place[1] - head * 0.45)
-        ax.add_patch(Polygon([(root[0], root[1] + 0.35 * beak), (root[0] + beak * 0.8, root[1] - 0.75 * beak),
-                              (root[0] - 0.5 * beak, root[1] - 0.35 * beak)], closed=True, facecolor="#B9872F",
-                             edgecolor=INK, lw=0.4, zorder=zorder + 0.7))
+        ax.add_patch(
+            Polygon(
+                [
+                    (root[0], root[1] + 0.35 * beak),
+                    (root[0] + beak * 0.8, root[1] - 0.75 * beak),
+                    (root[0] - 0.5 * beak, root[1] - 0.35 * beak),
+                ],
+                closed=True,
+                facecolor="#B9872F",
+                edgecolor=INK,
+                lw=0.4,
+                zorder=zorder + 0.7,
+            )
+        )
 
 
 def _down(ax, day, spine, zorder):
@@ -187,7 +262,7 @@ def _down(ax, day, spine, zorder):
         return
     x, y, thick = spine
     middle = np.array([x.mean(), y.mean()])
-    for px, py, pt in list(zip(x, y, thick, strict=True))[::max(int(3 - 2 * share), 1)]:
+    for px, py, pt in list(zip(x, y, thick, strict=True))[:: max(int(3 - 2 * share), 1)]:
         way = np.array([px, py]) - middle
         way = way / max(np.hypot(*way), 1e-9)
         root, tip = np.array([px, py]) + way * pt, np.array([px, py]) + way * (pt + 1.6)

@@ -82,8 +82,13 @@ def air_cell(ax, height, *, facecolor=AIR, edgecolor=INK, ls="-", slope=0.0, zor
     right, left = half_width(y) * 0.985, -half_width(y[::-1]) * 0.985
     edge = np.linspace(left[-1], right[0], 40)
     bowl = level - 1.2 * (1 - (edge / max(right[0], 1e-9)) ** 2) + slope * edge / max(right[0], 1e-9)
-    ax.fill(np.concatenate([edge, right, left]), np.concatenate([bowl, y, y[::-1]]), facecolor=facecolor,
-            edgecolor="none", zorder=zorder)
+    ax.fill(
+        np.concatenate([edge, right, left]),
+        np.concatenate([bowl, y, y[::-1]]),
+        facecolor=facecolor,
+        edgecolor="none",
+        zorder=zorder,
+    )
     ax.plot(edge, bowl, color=edgecolor, lw=1.1, ls=ls, zorder=zorder + 0.1)
     return bowl
 
@@ -119,8 +124,16 @@ def _grown(start, angle, length, width, levels, spread, limit, bend):
     yield np.column_stack([x, y])[:stop], width
     if stop == len(x):
         for side in (-1, 1):
-            yield from _grown((x[-1], y[-1]), angle + side * spread, length * 0.72, width * 0.7, levels - 1,
-                              spread * 0.9, limit, -side * bend)
+            yield from _grown(
+                (x[-1], y[-1]),
+                angle + side * spread,
+                length * 0.72,
+                width * 0.7,
+                levels - 1,
+                spread * 0.9,
+                limit,
+                -side * bend,
+            )
 
 
 def inside_egg(margin=1.5):

@@ -37,13 +37,26 @@ def season_at_a_glance(glance, ax=None, *, unit="C", language="en"):
     style.bare(ax)
     room = _time(ax, batches)
     for place, words in enumerate(("glance_bars", "glance_marks")):
-        style.write(ax, 0, -WORDS * (place + 0.5), style.tell(words, language), transform=ax.get_yaxis_transform(),
-                    color=style.SOFT)
+        style.write(
+            ax,
+            0,
+            -WORDS * (place + 0.5),
+            style.tell(words, language),
+            transform=ax.get_yaxis_transform(),
+            color=style.SOFT,
+        )
     top = -2.0 * WORDS
     for machine, lanes in machines.items():
         ax.plot([0, 1], [top - 1, top - 1], color="#DDDDDD", lw=0.8, transform=ax.get_yaxis_transform())
-        name = style.write(ax, 0, top - SPELLS / 2 - 1, style.tell("machine", language, name=machine), weight="bold",
-                           transform=ax.get_yaxis_transform(), zorder=8)
+        name = style.write(
+            ax,
+            0,
+            top - SPELLS / 2 - 1,
+            style.tell("machine", language, name=machine),
+            weight="bold",
+            transform=ax.get_yaxis_transform(),
+            zorder=8,
+        )
         name.set_bbox(dict(facecolor=style.PAPER, lw=0, pad=1))
         _spells(ax, glance, machine, top - SPELLS / 2 - 1, unit, language)
         for row in batches[batches["machine"] == machine].itertuples():
@@ -68,25 +81,51 @@ def _batch(ax, row, top, room, language):
     from matplotlib.dates import date2num
 
     start, end = date2num(row.set_at), date2num(row.end_at)
-    ax.bar(start, BAR, width=end - start, bottom=top - BAR, align="edge", facecolor="none", edgecolor=style.INK, lw=0.8,
-           zorder=3)
+    ax.bar(
+        start,
+        BAR,
+        width=end - start,
+        bottom=top - BAR,
+        align="edge",
+        facecolor="none",
+        edgecolor=style.INK,
+        lw=0.8,
+        zorder=3,
+    )
     if row.share == row.share:
-        ax.bar(start, BAR * row.share, width=end - start, bottom=top - BAR, align="edge", facecolor="#CFCFCF", lw=0,
-               zorder=1)
+        ax.bar(
+            start,
+            BAR * row.share,
+            width=end - start,
+            bottom=top - BAR,
+            align="edge",
+            facecolor="#CFCFCF",
+            lw=0,
+            zorder=1,
+        )
     share = style.tell("share", language, share=row.share) if row.share == row.share else "?"
     width = (end - start) / room
     letters = int(width / BOLD)
     if letters >= min(len(row.batch), 5):
-        style.write(ax, (start + end) / 2, top - 8, style.short(row.batch, letters), ha="center", weight="bold",
-                    zorder=5)
+        style.write(
+            ax, (start + end) / 2, top - 8, style.short(row.batch, letters), ha="center", weight="bold", zorder=5
+        )
     if width > LETTER * len(share):
         style.write(ax, (start + end) / 2, top - 21, share, ha="center", zorder=5)
 
 
 def _looks(ax, looks, top):
     looks = looks[looks["name"] != "hatch"]
-    ax.plot(utc(looks["looked_at"]), top - LANE * looks["lane"].to_numpy(float) - BAR + 5, "o", ms=3.5, mew=0.8,
-            color=style.INK, mfc=style.PAPER, zorder=6)
+    ax.plot(
+        utc(looks["looked_at"]),
+        top - LANE * looks["lane"].to_numpy(float) - BAR + 5,
+        "o",
+        ms=3.5,
+        mew=0.8,
+        color=style.INK,
+        mfc=style.PAPER,
+        zorder=6,
+    )
 
 
 def _spells(ax, glance, machine, place, unit, language):
@@ -99,10 +138,25 @@ def _spells(ax, glance, machine, place, unit, language):
     for row in glance.spells[glance.spells["machine"] == machine].itertuples():
         size = 6 + 7 * min(abs(row.degree_hours) / LARGE, 1.0) ** 0.5
         at = utc(glance.spells.loc[[row.Index], "start"])
-        ax.plot(at, [place], "^" if row.kind == "warm" else "v", ms=size, mfc=style.FILLS[row.kind][0],
-                mec=style.INK, mew=0.8, zorder=7)
+        ax.plot(
+            at,
+            [place],
+            "^" if row.kind == "warm" else "v",
+            ms=size,
+            mfc=style.FILLS[row.kind][0],
+            mec=style.INK,
+            mew=0.8,
+            zorder=7,
+        )
         late = date2num(row.start) > left + 0.88 * (right - left)
-        ax.annotate(style.tell("degrees", language, degrees=float(shown(row.extreme_c, unit))), (at[0], place),
-                    xytext=(-8 if late else 8, 0), textcoords="offset points", va="center",
-                    ha="right" if late else "left", fontsize=style.TEXT, color=style.INK, zorder=7)
-
+        ax.annotate(
+            style.tell("degrees", language, degrees=float(shown(row.extreme_c, unit))),
+            (at[0], place),
+            xytext=(-8 if late else 8, 0),
+            textcoords="offset points",
+            va="center",
+            ha="right" if late else "left",
+            fontsize=style.TEXT,
+            color=style.INK,
+            zorder=7,
+        )

@@ -40,8 +40,13 @@ def egg_ledger(table, ax=None, *, language="en"):
         ax.plot([left, left], [place - 1.4, place + 0.4], color=style.INK, lw=0.6)
         beside_it = left - eggs > 0.15 * eggs_set
         words = style.tell("ledger_lost", language, eggs=round(eggs), whole=bool(abs(eggs - round(eggs)) < 0.05))
-        style.write(ax, left - eggs * beside_it + (0.02 - 0.04 * beside_it) * eggs_set, place, words,
-                    ha="right" if beside_it else "left")
+        style.write(
+            ax,
+            left - eggs * beside_it + (0.02 - 0.04 * beside_it) * eggs_set,
+            place,
+            words,
+            ha="right" if beside_it else "left",
+        )
         left -= eggs
         names.append(style.label(stage, language))
     chicks = float(rows.loc["hatched", "eggs"])
@@ -118,13 +123,22 @@ def stage_losses(table, own=None, norm=None, ax=None, *, of="set", name="this ba
     entries = [(_points(ax, rows, place, of, offset=-0.16, marker="o", filled=True), name)]
     if own is not None:
         rest = own[own["stage"].isin(stages) & own[f"share_of_{of}"].notna()]
-        entries.append((_points(ax, rest, place, of, offset=0.16, marker="s", filled=False),
-                        style.tell("season", language)))
+        entries.append(
+            (_points(ax, rest, place, of, offset=0.16, marker="s", filled=False), style.tell("season", language))
+        )
     if norm is not None:
         drawn = norm[(norm["denominator"] == of) & norm["stage"].isin(stages)].drop_duplicates("stage")
         if len(drawn):
-            level, = ax.plot(100 * drawn["share"], [place[stage] for stage in drawn["stage"]], ls="", marker="d", ms=9,
-                             mfc=style.PAPER, mec=style.INK, zorder=3)
+            (level,) = ax.plot(
+                100 * drawn["share"],
+                [place[stage] for stage in drawn["stage"]],
+                ls="",
+                marker="d",
+                ms=9,
+                mfc=style.PAPER,
+                mec=style.INK,
+                zorder=3,
+            )
             entries.append((level, style.wrapped(style.tell("published", language, name=drawn["name"].iloc[0]), 52)))
     ax.set_yticks(range(len(stages)), [style.label(stage, language) for stage in stages])
     ax.set_ylim(len(stages) - 0.4, -0.6)
@@ -140,8 +154,18 @@ def _points(ax, rows, place, of, *, offset, marker, filled):
     share, low, high = (100 * rows[f"share_of_{of}{end}"].to_numpy(dtype=float) for end in ("", "_low", "_high"))
     at = [place[stage] + offset for stage in rows["stage"]]
     around = np.maximum(np.vstack([share - low, high - share]), 0.0)
-    return ax.errorbar(share, at, xerr=around, ls="", marker=marker, ms=6.5, color=style.INK,
-                       mfc=style.INK if filled else style.PAPER, capsize=3, lw=1.6 if filled else 0.9)
+    return ax.errorbar(
+        share,
+        at,
+        xerr=around,
+        ls="",
+        marker=marker,
+        ms=6.5,
+        color=style.INK,
+        mfc=style.INK if filled else style.PAPER,
+        capsize=3,
+        lw=1.6 if filled else 0.9,
+    )
 
 
 def death_age(result, group=None, ax=None, *, species=None, smooth=None, language="en"):
@@ -198,9 +222,18 @@ def _look_names(ax, looks, last, language):
         half = LETTER * len(name) / 2
         left = min(at - half, 1 - 2 * half)
         level = next((level for level, end in enumerate(ends) if end + LETTER < left), len(ends))
-        ends[level:level + 1] = [left + 2 * half]
-        ax.annotate(name, (left + half, 1), xycoords="axes fraction", xytext=(0, 3 + 14 * level), va="bottom",
-                    ha="center", textcoords="offset points", fontsize=style.TEXT, color=style.INK)
+        ends[level : level + 1] = [left + 2 * half]
+        ax.annotate(
+            name,
+            (left + half, 1),
+            xycoords="axes fraction",
+            xytext=(0, 3 + 14 * level),
+            va="bottom",
+            ha="center",
+            textcoords="offset points",
+            fontsize=style.TEXT,
+            color=style.INK,
+        )
 
 
 def _steps(ax, curve, language):
@@ -212,16 +245,31 @@ def _steps(ax, curve, language):
     ax.fill_between(across, np.repeat(low[:-1], 2), np.repeat(high[1:], 2), color="#E4E4E4", lw=0)
     for start, end, before, after in zip(day[:-1], day[1:], least[:-1], most[1:], strict=True):
         if after - before > 1e-6:
-            ax.fill_between([start, end], 100 * before, 100 * after, facecolor=style.PAPER, hatch="//",
-                            edgecolor=style.INK, lw=0.8)
+            ax.fill_between(
+                [start, end], 100 * before, 100 * after, facecolor=style.PAPER, hatch="//", edgecolor=style.INK, lw=0.8
+            )
         else:
             ax.plot([start, end], [100 * before] * 2, color=style.INK, lw=1.6)
     ax.plot(day, 100 * least, ls="", marker="o", ms=4, color=style.INK)
-    style.write(ax, day[-1], 100 * least[-1] + 0.03 * ax.get_ylim()[1], style.tell("share", language, share=least[-1]),
-                va="bottom", ha="right", weight="bold")
+    style.write(
+        ax,
+        day[-1],
+        100 * least[-1] + 0.03 * ax.get_ylim()[1],
+        style.tell("share", language, share=least[-1]),
+        va="bottom",
+        ha="right",
+        weight="bold",
+    )
     top = int(np.argmax(high)) + 1
-    style.write(ax, day[min(top, len(day) - 1)], high[-1] * 1.01, style.tell("band", language), va="bottom",
-                ha="right", color=style.SOFT)
+    style.write(
+        ax,
+        day[min(top, len(day) - 1)],
+        high[-1] * 1.01,
+        style.tell("band", language),
+        va="bottom",
+        ha="right",
+        color=style.SOFT,
+    )
 
 
 #: Batches whose names have room under the season's picture.
@@ -250,13 +298,28 @@ def season_chart(table, ax=None, *, language="en"):
     names = [style.short(name) for name in table["batch"]]
     top = 1.15 * np.nanmax(np.concatenate([share, high]), initial=1.0)
     for place in np.flatnonzero(out):
-        ax.annotate(names[place], (at[place], share[place]), xytext=(0, 9), textcoords="offset points", ha="center",
-                    va="bottom", fontsize=style.TEXT, weight="bold", color=style.INK)
+        ax.annotate(
+            names[place],
+            (at[place], share[place]),
+            xytext=(0, 9),
+            textcoords="offset points",
+            ha="center",
+            va="bottom",
+            fontsize=style.TEXT,
+            weight="bold",
+            color=style.INK,
+        )
     ax.set_ylim(0, top)
     ends = rows.apart([low[-1], mean, high[-1]], 0.07 * top)
     for place, name in zip(ends, ("limit", "mean", "limit"), strict=True):
-        style.write(ax, at[-1] + 0.04 * len(at) + 0.35, place, style.tell(f"chart_{name}", language), color=style.SOFT,
-                    clip_on=False)
+        style.write(
+            ax,
+            at[-1] + 0.04 * len(at) + 0.35,
+            place,
+            style.tell(f"chart_{name}", language),
+            color=style.SOFT,
+            clip_on=False,
+        )
     every = -(-len(table) // NAMED)
     ax.set_xticks(at[::every], names[::every], rotation=90 if len(table) > 8 or max(map(len, names)) > 5 else 0)
     ax.set_xlim(-0.5, len(table) - 0.5)

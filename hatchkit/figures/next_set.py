@@ -21,8 +21,9 @@ def eggs_to_set(chances, marks, ax=None, *, language="en"):
     for row in marks.itertuples():
         ax.plot([left, row.eggs, row.eggs], [100 * row.chance, 100 * row.chance, 0], color=style.SOFT, lw=0.9, ls=":")
     ax.plot(chances["eggs"], 100 * chances["chance"], color=style.INK, lw=1.8)
-    ax.plot(marks["eggs"].astype(float), 100 * marks["chance"], "o", ms=7, ls="", color=style.INK, mfc=style.PAPER,
-            zorder=3)
+    ax.plot(
+        marks["eggs"].astype(float), 100 * marks["chance"], "o", ms=7, ls="", color=style.INK, mfc=style.PAPER, zorder=3
+    )
     ax.set_xlim(left, right)
     ax.set_ylim(0, 102)
     ax.set_xticks([float(eggs) for eggs in marks["eggs"]], [f"{eggs}" for eggs in marks["eggs"]])

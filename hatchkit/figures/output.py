@@ -59,9 +59,11 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     mark = hashlib.sha256((content + alt).encode()).hexdigest()[:8]
     widest = most or _most(wide, high, content)
     content = re.sub(r'(id="|url\(#|href="#)', rf"\g<1>p{mark}-", content)
-    return (f'<svg class="picture" role="img" aria-label="{html.escape(alt)}" viewBox="0 0 {wide:g} {high:g}" '
-            f'stroke-linejoin="round" style="display:block;width:100%;max-width:{widest:.0f}px;'
-            f'font-family:{html.escape(FACES)}">{content}</svg>')
+    return (
+        f'<svg class="picture" role="img" aria-label="{html.escape(alt)}" viewBox="0 0 {wide:g} {high:g}" '
+        f'stroke-linejoin="round" style="display:block;width:100%;max-width:{widest:.0f}px;'
+        f'font-family:{html.escape(FACES)}">{content}</svg>'
+    )
 
 
 def _most(wide, high, content) -> float:
@@ -100,7 +102,7 @@ def _content(figure) -> str:
     with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
         FigureCanvasSVG(figure).print_svg(buffer, metadata={"Date": None, "Creator": None})
     text = buffer.getvalue()
-    text = text[text.index(">", text.index("<svg")) + 1:text.rindex("</svg>")]
+    text = text[text.index(">", text.index("<svg")) + 1 : text.rindex("</svg>")]
     text = re.sub(r"<metadata>.*?</metadata>|<style.*?</style>|<!--.*?-->", "", text, flags=re.S)
     text = re.sub(r"\n\s*", "\n", text.replace("xlink:href", "href")).replace("<defs>\n</defs>\n", "")
     used = set(re.findall(r"#([\w-]+)", text))

@@ -10,8 +10,11 @@ from hatchkit.units import check_unit, shown_step
 #: Least half width of the scale, K.
 LEAST = 0.6
 #: A witness's columns in the table: its value, its ends, and the sign by which it says "reads too high" to the right.
-WITNESSES = {"checked": ("offset_c", None, None, -1), "pair": ("differs_c", "differs_low_c", "differs_high_c", 1),
-             "hatch": ("clock_bias_c", "clock_low_c", "clock_high_c", 1)}
+WITNESSES = {
+    "checked": ("offset_c", None, None, -1),
+    "pair": ("differs_c", "differs_low_c", "differs_high_c", 1),
+    "hatch": ("clock_bias_c", "clock_low_c", "clock_high_c", 1),
+}
 
 
 def probe_truth(table, ax=None, *, unit="C", language="en"):
@@ -26,13 +29,27 @@ def probe_truth(table, ax=None, *, unit="C", language="en"):
     unit = check_unit(unit)
     if table.empty:
         return style.nothing(style.axes(ax, size=(style.WIDTH, 0.8)), style.tell("no_probe", language))
-    lines = [(row, witness) for row in table.to_dict("records") for witness in WITNESSES
-             if witness != "pair" or row["other_probe"]]
-    heads = [(place, style.tell("probe", language, machine=str(row["incubator"]), probe=str(row["probe"])))
-             for place, (row, witness) in enumerate(lines) if witness == "checked"]
-    names = [style.tell(f"witness_{witness}", language, batches=int(row["clock_batches"]),
-                        other=str(row["other_probe"]), known=bool(np.isfinite(row[WITNESSES[witness][0]])))
-             for row, witness in lines]
+    lines = [
+        (row, witness)
+        for row in table.to_dict("records")
+        for witness in WITNESSES
+        if witness != "pair" or row["other_probe"]
+    ]
+    heads = [
+        (place, style.tell("probe", language, machine=str(row["incubator"]), probe=str(row["probe"])))
+        for place, (row, witness) in enumerate(lines)
+        if witness == "checked"
+    ]
+    names = [
+        style.tell(
+            f"witness_{witness}",
+            language,
+            batches=int(row["clock_batches"]),
+            other=str(row["other_probe"]),
+            known=bool(np.isfinite(row[WITNESSES[witness][0]])),
+        )
+        for row, witness in lines
+    ]
     unknown = {place for place, (row, witness) in enumerate(lines) if not np.isfinite(row[WITNESSES[witness][0]])}
     ax, middles = rows.stack(ax, names, heads=heads, empty=unknown, below=42)
     widest = LEAST

@@ -23,8 +23,12 @@ def hazard_by_window(windows, ax=None, *, language="en"):
     """
     if windows.empty:
         return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("nothing_to_compare", language))
-    names = [style.tell("window", language, name=style.label(row.name, language), batches=int(row.exposed),
-                        deaths=round(row.deaths)) for row in windows.itertuples(index=False)]
+    names = [
+        style.tell(
+            "window", language, name=style.label(row.name, language), batches=int(row.exposed), deaths=round(row.deaths)
+        )
+        for row in windows.itertuples(index=False)
+    ]
     ax, middles = rows.stack(ax, names, below=42)
     ax.set_xscale("log")
     ax.set_xlim(LIMITS[0] * 0.85, LIMITS[1] * 1.2)
@@ -77,27 +81,36 @@ def losses_against_dose(batches, ax=None, *, language="en"):
     _ranges_and_points(ax, np.linspace(0, ASIDE, len(free) + 2)[1:-1], free, "o", "white", 6)
     _ranges_and_points(ax, shift + _spread_out(hit["dose"].to_numpy(float)), hit, "D", style.FILLS["warm"][0], 7.5)
     for row in hit.sort_values("share_died").tail(NAMED).itertuples():
-        style.write(ax, shift + row.dose + 0.07 * (last - first), 100 * row.share_died, style.short(row.batch, 9),
-                    weight="bold")
+        style.write(
+            ax, shift + row.dose + 0.07 * (last - first), 100 * row.share_died, style.short(row.batch, 9), weight="bold"
+        )
     ax.axvline(ASIDE + ROOM, color=style.SOFT, lw=0.7)
     steps = np.arange(first, last + 1)
-    ax.set_xticks([ASIDE / 2, *(steps + shift)],
-                  [style.tell("no_spell", language, batches=len(free)), *(f"{step:.0f}" for step in steps)])
+    ax.set_xticks(
+        [ASIDE / 2, *(steps + shift)],
+        [style.tell("no_spell", language, batches=len(free)), *(f"{step:.0f}" for step in steps)],
+    )
     ax.set_xlim(-ROOM / 2, last + shift + 0.1)
     ax.set_ylim(0, 112 * np.nanmax([0.1, known["share_died"].max(), known["share_expected_high"].max()]) + 4)
     ax.set_xlabel(style.tell("dose_axis", language), loc="right")
     style.heading(ax, style.tell("dose_title", language))
     if len(hit):
         row = hit.loc[hit["dose"].idxmax()]
-        style.write(ax, shift + row["dose"] + 0.05 * (last - first), 50 * row["share_expected_high"],
-                    style.tell("dose_range", language), color=style.SOFT)
+        style.write(
+            ax,
+            shift + row["dose"] + 0.05 * (last - first),
+            50 * row["share_expected_high"],
+            style.tell("dose_range", language),
+            color=style.SOFT,
+        )
     return ax
 
 
 def _ranges_and_points(ax, place, rows, mark, face, size):
     """What such batches lose without a spell, as a bar, and what this one lost, as a mark on it."""
-    ax.vlines(place, 100 * rows["share_expected_low"], 100 * rows["share_expected_high"], color="#DDDDDD", lw=5,
-              zorder=1)
+    ax.vlines(
+        place, 100 * rows["share_expected_low"], 100 * rows["share_expected_high"], color="#DDDDDD", lw=5, zorder=1
+    )
     ax.plot(place, 100 * rows["share_died"], mark, ms=size, mfc=face, mec=style.INK, ls="", zorder=3)
 
 
@@ -162,8 +175,12 @@ def _window(ax, ground, row, height, share, unit, language):
     if np.isfinite(height):
         ax.bar(start, UP * height, width=wide, bottom=ground, align="edge", **style.fill("dead"))
         if height > 0.4:
-            rows.beside(ax, row["day_end"] - 0.3, ground + UP * max(height - 0.3, 0.4),
-                        style.tell("share", language, share=share))
+            rows.beside(
+                ax,
+                row["day_end"] - 0.3,
+                ground + UP * max(height - 0.3, 0.4),
+                style.tell("share", language, share=share),
+            )
     else:
         style.write(ax, middle, ground + 7, "?", ha="center")
     if not row["share_logged"] > 0:
@@ -172,14 +189,22 @@ def _window(ax, ground, row, height, share, unit, language):
     for kind, mark, side in (("warm", "^", -1), ("cold", "v", 1)):
         hours = row[f"egg_degree_hours_{kind}"]
         if np.isfinite(hours) and hours >= LEAST[kind]:
-            ax.plot(middle + side * 0.2, ground - 7.5, mark, ms=4 + 7 * min(hours / LARGE, 1) ** 0.5,
-                    mfc=style.FILLS[kind][0], mec=style.INK, mew=0.7)
+            ax.plot(
+                middle + side * 0.2,
+                ground - 7.5,
+                mark,
+                ms=4 + 7 * min(hours / LARGE, 1) ** 0.5,
+                mfc=style.FILLS[kind][0],
+                mec=style.INK,
+                mew=0.7,
+            )
             rows.beside(ax, middle + side * 0.2 + 0.3, ground - 7.5, f"{shown_step(hours, unit):.0f}")
 
 
 def _row_names(ax, names, above):
-    ax.set_yticks([-above - BATCH * place - UP - 3 for place in range(len(names))],
-                  [style.short(name) for name in names])
+    ax.set_yticks(
+        [-above - BATCH * place - UP - 3 for place in range(len(names))], [style.short(name) for name in names]
+    )
     ax.tick_params(left=False)
     ax.spines["left"].set_visible(False)
 

@@ -33,9 +33,21 @@ SOFT = "#666666"
 RIGHT = "#D5E8D4"
 #: Every colour of a picture -> the one that stands for it on a dark page.
 DARK = {
-    INK: "#E6E6E6", PAPER: "#16191D", SOFT: "#A9AEB4", RIGHT: "#294A31", "#F3F3F3": "#353A40", "#CFCFCF": "#5B6168",
-    "#F0E442": "#807600", "#56B4E9": "#2F7FAE", "#E69F00": "#8F6300", "#0072B2": "#2A93D6", "#5B2A68": "#8B5A99",
-    "#D55E00": "#C4590A", "#DDDDDD": "#40464C", "#E4E4E4": "#363B41", "#999999": "#5F666D",
+    INK: "#E6E6E6",
+    PAPER: "#16191D",
+    SOFT: "#A9AEB4",
+    RIGHT: "#294A31",
+    "#F3F3F3": "#353A40",
+    "#CFCFCF": "#5B6168",
+    "#F0E442": "#807600",
+    "#56B4E9": "#2F7FAE",
+    "#E69F00": "#8F6300",
+    "#0072B2": "#2A93D6",
+    "#5B2A68": "#8B5A99",
+    "#D55E00": "#C4590A",
+    "#DDDDDD": "#40464C",
+    "#E4E4E4": "#363B41",
+    "#999999": "#5F666D",
 }
 
 #: Width of a picture, inches: 360 points, which a telephone of 390 px shows in 358 px.
@@ -123,9 +135,22 @@ def key(ax, entries, *, columns=2, **more):
     handles, words = zip(*entries, strict=True)
     if len(ax.figure.axes) == 1:
         more["bbox_transform"] = blended_transform_factory(ax.figure.transFigure, ax.transAxes)
-    ax.legend(handles, words, frameon=False, fontsize=TEXT, loc="lower left", bbox_to_anchor=(0, 1), ncols=columns,
-              handlelength=1.3, handletextpad=0.5, columnspacing=1.2, borderaxespad=0.3, labelspacing=0.35,
-              labelcolor=INK, **more)
+    ax.legend(
+        handles,
+        words,
+        frameon=False,
+        fontsize=TEXT,
+        loc="lower left",
+        bbox_to_anchor=(0, 1),
+        ncols=columns,
+        handlelength=1.3,
+        handletextpad=0.5,
+        columnspacing=1.2,
+        borderaxespad=0.3,
+        labelspacing=0.35,
+        labelcolor=INK,
+        **more,
+    )
 
 
 def wrapped(words, width: int = 44) -> str:
@@ -167,4 +192,4 @@ def label(key: str, language: str = "en") -> str:
 def short(name, most: int = 16) -> str:
     """A name that a person gave, at most so long: the middle is left out, as names often differ at their ends."""
     name, tail = str(name), (most - 1) // 2
-    return name if len(name) <= most else f"{name[:most - 1 - tail].rstrip()}…{name[-tail:].lstrip()}"
+    return name if len(name) <= most else f"{name[: most - 1 - tail].rstrip()}…{name[-tail:].lstrip()}"

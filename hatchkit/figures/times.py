@@ -13,8 +13,10 @@ MIDDLE_C, EVEN_K = 37.5, 0.6
 #: Least that the scale shows, degC.
 LEAST_C = (36.3, 39.0)
 #: Candidates for marks on the scale, the first ones first.
-MARKS = {"C": (37, 38, 36, 39, 30, 20, 42, 35, 40, 10, 33, 25, 15, 45, 50, 5, 0, 60),
-         "F": (99, 101, 97, 103, 90, 70, 108, 95, 105, 50, 80, 60, 115, 120, 40, 32, 140)}
+MARKS = {
+    "C": (37, 38, 36, 39, 30, 20, 42, 35, 40, 10, 33, 25, 15, 45, 50, 5, 0, 60),
+    "F": (99, 101, 97, 103, 90, 70, 108, 95, 105, 50, 80, 60, 115, 120, 40, 32, 140),
+}
 
 
 def utc(times):
@@ -28,8 +30,12 @@ def dates(ax, zone, *, most=6, language="en"):
 
     locator = AutoDateLocator(tz=zone, minticks=2, maxticks=most)
     ax.xaxis.set_major_locator(locator)
-    form = ConciseDateFormatter(locator, tz=zone, zero_formats=["", "%Y", "%b", "%d %b", "%H:%M", "%H:%M"],
-                                offset_formats=["", "%Y", "%b %Y", "%d %b %Y", "%d %b %Y", "%d %b %Y"])
+    form = ConciseDateFormatter(
+        locator,
+        tz=zone,
+        zero_formats=["", "%Y", "%b", "%d %b", "%H:%M", "%H:%M"],
+        offset_formats=["", "%Y", "%b %Y", "%d %b %Y", "%d %b %Y", "%d %b %Y"],
+    )
     if language != "en":
         _with_months(form, language)
     ax.xaxis.set_major_formatter(form)

@@ -5,8 +5,15 @@ from __future__ import annotations
 from hatchkit.figures import style
 
 #: One mark a fate, so that the map can be read without its fills.
-LETTERS = {"hatched": "H", "culled": "K", "dead": "D", "pipped_dead": "P", "clear": "c", "infertile": "i",
-           "removed": "r"}
+LETTERS = {
+    "hatched": "H",
+    "culled": "K",
+    "dead": "D",
+    "pipped_dead": "P",
+    "clear": "c",
+    "infertile": "i",
+    "removed": "r",
+}
 #: Widest place of one egg, inches; and most of them side by side.
 PLACE, ACROSS = 0.55, 14
 
@@ -23,10 +30,20 @@ def tray_map(table, ax=None, *, language="en"):
     from matplotlib.patches import Patch
 
     shown = [(f"{tray}" if tray else "", table[table["tray"] == tray]) for tray in dict.fromkeys(table["tray"])]
-    ax = _trays(ax, shown, _fate, lambda name: style.tell("tray", language, name=name),
-                above=0.2 * -(-table["fate"].nunique() // 2) + 0.1)
-    style.key(ax, [(Patch(**style.fill(fate)), f"{LETTERS.get(fate, '?')}  {style.label(fate, language)} ({len(part)})")
-                   for fate, part in table.groupby("fate", sort=False)])
+    ax = _trays(
+        ax,
+        shown,
+        _fate,
+        lambda name: style.tell("tray", language, name=name),
+        above=0.2 * -(-table["fate"].nunique() // 2) + 0.1,
+    )
+    style.key(
+        ax,
+        [
+            (Patch(**style.fill(fate)), f"{LETTERS.get(fate, '?')}  {style.label(fate, language)} ({len(part)})")
+            for fate, part in table.groupby("fate", sort=False)
+        ],
+    )
     return ax
 
 
@@ -42,8 +59,9 @@ def tray_season(table, ax=None, *, language="en"):
     if table.empty:
         return style.nothing(style.axes(ax, size=(style.WIDTH, 0.8)), style.tell("no_places", language))
     shown = list(table.groupby(["machine", "tray"], sort=False))
-    ax = _trays(ax, shown, _place, lambda name: style.tell("tray_machine", language, machine=name[0], tray=name[1]),
-                above=0.25)
+    ax = _trays(
+        ax, shown, _place, lambda name: style.tell("tray_machine", language, machine=name[0], tray=name[1]), above=0.25
+    )
     style.heading(ax, style.tell("tray_season_title", language))
     return ax
 
@@ -73,8 +91,15 @@ def _fate(ax, egg, x, y):
     from matplotlib.patches import Ellipse
 
     ax.add_patch(Ellipse((x, y), 0.76, 0.94, **style.fill(egg["fate"])))
-    style.write(ax, x, y, LETTERS.get(egg["fate"], "?"), ha="center", va="center_baseline",
-                bbox=dict(boxstyle="circle,pad=0.1", fc=style.PAPER, ec="none"))
+    style.write(
+        ax,
+        x,
+        y,
+        LETTERS.get(egg["fate"], "?"),
+        ha="center",
+        va="center_baseline",
+        bbox=dict(boxstyle="circle,pad=0.1", fc=style.PAPER, ec="none"),
+    )
 
 
 def _place(ax, egg, x, y):

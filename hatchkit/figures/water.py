@@ -23,13 +23,22 @@ def weight_loss_track(points, summary, ax=None, *, language="en"):
     ax.plot([transfer, transfer], [low, high], color=style.INK, lw=4, solid_capstyle="butt", zorder=2)
     for used, mark in ((True, "o"), (False, "x")):
         part = points[points["used"] == used]
-        ax.plot(part["day"], 100 * part["lost_share"], mark, color=style.INK if used else style.SOFT, ms=4,
-                mfc=style.PAPER, ls="", zorder=3)
+        ax.plot(
+            part["day"],
+            100 * part["lost_share"],
+            mark,
+            color=style.INK if used else style.SOFT,
+            ms=4,
+            mfc=style.PAPER,
+            ls="",
+            zorder=3,
+        )
     ends, words = [(low + high) / 2], [style.tell("water_target", language, low=low / 100, high=high / 100)]
     if np.isfinite(summary["projected_share"]):
         ends.append(_projected(ax, summary, transfer))
-        words.append(style.tell("water_expected", language, weighed=summary["weighed"] != "no",
-                                share=summary["projected_share"]))
+        words.append(
+            style.tell("water_expected", language, weighed=summary["weighed"] != "no", share=summary["projected_share"])
+        )
     bottom, top = ax.get_ylim()
     top = max(top, 1.25 * high)
     ax.set_xlim(-0.5, transfer + 1.0)
@@ -37,8 +46,9 @@ def weight_loss_track(points, summary, ax=None, *, language="en"):
     for place, text in zip(rows.apart(ends, 0.24 * top), words, strict=True):
         style.write(ax, transfer + 1.4, place, text, clip_on=False)
     if len(points[~points["used"].astype(bool)]):
-        style.write(ax, 0.02, 0.97, style.tell("left_out", language), transform=ax.transAxes, va="top",
-                    color=style.SOFT)
+        style.write(
+            ax, 0.02, 0.97, style.tell("left_out", language), transform=ax.transAxes, va="top", color=style.SOFT
+        )
     ax.locator_params(integer=True)
     ax.set_xlabel(style.tell("age_axis", language))
     style.heading(ax, style.tell("water_title", language, batch=str(summary["batch"])))
@@ -50,8 +60,16 @@ def _projected(ax, summary, transfer):
     spread = [[value - 100 * summary["projected_low"]], [100 * summary["projected_high"] - value]]
     if weighed:
         ax.plot([0, transfer], [0, value], color=style.INK, lw=1.6)
-    ax.errorbar([transfer + 0.5], [value], yerr=spread, fmt="s" if weighed else "D", color=style.INK, capsize=4, ms=6,
-                mfc=style.INK if weighed else style.PAPER)
+    ax.errorbar(
+        [transfer + 0.5],
+        [value],
+        yerr=spread,
+        fmt="s" if weighed else "D",
+        color=style.INK,
+        capsize=4,
+        ms=6,
+        mfc=style.INK if weighed else style.PAPER,
+    )
     return value
 
 
@@ -68,14 +86,29 @@ def water_against_target(table, ax=None, *, language="en"):
         return style.nothing(style.axes(ax, size=(style.WIDTH, 0.8)), style.tell("no_weights", language))
     ax = style.axes(ax, size=(style.WIDTH, 0.27 * len(table) + 1.1))
     place, weighed = np.arange(len(table)), (table["weighed"] != "no").to_numpy()
-    ax.barh(place, 100 * (table["target_high"] - table["target_low"]), left=100 * table["target_low"], height=0.74,
-            facecolor=style.RIGHT, edgecolor=style.SOFT, lw=0.5)
-    ax.hlines(place, 100 * table["projected_low"], 100 * table["projected_high"], color=style.INK,
-              lw=np.where(weighed, 1.8, 0.8))
+    ax.barh(
+        place,
+        100 * (table["target_high"] - table["target_low"]),
+        left=100 * table["target_low"],
+        height=0.74,
+        facecolor=style.RIGHT,
+        edgecolor=style.SOFT,
+        lw=0.5,
+    )
+    ax.hlines(
+        place,
+        100 * table["projected_low"],
+        100 * table["projected_high"],
+        color=style.INK,
+        lw=np.where(weighed, 1.8, 0.8),
+    )
     off = table["verdict"].isin(["too little", "too much"]).to_numpy()
     share = 100 * table["projected_share"].to_numpy(float)
-    for part, mark, face in ((weighed & ~off, "o", style.INK), (weighed & off, "D", "#D55E00"),
-                             (~weighed, "o", style.PAPER)):
+    for part, mark, face in (
+        (weighed & ~off, "o", style.INK),
+        (weighed & off, "D", "#D55E00"),
+        (~weighed, "o", style.PAPER),
+    ):
         if part.any():
             ax.plot(share[part], place[part], mark, color=style.INK, mfc=face, ms=7, zorder=3)
     ax.set_yticks(place, [style.short(name) for name in table["batch"]])
@@ -91,12 +124,18 @@ def _water_key(ax, weighed, off, language):
     from matplotlib.patches import Patch
 
     entries = [(Patch(facecolor=style.RIGHT, edgecolor=style.SOFT), style.tell("water_key_target", language))]
-    for met, mark, face, word in (((weighed & ~off).any(), "o", style.INK, "weighed"),
-                                  ((weighed & off).any(), "D", "#D55E00", "off"),
-                                  ((~weighed).any(), "o", style.PAPER, "unweighed")):
+    for met, mark, face, word in (
+        ((weighed & ~off).any(), "o", style.INK, "weighed"),
+        ((weighed & off).any(), "D", "#D55E00", "off"),
+        ((~weighed).any(), "o", style.PAPER, "unweighed"),
+    ):
         if met:
-            entries.append((Line2D([], [], marker=mark, color=style.INK, mfc=face, ms=7, ls=""),
-                            style.tell(f"water_key_{word}", language)))
+            entries.append(
+                (
+                    Line2D([], [], marker=mark, color=style.INK, mfc=face, ms=7, ls=""),
+                    style.tell(f"water_key_{word}", language),
+                )
+            )
     style.key(ax, entries)
 
 
@@ -117,14 +156,24 @@ def hatch_clock(table, ax=None, *, language="en"):
         return (known[name] - known["usual_at"]).dt.total_seconds() / 3600
 
     place, out = np.arange(len(known)), known["verdict"].isin(["early", "late"])
-    expected = ax.barh(place, hours("expected_high_at") - hours("expected_low_at"), left=hours("expected_low_at"),
-                       height=0.66, facecolor="#E4E4E4", edgecolor=style.SOFT, lw=0.5)
+    expected = ax.barh(
+        place,
+        hours("expected_high_at") - hours("expected_low_at"),
+        left=hours("expected_low_at"),
+        height=0.66,
+        facecolor="#E4E4E4",
+        edgecolor=style.SOFT,
+        lw=0.5,
+    )
     seen = ax.hlines(place, hours("first_hatch_at"), hours("last_hatch_at"), color=style.INK, lw=1.8)
-    inside, = ax.plot(hours("middle_at")[~out], place[~out], "o", color=style.INK, mfc=style.PAPER, ms=6.5, ls="")
-    entries = [(expected, style.tell("clock_expected", language)), (seen, style.tell("clock_seen", language)),
-               (inside, style.tell("clock_inside", language))]
+    (inside,) = ax.plot(hours("middle_at")[~out], place[~out], "o", color=style.INK, mfc=style.PAPER, ms=6.5, ls="")
+    entries = [
+        (expected, style.tell("clock_expected", language)),
+        (seen, style.tell("clock_seen", language)),
+        (inside, style.tell("clock_inside", language)),
+    ]
     if out.any():
-        outside, = ax.plot(hours("middle_at")[out], place[out], "D", color=style.INK, mfc="#D55E00", ms=7, ls="")
+        (outside,) = ax.plot(hours("middle_at")[out], place[out], "D", color=style.INK, mfc="#D55E00", ms=7, ls="")
         entries.append((outside, style.tell("clock_outside", language)))
     ax.axvline(0, color=style.SOFT, lw=0.7, ls=":")
     ax.set_yticks(place, [style.short(name) for name in known["batch"]])

@@ -25,9 +25,17 @@ def ladder(table, ax=None, *, most=9, language="en"):
     shown = table.head(most).to_dict("records")
     ax, middles = rows.stack(ax, [_item(row, language) for row in shown], above=1.5 * rows.LINE)
     for words, side in (("ladder_against", -1), ("ladder_for", 1)):
-        ax.annotate(style.tell(words, language), (0, -0.6 * rows.LINE), xytext=(8 * side, 0), va="center",
-                    textcoords="offset points", ha="left" if side > 0 else "right", fontsize=style.TEXT,
-                    weight="bold", color=style.INK)
+        ax.annotate(
+            style.tell(words, language),
+            (0, -0.6 * rows.LINE),
+            xytext=(8 * side, 0),
+            va="center",
+            textcoords="offset points",
+            ha="left" if side > 0 else "right",
+            fontsize=style.TEXT,
+            weight="bold",
+            color=style.INK,
+        )
     for middle, row in zip(middles, shown, strict=True):
         ax.plot([0, 0], [middle - rows.THICK / 2, middle + rows.THICK / 2], color=style.INK, lw=1.2)
         words = style.tell("strength", language, strength=row["strength"])
@@ -57,8 +65,14 @@ def _push(ax, place, push, words):
     if abs(push) > 0.02:
         ax.barh(place, ends, height=rows.THICK, edgecolor=style.INK, linewidth=0.7, **look)
     if abs(push) > LONGEST:
-        ax.plot(ends + side * 0.12, place, ">" if side > 0 else "<", ms=8, mfc="#999999" if side > 0 else style.PAPER,
-                mec=style.INK)
+        ax.plot(
+            ends + side * 0.12,
+            place,
+            ">" if side > 0 else "<",
+            ms=8,
+            mfc="#999999" if side > 0 else style.PAPER,
+            mec=style.INK,
+        )
         ends += side * 0.3
     rows.beside(ax, ends, place, words, side=side)
 
@@ -82,15 +96,20 @@ def differences(table, ax=None, *, most=8, language="en"):
         if not isinstance(row["value"], str):
             _difference(ax, middle, float(row["away"]))
     ax.set_xlim(-FURTHEST - 0.6, FURTHEST + 0.6)
-    ax.set_xticks([-FURTHEST, 0, FURTHEST],
-                  [style.tell(f"away_{name}", language) for name in ("less", "usual", "more")])
+    ax.set_xticks(
+        [-FURTHEST, 0, FURTHEST], [style.tell(f"away_{name}", language) for name in ("less", "usual", "more")]
+    )
     return ax
 
 
 def _difference_name(row, language):
     code = "difference_words" if isinstance(row["value"], str) else "ladder_item"
-    value, usual = (row[which] if isinstance(row[which], str) else
-                    f"{float(row[which]):.{int(row['digits'])}f} {row['unit']}".strip() for which in ("value", "usual"))
+    value, usual = (
+        row[which]
+        if isinstance(row[which], str)
+        else f"{float(row[which]):.{int(row['digits'])}f} {row['unit']}".strip()
+        for which in ("value", "usual")
+    )
     return style.tell(code, language, name=row["name"], value=value, usual=usual)
 
 

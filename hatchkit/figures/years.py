@@ -69,9 +69,9 @@ def groups(table, ax=None, *, language="en"):
         lw=1,
         capsize=3,
     )
-    points = ax.plot(
-        100 * shown["share"], place + 0.22, "D", color=style.INK, markerfacecolor=style.PAPER, ms=5, lw=0
-    )[0]
+    points = ax.plot(100 * shown["share"], place + 0.22, "D", color=style.INK, markerfacecolor=style.PAPER, ms=5, lw=0)[
+        0
+    ]
     ax.set_yticks(place, [style.wrapped(f"{row.group} ({row.total:.0f})", 18) for row in shown.itertuples()])
     ax.set_ylim(len(shown) - 0.5, -0.5)
     ax.set_xlabel(style.tell("share_axis", language))
@@ -91,15 +91,13 @@ def changes(table, ax=None, *, language="en"):
     ax = style.axes(ax, size=(style.WIDTH, 0.6 * len(shown) + 1.9))
     place = np.arange(len(shown))
     low, middle, high = (100 * shown[name].to_numpy(float) for name in ("expected_low", "expected", "expected_high"))
-    bar = ax.barh(
-        place, high - low, left=low, height=0.34, color=style.PAPER, edgecolor=style.INK, hatch="//", lw=0.8
-    )
+    bar = ax.barh(place, high - low, left=low, height=0.34, color=style.PAPER, edgecolor=style.INK, hatch="//", lw=0.8)
     ax.plot(middle, place, "|", color=style.INK, ms=14, mew=2)
     before = ax.plot(100 * shown["before"], place, "o", color=style.INK, markerfacecolor=style.PAPER, ms=8, lw=0)[0]
     after = ax.plot(100 * shown["after"], place, "o", color=style.INK, ms=8, lw=0)[0]
     ax.set_yticks(place, [style.wrapped(str(what), 18) for what in shown["what"]])
     ax.set_ylim(len(shown) - 0.5, -0.5)
-    ax.set_xlim(max(min(low.min(initial=100), (100 * shown['before']).min()) - 4, 0), 102)
+    ax.set_xlim(max(min(low.min(initial=100), (100 * shown["before"]).min()) - 4, 0), 102)
     ax.set_xlabel(style.tell("share_axis", language))
     style.key(
         ax,

@@ -122,28 +122,60 @@ def why(work) -> Finding:
     """The likeliest cause, how sure it is, and what to do now."""
     causes = work.causes
     if causes is None:
-        return Finding("why", "why_not_over", dict(batch=work.batch, poor="unknown"), "cannot_tell",
-                       do=Said("do_unaccounted"),
-                       why_sure=Said("why_sure_not_over"))
+        return Finding(
+            "why",
+            "why_not_over",
+            dict(batch=work.batch, poor="unknown"),
+            "cannot_tell",
+            do=Said("do_unaccounted"),
+            why_sure=Said("why_sure_not_over"),
+        )
     first, spell = causes.table.iloc[0], _spell(work, causes.table["cause"].iloc[0])
     tied = [Said("eggs_of_cause_weight", row) for row in causes.table[causes.table["tied"]].to_dict("records")][:3]
-    facts = dict(batch=work.batch, key=first["cause"], share=first["share"], poor=work.facts["poor"],
-                 tied=tied, unaccounted=causes.unaccounted, reason=_reason(causes, spell),
-                 **_pair(causes))
+    facts = dict(
+        batch=work.batch,
+        key=first["cause"],
+        share=first["share"],
+        poor=work.facts["poor"],
+        tied=tied,
+        unaccounted=causes.unaccounted,
+        reason=_reason(causes, spell),
+        **_pair(causes),
+    )
     if facts["poor"] == "no":
         # Where no more was lost than is usual, nothing is laid to a cause, whatever was noted.
         named = causes.first_named()
-        facts |= dict(hatched=work.facts["hatched"], set=work.facts["set"], key=named,
-                      share=causes.table.set_index("cause").at[named, "share"])
-        return Finding("why", "why_not_poor", facts, "sure", do=Said("do_bad_luck"),
-                       why_sure=Said("why_sure_not_poor", facts), picture=_picture(work, spell))
+        facts |= dict(
+            hatched=work.facts["hatched"],
+            set=work.facts["set"],
+            key=named,
+            share=causes.table.set_index("cause").at[named, "share"],
+        )
+        return Finding(
+            "why",
+            "why_not_poor",
+            facts,
+            "sure",
+            do=Said("do_bad_luck"),
+            why_sure=Said("why_sure_not_poor", facts),
+            picture=_picture(work, spell),
+        )
     code = causes.verdict.replace(" ", "_")
     sure = {"confident": "likely", "probable": "likely", "two_causes": "likely", "bad_luck": "likely"}.get(
-        code, "cannot_tell")
+        code, "cannot_tell"
+    )
     key = causes.first_named() if first["cause"] in ("bad_luck", "unlisted") else first["cause"]
     do = Said("do_bad_luck") if code == "bad_luck" else Said(f"do_{key}")
-    return Finding("why", f"why_{code}", facts, sure, float(first["eggs_lost"]), do=do,
-                   why_sure=Said(f"why_sure_{code}", dict(facts, next=_second(causes))), picture=_picture(work, spell))
+    return Finding(
+        "why",
+        f"why_{code}",
+        facts,
+        sure,
+        float(first["eggs_lost"]),
+        do=do,
+        why_sure=Said(f"why_sure_{code}", dict(facts, next=_second(causes))),
+        picture=_picture(work, spell),
+    )
 
 
 def _reason(causes, spell) -> Said:
@@ -165,8 +197,9 @@ def _pair(causes) -> dict:
     if causes.verdict != "two causes":
         return {}
     pair = causes.pairs.iloc[0]
-    return dict(first=pair["first"], second=pair["second"], eggs_first=pair["eggs_first"],
-                eggs_second=pair["eggs_second"])
+    return dict(
+        first=pair["first"], second=pair["second"], eggs_first=pair["eggs_first"], eggs_second=pair["eggs_second"]
+    )
 
 
 def _second(causes) -> Said:
@@ -192,8 +225,13 @@ def _picture(work, spell) -> Picture | None:
     if spell is not None:
         row = pd.Series(spell)
         options = dict(unit=work.unit, timezone=work.season.timezone)
-        return told("climate.excursion_close_up", close_up(work.alone, row), row,
-                    facts=pictured.excursion_close_up(row, **options), **options)
+        return told(
+            "climate.excursion_close_up",
+            close_up(work.alone, row),
+            row,
+            facts=pictured.excursion_close_up(row, **options),
+            **options,
+        )
     if work.breakdown.empty:
         return None
     return work.ledger
@@ -209,12 +247,23 @@ def standing(work) -> Finding | None:
     far = "far" if np.nanmin([row["away"], row["away_of_set"]]) <= -2 else "below"
     facts = dict(row, batch=work.batch, place=place, of=len(table), far=far)
     shown = table.assign(eggs=table["hatched"], usual_of_set_share=table["usual_of_set"], usual_share=table["usual"])
-    rows = Table("standing", shown, ("batch", "set", "eggs", "share_of_set", "share_hatched", "usual_of_set_share",
-                                     "usual_share", "poor"), {"poor": "poor"})
+    rows = Table(
+        "standing",
+        shown,
+        ("batch", "set", "eggs", "share_of_set", "share_hatched", "usual_of_set_share", "usual_share", "poor"),
+        {"poor": "poor"},
+    )
     left = () if row["clears_counted"] else (Said("standing_clears_not_counted"),)
-    return Finding("standing", f"standing_{row['poor']}", facts, "cannot_tell" if row["poor"] == "unknown" else "sure",
-                   float(row["usual_of_set"] * row["set"] - row["hatched"]), plain=left, table=rows,
-                   more=(Said("poor_method"),))
+    return Finding(
+        "standing",
+        f"standing_{row['poor']}",
+        facts,
+        "cannot_tell" if row["poor"] == "unknown" else "sure",
+        float(row["usual_of_set"] * row["set"] - row["hatched"]),
+        plain=left,
+        table=rows,
+        more=(Said("poor_method"),),
+    )
 
 
 def fate(work) -> Finding | None:
@@ -230,8 +279,9 @@ def fate(work) -> Finding | None:
         usual = Table("pattern", rows, ("stage", "eggs", "usual_eggs"), {"stage": "stage"})
     row = table.set_index("stage").loc["hatched"]
     facts = dict(set=row["set"], hatched=row["eggs"], lost=eggs_of(losses(table)))
-    return Finding("fate", "fate_eggs", facts, "sure", picture=None if first else work.ledger, table=usual,
-                   more=_ages(work))
+    return Finding(
+        "fate", "fate_eggs", facts, "sure", picture=None if first else work.ledger, table=usual, more=_ages(work)
+    )
 
 
 def _ages(work) -> tuple:
@@ -244,8 +294,14 @@ def _ages(work) -> tuple:
         return ()
     if mine.fits.empty or others.fits.empty:
         return ()
-    picture = told("advice.age_against_season", mine.curve, others.curve, name=work.batch, other=species_word(work),
-                   facts=pictured.age_against_season(work.batch, mine.curve, others.curve))
+    picture = told(
+        "advice.age_against_season",
+        mine.curve,
+        others.curve,
+        name=work.batch,
+        other=species_word(work),
+        facts=pictured.age_against_season(work.batch, mine.curve, others.curve),
+    )
     return (picture, Composed(mine.words()))
 
 
@@ -265,16 +321,32 @@ def evidence(work) -> Finding | None:
     first = causes.table.head(2)[["cause", "share"]].to_dict("records")
     facts = dict(causes=[Said("eggs_of_cause_weight", row) for row in first], share=causes.table["share"].iloc[0])
     shown = causes.table.head(4).rename(columns={"share": "share_weight"})
-    rows = Table("evidence", shown.fillna({"fits": "", "against": "", "unknown": ""}),
-                 ("cause", "share_weight", "fits", "against", "unknown", "check_next"), {"cause": "cause"})
+    rows = Table(
+        "evidence",
+        shown.fillna({"fits": "", "against": "", "unknown": ""}),
+        ("cause", "share_weight", "fits", "against", "unknown", "check_next"),
+        {"cause": "cause"},
+    )
     rungs = ladder(causes)
     picture = told("advice.ladder", rungs, facts=pictured.ladder(causes, rungs))
     weights = told("advice.ranked_causes", causes.table, facts=pictured.ranked_causes(causes))
     unlike = told("advice.differences", causes.different, facts=pictured.differences(work.batch, causes.different))
-    return Finding("evidence", "evidence_weights", facts, "likely" if causes.table["share"].iloc[0] >= 0.5 else
-                   "cannot_tell", picture=picture, plain=(Composed(different(causes)),), table=rows,
-                   more=(unlike, weights, Composed(causes.words()),
-                         Composed(arithmetic_words(causes, causes.first_named())), Said("evidence_method")))
+    return Finding(
+        "evidence",
+        "evidence_weights",
+        facts,
+        "likely" if causes.table["share"].iloc[0] >= 0.5 else "cannot_tell",
+        picture=picture,
+        plain=(Composed(different(causes)),),
+        table=rows,
+        more=(
+            unlike,
+            weights,
+            Composed(causes.words()),
+            Composed(arithmetic_words(causes, causes.first_named())),
+            Said("evidence_method"),
+        ),
+    )
 
 
 def different(causes) -> str:

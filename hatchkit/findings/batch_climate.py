@@ -26,16 +26,29 @@ def met(work) -> Finding:
         return Finding("met", "met_not_logged", {}, "cannot_tell")
     found = work.excursions
     large = found[found["notable"].astype(bool)]
-    facts = dict(told=len(large), everyday=len(found) - len(large), machine=incubator_of(alone, alone.batches.iloc[0]),
-                 spells=[Said("reason_of_spell", row) for row in large.head(3).to_dict("records")])
+    facts = dict(
+        told=len(large),
+        everyday=len(found) - len(large),
+        machine=incubator_of(alone, alone.batches.iloc[0]),
+        spells=[Said("reason_of_spell", row) for row in large.head(3).to_dict("records")],
+    )
     line = incubator_timeline(alone, facts["machine"], found=found)
-    words = [Composed(excursion_words(row, timezone=work.season.timezone, unit=work.unit))
-             for row in large.head(3).to_dict("records")]
-    picture = told("climate.incubator_timeline", line, facts=pictured.incubator_timeline(line, unit=work.unit),
-                   unit=work.unit)
+    words = [
+        Composed(excursion_words(row, timezone=work.season.timezone, unit=work.unit))
+        for row in large.head(3).to_dict("records")
+    ]
+    picture = told(
+        "climate.incubator_timeline", line, facts=pictured.incubator_timeline(line, unit=work.unit), unit=work.unit
+    )
     table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
-    return Finding("met", "met_spells" if len(large) else "met_nothing", facts, "likely",
-                   table=table if len(large) else None, more=(*words, picture))
+    return Finding(
+        "met",
+        "met_spells" if len(large) else "met_nothing",
+        facts,
+        "likely",
+        table=table if len(large) else None,
+        more=(*words, picture),
+    )
 
 
 def water(work) -> Finding | None:
@@ -47,12 +60,21 @@ def water(work) -> Finding | None:
     if table.empty or table["verdict"].iloc[0] == "no weighings" or pd.isna(table["projected_share"].iloc[0]):
         return None
     row = table.iloc[0]
-    answer = {"on target": "batch_water_on_target", "too little": "batch_water_too_little",
-              "too much": "batch_water_too_much"}.get(row["verdict"], "batch_water_cannot_tell")
-    picture = told("water.weight_loss_track", loss_points(work.alone, work.batch), row,
-                   facts=pictured.weight_loss_track(row))
-    return Finding("water", answer, row.to_dict(), "cannot_tell" if answer.endswith("tell") else "likely",
-                   more=(picture, Composed(water_words(row))))
+    answer = {
+        "on target": "batch_water_on_target",
+        "too little": "batch_water_too_little",
+        "too much": "batch_water_too_much",
+    }.get(row["verdict"], "batch_water_cannot_tell")
+    picture = told(
+        "water.weight_loss_track", loss_points(work.alone, work.batch), row, facts=pictured.weight_loss_track(row)
+    )
+    return Finding(
+        "water",
+        answer,
+        row.to_dict(),
+        "cannot_tell" if answer.endswith("tell") else "likely",
+        more=(picture, Composed(water_words(row))),
+    )
 
 
 def clock(work) -> Finding | None:
@@ -65,8 +87,13 @@ def clock(work) -> Finding | None:
         return None
     row = table.iloc[0]
     words = Composed(clock_words(row, timezone=work.season.timezone, unit=work.unit))
-    return Finding("clock", f"batch_clock_{row['verdict'].replace(' ', '_')}",
-                   dict(hours=abs(row["difference_h"])), "likely", more=(words,))
+    return Finding(
+        "clock",
+        f"batch_clock_{row['verdict'].replace(' ', '_')}",
+        dict(hours=abs(row["difference_h"])),
+        "likely",
+        more=(words,),
+    )
 
 
 def place(work) -> Finding | None:
@@ -81,11 +108,15 @@ def place(work) -> Finding | None:
     table = clustering(work.season, work.batch)
     words = Composed(tray_words(table)) if len(table) else Said("place_few")
     together = table.set_index("question").loc["together"] if len(table) else None
-    answer = ("place_few" if together is None or together["smallest"] > 0.05 else
-              "batch_place_pattern" if together["chance"] <= 0.05 else "batch_place_no_sign")
+    answer = (
+        "place_few"
+        if together is None or together["smallest"] > 0.05
+        else "batch_place_pattern"
+        if together["chance"] <= 0.05
+        else "batch_place_no_sign"
+    )
     picture = told("losses.tray_map", places, facts=lost.tray_map(work.batch, places, table))
-    return Finding("place", answer, {}, "cannot_tell" if answer == "place_few" else "likely",
-                   more=(picture, words))
+    return Finding("place", answer, {}, "cannot_tell" if answer == "place_few" else "likely", more=(picture, words))
 
 
 #: In the order in which they are read.

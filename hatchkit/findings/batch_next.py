@@ -22,11 +22,23 @@ def change(work) -> Finding | None:
     row = plan.eggs[np.isclose(plan.eggs["sure"], plan.basis["sure"])].iloc[0]
     facts = dict(row, changes=len(plan.changes), sure=plan.basis["sure"], own=plan.basis["batches"])
     answer = "change_too_many" if pd.isna(row["eggs"]) else "change_set"
-    picture = () if pd.isna(row["eggs"]) else (
-        told("next_set.eggs_to_set", egg_chances(work.season, plan), plan.eggs, facts=pictured.eggs_to_set(plan)),)
+    picture = (
+        ()
+        if pd.isna(row["eggs"])
+        else (
+            told("next_set.eggs_to_set", egg_chances(work.season, plan), plan.eggs, facts=pictured.eggs_to_set(plan)),
+        )
+    )
     table = Table("changes", plan.changes, ("what", "now", "to", "why", "how_sure")) if len(plan.changes) else None
-    return Finding("change", answer, facts, "likely", table=table, cautions=("machine", "disease"),
-                   more=(*picture, Composed(words.when(plan)), Composed(words.plan_basis(plan.basis))))
+    return Finding(
+        "change",
+        answer,
+        facts,
+        "likely",
+        table=table,
+        cautions=("machine", "disease"),
+        more=(*picture, Composed(words.when(plan)), Composed(words.plan_basis(plan.basis))),
+    )
 
 
 def look(work) -> Finding:
@@ -36,12 +48,21 @@ def look(work) -> Finding:
 
     guide = breakout_guide(work.season.species(work.batch))
     picture = Picture("advice.breakout_drawings", guide, Said("picture_drawings", pictured.drawings(guide)), most=380)
-    days = [f"{low:.0f}" if low == high else f"{low:.0f} to {high:.0f}"
-            for low, high in zip(guide["day_low"], guide["day_high"], strict=True)]
+    days = [
+        f"{low:.0f}" if low == high else f"{low:.0f} to {high:.0f}"
+        for low, high in zip(guide["day_low"], guide["day_high"], strict=True)
+    ]
     rows = guide[["look", "see", "means", "points_to"]].assign(days=days)
     table = Table("breakout", rows, ("look", "days", "see", "means", "points_to"))
-    return Finding("look", "look_open", {}, "sure", cautions=("opening_eggs", "killing"), table=table,
-                   more=(picture, Said("look_days")))
+    return Finding(
+        "look",
+        "look_open",
+        {},
+        "sure",
+        cautions=("opening_eggs", "killing"),
+        table=table,
+        more=(picture, Said("look_days")),
+    )
 
 
 #: In the order in which they are read.

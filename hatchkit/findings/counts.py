@@ -24,7 +24,7 @@ def whole_eggs(eggs) -> np.ndarray:
     out = np.floor(eggs + 1e-9)
     known = np.flatnonzero(~np.isnan(eggs))
     short = int(round(np.nansum(eggs) - np.nansum(out)))
-    for place in known[np.argsort(-(eggs - out)[known], kind="stable")][:max(short, 0)]:
+    for place in known[np.argsort(-(eggs - out)[known], kind="stable")][: max(short, 0)]:
         out[place] += 1
     return out
 
@@ -37,8 +37,9 @@ def losses(breakdown: pd.DataFrame) -> pd.DataFrame:
     DataFrame
         stage, eggs, share_of_set.
     """
-    rows = breakdown.assign(eggs=whole_eggs(breakdown["eggs"]), stage=breakdown["stage"].replace(
-        {"infertile": "clear"}))
+    rows = breakdown.assign(
+        eggs=whole_eggs(breakdown["eggs"]), stage=breakdown["stage"].replace({"infertile": "clear"})
+    )
     rows = rows[(rows["stage"] != "hatched") & rows["eggs"].notna()]
     rows = rows.groupby("stage", sort=False, as_index=False).agg({"eggs": "sum", "set": "first"})
     rows["share_of_set"] = rows["eggs"] / rows["set"]
@@ -53,8 +54,15 @@ def eggs_of(rows: pd.DataFrame) -> list:
 def season_facts(season) -> dict:
     """What every page says of its season: name, folder, days of setting, kinds of birds, zone."""
     days = season.batches["set_at"].dropna()
-    first, last = (days.dt.tz_convert(season.timezone).agg(["min", "max"]) if len(days) else (None, None))
+    first, last = days.dt.tz_convert(season.timezone).agg(["min", "max"]) if len(days) else (None, None)
     kinds = sorted(season.batches["species"].dropna().astype(str).unique())
-    return dict(name=season.title, folder=season.folder, first=first, last=last,
-                days=1 if first is None else 1 + (last.date() - first.date()).days, batches=len(season.batches),
-                birds=[Said("species_of", dict(key=kind)) for kind in kinds], timezone=season.timezone)
+    return dict(
+        name=season.title,
+        folder=season.folder,
+        first=first,
+        last=last,
+        days=1 if first is None else 1 + (last.date() - first.date()).days,
+        batches=len(season.batches),
+        birds=[Said("species_of", dict(key=kind)) for kind in kinds],
+        timezone=season.timezone,
+    )

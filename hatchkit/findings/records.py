@@ -13,19 +13,30 @@ def records(season) -> Finding:
 
     assumed = check.assumed(season)
     counts = season.problems["severity"].value_counts()
-    facts = dict(season_facts(season), readings=len(season.readings), assumed=assumed.how or "nothing",
-                 machines=sorted(season.readings["incubator"].astype(str).unique()),
-                 questions=len(assumed.questions),
-                 unlike=int(counts.get("lost", 0) + counts.get("doubtful", 0)),
-                 **{name: int(counts.get(name, 0)) for name in SEVERITIES})
+    facts = dict(
+        season_facts(season),
+        readings=len(season.readings),
+        assumed=assumed.how or "nothing",
+        machines=sorted(season.readings["incubator"].astype(str).unique()),
+        questions=len(assumed.questions),
+        unlike=int(counts.get("lost", 0) + counts.get("doubtful", 0)),
+        **{name: int(counts.get(name, 0)) for name in SEVERITIES},
+    )
     plain = [Told("sheets.assumed_words", assumed)] if assumed.how else []
     table = None
     if len(season.problems):
         columns = ("severity", "file", "row", "found", "done", "mend")
         told = in_language(season.problems, season.language)
         table = Table("problems", told[list(columns)].astype(object), columns, {"severity": "severity"})
-    return Finding("records", "records_read", facts, _sure(assumed.how), plain=(*plain, Said("records_how", facts)),
-                   table=table, more=(Said("records_see"),))
+    return Finding(
+        "records",
+        "records_read",
+        facts,
+        _sure(assumed.how),
+        plain=(*plain, Said("records_how", facts)),
+        table=table,
+        more=(Said("records_see"),),
+    )
 
 
 def _sure(how: str) -> str:

@@ -33,10 +33,19 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
 
     work = Work(season, check_unit(unit))
     found = answers((most, *season_losses.ASKED, *season_climate.ASKED, causes), work, progress)
-    unknown = tuple(Said(f"season_unknown_{name}", {"right": 37.5})
-                    for name in ("cause", "clear", "day", "probe", "illness"))
-    return Findings("season", {**season_facts(season), **work.totals}, found, records(season), unknown, unit,
-                    season.language, sheet="place")
+    unknown = tuple(
+        Said(f"season_unknown_{name}", {"right": 37.5}) for name in ("cause", "clear", "day", "probe", "illness")
+    )
+    return Findings(
+        "season",
+        {**season_facts(season), **work.totals},
+        found,
+        records(season),
+        unknown,
+        unit,
+        season.language,
+        sheet="place",
+    )
 
 
 class Work:
@@ -97,10 +106,18 @@ class Work:
         """Eggs set and hatched, with both shares; where no hatch is over, only the eggs set."""
         row = self.whole.set_index("stage").loc["hatched"] if len(self.whole) else {}
         if not row.get("set", 0) > 0:
-            return dict(set=float(self.season.batches["eggs_set"].sum()), hatched=np.nan, share_of_set=np.nan,
-                        share_of_developing=np.nan)
-        return dict(set=row["set"], hatched=row["eggs"], share_of_set=row["share_of_set"],
-                    share_of_developing=row["share_of_fertile"])
+            return dict(
+                set=float(self.season.batches["eggs_set"].sum()),
+                hatched=np.nan,
+                share_of_set=np.nan,
+                share_of_developing=np.nan,
+            )
+        return dict(
+            set=row["set"],
+            hatched=row["eggs"],
+            share_of_set=row["share_of_set"],
+            share_of_developing=row["share_of_fertile"],
+        )
 
 
 def most(work) -> Finding:
@@ -112,22 +129,43 @@ def most(work) -> Finding:
     first, rest = rows[0], [_short(row) for row in rows[1:]]
     facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], lost=_lost(work))
     sure = {"firm": "likely", "counted": "sure", "assumed": "likely", "probable": "likely"}.get(first["sure"], "guess")
-    weight = {name: work.causes[name].table.set_index("cause")["share"].get(first["key"], np.nan)
-              for name in facts["batches"]} if first["kind"] == "cause" else {}
+    weight = (
+        {
+            name: work.causes[name].table.set_index("cause")["share"].get(first["key"], np.nan)
+            for name in facts["batches"]
+        }
+        if first["kind"] == "cause"
+        else {}
+    )
     best = max(weight, key=weight.get, default="")
     why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
-    return Finding("most", f"most_{first['kind']}", facts, sure, first["eggs_lost"], why_sure=why, do=_do(first),
-                   picture=_glance(work), cautions=_cautions(first),
-                   plain=(Said("most_rest", dict(rest=rest)),) if rest else ())
+    return Finding(
+        "most",
+        f"most_{first['kind']}",
+        facts,
+        sure,
+        first["eggs_lost"],
+        why_sure=why,
+        do=_do(first),
+        picture=_glance(work),
+        cautions=_cautions(first),
+        plain=(Said("most_rest", dict(rest=rest)),) if rest else (),
+    )
 
 
 def _nothing(work) -> Finding:
     unusual = list(work.notes.attrs.get("unusual", []))
     answer = "most_none_finished" if not work.causes else "most_unusual" if unusual else "most_nothing"
     sure = "cannot_tell" if not work.causes else "likely"
-    return Finding("most", answer, dict(batches=unusual, number=len(work.causes)), sure,
-                   why_sure=Said(f"{answer}_sure"), do=Said("do_nothing" if work.causes else "do_unaccounted"),
-                   picture=_glance(work))
+    return Finding(
+        "most",
+        answer,
+        dict(batches=unusual, number=len(work.causes)),
+        sure,
+        why_sure=Said(f"{answer}_sure"),
+        do=Said("do_nothing" if work.causes else "do_unaccounted"),
+        picture=_glance(work),
+    )
 
 
 def _short(row) -> Said:
@@ -162,8 +200,7 @@ def _glance(work) -> Picture | None:
     if work.season.batches["set_at"].isna().all():
         return None
     table = glance(work.season, found=work.excursions)
-    return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table),
-                unit=work.unit)
+    return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table), unit=work.unit)
 
 
 def causes(work) -> Finding | None:
@@ -177,12 +214,25 @@ def causes(work) -> Finding | None:
     table = account(work.causes)
     named = of_causes(table)[lambda rows: rows["eggs"] >= 0.5]
     rest = table[table["kind"] != "cause"].set_index("kind")["eggs"]
-    facts = dict(usual=rest["usual"], not_explained=rest["not_explained"], lost=_lost(work), number=len(named),
-                 causes=[Said("eggs_of_cause", row) for row in named.head(3)[["key", "eggs"]].to_dict("records")])
-    shown = table[table["eggs"] >= 0.5].assign(eggs=lambda rows: rows["eggs"].round(),
-                                               batches=lambda rows: rows["batches"].map(", ".join))
+    facts = dict(
+        usual=rest["usual"],
+        not_explained=rest["not_explained"],
+        lost=_lost(work),
+        number=len(named),
+        causes=[Said("eggs_of_cause", row) for row in named.head(3)[["key", "eggs"]].to_dict("records")],
+    )
+    shown = table[table["eggs"] >= 0.5].assign(
+        eggs=lambda rows: rows["eggs"].round(), batches=lambda rows: rows["batches"].map(", ".join)
+    )
     rows = Table("account", shown, ("key", "eggs", "batches"), {"key": "cause"})
     result = what_if(work.season, causes=work.causes, relation=work.relation)
     picture = told("advice.what_if", result.table, facts=pictured.what_if(result))
-    return Finding("causes", "causes_account", facts, "likely" if len(named) else "cannot_tell",
-                   float(named["eggs"].sum()), table=rows, more=(picture, Said("causes_method")))
+    return Finding(
+        "causes",
+        "causes_account",
+        facts,
+        "likely" if len(named) else "cannot_tell",
+        float(named["eggs"].sum()),
+        table=rows,
+        more=(picture, Said("causes_method")),
+    )

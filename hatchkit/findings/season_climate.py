@@ -10,8 +10,18 @@ from hatchkit.problems import HatchkitError
 from hatchkit.relate import pictured
 
 SPELL = ("event", "incubator", "batch", "day_start", "hours", "extreme_c", "egg_extreme_c", "looks_like")
-EXPOSED = ("batch", "day_start", "day_end", "at_risk", "died", "hours_warm", "hours_cold", "egg_peak_c", "egg_min_c",
-           "share_logged")
+EXPOSED = (
+    "batch",
+    "day_start",
+    "day_end",
+    "at_risk",
+    "died",
+    "hours_warm",
+    "hours_cold",
+    "egg_peak_c",
+    "egg_min_c",
+    "share_logged",
+)
 
 
 def harm(work) -> Finding:
@@ -20,8 +30,12 @@ def harm(work) -> Finding:
     if relation is None:
         return Finding("harm", "harm_not_logged", {}, "cannot_tell", do=Said("harm_log_it"))
     total = relation.excess[relation.excess["batch"] == "all"] if len(relation.excess) else relation.excess
-    facts = dict(effect=relation.effect.get("hazard_ratio", np.nan), exposed=relation.effect.get("exposed", 0),
-                 batches=len(relation.batches), verdict=relation.verdict)
+    facts = dict(
+        effect=relation.effect.get("hazard_ratio", np.nan),
+        exposed=relation.effect.get("exposed", 0),
+        batches=len(relation.batches),
+        verdict=relation.verdict,
+    )
     if len(total):
         facts |= total.iloc[0][["chicks_lost", "chicks_low", "chicks_high", "observed", "expected"]].to_dict()
     answer, sure = verdict_code(relation.verdict)
@@ -31,8 +45,17 @@ def harm(work) -> Finding:
     table = Table("exposed", hit, EXPOSED) if len(hit) else None
     pictures = _pictures(relation)
     plain = (Said("harm_not_proof"),) if answer in ("harm_clear", "harm_some") else ()
-    return Finding("harm", answer, facts, sure, facts.get("chicks_lost", np.nan), picture=pictures[0] if pictures
-                   else None, plain=plain, table=table, more=(*pictures[1:], Composed(relation.words())))
+    return Finding(
+        "harm",
+        answer,
+        facts,
+        sure,
+        facts.get("chicks_lost", np.nan),
+        picture=pictures[0] if pictures else None,
+        plain=plain,
+        table=table,
+        more=(*pictures[1:], Composed(relation.words())),
+    )
 
 
 def verdict_code(verdict: str) -> tuple[str, str]:
@@ -40,17 +63,20 @@ def verdict_code(verdict: str) -> tuple[str, str]:
     from hatchkit.relate.verdict import CLEAR, NONE, SOME
 
     return {CLEAR: ("harm_clear", "sure"), SOME: ("harm_some", "likely"), NONE: ("harm_none", "likely")}.get(
-        verdict, ("harm_cannot_tell", "cannot_tell"))
+        verdict, ("harm_cannot_tell", "cannot_tell")
+    )
 
 
 def _pictures(relation) -> list:
     if not relation.batches["exposed"].any():
         return []
-    pictures = [told("relate.losses_against_dose", relation.batches,
-                     facts=pictured.losses_against_dose(relation.batches))]
+    pictures = [
+        told("relate.losses_against_dose", relation.batches, facts=pictured.losses_against_dose(relation.batches))
+    ]
     if relation.windows["hazard_ratio"].notna().any():
-        pictures.append(told("relate.hazard_by_window", relation.windows,
-                             facts=pictured.hazard_by_window(relation.windows)))
+        pictures.append(
+            told("relate.hazard_by_window", relation.windows, facts=pictured.hazard_by_window(relation.windows))
+        )
     return pictures
 
 
@@ -65,13 +91,24 @@ def spells(work) -> Finding | None:
     found = work.excursions
     events = found.drop_duplicates("event")
     large = events[events["notable"].astype(bool)]
-    facts = dict(number=len(events), told=len(large), everyday=len(events) - len(large),
-                 spells=[Said("spell", row) for row in large.head(4).to_dict("records")])
+    facts = dict(
+        number=len(events),
+        told=len(large),
+        everyday=len(events) - len(large),
+        spells=[Said("spell", row) for row in large.head(4).to_dict("records")],
+    )
     table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
-    one_by_one = [Composed(excursion_words(row, timezone=season.timezone, unit=work.unit))
-                  for row in large.to_dict("records")]
-    return Finding("spells", "spells_found" if len(large) else "spells_none", facts, "likely", table=table
-                   if len(large) else None, more=tuple(one_by_one))
+    one_by_one = [
+        Composed(excursion_words(row, timezone=season.timezone, unit=work.unit)) for row in large.to_dict("records")
+    ]
+    return Finding(
+        "spells",
+        "spells_found" if len(large) else "spells_none",
+        facts,
+        "likely",
+        table=table if len(large) else None,
+        more=tuple(one_by_one),
+    )
 
 
 def probes(work) -> Finding | None:
@@ -85,15 +122,37 @@ def probes(work) -> Finding | None:
     if truth.empty:
         return None
     off = truth[truth["verdict"].str.startswith("eggs say")]
-    facts = dict(number=len(truth), unchecked=int((~truth["checked"].astype(bool)).sum()), off=len(off),
-                 probes=[Said("probe_off", dict(incubator=row["incubator"], off=abs(row["clock_bias_c"]),
-                                                way="high" if row["clock_bias_c"] > 0 else "low",
-                                                batches=row["clock_batches"])) for row in off.to_dict("records")])
+    facts = dict(
+        number=len(truth),
+        unchecked=int((~truth["checked"].astype(bool)).sum()),
+        off=len(off),
+        probes=[
+            Said(
+                "probe_off",
+                dict(
+                    incubator=row["incubator"],
+                    off=abs(row["clock_bias_c"]),
+                    way="high" if row["clock_bias_c"] > 0 else "low",
+                    batches=row["clock_batches"],
+                ),
+            )
+            for row in off.to_dict("records")
+        ],
+    )
     answer = "probes_off" if len(off) else "probes_unchecked" if facts["unchecked"] else "probes_checked"
     picture = told("probes.probe_truth", truth, facts=met.probe_truth(truth, unit=work.unit), unit=work.unit)
     table = Table("machines", steady, ("incubator", "share_logged", "mean_c", "set_point_c", "rh_mean_pct"))
-    return Finding("probes", answer, facts, "guess" if len(off) else "cannot_tell" if facts["unchecked"] else "sure",
-                   table=table, more=(picture, Composed(thermometers_words(steady, truth, unit=work.unit)),))
+    return Finding(
+        "probes",
+        answer,
+        facts,
+        "guess" if len(off) else "cannot_tell" if facts["unchecked"] else "sure",
+        table=table,
+        more=(
+            picture,
+            Composed(thermometers_words(steady, truth, unit=work.unit)),
+        ),
+    )
 
 
 def clock(work) -> Finding | None:
@@ -107,11 +166,17 @@ def clock(work) -> Finding | None:
     if timed.empty:
         return Finding("clock", "clock_untimed", {}, "cannot_tell", more=(words,))
     names = {way: timed.loc[timed["verdict"] == way, "batch"].astype(str).tolist() for way in ("early", "late")}
-    facts = dict(timed=len(timed), on_time=int((timed["verdict"] == "on time").sum()), early=names["early"],
-                 late=names["late"], hours=timed["difference_h"].abs().max())
+    facts = dict(
+        timed=len(timed),
+        on_time=int((timed["verdict"] == "on time").sum()),
+        early=names["early"],
+        late=names["late"],
+        hours=timed["difference_h"].abs().max(),
+    )
     answer = "clock_off" if names["early"] or names["late"] else "clock_on_time"
-    return Finding("clock", answer, facts, "likely",
-                   more=(told("water.hatch_clock", table, facts=met.hatch_clock(table)), words))
+    return Finding(
+        "clock", answer, facts, "likely", more=(told("water.hatch_clock", table, facts=met.hatch_clock(table)), words)
+    )
 
 
 def water(work) -> Finding | None:
@@ -126,19 +191,29 @@ def water(work) -> Finding | None:
     words, weighed = Composed(water_season_words(table)), table[table["verdict"] != "no weighings"]
     if weighed.empty:
         return Finding("water", "water_not_weighed", dict(batches=len(table)), "cannot_tell", more=(words,))
-    named = {way: weighed.loc[weighed["verdict"] == way, "batch"].astype(str).tolist()
-             for way in ("too little", "too much")}
-    facts = dict(weighed=len(weighed), batches=len(table), little=named["too little"], much=named["too much"],
-                 on_target=int((weighed["verdict"] == "on target").sum()),
-                 unsure=int((weighed["verdict"] == "cannot tell").sum()))
+    named = {
+        way: weighed.loc[weighed["verdict"] == way, "batch"].astype(str).tolist() for way in ("too little", "too much")
+    }
+    facts = dict(
+        weighed=len(weighed),
+        batches=len(table),
+        little=named["too little"],
+        much=named["too much"],
+        on_target=int((weighed["verdict"] == "on target").sum()),
+        unsure=int((weighed["verdict"] == "cannot tell").sum()),
+    )
     picture = told("water.water_against_target", table, facts=met.water_against_target(table))
     off = named["too little"] or named["too much"]
     names = {"projected_share": "share_lost", "target_low": "share_target", "target_high": "share_target_high"}
     shown = weighed.rename(columns=names)
-    rows = Table("water", shown, ("batch", ("share_lost", "projected_low", "projected_high"), "share_target",
-                                  "share_target_high"))
-    return Finding("water", "water_off" if off else "water_on_target", facts, "likely", table=rows,
-                   more=(picture, words))
+    rows = Table(
+        "water",
+        shown,
+        ("batch", ("share_lost", "projected_low", "projected_high"), "share_target", "share_target_high"),
+    )
+    return Finding(
+        "water", "water_off" if off else "water_on_target", facts, "likely", table=rows, more=(picture, words)
+    )
 
 
 #: In the order in which they are read.

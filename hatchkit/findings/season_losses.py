@@ -28,21 +28,35 @@ def lost(work) -> Finding | None:
         return None
     rows = losses(whole)
     dead = whole[whole["stage"].isin(["early", "mid", "late"])]
-    facts = dict(work.totals, lost=work.totals["set"] - work.totals["hatched"],
-                 most=eggs_of(rows.head(3)),
-                 dead=dead["eggs"].sum(), shared=dead["shared_out"].sum())
+    facts = dict(
+        work.totals,
+        lost=work.totals["set"] - work.totals["hatched"],
+        most=eggs_of(rows.head(3)),
+        dead=dead["eggs"].sum(),
+        shared=dead["shared_out"].sum(),
+    )
     shown = whole.assign(eggs=whole_eggs(whole["eggs"]))
-    stages = Table("stages", shown, ("stage", "eggs", SHARE_SET, SHARE_DEVELOPING, SHARE_TRANSFERRED),
-                   {"stage": "stage"})
+    stages = Table(
+        "stages", shown, ("stage", "eggs", SHARE_SET, SHARE_DEVELOPING, SHARE_TRANSFERRED), {"stage": "stage"}
+    )
     looks = breakdown(work.season, by=None, stages="candling")
-    found = Table("looks", looks.assign(eggs=whole_eggs(looks["eggs"])), ("stage", "eggs", SHARE_SET),
-                  {"stage": "stage"})
+    found = Table(
+        "looks", looks.assign(eggs=whole_eggs(looks["eggs"])), ("stage", "eggs", SHARE_SET), {"stage": "stage"}
+    )
     left = [Composed(line) for line in not_counted_words(whole.attrs.get("not_counted", {}), whole.attrs["batches"])]
     left += [Composed(line) for line in whole.attrs.get("left_out", [])]
     shown = shown[shown["eggs"].notna()]
     picture = told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
-    return Finding("lost", "lost_most", facts, "sure", facts["lost"], picture=picture, table=stages,
-                   more=(found, Said("lost_clear"), Said("lost_method", facts), *left))
+    return Finding(
+        "lost",
+        "lost_most",
+        facts,
+        "sure",
+        facts["lost"],
+        picture=picture,
+        table=stages,
+        more=(found, Said("lost_clear"), Said("lost_method", facts), *left),
+    )
 
 
 def poor(work) -> Finding | None:
@@ -51,15 +65,26 @@ def poor(work) -> Finding | None:
     if table.empty:
         return None
     bad = table[table["poor"].isin(["embryos", "clears", "removed"])]
-    facts = dict(number=len(bad), of=len(table), unknown=int((table["poor"] == "unknown").sum()),
-                 poor=[Said("poor_one", row) for row in bad.head(5).to_dict("records")])
+    facts = dict(
+        number=len(bad),
+        of=len(table),
+        unknown=int((table["poor"] == "unknown").sum()),
+        poor=[Said("poor_one", row) for row in bad.head(5).to_dict("records")],
+    )
     shown = work.by_batch[work.by_batch["stage"] == "hatched"].merge(
-        table.assign(batch=table["batch"].astype(str))[["batch", "poor"]], on="batch", how="left")
+        table.assign(batch=table["batch"].astype(str))[["batch", "poor"]], on="batch", how="left"
+    )
     batches = Table("batches", shown, ("batch", "set", "eggs", SHARE_SET, SHARE_DEVELOPING, "poor"), {"poor": "poor"})
     picture = told("losses.losses_by_group", work.by_batch, facts=pictured.losses_by_group(work.by_batch))
-    return Finding("poor", "poor_batches" if len(bad) else "poor_none", facts, "likely",
-                   float((bad["usual_of_set"] * bad["set"] - bad["hatched"]).sum()), table=batches,
-                   more=(picture, *_groups(work), Said("poor_method")))
+    return Finding(
+        "poor",
+        "poor_batches" if len(bad) else "poor_none",
+        facts,
+        "likely",
+        float((bad["usual_of_set"] * bad["set"] - bad["hatched"]).sum()),
+        table=batches,
+        more=(picture, *_groups(work), Said("poor_method")),
+    )
 
 
 def _groups(work) -> list:
@@ -86,16 +111,20 @@ def luck(work) -> Finding:
         return Finding("luck", "luck_refused", dict(why=Composed(str(refusal))), "cannot_tell")
     own = table[table["chance"].notna()]
     odd = own[own["unusual"]].sort_values("chance", kind="stable")
-    facts = dict(comparisons=len(own), number=len(odd), batches=len(set(table["batch"])), one_in=_one_in(odd),
-                 unusual=[Said("luck_one", _in_words(row)) for row in odd.head(3).to_dict("records")])
+    facts = dict(
+        comparisons=len(own),
+        number=len(odd),
+        batches=len(set(table["batch"])),
+        one_in=_one_in(odd),
+        unusual=[Said("luck_one", _in_words(row)) for row in odd.head(3).to_dict("records")],
+    )
     answer = "luck_few" if own.empty else "luck_unusual" if len(odd) else "luck_none"
     columns = ("batch", "stage", "eggs", "out_of", "low", "high", "one_in")
     rare = own.sort_values("chance", kind="stable").head(8)
     rare = rare.assign(eggs=rare["eggs"].round(), one_in=[_odds(chance) for chance in rare["chance"]])
     rows = Table("rare", rare, columns, {"stage": "stage"}) if len(own) else None
     sure = "cannot_tell" if own.empty else "sure" if len(odd) else "likely"
-    return Finding("luck", answer, facts, sure, table=rows,
-                   more=(Composed(bad_luck_words(table)), Said("luck_method")))
+    return Finding("luck", answer, facts, sure, table=rows, more=(Composed(bad_luck_words(table)), Said("luck_method")))
 
 
 def _in_words(row) -> dict:
@@ -126,20 +155,41 @@ def clears(work) -> Finding | None:
         return Finding("clears", "clears_not_counted", {}, "cannot_tell")
     worst = known.assign(share=known["clear"] / known["set"]).sort_values("share", kind="stable").iloc[-1]
     opened, dead = known["opened"].sum(), known["opened_dead"].sum()
-    facts = dict(clear=known["clear"].sum(), set=known["set"].sum(), opened=opened, dead=dead,
-                 flocks=1 if worst["flock"] == NOT_GIVEN else len(known),
-                 flock=worst["flock"], worst_clear=worst["clear"], worst_set=worst["set"],
-                 worst_share=worst["share"], worst_opened=worst["opened"])
+    facts = dict(
+        clear=known["clear"].sum(),
+        set=known["set"].sum(),
+        opened=opened,
+        dead=dead,
+        flocks=1 if worst["flock"] == NOT_GIVEN else len(known),
+        flock=worst["flock"],
+        worst_clear=worst["clear"],
+        worst_set=worst["set"],
+        worst_share=worst["share"],
+        worst_opened=worst["opened"],
+    )
     fertile = table["fertile"].fillna(np.nan)
-    shown = table.assign(share_fertile=fertile.where(fertile.notna(), table["fertile_least"]),
-                         share_least=table["fertile_low"].fillna(table["fertile_least"]),
-                         share_most=table["fertile_high"].fillna(table["fertile_most"]))
-    rows = Table("clears", shown, ("flock", "set", "clear", "opened", "opened_dead",
-                                   ("share_fertile", "share_least", "share_most")))
+    shown = table.assign(
+        share_fertile=fertile.where(fertile.notna(), table["fertile_least"]),
+        share_least=table["fertile_low"].fillna(table["fertile_least"]),
+        share_most=table["fertile_high"].fillna(table["fertile_most"]),
+    )
+    rows = Table(
+        "clears",
+        shown,
+        ("flock", "set", "clear", "opened", "opened_dead", ("share_fertile", "share_least", "share_most")),
+    )
     answer = "clears_none" if not facts["clear"] else "clears_unopened" if not opened else "clears_opened"
     cautions = ("opening_eggs",) if facts["clear"] and work.notes.empty else ()
-    return Finding("clears", answer, facts, "cannot_tell" if answer == "clears_unopened" else "likely",
-                   float(facts["clear"]), table=rows, more=(Said("clears_method"),), cautions=cautions)
+    return Finding(
+        "clears",
+        answer,
+        facts,
+        "cannot_tell" if answer == "clears_unopened" else "likely",
+        float(facts["clear"]),
+        table=rows,
+        more=(Said("clears_method"),),
+        cautions=cautions,
+    )
 
 
 def ages(work) -> Finding | None:
@@ -155,10 +205,24 @@ def ages(work) -> Finding | None:
         return None
     eggs = dict(zip(rows["stage"], whole_eggs(rows["eggs"]), strict=True))
     facts = dict(eggs, dead=sum(eggs.values()), seen=rows["seen"].sum(), most=max(eggs, key=eggs.get))
-    pictures = [told("losses.death_age", result, facts=pictured.death_age(result, species=kind), species=kind,
-                     caption=Said("caption_species", dict(species=kind))) for kind in result.fits["species"]]
-    return Finding("ages", "ages_stages", facts, "sure" if facts["seen"] >= 0.9 * facts["dead"] else "likely",
-                   float(facts["dead"]), more=(*pictures, Composed(result.words())))
+    pictures = [
+        told(
+            "losses.death_age",
+            result,
+            facts=pictured.death_age(result, species=kind),
+            species=kind,
+            caption=Said("caption_species", dict(species=kind)),
+        )
+        for kind in result.fits["species"]
+    ]
+    return Finding(
+        "ages",
+        "ages_stages",
+        facts,
+        "sure" if facts["seen"] >= 0.9 * facts["dead"] else "likely",
+        float(facts["dead"]),
+        more=(*pictures, Composed(result.words())),
+    )
 
 
 def place(work) -> Finding | None:
@@ -174,16 +238,36 @@ def place(work) -> Finding | None:
         return Finding("place", "place_few" if table.attrs.get("places") else "place_not_kept", {}, "cannot_tell")
     rows = table.set_index("question")
     together, edge = rows.loc["together"], rows.loc["edge"]
-    where = ("together" if rows.at["neighbours", "chance"] <= edge["chance"] else
-             "edge" if edge["seen"] > edge["expected"] else "middle")
-    facts = dict(eggs=table["eggs"].iloc[0], deaths=table["deaths"].iloc[0], trays=table["trays"].iloc[0],
-                 where=where, one_in=_odds(together["chance"]))
-    answer = ("place_few" if together["smallest"] > 0.05 else
-              "place_pattern" if together["chance"] <= 0.05 else "place_no_sign")
+    where = (
+        "together"
+        if rows.at["neighbours", "chance"] <= edge["chance"]
+        else "edge"
+        if edge["seen"] > edge["expected"]
+        else "middle"
+    )
+    facts = dict(
+        eggs=table["eggs"].iloc[0],
+        deaths=table["deaths"].iloc[0],
+        trays=table["trays"].iloc[0],
+        where=where,
+        one_in=_odds(together["chance"]),
+    )
+    answer = (
+        "place_few"
+        if together["smallest"] > 0.05
+        else "place_pattern"
+        if together["chance"] <= 0.05
+        else "place_no_sign"
+    )
     places = tray_season(work.season)
     picture = told("losses.tray_season", places, facts=pictured.tray_season(places, table))
-    return Finding("place", answer, facts, "cannot_tell" if answer == "place_few" else "likely",
-                   more=(picture, Composed(tray_words(table))))
+    return Finding(
+        "place",
+        answer,
+        facts,
+        "cannot_tell" if answer == "place_few" else "likely",
+        more=(picture, Composed(tray_words(table))),
+    )
 
 
 def course(work) -> Finding | None:
@@ -200,8 +284,14 @@ def course(work) -> Finding | None:
     slide = "unknown" if math.isnan(about["slide_chance"]) else way if about["slide_chance"] <= 0.05 else "none"
     facts = dict(species=about["species"], batches=len(table), slide=slide, outside=outside, number=len(outside))
     words = Composed(season_chart_words(table))
-    return Finding("course", f"course_{slide}", facts, "cannot_tell" if slide == "unknown" else "likely",
-                   picture=told("losses.season_chart", table, facts=pictured.season_chart(table)), more=(words,))
+    return Finding(
+        "course",
+        f"course_{slide}",
+        facts,
+        "cannot_tell" if slide == "unknown" else "likely",
+        picture=told("losses.season_chart", table, facts=pictured.season_chart(table)),
+        more=(words,),
+    )
 
 
 #: In the order in which they are read.

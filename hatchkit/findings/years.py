@@ -271,8 +271,10 @@ def _groups_finding(found, language) -> Finding:
         return Said("group_name", dict(by=found.by, name=group))
 
     def told(pairs, most):
-        return [Said("groups_pair", dict(better=name(row.better), worse=name(row.worse)))
-                for row in pairs.head(most).itertuples()]
+        return [
+            Said("groups_pair", dict(better=name(row.better), worse=name(row.worse)))
+            for row in pairs.head(most).itertuples()
+        ]
 
     # One message for all columns; the heading alone names the column.
     rest = found.pairs[found.pairs["verdict"] != "clear"]
@@ -288,7 +290,8 @@ def _groups_finding(found, language) -> Finding:
         clear_told=told(clear, 4),
         may_told=told(may, 4),
         eggs_more=more.iloc[0] if len(more) else np.nan,
-        lowest=low["group"], lowest_name=name(low["group"]),
+        lowest=low["group"],
+        lowest_name=name(low["group"]),
         count=low["count"],
         total=low["total"],
         missed=low["total"] - low["count"],
@@ -332,7 +335,5 @@ def warmth(season):
         return
     facts = dict(batches=len(season.batches), years=len(season.years))
     sure = {"clear sign": "likely", "some sign": "guess"}.get(found.verdict, "cannot_tell")
-    code = {"clear sign": "years_warmth_clear", "some sign": "years_warmth_some"}.get(
-        found.verdict, "years_warmth_no"
-    )
+    code = {"clear sign": "years_warmth_clear", "some sign": "years_warmth_some"}.get(found.verdict, "years_warmth_no")
     yield Finding("years_warmth", code, facts, sure, more=(Composed(found.words()),))

@@ -23,18 +23,15 @@ def age_words(result) -> str:
         said = (
             f"{who}: {eggs_words(fit['deaths'])} of {eggs_words(fit['eggs'])} living embryos in "
             f"{batch_count(fit['batches'])} died, {percent(end['at_least'])} "
-            f"(95 % band {range_words(end['band_low'], end['band_high'])})." + _taken_out(fit, end["at_least"])
+            f"(95 % band {range_words(end['band_low'], end['band_high'])})."
+            + _taken_out(fit, end["at_least"])
             + _unknown(fit)
         )
         lines.append(
             said
             + _first_look(result, fit)
             + _widest(result, fit)
-            + (
-                " One batch only: the band knows nothing of the spread between batches."
-                if fit["batches"] == 1
-                else ""
-            )
+            + (" One batch only: the band knows nothing of the spread between batches." if fit["batches"] == 1 else "")
         )
     if not lines:
         return "No egg with a known end yet, so nothing can be said of ages at death."
@@ -77,9 +74,7 @@ def _first_look(result, fit) -> str:
         return ""
     worst = hazard.loc[hazard["daily_high"].idxmax()]
     exact = worst["daily_high"] - worst["daily_low"] <= 5e-4
-    risk = (
-        "about " + percent(worst["daily_high"]) if exact else range_words(worst["daily_low"], worst["daily_high"])
-    )
+    risk = "about " + percent(worst["daily_high"]) if exact else range_words(worst["daily_low"], worst["daily_high"])
     stretch = f"between day {worst['after_day']:.0f} and day {worst['by_day']:.0f}"
     band = f"{risk} a day (95 % band {range_words(worst['band_low'], worst['band_high'])})"
     if worst["band_low"] > hazard.drop(index=worst.name)["band_high"].max():

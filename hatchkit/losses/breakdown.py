@@ -15,9 +15,7 @@ from hatchkit.problems import HatchkitError
 SHARES = ("set", "fertile", "transferred")
 
 
-def breakdown(
-    season, by="batch", *, stages: str = "development", limits=None, method: str = "wilson"
-) -> pd.DataFrame:
+def breakdown(season, by="batch", *, stages: str = "development", limits=None, method: str = "wilson") -> pd.DataFrame:
     """Eggs and shares per stage with 95 % intervals.
 
     Parameters

@@ -110,8 +110,14 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
     if left < 0:
         if not known and -left <= max(MOST_TOO_MANY, MOST_TOO_MANY_SHARE * rest):
             rows = _trimmed(groups(counts, way, 0.0, stages, length), -left)
-            doubts.append(problem("doubtful", code="too_many_eggs", facts=dict(
-                batch=str(row["batch"]), told=int(rest - left), set=int(rest), excess=int(-left)), **where(row)))
+            doubts.append(
+                problem(
+                    "doubtful",
+                    code="too_many_eggs",
+                    facts=dict(batch=str(row["batch"]), told=int(rest - left), set=int(rest), excess=int(-left)),
+                    **where(row),
+                )
+            )
             return rows, doubts
         if not known:
             return _lost(
@@ -130,8 +136,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
             problem(
                 "note",
                 **where(row),
-                found=f"batch {row['batch']}: the eggs opened and the dead in shell "
-                "can be read in more than one way",
+                found=f"batch {row['batch']}: the eggs opened and the dead in shell can be read in more than one way",
                 done=f"{way.note}, which closes to the eggs set",
                 mend="If that is wrong, correct the counts.",
             )

@@ -33,11 +33,7 @@ def _own(rows) -> pd.DataFrame:
     checked = []
     for row in rows:
         share = row.get("share")
-        if (
-            not {"species", "stage", "share"} <= set(row)
-            or not isinstance(share, int | float)
-            or not 0 <= share <= 1
-        ):
+        if not {"species", "stage", "share"} <= set(row) or not isinstance(share, int | float) or not 0 <= share <= 1:
             raise HatchkitError(f"An own level needs species, stage and a share between 0 and 1, not {row}.")
         if row.get("denominator", "set") not in DENOMINATORS:
             raise HatchkitError(

@@ -26,10 +26,17 @@ def death_age(result, group=None, *, species=None) -> dict:
     curve = result.curve[(result.curve["group"] == fit["group"]) & (result.curve["species"] == fit["species"])]
     rise = curve["at_most"].shift(-1) - curve["at_least"]
     most, end = int(rise.to_numpy()[:-1].argmax()), curve.iloc[-1]
-    return dict(species=str(fit["species"]), eggs=float(fit["eggs"]), deaths=float(fit["deaths"]),
-                lost=float(end["at_least"]), low=float(end["band_low"]), high=float(end["band_high"]),
-                most_from=float(curve["day"].iloc[most]), most_to=float(curve["day"].iloc[most + 1]),
-                most_share=float(rise.iloc[most]))
+    return dict(
+        species=str(fit["species"]),
+        eggs=float(fit["eggs"]),
+        deaths=float(fit["deaths"]),
+        lost=float(end["at_least"]),
+        low=float(end["band_low"]),
+        high=float(end["band_high"]),
+        most_from=float(curve["day"].iloc[most]),
+        most_to=float(curve["day"].iloc[most + 1]),
+        most_share=float(rise.iloc[most]),
+    )
 
 
 def egg_ledger(table) -> dict:
@@ -38,8 +45,14 @@ def egg_ledger(table) -> dict:
     lost = rows.drop("hatched").sort_values(ascending=False, kind="stable")
     lost = lost[lost > 0]
     stages, eggs = [*lost.index[:2], None, None], [*map(float, lost[:2]), 0.0, 0.0]
-    return dict(eggs_set=float(table["set"].iloc[0]), chicks=float(rows["hatched"]), stage=stages[0], eggs=eggs[0],
-                second=stages[1], second_eggs=eggs[1])
+    return dict(
+        eggs_set=float(table["set"].iloc[0]),
+        chicks=float(rows["hatched"]),
+        stage=stages[0],
+        eggs=eggs[0],
+        second=stages[1],
+        second_eggs=eggs[1],
+    )
 
 
 def losses_by_group(table) -> dict:
@@ -51,9 +64,15 @@ def losses_by_group(table) -> dict:
         return dict(count=0, best="", best_share=0.0, worst="", worst_share=0.0, stage="hatched", stage_share=0.0)
     best, worst = chicks.iloc[-1], chicks.iloc[0]
     lost = table[(table[name] == worst[name]) & (table["stage"] != "hatched")].sort_values("share_of_set").iloc[-1]
-    return dict(count=len(chicks), best=str(best[name]), best_share=float(best["share_of_set"]),
-                worst=str(worst[name]), worst_share=float(worst["share_of_set"]), stage=lost["stage"],
-                stage_share=float(lost["share_of_set"]))
+    return dict(
+        count=len(chicks),
+        best=str(best[name]),
+        best_share=float(best["share_of_set"]),
+        worst=str(worst[name]),
+        worst_share=float(worst["share_of_set"]),
+        stage=lost["stage"],
+        stage_share=float(lost["share_of_set"]),
+    )
 
 
 def stage_losses(table, own=None, norm=None, *, of="set", name="this batch") -> dict:
@@ -65,8 +84,15 @@ def stage_losses(table, own=None, norm=None, *, of="set", name="this batch") -> 
     row = rows.iloc[-1]
     theirs = None if own is None else own.loc[own["stage"] == row["stage"], share]
     levels = None if norm is None else norm.loc[(norm["denominator"] == of) & (norm["stage"] == row["stage"]), "share"]
-    return dict(name=name, stage=row["stage"], share=float(row[share]), low=float(row[f"{share}_low"]),
-                high=float(row[f"{share}_high"]), own=_first(theirs), level=_first(levels))
+    return dict(
+        name=name,
+        stage=row["stage"],
+        share=float(row[share]),
+        low=float(row[f"{share}_low"]),
+        high=float(row[f"{share}_high"]),
+        own=_first(theirs),
+        level=_first(levels),
+    )
 
 
 def _first(values):
@@ -76,8 +102,9 @@ def _first(values):
 def season_chart(table) -> dict:
     """Facts of `figures.losses.season_chart`: batches, how many and which lie outside, the mean."""
     out = list(table.loc[table["outside"].astype(bool), "batch"].astype(str))
-    return dict(batches=len(table), outside=len(out), names=out, mean=float(table["centre"].iloc[0]),
-                stage=table.attrs["stage"])
+    return dict(
+        batches=len(table), outside=len(out), names=out, mean=float(table["centre"].iloc[0]), stage=table.attrs["stage"]
+    )
 
 
 #: A pattern of the tray is told from this chance on.
@@ -97,14 +124,24 @@ def tray_map(batch, table, clustered) -> dict:
     from hatchkit.losses.tray import at_edge
 
     edge = sum(int((at_edge(part["row"], part["col"]) & part["died"]).sum()) for _, part in table.groupby("tray"))
-    return dict(batch=batch, eggs=len(table), hatched=int((table["fate"] == "hatched").sum()),
-                died=int(table["died"].sum()), edge=edge, together=_pattern(clustered)["together"])
+    return dict(
+        batch=batch,
+        eggs=len(table),
+        hatched=int((table["fate"] == "hatched").sum()),
+        died=int(table["died"].sum()),
+        edge=edge,
+        together=_pattern(clustered)["together"],
+    )
 
 
 def tray_season(table, clustered) -> dict:
     """Facts of `figures.losses.tray_season`: the same over all batches, with the question that stands out."""
-    return dict(batches=int(table["batches"].max()) if len(table) else 0, eggs=int(table["at_risk"].sum()),
-                died=int(table["died"].sum()), **_pattern(clustered))
+    return dict(
+        batches=int(table["batches"].max()) if len(table) else 0,
+        eggs=int(table["at_risk"].sum()),
+        died=int(table["died"].sum()),
+        **_pattern(clustered),
+    )
 
 
 def _pattern(clustered) -> dict:
@@ -114,5 +151,9 @@ def _pattern(clustered) -> dict:
     rows = clustered.set_index("question")
     both, alone = rows.loc["together"], rows.drop(index="together")
     first = alone.loc[alone["chance"].idxmin()]
-    return dict(together="few" if both["smallest"] > CHANCE else "yes" if both["chance"] <= CHANCE else "no",
-                question=str(first.name), seen=float(first["seen"]), expected=float(first["expected"]))
+    return dict(
+        together="few" if both["smallest"] > CHANCE else "yes" if both["chance"] <= CHANCE else "no",
+        question=str(first.name),
+        seen=float(first["seen"]),
+        expected=float(first["expected"]),
+    )

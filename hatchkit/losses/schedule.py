@@ -106,9 +106,7 @@ def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], l
                 )
             )
         found.append(
-            Look(
-                look["name"], day, number(look.get("clear")), number(look.get("dead")), number(look.get("removed"))
-            )
+            Look(look["name"], day, number(look.get("clear")), number(look.get("dead")), number(look.get("removed")))
         )
     early = [look for look in found if look.day <= 0]
     if early:
@@ -171,7 +169,5 @@ def _usual_day(name: str, figures: dict) -> float:
     length = figures["incubation_days"]
     # A third or later candling has no usual day; it lies between the second and the transfer.
     return (
-        length * {"candle1": 1 / 3, "candle2": 2 / 3, "transfer": 18 / 21}.get(name, 0.75)
-        if math.isnan(day)
-        else day
+        length * {"candle1": 1 / 3, "candle2": 2 / 3, "transfer": 18 / 21}.get(name, 0.75) if math.isnan(day) else day
     )

@@ -64,7 +64,8 @@ def tray_season(season) -> pd.DataFrame:
     machines = season.batches.assign(batch=season.batches["batch"].astype(str)).set_index("batch")["incubator"]
     mapped["machine"] = mapped["batch"].map(machines).fillna("").astype(str)
     table = mapped.groupby(["machine", "tray", "row", "col"], as_index=False).agg(
-        batches=("batch", "nunique"), at_risk=("at_risk", "sum"), died=("died", "sum"))
+        batches=("batch", "nunique"), at_risk=("at_risk", "sum"), died=("died", "sum")
+    )
     return table.assign(share=(table["died"] / table["at_risk"].where(table["at_risk"] > 0)).astype(float))
 
 
@@ -123,9 +124,7 @@ def clustering(season, batch=None, *, draws: int = 4999, seed: int = 1) -> pd.Da
     """
     mapped = tray_map(season, batch)
     places = mapped[mapped["at_risk"].astype(bool)]
-    trays = [
-        part for _, part in places.groupby(["batch", "tray"], sort=False) if 0 < part["died"].sum() < len(part)
-    ]
+    trays = [part for _, part in places.groupby(["batch", "tray"], sort=False) if 0 < part["died"].sum() < len(part)]
     deaths = int(sum(part["died"].sum() for part in trays))
     columns = ["question", "seen", "expected", "chance", "smallest", "eggs", "deaths", "trays"]
     if deaths < 2:

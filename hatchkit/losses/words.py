@@ -141,9 +141,7 @@ def _findings(table, before, opening) -> list[str]:
     if found.empty:
         said = "none is unusual once it is allowed for how many were looked at"
         by_luck = (
-            f"; {rare} would look rare alone (1 in 20), and {_by_luck(len(table) / 20)} would by luck"
-            if rare
-            else ""
+            f"; {rare} would look rare alone (1 in 20), and {_by_luck(len(table) / 20)} would by luck" if rare else ""
         )
         return [f"{opening}: {said}{by_luck}."]
     lines = [f"{opening}; {len(found)} stay{'s' if len(found) == 1 else ''} unusual when that is allowed for:"]
@@ -263,8 +261,7 @@ def tray_words(table: pd.DataFrame) -> str:
             "often lie together too, so look at both."
         )
     return (
-        said
-        + f"A pattern this strong comes by chance in {percent(together['chance'])} of cases: no sign that place "
+        said + f"A pattern this strong comes by chance in {percent(together['chance'])} of cases: no sign that place "
         "mattered."
     )
 
@@ -282,7 +279,9 @@ def season_chart_words(table: pd.DataFrame) -> str:
     else:
         said += (
             f" Outside the limits: {named_batches(outside)}; worth a look, no proof: where batches differ much, 3 of "
-            "10 ordinary seasons may have such a batch." if outside else " No batch lies outside the limits."
+            "10 ordinary seasons may have such a batch."
+            if outside
+            else " No batch lies outside the limits."
         )
     chance = facts["slide_chance"]
     if math.isnan(chance):

@@ -46,12 +46,19 @@ def candling_sheet(season=None, batch=None, *, plan=None, language: str | None =
     signs = reference.load("signs")
     signs = [say(f"sign_{sign}") for sign in signs.loc[signs["kind"] == "seen", "sign"]]
     return _template().render(
-        sealed=SEALED, language=language, title=say("paper_candling"), head=head, looks=looks, signs=signs,
+        sealed=SEALED,
+        language=language,
+        title=say("paper_candling"),
+        head=head,
+        looks=looks,
+        signs=signs,
         heads=[say(f"paper_{name}") for name in ("look", "day", "when", "clear", "dead", "other", "left", "notes")],
-        ticks=say("paper_ticks"), explained=[say(f"paper_explain_{name}") for name in ("clear", "blank", "copy")],
+        ticks=say("paper_ticks"),
+        explained=[say(f"paper_explain_{name}") for name in ("clear", "blank", "copy")],
         usual="" if any(look["when"] for look in looks) else say("paper_usual", birds=_usual_days(language)),
         care=say("take_care"),
-        cautions=[*cautions("opening_eggs", language=language)[1:], *cautions("hatch", language=language)[:1]])
+        cautions=[*cautions("opening_eggs", language=language)[1:], *cautions("hatch", language=language)[:1]],
+    )
 
 
 def _of_batch(season, batch, language: str):
@@ -62,14 +69,22 @@ def _of_batch(season, batch, language: str):
     birds = f"{row['eggs_set']:.0f}"
     start = row["set_at"].tz_convert(season.timezone)
     kind = word("species", str(row["species"]), language)
-    return (_head(language, name=row.get("name") or row["batch"], machine=row["incubator"], eggs=birds, kind=kind,
-                  start=start), _lines(language, start, _days(row, figures)))
+    return (
+        _head(
+            language, name=row.get("name") or row["batch"], machine=row["incubator"], eggs=birds, kind=kind, start=start
+        ),
+        _lines(language, start, _days(row, figures)),
+    )
 
 
 def _days(row, figures) -> dict:
     """The day of each look: as it was written down, else as its species' looks usually are."""
-    usual = dict(candle1=figures["candle1_day"], candle2=figures["candle2_day"], transfer=figures["transfer_day"],
-                 hatch=figures["incubation_days"])
+    usual = dict(
+        candle1=figures["candle1_day"],
+        candle2=figures["candle2_day"],
+        transfer=figures["transfer_day"],
+        hatch=figures["incubation_days"],
+    )
     kept = dict(candle1="candle1_at", candle2="candle2_at", transfer="transfer_at", hatch="taken_off_at")
     seen = {look: (row[column] - row["set_at"]).total_seconds() / 86400 for look, column in kept.items()}
     return {look: float(day) if seen[look] != seen[look] else seen[look] for look, day in usual.items()}
@@ -111,10 +126,21 @@ def _lines(language: str, start=None, days=None) -> list[dict]:
 
 def _usual_days(language: str) -> list[str]:
     table = reference.species_table()
-    return [text("paper_bird", dict(bird=word("species", bird, language), days=[
-        text("shown_number", dict(number=float(table.at[bird, column])), language)
-        for column in ("candle1_day", "candle2_day", "transfer_day", "incubation_days")]), language)
-        for bird in BIRDS if bird in table.index]
+    return [
+        text(
+            "paper_bird",
+            dict(
+                bird=word("species", bird, language),
+                days=[
+                    text("shown_number", dict(number=float(table.at[bird, column])), language)
+                    for column in ("candle1_day", "candle2_day", "transfer_day", "incubation_days")
+                ],
+            ),
+            language,
+        )
+        for bird in BIRDS
+        if bird in table.index
+    ]
 
 
 @cache

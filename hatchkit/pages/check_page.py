@@ -31,25 +31,33 @@ def check_page(season, *, language: str = "en") -> str:
     -------
     str
     """
+
     def say(code, **facts):
         return text(code, facts, language)
 
     counts = {name: len(getattr(season, name)) for name in ("batches", "eggs", "weights", "readings")}
     ledger, questions = check.ledger_of(season), check.questions_of(season)
     facts = dict(
-        language=language, title=say("check_title", title=season.title), assumed=assumed_line(season, language),
+        language=language,
+        title=say("check_title", title=season.title),
+        assumed=assumed_line(season, language),
         counts=say("check_counts", title=season.title, **counts),
         clock=say("check_clock", timezone=season.timezone) if season.timezone != "UTC" else "",
         i_read=say("check_i_read"),
         head=[say(f"check_head_{name}") for name in ("heading", "taken", "example", "sure", "why")],
         sheets=[_sheet(sheet, language) for sheet in check.sheets_read(season)],
         questions=[question_words(question, language) for question in questions],
-        questions_head=say("questions_head", count=len(questions)), questions_how=say("questions_how"),
-        ledger=[ledger_words(row, language) for row in ledger.rows[:MOST_ROWS]], ledger_head=say("ledger_head"),
+        questions_head=say("questions_head", count=len(questions)),
+        questions_how=say("questions_how"),
+        ledger=[ledger_words(row, language) for row in ledger.rows[:MOST_ROWS]],
+        ledger_head=say("ledger_head"),
         ledger_total=say("ledger_total", rows=ledger.adds_up, of=ledger.of),
         logs=[log_words(log, language) for log in check.logs_read(season, alike=False)[:MOST_ROWS]],
-        logs_head=say("logs_head"), problems=_problems(season.problems, language), problems_none=say("problems_none"),
-        problem_head=[say(f"problems_head_{name}") for name in ("where", "found", "done", "mend")])
+        logs_head=say("logs_head"),
+        problems=_problems(season.problems, language),
+        problems_none=say("problems_none"),
+        problem_head=[say(f"problems_head_{name}") for name in ("where", "found", "done", "mend")],
+    )
     return _template().render(facts)
 
 
@@ -65,10 +73,19 @@ def _clean(value):
 
 
 def _sheet(sheet, language: str) -> dict:
-    rows = [dict(sure=column["how_sure"], cells=[
-        heading_words(column, language), reading_words(column["taken"], language), example_of(column),
-        text(f"sure_{column['how_sure']}", {}, language), why_words(column["why"], language)])
-        for column in sheet.columns]
+    rows = [
+        dict(
+            sure=column["how_sure"],
+            cells=[
+                heading_words(column, language),
+                reading_words(column["taken"], language),
+                example_of(column),
+                text(f"sure_{column['how_sure']}", {}, language),
+                why_words(column["why"], language),
+            ],
+        )
+        for column in sheet.columns
+    ]
     return dict(name=sheet_words(sheet.file, sheet.sheets, language), rows=rows)
 
 
@@ -79,8 +96,10 @@ def _problems(problems, language: str) -> list[dict]:
         part = kept[kept["severity"] == severity]
         if part.empty:
             continue
-        rows = [[place_words(check.place_of(row), language), row["found"], row["done"], row["mend"]]
-                for row in part.head(MOST_ROWS).to_dict("records")]
+        rows = [
+            [place_words(check.place_of(row), language), row["found"], row["done"], row["mend"]]
+            for row in part.head(MOST_ROWS).to_dict("records")
+        ]
         more = text("problems_first", dict(most=MOST_ROWS), language) if len(part) > MOST_ROWS else ""
         parts.append(dict(head=text(f"problems_{severity}", dict(count=len(part)), language), rows=rows, more=more))
     return parts

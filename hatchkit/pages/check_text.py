@@ -70,7 +70,7 @@ def printable(words) -> str:
 def _wrapped(words: str, width: int, most: int | None = None, first: str = "", then: str = "  ") -> list[str]:
     lines = textwrap.wrap(printable(words), width, initial_indent=first, subsequent_indent=then, break_on_hyphens=False)
     if most is not None and len(lines) > most:
-        lines = [*lines[:most - 1], lines[most - 1][:width - 4] + " ..."]
+        lines = [*lines[: most - 1], lines[most - 1][: width - 4] + " ..."]
     return lines
 
 
@@ -122,14 +122,20 @@ def _sheets_shown(sheets: list) -> list:
 
 
 def _cells(column: dict, language: str) -> tuple:
-    return (heading_words(column, language), reading_words(column["taken"], language), example_of(column),
-            text(f"sure_{column['how_sure']}", {}, language), why_words(column["why"], language))
+    return (
+        heading_words(column, language),
+        reading_words(column["taken"], language),
+        example_of(column),
+        text(f"sure_{column['how_sure']}", {}, language),
+        why_words(column["why"], language),
+    )
 
 
 def example_of(column: dict) -> str:
     """A column's example; a time without its seconds, a day without midnight."""
-    return re.sub(r"^(\d{4}-\d\d-\d\d)(?: 00:00:00|( \d\d:\d\d):00)$", lambda m: m[1] + (m[2] or ""),
-                  str(column["example"]))
+    return re.sub(
+        r"^(\d{4}-\d\d-\d\d)(?: 00:00:00|( \d\d:\d\d):00)$", lambda m: m[1] + (m[2] or ""), str(column["example"])
+    )
 
 
 def _widths(rows: list[tuple], width: int) -> list[int]:
@@ -139,13 +145,19 @@ def _widths(rows: list[tuple], width: int) -> list[int]:
 
 def _line(cells: tuple, widths: list[int]) -> str:
     shown = [printable(cell) for cell in cells]
-    cut = [cell if len(cell) <= most else cell[:most - 3] + "..." for cell, most in zip(shown, widths, strict=True)]
+    cut = [cell if len(cell) <= most else cell[: most - 3] + "..." for cell, most in zip(shown, widths, strict=True)]
     return ("  " + "  ".join(cell.ljust(most) for cell, most in zip(cut, widths, strict=True))).rstrip()
 
 
 def _besides(columns: list[dict], language: str) -> str:
-    pairs = [text("check_pair", dict(heading=heading_words(column, language),
-                                     taken=reading_words(column["taken"], language)), language) for column in columns]
+    pairs = [
+        text(
+            "check_pair",
+            dict(heading=heading_words(column, language), taken=reading_words(column["taken"], language)),
+            language,
+        )
+        for column in columns
+    ]
     return text("check_plain", dict(pairs=pairs), language)
 
 
@@ -233,8 +245,10 @@ def problem_texts(group: dict, language: str = "en") -> list[str]:
     """One group of `records.check.group_problems` in sentences: where and what, what was done, how to mend it."""
     where = place_words(group["place"], language)
     where = f"{where}: " if where else ""
-    each = [(text("place_rows", dict(rows=[row]), language) + ": " if row is not None else "") + found
-            for row, found in group["each"]]
+    each = [
+        (text("place_rows", dict(rows=[row]), language) + ": " if row is not None else "") + found
+        for row, found in group["each"]
+    ]
     if len(set(each)) > 1:
         left = group["times"] - len(each)
         more = [text("problems_more_like", dict(count=left), language) + "."] if left else []

@@ -16,8 +16,9 @@ from hatchkit.pages import parts
 from hatchkit.say import text
 
 
-def page(findings: Findings, *, full: bool = False, language: str | None = None, today: date | None = None,
-         progress=None) -> str:
+def page(
+    findings: Findings, *, full: bool = False, language: str | None = None, today: date | None = None, progress=None
+) -> str:
     """One HTML page: the first finding on the first screen, the others as sections, the records at the end.
 
     Parameters
@@ -49,17 +50,24 @@ def page(findings: Findings, *, full: bool = False, language: str | None = None,
     facts["today"] = today or date.today()
     about = f"page_{findings.about}"
     return _template().render(
-        language=language, style=_style(), full=full, title=parts.message(f"{about}_title", facts, language, unit),
+        language=language,
+        style=_style(),
+        full=full,
+        title=parts.message(f"{about}_title", facts, language, unit),
         counts=parts.message(f"{about}_counts", facts, language, unit),
         made=text("page_made", _version(facts), language),
-        first={**first, "lines": _first_lines(findings.first, first, language, unit)}, sections=sections[1:],
-        records=records, unknown=[parts.said(one, language, unit) for one in findings.unknown],
-        words={name: text(f"page_{name}", {}, language)
-               for name in ("answer", "contents", "more", "records", "unknown", "care")})
+        first={**first, "lines": _first_lines(findings.first, first, language, unit)},
+        sections=sections[1:],
+        records=records,
+        unknown=[parts.said(one, language, unit) for one in findings.unknown],
+        words={
+            name: text(f"page_{name}", {}, language)
+            for name in ("answer", "contents", "more", "records", "unknown", "care")
+        },
+    )
 
 
-def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None,
-               progress=None) -> Path:
+def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None, progress=None) -> Path:
     """Write the page of `findings` to the file `out`; HatchkitError if it can't be written.
 
     Parameters
@@ -100,15 +108,21 @@ def _version(facts: dict) -> dict:
 
 def _section(one, language: str, unit: str) -> dict:
     """The texts and pictures of one finding."""
+
     def laid(pieces):
         return [parts.part(piece, language, unit) for piece in pieces]
 
     more = [one.table, *one.more] if one.table is not None else list(one.more)
-    return dict(id=one.question, ask=parts.message(f"ask_{one.question}", one.facts, language, unit),
-                answer=parts.message(one.answer, one.facts, language, unit),
-                sure=text(f"how_sure_{one.sure}", {}, language),
-                picture=parts.picture(one.picture, language, unit) if one.picture else "",
-                plain=laid(one.plain), more=laid(more), cautions=cautions(*one.cautions, language=language))
+    return dict(
+        id=one.question,
+        ask=parts.message(f"ask_{one.question}", one.facts, language, unit),
+        answer=parts.message(one.answer, one.facts, language, unit),
+        sure=text(f"how_sure_{one.sure}", {}, language),
+        picture=parts.picture(one.picture, language, unit) if one.picture else "",
+        plain=laid(one.plain),
+        more=laid(more),
+        cautions=cautions(*one.cautions, language=language),
+    )
 
 
 def _first_lines(one, section: dict, language: str, unit: str) -> list[dict]:

@@ -25,6 +25,7 @@ def said(piece: Said | Told | Composed, language: str, unit: str) -> str:
 
 def message(code: str, facts: dict, language: str, unit: str) -> str:
     """The words of a message whose facts may be things to be said themselves, or lists of these."""
+
     def plain(value):
         if isinstance(value, (Said, Told, Composed)):
             return said(value, language, unit)
@@ -51,12 +52,16 @@ def table(piece: Table, language: str, unit: str) -> dict:
         names = column if isinstance(column, tuple) else (column,)
         kind = piece.keys.get(names[0], "")
         values = piece.rows[names[0]]
-        number = not kind and (pd.api.types.is_numeric_dtype(values) and not pd.api.types.is_bool_dtype(values)
-                               or is_number(names[0]))
+        number = not kind and (
+            pd.api.types.is_numeric_dtype(values) and not pd.api.types.is_bool_dtype(values) or is_number(names[0])
+        )
         heads.append(dict(words=heading(names[0], language, unit), number=number))
         columns.append([cell([row[name] for name in names], names[0], kind, language, unit) for row in rows])
-    return dict(caption=text(f"table_{piece.name}", {}, language), heads=heads,
-                rows=[list(row) for row in zip(*columns, strict=True)])
+    return dict(
+        caption=text(f"table_{piece.name}", {}, language),
+        heads=heads,
+        rows=[list(row) for row in zip(*columns, strict=True)],
+    )
 
 
 def picture(piece: Picture, language: str, unit: str) -> str:

@@ -54,8 +54,9 @@ def read_answers(folder) -> tuple[dict, list[dict]]:
         rows = rows if isinstance(rows, list) else []
         mine = {key: row["taken"] for row in rows if (key := _key_of(row)) is not None}
         if mine and path.name != FILE:
-            found.append(problem("note", code="answers_elsewhere", facts=dict(path=str(path), count=len(mine)),
-                                 file=path.name))
+            found.append(
+                problem("note", code="answers_elsewhere", facts=dict(path=str(path), count=len(mine)), file=path.name)
+            )
         answers.update(mine)
     return answers, found
 

@@ -55,8 +55,12 @@ def read_changes(grids, settings: dict, zone: str, found: list) -> pd.DataFrame:
     if not rows:
         return empty_changes()
     table = pd.DataFrame(rows, columns=COLUMNS)
-    table["date"] = pd.to_datetime(table["date"]).dt.tz_localize(
-        zone, ambiguous=True, nonexistent="shift_forward").dt.tz_convert("UTC").astype("datetime64[us, UTC]")
+    table["date"] = (
+        pd.to_datetime(table["date"])
+        .dt.tz_localize(zone, ambiguous=True, nonexistent="shift_forward")
+        .dt.tz_convert("UTC")
+        .astype("datetime64[us, UTC]")
+    )
     return table.sort_values("date", kind="stable", ignore_index=True)
 
 
@@ -64,8 +68,9 @@ def _entry(entry: dict, number: int, found: list):
     day = _day([entry.get("date")], None)[0]
     what = str(entry.get("what") or "").strip()
     if day is None or not what:
-        found.append(problem("lost", code="change_unread", facts=dict(number=number), file="season.toml",
-                             column="changes"))
+        found.append(
+            problem("lost", code="change_unread", facts=dict(number=number), file="season.toml", column="changes")
+        )
         return None
     return [day, what, str(entry.get("where") or "").strip(), "", "season.toml", "", None]
 
@@ -75,7 +80,7 @@ def _sheet(grid, settings: dict, found: list) -> list:
     if head is None:
         found.append(problem("lost", code="changes_no_heading", file=grid.file, sheet=grid.sheet, row=1))
         return []
-    body = grid.cells[head + 1:]
+    body = grid.cells[head + 1 :]
     told = (settings.get("sheets") or {}).get("day_first")
     days = _day([_cell(row, columns["when"]) for row in body], told)
     rows = []
@@ -85,8 +90,11 @@ def _sheet(grid, settings: dict, found: list) -> list:
         if not any(row):
             continue
         if day is None or not what:
-            found.append(problem("lost", code="change_unread", facts=dict(number=line), file=grid.file,
-                                 sheet=grid.sheet, row=line))
+            found.append(
+                problem(
+                    "lost", code="change_unread", facts=dict(number=line), file=grid.file, sheet=grid.sheet, row=line
+                )
+            )
             continue
         where = str(_cell(row, columns.get("where")) or "").strip()
         rows.append([day, what, where, "", grid.file, grid.sheet, line])
@@ -99,8 +107,9 @@ def _headings(cells):
         words = [plain(str(cell)) if cell else "" for cell in row]
         columns = {}
         for name, known in (("when", _WHEN), ("what", _WHAT), ("where", _WHERE)):
-            place = next((place for place, word in enumerate(words)
-                          if word in known and place not in columns.values()), None)
+            place = next(
+                (place for place, word in enumerate(words) if word in known and place not in columns.values()), None
+            )
             if place is not None:
                 columns[name] = place
         if {"when", "what"} <= set(columns):

@@ -14,8 +14,25 @@ from hatchkit.problems import COLUMNS, SEVERITIES
 #: So many findings of one group are listed each in its own line.
 MOST_LISTED = 12
 #: Columns that look best when some must be left out: the numbers of the analysis, then what tells batches apart.
-_FIRST = ("eggs_set", "hatched", "set_at", "clear", "dead", "left", "fertile", "dis", "pipped", "unhatched", "culled",
-          "hatch_at", "fate", "result", "batch", "species", "breed")
+_FIRST = (
+    "eggs_set",
+    "hatched",
+    "set_at",
+    "clear",
+    "dead",
+    "left",
+    "fertile",
+    "dis",
+    "pipped",
+    "unhatched",
+    "culled",
+    "hatch_at",
+    "fate",
+    "result",
+    "batch",
+    "species",
+    "breed",
+)
 _DOUBT = {"open": 0, "likely": 1}
 
 
@@ -122,9 +139,14 @@ def columns_shown(sheet: SheetRead, most: int) -> tuple[list, list]:
         Each in the order of the sheet.
     """
     fields = [column["taken"].partition("@")[0].partition("~")[0] for column in sheet.columns]
-    rank = sorted(range(len(fields)), key=lambda i: (
-        _DOUBT.get(sheet.columns[i]["how_sure"], 2), _FIRST.index(fields[i]) if fields[i] in _FIRST else len(_FIRST)))
-    kept = set(rank[:max(most, sheet.doubts)])
+    rank = sorted(
+        range(len(fields)),
+        key=lambda i: (
+            _DOUBT.get(sheet.columns[i]["how_sure"], 2),
+            _FIRST.index(fields[i]) if fields[i] in _FIRST else len(_FIRST),
+        ),
+    )
+    kept = set(rank[: max(most, sheet.doubts)])
     shown = [column for i, column in enumerate(sheet.columns) if i in kept]
     return shown, [column for i, column in enumerate(sheet.columns) if i not in kept]
 
@@ -156,8 +178,10 @@ def questions_of(season) -> list[dict]:
     """
     questions = _rows(season, "questions")
     for row in questions:
-        row["choices"] = [choice if isinstance(choice, dict) else dict(taken=choice, adds_up=None, of=None)
-                          for choice in row["choices"]]
+        row["choices"] = [
+            choice if isinstance(choice, dict) else dict(taken=choice, adds_up=None, of=None)
+            for choice in row["choices"]
+        ]
         row["sheet"], row["facts"] = _text(row["sheet"]), row["facts"] if isinstance(row.get("facts"), dict) else {}
     return questions
 
@@ -170,14 +194,26 @@ def assumed(season) -> Assumed:
         return Assumed("")
     asked = {(row["file"], row["sheet"], row["heading"]) for row in questions}
     likely = [row for row in likely if (row["file"], _text(row["sheet"]), row["heading"]) not in asked]
-    fields = [choice["taken"] for row in questions if row["code"] == "meaning" for choice in row["choices"]
-              if choice["taken"] != "ignore"]
+    fields = [
+        choice["taken"]
+        for row in questions
+        if row["code"] == "meaning"
+        for choice in row["choices"]
+        if choice["taken"] != "ignore"
+    ]
     logs = [row for row in questions if row["code"].startswith("log_")]
     whole = any(row["code"] != "meaning" and row not in logs for row in questions)
-    return Assumed("open" if questions else "likely" if likely else "sure", questions, likely,
-                   list(dict.fromkeys(row["file"] for row in reading)), len(reading),
-                   max((int(row["rows_changed"]) for row in questions), default=0),
-                   [] if whole else list(dict.fromkeys(fields)), bool(logs and not whole), ledger_of(season))
+    return Assumed(
+        "open" if questions else "likely" if likely else "sure",
+        questions,
+        likely,
+        list(dict.fromkeys(row["file"] for row in reading)),
+        len(reading),
+        max((int(row["rows_changed"]) for row in questions), default=0),
+        [] if whole else list(dict.fromkeys(fields)),
+        bool(logs and not whole),
+        ledger_of(season),
+    )
 
 
 def logs_read(season, *, alike: bool = True) -> list[dict]:
@@ -213,10 +249,22 @@ def _together(rows: list[dict], zone: str) -> dict:
     first = rows[0]
     probes = {(channel["probe"], channel["quantity"]): channel for row in rows for channel in row["channels"]}
     summed = {name: sum(row[name] for row in rows) for name in ("readings", "doubtful", "gaps")}
-    times = dict(start=min(row["start"] for row in rows).tz_convert(zone),
-                 end=max(row["end"] for row in rows).tz_convert(zone)) if first["readings"] else {}
-    return dict(first, files=[row["file"] for row in rows], channels=list(probes.values()),
-                longest_gap_h=max(row["longest_gap_h"] or 0.0 for row in rows), **summed, **times)
+    times = (
+        dict(
+            start=min(row["start"] for row in rows).tz_convert(zone),
+            end=max(row["end"] for row in rows).tz_convert(zone),
+        )
+        if first["readings"]
+        else {}
+    )
+    return dict(
+        first,
+        files=[row["file"] for row in rows],
+        channels=list(probes.values()),
+        longest_gap_h=max(row["longest_gap_h"] or 0.0 for row in rows),
+        **summed,
+        **times,
+    )
 
 
 def _text(value) -> str:
@@ -245,18 +293,33 @@ def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
     kept = kept.assign(place=place.where(kept["severity"] != "note", ""))
     groups = []
     for values, part in kept.groupby(["severity", "place", "done", "mend"], sort=False):
-        groups.append(dict(severity=values[0], place=_place(part), times=len(part), found=part["found"].iloc[0],
-                           done=values[2], mend=values[3], each=_each(part) if values[0] != "note" else []))
+        groups.append(
+            dict(
+                severity=values[0],
+                place=_place(part),
+                times=len(part),
+                found=part["found"].iloc[0],
+                done=values[2],
+                mend=values[3],
+                each=_each(part) if values[0] != "note" else [],
+            )
+        )
     table = pd.DataFrame(groups, columns=["severity", "place", "times", "found", "done", "mend", "each"])
     order = table["severity"].map(list(SEVERITIES).index)
-    return table.assign(order=order).sort_values(["order", "times"], ascending=[True, False], kind="stable") \
-        .drop(columns="order").reset_index(drop=True)
+    return (
+        table.assign(order=order)
+        .sort_values(["order", "times"], ascending=[True, False], kind="stable")
+        .drop(columns="order")
+        .reset_index(drop=True)
+    )
 
 
 def _each(part: pd.DataFrame) -> list[tuple]:
     """What was found in each row of a group, so that none is hidden behind the first."""
-    return [(None if pd.isna(row["row"]) else int(row["row"]), str(row["found"]))
-            for row in part.head(MOST_LISTED).to_dict("records")]
+    return [
+        (None if pd.isna(row["row"]) else int(row["row"]), str(row["found"]))
+        for row in part.head(MOST_LISTED).to_dict("records")
+    ]
 
 
 def _place(part: pd.DataFrame) -> dict:
@@ -266,13 +329,21 @@ def _place(part: pd.DataFrame) -> dict:
     if more:
         return dict(file=str(first["file"]), more_files=more, sheet="", rows=[], columns=[])
     sheet = str(first["sheet"]) if first["sheet"] and part["sheet"].nunique() == 1 else ""
-    return dict(file=str(first["file"]), more_files=0, sheet=sheet,
-                rows=sorted(part["row"].dropna().astype(int).drop_duplicates().tolist()),
-                columns=part["column"].replace("", pd.NA).dropna().drop_duplicates().tolist())
+    return dict(
+        file=str(first["file"]),
+        more_files=0,
+        sheet=sheet,
+        rows=sorted(part["row"].dropna().astype(int).drop_duplicates().tolist()),
+        columns=part["column"].replace("", pd.NA).dropna().drop_duplicates().tolist(),
+    )
 
 
 def place_of(row) -> dict:
     """Where one problem is, as the places of `group_problems`."""
-    return dict(file=_text(row["file"]), more_files=0, sheet=_text(row["sheet"]),
-                rows=[] if pd.isna(row["row"]) else [int(row["row"])],
-                columns=[row["column"]] if _text(row["column"]) else [])
+    return dict(
+        file=_text(row["file"]),
+        more_files=0,
+        sheet=_text(row["sheet"]),
+        rows=[] if pd.isna(row["row"]) else [int(row["row"])],
+        columns=[row["column"]] if _text(row["column"]) else [],
+    )

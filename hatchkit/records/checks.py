@@ -8,9 +8,15 @@ import pandas as pd
 from hatchkit.problems import problem
 from hatchkit.records.told import local_minute, of_row
 
-_ORDER = {"set_at": "set", "candle1_at": "candled first", "candle2_at": "candled again",
-          "transfer_at": "moved to hatch", "first_hatch_at": "first chick out", "last_hatch_at": "last chick out",
-          "taken_off_at": "taken off"}
+_ORDER = {
+    "set_at": "set",
+    "candle1_at": "candled first",
+    "candle2_at": "candled again",
+    "transfer_at": "moved to hatch",
+    "first_hatch_at": "first chick out",
+    "last_hatch_at": "last chick out",
+    "taken_off_at": "taken off",
+}
 #: A date without its hour stands at noon, so two dates of one day may seem up to half a day out of order.
 _SLACK = pd.Timedelta(hours=12)
 #: No egg of the species table lies longer from setting to the take-off.
@@ -55,10 +61,14 @@ def _check_dates(batches: pd.DataFrame, zone: str):
         past = " and ".join(f"{_ORDER[name]} {day[name]}" for name in before)
         swapped = [name for name in day if _right_if_swapped(row, name, later, before, zone)]
         hint = f"; day and month may be swapped in {' or '.join(swapped)}" if swapped else ""
-        yield of_row("doubtful", row, column=later,
-                     found=f"batch {row['batch']}: {_ORDER[later]} {day[later]}, before {past}",
-                     done="The dates stay as written; ages that come from them may be wrong.",
-                     mend=f"Correct {later} or {' or '.join(before)}{hint}.")
+        yield of_row(
+            "doubtful",
+            row,
+            column=later,
+            found=f"batch {row['batch']}: {_ORDER[later]} {day[later]}, before {past}",
+            done="The dates stay as written; ages that come from them may be wrong.",
+            mend=f"Correct {later} or {' or '.join(before)}{hint}.",
+        )
 
 
 def _right_if_swapped(row, name: str, later: str, before: list[str], zone: str) -> bool:
@@ -77,22 +87,40 @@ def _check_ages(batches: pd.DataFrame, species_table: pd.DataFrame):
     for column, words in (("taken_off_at", "taken off"), ("transfer_at", "moved to hatch")):
         age = (batches[column] - batches["set_at"]) / pd.Timedelta(days=1)
         for row in _rows(batches, (age > days * 1.35) | ((age < days * 0.6) & (age >= 0))):
-            text = (f"batch {row['batch']}: {words} at {age[row.name]:.0f} days, though {row['species']} eggs take "
-                    f"about {days[row.name]:g} days")
-            yield of_row("doubtful", row, column=column, found=text, done="The dates are kept as written.",
-                         mend=f"Check set_at and {column}.")
+            text = (
+                f"batch {row['batch']}: {words} at {age[row.name]:.0f} days, though {row['species']} eggs take "
+                f"about {days[row.name]:g} days"
+            )
+            yield of_row(
+                "doubtful",
+                row,
+                column=column,
+                found=text,
+                done="The dates are kept as written.",
+                mend=f"Check set_at and {column}.",
+            )
 
 
 def _check_parts(batches: pd.DataFrame):
     for part, whole in (("culled", "hatched"), ("malpositioned", "broken_late")):
         for row in _rows(batches, batches[part] > batches[whole]):
-            yield of_row("doubtful", row, column=part, done="Both counts are kept.",
-                         found=f"batch {row['batch']}: {row[part]} {part}, more than {row[whole]} {whole}",
-                         mend=f"{part} are counted among {whole}; correct one of the two.")
+            yield of_row(
+                "doubtful",
+                row,
+                column=part,
+                done="Both counts are kept.",
+                found=f"batch {row['batch']}: {row[part]} {part}, more than {row[whole]} {whole}",
+                mend=f"{part} are counted among {whole}; correct one of the two.",
+            )
     for row in _rows(batches, (batches["stored_days"] < 0) | (batches["stored_days"] > 60)):
-        yield of_row("doubtful", row, column="stored_days", done="The figure is kept.",
-                     found=f"batch {row['batch']}: eggs stored {row['stored_days']:g} days",
-                     mend="Write the days from laying to setting.")
+        yield of_row(
+            "doubtful",
+            row,
+            column="stored_days",
+            done="The figure is kept.",
+            found=f"batch {row['batch']}: eggs stored {row['stored_days']:g} days",
+            mend="Write the days from laying to setting.",
+        )
 
 
 def check_eggs(eggs: pd.DataFrame) -> list[dict]:
@@ -109,9 +137,17 @@ def check_eggs(eggs: pd.DataFrame) -> list[dict]:
     if eggs.empty:
         return []
     twice = eggs["egg"].notna() & eggs.duplicated(["batch", "egg"], keep="first")
-    return [of_row("doubtful", row, column="egg", done="Both rows are kept.",
-                   found=f"egg {row['egg']} of batch {row['batch']} is listed a second time",
-                   mend="Give each egg of a batch its own number.") for row in _rows(eggs, twice)]
+    return [
+        of_row(
+            "doubtful",
+            row,
+            column="egg",
+            done="Both rows are kept.",
+            found=f"egg {row['egg']} of batch {row['batch']} is listed a second time",
+            mend="Give each egg of a batch its own number.",
+        )
+        for row in _rows(eggs, twice)
+    ]
 
 
 def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
@@ -129,15 +165,27 @@ def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
         return []
     used = set(batches["incubator"].dropna().unique())
     logged = set(readings["incubator"].dropna().unique())
-    found = [problem("note", column="incubator", found=f"incubator {name} has batches but no log",
-                     done="Its temperature counts as not known.",
-                     mend="Put its log into the folder sensors, and name it in season.toml: "
-                     f'[incubators."{name}"] files = ["sensors/..."].')
-             for name in sorted(used - logged)]
+    found = [
+        problem(
+            "note",
+            column="incubator",
+            found=f"incubator {name} has batches but no log",
+            done="Its temperature counts as not known.",
+            mend="Put its log into the folder sensors, and name it in season.toml: "
+            f'[incubators."{name}"] files = ["sensors/..."].',
+        )
+        for name in sorted(used - logged)
+    ]
     for name in sorted(logged - used):
         file = readings.loc[readings["incubator"] == name, "file"].iloc[0]
-        found.append(problem("note", file=file, column="incubator",
-                             found=f"a log of incubator {name}, in which no batch was set",
-                             done="It is shown, but no batch is laid beside it.",
-                             mend="Check how the incubator is spelt among the batches and in season.toml."))
+        found.append(
+            problem(
+                "note",
+                file=file,
+                column="incubator",
+                found=f"a log of incubator {name}, in which no batch was set",
+                done="It is shown, but no batch is laid beside it.",
+                mend="Check how the incubator is spelt among the batches and in season.toml.",
+            )
+        )
     return found

@@ -44,8 +44,12 @@ def decode(raw: bytes) -> str | None:
 
 def wide(start: bytes) -> str | None:
     """UTF-16 or UTF-32, with or without a mark, by the first bytes of a text."""
-    for mark, name in ((b"\xff\xfe\0\0", "utf-32"), (b"\0\0\xfe\xff", "utf-32"), (b"\xff\xfe", "utf-16"),
-                       (b"\xfe\xff", "utf-16")):
+    for mark, name in (
+        (b"\xff\xfe\0\0", "utf-32"),
+        (b"\0\0\xfe\xff", "utf-32"),
+        (b"\xff\xfe", "utf-16"),
+        (b"\xfe\xff", "utf-16"),
+    ):
         if start.startswith(mark):
             return name
     nuls = start.count(0)
@@ -103,8 +107,10 @@ def _explained(text: str, page: str) -> tuple[float, float]:
     if page in _WIDE_LETTERS:
         return (len(re.findall(_WIDE_LETTERS[page], "".join(foreign))) - odd) / len(foreign), 0.0
     small = [letter.lower() for letter in foreign]
-    most, used = max((sum(letter in letters for letter in small), len(letters & set(small)) / len(letters))
-                     for letters in _alphabets()[page])
+    most, used = max(
+        (sum(letter in letters for letter in small), len(letters & set(small)) / len(letters))
+        for letters in _alphabets()[page]
+    )
     if page in _OWN_SCRIPT:
         odd += len(re.findall(r"(?<=[A-Za-z0-9])[^\W\d_a-zA-Z]|[^\W\d_a-zA-Z](?=[A-Za-z0-9])", text))
     # Headings are mostly small: in the wrong page Cyrillic turns to capitals (Greek ones too), vowels to consonants.

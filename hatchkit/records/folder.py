@@ -111,8 +111,9 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
         readings=readings,
         species_table=species_table,
         settings=settings,
-        questions=pd.DataFrame([*question_table(sheets, answers).to_dict("records"),
-                                *logs.questions.to_dict("records")], columns=QUESTIONS),
+        questions=pd.DataFrame(
+            [*question_table(sheets, answers).to_dict("records"), *logs.questions.to_dict("records")], columns=QUESTIONS
+        ),
         logs=logs.files,
         changes=changes,
         reading=reading_table(sheets),

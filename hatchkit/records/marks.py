@@ -132,7 +132,7 @@ def _long_runs(time: np.ndarray, equal: np.ndarray, hours: float) -> np.ndarray:
         half = ordered[np.searchsorted(spent, (spent[-1] - length[long]) / 2)]
         long[long] = length[long] >= limit("stuck_times_usual") * half
     for start, end in zip(starts[long], ends[long], strict=True):
-        marks[start: end + 1] = True
+        marks[start : end + 1] = True
     return marks
 
 
@@ -155,8 +155,11 @@ def usual_step(time) -> float:
     time = _micros(time)
     if len(time) < 2:
         return 0.0
-    at = np.unique(np.linspace(0, len(time) - 2, 10_001).astype(np.int64)) if len(time) > 10_002 else np.arange(
-        len(time) - 1)
+    at = (
+        np.unique(np.linspace(0, len(time) - 2, 10_001).astype(np.int64))
+        if len(time) > 10_002
+        else np.arange(len(time) - 1)
+    )
     return float(np.median(time[at + 1] - time[at]))
 
 
@@ -239,8 +242,11 @@ def marks_of(time, temp_c, rh_pct, *, step=None) -> dict[str, np.ndarray]:
     time = _micros(time)
     step = np.diff(time) if step is None else step
     nothing = np.zeros(len(time), dtype=bool)
-    found = {"repeated": repeats(time, temp_c, rh_pct)[1] if len(step) and (step == 0).any() else nothing,
-             "out of range": out_of_range(temp_c), "spike": spikes(time, temp_c),
-             "stuck": stuck(time, temp_c, None if not len(rh_pct) or np.isnan(np.fmax.reduce(rh_pct)) else rh_pct)}
+    found = {
+        "repeated": repeats(time, temp_c, rh_pct)[1] if len(step) and (step == 0).any() else nothing,
+        "out of range": out_of_range(temp_c),
+        "spike": spikes(time, temp_c),
+        "stuck": stuck(time, temp_c, None if not len(rh_pct) or np.isnan(np.fmax.reduce(rh_pct)) else rh_pct),
+    }
     found["gap"] = np.concatenate([[False], step > _hole(time)]) if len(time) > 2 else nothing
     return found

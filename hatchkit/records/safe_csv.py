@@ -88,8 +88,7 @@ def write_tables(season, folder: Path) -> list[Path]:
         safe = pd.DataFrame({safe_cell(column): _safe_column(table[column]) for column in table.columns})
         written.append(folder / f"{name}.csv")
         with whole_file(written[-1]) as part:
-            safe.to_csv(part, index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ",
-                        lineterminator="\n")
+            safe.to_csv(part, index=False, encoding="utf-8-sig", date_format="%Y-%m-%dT%H:%M:%SZ", lineterminator="\n")
     return written
 
 

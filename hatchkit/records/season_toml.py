@@ -49,34 +49,68 @@ def _load(path: Path, found: list) -> dict:
     except tomllib.TOMLDecodeError as error:
         where = str(error)
         line = "".join(c for c in where.partition("line ")[2].partition(",")[0] if c.isdigit())
-        found.append(problem("lost", file=FILE, row=int(line) if line else None,
-                             found=f"the file can't be read: {where}",
-                             done="The season is read without its settings.",
-                             mend='Correct that line; text needs quotes, as in timezone = "Europe/Rome".'))
+        found.append(
+            problem(
+                "lost",
+                file=FILE,
+                row=int(line) if line else None,
+                found=f"the file can't be read: {where}",
+                done="The season is read without its settings.",
+                mend='Correct that line; text needs quotes, as in timezone = "Europe/Rome".',
+            )
+        )
     except RecursionError:
-        found.append(problem("lost", file=FILE, found="the file holds brackets within brackets without end",
-                             done="The season is read without its settings.", mend="Write it anew."))
+        found.append(
+            problem(
+                "lost",
+                file=FILE,
+                found="the file holds brackets within brackets without end",
+                done="The season is read without its settings.",
+                mend="Write it anew.",
+            )
+        )
     except OSError as error:
-        found.append(problem("lost", file=FILE, found=f"the file can't be opened ({error.strerror})",
-                             done="The season is read without its settings.", mend="Close it in other programs."))
+        found.append(
+            problem(
+                "lost",
+                file=FILE,
+                found=f"the file can't be opened ({error.strerror})",
+                done="The season is read without its settings.",
+                mend="Close it in other programs.",
+            )
+        )
     return {}
 
 
 def _zone(settings: dict, found: list) -> str:
     given = settings.get("timezone")
     if given is None:
-        found.append(problem("note", file=FILE, column="timezone", found="no time zone is given",
-                             done="Your wall clock is taken as it stands, without summer time.",
-                             mend='Write timezone = "Europe/Rome" (your own zone) in season.toml.'))
+        found.append(
+            problem(
+                "note",
+                file=FILE,
+                column="timezone",
+                found="no time zone is given",
+                done="Your wall clock is taken as it stands, without summer time.",
+                mend='Write timezone = "Europe/Rome" (your own zone) in season.toml.',
+            )
+        )
         return "UTC"
     if is_zone(given):
         return given
     from zoneinfo import available_timezones
 
     near = difflib.get_close_matches(str(given), sorted(available_timezones()), 1, 0.6)
-    found.append(problem("doubtful", file=FILE, column="timezone", found=f"{given!r} is not a known time zone",
-                         done="Your wall clock is taken as it stands, without summer time.",
-                         mend=f'Did you mean "{near[0]}"?' if near else 'Write it like "Europe/Rome".'))
+    found.append(
+        problem(
+            "doubtful",
+            file=FILE,
+            column="timezone",
+            found=f"{given!r} is not a known time zone",
+            done="Your wall clock is taken as it stands, without summer time.",
+            mend=f'Did you mean "{near[0]}"?' if near else 'Write it like "Europe/Rome".',
+        )
+    )
     return "UTC"
 
 
@@ -85,8 +119,16 @@ def _species(settings: dict, found: list):
     figures = [name for name in table.columns if name != "name"]
     span = table[figures].agg(["min", "max"])
     if not isinstance(settings.get("species", {}), dict):
-        found.append(problem("doubtful", file=FILE, column="species", found="species is no section",
-                             done="It is not used.", mend="Write [species.my_bird], its figures below."))
+        found.append(
+            problem(
+                "doubtful",
+                file=FILE,
+                column="species",
+                found="species is no section",
+                done="It is not used.",
+                mend="Write [species.my_bird], its figures below.",
+            )
+        )
         settings["species"] = {}
     for name, given in (settings.get("species") or {}).items():
         where = f"species.{name}"
@@ -112,18 +154,27 @@ def _species(settings: dict, found: list):
         for figure, value in given.items():
             if figure not in figures:
                 near = difflib.get_close_matches(figure, figures, 1)
-                tell(f"{figure} is not a figure that hatchkit knows", "It is not used.",
-                     f"Did you mean {near[0]}?" if near else f"Known are: {', '.join(figures)}.")
+                tell(
+                    f"{figure} is not a figure that hatchkit knows",
+                    "It is not used.",
+                    f"Did you mean {near[0]}?" if near else f"Known are: {', '.join(figures)}.",
+                )
             elif isinstance(value, bool) or not isinstance(value, (int, float)):
                 tell(f"{figure} = {value!r} is no number", "The kit's own figure is used.", "Write a plain number.")
             elif not span[figure]["min"] / _FAR <= value <= span[figure]["max"] * _FAR:  # also what is no number at all
-                tell(f"{figure} = {value!r} is far from that of any bird that hatchkit knows",
-                     "The kit's own figure is used.", "Correct the figure.")
+                tell(
+                    f"{figure} = {value!r} is far from that of any bird that hatchkit knows",
+                    "The kit's own figure is used.",
+                    "Correct the figure.",
+                )
             else:
                 row[figure] = float(value)
         if not row["candle1_day"] < row["candle2_day"] < row["transfer_day"] < row["incubation_days"]:
-            tell(f"[species.{name}]: candlings, transfer and hatch do not follow each other",
-                 "The kit's own figures are used.", "Correct the days; each must come after the one before.")
+            tell(
+                f"[species.{name}]: candlings, transfer and hatch do not follow each other",
+                "The kit's own figures are used.",
+                "Correct the days; each must come after the one before.",
+            )
             row = table.loc[origin].copy()
         table.loc[name] = row
     return table

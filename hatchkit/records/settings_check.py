@@ -48,8 +48,7 @@ def check_settings(settings: dict, found: list) -> dict:
         elif not isinstance(value, dict):
             _not_used(key, f"{key} = {value!r} is no section", f"Write it as a section: [{key}]", found)
         elif key in _NAMED:
-            kept[key] = {name: _section(f"{key}.{name}", entries, known[key], found)
-                         for name, entries in value.items()}
+            kept[key] = {name: _section(f"{key}.{name}", entries, known[key], found) for name, entries in value.items()}
         else:
             kept[key] = _section(key, value, known[key], found)
     return kept
@@ -76,8 +75,9 @@ def _list(where: str, entries, known: dict, found: list) -> list:
         if _LISTED[where] <= set(entry):
             kept.append(entry)
         else:
-            needs = ("a change needs date and what" if where == "changes" else
-                     "an own level needs species, stage and share")
+            needs = (
+                "a change needs date and what" if where == "changes" else "an own level needs species, stage and share"
+            )
             _not_used(f"{where} {number}", needs, "Add what is missing.", found)
     return kept
 
@@ -93,8 +93,12 @@ def _headers(value, found: list) -> dict:
             kept[heading] = column
             continue
         near = difflib.get_close_matches(str(column), sorted(columns), 1)
-        _not_used(f"headers.{heading}", f"{column!r} is no column of hatchkit",
-                  f'Did you mean "{heading}" = "{near[0]}"?' if near else "The columns are in the README.", found)
+        _not_used(
+            f"headers.{heading}",
+            f"{column!r} is no column of hatchkit",
+            f'Did you mean "{heading}" = "{near[0]}"?' if near else "The columns are in the README.",
+            found,
+        )
     return kept
 
 
@@ -154,8 +158,16 @@ def is_zone(name) -> bool:
 
 def _unknown(key: str, where: str, known: set, found: list) -> None:
     near = difflib.get_close_matches(str(key), sorted(known), 1)
-    found.append(problem("note", file=FILE, column=where, found=f"{where} is not a setting that hatchkit knows",
-                         done="It is not used.", mend=f"Did you mean {near[0]}?" if near else ""))
+    found.append(
+        problem(
+            "note",
+            file=FILE,
+            column=where,
+            found=f"{where} is not a setting that hatchkit knows",
+            done="It is not used.",
+            mend=f"Did you mean {near[0]}?" if near else "",
+        )
+    )
 
 
 def _not_used(where: str, text: str, mend: str, found: list) -> None:

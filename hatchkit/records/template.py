@@ -10,14 +10,34 @@ from hatchkit.say import text
 
 WORKBOOK = "batches.xlsx"
 #: What is seen of the table of batches at first; all else is grouped beside it and opens with a click.
-AT_FIRST_SIGHT = ("batch", "species", "incubator", "set_at", "eggs_set", "candle1_at", "clear1", "dead1", "transfer_at",
-                  "dead3", "taken_off_at", "hatched", "pipped_dead", "dead_in_shell", "notes")
+AT_FIRST_SIGHT = (
+    "batch",
+    "species",
+    "incubator",
+    "set_at",
+    "eggs_set",
+    "candle1_at",
+    "clear1",
+    "dead1",
+    "transfer_at",
+    "dead3",
+    "taken_off_at",
+    "hatched",
+    "pipped_dead",
+    "dead_in_shell",
+    "notes",
+)
 _LOOK = ("alive", "clear", "dead", "removed")
 _END = ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
 _LAST_ROW = 1000  # drop-downs and formats reach to here
 #: The candlings sheet is read into looks; its columns are described here, as the table of looks has others.
-_CANDLINGS = {"looked_at": ("", "time"), "clear": ("eggs", "count"), "dead": ("eggs", "count"),
-              "removed": ("eggs", "count"), "left": ("eggs", "count")}
+_CANDLINGS = {
+    "looked_at": ("", "time"),
+    "clear": ("eggs", "count"),
+    "dead": ("eggs", "count"),
+    "removed": ("eggs", "count"),
+    "left": ("eggs", "count"),
+}
 
 
 def columns_of(sheet: str) -> list[tuple[str, str, str]]:
@@ -30,6 +50,7 @@ def columns_of(sheet: str) -> list[tuple[str, str, str]]:
 
 def choices_of(sheet: str, column: str, language: str = "en") -> list[str]:
     """The values of a column that takes one of a few, in words; empty for any other column."""
+
     def words(codes):
         return [text(code, {}, language) for code in codes]
 
@@ -107,8 +128,12 @@ def _add_choices(page, letter: str, column: str, choices: list[str], kind: str, 
         rule = DataValidation(type="list", formula1='"' + ",".join(choices) + '"', allow_blank=True)
         rule.error = text("fill_choose", {}, language)
     elif kind in ("count", "number"):
-        rule = DataValidation(type="whole" if kind == "count" else "decimal", operator="greaterThanOrEqual",
-                              formula1="0", allow_blank=True)
+        rule = DataValidation(
+            type="whole" if kind == "count" else "decimal",
+            operator="greaterThanOrEqual",
+            formula1="0",
+            allow_blank=True,
+        )
         rule.error = text("fill_number", {}, language)
     else:
         return
@@ -134,8 +159,15 @@ def _add_explanations(book, language: str) -> None:
         named = headings(sheet, language)
         for column, unit, kind in columns_of(sheet):
             code = "time" if kind == "time" else unit
-            page.append([say(f"sheet_{sheet}"), named[column], say(f"means_{sheet}_{column}"),
-                         say(f"unit_{code}") if code else "", ", ".join(choices_of(sheet, column, language))])
+            page.append(
+                [
+                    say(f"sheet_{sheet}"),
+                    named[column],
+                    say(f"means_{sheet}_{column}"),
+                    say(f"unit_{code}") if code else "",
+                    ", ".join(choices_of(sheet, column, language)),
+                ]
+            )
     for cell in (*page[1], *page[head]):
         cell.font = Font(bold=True)
     for letter, width in zip("ABCDE", (12, 24, 80, 26, 50), strict=True):
@@ -160,8 +192,9 @@ def _add_signs(book, page, language: str) -> None:
     for row, name in enumerate([text("col_batches_signs", {}, language), *told], 4):
         page.cell(row, 7, name)
     letter = get_column_letter(COLUMNS["batches"].index("signs") + 1)
-    rule = DataValidation(type="list", formula1=f"{quote_sheetname(page.title)}!$G$5:$G${4 + len(told)}",
-                          allow_blank=True)
+    rule = DataValidation(
+        type="list", formula1=f"{quote_sheetname(page.title)}!$G$5:$G${4 + len(told)}", allow_blank=True
+    )
     rule.showErrorMessage = False
     rule.add(f"{letter}2:{letter}{_LAST_ROW}")
     book.worksheets[0].add_data_validation(rule)

@@ -21,8 +21,9 @@ def of_row(severity: str, row, *, found: str, done: str, mend: str = "", column:
         A row of batches, eggs, weights or candlings: file, sheet, and sheet_row or row.
     """
     number = row["sheet_row"] if "sheet_row" in row.index else row["row"]
-    return problem(severity, file=row["file"], sheet=row["sheet"], row=number, column=column,
-                   found=found, done=done, mend=mend)
+    return problem(
+        severity, file=row["file"], sheet=row["sheet"], row=number, column=column, found=found, done=done, mend=mend
+    )
 
 
 def local_minute(time, zone: str | None, *, day_only: bool = False) -> str:

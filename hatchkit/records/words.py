@@ -72,8 +72,13 @@ def nearest_words(word: str, known) -> list[str]:
         return []
     letters = _letters(word)
     # Each edit brings or takes away one kind of letter at most: a quick test that leaves few words to compare.
-    apart = {name: letters_apart(word, name, limit) for name in known if abs(len(name) - len(word)) <= limit
-             and (letters & ~_letters(name)).bit_count() <= limit and (_letters(name) & ~letters).bit_count() <= limit}
+    apart = {
+        name: letters_apart(word, name, limit)
+        for name in known
+        if abs(len(name) - len(word)) <= limit
+        and (letters & ~_letters(name)).bit_count() <= limit
+        and (_letters(name) & ~letters).bit_count() <= limit
+    }
     best = min(apart.values(), default=limit + 1)
     return sorted(name for name, distance in apart.items() if distance == best and best <= limit)
 

@@ -52,13 +52,23 @@ def read_grids(path, *, file: str) -> tuple[list[Grid], list[dict]]:
         reader = _read_workbook if path.suffix.lower() in WORKBOOKS else _read_text
         grids = reader(path, file)
     except PermissionError:
-        return [], [_lost(file, "the file can't be opened: it is locked by another program, or you may not read it",
-                          "Close it in the other program (or ask for the right to read it), then run again.")]
+        return [], [
+            _lost(
+                file,
+                "the file can't be opened: it is locked by another program, or you may not read it",
+                "Close it in the other program (or ask for the right to read it), then run again.",
+            )
+        ]
     except Refused as refused:
         return [], [_lost(file, str(refused), _mend(str(refused)))]
     except OSError as error:
-        return [], [_lost(file, f"the file can't be read ({error.strerror or 'the disk refused'})",
-                          "Copy it afresh into the season folder.")]
+        return [], [
+            _lost(
+                file,
+                f"the file can't be read ({error.strerror or 'the disk refused'})",
+                "Copy it afresh into the season folder.",
+            )
+        ]
     return grids, [row for grid in grids for row in grid.problems]
 
 
@@ -77,8 +87,9 @@ def _mend(reason: str) -> str:
 def _read_workbook(path: Path, file: str) -> list[Grid]:
     size = path.stat().st_size
     if size > guard.MOST_BYTES:
-        raise Refused(f"the file has {size / 1e6:.0f} MB, more than the {guard.MOST_BYTES / 1e6:.0f} MB "
-                      "that hatchkit opens")
+        raise Refused(
+            f"the file has {size / 1e6:.0f} MB, more than the {guard.MOST_BYTES / 1e6:.0f} MB that hatchkit opens"
+        )
     with open(path, "rb") as handle:
         head = handle.read(8)
     if not head:
@@ -101,8 +112,10 @@ def _read_workbook(path: Path, file: str) -> list[Grid]:
                 raise Refused("the file is damaged or is not a workbook")
             if "xl/sharedStrings.xml" in names:
                 guard.read_part(parts, "xl/sharedStrings.xml")
-            facts = {title: guard.sheet_facts(guard.read_part(parts, name))
-                     for title, name in guard.sheet_parts(parts).items()}
+            facts = {
+                title: guard.sheet_facts(guard.read_part(parts, name))
+                for title, name in guard.sheet_parts(parts).items()
+            }
     if facts is not None:
         _refuse_dense(facts)
         if any(fact.far for fact in facts.values()):
@@ -143,8 +156,16 @@ def _fast_grids(path: Path, file: str, facts) -> list[Grid]:
         if fact is not None:
             _mark_cells(grid, fact)
         if meta.visible != calamine.SheetVisibleEnum.Visible and any(map(any, cells)):
-            grid.problems.append(problem("note", file=file, sheet=meta.name, found="the sheet is hidden",
-                                         done="It is read like the others.", mend="Delete it if it is not meant."))
+            grid.problems.append(
+                problem(
+                    "note",
+                    file=file,
+                    sheet=meta.name,
+                    found="the sheet is hidden",
+                    done="It is read like the others.",
+                    mend="Delete it if it is not meant.",
+                )
+            )
         grids.append(grid)
     return grids
 
@@ -154,7 +175,7 @@ def _fill_merged(cells: list[list], ranges) -> None:
     for (top, left), (bottom, _) in ranges:
         if bottom <= top or top >= len(cells) or left >= len(cells[top]):
             continue
-        for row in cells[top + 1:bottom + 1]:
+        for row in cells[top + 1 : bottom + 1]:
             if left < len(row) and row[left] == "":
                 row[left] = cells[top][left]
 
@@ -162,16 +183,33 @@ def _fill_merged(cells: list[list], ranges) -> None:
 def _mark_cells(grid: Grid, fact) -> None:
     """Problem rows for cells that show an error and for formulas whose result was never saved."""
     for row, column, text in fact.errors[:50]:
-        grid.problems.append(problem(
-            "doubtful", file=grid.file, sheet=grid.sheet, row=row, column=_letters(column),
-            found=f"the cell shows {text}", done="The cell counts as empty.", mend="Mend its formula."))
+        grid.problems.append(
+            problem(
+                "doubtful",
+                file=grid.file,
+                sheet=grid.sheet,
+                row=row,
+                column=_letters(column),
+                found=f"the cell shows {text}",
+                done="The cell counts as empty.",
+                mend="Mend its formula.",
+            )
+        )
     if fact.unsaved:
         row, column = fact.unsaved[0]
-        grid.problems.append(problem(
-            "doubtful", file=grid.file, sheet=grid.sheet, row=row, column=_letters(column),
-            found=f"{many(len(fact.unsaved), 'formula')} without a saved result, the first in {_letters(column)}{row}",
-            done="These cells count as empty.",
-            mend="Open the workbook in your spreadsheet program and save it once; then run again."))
+        unsaved = many(len(fact.unsaved), "formula")
+        grid.problems.append(
+            problem(
+                "doubtful",
+                file=grid.file,
+                sheet=grid.sheet,
+                row=row,
+                column=_letters(column),
+                found=f"{unsaved} without a saved result, the first in {_letters(column)}{row}",
+                done="These cells count as empty.",
+                mend="Open the workbook in your spreadsheet program and save it once; then run again.",
+            )
+        )
     for row, column, text in fact.errors:
         cells = grid.cells[row - 1] if row <= len(grid.cells) else []
         if column <= len(cells) and cells[column - 1] == text:
@@ -202,10 +240,16 @@ def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:
             cells = [["" if value is None else value for value in row] for row in rows]
             grid = Grid(file, sheet.title, cells)
             if fact.far:
-                grid.problems.append(problem(
-                    "doubtful", file=file, sheet=sheet.title, found=f"a cell far from the table: {fact.far[0]}",
-                    done=f"Only the first {fact.rows:,} rows and {fact.columns:,} columns are read.",
-                    mend="Delete the rows and columns beyond the table, then save."))
+                grid.problems.append(
+                    problem(
+                        "doubtful",
+                        file=file,
+                        sheet=sheet.title,
+                        found=f"a cell far from the table: {fact.far[0]}",
+                        done=f"Only the first {fact.rows:,} rows and {fact.columns:,} columns are read.",
+                        mend="Delete the rows and columns beyond the table, then save.",
+                    )
+                )
             _mark_cells(grid, fact)
             grids.append(grid)
     except Exception as error:
@@ -218,8 +262,9 @@ def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:
 def _read_text(path: Path, file: str) -> list[Grid]:
     size = path.stat().st_size
     if size > MOST_TEXT_BYTES:
-        raise Refused(f"the file has {size / 1e6:.0f} MB, more than the {MOST_TEXT_BYTES / 1e6:.0f} MB of a "
-                      "table of batches")
+        raise Refused(
+            f"the file has {size / 1e6:.0f} MB, more than the {MOST_TEXT_BYTES / 1e6:.0f} MB of a table of batches"
+        )
     with open(path, "rb") as handle:
         raw = handle.read(MOST_TEXT_BYTES)  # no more, even if the file grows meanwhile
     if not raw.strip():

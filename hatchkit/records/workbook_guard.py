@@ -45,7 +45,7 @@ class SheetFacts:
 
 
 def column_number(letters: str) -> int:
-    """"A" -> 1, "Z" -> 26, "AA" -> 27."""
+    """ "A" -> 1, "Z" -> 26, "AA" -> 27."""
     number = 0
     for letter in letters.upper():
         number = number * 26 + ord(letter) - 64
@@ -61,8 +61,9 @@ def open_parts(path) -> zipfile.ZipFile:
     size = sum(part.file_size for part in parts.infolist())
     if size > MOST_BYTES:
         parts.close()
-        raise Refused(f"the file unpacks to {size / 1e6:.0f} MB, more than the {MOST_BYTES / 1e6:.0f} MB "
-                      "that hatchkit opens")
+        raise Refused(
+            f"the file unpacks to {size / 1e6:.0f} MB, more than the {MOST_BYTES / 1e6:.0f} MB that hatchkit opens"
+        )
     return parts
 
 
@@ -70,8 +71,15 @@ def read_part(parts: zipfile.ZipFile, name: str) -> bytes:
     """One part, unpacked; a part that is longer than it says, damaged or missing is refused."""
     try:
         return parts.read(name)
-    except (zipfile.BadZipFile, KeyError, NotImplementedError, RuntimeError, EOFError, OSError,
-            zipfile.zlib.error) as error:
+    except (
+        zipfile.BadZipFile,
+        KeyError,
+        NotImplementedError,
+        RuntimeError,
+        EOFError,
+        OSError,
+        zipfile.zlib.error,
+    ) as error:
         raise Refused("the file is damaged: it can't be unpacked whole") from error
 
 
@@ -88,11 +96,16 @@ def sheet_facts(xml: bytes) -> SheetFacts:
     if start < 0 or b":c" in xml or _LARGE.search(xml, start):  # ":c": cells may be written with a prefix
         _measure(facts, xml)
     if b't="e"' in xml:
-        facts.errors = [(int(row), column_number(letters.decode()), text.decode("utf-8", "replace"))
-                        for letters, row, text in _ERROR_CELL.findall(xml)]
+        facts.errors = [
+            (int(row), column_number(letters.decode()), text.decode("utf-8", "replace"))
+            for letters, row, text in _ERROR_CELL.findall(xml)
+        ]
     if b"<f" in xml:
-        facts.unsaved = [(int(row), column_number(letters.decode()))
-                         for letters, row, value in _FORMULA_CELL.findall(xml) if not value]
+        facts.unsaved = [
+            (int(row), column_number(letters.decode()))
+            for letters, row, value in _FORMULA_CELL.findall(xml)
+            if not value
+        ]
     return facts
 
 
@@ -102,8 +115,10 @@ def sheet_parts(parts: zipfile.ZipFile) -> dict[str, str]:
     A sheet whose part cannot be found is refused: a reader may find it all the same, and unchecked.
     """
     spelt = {name.lower(): name for name in parts.namelist()}
-    targets = {link.get("Id"): link.get("Target", "")
-               for link in _tags(read_part(parts, "xl/_rels/workbook.xml.rels"), "Relationship")}
+    targets = {
+        link.get("Id"): link.get("Target", "")
+        for link in _tags(read_part(parts, "xl/_rels/workbook.xml.rels"), "Relationship")
+    }
     found = {}
     for sheet in _tags(read_part(parts, "xl/workbook.xml"), "sheet"):
         link = next((value for key, value in sheet.items() if key.endswith(":id")), None)
@@ -134,8 +149,11 @@ def _tags(xml: bytes, wanted: str) -> list[dict]:
 
 def _measure(facts: SheetFacts, xml: bytes) -> None:
     """Exact extent of a sheet with wide or far cells, told apart."""
-    cells = [(int(row), column_number(letters.decode()), letters + row)
-             for letters, row in set(_ADDRESS.findall(xml)) if len(row) < 12]
+    cells = [
+        (int(row), column_number(letters.decode()), letters + row)
+        for letters, row in set(_ADDRESS.findall(xml))
+        if len(row) < 12
+    ]
     near = [cell for cell in cells if cell[0] <= MOST_ROWS and cell[1] <= MOST_COLUMNS]
     far = sorted(cell for cell in cells if cell[0] > MOST_ROWS or cell[1] > MOST_COLUMNS)
     facts.far = [name.decode() for _, column, name in far if column][:5] or ["row " + str(far[0][0])] if far else []
@@ -173,8 +191,9 @@ def ods_cells(xml: bytes) -> None:
             if state["used"]:
                 state["widest"] = max(state.get("widest", 0), state["used"])
                 if state["rows"] > MOST_ROWS or state["rows"] * state["widest"] > MOST_CELLS:
-                    raise Refused(f"a cell is repeated so often that a sheet would have "
-                                  f"{state['rows'] * state['widest']:,} cells")
+                    raise Refused(
+                        f"a cell is repeated so often that a sheet would have {state['rows'] * state['widest']:,} cells"
+                    )
 
     parser = expat.ParserCreate()
     parser.StartElementHandler, parser.EndElementHandler = start, end

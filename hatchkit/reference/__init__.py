@@ -61,6 +61,8 @@ def species(key: str) -> pd.Series:
     wide = species_table()
     found = species_key(key)
     if found is None:
-        raise HatchkitError(f"There is no species {key!r} in hatchkit's table; known are "
-                            f"{', '.join(wide.index)}. Add it to season.toml under [species].")
+        raise HatchkitError(
+            f"There is no species {key!r} in hatchkit's table; known are "
+            f"{', '.join(wide.index)}. Add it to season.toml under [species]."
+        )
     return wide.loc[found]

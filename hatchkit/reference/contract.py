@@ -18,8 +18,11 @@ _DTYPES = {"time": TIME, "count": "Int64", "number": float, "yes/no": bool}
 
 @cache
 def _described() -> pd.DataFrame:
-    names = sorted(file.name.removesuffix(".csv") for file in resources.files("hatchkit.reference").iterdir()
-                   if file.name.startswith("columns_"))
+    names = sorted(
+        file.name.removesuffix(".csv")
+        for file in resources.files("hatchkit.reference").iterdir()
+        if file.name.startswith("columns_")
+    )
     return pd.concat([load(name) for name in names], ignore_index=True).fillna("")
 
 

@@ -83,8 +83,7 @@ def posterior(
     z = normal / np.sqrt(chi)
     coef = centre[:, None, :] + np.einsum("gij,gdj->gdi", scale, z)
     log_q = (
-        -0.5 * (_FREEDOM + terms) * np.log1p((z**2).sum(-1) / _FREEDOM)
-        - np.log(np.abs(np.linalg.det(scale)))[:, None]
+        -0.5 * (_FREEDOM + terms) * np.log1p((z**2).sum(-1) / _FREEDOM) - np.log(np.abs(np.linalg.det(scale)))[:, None]
     )
     coef = coef.reshape(-1, terms)
     sd = np.repeat(spread, each)

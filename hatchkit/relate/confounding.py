@@ -57,11 +57,7 @@ def _group_row(batches, design, column, word):
     alone = int(levels["any"].sum()) == 1
     apart = not (
         shared
-        and (
-            mixed == 0
-            or explained >= rules()["explained_share"]
-            or (alone and not _can_show_inside(design, column))
-        )
+        and (mixed == 0 or explained >= rules()["explained_share"] or (alone and not _can_show_inside(design, column)))
     )
     hit = ", ".join(levels.index[levels["any"]])
     if mixed == 0 and shared:

@@ -274,8 +274,16 @@ def _centred(design):
 
 
 def _no_test() -> dict:
-    return {"more": np.nan, "either": np.nan, "smallest": np.nan, "arrangements": 0, "exact": True, "kind": "none",
-            "drawn": np.nan, "spread": np.nan}
+    return {
+        "more": np.nan,
+        "either": np.nan,
+        "smallest": np.nan,
+        "arrangements": 0,
+        "exact": True,
+        "kind": "none",
+        "drawn": np.nan,
+        "spread": np.nan,
+    }
 
 
 def _no_power() -> dict:

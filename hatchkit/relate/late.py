@@ -76,9 +76,7 @@ def _followers(design):
     """Rows known to be unexposed that follow an exposed row of the same batch, and those exposed rows."""
     order = np.lexsort((design.window, design.batch))
     was, at = order[:-1], order[1:]
-    follows = (
-        (design.batch[was] == design.batch[at]) & design.exposed[was] & design.known[at] & ~design.exposed[at]
-    )
+    follows = (design.batch[was] == design.batch[at]) & design.exposed[was] & design.known[at] & ~design.exposed[at]
     return at[follows], was[follows]
 
 

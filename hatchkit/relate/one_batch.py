@@ -87,9 +87,7 @@ def one_batch(season, batch, *, relation=None, measure=PRIMARY, seed=1) -> OneBa
     table = relation.exposure if relation is not None else with_factors(exposure(season), season.batches)
     compared = compare(table, batch, measure=measure, seed=seed)
     first = _first_hit(season, table, batch, measure)
-    return OneBatch(
-        batch=batch, ages=_ages(season.fates, batch, first), besides=_besides(season, batch), **compared
-    )
+    return OneBatch(batch=batch, ages=_ages(season.fates, batch, first), besides=_besides(season, batch), **compared)
 
 
 def compare(exposure, batch, *, measure=PRIMARY, seed=1) -> dict:

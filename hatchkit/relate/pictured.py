@@ -17,9 +17,15 @@ def losses_against_dose(batches) -> dict:
     met, beyond = known["exposed"].astype(bool), known["share_died"] > known["share_expected_high"]
     worst = known[met & beyond].sort_values("share_died").tail(1)
     first = worst.iloc[0] if len(worst) else {"batch": "", "share_died": 0.0, "share_expected_high": 0.0}
-    return dict(hit=int(met.sum()), above=int((met & beyond).sum()), worst=str(first["batch"]),
-                worst_share=float(first["share_died"]), worst_high=float(first["share_expected_high"]),
-                free=int((~met).sum()), free_above=int((~met & beyond).sum()))
+    return dict(
+        hit=int(met.sum()),
+        above=int((met & beyond).sum()),
+        worst=str(first["batch"]),
+        worst_share=float(first["share_died"]),
+        worst_high=float(first["share_expected_high"]),
+        free=int((~met).sum()),
+        free_above=int((~met & beyond).sum()),
+    )
 
 
 def hazard_by_window(windows) -> dict:
@@ -28,9 +34,15 @@ def hazard_by_window(windows) -> dict:
     if known.empty:
         return dict(name=None, ratio=0.0, low=0.0, high=0.0, sure=False, clear=0, count=0)
     row = known.loc[known["hazard_ratio"].astype(float).idxmax()]
-    return dict(name=str(row["name"]), ratio=float(row["hazard_ratio"]), low=float(row["low"]),
-                high=float(row["high"]), sure=bool(row["low"] > 1), clear=int((known["low"] > 1).sum()),
-                count=len(known))
+    return dict(
+        name=str(row["name"]),
+        ratio=float(row["hazard_ratio"]),
+        low=float(row["low"]),
+        high=float(row["high"]),
+        sure=bool(row["low"] > 1),
+        clear=int((known["low"] > 1).sum()),
+        count=len(known),
+    )
 
 
 def losses_beside_exposure(exposure) -> dict:
@@ -43,17 +55,21 @@ def losses_beside_exposure(exposure) -> dict:
     share = (exposure["died"] / exposure["at_risk"].where(exposure["at_risk"] > 0)).astype(float)
     worst = exposure.loc[share.idxmax()] if share.notna().any() else None
     return dict(
-        spells=int(met.sum()), batches=list(dict.fromkeys(exposure.loc[met, "batch"].astype(str))),
+        spells=int(met.sum()),
+        batches=list(dict.fromkeys(exposure.loc[met, "batch"].astype(str))),
         worst="" if worst is None else str(worst["batch"]),
         worst_share=0.0 if worst is None else float(share.max()),
         day_from=0.0 if worst is None else float(worst["day_start"]),
         day_to=0.0 if worst is None else float(worst["day_end"]),
-        met=bool(worst is not None and met[worst.name]), dark=int((~(exposure["share_logged"] > 0)).sum()))
+        met=bool(worst is not None and met[worst.name]),
+        dark=int((~(exposure["share_logged"] > 0)).sum()),
+    )
 
 
 def _met(exposure):
     if "dose" in exposure:
         return exposure["dose"] > 0
     least = reference.load("dose_measures").set_index("measure")["least"]
-    return ((exposure["egg_degree_hours_warm"] >= least["egg_degree_hours_warm"])
-            | (exposure["egg_degree_hours_cold"] >= least["egg_degree_hours_cold"]))
+    return (exposure["egg_degree_hours_warm"] >= least["egg_degree_hours_warm"]) | (
+        exposure["egg_degree_hours_cold"] >= least["egg_degree_hours_cold"]
+    )

@@ -63,9 +63,7 @@ def simulated_deaths(design, share, spread, ratio, rng):
     # The baseline is the mean over batches, so the spread must not raise it.
     effects = spread * rng.standard_normal((len(ratio), len(design.batches))) - spread**2 / 2
     eta = base + np.log(ratio)[:, None] * dose + effects[:, design.batch]
-    return rng.binomial(np.round(design.at_risk).astype(int), -np.expm1(-np.exp(np.minimum(eta, 3.0)))).astype(
-        float
-    )
+    return rng.binomial(np.round(design.at_risk).astype(int), -np.expm1(-np.exp(np.minimum(eta, 3.0)))).astype(float)
 
 
 def _clear(design, died, dealt):

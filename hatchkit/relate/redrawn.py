@@ -108,9 +108,15 @@ def foresee(design, *, ratios=(2.0, 4.0, 10.0), seasons: int = 1000, seed: int =
     if left < 1e-6:
         shown = np.zeros(len(ratios))
     why = "" if shown[0] >= limit["detect_power"] else _lacking(design, left, float((eggs * share).sum()))
-    return {"ratios": ratios, "power": shown, "doubling": float(shown[0]),
-            "detectable": ratio_for(ratios, shown, limit["detect_power"], seasons) if shown.any() else np.inf,
-            "spread": float(chances @ SPREADS), "why": why, "left": left}
+    return {
+        "ratios": ratios,
+        "power": shown,
+        "doubling": float(shown[0]),
+        "detectable": ratio_for(ratios, shown, limit["detect_power"], seasons) if shown.any() else np.inf,
+        "spread": float(chances @ SPREADS),
+        "why": why,
+        "left": left,
+    }
 
 
 def _lacking(design, left: float, dead: float) -> str:
@@ -127,9 +133,7 @@ def nuisance(design) -> np.ndarray:
     blocks = [design.cells(), design.extra]
     rows = design.rows
     for names in (("keeper", "incubator"), ("keeper", "season")):
-        there = [
-            rows[name].astype(object).where(rows[name].notna(), "").astype(str) for name in names if name in rows
-        ]
+        there = [rows[name].astype(object).where(rows[name].notna(), "").astype(str) for name in names if name in rows]
         if there:
             label = there[0] if len(there) == 1 else there[0] + "|" + there[1]
             codes, levels = label.factorize()

@@ -85,8 +85,7 @@ def turned_doses(exposure, rates, measure=PRIMARY, *, days=1.0) -> np.ndarray:
         if len(rows) == 0 or len(rate) == 0:
             continue
         first, last = (
-            (exposure[end].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600
-            for end in ("start", "end")
+            (exposure[end].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600 for end in ("start", "end")
         )
         doses = [_turn(rate[part].to_numpy(float), first, last, turns, part) for part in PARTS]
         out[:, rows] = together(*doses) if measure == PRIMARY else doses[PARTS.index(measure)]

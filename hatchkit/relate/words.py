@@ -88,8 +88,10 @@ def _winner(found) -> str:
     """Of small records only those with a large difference by luck give a clear sign (simulated: 3 where 2 is true)."""
     if found.verdict != CLEAR or found.detectable.get("doubling", 1.0) >= 0.5:
         return ""
-    return (" In records this small only a large difference shows, so the true one is probably smaller: trust the "
-            "lower half of the interval.")
+    return (
+        " In records this small only a large difference shows, so the true one is probably smaller: trust the "
+        "lower half of the interval."
+    )
 
 
 def _chance(found) -> str:
@@ -112,8 +114,10 @@ def _chance(found) -> str:
 def _redrawn(test) -> str:
     if not np.isfinite(test.get("drawn", np.nan)):
         return ""
-    return (" With every batch drawn anew, each with its own luck, machines and seasons at their own levels, it did in "
-            f"{in_ten(test['drawn'])} cases.")
+    return (
+        " With every batch drawn anew, each with its own luck, machines and seasons at their own levels, it did in "
+        f"{in_ten(test['drawn'])} cases."
+    )
 
 
 def _interval_warning(found) -> str:

@@ -18,8 +18,11 @@ class _Shelf:
 
     def __init__(self, language: str):
         folder = resources.files(__package__) / "messages" / language
-        self.waiting = sorted((file for file in folder.iterdir() if file.name.endswith(".ftl")),
-                              key=lambda file: file.name) if folder.is_dir() else []
+        self.waiting = (
+            sorted((file for file in folder.iterdir() if file.name.endswith(".ftl")), key=lambda file: file.name)
+            if folder.is_dir()
+            else []
+        )
         self.found: dict[str, str] = {}
         self.rooms: dict[str, str] = {}
 
@@ -34,7 +37,7 @@ class _Shelf:
             end = _END.search(text, start.end())
             if start[1] in self.found:
                 raise ValueError(f"the message {start[1]} is in {self.rooms[start[1]]} and in {file.name}")
-            self.found[start[1]] = text[start.start():end.start() if end else len(text)]
+            self.found[start[1]] = text[start.start() : end.start() if end else len(text)]
             self.rooms[start[1]] = file.name
 
 

@@ -24,8 +24,12 @@ def log_words(log: dict, language: str = "en") -> str:
     probes = _probes(log["channels"], language)
     facts |= {name: log[name] for name in ("start", "end", "readings", "doubtful", "gaps")}
     asked = [text("log_asked", dict(code=code), language) for code in log["asked"]]
-    facts |= dict(step=float(f"{log['step_minutes']:.3g}"), longest=round(log["longest_gap_h"], 1),
-                  probes=probes or None, asked=asked or None)
+    facts |= dict(
+        step=float(f"{log['step_minutes']:.3g}"),
+        longest=round(log["longest_gap_h"], 1),
+        probes=probes or None,
+        asked=asked or None,
+    )
     return text("log_read", facts, language)
 
 
@@ -35,7 +39,9 @@ def _probes(channels: list, language: str) -> list[str]:
     for channel in channels:
         what = text("log_quantity", dict(quantity=channel["quantity"], unit=channel["unit"]), language)
         found.setdefault((channel["probe"], channel["how"]), []).append(what)
-    told = [text("log_probe", dict(probe=probe, how=how, parts=parts), language)
-            for (probe, how), parts in list(found.items())[:MOST_PROBES]]
+    told = [
+        text("log_probe", dict(probe=probe, how=how, parts=parts), language)
+        for (probe, how), parts in list(found.items())[:MOST_PROBES]
+    ]
     more = len(found) - len(told)
     return [*told, text("log_more_probes", dict(more=more), language)] if more > 0 else told

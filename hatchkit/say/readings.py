@@ -21,6 +21,10 @@ def parts_of(taken: str) -> dict:
     """
     field, _, look = str(taken).partition("@")
     day, order = (re.search(rf"(?:^|\+){word}(\d{{1,6}})(?:\+|$)", look) for word in ("day", "look"))
-    return dict(field=field.removesuffix("~within"), within="yes" if field.endswith("~within") else "no",
-                day=int(day[1]) if day else None, order=int(order[1]) if order else None,
-                transfer="yes" if "transfer" in look.split("+") else "no")
+    return dict(
+        field=field.removesuffix("~within"),
+        within="yes" if field.endswith("~within") else "no",
+        day=int(day[1]) if day else None,
+        order=int(order[1]) if order else None,
+        transfer="yes" if "transfer" in look.split("+") else "no",
+    )

@@ -31,10 +31,16 @@ def sheet_words(file: str, sheets, language: str = "en") -> str:
 
 def ledger_words(row: dict, language: str = "en") -> str:
     """One row's eggs: "H1: 24 set = 3 clears + 1 dead + 20 hatched: adds up."."""
-    terms = [text("ledger_term", dict(eggs=eggs, heading=_term(heading, language)), language)
-             for heading, eggs, field in row["terms"] if eggs or field == "hatched"]
-    total = text("ledger_sum" if terms else "ledger_nothing",
-                 dict(name=row["name"], set=row["eggs_set"], terms=" + ".join(terms)), language)
+    terms = [
+        text("ledger_term", dict(eggs=eggs, heading=_term(heading, language)), language)
+        for heading, eggs, field in row["terms"]
+        if eggs or field == "hatched"
+    ]
+    total = text(
+        "ledger_sum" if terms else "ledger_nothing",
+        dict(name=row["name"], set=row["eggs_set"], terms=" + ".join(terms)),
+        language,
+    )
     if row["rest"] != row["rest"]:
         return text("ledger_unknown", dict(sum=total), language)
     if not terms:
@@ -81,14 +87,23 @@ def question_words(question: dict, language: str = "en") -> dict:
     code, choices = question["code"], question["choices"]
     asked = f"question_{code}" if has(f"question_{code}") else "question_other"
     heading = _heading(question)
-    facts = dict(heading=heading, file=question["file"], choice=choice_words(code, question["taken"], language),
-                 **_written(question))
-    return dict(ask=text(asked, facts, language),
-                where=text("question_where", dict(file=question["file"], sheet=question["sheet"] or None), language),
-                rows=text("question_readings" if code.startswith("log_") else "question_rows",
-                          dict(rows=question["rows_changed"]), language),
-                choices=[choice_line(code, choice, question["taken"], language) for choice in choices],
-                each=_each(code, heading, choices, language))
+    facts = dict(
+        heading=heading,
+        file=question["file"],
+        choice=choice_words(code, question["taken"], language),
+        **_written(question),
+    )
+    return dict(
+        ask=text(asked, facts, language),
+        where=text("question_where", dict(file=question["file"], sheet=question["sheet"] or None), language),
+        rows=text(
+            "question_readings" if code.startswith("log_") else "question_rows",
+            dict(rows=question["rows_changed"]),
+            language,
+        ),
+        choices=[choice_line(code, choice, question["taken"], language) for choice in choices],
+        each=_each(code, heading, choices, language),
+    )
 
 
 def _heading(question: dict):
@@ -103,8 +118,11 @@ def _written(question: dict) -> dict:
 
 def choice_line(code: str, choice: dict, taken, language: str = "en") -> str:
     """One choice, with the rows in which the eggs add up and whether it is what is taken now."""
-    line = text("choice_line", dict(choice=choice_words(code, choice["taken"], language), adds=choice.get("adds_up"),
-                                    of=choice.get("of")), language)
+    line = text(
+        "choice_line",
+        dict(choice=choice_words(code, choice["taken"], language), adds=choice.get("adds_up"), of=choice.get("of")),
+        language,
+    )
     return text("choice_now", dict(line=line), language) if choice["taken"] == taken else line
 
 
@@ -112,14 +130,22 @@ def _each(code: str, heading, choices, language: str) -> str:
     """What each choice does: "If “Left” is eggs left, the eggs add up in 9 of 9 rows; if it is clear, in 2."."""
     tried = [choice for choice in choices if choice.get("adds_up") is not None]
     if tried:
-        told = [dict(choice=choice_words(code, choice["taken"], language), adds=choice["adds_up"], of=choice["of"],
-                     heading=heading) for choice in tried]
+        told = [
+            dict(
+                choice=choice_words(code, choice["taken"], language),
+                adds=choice["adds_up"],
+                of=choice["of"],
+                heading=heading,
+            )
+            for choice in tried
+        ]
         rest = "; ".join(text("choice_adds_next", facts, language) for facts in told[1:])
         return text("choices_add", dict(first=text("choice_adds", told[0], language), rest=rest or None), language)
     if not choices:
         return ""
-    return text("choices_are", dict(choices=[choice_words(code, choice["taken"], language) for choice in choices]),
-                language)
+    return text(
+        "choices_are", dict(choices=[choice_words(code, choice["taken"], language) for choice in choices]), language
+    )
 
 
 def assumed_words(found, language: str = "en") -> str:
@@ -135,18 +161,29 @@ def assumed_words(found, language: str = "en") -> str:
         return ""
     if found.how == "sure":
         code = "assumed_sure" if found.ledger.of else "assumed_sure_unsummed"
-        return text(code, dict(files=found.files, columns=found.columns, rows=found.ledger.adds_up, of=found.ledger.of),
-                    language)
-    likely = [text("assumed_pair", dict(heading=heading_words(row, language),
-                                        taken=reading_words(row["taken"], language)), language)
-              for row in found.likely[:4]]
+        return text(
+            code,
+            dict(files=found.files, columns=found.columns, rows=found.ledger.adds_up, of=found.ledger.of),
+            language,
+        )
+    likely = [
+        text(
+            "assumed_pair",
+            dict(heading=heading_words(row, language), taken=reading_words(row["taken"], language)),
+            language,
+        )
+        for row in found.likely[:4]
+    ]
     if found.how == "likely":
         return text("assumed_likely", dict(likely=likely), language)
     fields = list(dict.fromkeys(reading_words(field.partition("@")[0], language) for field in found.fields))
     fields += [text("assumed_readings", {}, language)] if found.logs else []
     told = [_assumed_question(question, language) for question in found.questions[:3]]
-    return text("assumed_open", dict(open=told, rows=found.rows_changed,
-                                     fields=fields or [text("assumed_everything", {}, language)]), language)
+    return text(
+        "assumed_open",
+        dict(open=told, rows=found.rows_changed, fields=fields or [text("assumed_everything", {}, language)]),
+        language,
+    )
 
 
 def _assumed_question(question: dict, language: str) -> str:

@@ -27,9 +27,9 @@ def message(code: str, facts: dict, language: str, unit: str = "C") -> str:
 
 def attributes(code: str, facts: dict, language: str, needed, allowed, unit: str = "C") -> dict:
     """The attributes of `code` by name; an allowed one that is not there is ""."""
+
     def patterns(bundle, found):
-        return [found.attributes.get(name) for name in needed] + [
-            found.attributes.get(name, "") for name in allowed]
+        return [found.attributes.get(name) for name in needed] + [found.attributes.get(name, "") for name in allowed]
 
     return dict(zip((*needed, *allowed), _say(code, facts, language, patterns, unit), strict=True))
 
@@ -107,7 +107,24 @@ def reading_words(taken: str, language: str = "en") -> str:
     """The words for a reading's key; a field that has none is shown as it is."""
     parts = parts_of(taken)
     field = word("field", parts["field"], language)
-    when = ("day" if parts["day"] is not None else "transfer" if parts["transfer"] == "yes"
-            else "order" if parts["order"] is not None else "none")
-    return message("reading_words", dict(field=field, when=when, within=parts["within"], day=parts["day"] or 0,
-                                         order=parts["order"] or 0, transfer=parts["transfer"]), language)
+    when = (
+        "day"
+        if parts["day"] is not None
+        else "transfer"
+        if parts["transfer"] == "yes"
+        else "order"
+        if parts["order"] is not None
+        else "none"
+    )
+    return message(
+        "reading_words",
+        dict(
+            field=field,
+            when=when,
+            within=parts["within"],
+            day=parts["day"] or 0,
+            order=parts["order"] or 0,
+            transfer=parts["transfer"],
+        ),
+        language,
+    )

@@ -25,7 +25,7 @@ class Several(FluentType):
 
     def format(self, locale: Locale) -> str:
         """The list in words."""
-        shown = [_plainly(item, locale) for item in self.items[:self.most]]
+        shown = [_plainly(item, locale) for item in self.items[: self.most]]
         if len(shown) < len(self.items):
             return ", ".join([*shown, "..."])
         return format_list(shown, style=self.style, locale=locale)
@@ -95,8 +95,9 @@ def functions(language: str, unit: str = "C") -> dict:
         "DEGREES": lambda value: degrees(value * 9 / 5 + 32 if unit == "F" else value),
         "STEP": lambda value: degrees(value * 9 / 5 if unit == "F" else value),
         "DAY": lambda value: format_date(value, "long", locale=locale),
-        "MINUTE": lambda value: (format_date(value, "long", locale=locale) + " "
-                                 + format_time(value, "HH:mm", locale=locale)),
+        "MINUTE": lambda value: (
+            format_date(value, "long", locale=locale) + " " + format_time(value, "HH:mm", locale=locale)
+        ),
     }
 
 

@@ -33,16 +33,21 @@ def main(arguments=None) -> int:
         elif given.seed is None:
             write_demo(given.folder, answer=given.answer)
         else:
-            simulate_season(given.folder, seed=given.seed, cause=given.cause, severity=given.severity,
-                            batches=given.batches, answer=given.answer)
+            simulate_season(
+                given.folder,
+                seed=given.seed,
+                cause=given.cause,
+                severity=given.severity,
+                batches=given.batches,
+                answer=given.answer,
+            )
     except HatchkitError as error:
         print(error, file=sys.stderr)
         return 2
     except OSError as error:
         print(f"{error.filename or 'A file'} cannot be written: {error.strerror}.", file=sys.stderr)
         return 2
-    print(f"The season is in {given.folder}." +
-          (f" What was planted is in {given.answer}." if given.answer else ""))
+    print(f"The season is in {given.folder}." + (f" What was planted is in {given.answer}." if given.answer else ""))
     return 0
 
 

@@ -53,16 +53,23 @@ class Answer:
             return f"Batch {self.batch}: nothing was planted; what was lost is ordinary luck."
         return f"Batch {self.batch}: " + "; ".join(
             f"{row.said} Without that, {row.lost} more of the {row.eggs_set} eggs would have hatched."
-            for row in rows.itertuples())
+            for row in rows.itertuples()
+        )
 
     def write(self, path) -> Path:
         """Write the answer as one JSON file, which belongs outside the season folder."""
         path = Path(path)
         path.parent.mkdir(parents=True, exist_ok=True)
-        data = dict(seed=self.seed, cause=self.cause, severity=self.severity, batch=self.batch,
-                    words=self.words(), parameters=self.parameters,
-                    causes=json.loads(self.causes.to_json(orient="records")),
-                    eggs=json.loads(self.eggs.to_json(orient="split", index=False, double_precision=3)))
+        data = dict(
+            seed=self.seed,
+            cause=self.cause,
+            severity=self.severity,
+            batch=self.batch,
+            words=self.words(),
+            parameters=self.parameters,
+            causes=json.loads(self.causes.to_json(orient="records")),
+            eggs=json.loads(self.eggs.to_json(orient="split", index=False, double_precision=3)),
+        )
         path.write_text(json.dumps(data, indent=1), encoding="utf-8")
         return path
 
@@ -73,7 +80,14 @@ def read_answer(path) -> Answer:
         data = json.loads(Path(path).read_text(encoding="utf-8"))
         eggs = pd.DataFrame(data["eggs"]["data"], columns=data["eggs"]["columns"])
         columns = list(reference.load("columns_simulate").query("table == 'planted'")["column"])
-        return Answer(seed=data["seed"], cause=data["cause"], severity=data["severity"], batch=data["batch"],
-                      causes=pd.DataFrame(data["causes"], columns=columns), eggs=eggs, parameters=data["parameters"])
+        return Answer(
+            seed=data["seed"],
+            cause=data["cause"],
+            severity=data["severity"],
+            batch=data["batch"],
+            causes=pd.DataFrame(data["causes"], columns=columns),
+            eggs=eggs,
+            parameters=data["parameters"],
+        )
     except (OSError, ValueError, KeyError) as error:
         raise HatchkitError(f"{path} is not an answer file that hatchkit wrote ({error}).") from error

@@ -79,19 +79,20 @@ def egg_climate(air_c, rh_pct, *, age_days, species, p) -> dict:
     """
     step_hours = float(age_days[1] - age_days[0]) * 24
     size = species["egg_grams"] / 60
-    lag_c = lagged(air_c, step_hours, p["egg_lag_hours"] * size ** 0.42)
+    lag_c = lagged(air_c, step_hours, p["egg_lag_hours"] * size**0.42)
     chicken_day = age_days * 21 / species["incubation_days"]
-    heat = np.interp(chicken_day, HEAT_DAYS, HEAT_MW) * size ** 0.714
-    conductance = p["shell_conductance_mw_per_k"] * size ** 0.56
+    heat = np.interp(chicken_day, HEAT_DAYS, HEAT_MW) * size**0.714
+    conductance = p["shell_conductance_mw_per_k"] * size**0.56
     # a chilled embryo gives off less heat (Q10 = 2); a hot one no more than at 41.5 degC
     slow = 2 ** ((np.clip(lag_c, 15, 41.5) - 37.5) / 10)
-    egg_c = lag_c + (heat * slow - p["evaporation_mw"] * size ** 0.8) / conductance
+    egg_c = lag_c + (heat * slow - p["evaporation_mw"] * size**0.8) / conductance
     # the trade's days hold for its own programme: cooler by a little after the transfer
     usual = np.where(age_days < species["transfer_day"], species["setter_c"], species["hatcher_c"])
     warm = p["clock_q10"] ** ((np.minimum(lag_c, 39.5) - usual) / 10)
     speed = warm * np.clip((lag_c - 25) / 5, 0, 1)
-    return dict(age_days=age_days, air_c=air_c, rh_pct=rh_pct, lag_c=lag_c, egg_c=egg_c,
-                speed=speed, step_hours=step_hours)
+    return dict(
+        age_days=age_days, air_c=air_c, rh_pct=rh_pct, lag_c=lag_c, egg_c=egg_c, speed=speed, step_hours=step_hours
+    )
 
 
 def two_phase_ages(rng, count: int, p, *, phase1_share=None):
@@ -159,8 +160,21 @@ def tray_places(count: int):
     return place // (wide * 5) + 1, place // wide % 5 + 1, place % wide + 1
 
 
-def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, storage_harm=1.0,
-              early_factor=1.0, rotten_share=None, turning=(0.0, 0.0), taken_off_day=None) -> pd.DataFrame:
+def draw_eggs(
+    rng,
+    *,
+    count,
+    species,
+    climate,
+    p,
+    fertility,
+    stored_days=4.0,
+    storage_harm=1.0,
+    early_factor=1.0,
+    rotten_share=None,
+    turning=(0.0, 0.0),
+    taken_off_day=None,
+) -> pd.DataFrame:
     """True course of every egg of one batch.
 
     Parameters
@@ -199,18 +213,20 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, st
     base = -np.log(1 - p["death_share"] / p["fertility"]) * batch_luck
     old = 1 + p["phase1_share"] * (early_factor - 1)
     share1 = p["phase1_share"] * early_factor / old
-    ages["background"] = _some(rng, count, base * old, scale * two_phase_ages(
-        rng, count, p, phase1_share=share1))
+    ages["background"] = _some(rng, count, base * old, scale * two_phase_ages(rng, count, p, phase1_share=share1))
 
     over = max(0.0, stored_days - p["storage_free_days"])
-    stale = storage_harm * (p["storage_linear"] * over + p["storage_square"] * over ** 2)
-    ages["storage"] = _some(rng, count, stale, scale * two_phase_ages(
-        rng, count, p, phase1_share=p["storage_early_share"]))
+    stale = storage_harm * (p["storage_linear"] * over + p["storage_square"] * over**2)
+    ages["storage"] = _some(
+        rng, count, stale, scale * two_phase_ages(rng, count, p, phase1_share=p["storage_early_share"])
+    )
 
     along = tray_places(count)[2].astype(float)
     along = (along - along.mean()) / max(along.std(), 1e-9)  # warmer towards one side of the tray
-    place = (rng.normal(0, p["position_sd_c"], count) * np.sqrt(1 - p["tray_share"])
-             + p["position_sd_c"] * np.sqrt(p["tray_share"]) * along)
+    place = (
+        rng.normal(0, p["position_sd_c"], count) * np.sqrt(1 - p["tray_share"])
+        + p["position_sd_c"] * np.sqrt(p["tray_share"]) * along
+    )
     lag = rng.exponential(p["fault_lag_days"], count)
     heat = heat_rate(climate, species=species, p=p)
     ages["heat"] = _ages_at(rng, heat, climate, p["heat_factor_below"] ** place) + lag
@@ -223,8 +239,10 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, st
     ages["wet"], ages["dry"] = _some(rng, count, wet, term), _some(rng, count, dry, term)
 
     early, late = turning
-    ages["turning"] = np.minimum(_some(rng, count, early, scale * rng.uniform(2, 8, count)),
-                                 _some(rng, count, late, scale * rng.uniform(17, 21, count)))
+    ages["turning"] = np.minimum(
+        _some(rng, count, early, scale * rng.uniform(2, 8, count)),
+        _some(rng, count, late, scale * rng.uniform(17, 21, count)),
+    )
     share = p["contaminated_share"] if rotten_share is None else rotten_share
     rotten_day = np.where(rng.random(count) < share, scale * rng.uniform(5, 17.5, count), NEVER)
     ages["rotten"] = rotten_day - scale * rng.uniform(0.5, 2.0, count)
@@ -241,8 +259,17 @@ def draw_eggs(rng, *, count, species, climate, p, fertility, stored_days=4.0, st
     hatched_day = _hatching_days(rng, count, species=species, climate=climate, stored_days=stored_days, p=p)
     out_by = species["incubation_days"] + 2.5 if taken_off_day is None else taken_off_day
     ages["late"] = np.where(hatched_day > out_by, out_by, NEVER)
-    return _settle(rng, count, ages=ages, fertile=fertile, hatched_day=hatched_day, loss=loss,
-                   rotten_day=rotten_day, species=species, p=p)
+    return _settle(
+        rng,
+        count,
+        ages=ages,
+        fertile=fertile,
+        hatched_day=hatched_day,
+        loss=loss,
+        rotten_day=rotten_day,
+        species=species,
+        p=p,
+    )
 
 
 def _hours_off(climate, *, species):
@@ -261,8 +288,11 @@ def _hatching_days(rng, count, *, species, climate, stored_days, p):
     """Day on which each chick would be out, by the development clock."""
     after = climate["age_days"] > 0
     done = np.cumsum(np.where(after, climate["speed"], 0)) * climate["step_hours"]
-    due = (hatching_hours(species, stored_days, p) + rng.normal(0, p["hatch_batch_sd_hours"])
-           + rng.normal(0, p["hatch_sd_hours"] * species["incubation_days"] / 21, count))
+    due = (
+        hatching_hours(species, stored_days, p)
+        + rng.normal(0, p["hatch_batch_sd_hours"])
+        + rng.normal(0, p["hatch_sd_hours"] * species["incubation_days"] / 21, count)
+    )
     place = np.searchsorted(done, due)
     return np.append(climate["age_days"], NEVER)[place]
 
@@ -275,19 +305,29 @@ def _settle(rng, count, *, ages, fertile, hatched_day, loss, rotten_day, species
     died = np.where(fertile, table[first, np.arange(count)], NEVER)
     cause = np.where(np.isfinite(died), names[first], "")
     hatched = fertile & ~np.isfinite(died)
-    pip_share = np.select([cause == "hatching", np.isin(cause, ["wet", "dry", "offtime"]), cause == "parched"],
-                          [p["pipped_of_failures"], p["loss_pipped_share"], 0.9], 0.0)
+    pip_share = np.select(
+        [cause == "hatching", np.isin(cause, ["wet", "dry", "offtime"]), cause == "parched"],
+        [p["pipped_of_failures"], p["loss_pipped_share"], 0.9],
+        0.0,
+    )
     pipped = rng.random(count) < pip_share
     lies = np.select([cause == "hatching", cause == "turning"], [p["malposition_of_failures"], 0.35], 0.02)
     wrong = (rng.random(count) < lies) & (died > 17 * species["incubation_days"] / 21)
     sick = np.where(hatched_day < species["incubation_days"] - 1.2, 3.0, 1.0)
     culled = hatched & (rng.random(count) < p["culled_share"] * sick)
     finite = np.isfinite(rotten_day) & ((cause == "rotten") | ~fertile)
-    return pd.DataFrame({
-        "egg": np.arange(1, count + 1), "fertile": fertile,
-        "died_day": np.where(np.isfinite(died), died, np.nan), "died_of": cause, "pipped": pipped,
-        "malpositioned": wrong & np.isfinite(died),
-        "rotten_day": np.where(finite, rotten_day, np.nan),
-        "hatched_day": np.where(hatched, hatched_day, np.nan), "culled": culled, "loss_share": loss,
-        "weight_g": rng.normal(species["egg_grams"], p["egg_weight_cv"] * species["egg_grams"], count),
-    })
+    return pd.DataFrame(
+        {
+            "egg": np.arange(1, count + 1),
+            "fertile": fertile,
+            "died_day": np.where(np.isfinite(died), died, np.nan),
+            "died_of": cause,
+            "pipped": pipped,
+            "malpositioned": wrong & np.isfinite(died),
+            "rotten_day": np.where(finite, rotten_day, np.nan),
+            "hatched_day": np.where(hatched, hatched_day, np.nan),
+            "culled": culled,
+            "loss_share": loss,
+            "weight_g": rng.normal(species["egg_grams"], p["egg_weight_cv"] * species["egg_grams"], count),
+        }
+    )

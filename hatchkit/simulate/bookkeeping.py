@@ -6,9 +6,26 @@ import numpy as np
 import pandas as pd
 
 LOOKS = ("candle1", "candle2", "transfer")
-COUNTS = ("clear1", "dead1", "clear2", "dead2", "clear3", "dead3", "removed", "hatched", "culled",
-          "pipped_dead", "dead_in_shell", "broken_infertile", "broken_early", "broken_mid",
-          "broken_late", "contaminated", "cracked", "malpositioned")
+COUNTS = (
+    "clear1",
+    "dead1",
+    "clear2",
+    "dead2",
+    "clear3",
+    "dead3",
+    "removed",
+    "hatched",
+    "culled",
+    "pipped_dead",
+    "dead_in_shell",
+    "broken_infertile",
+    "broken_early",
+    "broken_mid",
+    "broken_late",
+    "contaminated",
+    "cracked",
+    "malpositioned",
+)
 
 
 def candle(rng, eggs: pd.DataFrame, *, look_days, species, p, opened_clears=False) -> pd.DataFrame:
@@ -78,7 +95,9 @@ def _at_the_end(rng, eggs, seen, *, scale, p, opened_clears):
     empty = ~eggs["fertile"].to_numpy() | (died < p["infertile_look_days"] * scale)
     outcome = np.select(
         [eggs["culled"], eggs["hatched_day"].notna(), eggs["pipped"], empty],
-        ["culled", "hatched", "pipped_dead", "infertile"], "dead").astype(object)
+        ["culled", "hatched", "pipped_dead", "infertile"],
+        "dead",
+    ).astype(object)
     left = seen["out_at"].to_numpy() != "hatch"
     outcome[left & (seen["reason"].to_numpy() != "")] = "removed"
     opened = ~left | opened_clears

@@ -20,19 +20,38 @@ DAY = pd.Timedelta(days=1)
 
 #: What kills (`died_of` in the truth) belongs to which planted cause.
 KILLS = {
-    "none": (), "power_cut": ("cold", "offtime", "late"), "drift_warm": ("heat",),
-    "drift_cool": ("cold", "offtime", "late"), "lid_ajar": ("cold", "offtime", "late"), "overheating": ("heat",),
-    "long_storage": ("storage",), "low_fertility": (), "old_flock": ("background",),
-    "humidity_low": ("dry",), "humidity_high": ("wet",), "dry_hatch": ("parched",),
-    "turning_fault": ("turning",), "probe_high": ("cold", "offtime", "late"),
-    "probe_low": ("heat", "offtime"), "contaminated": ("rotten",),
+    "none": (),
+    "power_cut": ("cold", "offtime", "late"),
+    "drift_warm": ("heat",),
+    "drift_cool": ("cold", "offtime", "late"),
+    "lid_ajar": ("cold", "offtime", "late"),
+    "overheating": ("heat",),
+    "long_storage": ("storage",),
+    "low_fertility": (),
+    "old_flock": ("background",),
+    "humidity_low": ("dry",),
+    "humidity_high": ("wet",),
+    "dry_hatch": ("parched",),
+    "turning_fault": ("turning",),
+    "probe_high": ("cold", "offtime", "late"),
+    "probe_low": ("heat", "offtime"),
+    "contaminated": ("rotten",),
 }
 #: Causes of one batch alone, which can be planted in several.
-REPEATABLE = ("drift_warm", "drift_cool", "lid_ajar", "overheating", "long_storage", "humidity_low",
-              "humidity_high", "dry_hatch", "turning_fault", "contaminated")
+REPEATABLE = (
+    "drift_warm",
+    "drift_cool",
+    "lid_ajar",
+    "overheating",
+    "long_storage",
+    "humidity_low",
+    "humidity_high",
+    "dry_hatch",
+    "turning_fault",
+    "contaminated",
+)
 #: Hours that a passing fault lasts, by severity (power cuts: their size is their length).
-HOURS = {"drift_warm": (14, 14, 14), "drift_cool": (48, 72, 120), "lid_ajar": (10, 14, 20),
-         "overheating": (3, 3.5, 4)}
+HOURS = {"drift_warm": (14, 14, 14), "drift_cool": (48, 72, 120), "lid_ajar": (10, 14, 20), "overheating": (3, 3.5, 4)}
 
 
 def cause_names() -> list[str]:
@@ -85,9 +104,19 @@ def plant(rng, plan, *, cause, severity, batch, scale=1.0):
 def _entry(item, cause, severity, size, unit, said, days=None):
     length = float(birds().loc[item.species]["incubation_days"])
     start, end = (0.0, length) if days is None else days
-    return dict(batch=item.batch, species=item.species, incubator=item.incubator, cause=cause, severity=severity,
-                died_of=KILLS[cause], day_start=round(start, 2), day_end=round(end, 2), size=size,
-                unit=unit, said=said)
+    return dict(
+        batch=item.batch,
+        species=item.species,
+        incubator=item.incubator,
+        cause=cause,
+        severity=severity,
+        died_of=KILLS[cause],
+        day_start=round(start, 2),
+        day_end=round(end, 2),
+        size=size,
+        unit=unit,
+        said=said,
+    )
 
 
 def _passing(rng, plan, focus, row, cause, severity, size):
@@ -95,26 +124,33 @@ def _passing(rng, plan, focus, row, cause, severity, size):
     scale = float(birds().loc[focus.species]["incubation_days"]) / 21
     hours = size if cause == "power_cut" else HOURS[cause][SEVERITIES.index(severity)]
     start = focus.set_at + scale * rng.uniform(row["day_low"], row["day_high"]) * DAY
-    start = start.floor("D") + pd.Timedelta(hours={"overheating": 10, "drift_warm": 7}.get(cause, 20)
-                                            + round(float(rng.uniform(0, 2)), 2))
+    start = start.floor("D") + pd.Timedelta(
+        hours={"overheating": 10, "drift_warm": 7}.get(cause, 20) + round(float(rng.uniform(0, 2)), 2)
+    )
     end = start + pd.Timedelta(hours=hours)
     kind = {"drift_warm": "drift", "drift_cool": "drift"}.get(cause, cause)
     signed = -size if cause == "drift_cool" else 0.0 if cause == "power_cut" else size
     fault = Fault(kind, start, end, size=signed, room_c=12.0)
     machines = {item.incubator for item in plan.batches} if cause == "power_cut" else {focus.incubator}
-    faults = {name: [*plan.faults.get(name, []), fault] if name in machines else plan.faults[name]
-              for name in machines | set(plan.faults)}
-    words = {"power_cut": f"A power cut of {hours:g} hours", "lid_ajar": f"The lid stood ajar for {hours:g} hours",
-             "drift_warm": f"The thermostat drifted {size:g} °C warm for {hours:g} hours",
-             "drift_cool": f"The thermostat drifted {size:g} °C cool for {hours:g} hours",
-             "overheating": f"The machine overheated by {size:g} °C for {hours:g} hours"}[cause]
+    faults = {
+        name: [*plan.faults.get(name, []), fault] if name in machines else plan.faults[name]
+        for name in machines | set(plan.faults)
+    }
+    words = {
+        "power_cut": f"A power cut of {hours:g} hours",
+        "lid_ajar": f"The lid stood ajar for {hours:g} hours",
+        "drift_warm": f"The thermostat drifted {size:g} °C warm for {hours:g} hours",
+        "drift_cool": f"The thermostat drifted {size:g} °C cool for {hours:g} hours",
+        "overheating": f"The machine overheated by {size:g} °C for {hours:g} hours",
+    }[cause]
     touched = []
     for item in plan.batches:
         days = tuple((moment - item.set_at) / DAY for moment in (start, end))
         last = float(birds().loc[item.species]["incubation_days"])
         if item.incubator in machines and days[1] > 0 and days[0] < last:
-            touched.append(_entry(item, cause, severity, size, str(row["unit"]),
-                                  f"{words}, from day {days[0]:.1f}.", days))
+            touched.append(
+                _entry(item, cause, severity, size, str(row["unit"]), f"{words}, from day {days[0]:.1f}.", days)
+            )
     return replace(plan, faults=faults), touched
 
 
@@ -154,8 +190,7 @@ def _eggs(plan, focus, cause, severity, size):
     elif cause == "low_fertility":
         changed, said = dict(fertility=size), f"Only {size:.0%} of the eggs of this flock are fertile."
     elif cause == "old_flock":
-        changed = dict(early_factor=(1.8, 2.8, 4.0)[place],
-                       fertility=focus.fertility * (0.94, 0.88, 0.80)[place])
+        changed = dict(early_factor=(1.8, 2.8, 4.0)[place], fertility=focus.fertility * (0.94, 0.88, 0.80)[place])
         said = f"The flock is {size:g} weeks old: fewer fertile eggs and more early deaths."
     elif cause == "turning_fault":
         changed = dict(turning=(size * 0.45, size * 0.55))
@@ -171,7 +206,12 @@ def _eggs(plan, focus, cause, severity, size):
             changed["flock_age_weeks"] = int(size) + item.flock_age_weeks - focus.flock_age_weeks
         batches.append(replace(item, **changed) if mine else item)
         if mine:
-            unit = {"long_storage": "days", "low_fertility": "share fertile", "old_flock": "weeks",
-                    "turning_fault": "log hazard", "contaminated": "share of eggs"}[cause]
+            unit = {
+                "long_storage": "days",
+                "low_fertility": "share fertile",
+                "old_flock": "weeks",
+                "turning_fault": "log hazard",
+                "contaminated": "share of eggs",
+            }[cause]
             touched.append(_entry(item, cause, severity, size, unit, said))
     return replace(plan, batches=tuple(batches)), touched

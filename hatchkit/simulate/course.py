@@ -67,8 +67,10 @@ def run(rng, plan: SeasonPlan):
         eggs: the true course of every egg with what the person saw of it.
     """
     wide = biology.birds()
-    parts = [_run_batch(own, plan, batch, wide.loc[batch.species])
-             for own, batch in zip(rng.spawn(len(plan.batches)), plan.batches, strict=True)]
+    parts = [
+        _run_batch(own, plan, batch, wide.loc[batch.species])
+        for own, batch in zip(rng.spawn(len(plan.batches)), plan.batches, strict=True)
+    ]
     eggs = [part["eggs"] for part in parts]
     weights = [part["weights"] for part in parts if part["weights"] is not None]
     tables = {
@@ -87,9 +89,13 @@ def _run_batch(rng, plan, batch, species):
     stop = taken_off + pd.Timedelta(hours=1) if plan.log_days is None else batch.set_at + plan.log_days * DAY
     shown = air[air["time"] <= stop]
     shown = machine.logged(rng, shown, offset_c=plan.probe_offset_c.get(batch.incubator, 0.0))
-    return dict(row=row, eggs=_truth(batch, eggs, seen), sheet=_sheet(batch, eggs, seen),
-                weights=_weights(rng, batch, eggs, seen, moments, species),
-                readings=shown.assign(incubator=batch.incubator))
+    return dict(
+        row=row,
+        eggs=_truth(batch, eggs, seen),
+        sheet=_sheet(batch, eggs, seen),
+        weights=_weights(rng, batch, eggs, seen, moments, species),
+        readings=shown.assign(incubator=batch.incubator),
+    )
 
 
 def draw_batch(rng, plan, batch, species, *, drawn_as=None):
@@ -101,16 +107,24 @@ def draw_batch(rng, plan, batch, species, *, drawn_as=None):
         The air takes as much chance from `rng` as under this plan, so that the eggs of the two plans
         are the same eggs (a lid ajar needs draws of its own).
     """
-    days = batch.look_days or {"candle1": species["candle1_day"], "candle2": species["candle2_day"],
-                               "transfer": species["transfer_day"]}
+    days = batch.look_days or {
+        "candle1": species["candle1_day"],
+        "candle2": species["candle2_day"],
+        "transfer": species["transfer_day"],
+    }
     moments = {name: _by_day(batch.set_at + day * DAY, rng) for name, day in days.items()}
     setter_rh = batch.setter_rh or (species["setter_rh_low_pct"] + species["setter_rh_high_pct"]) / 2
     last = batch.set_at + max(species["incubation_days"] + 3.5, plan.log_days or 0) * DAY
     setup = machine.Run(
-        set_at=batch.set_at, transfer_at=moments.get("transfer", batch.set_at + species["transfer_day"] * DAY),
-        end=last, setter_c=species["setter_c"], hatcher_c=species["hatcher_c"], setter_rh=setter_rh,
+        set_at=batch.set_at,
+        transfer_at=moments.get("transfer", batch.set_at + species["transfer_day"] * DAY),
+        end=last,
+        setter_c=species["setter_c"],
+        hatcher_c=species["hatcher_c"],
+        setter_rh=setter_rh,
         hatcher_rh=(species["hatcher_rh_low_pct"] + species["hatcher_rh_high_pct"]) / 2 - 4,
-        opened=_openings(rng, batch, moments))
+        opened=_openings(rng, batch, moments),
+    )
 
     def air_of(rng, plan):
         faults = [f for f in plan.faults.get(batch.incubator, []) if f.end > batch.set_at and f.start < last]
@@ -121,21 +135,35 @@ def draw_batch(rng, plan, batch, species, *, drawn_as=None):
     if drawn_as is not None:
         air_of(rng, drawn_as)
     age = ((air["time"] - batch.set_at) / DAY).to_numpy()
-    climate = biology.egg_climate(air["air_c"].to_numpy(), air["rh_pct"].to_numpy(), age_days=age,
-                                  species=species, p=plan.p)
+    climate = biology.egg_climate(
+        air["air_c"].to_numpy(), air["rh_pct"].to_numpy(), age_days=age, species=species, p=plan.p
+    )
     taken_off = _taken_off(rng, batch, climate, species, plan.p)
     off_day = (taken_off - batch.set_at) / DAY
     figures = plan.p
     if batch.batch in plan.luck:
-        figures = figures | {"batch_sd": 0.0,
-                             "death_share": min(0.6, figures["death_share"] * np.exp(plan.luck[batch.batch]))}
-    eggs = biology.draw_eggs(rng, count=batch.eggs_set, species=species, climate=climate, p=figures,
-                             fertility=batch.fertility, stored_days=batch.stored_days,
-                             storage_harm=batch.storage_harm, early_factor=batch.early_factor,
-                             rotten_share=batch.rotten_share, turning=batch.turning, taken_off_day=off_day)
+        figures = figures | {
+            "batch_sd": 0.0,
+            "death_share": min(0.6, figures["death_share"] * np.exp(plan.luck[batch.batch])),
+        }
+    eggs = biology.draw_eggs(
+        rng,
+        count=batch.eggs_set,
+        species=species,
+        climate=climate,
+        p=figures,
+        fertility=batch.fertility,
+        stored_days=batch.stored_days,
+        storage_harm=batch.storage_harm,
+        early_factor=batch.early_factor,
+        rotten_share=batch.rotten_share,
+        turning=batch.turning,
+        taken_off_day=off_day,
+    )
     look_days = {name: (moment - batch.set_at) / DAY for name, moment in moments.items()}
-    seen = bookkeeping.candle(rng, eggs, look_days=look_days, species=species, p=plan.p,
-                              opened_clears=batch.opens_clears)
+    seen = bookkeeping.candle(
+        rng, eggs, look_days=look_days, species=species, p=plan.p, opened_clears=batch.opens_clears
+    )
     return moments, air, eggs, seen, taken_off
 
 
@@ -147,8 +175,11 @@ def _by_day(moment, rng):
 def _openings(rng, batch, moments):
     looks = [(moment, 4.5) for moment in moments.values()]
     days = np.arange(2.4, 25, 2.5) + rng.uniform(-0.3, 0.3, 10)
-    water = [(batch.set_at + day * DAY, 0.8) for day in days if day < max(
-        (m - batch.set_at) / DAY for m in moments.values()) - 0.5]
+    water = [
+        (batch.set_at + day * DAY, 0.8)
+        for day in days
+        if day < max((m - batch.set_at) / DAY for m in moments.values()) - 0.5
+    ]
     return tuple(looks + water)
 
 
@@ -158,26 +189,38 @@ def _taken_off(rng, batch, climate, species, p):
     done = np.cumsum(np.where(after, climate["speed"], 0)) * climate["step_hours"]
     place = np.searchsorted(done, biology.hatching_hours(species, batch.stored_days, p))
     due = float(np.append(climate["age_days"], np.inf)[place])
-    day = min(max(due, species["incubation_days"] - 1) + rng.uniform(0.75, 1.1),
-              species["incubation_days"] + 2.6)
+    day = min(max(due, species["incubation_days"] - 1) + rng.uniform(0.75, 1.1), species["incubation_days"] + 2.6)
     moment = (batch.set_at + day * DAY).floor("h")
     return moment.replace(hour=min(max(moment.hour, 6), 19))
 
 
 def batch_row(batch, moments, taken_off, eggs, seen, species):
     """The row of the batch sheet: plan, moments, counts."""
-    limits = (7, 14) if batch.species == "chicken" else (
-        species["incubation_days"] / 3, species["incubation_days"] * 2 / 3)
+    limits = (
+        (7, 14) if batch.species == "chicken" else (species["incubation_days"] / 3, species["incubation_days"] * 2 / 3)
+    )
     hatched = eggs.loc[seen["outcome"].isin(["hatched", "culled"]), "hatched_day"]
-    first, last = (batch.set_at + pd.Timedelta(days=round(d, 2)) for d in (hatched.min(), hatched.max())
-                   ) if len(hatched) else (pd.NaT, pd.NaT)
+    first, last = (
+        (batch.set_at + pd.Timedelta(days=round(d, 2)) for d in (hatched.min(), hatched.max()))
+        if len(hatched)
+        else (pd.NaT, pd.NaT)
+    )
     return {
-        "batch": batch.batch, "species": batch.species, "incubator": batch.incubator,
-        "set_at": batch.set_at, "eggs_set": batch.eggs_set, "stored_days": batch.stored_days,
-        "flock": batch.flock, "flock_age_weeks": batch.flock_age_weeks,
-        "candle1_at": moments.get("candle1"), "candle2_at": moments.get("candle2"),
-        "transfer_at": moments.get("transfer"), "taken_off_at": taken_off,
-        "first_hatch_at": first.floor("h"), "last_hatch_at": last.ceil("h"), "notes": batch.note,
+        "batch": batch.batch,
+        "species": batch.species,
+        "incubator": batch.incubator,
+        "set_at": batch.set_at,
+        "eggs_set": batch.eggs_set,
+        "stored_days": batch.stored_days,
+        "flock": batch.flock,
+        "flock_age_weeks": batch.flock_age_weeks,
+        "candle1_at": moments.get("candle1"),
+        "candle2_at": moments.get("candle2"),
+        "transfer_at": moments.get("transfer"),
+        "taken_off_at": taken_off,
+        "first_hatch_at": first.floor("h"),
+        "last_hatch_at": last.ceil("h"),
+        "notes": batch.note,
     } | bookkeeping.count_up(seen, eggs, limits=limits, opens_unhatched=batch.opens_unhatched)
 
 
@@ -189,11 +232,22 @@ def _sheet(batch, eggs, seen):
     if not batch.egg_rows:
         return None
     tray, row, col = biology.tray_places(len(eggs))
-    return pd.DataFrame({
-        "batch": batch.batch, "egg": eggs["egg"].astype(str), "tray": tray.astype(str),
-        "row": row.astype(float), "col": col.astype(float),
-        "weight_g": eggs["weight_g"].round(1), "candle1": seen["candle1"], "candle2": seen["candle2"],
-        "transfer": seen["transfer"], "outcome": seen["outcome"], "stage_day": seen["stage_day"], "notes": ""})
+    return pd.DataFrame(
+        {
+            "batch": batch.batch,
+            "egg": eggs["egg"].astype(str),
+            "tray": tray.astype(str),
+            "row": row.astype(float),
+            "col": col.astype(float),
+            "weight_g": eggs["weight_g"].round(1),
+            "candle1": seen["candle1"],
+            "candle2": seen["candle2"],
+            "transfer": seen["transfer"],
+            "outcome": seen["outcome"],
+            "stage_day": seen["stage_day"],
+            "notes": "",
+        }
+    )
 
 
 def _weights(rng, batch, eggs, seen, moments, species):
@@ -201,15 +255,25 @@ def _weights(rng, batch, eggs, seen, moments, species):
         return None
     times = [batch.set_at, *moments.values()]
     days = [(moment - batch.set_at) / DAY for moment in times]
-    return bookkeeping.weighings(rng, eggs, seen, batch=batch.batch, moments=times, days=days,
-                                 transfer_day=species["transfer_day"], single=batch.weighs == "single")
+    return bookkeeping.weighings(
+        rng,
+        eggs,
+        seen,
+        batch=batch.batch,
+        moments=times,
+        days=days,
+        transfer_day=species["transfer_day"],
+        single=batch.weighs == "single",
+    )
 
 
 def _batches_table(rows: list) -> pd.DataFrame:
-    kinds = {"count": lambda values: pd.array([pd.NA if _none(v) else int(v) for v in values], dtype="Int64"),
-             "time": lambda values: pd.DatetimeIndex(pd.to_datetime(values, utc=True)),
-             "number": lambda values: np.array([np.nan if _none(v) else float(v) for v in values]),
-             "text": lambda values: np.array(["" if _none(v) else v for v in values], dtype=object)}
+    kinds = {
+        "count": lambda values: pd.array([pd.NA if _none(v) else int(v) for v in values], dtype="Int64"),
+        "time": lambda values: pd.DatetimeIndex(pd.to_datetime(values, utc=True)),
+        "number": lambda values: np.array([np.nan if _none(v) else float(v) for v in values]),
+        "text": lambda values: np.array(["" if _none(v) else v for v in values], dtype=object),
+    }
     return pd.DataFrame({name: kinds[kind]([row.get(name) for row in rows]) for name, kind in _columns("batches")})
 
 
@@ -286,14 +350,18 @@ def answer_for(plan, eggs, causes, *, seed, cause, severity, batch, without=None
     for place, item in enumerate(causes):
         mine = eggs[eggs["batch"] == item["batch"]]
         fertile = int(mine["fertile"].sum())
-        lost, stages = _killed_first(plan, mine, item) if without is None else (
-            without[place] if isinstance(without, list) else without[item["batch"]])
+        lost, stages = (
+            _killed_first(plan, mine, item)
+            if without is None
+            else (without[place] if isinstance(without, list) else without[item["batch"]])
+        )
         row = {name: value for name, value in item.items() if name != "died_of"}
         rows.append(row | dict(lost=lost, stages=stages, fertile=fertile, eggs_set=len(mine)))
     columns = reference.load("columns_simulate").query("table == 'planted'")["column"]
     table = pd.DataFrame(rows, columns=list(columns))
-    return Answer(seed=seed, cause=cause, severity=severity, batch=batch, causes=table, eggs=eggs,
-                  parameters=dict(plan.p))
+    return Answer(
+        seed=seed, cause=cause, severity=severity, batch=batch, causes=table, eggs=eggs, parameters=dict(plan.p)
+    )
 
 
 def _killed_first(plan, mine, item):

@@ -38,8 +38,14 @@ _PLAN = [
     ("H6", "chicken", "C", "2026-07-15 18:00", 42, "Orchard hens", 53, 0.94, 5),
     ("H7", "chicken", "A", "2026-08-02 18:00", 48, "Orchard hens", 55, 0.94, 4),
 ]
-_NOTES = {"H2": "eggs a bit dirty after the rain", "Q1": "first quails this year", "H5": "waited for the machine",
-          "D2": "lights were off in the morning", "H7": "new feed since July", "Q5": "warm week"}
+_NOTES = {
+    "H2": "eggs a bit dirty after the rain",
+    "Q1": "first quails this year",
+    "H5": "waited for the machine",
+    "D2": "lights were off in the morning",
+    "H7": "new feed since July",
+    "Q5": "warm week",
+}
 _EGG_ROWS = ("H1", "H4", "D3", "H7")
 _WEIGHS = {"H1": "single", "H4": "tray", "D1": "tray", "D3": "single", "H2": "tray"}
 _NOT_OPENED = ("Q3", "D4")
@@ -52,40 +58,113 @@ def _utc(text):
 
 def demo_plan() -> SeasonPlan:
     """The plan of the demo season, planted events included."""
-    batches = tuple(BatchPlan(
-        batch=batch, species=species, incubator=incubator, set_at=_utc(set_on), eggs_set=eggs, flock=flock,
-        flock_age_weeks=age, fertility=fertile, stored_days=stored, egg_rows=batch in _EGG_ROWS,
-        weighs=_WEIGHS.get(batch, ""), opens_clears=batch in ("H1", "H4"), note=_NOTES.get(batch, ""),
-        opens_unhatched=batch not in _NOT_OPENED, look_days=_FEWER_LOOKS.get(batch, {}))
-        for batch, species, incubator, set_on, eggs, flock, age, fertile, stored in _PLAN)
+    batches = tuple(
+        BatchPlan(
+            batch=batch,
+            species=species,
+            incubator=incubator,
+            set_at=_utc(set_on),
+            eggs_set=eggs,
+            flock=flock,
+            flock_age_weeks=age,
+            fertility=fertile,
+            stored_days=stored,
+            egg_rows=batch in _EGG_ROWS,
+            weighs=_WEIGHS.get(batch, ""),
+            opens_clears=batch in ("H1", "H4"),
+            note=_NOTES.get(batch, ""),
+            opens_unhatched=batch not in _NOT_OPENED,
+            look_days=_FEWER_LOOKS.get(batch, {}),
+        )
+        for batch, species, incubator, set_on, eggs, flock, age, fertile, stored in _PLAN
+    )
     night = dict(start=_utc("2026-05-13 21:20"), end=_utc("2026-05-14 07:50"), room_c=12.0)
     faults = {
-        "A": [Fault("power_cut", **night),
-              Fault("drift", _utc("2026-06-27 09:30"), _utc("2026-06-27 23:30"), size=5.2)],
-        "B": [Fault("power_cut", **night),
-              Fault("control", _utc("2026-04-01 00:00"), _utc("2026-09-01 00:00"), size=-0.4)],
+        "A": [
+            Fault("power_cut", **night),
+            Fault("drift", _utc("2026-06-27 09:30"), _utc("2026-06-27 23:30"), size=5.2),
+        ],
+        "B": [
+            Fault("power_cut", **night),
+            Fault("control", _utc("2026-04-01 00:00"), _utc("2026-09-01 00:00"), size=-0.4),
+        ],
         "C": [Fault("lid_ajar", _utc("2026-06-30 18:20"), _utc("2026-07-01 06:40"), size=11.0)],
     }
-    return SeasonPlan(title=TITLE, timezone=ZONE, batches=batches, faults=faults,
-                      probe_offset_c={"B": 0.4}, step_minutes=5, p=parameters(tray_share=0), luck={"H7": 0.9})
+    return SeasonPlan(
+        title=TITLE,
+        timezone=ZONE,
+        batches=batches,
+        faults=faults,
+        probe_offset_c={"B": 0.4},
+        step_minutes=5,
+        p=parameters(tray_share=0),
+        luck={"H7": 0.9},
+    )
 
 
 _TOLD = [
-    ("D2", "B", "power_cut", ("cold", "offtime", "late"), 6.2, 6.6, 10.5, "h",
-     "A power cut of 10.5 hours in the night of day 6."),
-    ("H2", "A", "power_cut", ("cold", "offtime", "late"), 15.1, 15.5, 10.5, "h",
-     "A power cut of 10.5 hours in the night of day 15."),
-    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 5.2, "degC",
-     "The thermostat drifted 5.2 degrees warm for 14 hours on day 12."),
-    ("Q5", "C", "lid_ajar", ("cold", "offtime", "late"), 6.3, 6.9, 11.0, "degC",
-     "The lid stood ajar for a night from day 6."),
+    (
+        "D2",
+        "B",
+        "power_cut",
+        ("cold", "offtime", "late"),
+        6.2,
+        6.6,
+        10.5,
+        "h",
+        "A power cut of 10.5 hours in the night of day 6.",
+    ),
+    (
+        "H2",
+        "A",
+        "power_cut",
+        ("cold", "offtime", "late"),
+        15.1,
+        15.5,
+        10.5,
+        "h",
+        "A power cut of 10.5 hours in the night of day 15.",
+    ),
+    (
+        "H4",
+        "A",
+        "drift_warm",
+        ("heat",),
+        11.6,
+        12.2,
+        5.2,
+        "degC",
+        "The thermostat drifted 5.2 degrees warm for 14 hours on day 12.",
+    ),
+    (
+        "Q5",
+        "C",
+        "lid_ajar",
+        ("cold", "offtime", "late"),
+        6.3,
+        6.9,
+        11.0,
+        "degC",
+        "The lid stood ajar for a night from day 6.",
+    ),
     ("H5", "A", "long_storage", ("storage",), 0, 21, 18, "days", "The eggs had been stored for 18 days."),
     ("Q2", "C", "low_fertility", (), 0, 17, 0.58, "share fertile", "The flock of Aviary 2 is poorly fertile."),
     ("Q4", "C", "low_fertility", (), 0, 17, 0.56, "share fertile", "The flock of Aviary 2 is poorly fertile."),
     ("H7", "A", "none", (), 0, 21, 0, "", "Nothing was planted: more background deaths than usual by luck."),
-] + [(batch, "B", "probe_high", ("offtime", "late"), 0, 28, 0.4, "degC",
-      "The probe reads 0.4 degrees high, so the machine ran 0.4 degrees cool.")
-     for batch in ("D1", "D2", "D3", "D4")]
+] + [
+    (
+        batch,
+        "B",
+        "probe_high",
+        ("offtime", "late"),
+        0,
+        28,
+        0.4,
+        "degC",
+        "The probe reads 0.4 degrees high, so the machine ran 0.4 degrees cool.",
+    )
+    for batch in ("D1", "D2", "D3", "D4")
+]
 
 
 def _slips(tables):
@@ -93,7 +172,8 @@ def _slips(tables):
     batches, readings = tables["batches"], tables["readings"]
     batches.loc[batches["batch"] == "H6", "hatched"] -= 1
     failed = (readings["incubator"] == "C") & readings["time"].between(
-        _utc("2026-05-20 03:10"), _utc("2026-05-20 03:20"))
+        _utc("2026-05-20 03:10"), _utc("2026-05-20 03:20")
+    )
     readings.loc[failed, ["temp_c", "temp_logged_c"]] = -40.0
 
 
@@ -101,8 +181,7 @@ def own_folder(folder, title: str, what: str) -> Path:
     """The folder, made if need be; HatchkitError if it holds anything but an earlier season of this title."""
     folder = Path(folder)
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != title):
-        raise HatchkitError(f"{folder} holds something else than {what}, which would be replaced: "
-                            "name a new folder.")
+        raise HatchkitError(f"{folder} holds something else than {what}, which would be replaced: name a new folder.")
     folder.mkdir(parents=True, exist_ok=True)
     return folder
 
@@ -139,12 +218,15 @@ def write_demo(folder, *, seed=SEED, answer=None):
         old.unlink()
     for incubator, rows in tables["readings"].groupby("incubator"):
         loggers.write_export(folder, rows, stem=incubator, style=loggers.EXPORTS[STYLES[incubator]], timezone=ZONE)
-    habits.write_settings(folder / "season.toml", title=plan.title, timezone=ZONE,
-                          incubators={name: f"sensors/{name}_*.csv" for name in STYLES})
+    habits.write_settings(
+        folder / "season.toml",
+        title=plan.title,
+        timezone=ZONE,
+        incubators={name: f"sensors/{name}_*.csv" for name in STYLES},
+    )
     names = ("batch", "incubator", "cause", "died_of", "day_start", "day_end", "size", "unit", "said")
     kinds = {item.batch: item.species for item in plan.batches}
-    told = [dict(zip(names, item, strict=True)) | {"species": kinds[item[0]], "severity": "moderate"}
-            for item in _TOLD]
+    told = [dict(zip(names, item, strict=True)) | {"species": kinds[item[0]], "severity": "moderate"} for item in _TOLD]
     sealed = course.answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")
     if answer is not None:
         sealed.write(answer)

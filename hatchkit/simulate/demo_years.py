@@ -20,9 +20,11 @@ YEARS = (2023, 2024, 2025)
 
 #: What the keeper changed. The first took away a real fault; the second did nothing; before the third, the set weeks
 #: of Lane in 2024 had been unlucky, and the better year after it owes it nothing.
-CHANGES = (("2025-02-10", "new thermostat in machine B", "B"),
-           ("2024-02-16", "turned every hour instead of every three in machine A", "A"),
-           ("2025-02-20", "a tonic in the water of the Lane pen", "Lane"))
+CHANGES = (
+    ("2025-02-10", "new thermostat in machine B", "B"),
+    ("2024-02-16", "turned every hour instead of every three in machine A", "A"),
+    ("2025-02-20", "a tonic in the water of the Lane pen", "Lane"),
+)
 #: Machine B runs this much too cool all through 2023 and 2024, and is right in 2025.
 B_TOO_COOL = -1.9
 #: Share of fertile eggs: Orchard and Lane are alike for good; Lane's weeks of 2024 were unlucky.
@@ -32,10 +34,16 @@ HENS = ("1", "2", "3", "4", "5", "6")
 _CLEAR_OF, _FERTILE_OF = np.array([1, 1, 1, 7, 1, 1]) / 12, np.array([1, 1, 1, 0.55, 1, 1]) / 5.55
 
 # batch, machine, set on (month-day hour), eggs, pen
-_PLAN = (("1", "A", "03-10 18:00", 40, "Orchard"), ("2", "B", "03-12 18:00", 42, "Lane"),
-         ("3", "A", "04-06 18:30", 42, "Lane"), ("4", "B", "04-08 18:00", 40, "Orchard"),
-         ("5", "A", "05-03 18:00", 42, "Orchard"), ("6", "B", "05-05 17:30", 40, "Lane"),
-         ("7", "A", "05-30 18:00", 40, "Lane"), ("8", "B", "06-01 18:00", 42, "Orchard"))
+_PLAN = (
+    ("1", "A", "03-10 18:00", 40, "Orchard"),
+    ("2", "B", "03-12 18:00", 42, "Lane"),
+    ("3", "A", "04-06 18:30", 42, "Lane"),
+    ("4", "B", "04-08 18:00", 40, "Orchard"),
+    ("5", "A", "05-03 18:00", 42, "Orchard"),
+    ("6", "B", "05-05 17:30", 40, "Lane"),
+    ("7", "A", "05-30 18:00", 40, "Lane"),
+    ("8", "B", "06-01 18:00", 42, "Orchard"),
+)
 _EGG_ROWS = ("1", "5")
 
 
@@ -46,16 +54,34 @@ def year_plan(year: int) -> SeasonPlan:
         # Each year begins some days later or earlier.
         set_at = pd.Timestamp(f"{year}-{day}", tz=ZONE) + pd.Timedelta(days=2 * (year - 2024))
         fertile = next(lane) if pen == "Lane" and year == 2024 else FERTILE
-        batches.append(BatchPlan(
-            batch=batch, species="chicken", incubator=machine, set_at=set_at.tz_convert("UTC"), eggs_set=eggs,
-            flock=pen, flock_age_weeks=30 + 4 * int(batch) // 2, fertility=fertile, stored_days=4,
-            egg_rows=batch in _EGG_ROWS))
+        batches.append(
+            BatchPlan(
+                batch=batch,
+                species="chicken",
+                incubator=machine,
+                set_at=set_at.tz_convert("UTC"),
+                eggs_set=eggs,
+                flock=pen,
+                flock_age_weeks=30 + 4 * int(batch) // 2,
+                fertility=fertile,
+                stored_days=4,
+                egg_rows=batch in _EGG_ROWS,
+            )
+        )
     whole = dict(start=pd.Timestamp(f"{year}-01-01", tz="UTC"), end=pd.Timestamp(f"{year}-12-31", tz="UTC"))
     power = pd.Timestamp(f"{year}-04-17 22:00", tz="UTC")
-    faults = {"A": [Fault("power_cut", power, power + pd.Timedelta(hours=9), room_c=12.0)] if year == 2025 else [],
-              "B": [Fault("control", size=B_TOO_COOL, **whole)] if year < 2025 else []}
-    return SeasonPlan(title=f"Hatching {year} (invented)", timezone=ZONE, batches=tuple(batches), faults=faults,
-                      step_minutes=60, p=parameters(tray_share=0))
+    faults = {
+        "A": [Fault("power_cut", power, power + pd.Timedelta(hours=9), room_c=12.0)] if year == 2025 else [],
+        "B": [Fault("control", size=B_TOO_COOL, **whole)] if year < 2025 else [],
+    }
+    return SeasonPlan(
+        title=f"Hatching {year} (invented)",
+        timezone=ZONE,
+        batches=tuple(batches),
+        faults=faults,
+        step_minutes=60,
+        p=parameters(tray_share=0),
+    )
 
 
 def draw_years(seed: int = SEED) -> dict:
@@ -98,8 +124,12 @@ def write_years(folder, *, seed: int = SEED) -> Path:
             old.unlink()
         for machine, rows in tables["readings"].groupby("incubator"):
             loggers.write_export(home, rows, stem=machine, style=loggers.EXPORTS["iso_comma"], timezone=ZONE)
-        habits.write_settings(home / "season.toml", title=f"Hatching {year} (invented)", timezone=ZONE,
-                              incubators={name: f"sensors/{name}_*.csv" for name in ("A", "B")})
+        habits.write_settings(
+            home / "season.toml",
+            title=f"Hatching {year} (invented)",
+            timezone=ZONE,
+            incubators={name: f"sensors/{name}_*.csv" for name in ("A", "B")},
+        )
     lines = [f'title = "{TITLE}"', f'timezone = "{ZONE}"', ""]
     for date, what, where in CHANGES:
         lines += ["[[changes]]", f"date = {date}", f'what = "{what}"', f'where = "{where}"', ""]

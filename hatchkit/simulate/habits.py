@@ -19,27 +19,73 @@ import pandas as pd
 FIXED = datetime(2026, 1, 1)
 
 BATCH_HEADINGS = {
-    "batch": "Batch", "species": "Kind of bird", "incubator": "Incubator", "flock": "Flock",
-    "flock_age_weeks": "Flock age (weeks)", "set_at": "Set on", "eggs_set": "Eggs in",
-    "stored_days": "Days stored", "candle1_at": "1st candling", "clear1": "Clears 1st candling",
-    "dead1": "Dead 1st candling", "candle2_at": "2nd candling", "clear2": "Clears 2nd candling",
-    "dead2": "Dead 2nd candling", "transfer_at": "Transfer date", "clear3": "Clears at transfer",
-    "dead3": "Dead at transfer", "removed": "Taken out", "first_hatch_at": "First hatch",
-    "last_hatch_at": "Last hatch", "taken_off_at": "Taken off", "hatched": "Hatched", "culled": "Culled",
-    "pipped_dead": "Pipped dead", "dead_in_shell": "Dead in shell", "broken_infertile": "Breakout infertile",
-    "broken_early": "Breakout early", "broken_mid": "Breakout mid", "broken_late": "Breakout late",
-    "contaminated": "Rotten", "cracked": "Cracked", "malpositioned": "Malpositioned", "notes": "Notes",
+    "batch": "Batch",
+    "species": "Kind of bird",
+    "incubator": "Incubator",
+    "flock": "Flock",
+    "flock_age_weeks": "Flock age (weeks)",
+    "set_at": "Set on",
+    "eggs_set": "Eggs in",
+    "stored_days": "Days stored",
+    "candle1_at": "1st candling",
+    "clear1": "Clears 1st candling",
+    "dead1": "Dead 1st candling",
+    "candle2_at": "2nd candling",
+    "clear2": "Clears 2nd candling",
+    "dead2": "Dead 2nd candling",
+    "transfer_at": "Transfer date",
+    "clear3": "Clears at transfer",
+    "dead3": "Dead at transfer",
+    "removed": "Taken out",
+    "first_hatch_at": "First hatch",
+    "last_hatch_at": "Last hatch",
+    "taken_off_at": "Taken off",
+    "hatched": "Hatched",
+    "culled": "Culled",
+    "pipped_dead": "Pipped dead",
+    "dead_in_shell": "Dead in shell",
+    "broken_infertile": "Breakout infertile",
+    "broken_early": "Breakout early",
+    "broken_mid": "Breakout mid",
+    "broken_late": "Breakout late",
+    "contaminated": "Rotten",
+    "cracked": "Cracked",
+    "malpositioned": "Malpositioned",
+    "notes": "Notes",
 }
 EGG_HEADINGS = {
-    "batch": "Batch", "egg": "Egg", "tray": "Tray", "row": "Row", "col": "Col", "weight_g": "Weight (g)",
-    "candle1": "1st candling", "candle2": "2nd candling", "transfer": "Transfer", "outcome": "Outcome",
-    "stage_day": "Stage day", "notes": "Notes",
+    "batch": "Batch",
+    "egg": "Egg",
+    "tray": "Tray",
+    "row": "Row",
+    "col": "Col",
+    "weight_g": "Weight (g)",
+    "candle1": "1st candling",
+    "candle2": "2nd candling",
+    "transfer": "Transfer",
+    "outcome": "Outcome",
+    "stage_day": "Stage day",
+    "notes": "Notes",
 }
-WEIGHT_HEADINGS = {"batch": "Batch", "egg": "Egg", "weighed_at": "Weighed on", "grams": "Grams",
-                   "eggs_weighed": "Eggs on scale"}
-BIRDS = {"chicken": "Hen", "duck": "Duck", "quail": "Quail", "turkey": "Turkey", "goose": "Goose",
-         "guinea": "Guinea fowl", "muscovy": "Muscovy", "pheasant": "Pheasant",
-         "bobwhite": "Bobwhite", "peafowl": "Peafowl"}
+WEIGHT_HEADINGS = {
+    "batch": "Batch",
+    "egg": "Egg",
+    "weighed_at": "Weighed on",
+    "grams": "Grams",
+    "eggs_weighed": "Eggs on scale",
+}
+BIRDS = {
+    "chicken": "Hen",
+    "duck": "Duck",
+    "quail": "Quail",
+    "turkey": "Turkey",
+    "goose": "Goose",
+    "guinea": "Guinea fowl",
+    "muscovy": "Muscovy",
+    "pheasant": "Pheasant",
+    "bobwhite": "Bobwhite",
+    "peafowl": "Peafowl",
+}
 
 
 @dataclass(frozen=True)
@@ -57,8 +103,16 @@ class Habit:
     name: str
     headings: dict = field(default_factory=lambda: dict(BATCH_HEADINGS))
     egg_headings: dict = field(default_factory=lambda: dict(EGG_HEADINGS))
-    clock: tuple = ("set_at", "first_hatch_at", "last_hatch_at", "taken_off_at", "candle1_at",
-                    "candle2_at", "transfer_at", "weighed_at")
+    clock: tuple = (
+        "set_at",
+        "first_hatch_at",
+        "last_hatch_at",
+        "taken_off_at",
+        "candle1_at",
+        "candle2_at",
+        "transfer_at",
+        "weighed_at",
+    )
     total_row: bool = True
     title_rows: tuple = ()
     blank_every: int = 0
@@ -69,20 +123,59 @@ def _changed(*, drop=(), **words):
     return {name: words.get(name, text) for name, text in BATCH_HEADINGS.items() if name not in drop}
 
 
-HABITS = {habit.name: habit for habit in (
-    Habit("plain"),
-    Habit("terse", headings=_changed(
-        batch="Hatch no", species="Species", set_at="Set date", eggs_set="Set", clear1="clear 1", dead1="dead 1",
-        candle1_at="candled 1", candle2_at="candled 2", clear2="clear 2", dead2="dead 2", clear3="clear 3",
-        dead3="dead 3", transfer_at="transfer", drop=("malpositioned", "cracked")), total_row=False),
-    Habit("wordy", headings=_changed(
-        batch="Batch no", species="Type of bird", incubator="Machine", set_at="Date set", eggs_set="Eggs set",
-        stored_days="Storage days", flock="Pen", clear1="Clear at 1st candling",
-        dead1="Dead at 1st candling", clear2="Clear at 2nd candling", dead2="Dead at 2nd candling",
-        hatched="Chicks hatched", notes="Remarks"), title_rows=("Hatching book", ""), blank_every=4),
-    Habit("shouting", headings={name: text.upper() + ("  " if number % 5 == 0 else "")
-                                for number, (name, text) in enumerate(BATCH_HEADINGS.items())}),
-)}
+HABITS = {
+    habit.name: habit
+    for habit in (
+        Habit("plain"),
+        Habit(
+            "terse",
+            headings=_changed(
+                batch="Hatch no",
+                species="Species",
+                set_at="Set date",
+                eggs_set="Set",
+                clear1="clear 1",
+                dead1="dead 1",
+                candle1_at="candled 1",
+                candle2_at="candled 2",
+                clear2="clear 2",
+                dead2="dead 2",
+                clear3="clear 3",
+                dead3="dead 3",
+                transfer_at="transfer",
+                drop=("malpositioned", "cracked"),
+            ),
+            total_row=False,
+        ),
+        Habit(
+            "wordy",
+            headings=_changed(
+                batch="Batch no",
+                species="Type of bird",
+                incubator="Machine",
+                set_at="Date set",
+                eggs_set="Eggs set",
+                stored_days="Storage days",
+                flock="Pen",
+                clear1="Clear at 1st candling",
+                dead1="Dead at 1st candling",
+                clear2="Clear at 2nd candling",
+                dead2="Dead at 2nd candling",
+                hatched="Chicks hatched",
+                notes="Remarks",
+            ),
+            title_rows=("Hatching book", ""),
+            blank_every=4,
+        ),
+        Habit(
+            "shouting",
+            headings={
+                name: text.upper() + ("  " if number % 5 == 0 else "")
+                for number, (name, text) in enumerate(BATCH_HEADINGS.items())
+            },
+        ),
+    )
+}
 
 
 def _wall(value, zone, *, hour):

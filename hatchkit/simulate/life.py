@@ -57,8 +57,9 @@ def level(name) -> pd.Series:
     return reference.load("case_levels").set_index("item")[name]
 
 
-def draw_lived(seed, *, level_name="first", batches=6, eggs=48, species=None, cause=None, severity=None,
-               step_minutes=10) -> LivedSeason:
+def draw_lived(
+    seed, *, level_name="first", batches=6, eggs=48, species=None, cause=None, severity=None, step_minutes=10
+) -> LivedSeason:
     """A season as life has it, drawn from the seed alone.
 
     Parameters
@@ -74,24 +75,38 @@ def draw_lived(seed, *, level_name="first", batches=6, eggs=48, species=None, ca
     life, pick, habit = (np.random.default_rng([int(seed), place]) for place in (4, 5, 6))
     bird = str(life.choice(OTHER_BIRDS)) if life.random() < often["other_bird"] else "chicken"
     streams = seasons.streams(seed)
-    plain = seasons.layout(streams["layout"], batches=batches, eggs=eggs, species=species or bird, incubators=2,
-                           step_minutes=step_minutes, figures=parameters())
+    plain = seasons.layout(
+        streams["layout"],
+        batches=batches,
+        eggs=eggs,
+        species=species or bird,
+        incubators=2,
+        step_minutes=step_minutes,
+        figures=parameters(),
+    )
     asked = str(streams["layout"].integers(1, batches + 1))
     plain, spells = _troubled(life, plain, often)
     planted, severity = _picked(pick, often, cause, severity)
     plan, steps = plain, [plain]
     touched = []
     for name in planted:
-        plan, more = causes.plant(streams["cause"], plan, cause=name, severity=severity, batch=asked,
-                                  scale=float(pick.uniform(0.85, 1.15)))
+        plan, more = causes.plant(
+            streams["cause"], plan, cause=name, severity=severity, batch=asked, scale=float(pick.uniform(0.85, 1.15))
+        )
         steps.append(plan)
         touched.append(more)
     plan, remark = _remarks(habit, plan, often, asked, planted)
     tables, truth = course.run(seasons.streams(seed)["chance"], plan)
     answer = _answer(seed, plan, steps, truth, touched, planted, severity, asked)
     tables, troubles = _kept(life, tables, often)
-    return LivedSeason(plan, plain, tables, answer, planted,
-                       troubles | {"remark": remark, "spells": spells.get(_item(plan, asked).incubator, [])})
+    return LivedSeason(
+        plan,
+        plain,
+        tables,
+        answer,
+        planted,
+        troubles | {"remark": remark, "spells": spells.get(_item(plan, asked).incubator, [])},
+    )
 
 
 def _item(plan, batch):
@@ -112,8 +127,11 @@ def _picked(rng, often, cause, severity):
 
 def _troubled(rng, plan, often):
     """Old hens, long storage and other humidity that do no harm, and spells too short or too mild to matter."""
-    old = {flock: int(rng.integers(58, 81)) for flock in dict.fromkeys(item.flock for item in plan.batches)
-           if rng.random() < often["old_hens"]}
+    old = {
+        flock: int(rng.integers(58, 81))
+        for flock in dict.fromkeys(item.flock for item in plan.batches)
+        if rng.random() < often["old_hens"]
+    }
     first = {item.flock: item.flock_age_weeks for item in reversed(plan.batches)}
     items, faults = [], dict(plan.faults)
     for item in plan.batches:
@@ -147,9 +165,11 @@ def _troubled(rng, plan, often):
 
 def _harmless(rng, start):
     kind = str(rng.choice(["drift", "lid_ajar", "overheating"]))
-    hours, size = {"drift": (rng.uniform(3, 9), rng.choice([-1.8, -1.4, 1.2, 1.5])),
-                   "lid_ajar": (rng.uniform(0.5, 1.2), rng.uniform(6, 12)),
-                   "overheating": (rng.uniform(0.4, 0.9), rng.uniform(2.0, 3.2))}[kind]
+    hours, size = {
+        "drift": (rng.uniform(3, 9), rng.choice([-1.8, -1.4, 1.2, 1.5])),
+        "lid_ajar": (rng.uniform(0.5, 1.2), rng.uniform(6, 12)),
+        "overheating": (rng.uniform(0.4, 0.9), rng.uniform(2.0, 3.2)),
+    }[kind]
     return Fault(kind, start, start + float(hours) * HOUR, size=float(size))
 
 
@@ -183,9 +203,16 @@ def _answer(seed, plan, steps, truth, touched, planted, severity, asked):
             key = f"{item['batch']}/{place}"
             losses[key] = lost[item["batch"]]
             rows.append((item, key))
-    return course.answer_for(plan, truth, [item for item, _ in rows], seed=seed,
-                             cause=planted[0] if planted else "none", severity=severity, batch=asked,
-                             without=[losses[key] for _, key in rows])
+    return course.answer_for(
+        plan,
+        truth,
+        [item for item, _ in rows],
+        seed=seed,
+        cause=planted[0] if planted else "none",
+        severity=severity,
+        batch=asked,
+        without=[losses[key] for _, key in rows],
+    )
 
 
 def _kept(rng, tables, often):
@@ -194,8 +221,9 @@ def _kept(rng, tables, often):
     readings, batches = tables["readings"], tables["batches"].copy()
     machines = sorted(readings["incubator"].unique())
     chosen = [str(rng.choice(machines)) for _ in range(3)]
-    wrong, missed, missing, gap = (rng.random() < often[name]
-                                   for name in ("clock", "miscount", "log_missing", "log_gap"))
+    wrong, missed, missing, gap = (
+        rng.random() < often[name] for name in ("clock", "miscount", "log_missing", "log_gap")
+    )
     hours, row, off = int(rng.choice(CLOCKS)), int(rng.integers(len(batches))), int(rng.choice([-1, 1]))
     share, days = rng.uniform(0.1, 0.8), rng.uniform(4, 9)
     if wrong:

@@ -33,19 +33,36 @@ class Export:
     newline: str = "\n"
 
 
-EXPORTS = {style.name: style for style in (
-    Export("iso_comma"),
-    Export("iso_offset", stamp="%Y-%m-%dT%H:%M:%S%z", headings=("timestamp", "temp_c", "rh")),
-    Export("utc", stamp="utc", headings=("time_utc", "temperature_c", "humidity_pct"), split="all"),
-    Export("semicolon", sep=";", decimal=",", stamp="%d.%m.%Y %H:%M",
-           headings=("Date/Time", "Temperature [°C]", "Humidity [%]"), split="run", encoding="utf-8-sig",
-           newline="\r\n"),
-    Export("numbered", numbered=True, headings=("No.", "Date and time", "Temp (°C)", "RH (%)"),
-           stamp="%Y/%m/%d %H:%M:%S", preamble=("Logger export", "Readings: {count}", ""), split="all"),
-    Export("tab", sep="\t", stamp="%d/%m/%Y %H:%M", headings=("Date", "Temp C", "Hum %"), split="month"),
-    Export("fahrenheit", unit="F", width=5, stamp="%Y-%m-%d %H:%M",
-           headings=("Time", "Temp (°F)", "RH %"), split="run"),
-)}
+EXPORTS = {
+    style.name: style
+    for style in (
+        Export("iso_comma"),
+        Export("iso_offset", stamp="%Y-%m-%dT%H:%M:%S%z", headings=("timestamp", "temp_c", "rh")),
+        Export("utc", stamp="utc", headings=("time_utc", "temperature_c", "humidity_pct"), split="all"),
+        Export(
+            "semicolon",
+            sep=";",
+            decimal=",",
+            stamp="%d.%m.%Y %H:%M",
+            headings=("Date/Time", "Temperature [°C]", "Humidity [%]"),
+            split="run",
+            encoding="utf-8-sig",
+            newline="\r\n",
+        ),
+        Export(
+            "numbered",
+            numbered=True,
+            headings=("No.", "Date and time", "Temp (°C)", "RH (%)"),
+            stamp="%Y/%m/%d %H:%M:%S",
+            preamble=("Logger export", "Readings: {count}", ""),
+            split="all",
+        ),
+        Export("tab", sep="\t", stamp="%d/%m/%Y %H:%M", headings=("Date", "Temp C", "Hum %"), split="month"),
+        Export(
+            "fahrenheit", unit="F", width=5, stamp="%Y-%m-%d %H:%M", headings=("Time", "Temp (°F)", "RH %"), split="run"
+        ),
+    )
+}
 
 
 def _stamps(time: pd.Series, style: Export, zone: str) -> pd.Series:
@@ -97,8 +114,7 @@ def write_export(folder, readings: pd.DataFrame, *, stem, style: Export, timezon
     written = []
     for label, rows in _parts(readings.reset_index(drop=True), style, timezone):
         temp = rows["temp_c"] * 1.8 + 32 if style.unit == "F" else rows["temp_c"]
-        parts = [_stamps(rows["time"], style, timezone), _numbers(temp, style, 1),
-                 _numbers(rows["rh_pct"], style, 0)]
+        parts = [_stamps(rows["time"], style, timezone), _numbers(temp, style, 1), _numbers(rows["rh_pct"], style, 0)]
         if style.numbered:
             parts.insert(0, pd.Series(range(1, len(rows) + 1), index=rows.index).astype(str))
         lines = [line.format(count=len(rows)) for line in style.preamble]

@@ -45,7 +45,7 @@ class Run:
 def _noise(rng, count, step_hours, sd, memory_hours):
     """Slow wandering (first-order autoregression) of given SD."""
     keep = float(np.exp(-step_hours / memory_hours))
-    shocks = rng.normal(0, sd * np.sqrt(1 - keep ** 2), count).tolist()
+    shocks = rng.normal(0, sd * np.sqrt(1 - keep**2), count).tolist()
     out, now = [], float(rng.normal(0, sd))
     for shock in shocks:
         now = keep * now + shock
@@ -113,13 +113,15 @@ def _with_fault(rng, time, air, rh, fault: Fault, p):
     elif fault.kind == "control":
         air = air + np.where(during, fault.size, 0)
     elif fault.kind == "lid_ajar":
-        share = np.where(during, 1 - np.exp(-since.clip(0) / 0.7),
-                         np.where(after, np.exp(-(since - length).clip(0) / 0.6), 0))
+        share = np.where(
+            during, 1 - np.exp(-since.clip(0) / 0.7), np.where(after, np.exp(-(since - length).clip(0) / 0.6), 0)
+        )
         air = air - share * (fault.size + rng.normal(0, 0.5, len(time)))
         rh = rh + share * 0.6 * (ROOM_RH - 10 - rh)
     elif fault.kind == "overheating":
-        share = np.where(during, 1 - np.exp(-since.clip(0) / 0.5),
-                         np.where(after, np.exp(-(since - length).clip(0) / 0.7), 0))
+        share = np.where(
+            during, 1 - np.exp(-since.clip(0) / 0.5), np.where(after, np.exp(-(since - length).clip(0) / 0.7), 0)
+        )
         air = air + fault.size * share
         rh = rh - 12 * share
     elif fault.kind == "humidity":
@@ -132,5 +134,10 @@ def _with_fault(rng, time, air, rh, fault: Fault, p):
 def logged(rng, air: pd.DataFrame, *, offset_c=0.0, noise_c=0.04) -> pd.DataFrame:
     """What a logger writes of the true air: offset, a little noise, 0.1 degC and 1 %RH."""
     temp = air["air_c"] + offset_c + rng.normal(0, noise_c, len(air))
-    return pd.DataFrame({"time": air["time"], "temp_c": temp.round(1),
-                         "rh_pct": (air["rh_pct"] + rng.normal(0, 0.4, len(air))).round(0)})
+    return pd.DataFrame(
+        {
+            "time": air["time"],
+            "temp_c": temp.round(1),
+            "rh_pct": (air["rh_pct"] + rng.normal(0, 0.4, len(air))).round(0),
+        }
+    )

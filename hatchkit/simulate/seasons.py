@@ -26,14 +26,27 @@ from hatchkit.simulate.machine import Fault
 
 ZONE = "Europe/Rome"
 FLOCKS = ("Yard", "Meadow", "Lower pen", "Upper pen", "Willow", "Stonewall")
-REMARKS = ("", "", "", "eggs a little dirty", "mixed sizes", "warm spell", "some long eggs", "cold nights",
-           "new feed", "visitors on Sunday", "pen cleaned the week before")
+REMARKS = (
+    "",
+    "",
+    "",
+    "eggs a little dirty",
+    "mixed sizes",
+    "warm spell",
+    "some long eggs",
+    "cold nights",
+    "new feed",
+    "visitors on Sunday",
+    "pen cleaned the week before",
+)
 
 
 def streams(seed):
     """The random streams of a seed by name: what draws from one does not move the others."""
-    return {name: np.random.default_rng([int(seed), place])
-            for place, name in enumerate(("layout", "cause", "habits", "chance"))}
+    return {
+        name: np.random.default_rng([int(seed), place])
+        for place, name in enumerate(("layout", "cause", "habits", "chance"))
+    }
 
 
 def layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
@@ -54,16 +67,31 @@ def layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
         # days are whole so that an evening setting stays an evening setting
         set_at = begin[name] + float(np.ceil(number * gap) + rng.integers(0, 2)) * DAY
         set_at += pd.Timedelta(minutes=15 * int(rng.integers(0, 9)))
-        plans.append(BatchPlan(
-            batch=str(place + 1), species=species, incubator=name, set_at=set_at,
-            eggs_set=int(eggs + rng.integers(-eggs // 8, eggs // 8 + 1)), flock=str(flock),
-            flock_age_weeks=ages[flock] + round((set_at - begin[name]) / DAY / 7),
-            fertility=fertile[flock], stored_days=float(rng.integers(2, 8)),
-            egg_rows=bool(rng.random() < 0.35), weighs=("", "tray", "single")[int(rng.integers(3))],
-            note=str(rng.choice(REMARKS))))
+        plans.append(
+            BatchPlan(
+                batch=str(place + 1),
+                species=species,
+                incubator=name,
+                set_at=set_at,
+                eggs_set=int(eggs + rng.integers(-eggs // 8, eggs // 8 + 1)),
+                flock=str(flock),
+                flock_age_weeks=ages[flock] + round((set_at - begin[name]) / DAY / 7),
+                fertility=fertile[flock],
+                stored_days=float(rng.integers(2, 8)),
+                egg_rows=bool(rng.random() < 0.35),
+                weighs=("", "tray", "single")[int(rng.integers(3))],
+                note=str(rng.choice(REMARKS)),
+            )
+        )
     log_days = float(bird["incubation_days"]) + 3.0
-    plan = SeasonPlan(title="A hatching season (invented)", timezone=ZONE, batches=tuple(plans),
-                      step_minutes=step_minutes, log_days=log_days, p=figures)
+    plan = SeasonPlan(
+        title="A hatching season (invented)",
+        timezone=ZONE,
+        batches=tuple(plans),
+        step_minutes=step_minutes,
+        log_days=log_days,
+        p=figures,
+    )
     return _with_decoy(rng, plan)
 
 
@@ -80,8 +108,15 @@ def _with_decoy(rng, plan):
 def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, step_minutes, gaps, parameters):
     own = streams(seed)
     figures = _figures(**(parameters or {}))
-    plan = layout(own["layout"], batches=batches, eggs=eggs, species=species, incubators=incubators,
-                   step_minutes=step_minutes, figures=figures)
+    plan = layout(
+        own["layout"],
+        batches=batches,
+        eggs=eggs,
+        species=species,
+        incubators=incubators,
+        step_minutes=step_minutes,
+        figures=figures,
+    )
     asked = str(own["layout"].integers(1, batches + 1))
     names = causes.cause_names()
     pick = names[int(own["cause"].integers(len(names)))]
@@ -90,16 +125,18 @@ def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, 
     if times > 1 and cause not in causes.REPEATABLE:
         raise HatchkitError(f"{cause} cannot be planted {times} times; these can: {', '.join(causes.REPEATABLE)}.")
     touched, plain = [], plan
-    for batch in [asked, *map(str, others[:times - 1])]:
+    for batch in [asked, *map(str, others[: times - 1])]:
         plan, more = causes.plant(own["cause"], plan, cause=cause, severity=severity, batch=batch)
         touched += more
     tables, truth = course.run(own["chance"], plan)
     if gaps:
         tables["readings"] = _with_gaps(own["habits"], tables["readings"], gaps)
-    lost = without.losses(plan, plain, truth, batches=[item["batch"] for item in touched],
-                          chance=streams(seed)["chance"])
-    answer = course.answer_for(plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked,
-                               without=lost)
+    lost = without.losses(
+        plan, plain, truth, batches=[item["batch"] for item in touched], chance=streams(seed)["chance"]
+    )
+    answer = course.answer_for(
+        plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked, without=lost
+    )
     return plan, tables, answer
 
 
@@ -116,8 +153,20 @@ def _with_gaps(rng, readings, share):
     return pd.concat(kept, ignore_index=True)
 
 
-def draw_season(*, seed, cause=None, severity="severe", times=1, batches=8, eggs=48, species="chicken",
-                incubators=2, step_minutes=30, gaps=0.0, parameters=None):
+def draw_season(
+    *,
+    seed,
+    cause=None,
+    severity="severe",
+    times=1,
+    batches=8,
+    eggs=48,
+    species="chicken",
+    incubators=2,
+    step_minutes=30,
+    gaps=0.0,
+    parameters=None,
+):
     """A season in memory, as if its folder had been read without a fault.
 
     Parameters
@@ -147,19 +196,55 @@ def draw_season(*, seed, cause=None, severity="severe", times=1, batches=8, eggs
 
     _whole_numbers(seed=seed, times=times, batches=batches, eggs=eggs, incubators=incubators)
     plan, tables, answer = _drawn(
-        seed, cause=cause, severity=severity, times=times, batches=batches, eggs=eggs, species=species,
-        incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
+        seed,
+        cause=cause,
+        severity=severity,
+        times=times,
+        batches=batches,
+        eggs=eggs,
+        species=species,
+        incubators=incubators,
+        step_minutes=step_minutes,
+        gaps=gaps,
+        parameters=parameters,
+    )
     wide = reference.species_table()
     fates, doubts = build_fates(tables["batches"], tables["eggs"], tables["looks"], wide)
-    settings = {"timezone": plan.timezone, "title": plan.title,
-                "incubators": {item.incubator: {"set_point_c": 37.5, "air": "fan"} for item in plan.batches}}
-    season = Season(folder=Path("simulated"), title=plan.title, timezone=plan.timezone, fates=fates,
-                    problems=_problems.combine(doubts), species_table=wide, settings=settings, **tables)
+    settings = {
+        "timezone": plan.timezone,
+        "title": plan.title,
+        "incubators": {item.incubator: {"set_point_c": 37.5, "air": "fan"} for item in plan.batches},
+    }
+    season = Season(
+        folder=Path("simulated"),
+        title=plan.title,
+        timezone=plan.timezone,
+        fates=fates,
+        problems=_problems.combine(doubts),
+        species_table=wide,
+        settings=settings,
+        **tables,
+    )
     return season, answer
 
 
-def simulate_season(folder, *, seed, cause=None, severity="severe", times=1, batches=8, style=None, gaps=None,
-                    eggs=48, species="chicken", incubators=2, step_minutes=10, parameters=None, answer=None):
+def simulate_season(
+    folder,
+    *,
+    seed,
+    cause=None,
+    severity="severe",
+    times=1,
+    batches=8,
+    style=None,
+    gaps=None,
+    eggs=48,
+    species="chicken",
+    incubators=2,
+    step_minutes=10,
+    parameters=None,
+    answer=None,
+):
     """Write a season folder with a planted cause that only the returned answer names.
 
     Parameters
@@ -188,8 +273,18 @@ def simulate_season(folder, *, seed, cause=None, severity="severe", times=1, bat
     if gaps is None:
         gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
     plan, tables, sealed = _drawn(
-        seed, cause=cause, severity=severity, times=times, batches=batches, eggs=eggs, species=species,
-        incubators=incubators, step_minutes=step_minutes, gaps=gaps, parameters=parameters)
+        seed,
+        cause=cause,
+        severity=severity,
+        times=times,
+        batches=batches,
+        eggs=eggs,
+        species=species,
+        incubators=incubators,
+        step_minutes=step_minutes,
+        gaps=gaps,
+        parameters=parameters,
+    )
     write_folder(folder, plan, tables, seed=seed, style=style)
     if answer is not None:
         sealed.write(answer)
@@ -220,8 +315,12 @@ def write_folder(folder, plan, tables, *, seed, style=None) -> None:
         if len(rows):
             logged.append(name)
             loggers.write_export(folder, rows, stem=name, style=loggers.EXPORTS[chosen], timezone=plan.timezone)
-    habits.write_settings(folder / "season.toml", title=plan.title, timezone=plan.timezone,
-                          incubators={name: f"sensors/{name}*.csv" if name in logged else "" for name in machines})
+    habits.write_settings(
+        folder / "season.toml",
+        title=plan.title,
+        timezone=plan.timezone,
+        incubators={name: f"sensors/{name}*.csv" if name in logged else "" for name in machines},
+    )
     _same_times(folder)
 
 

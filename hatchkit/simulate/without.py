@@ -50,8 +50,11 @@ def is_chick(eggs):
 def stage_of(eggs, species):
     """Stage in which each egg was lost, by what truly became of it; hen days 7 and 14 are the limits."""
     day = eggs["died_day"] * 21 / species["incubation_days"]
-    return np.select([eggs["reason"] == "rotten", ~eggs["fertile"], eggs["pipped"], day <= 7, day <= 14],
-                     ["removed", "infertile", "pipped", "early", "mid"], "late")
+    return np.select(
+        [eggs["reason"] == "rotten", ~eggs["fertile"], eggs["pipped"], day <= 7, day <= 14],
+        ["removed", "infertile", "pipped", "early", "mid"],
+        "late",
+    )
 
 
 def _drawn(rng, plan, plain, bare, species):

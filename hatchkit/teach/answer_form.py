@@ -38,13 +38,23 @@ def write_form(path, *, case, batch, eggs, statements, language="en") -> Path:
     sheet, lists = book.active, book.create_sheet("lists")
     sheet.title = "answer"
     lists.sheet_state = "hidden"
-    said = {name: text(f"teach_form_{name}", {}, language) for name in
-            ("title", "intro", "case", "batch", *FIELDS, "facts", "why")}
-    rows = [("", said["title"], ""), ("", said["intro"], ""), ("case", said["case"], case),
-            ("batch", said["batch"], batch), *[(name, said[name], "") for name in FIELDS], ("why", said["why"], ""),
-            ("", said["facts"], "")]
-    rows += [(letter, case_words.statement(code, numbers, language), "")
-             for letter, (code, numbers) in zip(case_words.LETTERS, statements, strict=False)]
+    said = {
+        name: text(f"teach_form_{name}", {}, language)
+        for name in ("title", "intro", "case", "batch", *FIELDS, "facts", "why")
+    }
+    rows = [
+        ("", said["title"], ""),
+        ("", said["intro"], ""),
+        ("case", said["case"], case),
+        ("batch", said["batch"], batch),
+        *[(name, said[name], "") for name in FIELDS],
+        ("why", said["why"], ""),
+        ("", said["facts"], ""),
+    ]
+    rows += [
+        (letter, case_words.statement(code, numbers, language), "")
+        for letter, (code, numbers) in zip(case_words.LETTERS, statements, strict=False)
+    ]
     for row in rows:
         sheet.append(row)
     edge = Border(*[Side(style="thin")] * 4)
@@ -81,9 +91,11 @@ def _lists(sheet, lists, *, eggs, first, last, language):
     for place, words in enumerate(causes, start=1):
         lists.cell(place, 2, words)
     row = {name: place for place, name in enumerate(FIELDS, start=5)}
-    for cells, formula in ((f"C{row['stage']}", f"lists!$A$1:$A${len(stages)}"),
-                           (f"C{row['cause']}:C{row['second_cause']}", f"lists!$B$1:$B${len(causes)}"),
-                           (f"C{first}:C{last}", f'"{TICK}"')):
+    for cells, formula in (
+        (f"C{row['stage']}", f"lists!$A$1:$A${len(stages)}"),
+        (f"C{row['cause']}:C{row['second_cause']}", f"lists!$B$1:$B${len(causes)}"),
+        (f"C{first}:C{last}", f'"{TICK}"'),
+    ):
         rule = DataValidation(type="list", formula1=formula, allow_blank=True)
         sheet.add_data_validation(rule)
         rule.add(cells)

@@ -17,15 +17,28 @@ from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 from hatchkit.spelling import many
 from hatchkit.teach.case_words import LETTERS
 
-SHEET_COLUMNS = ("case", "batch", "stage", "cause", "second_cause", "eggs_lost", "eggs_lost_low", "eggs_lost_high",
-                 "facts", "why")
+SHEET_COLUMNS = (
+    "case",
+    "batch",
+    "stage",
+    "cause",
+    "second_cause",
+    "eggs_lost",
+    "eggs_lost_low",
+    "eggs_lost_high",
+    "facts",
+    "why",
+)
 ANSWER = SHEET_COLUMNS[2:-1]
 EGGS = ("eggs_lost", "eggs_lost_low", "eggs_lost_high")
 #: A sheet whose first column holds these is a form.
 FORM = {"case", "stage", "cause", "eggs_lost_low", "why"}
 HEAD_ROWS = 30
-_KINDS = {"answers": {"case", "stage", "cause"}, "marks": {"case", "facts_credit", "share_of_mark"},
-          "book": {"case", "seed", "severity"}}
+_KINDS = {
+    "answers": {"case", "stage", "cause"},
+    "marks": {"case", "facts_credit", "share_of_mark"},
+    "book": {"case", "seed", "severity"},
+}
 _TABLES = (*WORKBOOKS, *TEXTS, ".txt")
 _NOT_USED = "Not marked."
 
@@ -59,8 +72,10 @@ def read_answers(answers, *, cases, teacher=None):
         found += rows
     if not sheets:
         told = "".join(f"\n- {sentence(row)}" for row in problems)
-        raise HatchkitError(f"There is no answer sheet in {answers}; an answer sheet is a table with the headings "
-                            f"{', '.join(SHEET_COLUMNS)}.{told}")
+        raise HatchkitError(
+            f"There is no answer sheet in {answers}; an answer sheet is a table with the headings "
+            f"{', '.join(SHEET_COLUMNS)}.{told}"
+        )
     table = pd.DataFrame(found, columns=["case", "file", "row", *SHEET_COLUMNS[1:]])
     return _one_each(_known(table, set(cases), problems), problems), problems
 
@@ -91,20 +106,31 @@ def _files(answers, teacher, problems):
     seasons = 0
 
     def closed(error):
-        problems.append(problem("lost", file=Path(error.filename).relative_to(answers).as_posix(), done=_NOT_USED,
-                                found="the folder cannot be opened", mend="Ask for the right to read it"))
+        problems.append(
+            problem(
+                "lost",
+                file=Path(error.filename).relative_to(answers).as_posix(),
+                done=_NOT_USED,
+                found="the folder cannot be opened",
+                mend="Ask for the right to read it",
+            )
+        )
 
     for home, folders, names in os.walk(answers, onerror=closed):
         home = Path(home)
         if teacher is not None and home.resolve() == Path(teacher).resolve():
             folders.clear()
-            problems.append(problem("note", file=home.relative_to(answers).as_posix(), found="the teacher's folder",
-                                    done="Passed over"))
+            problems.append(
+                problem(
+                    "note", file=home.relative_to(answers).as_posix(), found="the teacher's folder", done="Passed over"
+                )
+            )
             continue
         season = "season.toml" in names
         seasons += season
-        folders[:] = sorted(name for name in folders if not name.startswith((".", "__"))
-                            and not (season and name == "sensors"))
+        folders[:] = sorted(
+            name for name in folders if not name.startswith((".", "__")) and not (season and name == "sensors")
+        )
         for name in sorted(names):
             low = name.lower()
             if low.startswith((".", "~$")) or low in ("readme.md", "thumbs.db", "desktop.ini", "season.toml"):
@@ -115,12 +141,24 @@ def _files(answers, teacher, problems):
             if table:
                 yield home / name
             else:
-                problems.append(problem(
-                    "note", file=(home / name).relative_to(answers).as_posix(), found="not a table", done=_NOT_USED,
-                    mend="If it is an answer, save it as a table: .csv, .xlsx or .ods"))
+                problems.append(
+                    problem(
+                        "note",
+                        file=(home / name).relative_to(answers).as_posix(),
+                        found="not a table",
+                        done=_NOT_USED,
+                        mend="If it is an answer, save it as a table: .csv, .xlsx or .ods",
+                    )
+                )
     if seasons:
-        problems.append(problem("note", file=answers.name, found=f"{many(seasons, 'season folder')} inside",
-                                done="Passed over, but for answer sheets in them"))
+        problems.append(
+            problem(
+                "note",
+                file=answers.name,
+                found=f"{many(seasons, 'season folder')} inside",
+                done="Passed over, but for answer sheets in them",
+            )
+        )
 
 
 def _read_file(path, name, problems):
@@ -145,8 +183,11 @@ def _read_file(path, name, problems):
         first = next((row for grid in grids for row in grid.cells if any(row)), [])
         heads = ", ".join(text_of(cell) for cell in first if text_of(cell))
         told = f"no headings of an answer sheet; its first row is '{shown(heads)}'"
-        own.append(problem("lost", file=name, found=told,
-                           done=_NOT_USED, mend=f"Give it the headings {', '.join(SHEET_COLUMNS)}"))
+        own.append(
+            problem(
+                "lost", file=name, found=told, done=_NOT_USED, mend=f"Give it the headings {', '.join(SHEET_COLUMNS)}"
+            )
+        )
     problems += own
     return rows, "answers" in kinds
 
@@ -157,8 +198,10 @@ def _form(cells):
     for row in map(_cut_line, cells):
         key = text_of(row[0]) if row else ""
         if key and len(row) > 1:
-            rows.setdefault(_name(row[0]) if len(key) > 1 else key.upper(),
-                            next((text_of(cell) or "" for cell in row[2:] if text_of(cell)), ""))
+            rows.setdefault(
+                _name(row[0]) if len(key) > 1 else key.upper(),
+                next((text_of(cell) or "" for cell in row[2:] if text_of(cell)), ""),
+            )
     if not FORM <= set(rows):
         return None
     ticked = " ".join(letter for letter in LETTERS if rows.get(letter))
@@ -191,7 +234,7 @@ def _cut_line(row):
 
 def _rows(cells, top, name, sheet, problems):
     heads = [_name(cell) for cell in cells[top]]
-    heads = heads[:max(place for place, head in enumerate(heads) if head) + 1]
+    heads = heads[: max(place for place, head in enumerate(heads) if head) + 1]
 
     def tell(severity, row, found, mend, done=_NOT_USED):
         problems.append(problem(severity, file=name, sheet=sheet, row=row, found=found, done=done, mend=mend))
@@ -204,13 +247,14 @@ def _rows(cells, top, name, sheet, problems):
     if absent:
         tell("doubtful", top + 1, f"there is no column {', '.join(absent)}", "Add it", done="It counts as left empty")
     found = []
-    for place, row in enumerate(cells[top + 1:], start=top + 2):
+    for place, row in enumerate(cells[top + 1 :], start=top + 2):
         texts = [text_of(cell) or "" for cell in row]
-        if not any(texts) or [_name(cell) for cell in row][:len(heads)] == heads:
+        if not any(texts) or [_name(cell) for cell in row][: len(heads)] == heads:
             continue
         answer = dict.fromkeys(SHEET_COLUMNS, "") | {
-            head: text for head, text in zip(heads, texts, strict=False) if head in SHEET_COLUMNS}
-        surplus = ", ".join(texts[len(heads):]).rstrip(", ")
+            head: text for head, text in zip(heads, texts, strict=False) if head in SHEET_COLUMNS
+        }
+        surplus = ", ".join(texts[len(heads) :]).rstrip(", ")
         wrong = _shifted(answer, heads, surplus)
         if wrong:
             tell("lost", place, wrong, "Put a field that holds a comma in quotes, or leave out the comma")
@@ -240,8 +284,13 @@ def _shifted(answer, heads, surplus):
         return ""
     numbers = [answer[head] for head in EGGS if answer[head]]
     first = surplus.split(", ")[0]
-    if heads[-1] != "why" or not answer["why"] or not all(re.search(r"\d", text) for text in numbers) \
-            or _is_number(first) or re.fullmatch(r"[A-Z]( [A-Z])*", answer["why"]):
+    if (
+        heads[-1] != "why"
+        or not answer["why"]
+        or not all(re.search(r"\d", text) for text in numbers)
+        or _is_number(first)
+        or re.fullmatch(r"[A-Z]( [A-Z])*", answer["why"])
+    ):
         return "there are more fields than headings, and it is not plain which belongs where"
     return ""
 
@@ -258,9 +307,16 @@ def _known(table, cases, problems):
         match = re.fullmatch(r"(?:case|no|nr)?[\s_.:#-]*0*(\d+)(?:\.0)?", plain(row["case"]))
         case = numbers.get(match[1]) if match else None
         if case is None:
-            problems.append(problem("lost", file=row["file"], row=row["row"], done=_NOT_USED,
-                                    found=f"the answer book has no case {row['case']}",
-                                    mend="Mend the number, or look whether it is the book of this lesson"))
+            problems.append(
+                problem(
+                    "lost",
+                    file=row["file"],
+                    row=row["row"],
+                    done=_NOT_USED,
+                    found=f"the answer book has no case {row['case']}",
+                    mend="Mend the number, or look whether it is the book of this lesson",
+                )
+            )
             continue
         kept.append(row | {"case": case})
     return pd.DataFrame(kept, columns=table.columns)
@@ -273,7 +329,14 @@ def _one_each(table, problems):
             kept.append(rows.iloc[0])
             continue
         places = "; ".join(f"{row.file}, row {row.row}" for row in rows.itertuples())
-        problems.append(problem("lost", file=rows["file"].iloc[0], row=int(rows["row"].iloc[0]),
-                                found=f"there is more than one answer for case {case} ({places})", done=_NOT_USED,
-                                mend="Leave one of them"))
+        problems.append(
+            problem(
+                "lost",
+                file=rows["file"].iloc[0],
+                row=int(rows["row"].iloc[0]),
+                found=f"there is more than one answer for case {case} ({places})",
+                done=_NOT_USED,
+                mend="Leave one of them",
+            )
+        )
     return pd.DataFrame(kept, columns=table.columns).set_index("case")

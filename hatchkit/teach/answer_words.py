@@ -14,14 +14,19 @@ from hatchkit.records.words import nearest, plain, split_words
 from hatchkit.teach import case_words
 from hatchkit.teach.case_words import STAGES
 
-_BESIDE = set("dead death died die dying embryo egg chick stage phase the in of at and a with mostly mainly"
-              " day week incubation most too went be that was were".split())
+_BESIDE = set(
+    "dead death died die dying embryo egg chick stage phase the in of at and a with mostly mainly"
+    " day week incubation most too went be that was were".split()
+)
 _BESIDE_NUMBER = re.compile(
     r"\b(?:about|approximately|approx\.?|ca\.?|circa|around|roughly|nearly|almost|some|say|maybe|perhaps|between|"
-    r"from|eggs?|chicks?|embryos?|pcs|lost|dead|or so)(?!\w)|[~≈=?]")
+    r"from|eggs?|chicks?|embryos?|pcs|lost|dead|or so)(?!\w)|[~≈=?]"
+)
 _NUMBER = r"(\d+(?:[.,]\d+)?)"
-_UNITS = ("no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
-          "seventeen eighteen nineteen").split()
+_UNITS = (
+    "no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+    "seventeen eighteen nineteen"
+).split()
 _TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
 
 

@@ -25,18 +25,33 @@ def breakout_sheet() -> str:
         _part("candled", [(candled, view, picture_key.view_title(view)) for view in picture_key.VIEWS]),
         _part("opened", [(opened, day, picture_key.day_title(day)) for day in picture_key.DAYS]),
         _part("lying", [(egg_drawings.egg, kind, picture_key.position_title(kind)) for kind in LYING]),
-        _part("signs", [(egg_drawings.egg, kind, picture_key.sign_title(kind)) for kind in picture_key.SIGNS])]
+        _part("signs", [(egg_drawings.egg, kind, picture_key.sign_title(kind)) for kind in picture_key.SIGNS]),
+    ]
     source = (resources.files(__package__) / "breakout_sheet.html.j2").read_text(encoding="utf-8")
-    return Environment(autoescape=True, trim_blocks=True).from_string(source).render(
-        title=text("teach_sheet_title"), lead=text("teach_sheet_lead"), batch=text("teach_sheet_batch"), parts=parts,
-        tally=text("teach_sheet_tally"), cautions=cautions("opening_eggs", "killing"), others=_others(),
-        sources=dict(head=text("teach_sheet_sources"), lines=_sources()))
+    return (
+        Environment(autoescape=True, trim_blocks=True)
+        .from_string(source)
+        .render(
+            title=text("teach_sheet_title"),
+            lead=text("teach_sheet_lead"),
+            batch=text("teach_sheet_batch"),
+            parts=parts,
+            tally=text("teach_sheet_tally"),
+            cautions=cautions("opening_eggs", "killing"),
+            others=_others(),
+            sources=dict(head=text("teach_sheet_sources"), lines=_sources()),
+        )
+    )
 
 
 def _part(name, eggs):
-    return dict(head=text(f"teach_sheet_{name}"), eggs=[
-        dict(name=title, alt=text("teach_sheet_alt", dict(what=title)), src=_drawn(draw, what))
-        for draw, what, title in eggs])
+    return dict(
+        head=text(f"teach_sheet_{name}"),
+        eggs=[
+            dict(name=title, alt=text("teach_sheet_alt", dict(what=title)), src=_drawn(draw, what))
+            for draw, what, title in eggs
+        ],
+    )
 
 
 def _drawn(draw, what) -> str:
@@ -55,13 +70,20 @@ def _drawn(draw, what) -> str:
 
 def _others():
     table = reference.load("embryo_stages_other")
-    rows = [dict(bird=row.species, look=row.look, source=row.source,
-                 day=f"{row.day_low:g}" if row.day_low == row.day_high else f"{row.day_low:g}-{row.day_high:g}")
-            for row in table.itertuples()]
+    rows = [
+        dict(
+            bird=row.species,
+            look=row.look,
+            source=row.source,
+            day=f"{row.day_low:g}" if row.day_low == row.day_high else f"{row.day_low:g}-{row.day_high:g}",
+        )
+        for row in table.itertuples()
+    ]
     return dict(head=text("teach_sheet_others"), note=text("teach_sheet_others_note"), rows=rows)
 
 
 def _sources():
     table = reference.load("embryo_proportions").drop_duplicates(["item", "source"])
-    return [f"{row.item.removesuffix('_mm').replace('_', ' ')}: {row.source} ({row.sure})"
-            for row in table.itertuples()]
+    return [
+        f"{row.item.removesuffix('_mm').replace('_', ' ')}: {row.source} ({row.sure})" for row in table.itertuples()
+    ]

@@ -38,8 +38,18 @@ def facts_of(lived, reading) -> list[Fact]:
     """The statements of a case in an order that tells nothing."""
     book = Book(lived, reading)
     rng = np.random.default_rng([int(lived.answer.seed), 12])
-    found = [*_stages(book, rng), _within_luck(book), *_neighbours(book, rng), *_spells(book, rng), _storage(book),
-             _age(book), *_humidity(book), _hours(book), *_remark(book), _clock(book, rng)]
+    found = [
+        *_stages(book, rng),
+        _within_luck(book),
+        *_neighbours(book, rng),
+        *_spells(book, rng),
+        _storage(book),
+        _age(book),
+        *_humidity(book),
+        _hours(book),
+        *_remark(book),
+        _clock(book, rng),
+    ]
     found = [fact for fact in found if fact is not None]
     return [found[place] for place in rng.permutation(len(found))]
 
@@ -75,13 +85,18 @@ def _stages(book, rng):
     other = {name: book.counts(name, book.others) for name in STAGES}
     above = {name: own[name] / eggs - other[name] / all_eggs for name in STAGES}
     took = book.reading.stages if book.shown else {}
-    chosen = dict.fromkeys([max(above, key=above.get), max(took, key=took.get, default="late"),
-                            *map(str, rng.permutation(list(STAGES)))])
+    chosen = dict.fromkeys(
+        [max(above, key=above.get), max(took, key=took.get, default="late"), *map(str, rng.permutation(list(STAGES)))]
+    )
     for name in list(chosen)[:3]:
         share = took.get(name, 0) / max(sum(took.values()), 1e-9)
         kind = NOT if share < 0.25 else BEARS if above[name] > 0 else FREE
-        yield Fact("stage", dict(batch=book.batch, stage=name, eggs=own[name], of=eggs, others=other[name],
-                                 others_of=all_eggs), kind, "where" if kind == BEARS else "elsewhere")
+        yield Fact(
+            "stage",
+            dict(batch=book.batch, stage=name, eggs=own[name], of=eggs, others=other[name], others_of=all_eggs),
+            kind,
+            "where" if kind == BEARS else "elsewhere",
+        )
 
 
 def _within_luck(book):
@@ -89,8 +104,18 @@ def _within_luck(book):
     width = book.reading.width
     true = abs(chicks - book.reading.usual) <= width / 2
     kind = (BEARS if not book.shown else FREE) if true else NOT
-    return Fact("luck", dict(batch=book.batch, eggs=chicks, of=eggs, others=int(book.others["hatched"].sum()),
-                             others_of=int(book.others["eggs_set"].sum())), kind, "luck" if true else "no_luck")
+    return Fact(
+        "luck",
+        dict(
+            batch=book.batch,
+            eggs=chicks,
+            of=eggs,
+            others=int(book.others["hatched"].sum()),
+            others_of=int(book.others["eggs_set"].sum()),
+        ),
+        kind,
+        "luck" if true else "no_luck",
+    )
 
 
 def _neighbours(book, rng):
@@ -110,8 +135,9 @@ def _neighbours(book, rng):
     if len(days):
         row = days.loc[apart[days.index].idxmin()]
         yield _misquoted(rng, Fact("same_days", _hatch(book, row), BEARS if local else FREE, "same_days"))
-    far = book.others[(book.others["flock"] != mine["flock"]) & (book.others["incubator"] != mine["incubator"])
-                      & (apart >= 12 * DAY)]
+    far = book.others[
+        (book.others["flock"] != mine["flock"]) & (book.others["incubator"] != mine["incubator"]) & (apart >= 12 * DAY)
+    ]
     if len(far):
         yield Fact("nothing_shared", _hatch(book, far.iloc[int(rng.integers(len(far)))]), NOT, "nothing_shared")
     row = book.others.iloc[int(rng.integers(len(book.others)))]
@@ -154,8 +180,12 @@ def _spells(book, rng):
         yield Fact("spell", dict(batch=book.batch, day=day, hours=hours, extreme=extreme), NOT, "not_so")
     quiet = _quiet(book)
     if quiet is not None:
-        yield Fact("no_spell", dict(batch=book.batch), NOT if not quiet else BEARS if not book.shown else FREE,
-                   "no_spell" if quiet else "not_so")
+        yield Fact(
+            "no_spell",
+            dict(batch=book.batch),
+            NOT if not quiet else BEARS if not book.shown else FREE,
+            "no_spell" if quiet else "not_so",
+        )
 
 
 def _quiet(book):
@@ -184,29 +214,43 @@ def _spell(book, start, end, kind, why):
 def _storage(book):
     days = book.others["stored_days"]
     kind = BEARS if "long_storage" in book.shown else NOT
-    return Fact("storage", dict(batch=book.batch, days=int(book.mine["stored_days"]), low=int(days.min()),
-                                high=int(days.max())), kind, "storage" if kind == BEARS else "harmless_storage")
+    return Fact(
+        "storage",
+        dict(batch=book.batch, days=int(book.mine["stored_days"]), low=int(days.min()), high=int(days.max())),
+        kind,
+        "storage" if kind == BEARS else "harmless_storage",
+    )
 
 
 def _age(book):
     weeks = book.others["flock_age_weeks"]
     kind = BEARS if "old_flock" in book.shown else NOT
-    return Fact("age", dict(batch=book.batch, weeks=int(book.mine["flock_age_weeks"]), low=int(weeks.min()),
-                            high=int(weeks.max())), kind, "age" if kind == BEARS else "harmless_age")
+    return Fact(
+        "age",
+        dict(batch=book.batch, weeks=int(book.mine["flock_age_weeks"]), low=int(weeks.min()), high=int(weeks.max())),
+        kind,
+        "age" if kind == BEARS else "harmless_age",
+    )
 
 
 def _humidity(book):
     """Mean humidity before and after the transfer beside the other runs of the machine; weights where there are any."""
-    for code, names, ends in (("setter_rh", ("humidity_low", "humidity_high"), ("set_at", "transfer_at")),
-                              ("hatch_rh", ("dry_hatch",), ("transfer_at", "taken_off_at"))):
+    for code, names, ends in (
+        ("setter_rh", ("humidity_low", "humidity_high"), ("set_at", "transfer_at")),
+        ("hatch_rh", ("dry_hatch",), ("transfer_at", "taken_off_at")),
+    ):
         own = book.between(book.mine[ends[0]], book.mine[ends[1]])["rh_pct"]
         runs = book.others[book.others["incubator"] == book.mine["incubator"]]
         other = [book.between(row[ends[0]], row[ends[1]])["rh_pct"].mean() for _, row in runs.iterrows()]
         other = [value for value in other if value == value]
         if len(own) and other:
             kind = BEARS if book.shown & set(names) else NOT
-            yield Fact(code, dict(batch=book.batch, rh=round(float(own.mean())), low=round(min(other)),
-                                  high=round(max(other))), kind, "humidity" if kind == BEARS else "usual_humidity")
+            yield Fact(
+                code,
+                dict(batch=book.batch, rh=round(float(own.mean())), low=round(min(other)), high=round(max(other))),
+                kind,
+                "humidity" if kind == BEARS else "usual_humidity",
+            )
 
 
 def _hours(book):
@@ -219,8 +263,12 @@ def _hours(book):
     if not other:
         return None
     kind = BEARS if book.shown & set(ODD) else FREE if book.shown & {"power_cut", "drift_cool", "lid_ajar"} else NOT
-    return Fact("last_chick", dict(batch=book.batch, day=round(day(book.mine), 1), low=min(other), high=max(other)),
-                kind, "hours" if kind == BEARS else "usual_hours")
+    return Fact(
+        "last_chick",
+        dict(batch=book.batch, day=round(day(book.mine), 1), low=min(other), high=max(other)),
+        kind,
+        "hours" if kind == BEARS else "usual_hours",
+    )
 
 
 def _remark(book):
@@ -228,13 +276,21 @@ def _remark(book):
         return
     said, planted = book.lived.troubles["remark"]
     kind = BEARS if planted and said in book.shown else FREE if planted else NOT
-    yield Fact("remark", dict(batch=book.batch, remark=str(book.mine["notes"])), kind,
-               "remark" if planted else "wrong_remark" if said else "idle_remark")
+    yield Fact(
+        "remark",
+        dict(batch=book.batch, remark=str(book.mine["notes"])),
+        kind,
+        "remark" if planted else "wrong_remark" if said else "idle_remark",
+    )
 
 
 def _clock(book, rng):
     clock = book.lived.troubles["clock"]
     true = clock is not None and clock[0] == book.mine["incubator"]
     hours = abs(clock[1]) if true else int(rng.choice([1, 12, 24]))
-    return Fact("clock", dict(incubator=str(book.mine["incubator"]), hours=hours), FREE if true else NOT,
-                "clock" if true else "not_so")
+    return Fact(
+        "clock",
+        dict(incubator=str(book.mine["incubator"]), hours=hours),
+        FREE if true else NOT,
+        "clock" if true else "not_so",
+    )

@@ -38,14 +38,23 @@ class Case:
         mine = answer.causes[answer.causes["batch"] == answer.batch]
         item = next(item for item in self.lived.plan.batches if item.batch == answer.batch)
         return {
-            "case": case, "seed": answer.seed, "level": self.level, "species": item.species, "batch": answer.batch,
-            "eggs_set": item.eggs_set, "causes": " ".join(self.lived.causes) or "none",
+            "case": case,
+            "seed": answer.seed,
+            "level": self.level,
+            "species": item.species,
+            "batch": answer.batch,
+            "eggs_set": item.eggs_set,
+            "causes": " ".join(self.lived.causes) or "none",
             "shown": ", ".join(f"{name} {sure:.2f}" for name, sure in reading.shown.items()),
-            "severity": answer.severity if len(mine) else "", "can_tell": " ".join(self.told()) or "none",
+            "severity": answer.severity if len(mine) else "",
+            "can_tell": " ".join(self.told()) or "none",
             "stages": ", ".join(f"{name} {eggs:g}" for name, eggs in reading.stages.items()) if len(mine) else "",
-            "eggs_lost": answer.lost(), "width": reading.width,
+            "eggs_lost": answer.lost(),
+            "width": reading.width,
             "statements": ", ".join(f"{letter} {fact.kind}" for letter, fact in self.lettered()),
-            "other_batches": " ".join(sorted(set(answer.causes["batch"]) - {answer.batch})), "said": answer.words()}
+            "other_batches": " ".join(sorted(set(answer.causes["batch"]) - {answer.batch})),
+            "said": answer.words(),
+        }
 
     def told(self) -> list:
         """Planted causes that the records show."""
@@ -63,15 +72,22 @@ class Case:
         days = ((log.index - book.mine["set_at"]) / DAY).astype(float)
         length = (book.mine["taken_off_at"] - book.mine["set_at"]) / DAY
         inside = np.flatnonzero(days <= length)
-        kept = inside[::max(len(inside) // 1000, 1)]
-        return json.dumps({
-            "statements": [dict(letter=letter, code=fact.code, numbers=fact.numbers, kind=fact.kind, why=fact.why)
-                           for letter, fact in self.lettered()],
-            "stages": {name: [book.counts(name, rows) for rows in (book.mine, book.others)]
-                       for name in case_facts.STAGES},
-            "eggs": [int(book.mine["eggs_set"]), int(book.others["eggs_set"].sum())],
-            "log": {"day": [round(day, 2) for day in days[kept]], "temp_c": log["temp_c"].iloc[kept].tolist()},
-        }, indent=1, default=str)
+        kept = inside[:: max(len(inside) // 1000, 1)]
+        return json.dumps(
+            {
+                "statements": [
+                    dict(letter=letter, code=fact.code, numbers=fact.numbers, kind=fact.kind, why=fact.why)
+                    for letter, fact in self.lettered()
+                ],
+                "stages": {
+                    name: [book.counts(name, rows) for rows in (book.mine, book.others)] for name in case_facts.STAGES
+                },
+                "eggs": [int(book.mine["eggs_set"]), int(book.others["eggs_set"].sum())],
+                "log": {"day": [round(day, 2) for day in days[kept]], "temp_c": log["temp_c"].iloc[kept].tolist()},
+            },
+            indent=1,
+            default=str,
+        )
 
 
 def make_case(seed, *, level="first", batches=6, eggs=48, **more) -> Case:

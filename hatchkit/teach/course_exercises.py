@@ -16,6 +16,7 @@ from hatchkit.teach.judging import Exercise, HiddenCause, letter, turned_round
 
 # One tray: columns day7, day18, day21; letters a alive, c clear, d dead, h hatched, p pipped and died.
 
+
 def _chicks(tray):
     return int((tray["day21"] == "h").sum())
 
@@ -45,19 +46,27 @@ def _early_of_fertile(one):
 
 
 TRAY = {
-    "hatch_of_set": Exercise(_of_set, share=True, mistakes=dict(
-        of_fertile=_of_fertile, of_transferred=_of_transferred, chicks=_chicks)),
-    "hatch_of_fertile": Exercise(_of_fertile, share=True, mistakes=dict(
-        of_set=_of_set, of_transferred=_of_transferred)),
-    "hatch_of_transferred": Exercise(_of_transferred, share=True, mistakes=dict(
-        of_set=_of_set, of_fertile=_of_fertile)),
+    "hatch_of_set": Exercise(
+        _of_set, share=True, mistakes=dict(of_fertile=_of_fertile, of_transferred=_of_transferred, chicks=_chicks)
+    ),
+    "hatch_of_fertile": Exercise(
+        _of_fertile, share=True, mistakes=dict(of_set=_of_set, of_transferred=_of_transferred)
+    ),
+    "hatch_of_transferred": Exercise(
+        _of_transferred, share=True, mistakes=dict(of_set=_of_set, of_fertile=_of_fertile)
+    ),
     "not_accounted": Exercise(_not_accounted, tolerance=0, mistakes=dict(turned_round=turned_round(_not_accounted))),
-    "early_of_fertile": Exercise(_early_of_fertile, share=True, tolerance=0.0005, mistakes=dict(
-        of_set=lambda one: one["early_dead"] / one["set"])),
+    "early_of_fertile": Exercise(
+        _early_of_fertile,
+        share=True,
+        tolerance=0.0005,
+        mistakes=dict(of_set=lambda one: one["early_dead"] / one["set"]),
+    ),
 }
 
 
 # Clears: what fertility can be, and what a sample of opened clears makes of it.
+
 
 def _bounds(tray):
     return _fertile(tray) / len(tray), 1.0
@@ -69,17 +78,27 @@ def _true_fertility(one):
 
 
 CLEARS = {
-    "fertility_bounds": Exercise(_bounds, share=True, mistakes=dict(
-        turned_round=turned_round(_bounds),
-        alive_only=lambda tray: (float((tray["day7"] == "a").mean()), 1.0))),
-    "true_fertility": Exercise(_true_fertility, share=True, mistakes=dict(
-        all_infertile=lambda one: 1 - one["clear"] / one["set"],
-        opened_only=lambda one: 1 - (one["opened"] - one["early_dead"]) / one["set"],
-        turned_round=lambda one: 1 - one["clear"] / one["set"] * one["early_dead"] / one["opened"])),
+    "fertility_bounds": Exercise(
+        _bounds,
+        share=True,
+        mistakes=dict(
+            turned_round=turned_round(_bounds), alive_only=lambda tray: (float((tray["day7"] == "a").mean()), 1.0)
+        ),
+    ),
+    "true_fertility": Exercise(
+        _true_fertility,
+        share=True,
+        mistakes=dict(
+            all_infertile=lambda one: 1 - one["clear"] / one["set"],
+            opened_only=lambda one: 1 - (one["opened"] - one["early_dead"]) / one["set"],
+            turned_round=lambda one: 1 - one["clear"] / one["set"] * one["early_dead"] / one["opened"],
+        ),
+    ),
 }
 
 
 # Luck: arrays of hatches that differ by chance alone.
+
 
 def _few(hatches, few):
     return float(np.mean(hatches <= few))
@@ -111,27 +130,51 @@ def _chance_spread(hatched, each):
 
 
 LUCK = {
-    "few_chicks": Exercise(_few, share=True, tolerance=0.0005, mistakes=dict(
-        fewer=lambda hatches, few: float(np.mean(hatches < few)),
-        count=lambda hatches, few: float(np.sum(hatches <= few)),
-        more=lambda hatches, few: float(np.mean(hatches >= few)))),
-    "neighbours": Exercise(_apart, share=True, tolerance=0.0005, mistakes=dict(
-        one_sided=lambda mine, theirs, apart: float(np.mean(mine - theirs >= apart)),
-        other_sided=lambda mine, theirs, apart: float(np.mean(theirs - mine >= apart)),
-        further=lambda mine, theirs, apart: float(np.mean(np.abs(mine - theirs) > apart)))),
-    "covers": Exercise(_covers, share=True, tolerance=0.0005, mistakes=dict(
-        misses=lambda *data: 1 - _covers(*data),
-        low_only=lambda low, high, truth: float(np.mean(low <= truth)))),
+    "few_chicks": Exercise(
+        _few,
+        share=True,
+        tolerance=0.0005,
+        mistakes=dict(
+            fewer=lambda hatches, few: float(np.mean(hatches < few)),
+            count=lambda hatches, few: float(np.sum(hatches <= few)),
+            more=lambda hatches, few: float(np.mean(hatches >= few)),
+        ),
+    ),
+    "neighbours": Exercise(
+        _apart,
+        share=True,
+        tolerance=0.0005,
+        mistakes=dict(
+            one_sided=lambda mine, theirs, apart: float(np.mean(mine - theirs >= apart)),
+            other_sided=lambda mine, theirs, apart: float(np.mean(theirs - mine >= apart)),
+            further=lambda mine, theirs, apart: float(np.mean(np.abs(mine - theirs) > apart)),
+        ),
+    ),
+    "covers": Exercise(
+        _covers,
+        share=True,
+        tolerance=0.0005,
+        mistakes=dict(
+            misses=lambda *data: 1 - _covers(*data), low_only=lambda low, high, truth: float(np.mean(low <= truth))
+        ),
+    ),
     "eggs_for_none": Exercise(_eggs_for_none, tolerance=0.5, mistakes=dict(rule_of_three=lambda share: 3 / share)),
     "independent": Exercise(letter("b")),
-    "chance_spread": Exercise(_chance_spread, share=True, tolerance=0.003, mistakes=dict(
-        all_eggs=lambda hatched, each: (_variance(hatched, each) / len(hatched)) ** 0.5,
-        no_root=_variance,
-        seen=lambda hatched, each: float(np.std(hatched / each)))),
+    "chance_spread": Exercise(
+        _chance_spread,
+        share=True,
+        tolerance=0.003,
+        mistakes=dict(
+            all_eggs=lambda hatched, each: (_variance(hatched, each) / len(hatched)) ** 0.5,
+            no_root=_variance,
+            seen=lambda hatched, each: float(np.std(hatched / each)),
+        ),
+    ),
 }
 
 
 # Age at death: one egg as a dict of days; one window as a dict died, at_risk, days.
+
 
 def _death_interval(egg):
     return egg["last_alive"], egg["found_dead"]
@@ -150,22 +193,40 @@ def _daily_risk(*windows):
 
 
 AGE = {
-    "death_interval": Exercise(_death_interval, tolerance=0, mistakes=dict(
-        from_start=lambda egg: (0, egg["found_dead"]),
-        turned_round=turned_round(_death_interval),
-        middle=lambda egg: (sum(_death_interval(egg)) / 2,) * 2)),
-    "narrowed": Exercise(_narrowed, tolerance=0, mistakes=dict(
-        stage_only=lambda egg: (egg["stage_from"], egg["stage_to"]), looks_only=_death_interval,
-        turned_round=turned_round(_narrowed))),
+    "death_interval": Exercise(
+        _death_interval,
+        tolerance=0,
+        mistakes=dict(
+            from_start=lambda egg: (0, egg["found_dead"]),
+            turned_round=turned_round(_death_interval),
+            middle=lambda egg: (sum(_death_interval(egg)) / 2,) * 2,
+        ),
+    ),
+    "narrowed": Exercise(
+        _narrowed,
+        tolerance=0,
+        mistakes=dict(
+            stage_only=lambda egg: (egg["stage_from"], egg["stage_to"]),
+            looks_only=_death_interval,
+            turned_round=turned_round(_narrowed),
+        ),
+    ),
     "candling_pile": Exercise(letter("c")),
-    "daily_risk": Exercise(_daily_risk, share=True, tolerance=0.0002, mistakes=dict(
-        turned_round=turned_round(_daily_risk),
-        per_window=_per_window,
-        per_day_only=lambda *windows: tuple(window["died"] / window["days"] for window in windows))),
+    "daily_risk": Exercise(
+        _daily_risk,
+        share=True,
+        tolerance=0.0002,
+        mistakes=dict(
+            turned_round=turned_round(_daily_risk),
+            per_window=_per_window,
+            per_day_only=lambda *windows: tuple(window["died"] / window["days"] for window in windows),
+        ),
+    ),
 }
 
 
 # The machine: a lid opened, a short log (attrs: step_hours), two exposures of a published trial.
+
 
 def _distance_left(lid):
     return (lid["egg_c"] - lid["room_c"]) * exp(-lid["minutes"] / lid["tau_minutes"])
@@ -188,24 +249,38 @@ def _degree_hours(first, second, base):
 
 
 MACHINE = {
-    "egg_after_lid": Exercise(_egg_after_lid, tolerance=0.06, mistakes=dict(
-        distance=_distance_left,
-        away=lambda lid: lid["egg_c"] + _distance_left(lid),
-        air=lambda lid: lid["room_c"])),
+    "egg_after_lid": Exercise(
+        _egg_after_lid,
+        tolerance=0.06,
+        mistakes=dict(
+            distance=_distance_left, away=lambda lid: lid["egg_c"] + _distance_left(lid), air=lambda lid: lid["room_c"]
+        ),
+    ),
     "which_egg": Exercise(letter("b")),
-    "hours_warm": Exercise(_hours_warm, tolerance=0.01, mistakes=dict(
-        readings=lambda log, limit: float((log["air_c"] > limit).sum()),
-        on_limit=lambda log, limit: float((log["air_c"] >= limit).sum() * log.attrs["step_hours"]))),
-    "share_logged": Exercise(_share_logged, share=True, mistakes=dict(
-        missing=lambda log, hours: 1 - _share_logged(log, hours))),
-    "degree_hours": Exercise(_degree_hours, tolerance=0.06, mistakes=dict(
-        whole=lambda first, second, base: _degree_hours(first, second, 0),
-        turned_round=turned_round(_degree_hours))),
+    "hours_warm": Exercise(
+        _hours_warm,
+        tolerance=0.01,
+        mistakes=dict(
+            readings=lambda log, limit: float((log["air_c"] > limit).sum()),
+            on_limit=lambda log, limit: float((log["air_c"] >= limit).sum() * log.attrs["step_hours"]),
+        ),
+    ),
+    "share_logged": Exercise(
+        _share_logged, share=True, mistakes=dict(missing=lambda log, hours: 1 - _share_logged(log, hours))
+    ),
+    "degree_hours": Exercise(
+        _degree_hours,
+        tolerance=0.06,
+        mistakes=dict(
+            whole=lambda first, second, base: _degree_hours(first, second, 0), turned_round=turned_round(_degree_hours)
+        ),
+    ),
     "shape": Exercise(letter("a")),
 }
 
 
 # Cause: a table of batches with columns warm (yes, no), stored (short, long), eggs, died; then shares to permute.
+
 
 def _share_died(rows):
     return rows["died"].sum() / rows["eggs"].sum()
@@ -228,8 +303,9 @@ def _mean_of_shares(table):
 def _differences(shares, warm):
     """Mean of the chosen less mean of the others, for every way to choose that many batches; and the one seen."""
     shares, warm = np.asarray(shares, dtype=float), np.asarray(warm, dtype=bool)
-    ways = np.array([np.isin(np.arange(len(shares)), group)
-                     for group in combinations(range(len(shares)), int(warm.sum()))])
+    ways = np.array(
+        [np.isin(np.arange(len(shares)), group) for group in combinations(range(len(shares)), int(warm.sum()))]
+    )
     means = ways @ shares / warm.sum() - ~ways @ shares / (~warm).sum()
     return means, shares[warm].mean() - shares[~warm].mean()
 
@@ -245,17 +321,32 @@ def _without_seen(shares, warm):
 
 
 CAUSE = {
-    "crude": Exercise(_crude, share=True, tolerance=0.003, mistakes=dict(
-        turned_round=turned_round(_crude), mean_of_shares=_mean_of_shares)),
+    "crude": Exercise(
+        _crude,
+        share=True,
+        tolerance=0.003,
+        mistakes=dict(turned_round=turned_round(_crude), mean_of_shares=_mean_of_shares),
+    ),
     "within": Exercise(_within, share=True, tolerance=0.003, mistakes=dict(turned_round=turned_round(_within))),
     "confounder": Exercise(letter("c")),
-    "arrangements": Exercise(comb, tolerance=0, mistakes=dict(
-        repeats=lambda batches, warm: batches**warm,
-        ordered=lambda batches, warm: comb(batches, warm) * factorial(warm))),
-    "permutation": Exercise(_permutation, share=True, tolerance=0.002, mistakes=dict(
-        without_seen=_without_seen,
-        smaller=lambda shares, warm: 1 - _permutation(shares, warm),
-        count=lambda shares, warm: _permutation(shares, warm) * comb(len(shares), int(np.sum(warm))))),
+    "arrangements": Exercise(
+        comb,
+        tolerance=0,
+        mistakes=dict(
+            repeats=lambda batches, warm: batches**warm,
+            ordered=lambda batches, warm: comb(batches, warm) * factorial(warm),
+        ),
+    ),
+    "permutation": Exercise(
+        _permutation,
+        share=True,
+        tolerance=0.002,
+        mistakes=dict(
+            without_seen=_without_seen,
+            smaller=lambda shares, warm: 1 - _permutation(shares, warm),
+            count=lambda shares, warm: _permutation(shares, warm) * comb(len(shares), int(np.sum(warm))),
+        ),
+    ),
     "smallest": Exercise(lambda batches, warm: 1 / comb(batches, warm), share=True, tolerance=0.0005),
 }
 

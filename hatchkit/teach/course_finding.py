@@ -14,8 +14,10 @@ from hatchkit.teach.judging import FOUND, NOT_YET
 #: Points of percent by which a stated interval may differ from a worked-out one.
 TOLERANCE = 1.0
 
-UNITS = ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
-         "seventeen eighteen nineteen").split()
+UNITS = (
+    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+    "seventeen eighteen nineteen"
+).split()
 TENS = dict(zip("twenty thirty forty fifty sixty seventy eighty ninety".split(), range(20, 100, 10), strict=True))
 
 NUMBER = r"(?<![\d.])(\d+(?:\.\d+)?)"
@@ -26,38 +28,51 @@ LOSS = r"dead|kill|destroy|\bdied?\b|\bdying|death|\blost\b|\bloss|perish|mortal
 TOPICS = {"power": r"power|electri|outage|blackout|current\b|cold|chill", "stored": r"stor(?:ed|age|ing)|kept|12 days"}
 
 #: Wordings that leave room for another explanation.
-ROOM = (r"could|(?<!\d )may(?! \d)|might|perhaps|possibl[ey]|maybe|cannot (?:be )?(?:tell|told|say|said|know|show)"
-        r"|not (?:be )?(?:sure|certain|clear|known|proven|told|shown|excluded|ruled out)|rule out|unclear|unknown"
-        r"|unproven|no proof|not (?:a )?pro(?:of|ve)|either|whether|unless|(?:other|another|rival|second|different"
-        r"|alternative) (?:\w+ )?(?:explanation|cause|reason|possibility)s?|something else|alternativ")
+ROOM = (
+    r"could|(?<!\d )may(?! \d)|might|perhaps|possibl[ey]|maybe|cannot (?:be )?(?:tell|told|say|said|know|show)"
+    r"|not (?:be )?(?:sure|certain|clear|known|proven|told|shown|excluded|ruled out)|rule out|unclear|unknown"
+    r"|unproven|no proof|not (?:a )?pro(?:of|ve)|either|whether|unless|(?:other|another|rival|second|different"
+    r"|alternative) (?:\w+ )?(?:explanation|cause|reason|possibility)s?|something else|alternativ"
+)
 
 #: What takes the edge off a claim if it stands before it in the same clause, and what does so after it.
-BEFORE = (r"\b(?:could|may|might|perhaps|possibl[ey]|maybe|cannot|not|no|nor|neither|never|nobody|nothing|whether|if"
-          r"|unless|unclear|unknown|unproven|suspect\w*|suggests?|seems?|appears?|likely|probably|would|either|think)\b")
-AFTER = (r"\b(?:cannot|could be|may be|might be|(?<!and )(?:perhaps|possibl[ey]|maybe)|unclear|unknown|unproven|open"
-         r"|not (?:be )?(?:sure|certain|clear|known|proven|told|shown|said))\b")
+BEFORE = (
+    r"\b(?:could|may|might|perhaps|possibl[ey]|maybe|cannot|not|no|nor|neither|never|nobody|nothing|whether|if"
+    r"|unless|unclear|unknown|unproven|suspect\w*|suggests?|seems?|appears?|likely|probably|would|either|think)\b"
+)
+AFTER = (
+    r"\b(?:cannot|could be|may be|might be|(?<!and )(?:perhaps|possibl[ey]|maybe)|unclear|unknown|unproven|open"
+    r"|not (?:be )?(?:sure|certain|clear|known|proven|told|shown|said))\b"
+)
 
 #: Claims of a cause.
 CLAIMS = (
-    r"kill(?:ed|s|ing)?", r"caus(?:ed|ing)|(?<!other )(?<!possible )(?<!the )(?<!which )causes",
-    r"(?:the|main|real|only|true|its|their) cause", r"responsible|to blame|blamed?|culprit|guilty|at fault",
-    r"pro(?:ves?|ved|ven|of)", r"led to|leads to|result(?:ed|s) (?:in|from)",
-    r"(?:a|the) (?:\w+ )?(?:result|consequence) of|brought about", r"did (?:it|this|that)(?= [^a-z]|[^ \w]|$| to)",
+    r"kill(?:ed|s|ing)?",
+    r"caus(?:ed|ing)|(?<!other )(?<!possible )(?<!the )(?<!which )causes",
+    r"(?:the|main|real|only|true|its|their) cause",
+    r"responsible|to blame|blamed?|culprit|guilty|at fault",
+    r"pro(?:ves?|ved|ven|of)",
+    r"led to|leads to|result(?:ed|s) (?:in|from)",
+    r"(?:a|the) (?:\w+ )?(?:result|consequence) of|brought about",
+    r"did (?:it|this|that)(?= [^a-z]|[^ \w]|$| to)",
     r"the reason|(?:is|was) why|explains(?!.*\b(?:as well|also|too|equally)\b)",
     r"ma(?:de|kes)(?: \w+){0,4}? (?:die|dead|perish|stop|lose|lost|weak)",
     r"(?:dead|died|die|lost|deaths?)(?:(?: \w+){0,6}? (?:from|through)| (?:\w+ )?(?:of|by|to))"
     r"(?: the| a| being| too| long)* (?:power|cold|chill|outage|stor|cut|heat)\w*",
     r"(?:cost|took|destroyed|ruined|harmed|damaged|claimed)(?: \w+){0,3}? (?:embryos|eggs|them|lives|chicks)",
     r"(?:had|has|made|makes) no (?:effect|difference|influence|part)",
-    r"(?:is|was|are|were) not (?:because of |due to |from )?(?:the )?(?:long )?(?:stor|power)\w*")
+    r"(?:is|was|are|were) not (?:because of |due to |from )?(?:the )?(?:long )?(?:stor|power)\w*",
+)
 #: Claims too, unless they say why the interval is wide, or why the power went.
 WEAK_CLAIMS = r"because(?: of)?|due to|owing to|thanks to|on account of|as a result"
 NO_DEATHS = r"\binterval|\bwide\b|\buncertain|\bso few\b"
 #: Wordings that allow of no doubt.
-SURE = (r"(?:no|without(?: a| any)?|beyond(?: any)?) doubt|doubtless|undoubtedly|(?<!not )certainly|definitely"
-        r"|obviously|for sure|nothing else (?:could|can|explains|fits|did|would)"
-        r"|(?:can )?only (?:be|explanation|cause|reason)"
-        r"|no other (?:explanation|cause|reason)(?!.*\b(?:ruled out|excluded)\b)|must have")
+SURE = (
+    r"(?:no|without(?: a| any)?|beyond(?: any)?) doubt|doubtless|undoubtedly|(?<!not )certainly|definitely"
+    r"|obviously|for sure|nothing else (?:could|can|explains|fits|did|would)"
+    r"|(?:can )?only (?:be|explanation|cause|reason)"
+    r"|no other (?:explanation|cause|reason)(?!.*\b(?:ruled out|excluded)\b)|must have"
+)
 
 LAST_WORD = "(The checker goes by words. If yours say it in another way, a reader has the last word.)"
 
@@ -86,38 +101,52 @@ def _parts(text, finding):
     text = re.sub(batch, "the batch", text)
     yield re.search(LOSS, text), "Say what was lost: how many were dead."
     stated = _without_days_and_shares(text)
-    yield _has_counts(stated, lost, eggs) or not _any_counts(stated), (
-        "The counts are not those of the table. How many were alive at the start, and how many of them were lost?")
-    yield _has_counts(stated, lost, eggs), (
-        "Give the counts themselves, so many of so many: a percentage alone hides how few there were.")
+    yield (
+        _has_counts(stated, lost, eggs) or not _any_counts(stated),
+        ("The counts are not those of the table. How many were alive at the start, and how many of them were lost?"),
+    )
+    yield (
+        _has_counts(stated, lost, eggs),
+        ("Give the counts themselves, so many of so many: a percentage alone hides how few there were."),
+    )
     good, bad = _intervals(text, lost, eggs)
     yield good or bad, "Say how sure: the interval, from so much to so much percent."
     yield good and not bad, "The interval is not the one that belongs to these counts: see what interval() gave."
-    yield set(finding["days"]) <= _days(text), (
-        "Say when: the day on which they were last seen alive, and the day on which they were found dead.")
-    yield not _on_one_day(text, finding["days"]), (
-        "Nobody saw on which day they died: only after which look, and by which.")
+    yield (
+        set(finding["days"]) <= _days(text),
+        ("Say when: the day on which they were last seen alive, and the day on which they were found dead."),
+    )
+    yield (
+        not _on_one_day(text, finding["days"]),
+        ("Nobody saw on which day they died: only after which look, and by which."),
+    )
     claim = claimed(text)
-    yield not claim, (f'"{claim}" says more than these records can. Say what went together with what, or what could '
-                      "have been.")
+    yield (
+        not claim,
+        (f'"{claim}" says more than these records can. Say what went together with what, or what could have been.'),
+    )
     named = [fact for fact in finding["facts"] if re.search(rf"\b(?:{TOPICS.get(fact, fact)})", text)]
     yield named, "Say what it went together with: what else does the record tell of these eggs?"
-    yield len(named) > 1 or re.search(rf"\b(?:{ROOM})", text), (
-        "Leave room: name one other explanation that the records do not rule out.")
+    yield (
+        len(named) > 1 or re.search(rf"\b(?:{ROOM})", text),
+        ("Leave room: name one other explanation that the records do not rule out."),
+    )
 
 
 def claimed(text: str) -> str | None:
     """The first wording of a text in plain letters that claims a cause outright; None if there is none."""
     text = re.sub(r" \([^)]*%[^)]*\)", "", text)
-    for clause in re.split(r"(?:[.;:!?]+(?!\d))|,? \b(?:but|although|though|however|yet|whereas)\b|, (?:and|so)\b| - ",
-                           text):
+    for clause in re.split(
+        r"(?:[.;:!?]+(?!\d))|,? \b(?:but|although|though|however|yet|whereas)\b|, (?:and|so)\b| - ", text
+    ):
         sure = re.search(rf"\b(?:{SURE})\b", clause)
-        if sure and not re.search(r"\b(?:cannot|not|nobody|never)\b", clause[:sure.start()]):
+        if sure and not re.search(r"\b(?:cannot|not|nobody|never)\b", clause[: sure.start()]):
             return sure[0]
         for claim in re.finditer("|".join(rf"\b(?:{words})" for words in (*CLAIMS, WEAK_CLAIMS)), clause):
-            before, after = clause[:claim.start()], clause[claim.end():]
+            before, after = clause[: claim.start()], clause[claim.end() :]
             reason = re.fullmatch(WEAK_CLAIMS, claim[0]) and (
-                re.search(NO_DEATHS, clause) or re.search("power|machine", before) and not re.search(LOSS, clause))
+                re.search(NO_DEATHS, clause) or re.search("power|machine", before) and not re.search(LOSS, clause)
+            )
             if not (reason or re.search(BEFORE, before) or re.search(AFTER, after)):
                 return claim[0]
     return None
@@ -126,13 +155,23 @@ def claimed(text: str) -> str | None:
 def _plain(answer: str) -> str:
     """Small letters, plain dashes and percent signs, figures for number words, cannot for can't."""
     text = " ".join(answer.lower().split())
-    for old, new in ((r"[‐-―−]", "-"), ("[’`]", "'"), (r"\bper ?cents?\b|\bpct\b", "%"), (r"(\d),(\d)", r"\1.\2"),
-                     (r"\bcan't\b|\bcan not\b", "cannot"), (r"n't\b", " not"), (r"[*_]", "")):
+    for old, new in (
+        (r"[‐-―−]", "-"),
+        ("[’`]", "'"),
+        (r"\bper ?cents?\b|\bpct\b", "%"),
+        (r"(\d),(\d)", r"\1.\2"),
+        (r"\bcan't\b|\bcan not\b", "cannot"),
+        (r"n't\b", " not"),
+        (r"[*_]", ""),
+    ):
         text = re.sub(old, new, text)
     tens = "|".join(TENS)
     units = "|".join(UNITS[::-1])
-    text = re.sub(rf"\b({tens})(?:[ -]({units}))?\b",
-                  lambda found: str(TENS[found[1]] + (UNITS.index(found[2]) if found[2] else 0)), text)
+    text = re.sub(
+        rf"\b({tens})(?:[ -]({units}))?\b",
+        lambda found: str(TENS[found[1]] + (UNITS.index(found[2]) if found[2] else 0)),
+        text,
+    )
     return re.sub(rf"\b({units})\b", lambda found: str(UNITS.index(found[1])), text)
 
 
@@ -144,9 +183,14 @@ def _batch(name) -> str:
 
 def _without_days_and_shares(text: str) -> str:
     """The text without days, percentages, durations and temperatures, so that only counts are left."""
-    for words in (rf"{NUMBER}{TO}{NUMBER} ?%", rf"{NUMBER} ?%", r"\bdays \d+(?: ?(?:to|-|and|until) ?(?:day )?\d+)?",
-                  r"\b(?:day|d)[ -]?\d+(?: ?(?:to|-|until) ?(?:day )?\d+)?", r"\d+(?:st|nd|rd|th)\b",
-                  rf"{NUMBER} ?(?:hours?|h\b|°|degrees|days?|weeks?)"):
+    for words in (
+        rf"{NUMBER}{TO}{NUMBER} ?%",
+        rf"{NUMBER} ?%",
+        r"\bdays \d+(?: ?(?:to|-|and|until) ?(?:day )?\d+)?",
+        r"\b(?:day|d)[ -]?\d+(?: ?(?:to|-|until) ?(?:day )?\d+)?",
+        r"\d+(?:st|nd|rd|th)\b",
+        rf"{NUMBER} ?(?:hours?|h\b|°|degrees|days?|weeks?)",
+    ):
         text = re.sub(words, "", text)
     return text
 
@@ -155,10 +199,14 @@ def _has_counts(text, lost, eggs) -> bool:
     """So many of so many lost; not so many of so many that lived."""
     lost, eggs = rf"(?<![\d.]){lost}(?![\d]|\.\d)", rf"(?<![\d.]){eggs}(?![\d]|\.\d)"
     not_lived = r"(?! (?:\w+ ){0,2}(?:surviv|hatched|lived))"
-    return any(re.search(words, text) for words in (
-        rf"{lost}[^\d]{{0,60}}?(?:\b(?:of|from|in|among)\b|/|\()[^\d]{{0,25}}?{eggs}{not_lived}",
-        rf"\b(?:of|from|among)\b[^\d]{{0,25}}?{eggs}[^\d]{{0,90}}?{lost}",
-        rf"{eggs}[^\d]{{0,90}}?{lost}[^\d]{{0,30}}?(?:{LOSS})"))
+    return any(
+        re.search(words, text)
+        for words in (
+            rf"{lost}[^\d]{{0,60}}?(?:\b(?:of|from|in|among)\b|/|\()[^\d]{{0,25}}?{eggs}{not_lived}",
+            rf"\b(?:of|from|among)\b[^\d]{{0,25}}?{eggs}[^\d]{{0,90}}?{lost}",
+            rf"{eggs}[^\d]{{0,90}}?{lost}[^\d]{{0,30}}?(?:{LOSS})",
+        )
+    )
 
 
 def _any_counts(text) -> bool:
@@ -173,7 +221,8 @@ def _intervals(text, lost, eggs) -> tuple[bool, bool]:
 
     def fits(pair):
         return any(abs(one - two) <= TOLERANCE for one in (right[0][0], right[1][0]) for two in pair[:1]) and any(
-            abs(one - two) <= TOLERANCE for one in (right[0][1], right[1][1]) for two in pair[1:])
+            abs(one - two) <= TOLERANCE for one in (right[0][1], right[1][1]) for two in pair[1:]
+        )
 
     pairs = re.findall(rf"(?={NUMBER}{TO}(\d+(?:\.\d+)?) ?(%?))", text)
     pairs += re.findall(rf"[\[(]{NUMBER} ?%? ?[,;] ?(\d+(?:\.\d+)?) ?(%?)[\])]", text)
@@ -184,20 +233,27 @@ def _intervals(text, lost, eggs) -> tuple[bool, bool]:
         spans.append(((100 * low, 100 * high) if share else (low, high), bool(sign) or share))
     apart = [float(number) for number in re.findall(rf"{NUMBER} ?%", text)]
     good = any(fits(span) for span, _ in spans) or any(
-        fits((one, two)) for place, one in enumerate(apart) for two in apart[place + 1:])
+        fits((one, two)) for place, one in enumerate(apart) for two in apart[place + 1 :]
+    )
     return good, any(sign and not fits(span) for span, sign in spans)
 
 
 def _days(text) -> set:
     """Every number that stands as a day."""
-    found = re.findall(r"\b(?:days?|d)[. -]?(\d+)(?:(?: ?(?:to|-|and|until|till|through|or|/|,) ?)+"
-                       r"(?:by |the |before )?(?:days? ?)?(\d+))?", text)
+    found = re.findall(
+        r"\b(?:days?|d)[. -]?(\d+)(?:(?: ?(?:to|-|and|until|till|through|or|/|,) ?)+"
+        r"(?:by |the |before )?(?:days? ?)?(\d+))?",
+        text,
+    )
     found += re.findall(r"(\d+)(?:st|nd|rd|th)?(?: ?(?:to|-|and) ?(?:the )?(\d+)(?:st|nd|rd|th)?)? day", text)
     return {int(day) for pair in found for day in pair if day}
 
 
 def _on_one_day(text, days) -> bool:
     """Deaths put on a day between two looks."""
-    found = re.findall(r"\b(?:died|dead|deaths?|lost)(?: (?:of them|all|most|mostly|probably|came|were|fell))* "
-                       r"(?:on|at) day (\d+)", text)
+    found = re.findall(
+        r"\b(?:died|dead|deaths?|lost)(?: (?:of them|all|most|mostly|probably|came|were|fell))* "
+        r"(?:on|at) day (\d+)",
+        text,
+    )
     return any(days[0] < int(day) < days[1] for day in found)

@@ -45,23 +45,45 @@ class AnswerForm(ipywidgets.VBox):
         wide = ipywidgets.Layout(width="44em")
         stages = [("", "")] + [(case_words.stage_words(stage, language), stage) for stage in case_words.STAGES]
         causes = [("", "")] + [(case_words.cause_words(cause, language), cause) for cause in case_words.causes()]
-        self.fields = {name: ipywidgets.Dropdown(options=options, description=said(name), layout=wide,
-                                                 style={"description_width": "22em"})
-                       for name, options in (("stage", stages), ("cause", causes), ("second_cause", causes))}
+        self.fields = {
+            name: ipywidgets.Dropdown(
+                options=options, description=said(name), layout=wide, style={"description_width": "22em"}
+            )
+            for name, options in (("stage", stages), ("cause", causes), ("second_cause", causes))
+        }
         self.fields["eggs_lost"] = ipywidgets.IntRangeSlider(
-            value=(0, 0), min=0, max=int(eggs), description=said("eggs_lost_low").split(":")[0], layout=wide,
-            style={"description_width": "22em"})
-        self.boxes = {letter: ipywidgets.Checkbox(description=case_words.statement(code, numbers, language),
-                                                  indent=False, layout=ipywidgets.Layout(width="auto"))
-                      for letter, (code, numbers) in zip(case_words.LETTERS, statements, strict=False)}
-        self.fields["why"] = ipywidgets.Textarea(description=said("why"), layout=wide,
-                                                 style={"description_width": "22em"})
+            value=(0, 0),
+            min=0,
+            max=int(eggs),
+            description=said("eggs_lost_low").split(":")[0],
+            layout=wide,
+            style={"description_width": "22em"},
+        )
+        self.boxes = {
+            letter: ipywidgets.Checkbox(
+                description=case_words.statement(code, numbers, language),
+                indent=False,
+                layout=ipywidgets.Layout(width="auto"),
+            )
+            for letter, (code, numbers) in zip(case_words.LETTERS, statements, strict=False)
+        }
+        self.fields["why"] = ipywidgets.Textarea(
+            description=said("why"), layout=wide, style={"description_width": "22em"}
+        )
         self.keep_button = ipywidgets.Button(description=said("keep"), button_style="primary")
         self.keep_button.on_click(lambda _: self.keep())
         self.message = ipywidgets.HTML()
         head = ipywidgets.HTML(f"<b>{html.escape(said('facts'))}</b>")
-        super().__init__([*(self.fields[name] for name in ("stage", "cause", "second_cause", "eggs_lost")), head,
-                          *self.boxes.values(), self.fields["why"], self.keep_button, self.message])
+        super().__init__(
+            [
+                *(self.fields[name] for name in ("stage", "cause", "second_cause", "eggs_lost")),
+                head,
+                *self.boxes.values(),
+                self.fields["why"],
+                self.keep_button,
+                self.message,
+            ]
+        )
 
     def answer(self) -> dict:
         """The answer as a row of an answer sheet."""

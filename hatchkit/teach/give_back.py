@@ -75,20 +75,39 @@ def student_page(row: dict, shown: dict | None, *, width, sure) -> str:
     if row["finding"]:
         sections.append(dict(head=text("teach_page_finding"), lines=[row["finding"]]))
     sections.append(dict(head=text("teach_page_rules"), points=rules(), lines=[text("teach_page_invented")]))
-    return _template().render(title=text("teach_page_title", dict(case=row["case"])), sections=sections,
-                              lead=text("teach_page_mark", dict(mark=row["share_of_mark"])))
+    return _template().render(
+        title=text("teach_page_title", dict(case=row["case"])),
+        sections=sections,
+        lead=text("teach_page_mark", dict(mark=row["share_of_mark"])),
+    )
 
 
 def _parts(row, width, sure):
     stages = pairs(row["stages"])
-    truth = {"stage": case_words.stage_words(max(stages, key=stages.get, default="none")),
-             "cause": ", ".join(map(case_words.cause_words, row["can_tell"].split())),
-             "size": text("teach_page_eggs", dict(eggs=row["eggs_lost"], width=width)), "facts": row["bears"]}
-    given = {"stage": row["student_stage"], "cause": row["student_causes"].replace(" ", ", "),
-             "size": text("teach_page_interval", dict(low=row["student_low"], high=row["student_high"])),
-             "facts": row["student_facts"]}
-    rows = [dict(cells=[text(f"teach_page_part_{part}"), given[part] or "-", truth[part] or "-",
-                        f"{100 * row[f'{part}_credit']:.0f} %"], wrong=row[f"{part}_credit"] < 0.5) for part in PARTS]
+    truth = {
+        "stage": case_words.stage_words(max(stages, key=stages.get, default="none")),
+        "cause": ", ".join(map(case_words.cause_words, row["can_tell"].split())),
+        "size": text("teach_page_eggs", dict(eggs=row["eggs_lost"], width=width)),
+        "facts": row["bears"],
+    }
+    given = {
+        "stage": row["student_stage"],
+        "cause": row["student_causes"].replace(" ", ", "),
+        "size": text("teach_page_interval", dict(low=row["student_low"], high=row["student_high"])),
+        "facts": row["student_facts"],
+    }
+    rows = [
+        dict(
+            cells=[
+                text(f"teach_page_part_{part}"),
+                given[part] or "-",
+                truth[part] or "-",
+                f"{100 * row[f'{part}_credit']:.0f} %",
+            ],
+            wrong=row[f"{part}_credit"] < 0.5,
+        )
+        for part in PARTS
+    ]
     head = [text(f"teach_page_head_{name}") for name in ("part", "given", "truth", "earned")]
     lines = [text("teach_page_shown", dict(shown=sure))] if sure else []
     return dict(head=text("teach_page_parts"), table=dict(head=head, rows=rows), lines=lines)
@@ -100,10 +119,18 @@ def _statements(row, shown):
     for fact in shown["statements"]:
         mine = fact["letter"] in ticked
         wrong = mine != (fact["kind"] == "bears") and fact["kind"] != "free"
-        rows.append(dict(wrong=wrong, cells=[
-            fact["letter"], case_words.statement(fact["code"], fact["numbers"]),
-            text("teach_page_ticked" if mine else "teach_page_left"), text(f"teach_page_kind_{fact['kind']}"),
-            text(f"teach_why_{fact['why']}")]))
+        rows.append(
+            dict(
+                wrong=wrong,
+                cells=[
+                    fact["letter"],
+                    case_words.statement(fact["code"], fact["numbers"]),
+                    text("teach_page_ticked" if mine else "teach_page_left"),
+                    text(f"teach_page_kind_{fact['kind']}"),
+                    text(f"teach_why_{fact['why']}"),
+                ],
+            )
+        )
     head = ["", *(text(f"teach_page_head_{name}") for name in ("statement", "you", "counts", "why"))]
     return dict(head=text("teach_page_statements"), table=dict(head=head, rows=rows))
 
@@ -128,24 +155,50 @@ def class_page(marking, shown: dict) -> str:
     """
     marks = marking.marks
     done = marks[marks["answered"]]
-    lead = text("teach_class_mean", dict(mean=done["share_of_mark"].mean(), low=done["share_of_mark"].min(),
-                                         high=done["share_of_mark"].max())) if len(done) else text("teach_class_none")
-    head = [text("teach_class_head_case"), *(text(f"teach_page_part_{part}") for part in PARTS),
-            text("teach_class_head_mark")]
-    rows = [dict(cells=[row["case"], *(f"{100 * row[f'{part}_credit']:.0f} %" for part in PARTS),
-                        f"{100 * row['share_of_mark']:.0f} %"] if row["answered"] else
-                 [row["case"], "", "", "", "", text("teach_class_no_answer")]) for row in marks.to_dict("records")]
+    lead = (
+        text(
+            "teach_class_mean",
+            dict(mean=done["share_of_mark"].mean(), low=done["share_of_mark"].min(), high=done["share_of_mark"].max()),
+        )
+        if len(done)
+        else text("teach_class_none")
+    )
+    head = [
+        text("teach_class_head_case"),
+        *(text(f"teach_page_part_{part}") for part in PARTS),
+        text("teach_class_head_mark"),
+    ]
+    rows = [
+        dict(
+            cells=[
+                row["case"],
+                *(f"{100 * row[f'{part}_credit']:.0f} %" for part in PARTS),
+                f"{100 * row['share_of_mark']:.0f} %",
+            ]
+            if row["answered"]
+            else [row["case"], "", "", "", "", text("teach_class_no_answer")]
+        )
+        for row in marks.to_dict("records")
+    ]
     sections = [dict(head=text("teach_class_students"), table=dict(head=head, rows=rows))]
     if len(done):
-        hard = [dict(cells=[text(f"teach_page_part_{part}"), f"{100 * done[f'{part}_credit'].mean():.0f} %"])
-                for part in PARTS]
-        sections.append(dict(head=text("teach_class_items"), lines=[text("teach_class_items_note")], table=dict(
-            head=[text("teach_page_head_part"), text("teach_class_head_difficulty")], rows=hard)))
+        hard = [
+            dict(cells=[text(f"teach_page_part_{part}"), f"{100 * done[f'{part}_credit'].mean():.0f} %"])
+            for part in PARTS
+        ]
+        sections.append(
+            dict(
+                head=text("teach_class_items"),
+                lines=[text("teach_class_items_note")],
+                table=dict(head=[text("teach_page_head_part"), text("teach_class_head_difficulty")], rows=hard),
+            )
+        )
         sections.append(_missed(done, shown))
     if len(marking.problems):
         sections.append(dict(head=text("teach_class_problems"), points=marking.not_taken()))
-    return _template().render(title=text("teach_class_title", dict(answered=len(done), cases=len(marks))), lead=lead,
-                              sections=sections)
+    return _template().render(
+        title=text("teach_class_title", dict(answered=len(done), cases=len(marks))), lead=lead, sections=sections
+    )
 
 
 def _missed(done, shown):
@@ -163,12 +216,20 @@ def _missed(done, shown):
     def who(cases, code, kind):
         return f"{len(cases)} of {counts[code].count(kind)}{': ' if cases else ''}{', '.join(cases)}"
 
-    rows = [dict(cells=[text(f"teach_kind_{code}"), who(missed.get(code, []), code, "bears"),
-                        who(wrong.get(code, []), code, "not")])
-            for code in sorted(counts, key=lambda code: -len(missed.get(code, [])) - len(wrong.get(code, [])))]
+    rows = [
+        dict(
+            cells=[
+                text(f"teach_kind_{code}"),
+                who(missed.get(code, []), code, "bears"),
+                who(wrong.get(code, []), code, "not"),
+            ]
+        )
+        for code in sorted(counts, key=lambda code: -len(missed.get(code, [])) - len(wrong.get(code, [])))
+    ]
     head = [text(f"teach_class_head_{name}") for name in ("kind", "missed", "wrong")]
-    return dict(head=text("teach_class_missed"), lines=[text("teach_class_missed_note")],
-                table=dict(head=head, rows=rows))
+    return dict(
+        head=text("teach_class_missed"), lines=[text("teach_class_missed_note")], table=dict(head=head, rows=rows)
+    )
 
 
 @cache

@@ -75,9 +75,11 @@ class Exercise:
 
 def turned_round(right):
     """The same numbers in the other order, or with the other sign: where that mistake leads."""
+
     def turned(*data):
         found = right(*data)
         return found[::-1] if isinstance(found, tuple) else -found
+
     return turned
 
 

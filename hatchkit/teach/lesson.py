@@ -29,8 +29,9 @@ GUESSED = 10**9
 _HIDE = "Whoever knows the seed can make this answer book: keep it as you keep the book."
 
 
-def write_lesson(folder, *, students, seed=None, level="first", batches=6, eggs=48, language="en",
-                 progress=None) -> Path:
+def write_lesson(
+    folder, *, students, seed=None, level="first", batches=6, eggs=48, language="en", progress=None
+) -> Path:
     """Write a case for each student and the answer book.
 
     Parameters
@@ -91,8 +92,14 @@ def _write_case(folder, name, case, row, language):
     home = folder / "students" / f"case_{name}"
     case.write_season(home / "season")
     statements = [(fact.code, fact.numbers) for fact in case.facts]
-    write_form(home / "answer_form.xlsx", case=name, batch=row["batch"], eggs=row["eggs_set"], statements=statements,
-               language=language)
+    write_form(
+        home / "answer_form.xlsx",
+        case=name,
+        batch=row["batch"],
+        eggs=row["eggs_set"],
+        statements=statements,
+        language=language,
+    )
     answers = folder / "teacher" / "answers"
     case.lived.answer.write(answers / f"case_{name}.json")
     (answers / f"case_{name}_shown.json").write_text(case.shown_again(), encoding="utf-8")
@@ -138,8 +145,10 @@ The causes to choose from:
 def _book_page(book, seed):
     shown = book.drop(columns=["seed"]).rename(columns=lambda name: name.replace("_", " "))
     head = "".join(f"<th scope='col'>{escape(name)}</th>" for name in shown)
-    body = "".join("<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
-                   for row in shown.itertuples(index=False))
+    body = "".join(
+        "<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
+        for row in shown.itertuples(index=False)
+    )
     return f"""<!DOCTYPE html>
 <html lang="en"><head><meta charset="utf-8">{SEALED}<meta name="viewport" content="width=device-width, initial-scale=1">
 <title>Answer book</title>
@@ -174,8 +183,12 @@ class _Progress:
         self.done += 1
         if self.seen and time.monotonic() - self.begin > 2:
             full = round(30 * self.done / self.total)
-            print(f"\r[{'#' * full}{'.' * (30 - full)}] {self.done} of {self.total} {self.words}",
-                  end="", file=self.file, flush=True)
+            print(
+                f"\r[{'#' * full}{'.' * (30 - full)}] {self.done} of {self.total} {self.words}",
+                end="",
+                file=self.file,
+                flush=True,
+            )
             self.shown = True
 
     def end(self):

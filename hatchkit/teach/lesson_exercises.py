@@ -40,23 +40,39 @@ def _distance(value, usual):
 
 
 GOOD = {
-    "good_share": Exercise(_pooled, share=True, tolerance=0.001, mistakes=dict(
-        mean_of_shares=lambda good: float((good["hatched"] / good["eggs"]).mean()),
-        lost=lambda good: 1 - _pooled(good))),
+    "good_share": Exercise(
+        _pooled,
+        share=True,
+        tolerance=0.001,
+        mistakes=dict(
+            mean_of_shares=lambda good: float((good["hatched"] / good["eggs"]).mean()),
+            lost=lambda good: 1 - _pooled(good),
+        ),
+    ),
     "expected_chicks": Exercise(_expected, tolerance=0.1, mistakes=dict(share_only=lambda good, eggs: _pooled(good))),
-    "missing_chicks": Exercise(_missing, tolerance=0.1, mistakes=dict(
-        turned_round=turned_round(_missing), all_eggs=lambda good, eggs, hatched: eggs - hatched)),
+    "missing_chicks": Exercise(
+        _missing,
+        tolerance=0.1,
+        mistakes=dict(turned_round=turned_round(_missing), all_eggs=lambda good, eggs, hatched: eggs - hatched),
+    ),
     "shared_by_all": Exercise(letter("c")),
     "had_it": Exercise(_had_it, share=True, mistakes=dict(turned_round=turned_round(_had_it), given=_poor_given)),
-    "poor_given": Exercise(_poor_given, share=True, tolerance=0.003, mistakes=dict(
-        turned_round=turned_round(_poor_given), had=_had_it)),
-    "out_of_line": Exercise(_distance, tolerance=0.06, mistakes=dict(
-        turned_round=turned_round(_distance), no_spread=lambda value, usual: value - float(np.mean(usual)))),
+    "poor_given": Exercise(
+        _poor_given, share=True, tolerance=0.003, mistakes=dict(turned_round=turned_round(_poor_given), had=_had_it)
+    ),
+    "out_of_line": Exercise(
+        _distance,
+        tolerance=0.06,
+        mistakes=dict(
+            turned_round=turned_round(_distance), no_spread=lambda value, usual: value - float(np.mean(usual))
+        ),
+    ),
     "what_differs": Exercise(letter("b")),
 }
 
 
 # The second look: hatches of many flocks in two years; many comparisons of nothing.
+
 
 def _worst(first, few):
     return np.argsort(first, kind="stable")[:few]
@@ -84,27 +100,55 @@ def _seasons_with(chances, level):
 
 
 SECOND = {
-    "worst_again": Exercise(_again, share=True, tolerance=0.002, mistakes=dict(
-        first_year=lambda first, second, each, few: float(np.mean(first[_worst(first, few)]) / each),
-        chicks=lambda first, second, each, few: float(np.mean(second[_worst(first, few)])))),
-    "got_better": Exercise(_better, share=True, tolerance=0.002, mistakes=dict(
-        all_flocks=lambda first, second, few: float(np.mean(second > first)),
-        worse=lambda first, second, few: 1 - _better(first, second, few))),
+    "worst_again": Exercise(
+        _again,
+        share=True,
+        tolerance=0.002,
+        mistakes=dict(
+            first_year=lambda first, second, each, few: float(np.mean(first[_worst(first, few)]) / each),
+            chicks=lambda first, second, each, few: float(np.mean(second[_worst(first, few)])),
+        ),
+    ),
+    "got_better": Exercise(
+        _better,
+        share=True,
+        tolerance=0.002,
+        mistakes=dict(
+            all_flocks=lambda first, second, few: float(np.mean(second > first)),
+            worse=lambda first, second, few: 1 - _better(first, second, few),
+        ),
+    ),
     "the_tonic": Exercise(letter("b")),
-    "shrunk": Exercise(_shrunk, share=True, tolerance=0.003, mistakes=dict(
-        own=lambda flock: flock["hatched"] / flock["eggs"], usual=lambda flock: flock["usual"])),
-    "any_of": Exercise(_any_of, share=True, tolerance=0.003, mistakes=dict(
-        added=lambda level, looks: level * looks, none=lambda level, looks: (1 - level) ** looks)),
-    "seasons_with": Exercise(_seasons_with, share=True, tolerance=0.002, mistakes=dict(
-        each=lambda chances, level: float((np.asarray(chances) < level).mean()),
-        none=lambda chances, level: 1 - _seasons_with(chances, level))),
-    "level_each": Exercise(lambda level, looks: level / looks, tolerance=0.0001, mistakes=dict(
-        times=lambda level, looks: level * looks)),
+    "shrunk": Exercise(
+        _shrunk,
+        share=True,
+        tolerance=0.003,
+        mistakes=dict(own=lambda flock: flock["hatched"] / flock["eggs"], usual=lambda flock: flock["usual"]),
+    ),
+    "any_of": Exercise(
+        _any_of,
+        share=True,
+        tolerance=0.003,
+        mistakes=dict(added=lambda level, looks: level * looks, none=lambda level, looks: (1 - level) ** looks),
+    ),
+    "seasons_with": Exercise(
+        _seasons_with,
+        share=True,
+        tolerance=0.002,
+        mistakes=dict(
+            each=lambda chances, level: float((np.asarray(chances) < level).mean()),
+            none=lambda chances, level: 1 - _seasons_with(chances, level),
+        ),
+    ),
+    "level_each": Exercise(
+        lambda level, looks: level / looks, tolerance=0.0001, mistakes=dict(times=lambda level, looks: level * looks)
+    ),
     "chosen_after": Exercise(letter("a")),
 }
 
 
 # Water: a tray weighed (gross_first, gross_later, tray, in grams); losses as shares; humidity in percent.
+
 
 def _loss(weights):
     return (weights["gross_first"] - weights["gross_later"]) / (weights["gross_first"] - weights["tray"])
@@ -131,29 +175,60 @@ def _conductance(egg):
 
 
 WATER = {
-    "water_loss": Exercise(_loss, share=True, tolerance=0.0006, mistakes=dict(
-        tare_in=_tare_in,
-        of_later=lambda w: (w["gross_first"] - w["gross_later"]) / (w["gross_later"] - w["tray"]))),
-    "tare_error": Exercise(lambda w: _loss(w) - _tare_in(w), share=True, tolerance=0.0004, mistakes=dict(
-        turned_round=turned_round(lambda w: _loss(w) - _tare_in(w)))),
-    "projection": Exercise(_projected, share=True, tolerance=0.0006, mistakes=dict(
-        whole=lambda loss, day, transfer: loss * 21 / day,
-        added=lambda loss, day, transfer: loss + transfer - day)),
-    "rate_left": Exercise(_rate_left, share=True, tolerance=0.0001, mistakes=dict(
-        from_start=lambda target, loss, day, transfer: target / transfer,
-        all_days=lambda target, loss, day, transfer: (target - loss) / transfer)),
-    "humidity_next": Exercise(_humidity, tolerance=0.15, mistakes=dict(
-        of_humidity=lambda rh, loss, target: rh * target / loss,
-        upside_down=lambda rh, loss, target: 100 - (100 - rh) * loss / target)),
-    "conductance": Exercise(_conductance, tolerance=0.6, mistakes=dict(
-        no_difference=lambda egg: egg["grams_a_day"] * 1000 / egg["inside_kpa"],
-        grams=lambda egg: _conductance(egg) / 1000)),
+    "water_loss": Exercise(
+        _loss,
+        share=True,
+        tolerance=0.0006,
+        mistakes=dict(
+            tare_in=_tare_in, of_later=lambda w: (w["gross_first"] - w["gross_later"]) / (w["gross_later"] - w["tray"])
+        ),
+    ),
+    "tare_error": Exercise(
+        lambda w: _loss(w) - _tare_in(w),
+        share=True,
+        tolerance=0.0004,
+        mistakes=dict(turned_round=turned_round(lambda w: _loss(w) - _tare_in(w))),
+    ),
+    "projection": Exercise(
+        _projected,
+        share=True,
+        tolerance=0.0006,
+        mistakes=dict(
+            whole=lambda loss, day, transfer: loss * 21 / day, added=lambda loss, day, transfer: loss + transfer - day
+        ),
+    ),
+    "rate_left": Exercise(
+        _rate_left,
+        share=True,
+        tolerance=0.0001,
+        mistakes=dict(
+            from_start=lambda target, loss, day, transfer: target / transfer,
+            all_days=lambda target, loss, day, transfer: (target - loss) / transfer,
+        ),
+    ),
+    "humidity_next": Exercise(
+        _humidity,
+        tolerance=0.15,
+        mistakes=dict(
+            of_humidity=lambda rh, loss, target: rh * target / loss,
+            upside_down=lambda rh, loss, target: 100 - (100 - rh) * loss / target,
+        ),
+    ),
+    "conductance": Exercise(
+        _conductance,
+        tolerance=0.6,
+        mistakes=dict(
+            no_difference=lambda egg: egg["grams_a_day"] * 1000 / egg["inside_kpa"],
+            grams=lambda egg: _conductance(egg) / 1000,
+        ),
+    ),
     "eggs_gone": Exercise(letter("c")),
     "which_way": Exercise(letter("b")),
 }
 
 
 # A fair trial: turning in a published experiment; blocks with two sides; how many eggs.
+
 
 def _between(blocks):
     return (blocks["hatched_a"] / blocks["eggs_a"] - blocks["hatched_b"] / blocks["eggs_b"]).to_numpy()
@@ -177,24 +252,45 @@ def _eggs_needed(share, difference):
 
 
 def _half_width(one, other):
-    variances = [side["hatched"] / side["eggs"] * (1 - side["hatched"] / side["eggs"]) / side["eggs"]
-                 for side in (one, other)]
+    variances = [
+        side["hatched"] / side["eggs"] * (1 - side["hatched"] / side["eggs"]) / side["eggs"] for side in (one, other)
+    ]
     return 1.96 * sum(variances) ** 0.5
 
 
 TRIAL = {
-    "turning_cost": Exercise(lambda turned: turned[24] - turned[6], tolerance=0.05, mistakes=dict(
-        turned_round=lambda turned: turned[6] - turned[24], ratio=lambda turned: turned[6] / turned[24])),
+    "turning_cost": Exercise(
+        lambda turned: turned[24] - turned[6],
+        tolerance=0.05,
+        mistakes=dict(turned_round=lambda turned: turned[6] - turned[24], ratio=lambda turned: turned[6] / turned[24]),
+    ),
     "fair_lots": Exercise(letter("b")),
-    "block_mean": Exercise(_block_mean, share=True, tolerance=0.003, mistakes=dict(
-        lumped=_lumped, turned_round=lambda blocks: -_block_mean(blocks))),
-    "same_way": Exercise(_same_way, share=True, tolerance=0.0005, mistakes=dict(
-        one_side=lambda blocks: 1 / 2**blocks, half=lambda blocks: 0.5)),
-    "eggs_needed": Exercise(_eggs_needed, tolerance=3, mistakes=dict(
-        both=lambda share, difference: 2 * _eggs_needed(share, difference),
-        no_power=lambda share, difference: 2 * 1.96**2 * share * (1 - share) / difference**2)),
-    "half_width": Exercise(_half_width, share=True, tolerance=0.002, mistakes=dict(
-        no_factor=lambda one, other: _half_width(one, other) / 1.96)),
+    "block_mean": Exercise(
+        _block_mean,
+        share=True,
+        tolerance=0.003,
+        mistakes=dict(lumped=_lumped, turned_round=lambda blocks: -_block_mean(blocks)),
+    ),
+    "same_way": Exercise(
+        _same_way,
+        share=True,
+        tolerance=0.0005,
+        mistakes=dict(one_side=lambda blocks: 1 / 2**blocks, half=lambda blocks: 0.5),
+    ),
+    "eggs_needed": Exercise(
+        _eggs_needed,
+        tolerance=3,
+        mistakes=dict(
+            both=lambda share, difference: 2 * _eggs_needed(share, difference),
+            no_power=lambda share, difference: 2 * 1.96**2 * share * (1 - share) / difference**2,
+        ),
+    ),
+    "half_width": Exercise(
+        _half_width,
+        share=True,
+        tolerance=0.002,
+        mistakes=dict(no_factor=lambda one, other: _half_width(one, other) / 1.96),
+    ),
     "stop_early": Exercise(letter("c")),
     "who_counts": Exercise(letter("a")),
 }
@@ -202,21 +298,39 @@ TRIAL = {
 
 # Other birds: rows of the species table; published figures.
 
+
 def _scaled(hen_day, days):
     return hen_day * days / 21
 
 
 OTHERS = {
-    "last_days": Exercise(lambda bird: float(bird["incubation_days"] - bird["transfer_day"]), tolerance=0.01,
-                          mistakes=dict(transfer=lambda bird: float(bird["transfer_day"]))),
-    "scaled_day": Exercise(_scaled, tolerance=0.06, mistakes=dict(
-        added=lambda hen_day, days: hen_day + days - 21, upside_down=lambda hen_day, days: hen_day * 21 / days)),
-    "scale_error": Exercise(lambda seen, hen_day, days: seen - _scaled(hen_day, days), tolerance=0.06, mistakes=dict(
-        turned_round=lambda seen, hen_day, days: _scaled(hen_day, days) - seen)),
-    "thirds": Exercise(lambda days: (days / 3, 2 * days / 3), tolerance=0.06, mistakes=dict(
-        hen=lambda days: (7, 14), turned_round=lambda days: (2 * days / 3, days / 3))),
-    "stored_duck": Exercise(lambda stored: 27.82 + 0.0343 * stored, tolerance=0.01, mistakes=dict(
-        only_delay=lambda stored: 0.0343 * stored, no_storage=lambda stored: 27.82)),
+    "last_days": Exercise(
+        lambda bird: float(bird["incubation_days"] - bird["transfer_day"]),
+        tolerance=0.01,
+        mistakes=dict(transfer=lambda bird: float(bird["transfer_day"])),
+    ),
+    "scaled_day": Exercise(
+        _scaled,
+        tolerance=0.06,
+        mistakes=dict(
+            added=lambda hen_day, days: hen_day + days - 21, upside_down=lambda hen_day, days: hen_day * 21 / days
+        ),
+    ),
+    "scale_error": Exercise(
+        lambda seen, hen_day, days: seen - _scaled(hen_day, days),
+        tolerance=0.06,
+        mistakes=dict(turned_round=lambda seen, hen_day, days: _scaled(hen_day, days) - seen),
+    ),
+    "thirds": Exercise(
+        lambda days: (days / 3, 2 * days / 3),
+        tolerance=0.06,
+        mistakes=dict(hen=lambda days: (7, 14), turned_round=lambda days: (2 * days / 3, days / 3)),
+    ),
+    "stored_duck": Exercise(
+        lambda stored: 27.82 + 0.0343 * stored,
+        tolerance=0.01,
+        mistakes=dict(only_delay=lambda stored: 0.0343 * stored, no_storage=lambda stored: 27.82),
+    ),
     "still_air": Exercise(letter("b")),
     "first_look": Exercise(letter("c")),
     "cooling": Exercise(letter("a")),
@@ -227,14 +341,26 @@ OTHERS = {
 
 CLEAN = {
     "wash_water": Exercise(letter("c")),
-    "rotten_high": Exercise(lambda rotten, eggs: _upper(rotten, eggs), share=True, tolerance=0.003, mistakes=dict(
-        seen=lambda rotten, eggs: rotten / eggs)),
-    "dilution": Exercise(lambda litres, parts: litres * 1000 / parts, tolerance=0.5, mistakes=dict(
-        litres=lambda litres, parts: litres / parts, percent=lambda litres, parts: litres * 1000 * parts / 100)),
+    "rotten_high": Exercise(
+        lambda rotten, eggs: _upper(rotten, eggs),
+        share=True,
+        tolerance=0.003,
+        mistakes=dict(seen=lambda rotten, eggs: rotten / eggs),
+    ),
+    "dilution": Exercise(
+        lambda litres, parts: litres * 1000 / parts,
+        tolerance=0.5,
+        mistakes=dict(
+            litres=lambda litres, parts: litres / parts, percent=lambda litres, parts: litres * 1000 * parts / 100
+        ),
+    ),
     "order_of_work": Exercise(letter("a")),
     "one_stage": Exercise(letter("b")),
-    "care_day": Exercise(lambda bird: float(bird["embryo_care_day"]), tolerance=0.35, mistakes=dict(
-        eighty=lambda bird: 0.8 * float(bird["incubation_days"]))),
+    "care_day": Exercise(
+        lambda bird: float(bird["embryo_care_day"]),
+        tolerance=0.35,
+        mistakes=dict(eighty=lambda bird: 0.8 * float(bird["incubation_days"])),
+    ),
     "sudden_deaths": Exercise(letter("b")),
     "no_formaldehyde": Exercise(letter("c")),
 }
@@ -252,10 +378,14 @@ LAB = {
     "candled_day": DateTheEgg(),
     "opened_day": DateTheEgg(),
     "another_day": DateTheEgg(),
-    "died_when": Exercise(lambda looks: (max(looks["last_alive"], looks["from"]), min(looks["found"], looks["to"])),
-                          tolerance=0.05, mistakes=dict(
-                              looks_only=lambda looks: (looks["last_alive"], looks["found"]),
-                              stage_only=lambda looks: (looks["from"], looks["to"]))),
+    "died_when": Exercise(
+        lambda looks: (max(looks["last_alive"], looks["from"]), min(looks["found"], looks["to"])),
+        tolerance=0.05,
+        mistakes=dict(
+            looks_only=lambda looks: (looks["last_alive"], looks["found"]),
+            stage_only=lambda looks: (looks["from"], looks["to"]),
+        ),
+    ),
     "which_wing": Exercise(letter("b")),
     "wet_or_dry": Exercise(letter("a")),
 }

@@ -42,8 +42,15 @@ class Marking:
 
     def words(self) -> str:
         """The rule, a narrow table, a sentence for each student, and what was not taken."""
-        lines = ["How the marks are given:", *_wrapped(rules()), "", "What was answered, with the truth in brackets:",
-                 _narrow(self.marks), "", *_wrapped(self.marks["told"])]
+        lines = [
+            "How the marks are given:",
+            *_wrapped(rules()),
+            "",
+            "What was answered, with the truth in brackets:",
+            _narrow(self.marks),
+            "",
+            *_wrapped(self.marks["told"]),
+        ]
         if len(self.problems):
             lines += ["", "Not taken, or not as it stands there:", *_wrapped(self.not_taken())]
         return "\n".join(lines)
@@ -72,21 +79,25 @@ def mark_answers(answers, folder) -> Marking:
     """
     book = _read_book(folder)
     given, problems = read_answers(answers, cases=book["case"], teacher=(Path(folder) / BOOK).parent)
-    rows = [_marked(row, given.loc[row["case"]] if row["case"] in given.index else None)
-            for _, row in book.iterrows()]
+    rows = [_marked(row, given.loc[row["case"]] if row["case"] in given.index else None) for _, row in book.iterrows()]
     return Marking(pd.DataFrame(rows), problem_table(problems), book)
 
 
 def rules() -> list[str]:
     """How marks are given, in plain words: one line for each part."""
     table = reference.load("simulate_causes")
-    kinds = "; ".join(", ".join(group["cause"]) for _, group in table.groupby("named_by_advice", sort=False)
-                      if len(group) > 1)
+    kinds = "; ".join(
+        ", ".join(group["cause"]) for _, group in table.groupby("named_by_advice", sort=False) if len(group) > 1
+    )
     share = {name: f"{100 * weight:.0f} %" for name, weight in WEIGHTS.items()}
-    return [text("teach_rule_stage", {"share": share["stage"]}),
-            text("teach_rule_cause", {"share": share["cause"], "kinds": kinds}), text("teach_rule_none"),
-            text("teach_rule_size", {"share": share["size"]}), text("teach_rule_facts", {"share": share["facts"]}),
-            text("teach_rule_reasons", {"alone": f"{100 * credit.ALONE:.0f} %"})]
+    return [
+        text("teach_rule_stage", {"share": share["stage"]}),
+        text("teach_rule_cause", {"share": share["cause"], "kinds": kinds}),
+        text("teach_rule_none"),
+        text("teach_rule_size", {"share": share["size"]}),
+        text("teach_rule_facts", {"share": share["facts"]}),
+        text("teach_rule_reasons", {"alone": f"{100 * credit.ALONE:.0f} %"}),
+    ]
 
 
 def target(path) -> Path:
@@ -136,8 +147,10 @@ def _read_book(folder):
         raise HatchkitError(f"{path} cannot be read; put back the file that hatchkit wrote.") from error
     known = reference.load("columns_lesson").query("table == 'answer_book'")["column"]
     if absent := [name for name in known if name not in book]:
-        raise HatchkitError(f"{path} has no column {', '.join(absent)}: another program saved it anew, or an older "
-                            "hatchkit wrote it. Put back the file that hatchkit wrote, or make the lesson anew.")
+        raise HatchkitError(
+            f"{path} has no column {', '.join(absent)}: another program saved it anew, or an older "
+            "hatchkit wrote it. Put back the file that hatchkit wrote, or make the lesson anew."
+        )
     return book
 
 
@@ -148,13 +161,29 @@ def pairs(cell, kind=float) -> dict:
 
 def _marked(truth, given):
     kinds = pairs(truth["statements"], str)
-    row = {"case": truth["case"], "file": "", "answered": given is not None, "student_stage": "",
-           "stages": truth["stages"], "stage_credit": 0.0, "student_causes": "", "causes": truth["causes"],
-           "can_tell": truth["can_tell"], "cause_credit": 0.0, "student_low": "", "student_high": "",
-           "eggs_lost": truth["eggs_lost"], "size_credit": 0.0, "student_facts": "",
-           "bears": " ".join(letter for letter, kind in kinds.items() if kind == "bears"), "facts_credit": 0.0,
-           "share_of_mark": 0.0, "finding": "",
-           "told": text("teach_no_answer", dict(case=truth["case"], said=truth["said"])), "said": truth["said"]}
+    row = {
+        "case": truth["case"],
+        "file": "",
+        "answered": given is not None,
+        "student_stage": "",
+        "stages": truth["stages"],
+        "stage_credit": 0.0,
+        "student_causes": "",
+        "causes": truth["causes"],
+        "can_tell": truth["can_tell"],
+        "cause_credit": 0.0,
+        "student_low": "",
+        "student_high": "",
+        "eggs_lost": truth["eggs_lost"],
+        "size_credit": 0.0,
+        "student_facts": "",
+        "bears": " ".join(letter for letter, kind in kinds.items() if kind == "bears"),
+        "facts_credit": 0.0,
+        "share_of_mark": 0.0,
+        "finding": "",
+        "told": text("teach_no_answer", dict(case=truth["case"], said=truth["said"])),
+        "said": truth["said"],
+    }
     if given is None:
         return row
     stage, causes, remarks = _stage_and_causes(given)
@@ -167,11 +196,21 @@ def _marked(truth, given):
     note = f" Note: {'; '.join([*remarks, *more])}." if remarks or more else ""
     parts = _told(truth, stage, causes, (low, high), ticked, kinds, earned)
     told = text("teach_told", dict(case=truth["case"], file=given["file"], mark=total, parts="; ".join(parts)))
-    return row | {f"{part}_credit": round(earned[part], 3) for part in WEIGHTS} | {
-        "file": given["file"], "student_stage": stage or given["stage"],
-        "student_causes": " ".join(causes) if causes is not None else given["cause"],
-        "student_low": "" if low is None else f"{low:g}", "student_high": "" if high is None else f"{high:g}",
-        "student_facts": " ".join(sorted(ticked)), "share_of_mark": total, "finding": given["why"], "told": told + note}
+    return (
+        row
+        | {f"{part}_credit": round(earned[part], 3) for part in WEIGHTS}
+        | {
+            "file": given["file"],
+            "student_stage": stage or given["stage"],
+            "student_causes": " ".join(causes) if causes is not None else given["cause"],
+            "student_low": "" if low is None else f"{low:g}",
+            "student_high": "" if high is None else f"{high:g}",
+            "student_facts": " ".join(sorted(ticked)),
+            "share_of_mark": total,
+            "finding": given["why"],
+            "told": told + note,
+        }
+    )
 
 
 def _bare(batch):
@@ -183,11 +222,16 @@ def credits_of(truth, stage, causes, ends, ticked, kinds):
     stages, shown = pairs(truth["stages"]), pairs(truth["shown"])
     sure, took, width = max(shown.values(), default=0.0), sum(stages.values()), float(truth["width"])
     table = reference.load("simulate_causes").set_index("cause")["named_by_advice"].to_dict()
-    return {"stage": credit.stage_credit(stage, stages=stages, sure=sure, width=width) if stage else 0.0,
-            "cause": 0.0 if causes is None else credit.cause_credit(
-                [name for name in causes if name != "none"], shown=shown, kinds=table, took=took, width=width),
-            "size": 0.0 if ends[0] is None else credit.size_credit(*ends, float(truth["eggs_lost"]), width),
-            "facts": credit.facts_credit(ticked, kinds)}
+    return {
+        "stage": credit.stage_credit(stage, stages=stages, sure=sure, width=width) if stage else 0.0,
+        "cause": 0.0
+        if causes is None
+        else credit.cause_credit(
+            [name for name in causes if name != "none"], shown=shown, kinds=table, took=took, width=width
+        ),
+        "size": 0.0 if ends[0] is None else credit.size_credit(*ends, float(truth["eggs_lost"]), width),
+        "facts": credit.facts_credit(ticked, kinds),
+    }
 
 
 def _stage_and_causes(given):
@@ -196,8 +240,13 @@ def _stage_and_causes(given):
     (stage, odd_stage), (cause, odd_cause) = stage_meant(given["stage"]), cause_meant(given["cause"])
     other_stage, other_cause = stage_meant(given["cause"])[0], cause_meant(given["stage"])[0]
     remarks = [odd for odd in (odd_stage, odd_cause) if odd]
-    if not stage and not cause and (other_stage or not given["cause"]) and (other_cause or not given["stage"]) \
-            and (other_stage or other_cause):
+    if (
+        not stage
+        and not cause
+        and (other_stage or not given["cause"])
+        and (other_cause or not given["stage"])
+        and (other_stage or other_cause)
+    ):
         stage, cause = other_stage, other_cause
         remarks = ["stage and cause stand in each other's column and are taken as meant"]
     second, odd_second = cause_meant(given["second_cause"])
@@ -243,19 +292,33 @@ def _told(truth, stage, causes, ends, ticked, kinds, earned):
     stages = pairs(truth["stages"])
     most = max(stages, key=stages.get, default="none")
     facts = dict(planted=truth["causes"].replace(" ", ", "), truth=truth["can_tell"].replace(" ", ", "))
-    yield text("teach_told_stage" if stage else "teach_told_no_stage",
-               dict(given=stage, truth=most, credit=_grade(earned["stage"])))
+    yield text(
+        "teach_told_stage" if stage else "teach_told_no_stage",
+        dict(given=stage, truth=most, credit=_grade(earned["stage"])),
+    )
     named = ", ".join(causes or [])
-    yield text("teach_told_cause" if causes else "teach_told_no_cause",
-               facts | dict(given=named, credit=_grade(earned["cause"])))
+    yield text(
+        "teach_told_cause" if causes else "teach_told_no_cause",
+        facts | dict(given=named, credit=_grade(earned["cause"])),
+    )
     if ends[0] is None:
         yield text("teach_told_no_size", dict(truth=truth["eggs_lost"]))
     else:
-        yield text("teach_told_size", dict(low=ends[0], high=ends[1], truth=truth["eggs_lost"], credit=earned["size"],
-                                           inside=bool(ends[0] <= truth["eggs_lost"] <= ends[1])))
+        yield text(
+            "teach_told_size",
+            dict(
+                low=ends[0],
+                high=ends[1],
+                truth=truth["eggs_lost"],
+                credit=earned["size"],
+                inside=bool(ends[0] <= truth["eggs_lost"] <= ends[1]),
+            ),
+        )
     bears, others = ({letter for letter, kind in kinds.items() if kind == own} for own in ("bears", "not"))
-    yield text("teach_told_facts", dict(bears=len(bears), hit=len(bears & ticked), others=len(others),
-                                        false=len(others & ticked)))
+    yield text(
+        "teach_told_facts",
+        dict(bears=len(bears), hit=len(bears & ticked), others=len(others), false=len(others & ticked)),
+    )
 
 
 def _grade(share):
@@ -268,14 +331,21 @@ def _wrapped(lines):
 
 def _narrow(marks):
     heads = ("Case", "Stage", "Cause", "Eggs lost", "Ticked", "Mark")
-    rows = [(row.case, f"{_short(row.student_stage)} ({_most(row.stages)})",
-             f"{_short(row.student_causes)} ({_short(row.can_tell)})",
-             f"{row.student_low or '-'} to {row.student_high or '-'} ({row.eggs_lost})",
-             row.student_facts.replace(" ", "") or "-",
-             f"{100 * row.share_of_mark:.0f} %" if row.answered else "no answer") for row in marks.itertuples()]
+    rows = [
+        (
+            row.case,
+            f"{_short(row.student_stage)} ({_most(row.stages)})",
+            f"{_short(row.student_causes)} ({_short(row.can_tell)})",
+            f"{row.student_low or '-'} to {row.student_high or '-'} ({row.eggs_lost})",
+            row.student_facts.replace(" ", "") or "-",
+            f"{100 * row.share_of_mark:.0f} %" if row.answered else "no answer",
+        )
+        for row in marks.itertuples()
+    ]
     wide = [max(map(len, column)) for column in zip(heads, *rows, strict=True)]
-    return "\n".join("  ".join(text.ljust(size) for text, size in zip(line, wide, strict=True)).rstrip()
-                     for line in (heads, *rows))
+    return "\n".join(
+        "  ".join(text.ljust(size) for text, size in zip(line, wide, strict=True)).rstrip() for line in (heads, *rows)
+    )
 
 
 def _most(stages):

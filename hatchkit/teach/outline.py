@@ -47,6 +47,8 @@ def progress_words(lesson: str, states: dict) -> str:
         right = sum(states.get(name, False) for name in row.exercises)
         done, all_of = done + right, all_of + len(row.exercises)
         boxes = "#" * right + "." * (len(row.exercises) - right)
-        lines.append(f"{row.title.ljust(wide)}  [{boxes}] " + text(
-            "teach_progress", dict(right=right, of=len(row.exercises), minutes=int(row.minutes))))
+        lines.append(
+            f"{row.title.ljust(wide)}  [{boxes}] "
+            + text("teach_progress", dict(right=right, of=len(row.exercises), minutes=int(row.minutes)))
+        )
     return "\n".join([*lines, text("teach_progress_all", dict(right=done, of=all_of))])

@@ -41,11 +41,11 @@ def _grid(items, draw, columns, *, height=1.9):
     lines = -(-len(items) // columns)
     figure, grid = subplots(lines, columns, size=(1.35 * columns, height * lines))
     axs = np.atleast_1d(grid).ravel()
-    for spare in axs[len(items):]:
+    for spare in axs[len(items) :]:
         figure.delaxes(spare)
     for ax, item in zip(axs, items, strict=False):
         draw(ax, item)
-    return axs[:len(items)]
+    return axs[: len(items)]
 
 
 def views_key(columns=6):

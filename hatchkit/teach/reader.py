@@ -18,12 +18,30 @@ from hatchkit.simulate import biology, course, life
 REDRAWS = 60
 #: Stages as a book shows them: which counts of a batch row belong to each. An embryo that died too soon to be seen is
 #: a clear there, and so it is for the marks.
-STAGES = {"infertile": ("clear1", "clear2", "clear3", "broken_infertile"), "early": ("dead1", "broken_early"),
-          "mid": ("dead2", "broken_mid"), "late": ("dead3", "broken_late"), "pipped": ("pipped_dead",),
-          "removed": ("removed",)}
+STAGES = {
+    "infertile": ("clear1", "clear2", "clear3", "broken_infertile"),
+    "early": ("dead1", "broken_early"),
+    "mid": ("dead2", "broken_mid"),
+    "late": ("dead3", "broken_late"),
+    "pipped": ("pipped_dead",),
+    "removed": ("removed",),
+}
 #: Counts of a batch row that the reader goes by; the rest of the eggs set are taken together.
-COUNTS = ("clear1", "dead1", "clear2", "dead2", "clear3", "dead3", "removed", "hatched", "pipped_dead",
-          "broken_infertile", "broken_early", "broken_mid", "broken_late")
+COUNTS = (
+    "clear1",
+    "dead1",
+    "clear2",
+    "dead2",
+    "clear3",
+    "dead3",
+    "removed",
+    "hatched",
+    "pipped_dead",
+    "broken_infertile",
+    "broken_early",
+    "broken_mid",
+    "broken_late",
+)
 #: Causes that the log of temperature or humidity shows while it runs.
 IN_TEMPERATURE = ("power_cut", "drift_warm", "drift_cool", "lid_ajar", "overheating")
 IN_HUMIDITY = ("humidity_low", "humidity_high", "dry_hatch")
@@ -71,8 +89,12 @@ def read_case(lived, level_name) -> Reading:
     chicks = [drawn["chicks"] for drawn in bare]
     spread = max(float(np.std(chicks)), 1.0)
     stages = {name: _mean(full, name) - _mean(bare, name) for name in STAGES}
-    return Reading(shown, round(2 * Z * spread + 1, 1), float(np.mean(chicks)),
-                   {name: round(eggs, 1) for name, eggs in stages.items() if eggs >= 0.5})
+    return Reading(
+        shown,
+        round(2 * Z * spread + 1, 1),
+        float(np.mean(chicks)),
+        {name: round(eggs, 1) for name, eggs in stages.items() if eggs >= 0.5},
+    )
 
 
 def _mean(drawn, stage):
@@ -92,8 +114,13 @@ def _courses(lived, plan, *, seed):
     for rng in np.random.default_rng([int(lived.answer.seed), 11, seed]).spawn(REDRAWS):
         moments, _, eggs, seen, taken_off = course.draw_batch(rng, plan, item, species)
         row = course.batch_row(item, moments, taken_off, eggs, seen, species)
-        drawn.append(dict(row=row, chicks=row["hatched"],
-                          stages={stage: sum(row[name] or 0 for name in names) for stage, names in STAGES.items()}))
+        drawn.append(
+            dict(
+                row=row,
+                chicks=row["hatched"],
+                stages={stage: sum(row[name] or 0 for name in names) for stage, names in STAGES.items()},
+            )
+        )
     return drawn
 
 
@@ -111,16 +138,20 @@ def _log_chance(row, drawn):
     inflation = np.clip(table[:, place].var() / max(eggs * mean[place] * (1 - mean[place]), 1e-9), 1.05, eggs / 2)
     weight = mean * max((eggs - inflation) / (inflation - 1), 1.0)
     seen = _vector(row)
-    total = (gammaln(weight.sum()) - gammaln(weight.sum() + seen.sum())
-             + (gammaln(weight + seen) - gammaln(weight)).sum())
+    total = (
+        gammaln(weight.sum()) - gammaln(weight.sum() + seen.sum()) + (gammaln(weight + seen) - gammaln(weight)).sum()
+    )
     return float(total) + _log_hours(row, drawn)
 
 
 def _log_hours(row, drawn):
     found = 0.0
     for name in ("first_hatch_at", "last_hatch_at"):
-        hours = [(one["row"][name] - one["row"]["set_at"]).total_seconds() / 3600 for one in drawn
-                 if one["row"][name] == one["row"][name]]
+        hours = [
+            (one["row"][name] - one["row"]["set_at"]).total_seconds() / 3600
+            for one in drawn
+            if one["row"][name] == one["row"][name]
+        ]
         if len(hours) < 10 or row[name] != row[name]:
             continue
         spread = max(float(np.std(hours)), 3.0)

@@ -15,8 +15,13 @@ def options(sub) -> None:
     sub.add_argument("--difference", type=float, default=0.1, help="difference that must not be missed (default 0.1)")
     sub.add_argument("--eggs", type=whole(4), default=40, help="eggs in each set, both ways together (default 40)")
     sub.add_argument("--sets", type=whole(1), help="so many sets (default: as many as the difference asks for)")
-    sub.add_argument("--block", action="append", metavar="NAME=EGGS", default=[],
-                     help="a hen or pen and its eggs in each set; once for each")
+    sub.add_argument(
+        "--block",
+        action="append",
+        metavar="NAME=EGGS",
+        default=[],
+        help="a hen or pen and its eggs in each set; once for each",
+    )
     sub.add_argument("--save", metavar="FOLDER", help="where plan and sheet go, a new folder")
 
 
@@ -33,9 +38,15 @@ def run(given) -> None:
     if (folder / sheet.PLAN).is_file():
         print(result_words(analyse(*sheet.load(folder))))
         return
-    plan = trial(load_season(folder), arms=given.compare or ("as usual", "the new way"), outcome=given.outcome,
-                 difference=given.difference, eggs=given.eggs, sets=given.sets,
-                 blocks=dict(_block(text) for text in given.block) or None)
+    plan = trial(
+        load_season(folder),
+        arms=given.compare or ("as usual", "the new way"),
+        outcome=given.outcome,
+        difference=given.difference,
+        eggs=given.eggs,
+        sets=given.sets,
+        blocks=dict(_block(text) for text in given.block) or None,
+    )
     print(plan_words(plan))
     for path in sheet.save(plan, given.save) if given.save else ():
         print(f"wrote {path}")

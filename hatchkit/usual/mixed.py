@@ -77,8 +77,10 @@ def pool(count, total, factors: dict, *, hatch=None, draws: int = 4000, seed: in
     codes = {name: np.asarray(own, int)[order] for name, own in factors.items()}
     sizes = [int(own.max()) + 1 for own in codes.values()]
     # Column 0 is the level; each row stands in one column of every factor.
-    columns = np.column_stack([np.zeros(len(count), int)] + [
-        own + first for own, first in zip(codes.values(), np.cumsum([1, *sizes[:-1]]), strict=True)])
+    columns = np.column_stack(
+        [np.zeros(len(count), int)]
+        + [own + first for own, first in zip(codes.values(), np.cumsum([1, *sizes[:-1]]), strict=True)]
+    )
     few = len(count) <= MANY  # many rows tell the spreads themselves
     grids = [SPREADS if place == 0 and few else BESIDE for place in range(len(sizes))]
     grid = np.array(list(product(*grids, SPREADS[::2] if shared else [0.0], ROWS)))
@@ -87,7 +89,8 @@ def pool(count, total, factors: dict, *, hatch=None, draws: int = 4000, seed: in
     mode, inverse, log_weight = _fit(count, total, columns, hatch if shared else None, grid, middle, sizes)
     log_weight = log_weight + _prior(groups, GROUP_WIDTH).sum(axis=1) + (_prior(between, HATCH_WIDTH) if shared else 0)
     log_weight = log_weight + np.where(
-        rows > 0, -0.5 * (np.log(np.maximum(rows, 0.05) / ROWS_MIDDLE) / ROWS_LOG_SD) ** 2, -2.0)
+        rows > 0, -0.5 * (np.log(np.maximum(rows, 0.05) / ROWS_MIDDLE) / ROWS_LOG_SD) ** 2, -2.0
+    )
     weight = np.exp(log_weight - log_weight.max())
     weight /= weight.sum()
     rng = np.random.default_rng(seed)
@@ -113,10 +116,12 @@ def _fit(count, total, columns, hatch, grid, middle, sizes):
     own = np.zeros(0 if hatch is None else len(starts))
     modes, covariances, logs = [], [], []
     for spreads in grid:  # each begins where the one before it ended
-        precision = np.concatenate([[LEVEL_WIDTH**-2.0], *(np.full(size, spreads[place] ** -2.0)
-                                                          for place, size in enumerate(sizes))])
-        at, own, covariance, log_p = _mode(count, total, columns, hatch, starts, at, own, precision, middle,
-                                           spreads[-2], spreads[-1])
+        precision = np.concatenate(
+            [[LEVEL_WIDTH**-2.0], *(np.full(size, spreads[place] ** -2.0) for place, size in enumerate(sizes))]
+        )
+        at, own, covariance, log_p = _mode(
+            count, total, columns, hatch, starts, at, own, precision, middle, spreads[-2], spreads[-1]
+        )
         modes.append(at), covariances.append(covariance), logs.append(log_p)
     return np.array(modes), np.array(covariances), np.array(logs)
 

@@ -82,9 +82,17 @@ def usual(lost, rest, published, *, level_sd=LEVEL_SD) -> list[Usual]:
     out = []
     for row in range(len(rest)):
         logits, spread = (np.array([stage[name][row] for stage in stages]) for name in ("logit", "spread"))
-        out.append(Usual(_of_set(logits), logits, spread, float(chicks["rho"][row]), len(rest) - 1,
-                         int((total.sum() - total[row]).round()),
-                         float(np.mean([stage["ordinary"][row] for stage in stages]))))
+        out.append(
+            Usual(
+                _of_set(logits),
+                logits,
+                spread,
+                float(chicks["rho"][row]),
+                len(rest) - 1,
+                int((total.sum() - total[row]).round()),
+                float(np.mean([stage["ordinary"][row] for stage in stages])),
+            )
+        )
     return out
 
 
@@ -100,8 +108,10 @@ def _of_stage(lost, there, level, level_sd) -> dict:
     ordinary = log_beta_binomial(lost, there, SPREADS)  # batches, logits, spreads
     struck = log_beta_binomial(lost, there, np.array([STRUCK_SD]))
     mixed = np.logaddexp(np.log(1 - STRUCK) + ordinary, np.log(STRUCK) + struck)
-    prior = (-0.5 * ((LOGITS - np.log(level / (1 - level))) / level_sd)[:, None] ** 2
-             - 0.5 * (np.log(SPREADS / SPREAD_MIDDLE) / SPREAD_LOG_SD)[None, :] ** 2)
+    prior = (
+        -0.5 * ((LOGITS - np.log(level / (1 - level))) / level_sd)[:, None] ** 2
+        - 0.5 * (np.log(SPREADS / SPREAD_MIDDLE) / SPREAD_LOG_SD)[None, :] ** 2
+    )
     logs = prior + mixed.sum(axis=0) - mixed  # all batches less this one
     weight = np.exp(logs - logs.max(axis=(1, 2), keepdims=True))
     weight /= weight.sum(axis=(1, 2), keepdims=True)
@@ -111,8 +121,12 @@ def _of_stage(lost, there, level, level_sd) -> dict:
     share = 1 / (1 + np.exp(-LOGITS))
     rho = np.einsum("bls,l,s->b", weight, share * (1 - share), SPREADS**2)
     own = np.exp(np.log(1 - STRUCK) + ordinary - mixed)
-    return {"logit": middle, "spread": np.sqrt(of_spread @ SPREADS**2 + doubt), "rho": np.clip(rho, 0, 0.5),
-            "ordinary": (own * weight).sum(axis=(1, 2))}
+    return {
+        "logit": middle,
+        "spread": np.sqrt(of_spread @ SPREADS**2 + doubt),
+        "rho": np.clip(rho, 0, 0.5),
+        "ordinary": (own * weight).sum(axis=(1, 2)),
+    }
 
 
 def log_beta_binomial(lost, there, spreads):

@@ -52,9 +52,12 @@ class BatchChoice(ipywidgets.VBox):
         self._live: list[_Live] = [self._answer]
         names = season.batches["batch"].astype(str).drop_duplicates().tolist()
         self.choice = ipywidgets.Dropdown(
-            options=[(self._name(name), name) for name in names], value=str(self.found.facts["batch"]),
-            description=text("form_batch", {}, self.found.language), style={"description_width": "initial"},
-            layout={"width": "auto", "max_width": "100%"})
+            options=[(self._name(name), name) for name in names],
+            value=str(self.found.facts["batch"]),
+            description=text("form_batch", {}, self.found.language),
+            style={"description_width": "initial"},
+            layout={"width": "auto", "max_width": "100%"},
+        )
         self.choice.observe(lambda change: self._chosen(change["new"]), names="value")
         super().__init__([self.choice, self._answer])
 

@@ -37,12 +37,19 @@ class ReadingForm(ipywidgets.VBox):
         self.answers: dict = {}
         self.choices: dict = {}
         asked = [self._question(question) for question in questions_of(season) if question["choices"]]
-        others = [self._column(sheet, column) for sheet in sheets_read(season) for column in sheet.columns
-                  if _may_be_else(column)]
+        others = [
+            self._column(sheet, column)
+            for sheet in sheets_read(season)
+            for column in sheet.columns
+            if _may_be_else(column)
+        ]
         others = [box for box in others if box is not None]
         self.eggs, self.message = ipywidgets.HTML(), ipywidgets.HTML()
-        self.keep_button = ipywidgets.Button(description=text("form_keep", {}, language), button_style="primary",
-                                             tooltip=text("form_keep_why", {}, language))
+        self.keep_button = ipywidgets.Button(
+            description=text("form_keep", {}, language),
+            button_style="primary",
+            tooltip=text("form_keep_why", {}, language),
+        )
         self.keep_button.on_click(lambda _: self.keep_all())
         folded = []
         if others:
@@ -53,8 +60,10 @@ class ReadingForm(ipywidgets.VBox):
     def _question(self, question: dict):
         words = question_words(question, self.language)
         key = (question["file"], question["sheet"], question["heading"])
-        options = [(choice_line(question["code"], choice, question["taken"], self.language), choice["taken"])
-                   for choice in question["choices"]]
+        options = [
+            (choice_line(question["code"], choice, question["taken"], self.language), choice["taken"])
+            for choice in question["choices"]
+        ]
         label = ipywidgets.HTML(f"<p>{html.escape(words['ask'])} {html.escape(words['rows'])}</p>")
         box = self._dropdown(key, self._label(question), options, question["taken"])
         # What is shown now is kept as well: who presses Keep has seen it.
@@ -79,9 +88,13 @@ class ReadingForm(ipywidgets.VBox):
 
     def _dropdown(self, key, label: str, options, value, also=()):
         """A drop-down whose description is its label, for keyboard and screen reader."""
-        box = ipywidgets.Dropdown(options=options, value=value if value in [taken for _, taken in options] else None,
-                                  description=f"{label}:", style={"description_width": "initial"},
-                                  layout={"width": "auto", "max_width": "100%"})
+        box = ipywidgets.Dropdown(
+            options=options,
+            value=value if value in [taken for _, taken in options] else None,
+            description=f"{label}:",
+            style={"description_width": "initial"},
+            layout={"width": "auto", "max_width": "100%"},
+        )
         box.observe(lambda change: self._chosen(key, change["new"], also), names="value")
         self.choices[key] = box
         return box
@@ -106,8 +119,10 @@ class ReadingForm(ipywidgets.VBox):
             self.message.value = _spoken([text("form_nothing_chosen", {}, self.language)])
             return
         path = self.keep(self.season.folder, self.answers)
-        told = [text("ask_kept", dict(answers=len(self.answers), path=str(path)), self.language),
-                text("form_again", {}, self.language)]
+        told = [
+            text("ask_kept", dict(answers=len(self.answers), path=str(path)), self.language),
+            text("form_again", {}, self.language),
+        ]
         self.message.value = _spoken(told)
 
 

@@ -28,16 +28,24 @@ class Shown:
 def answer(findings: Findings, *, picture: bool = True) -> Shown:
     """The first screen of a page: what it is about, the answer, how sure, what to do now, one picture."""
     one, language, unit = findings.first, findings.language, findings.unit
-    title, counts = (parts.message(f"page_{findings.about}_{what}", findings.facts, language, unit)
-                     for what in ("title", "counts"))
-    lines = [(parts.message(f"ask_{one.question}", one.facts, language, unit),
-              parts.message(one.answer, one.facts, language, unit))]
+    title, counts = (
+        parts.message(f"page_{findings.about}_{what}", findings.facts, language, unit) for what in ("title", "counts")
+    )
+    lines = [
+        (
+            parts.message(f"ask_{one.question}", one.facts, language, unit),
+            parts.message(one.answer, one.facts, language, unit),
+        )
+    ]
     for code, piece in (("page_how_sure", one.why_sure), ("page_do_now", one.do)):
         if piece is not None:
             lines.append((text(code, {}, language), parts.said(piece, language, unit)))
     markup = [f"<p><strong>{_safe(title)}</strong><br>{_safe(counts)}</p>"]
-    markup += [f"<p><em>{_safe(ask)}</em><br>{'<strong>' if not place else ''}{_safe(words)}"
-               f"{'</strong>' if not place else ''}</p>" for place, (ask, words) in enumerate(lines)]
+    markup += [
+        f"<p><em>{_safe(ask)}</em><br>{'<strong>' if not place else ''}{_safe(words)}"
+        f"{'</strong>' if not place else ''}</p>"
+        for place, (ask, words) in enumerate(lines)
+    ]
     markup += [_picture(one.picture, language, unit)] if one.picture and picture else []
     return Shown("".join(markup), [title, counts, *(f"{ask} {words}" for ask, words in lines)])
 
@@ -94,15 +102,20 @@ def _picture(piece: Picture, language: str, unit: str) -> str:
 
 def _table(laid: dict) -> str:
     """A folded table, words to the left: Jupyter sets all to the right unless each cell says otherwise."""
+
     def cell(tag, words, number):
         return f'<{tag} style="text-align:{"right" if number else "left"}">{_safe(words)}</{tag}>'
 
     numbers = [head["number"] for head in laid["heads"]]
     heads = "".join(cell("th", head["words"], head["number"]) for head in laid["heads"])
-    rows = "".join("<tr>" + "".join(cell("td", words, number) for words, number in zip(row, numbers, strict=True))
-                   + "</tr>" for row in laid["rows"])
-    return (f"<details><summary>{_safe(laid['caption'])}</summary>"
-            f"<table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table></details>")
+    rows = "".join(
+        "<tr>" + "".join(cell("td", words, number) for words, number in zip(row, numbers, strict=True)) + "</tr>"
+        for row in laid["rows"]
+    )
+    return (
+        f"<details><summary>{_safe(laid['caption'])}</summary>"
+        f"<table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table></details>"
+    )
 
 
 def _safe(words: str) -> str:

@@ -88,9 +88,7 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     eggs = pd.Series(total).groupby(rows["group"].to_numpy()).sum()
     enough = rows["group"].isin(eggs.index[eggs >= least]).to_numpy()
     rows, count, total = rows[enough], count[enough], total[enough]
-    names, code = (
-        np.unique(rows["group"].to_numpy(str), return_inverse=True) if len(rows) else ([], np.array([], int))
-    )
+    names, code = np.unique(rows["group"].to_numpy(str), return_inverse=True) if len(rows) else ([], np.array([], int))
     if len(names) < 2:
         return Groups(by, outcome, _alone(names, code, count, total), pd.DataFrame(columns=PAIRS), 0, _no_mix(), {})
     factors = {"group": code}
@@ -142,9 +140,7 @@ def _labels(rows, by) -> pd.Series:
     """Names of the groups, with the keeper's where one name is used by several."""
     label = classes(rows[by], by)
     if by in OF_A_KEEPER and "keeper" in rows and rows["keeper"].nunique() > 1:
-        label = label.where(
-            label.isna() | rows["keeper"].isna(), label.astype(str) + ", " + rows["keeper"].astype(str)
-        )
+        label = label.where(label.isna() | rows["keeper"].isna(), label.astype(str) + ", " + rows["keeper"].astype(str))
     return label
 
 
@@ -228,9 +224,7 @@ def _pairs(names, code, total, draws, spread, better) -> pd.DataFrame:
             more = (
                 np.nan
                 if verdict == "clear"
-                else eggs_to_tell(
-                    draws[:, [first, second]].mean(axis=0), spread["rows"], np.median(total), abs(middle)
-                )
+                else eggs_to_tell(draws[:, [first, second]].mean(axis=0), spread["rows"], np.median(total), abs(middle))
             )
             rows.append([str(names[first]), str(names[second]), middle, low, high, 1 - sure, verdict, more])
     return pd.DataFrame(rows, columns=PAIRS).sort_values("chance", kind="stable", ignore_index=True)

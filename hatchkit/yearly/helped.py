@@ -32,8 +32,14 @@ ASKED = ("fertility", "hatch_of_fertile", "late")
 #: Columns in which the place of a change may stand.
 PLACES = ("incubator", "pen", "flock", "breed", "shelf", "hatcher", "keeper", "place")
 #: What a change of such a place is about, fixed before any egg is counted.
-ABOUT = {"pen": "fertility", "flock": "fertility", "breed": "fertility", "incubator": "hatch_of_fertile",
-         "hatcher": "hatch_of_fertile", "shelf": "hatch_of_fertile"}
+ABOUT = {
+    "pen": "fertility",
+    "flock": "fertility",
+    "breed": "fertility",
+    "incubator": "hatch_of_fertile",
+    "hatcher": "hatch_of_fertile",
+    "shelf": "hatch_of_fertile",
+}
 #: Helped: at most this chance of as much without the change; a hint: at most the second.
 HELPED, HINT = 0.025, 0.1
 
@@ -90,9 +96,7 @@ def _until(changes, change):
     later = [
         other["date"]
         for other in changes
-        if other["where"] == change["where"]
-        and other["keeper"] == change["keeper"]
-        and other["date"] > change["date"]
+        if other["where"] == change["where"] and other["keeper"] == change["keeper"] and other["date"] > change["date"]
     ]
     return min(later, default=None)
 
@@ -137,8 +141,14 @@ def _named(table, column, change) -> np.ndarray:
 
 def _about(table, change) -> str:
     """What a change of such a place is asked for; "" where it was for all eggs, or the place does not tell."""
-    return next((about for column, about in ABOUT.items() if _where(change) and column in table
-                 and _named(table, column, change).any()), "")
+    return next(
+        (
+            about
+            for column, about in ABOUT.items()
+            if _where(change) and column in table and _named(table, column, change).any()
+        ),
+        "",
+    )
 
 
 def _one(table, mine, date, until, outcome, draws, seed) -> list:

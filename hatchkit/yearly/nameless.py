@@ -70,8 +70,9 @@ def _renamed(season, books: dict, batches: dict):
         lower = {name.lower(): new for name, new in known.items()}
         changes = changes.assign(
             what=[f"change {number}" for number in range(1, len(changes) + 1)],
-            where=[_where(lower, where, keeper) for where, keeper in
-                   zip(changes["where"], changes["keeper"], strict=True)],
+            where=[
+                _where(lower, where, keeper) for where, keeper in zip(changes["where"], changes["keeper"], strict=True)
+            ],
             keeper=changes["keeper"].map(lambda name: books.get("keeper", {}).get(str(name), "")),
             file="",
             sheet="",
@@ -79,9 +80,7 @@ def _renamed(season, books: dict, batches: dict):
     incubators = (season.settings.get("incubators") or {}).items()
     machines = books.get("machine", {})
     settings = {"incubators": {machines[name]: _numbers(value) for name, value in incubators if name in machines}}
-    nothing = {
-        name: getattr(season, name).iloc[:0] for name in ("questions", "reading", "ledger", "problems", "logs")
-    }
+    nothing = {name: getattr(season, name).iloc[:0] for name in ("questions", "reading", "ledger", "problems", "logs")}
     return replace(
         season,
         folder=Path(),

@@ -67,16 +67,12 @@ def _outcomes(season) -> pd.DataFrame:
         and name not in book.columns
         and season.batches[name].map(lambda cell: cell is None or isinstance(cell, str) or cell != cell).all()
     ]
-    table = season.batches.reindex(
-        columns=[*_KEPT, *[n for n in own if n not in ("notes", "signs", "file", "sheet")]]
-    )
+    table = season.batches.reindex(columns=[*_KEPT, *[n for n in own if n not in ("notes", "signs", "file", "sheet")]])
     table = table.assign(batch=table["batch"].astype(str))
     local = table["set_at"].dt.tz_convert(season.timezone)
     table["month"] = local.dt.month.astype("Int64")
     keeper = table["keeper"].fillna("").astype(str)
-    table["hatch_key"] = (
-        keeper + "|" + table["incubator"].fillna("").astype(str) + "|" + local.dt.strftime("%Y-%m-%d")
-    )
+    table["hatch_key"] = keeper + "|" + table["incubator"].fillna("").astype(str) + "|" + local.dt.strftime("%Y-%m-%d")
     if book.empty:
         return table.iloc[:0].assign(
             **{name: np.array([], float) for name in ("set", "fertile", "hatched", "early", "mid", "late")}

@@ -26,7 +26,7 @@ def logs(fates, kernels, kinds=EVERY, row=None, spread=SPREAD):
 
 def days(first, last, size):
     kernel = np.zeros(course.HAZARDS)
-    kernel[course.FIRST_DAY + first:course.FIRST_DAY + last] = size / (last - first)
+    kernel[course.FIRST_DAY + first : course.FIRST_DAY + last] = size / (last - first)
     return kernel
 
 
@@ -54,8 +54,12 @@ def test_the_usual_shares_come_back_from_the_hazards():
 
 
 def test_laplace_is_near_the_whole_integral():
-    fates = [group("clear", 4, by=7, at="candle1"), group("dead", 3, by=7, at="candle1"), group("dead", 9, 7),
-             group("hatched", 20, 21)]
+    fates = [
+        group("clear", 4, by=7, at="candle1"),
+        group("dead", 3, by=7, at="candle1"),
+        group("dead", 9, 7),
+        group("hatched", 20, 21),
+    ]
     what, base = seen(fates, {}, EVERY, 21.0), course.ordinary_hazards(LOGITS)
     inverse = course.precision(SPREAD)
     kernels = np.stack([NONE, days(9, 12, 0.3)])
@@ -135,7 +139,7 @@ def test_one_half_lethal_dose_halves_the_hatch():
 
 def test_deaths_come_on_the_day_of_the_heat_and_after_it_never_before():
     kernel = harm.from_dose(harm.halvings("heat_spell", doses(9, heat=1.0)), 1.8)
-    died = kernel[course.FIRST_DAY:course.PIPPED]
+    died = kernel[course.FIRST_DAY : course.PIPPED]
     assert died[:9].sum() == 0 and died[9:13].sum() > 0.6 * kernel.sum()
 
 

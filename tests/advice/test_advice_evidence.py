@@ -15,10 +15,17 @@ from hatchkit.advice.evidence import _each_fact_once, evidence, gather, links, t
 from hatchkit.advice.what_to_change import changes
 from hatchkit.simulate.seasons import draw_season
 
-ROWS = ("batch,incubator,set_at,eggs_set,stored_days,flock_age_weeks,candle1_at,clear1,dead1,hatched,broken_early,"
-        "broken_mid,broken_late,pipped_dead,notes\n")
-FINE = ["30,{s},{w},{c},3,1,25,0,0,1,0,", "30,{s},{w},{c},3,1,24,0,0,1,1,", "30,{s},{w},{c},2,1,26,0,0,1,0,",
-        "30,{s},{w},{c},4,0,24,1,0,1,0,", "30,{s},{w},{c},2,2,25,0,0,1,0,"]
+ROWS = (
+    "batch,incubator,set_at,eggs_set,stored_days,flock_age_weeks,candle1_at,clear1,dead1,hatched,broken_early,"
+    "broken_mid,broken_late,pipped_dead,notes\n"
+)
+FINE = [
+    "30,{s},{w},{c},3,1,25,0,0,1,0,",
+    "30,{s},{w},{c},3,1,24,0,0,1,1,",
+    "30,{s},{w},{c},2,1,26,0,0,1,0,",
+    "30,{s},{w},{c},4,0,24,1,0,1,0,",
+    "30,{s},{w},{c},2,2,25,0,0,1,0,",
+]
 ALL_AGES = "7,5,10,1,2,3,2,"
 
 
@@ -28,11 +35,12 @@ def keeper(folder, poor, *, stored=5, weeks=44, own=None):
     for place, row in enumerate([*FINE, f"30,{{s}},{{w}},{{c}},{poor}"]):
         set_at = pd.Timestamp("2026-03-01 18:00") + pd.Timedelta(days=26 * place)
         values = dict(s=stored, w=weeks) | ((own or {}) if place == 5 else {})
-        lines.append(f"P{place + 1},A,{set_at:%Y-%m-%d %H:%M}," + row.format(
-            c=f"{set_at + pd.Timedelta(days=7):%Y-%m-%d %H:%M}", **values))
+        lines.append(
+            f"P{place + 1},A,{set_at:%Y-%m-%d %H:%M},"
+            + row.format(c=f"{set_at + pd.Timedelta(days=7):%Y-%m-%d %H:%M}", **values)
+        )
     (folder / "batches.csv").write_text(ROWS + "\n".join(lines) + "\n", encoding="utf-8")
-    (folder / "season.toml").write_text('timezone = "UTC"\ndefault_species = "chicken"\n',
-                                        encoding="utf-8")
+    (folder / "season.toml").write_text('timezone = "UTC"\ndefault_species = "chicken"\n', encoding="utf-8")
     return hk.load_season(folder)
 
 
@@ -57,8 +65,11 @@ def test_what_only_the_poor_batch_has_is_told_first_as_different(tmp_path, own, 
 
 
 def test_the_log_and_a_remark_of_one_power_cut_are_one_fact():
-    lines = [["cold", "cold", "known", 20.0], ["power_cut", "cold", "power cut", 14.0],
-             ["clock", "clock", "known", 3.0]]
+    lines = [
+        ["cold", "cold", "known", 20.0],
+        ["power_cut", "cold", "power cut", 14.0],
+        ["clock", "clock", "known", 3.0],
+    ]
     assert [line.factor for line in _each_fact_once(lines)] == [20.0, 1.0, 3.0]
     assert [line.alone for line in _each_fact_once(lines)] == [20.0, 14.0, 3.0]
 
@@ -162,7 +173,7 @@ def test_the_first_change_acts_against_the_first_cause_in_the_readers_degrees(ho
     table = changes(season, "chicken", batch=answer.batch, unit="F")
     assert table["what"].iloc[0].startswith("A spell of heat") and "°F" in table["to"].iloc[0]
     records = table["what"].str.startswith(("Write down", "Check the probe", "Log the", "Candle about")).to_numpy()
-    assert 1 <= records.sum() <= 2 and records[-records.sum():].all()
+    assert 1 <= records.sum() <= 2 and records[-records.sum() :].all()
 
 
 def test_a_change_says_what_the_records_show(hot):
@@ -173,8 +184,10 @@ def test_a_change_says_what_the_records_show(hot):
 
 def test_cold_and_heat_do_not_get_the_same_advice(hot):
     cold, answer = draw_season(seed=71_000, cause="drift_cool", batches=6, step_minutes=60)
-    first = [changes(season, "chicken", batch=batch)["to"].iloc[0]
-             for season, batch in ((hot[0], hot[1].batch), (cold, answer.batch))]
+    first = [
+        changes(season, "chicken", batch=batch)["to"].iloc[0]
+        for season, batch in ((hot[0], hot[1].batch), (cold, answer.batch))
+    ]
     assert first[0] != first[1]
 
 
@@ -207,20 +220,27 @@ def dry_or_damp(folder, *, losses, humidity, poor="1,1,14,0,1,9,4,"):
     for place, (lost, rh) in enumerate(zip(losses, humidity, strict=True)):
         set_at = pd.Timestamp("2026-03-01 18:00") + pd.Timedelta(days=26 * place)
         for day, part in ((0, 0.0), (18, lost)):
-            weights += [f"P{place + 1},{egg},{set_at + pd.Timedelta(days=day):%Y-%m-%d %H:%M},{grams * (1 - part):.2f}"
-                        for egg, grams in enumerate((56, 58, 60, 62, 57, 59), 1)]
+            weights += [
+                f"P{place + 1},{egg},{set_at + pd.Timedelta(days=day):%Y-%m-%d %H:%M},{grams * (1 - part):.2f}"
+                for egg, grams in enumerate((56, 58, 60, 62, 57, 59), 1)
+            ]
         air += [f"{set_at + pd.Timedelta(hours=hour):%Y-%m-%d %H:%M},37.6,{rh}" for hour in range(21 * 24)]
     (folder / "weights.csv").write_text("\n".join(weights) + "\n", encoding="utf-8")
     (folder / "sensors").mkdir()
     (folder / "sensors" / "a.csv").write_text("\n".join(air) + "\n", encoding="utf-8")
     (folder / "season.toml").write_text(
-        'timezone = "UTC"\ndefault_species = "chicken"\n[incubators.A]\nfiles = ["sensors/a.csv"]\n', encoding="utf-8")
+        'timezone = "UTC"\ndefault_species = "chicken"\n[incubators.A]\nfiles = ["sensors/a.csv"]\n', encoding="utf-8"
+    )
     return hk.load_season(folder)
 
 
-@pytest.mark.parametrize(("losses", "humidity", "verdict", "never"), [
-    ([0.055] * 5 + [0.092], [68] * 5 + [38], "too little", "too_dry"),
-    ([0.200] * 5 + [0.155], [25] * 5 + [66], "too much", "too_humid")])
+@pytest.mark.parametrize(
+    ("losses", "humidity", "verdict", "never"),
+    [
+        ([0.055] * 5 + [0.092], [68] * 5 + [38], "too little", "too_dry"),
+        ([0.200] * 5 + [0.155], [25] * 5 + [66], "too much", "too_humid"),
+    ],
+)
 def test_too_little_lost_and_too_dry_never_stand_on_one_page(tmp_path, losses, humidity, verdict, never):
     from hatchkit.climate.water_loss import batch_water_loss
 
@@ -244,7 +264,9 @@ def test_height_speaks_louder_where_every_lower_batch_did_well(tmp_path, low_m, 
     low = "" if low_m is None else f"altitude_m = {low_m}\n"
     (tmp_path / "season.toml").write_text(
         f'timezone = "UTC"\ndefault_species = "chicken"\n[incubators.A]\nfiles = []\n{low}'
-        '[incubators.H]\nfiles = []\naltitude_m = 2000\n', encoding="utf-8")
+        "[incubators.H]\nfiles = []\naltitude_m = 2000\n",
+        encoding="utf-8",
+    )
     gathered = gather(hk.load_season(tmp_path))
     line = next(line for line in told(gathered, "P6", evidence(gathered, "P6"))["altitude"] if line.part == "altitude")
     assert line.factor == pytest.approx(6.0**power)  # 2000 m in the table of evidence: 6

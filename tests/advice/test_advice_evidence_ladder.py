@@ -37,13 +37,24 @@ def test_the_strongest_comes_first_and_what_is_not_known_last(causes):
         push = ladder(causes, cause)["push"]
         known = push.dropna().abs().to_numpy()
         assert (np.diff(known) <= 1e-12).all()
-        assert push.isna().to_numpy()[len(known):].all()
+        assert push.isna().to_numpy()[len(known) :].all()
 
 
-@pytest.mark.parametrize(("factor", "strength"), [
-    (200, "for_very_strong"), (25, "for_strong"), (4, "for_some"), (1.5, "for_hardly"), (1, "none"),
-    (1 / 1.5, "against_hardly"), (1 / 4, "against_some"), (1 / 25, "against_strong"), (1 / 200, "against_very_strong"),
-    (float("nan"), "unknown")])
+@pytest.mark.parametrize(
+    ("factor", "strength"),
+    [
+        (200, "for_very_strong"),
+        (25, "for_strong"),
+        (4, "for_some"),
+        (1.5, "for_hardly"),
+        (1, "none"),
+        (1 / 1.5, "against_hardly"),
+        (1 / 4, "against_some"),
+        (1 / 25, "against_strong"),
+        (1 / 200, "against_very_strong"),
+        (float("nan"), "unknown"),
+    ],
+)
 def test_strengths_are_those_of_kass_and_raftery(factor, strength):
     assert _strength(factor) == strength
 
@@ -68,8 +79,13 @@ def test_the_curve_of_chances_goes_through_the_plans_numbers(season):
     assert curve["chance"].is_monotonic_increasing and curve["eggs"].iloc[0] == 30
     for row in plan.eggs.itertuples():
         assert np.interp(row.eggs, curve["eggs"], curve["chance"]) == pytest.approx(row.chance, abs=0.01)
-    assert pictured.eggs_to_set(plan) == dict(chicks=30, sure=0.9, half=int(plan.eggs["eggs"].iloc[0]),
-                                              eggs=int(plan.eggs["eggs"].iloc[2]), most=int(plan.eggs["eggs"].iloc[3]))
+    assert pictured.eggs_to_set(plan) == dict(
+        chicks=30,
+        sure=0.9,
+        half=int(plan.eggs["eggs"].iloc[0]),
+        eggs=int(plan.eggs["eggs"].iloc[2]),
+        most=int(plan.eggs["eggs"].iloc[3]),
+    )
 
 
 def test_a_wish_that_no_set_gives_is_told_as_none(season):

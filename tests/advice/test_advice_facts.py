@@ -11,9 +11,24 @@ from hatchkit.advice import course, evidence, evidence_records
 from hatchkit.advice.evidence import EITHER, _each_fact_once, gather
 
 
-@pytest.mark.parametrize(("said", "came"), [
-    ("no", 0), ("No ", 0), ("nein", 0), ("não", 0), ("nem", 0), (0, 0), (False, 0), ("yes", 1), ("ja", 1), ("si", 1),
-    ("by post from Longfield", 1), (True, 1), (1, 1)])
+@pytest.mark.parametrize(
+    ("said", "came"),
+    [
+        ("no", 0),
+        ("No ", 0),
+        ("nein", 0),
+        ("não", 0),
+        ("nem", 0),
+        (0, 0),
+        (False, 0),
+        ("yes", 1),
+        ("ja", 1),
+        ("si", 1),
+        ("by post from Longfield", 1),
+        (True, 1),
+        (1, 1),
+    ],
+)
 def test_a_no_in_any_language_is_no_post(said, came):
     """Every word, "no" among them, once counted as a yes."""
     assert evidence_records._yes(said) == came
@@ -89,8 +104,19 @@ def _folder(folder, rows, toml="", logs=()):
 
 
 def test_noughts_of_looks_that_never_find_anything_are_no_count_of_clears(tmp_path):
-    rows = [dict(batch=f"P{place}", set_at=f"2026-0{place}-01 18:00", eggs_set=40, candle1_at=f"2026-0{place}-09 18:00",
-                 clear1=0, dead1=0, hatched=32, dead_in_shell=8) for place in (2, 3, 4)]
+    rows = [
+        dict(
+            batch=f"P{place}",
+            set_at=f"2026-0{place}-01 18:00",
+            eggs_set=40,
+            candle1_at=f"2026-0{place}-09 18:00",
+            clear1=0,
+            dead1=0,
+            hatched=32,
+            dead_in_shell=8,
+        )
+        for place in (2, 3, 4)
+    ]
     assert all("clear" not in kinds for kinds in gather(_folder(tmp_path, rows)).kinds.values())
 
 
@@ -98,7 +124,9 @@ def test_two_probes_that_differ_are_on_record(tmp_path):
     rows = [dict(batch="P1", set_at="2026-03-01 18:00", eggs_set=30, incubator="A", hatched=20, dead_in_shell=10)]
     time = pd.date_range("2026-03-01 18:00", periods=22 * 24, freq="h").strftime("%Y-%m-%d %H:%M")
     rng = np.random.default_rng(1)
-    logs = [(f"{name}.csv", pd.DataFrame({"time": time, "temperature": (level + rng.normal(0, 0.05, 528)).round(2)}))
-            for name, level in (("front", 36.9), ("back", 38.3))]
+    logs = [
+        (f"{name}.csv", pd.DataFrame({"time": time, "temperature": (level + rng.normal(0, 0.05, 528)).round(2)}))
+        for name, level in (("front", 36.9), ("back", 38.3))
+    ]
     season = _folder(tmp_path, rows, '[incubators.A]\nfiles = ["front.csv", "back.csv"]\nair = "fan"\n', logs)
     assert gather(season).values.at["P1", "probe_gap"] == pytest.approx(1.4, abs=0.05)

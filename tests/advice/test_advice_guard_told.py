@@ -28,9 +28,11 @@ def test_from_three_eggs_on_a_loss_is_worth_a_note(monkeypatch):
 
 
 def test_another_flock_is_told_beside_good_batches_of_the_same_birds_only():
-    rows = {"bad": {"species": "chicken", "flock": "X"}} | {
-        f"hen{number}": {"species": "chicken", "flock": "Y"} for number in range(3)} | {
-        f"duck{number}": {"species": "duck", "flock": "Z"} for number in range(4)}
+    rows = (
+        {"bad": {"species": "chicken", "flock": "X"}}
+        | {f"hen{number}": {"species": "chicken", "flock": "Y"} for number in range(3)}
+        | {f"duck{number}": {"species": "duck", "flock": "Z"} for number in range(4)}
+    )
     good = {name: 1.0 for name in rows if name != "bad"}
     told = _by_name(SimpleNamespace(rows=rows, good=good), "bad")
     assert [(row["value"], row["usual"], row["good_batches"]) for row in told] == [("X", "Y", 3)]
@@ -47,14 +49,18 @@ def test_a_mean_over_ages_is_told_only_where_there_are_several(variants, mean):
     parts = pd.DataFrame({"variant": variants, "part": "pattern", "factor": 2.0, "found": ""})
     causes = SimpleNamespace(
         table=pd.DataFrame({"cause": ["heat"], "name": ["Too warm"], "variant": ["early"], "prior": 0.1, "share": 0.2}),
-        evidence=pd.DataFrame({"item": [], "name": []}), arithmetic=lambda cause: parts)
+        evidence=pd.DataFrame({"item": [], "name": []}),
+        arithmetic=lambda cause: parts,
+    )
     assert ("is the mean over its" in arithmetic_words(causes, "heat")) == mean
 
 
 def test_clears_opened_at_the_first_candling_are_shared_out_egg_by_egg():
     """1 without a germ and 3 that died, among 2 clears of one look and 3 of the next: 1 + 1, then 2 and 1 unopened."""
-    looks = [dict(fate="clear", eggs=eggs, after_day=after, by_day=after + 7.0, found_at="candling", egg="")
-             for eggs, after in ((2, 0.0), (3, 7.0))]
+    looks = [
+        dict(fate="clear", eggs=eggs, after_day=after, by_day=after + 7.0, found_at="candling", egg="")
+        for eggs, after in ((2, 0.0), (3, 7.0))
+    ]
     row = {"opened1_infertile": 1, "opened1_dead": 3}
     told = seen(looks, row, frozenset({"clear", "dead", "hatched"}), 21.0)
     assert told.eggs.tolist() == [1.0, 1.0, 2.0, 1.0]

@@ -13,8 +13,19 @@ def keeper(folder, *, dead=6, batches=3, eggs=40, **more):
     rows = []
     for place in range(batches):
         set_at = pd.Timestamp("2026-03-01 18:00") + pd.Timedelta(days=26 * place)
-        rows.append(dict(batch=f"P{place + 1}", set_at=set_at, eggs_set=eggs, candle1_at=set_at + pd.Timedelta(days=8),
-                         clear1=0, dead1=0, hatched=eggs - dead, dead_in_shell=dead) | more)
+        rows.append(
+            dict(
+                batch=f"P{place + 1}",
+                set_at=set_at,
+                eggs_set=eggs,
+                candle1_at=set_at + pd.Timedelta(days=8),
+                clear1=0,
+                dead1=0,
+                hatched=eggs - dead,
+                dead_in_shell=dead,
+            )
+            | more
+        )
     pd.DataFrame(rows).to_csv(folder / "batches.csv", index=False)
     (folder / "season.toml").write_text('timezone = "UTC"\ndefault_species = "chicken"\n', encoding="utf-8")
     return hk.load_season(folder)

@@ -11,10 +11,13 @@ import hatchkit as hk
 from hatchkit.advice.causes import likely_causes
 from hatchkit.advice.what_to_change import changes
 
-FINE = [dict(clear1=3, dead1=1, hatched=25, broken_late=1), dict(clear1=3, dead1=1, hatched=24, broken_late=1,
-                                                                 pipped_dead=1),
-        dict(clear1=2, dead1=1, hatched=26, broken_late=1), dict(clear1=4, hatched=24, broken_early=1, broken_late=1),
-        dict(clear1=2, dead1=2, hatched=25, broken_late=1)]
+FINE = [
+    dict(clear1=3, dead1=1, hatched=25, broken_late=1),
+    dict(clear1=3, dead1=1, hatched=24, broken_late=1, pipped_dead=1),
+    dict(clear1=2, dead1=1, hatched=26, broken_late=1),
+    dict(clear1=4, hatched=24, broken_early=1, broken_late=1),
+    dict(clear1=2, dead1=2, hatched=25, broken_late=1),
+]
 COUNTS = ("clear1", "dead1", "dead2", "hatched", "broken_early", "broken_mid", "broken_late", "pipped_dead")
 EVERY_H = 0.5
 
@@ -35,9 +38,16 @@ def keeper(folder, poor, *, events=(), log=True, shared=None):
     rng, rows, logs = np.random.default_rng(5), [], []
     for place, counts in enumerate([*FINE, poor]):
         set_at = pd.Timestamp("2026-03-01 18:00") + pd.Timedelta(days=26 * place)
-        row = dict(batch=f"P{place + 1}", incubator="A", set_at=set_at, eggs_set=30, stored_days=5,
-                   flock_age_weeks=44, candle1_at=set_at + pd.Timedelta(days=7),
-                   candle2_at=set_at + pd.Timedelta(days=14))
+        row = dict(
+            batch=f"P{place + 1}",
+            incubator="A",
+            set_at=set_at,
+            eggs_set=30,
+            stored_days=5,
+            flock_age_weeks=44,
+            candle1_at=set_at + pd.Timedelta(days=7),
+            candle2_at=set_at + pd.Timedelta(days=14),
+        )
         rows.append(row | dict.fromkeys(COUNTS, 0) | (shared or {}) | counts)
         hours, temp = air(events if place == 5 else (), rng)
         logs.append(pd.DataFrame({"time": set_at + pd.to_timedelta(hours, unit="h"), "temperature": temp.round(2)}))
@@ -68,24 +78,32 @@ def test_heat_is_named_wherever_in_the_middle_it_struck(tmp_path, day):
 
 def test_five_days_at_30_degrees_outrank_the_flock(tmp_path):
     """36 hours of development lost were once put down to the flock (88 %)."""
-    told = keeper(tmp_path, dict(clear1=3, dead1=1, dead2=8, broken_mid=2, broken_late=4, pipped_dead=2, hatched=10),
-                  events=[(8.0, 30.0, 120.0)])
+    told = keeper(
+        tmp_path,
+        dict(clear1=3, dead1=1, dead2=8, broken_mid=2, broken_late=4, pipped_dead=2, hatched=10),
+        events=[(8.0, 30.0, 120.0)],
+    )
     share = told.table.set_index("cause")["share"]
     assert told.first_named() in ("cold_spell", "cool_throughout")
     assert share[["cold_spell", "cool_throughout"]].sum() > 5 * share["flock_health"]
 
 
-@pytest.mark.parametrize(("shared", "cause", "fact"), [
-    (dict(flock_age_weeks=110), "old_flock", "flock_age"), (dict(stored_days=14), "long_storage", "storage")])
+@pytest.mark.parametrize(
+    ("shared", "cause", "fact"),
+    [(dict(flock_age_weeks=110), "old_flock", "flock_age"), (dict(stored_days=14), "long_storage", "storage")],
+)
 def test_what_all_six_batches_share_is_not_blamed_for_one(tmp_path, shared, cause, fact):
-    told = keeper(tmp_path, dict(clear1=7, dead1=5, broken_early=1, broken_mid=2, broken_late=3, pipped_dead=2,
-                                 hatched=10), shared=shared)
+    told = keeper(
+        tmp_path,
+        dict(clear1=7, dead1=5, broken_early=1, broken_mid=2, broken_late=3, pipped_dead=2, hatched=10),
+        shared=shared,
+    )
     assert told.first_named() != cause and told.table.set_index("cause").at[cause, "share"] < 0.1
     assert fact not in set(told.different["item"])
 
 
 def test_a_quiet_log_leaves_cold_next_to_no_weight(tmp_path):
-    """"Probably a spell of cold (59 %) ... against it: hours lost to cold 0.0" was once said."""
+    """ "Probably a spell of cold (59 %) ... against it: hours lost to cold 0.0" was once said."""
     told = keeper(tmp_path, dict(clear1=3, dead1=1, broken_mid=1, broken_late=9, pipped_dead=3, hatched=13))
     assert told.table.set_index("cause").at["cold_spell", "share"] < 0.05
 
@@ -117,8 +135,11 @@ def test_a_power_cut_in_log_and_remark_counts_once(tmp_path):
 
 def test_infertile_and_a_power_cut_are_two_things(tmp_path):
     """It was once "a cause not on this list"."""
-    told = keeper(tmp_path, dict(clear1=14, dead1=1, broken_mid=1, broken_late=8, pipped_dead=1, hatched=5),
-                  events=[(15.0, 20.0, 16.0)])
+    told = keeper(
+        tmp_path,
+        dict(clear1=14, dead1=1, broken_mid=1, broken_late=8, pipped_dead=1, hatched=5),
+        events=[(15.0, 20.0, 16.0)],
+    )
     pair = told.pairs.iloc[0]
     assert {pair["first"], pair["second"]} == {"infertile", "cold_spell"}
     assert {"infertile", "cold_spell"} == set(told.table["cause"].head(2))
@@ -127,25 +148,33 @@ def test_infertile_and_a_power_cut_are_two_things(tmp_path):
 
 
 def test_two_causes_are_both_acted_against(tmp_path):
-    keeper(tmp_path, dict(clear1=14, dead1=1, broken_mid=1, broken_late=8, pipped_dead=1, hatched=5),
-           events=[(15.0, 20.0, 16.0)])
+    keeper(
+        tmp_path,
+        dict(clear1=14, dead1=1, broken_mid=1, broken_late=8, pipped_dead=1, hatched=5),
+        events=[(15.0, 20.0, 16.0)],
+    )
     table = changes(hk.load_season(tmp_path), "chicken", batch="P6")
     assert table["what"].iloc[0].startswith("A spell of cold") and table["what"].iloc[1] == "Too few fertile eggs"
 
 
 def test_a_remark_does_not_take_the_logs_say_away(tmp_path):
     """The log shows 13.6 h lost; a remark of the power cut once made "very likely" a "probably"."""
-    told = keeper(tmp_path, dict(clear1=3, dead1=1, broken_mid=1, broken_late=8, pipped_dead=2, hatched=15,
-                                 notes="power cut in the night"), events=[(15.0, 20.0, 14.0)])
+    told = keeper(
+        tmp_path,
+        dict(clear1=3, dead1=1, broken_mid=1, broken_late=8, pipped_dead=2, hatched=15, notes="power cut in the night"),
+        events=[(15.0, 20.0, 14.0)],
+    )
     assert told.table["firm"].iloc[0] and told.verdict == "confident"
 
 
-@pytest.mark.parametrize(("infertile", "dead", "first"), [(18, 0, {"infertile"}),
-                                                         (0, 18, {"bad_storage", "long_storage", "fumes"})])
+@pytest.mark.parametrize(
+    ("infertile", "dead", "first"), [(18, 0, {"infertile"}), (0, 18, {"bad_storage", "long_storage", "fumes"})]
+)
 def test_what_was_in_the_opened_clears_decides(tmp_path, infertile, dead, first):
     """18 without a germ and 18 with a dead one once gave the same 82 %."""
-    told = keeper(tmp_path, dict(clear1=18, dead1=1, broken_late=1, hatched=10, opened1_infertile=infertile,
-                                 opened1_dead=dead))
+    told = keeper(
+        tmp_path, dict(clear1=18, dead1=1, broken_late=1, hatched=10, opened1_infertile=infertile, opened1_dead=dead)
+    )
     assert told.first_named() in first
 
 

@@ -75,9 +75,11 @@ def season_of(rng, batches=12, eggs=48, sd=0.3, **times):
         own = share * np.exp(np.r_[0.0, sd * rng.normal(size=len(share) - 1)])
         count = rng.multinomial(eggs, own / own.sum()).astype(float)
         made[str(batch)] = SimpleNamespace(
-            pattern=pd.DataFrame({"stage": STAGES, "eggs": count, "assumed": 0.0}), eggs_set=float(eggs),
+            pattern=pd.DataFrame({"stage": STAGES, "eggs": count, "assumed": 0.0}),
+            eggs_set=float(eggs),
             table=pd.DataFrame({"cause": [], "share": []}),
-            losses=pd.DataFrame({"cause": "none", "stage": STAGES[1:], "eggs": 0.0}))
+            losses=pd.DataFrame({"cause": "none", "stage": STAGES[1:], "eggs": 0.0}),
+        )
     return made
 
 
@@ -90,8 +92,10 @@ def test_an_ordinary_season_seldom_has_a_stage_that_repays_attention():
 
 def test_a_stage_at_thrice_the_published_share_is_told():
     rng = np.random.default_rng(6)
-    told = [{row["key"] for row in _from_stages(season_of(rng, late=3.0)) if row["eggs_lost"] >= LEAST_EGGS}
-            for _ in range(20)]
+    told = [
+        {row["key"] for row in _from_stages(season_of(rng, late=3.0)) if row["eggs_lost"] >= LEAST_EGGS}
+        for _ in range(20)
+    ]
     assert sum("late" in keys for keys in told) >= 18
 
 
@@ -129,8 +133,10 @@ def test_day_seven_of_a_hen_is_early_with_a_black_eye():
 
 def test_looks_that_warmth_makes_alike_are_said_to_be_alike():
     means = breakout_guide().set_index("look")["means"]
-    assert all("After weeks of warmth" in means[look] or "after weeks of warmth" in means[look]
-               for look in ("Nothing grew", "Ring without blood"))
+    assert all(
+        "After weeks of warmth" in means[look] or "after weeks of warmth" in means[look]
+        for look in ("Nothing grew", "Ring without blood")
+    )
     assert "do not open it" in means["Foul smell"]
 
 

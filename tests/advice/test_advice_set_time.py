@@ -92,8 +92,10 @@ def test_batches_left_out_of_rates_are_left_out_of_the_plan(season):
     lost = dataclasses.replace(season, batches=batches, fates=pd.concat([fates, whole], ignore_index=True))
     assert name in set(own_hatch(season, "chicken")["batch"])
     assert name not in set(own_hatch(lost, "chicken")["batch"])
-    assert f"Batch {name} is left out: the records contradict themselves." in next_set(lost, "hen", 10,
-                                                                                      today=TODAY).words()
+    assert (
+        f"Batch {name} is left out: the records contradict themselves."
+        in next_set(lost, "hen", 10, today=TODAY).words()
+    )
 
 
 def test_the_words_do_not_speak_of_batches_that_are_not_there(season):

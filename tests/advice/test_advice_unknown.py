@@ -155,8 +155,10 @@ def test_a_lone_unusual_batch_is_said_beside_empty_notes(tmp_path):
 def test_clears_never_counted_say_nothing_of_a_flock(tmp_path):
     from hatchkit.advice.evidence import gather
 
-    rows = "\n".join(line + (";Flock" if line.startswith("Batch") else ";east" if line[1] in "15" else ";west")
-                     for line in QUAIL.splitlines())
+    rows = "\n".join(
+        line + (";Flock" if line.startswith("Batch") else ";east" if line[1] in "15" else ";west")
+        for line in QUAIL.splitlines()
+    )
     season = written(tmp_path, rows)
     # The only other batch of the flock was never candled: its clears are not known, not none.
     clears = gather(season).values["flock_clears"]

@@ -23,14 +23,14 @@ def test_a_dose_of_one_adds_the_log_of_two_after_its_day():
     """Half of the hatch: hazard ln 2 in all, none of it before the day of the heat."""
     kernel = harm.from_dose(dose(heat=(9, 1.0)).heat, delay=1.8)
     assert kernel.sum() == pytest.approx(np.log(2))
-    assert kernel[:course.FIRST_DAY + 9].sum() == 0 and kernel[course.FIRST_DAY + 9] > 0
+    assert kernel[: course.FIRST_DAY + 9].sum() == 0 and kernel[course.FIRST_DAY + 9] > 0
     assert kernel[course.CULLED] == pytest.approx(0.05 * np.log(2))
 
 
 def test_a_soon_death_falls_on_the_day_and_a_late_one_after_it():
     soon, late = (harm.from_dose(dose(heat=(9, 1.0)).heat, delay=delay) for delay in (0.4, 4.5))
     day = course.FIRST_DAY + 9
-    assert soon[day] > 4 * late[day] and late[day + 3:day + 8].sum() > soon[day + 3:day + 8].sum()
+    assert soon[day] > 4 * late[day] and late[day + 3 : day + 8].sum() > soon[day + 3 : day + 8].sum()
 
 
 def test_without_a_dose_every_age_is_open_and_the_chances_add_up():

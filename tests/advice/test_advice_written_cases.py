@@ -41,9 +41,17 @@ def test_a_textbook_hatch_is_told_as_the_handbook_does(case, tmp_path):
     assert right(case, asked(case, tmp_path))
 
 
-@pytest.mark.parametrize("case", [
-    pytest.param(case, id=case.name, marks=[pytest.mark.xfail(reason=MISSED[case.name], strict=True)]
-                 if case.name in MISSED else []) for case in TRIALS])
+@pytest.mark.parametrize(
+    "case",
+    [
+        pytest.param(
+            case,
+            id=case.name,
+            marks=[pytest.mark.xfail(reason=MISSED[case.name], strict=True)] if case.name in MISSED else [],
+        )
+        for case in TRIALS
+    ],
+)
 def test_a_published_trial_is_told_by_what_was_tried(case, tmp_path):
     assert right(case, asked(case, tmp_path))
 

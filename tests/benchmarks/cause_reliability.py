@@ -51,8 +51,9 @@ def ask(module, world, *, seed, cause, severity, oracle=None) -> dict:
     from hatchkit.advice.poor_hatch import poorest_batch
 
     with tempfile.TemporaryDirectory() as name:
-        season, truth = season_of(module, world, seed=seed, cause=cause, severity=severity,
-                                  folder=Path(name) / "season")
+        season, truth = season_of(
+            module, world, seed=seed, cause=cause, severity=severity, folder=Path(name) / "season"
+        )
         try:
             batch = str(truth["batch_hit"]) if truth.get("batch_hit") else poorest_batch(season)
             told = likely_causes(season, batch)
@@ -61,10 +62,21 @@ def ask(module, world, *, seed, cause, severity, oracle=None) -> dict:
     true, table = list(truth["causes"]), told.table
     named = [name for name in table["cause"] if name not in UNNAMED]
     share = table.set_index("cause")["share"]
-    return dict(seed=seed, cause="+".join(true) or "none", severity=severity, failed="", said=table["cause"].iloc[0],
-                verdict=told.verdict, first=named[0] in true, three=set(true) <= set(named[:3]),
-                overall=table["cause"].iloc[0] in true, named=named[0], weight=float(share[named[0]]),
-                pairs=len(true) == 2, **_oracle_says(oracle, truth, batch, true))
+    return dict(
+        seed=seed,
+        cause="+".join(true) or "none",
+        severity=severity,
+        failed="",
+        said=table["cause"].iloc[0],
+        verdict=told.verdict,
+        first=named[0] in true,
+        three=set(true) <= set(named[:3]),
+        overall=table["cause"].iloc[0] in true,
+        named=named[0],
+        weight=float(share[named[0]]),
+        pairs=len(true) == 2,
+        **_oracle_says(oracle, truth, batch, true),
+    )
 
 
 def _oracle_says(oracle, truth, batch, true) -> dict:
@@ -96,26 +108,47 @@ def report(rows) -> str:
     for severity in [name for name in SEVERITIES if name in set(single["severity"])]:
         part = single[single["severity"] == severity]
         confident = part["verdict"] == "confident"
-        lines += [f"{severity}:", f"  first among the named    {share_of(part['first'])}",
-                  f"  among the first three    {share_of(part['three'])}",
-                  f"  first, luck counted      {share_of(part['overall'])}",
-                  f"  confident                {share_of(confident)}",
-                  f"  confident and wrong      {share_of(confident & ~part['overall'])}"]
+        lines += [
+            f"{severity}:",
+            f"  first among the named    {share_of(part['first'])}",
+            f"  among the first three    {share_of(part['three'])}",
+            f"  first, luck counted      {share_of(part['overall'])}",
+            f"  confident                {share_of(confident)}",
+            f"  confident and wrong      {share_of(confident & ~part['overall'])}",
+        ]
         if "oracle_first" in part:
-            lines += [f"  the world's own oracle   first {share_of(part['oracle_first'])}, "
-                      f"first three {share_of(part['oracle_three'])}"]
+            lines += [
+                f"  the world's own oracle   first {share_of(part['oracle_first'])}, "
+                f"first three {share_of(part['oracle_three'])}"
+            ]
     pairs = told[told["pairs"]]
     if len(pairs):
-        lines += ["two causes:", f"  both in the first three  {share_of(pairs['three'])}",
-                  f"  told as two              {share_of(pairs['verdict'] == 'two causes')}"]
+        lines += [
+            "two causes:",
+            f"  both in the first three  {share_of(pairs['three'])}",
+            f"  told as two              {share_of(pairs['verdict'] == 'two causes')}",
+        ]
     none = told[told["cause"] == "none"]
     if len(none):
-        lines += ["no cause, poorest batch:", f"  confident                {share_of(none['verdict'] == 'confident')}",
-                  f"  probable                 {share_of(none['verdict'] == 'probable')}",
-                  f"  bad luck first           {share_of(none['said'] == 'bad_luck')}"]
-    return "\n".join([*lines, "", *weights(told), "", *by_cause(single), *(
-        f"  could not be asked: seed {row.seed} {row.cause} {row.failed}"
-        for row in whole[whole["failed"] != ""].itertuples())])
+        lines += [
+            "no cause, poorest batch:",
+            f"  confident                {share_of(none['verdict'] == 'confident')}",
+            f"  probable                 {share_of(none['verdict'] == 'probable')}",
+            f"  bad luck first           {share_of(none['said'] == 'bad_luck')}",
+        ]
+    return "\n".join(
+        [
+            *lines,
+            "",
+            *weights(told),
+            "",
+            *by_cause(single),
+            *(
+                f"  could not be asked: seed {row.seed} {row.cause} {row.failed}"
+                for row in whole[whole["failed"] != ""].itertuples()
+            ),
+        ]
+    )
 
 
 def weights(told) -> list[str]:
@@ -124,8 +157,10 @@ def weights(told) -> list[str]:
     for low, high in zip(WEIGHTS[:-1], WEIGHTS[1:], strict=True):
         part = told[(told["weight"] >= low) & (told["weight"] < high)]
         if len(part):
-            lines.append(f"  {100 * low:3.0f} to {min(100 * high, 100):3.0f} %, mean "
-                         f"{100 * part['weight'].mean():3.0f} %: {share_of(part['first'])}")
+            lines.append(
+                f"  {100 * low:3.0f} to {min(100 * high, 100):3.0f} %, mean "
+                f"{100 * part['weight'].mean():3.0f} %: {share_of(part['first'])}"
+            )
     return lines
 
 
@@ -133,8 +168,11 @@ def by_cause(single) -> list[str]:
     """First among the named for each cause, and what it was taken for."""
     lines = ["first among the named, by cause:"]
     for cause, part in single.groupby("cause"):
-        by = "  ".join(f"{name} {100 * part.loc[part['severity'] == name, 'first'].mean():3.0f} %"
-                       for name in SEVERITIES if name in set(part["severity"]))
+        by = "  ".join(
+            f"{name} {100 * part.loc[part['severity'] == name, 'first'].mean():3.0f} %"
+            for name in SEVERITIES
+            if name in set(part["severity"])
+        )
         most = part.loc[~part["first"], "named"].value_counts().head(2)
         wrong = ", ".join(f"{name} {count}" for name, count in most.items())
         lines.append(f"  {cause:18s} {by}{f'   taken for {wrong}' if wrong else ''}")
@@ -151,8 +189,10 @@ def jobs_of(args, names) -> list[tuple]:
     for turn in range(turns):
         jobs += [(name, severity) for severity in SEVERITIES if args.each for name in names]
         jobs += [(None, "severe")] * due(args.null, turn)
-        jobs += [(tuple(str(name) for name in rng.choice(names, 2, replace=False)), "severe")
-                 for _ in range(due(args.pairs, turn))]
+        jobs += [
+            (tuple(str(name) for name in rng.choice(names, 2, replace=False)), "severe")
+            for _ in range(due(args.pairs, turn))
+        ]
     return jobs
 
 

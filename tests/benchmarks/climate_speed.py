@@ -1,7 +1,7 @@
 """How fast is the climate? Ratios of processor time within one run; nothing here is a test.
 
-    python tests/benchmarks/climate_speed.py            lag filter against a plain loop; 1.6 million readings
-    python tests/benchmarks/climate_speed.py --large    also ten times as many, for the growth of the cost
+python tests/benchmarks/climate_speed.py            lag filter against a plain loop; 1.6 million readings
+python tests/benchmarks/climate_speed.py --large    also ten times as many, for the growth of the cost
 """
 
 from __future__ import annotations
@@ -66,7 +66,7 @@ def seconds(work, repeats=3):
 
 def filter_against_loop(count=200_000):
     rng = np.random.default_rng(1)
-    hours = np.cumsum(rng.choice([1, 1, 1, 2, 5, 200], count, p=[.4, .3, .2, .05, .04, .01])) / 60
+    hours = np.cumsum(rng.choice([1, 1, 1, 2, 5, 200], count, p=[0.4, 0.3, 0.2, 0.05, 0.04, 0.01])) / 60
     air = 37.5 + rng.normal(0, 0.2, count) - 6 * (rng.random(count) < 0.01)
     age = np.linspace(0, 21, count)
     heat, evaporation = egg_heat.embryo_heat(age, 60), egg_heat.evaporation_heat(60)
@@ -75,11 +75,15 @@ def filter_against_loop(count=200_000):
     fast, both = seconds(lambda: filtered(hours, air, eggs, tau))
     band, _ = seconds(lambda: egg_temperature.egg_temperature(hours, air, age_days=age, egg_mass_g=60))
     slow, loop = seconds(lambda: plain_loop(hours, air, heat, evaporation, conductance, tau), repeats=2)
-    print(f"lag filter, {count} readings at uneven steps: {1e9 * fast / count:.0f} ns a reading; plain loop "
-          f"{1e9 * slow / count:.0f} ns; {slow / fast:.0f} times faster; largest difference "
-          f"{np.abs(both - loop).max():.1e} K")
-    print(f"with its band (the worth of 200 draws): {1e9 * band / count:.0f} ns a reading, "
-          f"{band / fast:.1f} times the filter alone, {200 * fast / band:.0f} times less than 200 filters")
+    print(
+        f"lag filter, {count} readings at uneven steps: {1e9 * fast / count:.0f} ns a reading; plain loop "
+        f"{1e9 * slow / count:.0f} ns; {slow / fast:.0f} times faster; largest difference "
+        f"{np.abs(both - loop).max():.1e} K"
+    )
+    print(
+        f"with its band (the worth of 200 draws): {1e9 * band / count:.0f} ns a reading, "
+        f"{band / fast:.1f} times the filter alone, {200 * fast / band:.0f} times less than 200 filters"
+    )
 
 
 def air_of(seed):
@@ -88,8 +92,8 @@ def air_of(seed):
     hours = np.arange(MINUTES) / 60
     air = 37.5 + rng.normal(0, 0.06, MINUTES)
     for begin in np.arange(3, hours[-1], 8.0) + rng.uniform(-1, 1, len(np.arange(3, hours[-1], 8.0))):
-        since = hours[int(begin * 60):int(begin * 60) + 120] - begin
-        air[int(begin * 60):int(begin * 60) + 120] -= 5 * np.exp(-since / 0.3)
+        since = hours[int(begin * 60) : int(begin * 60) + 120] - begin
+        air[int(begin * 60) : int(begin * 60) + 120] -= 5 * np.exp(-since / 0.3)
     for begin in rng.uniform(100, hours[-1] - 100, 3):
         inside = slice(int(begin * 60), int(begin * 60) + 480)
         air[inside] = 20 + 17.5 * np.exp(-(hours[inside] - begin) / 1.5)
@@ -118,13 +122,32 @@ def season_of(readings):
     for incubator in readings["incubator"].unique():
         for number in range(8):
             for shift, species in ((0, "chicken"), (7, "quail")):
-                rows.append({"batch": f"{incubator}-{number}-{species}", "species": species, "incubator": incubator,
-                             "set_at": START + pd.Timedelta(days=22 * number + shift), "eggs_set": 40,
-                             "stored_days": 4.0})
+                rows.append(
+                    {
+                        "batch": f"{incubator}-{number}-{species}",
+                        "species": species,
+                        "incubator": incubator,
+                        "set_at": START + pd.Timedelta(days=22 * number + shift),
+                        "eggs_set": 40,
+                        "stored_days": 4.0,
+                    }
+                )
     batches = pd.DataFrame(rows)
     empty = pd.DataFrame()
-    return Season(Path("invented"), "Invented", "UTC", batches, empty, empty, empty, readings, empty,
-                  problems.table([]), reference.species_table(), {})
+    return Season(
+        Path("invented"),
+        "Invented",
+        "UTC",
+        batches,
+        empty,
+        empty,
+        empty,
+        readings,
+        empty,
+        problems.table([]),
+        reference.species_table(),
+        {},
+    )
 
 
 def climate_of(season):
@@ -156,10 +179,12 @@ def one_season(incubators, reading=True):
     found, weeks = climate_of(season)
     took = time.process_time() - began
     peak = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024**2
-    print(f"{incubators} incubators, {len(readings) / 1e6:.1f} million readings, {len(season.batches)} batches: "
-          f"{found['event'].nunique()} disturbances ({len(found)} rows), {weeks} weekly doses; reading "
-          f"{read:.1f} s, climate {took:.1f} s ({took / read:.2f} times reading), "
-          f"{1e6 * took / len(readings):.2f} us a reading, peak memory {peak:.2f} GB")
+    print(
+        f"{incubators} incubators, {len(readings) / 1e6:.1f} million readings, {len(season.batches)} batches: "
+        f"{found['event'].nunique()} disturbances ({len(found)} rows), {weeks} weekly doses; reading "
+        f"{read:.1f} s, climate {took:.1f} s ({took / read:.2f} times reading), "
+        f"{1e6 * took / len(readings):.2f} us a reading, peak memory {peak:.2f} GB"
+    )
     return took / len(readings)
 
 
@@ -167,9 +192,19 @@ def in_memory(incubators):
     parts = []
     for number in range(incubators):
         air, rh = air_of(number)
-        parts.append(pd.DataFrame({"incubator": str(number), "probe": "1",
-                                   "time": pd.date_range(START, periods=MINUTES, freq="min").as_unit("us"),
-                                   "temp_c": air, "rh_pct": rh, "file": "x.csv", "doubt": ""}))
+        parts.append(
+            pd.DataFrame(
+                {
+                    "incubator": str(number),
+                    "probe": "1",
+                    "time": pd.date_range(START, periods=MINUTES, freq="min").as_unit("us"),
+                    "temp_c": air,
+                    "rh_pct": rh,
+                    "file": "x.csv",
+                    "doubt": "",
+                }
+            )
+        )
     return pd.concat(parts, ignore_index=True)
 
 

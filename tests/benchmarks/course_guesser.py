@@ -19,8 +19,20 @@ from scipy import stats
 from hatchkit import reference
 from hatchkit.simulate.life import draw_lived
 
-SEALED = ("readings", "machines", "eggs", "asked", "others_stored", "others_age", "others_told", "spread", "weighed",
-          "rows", "species", "eggs_asked")
+SEALED = (
+    "readings",
+    "machines",
+    "eggs",
+    "asked",
+    "others_stored",
+    "others_age",
+    "others_told",
+    "spread",
+    "weighed",
+    "rows",
+    "species",
+    "eggs_asked",
+)
 HONEST = ("stored", "age", "told")
 
 
@@ -32,15 +44,24 @@ def features(seed, level):
     listed = reference.load("case_remarks").set_index("remark")["cause"]
     told = [listed.get(note, "") for note in others["notes"]]
     log = lived.tables["readings"]
-    return dict(cause=lived.causes[0] if lived.causes else "none", readings=len(log) // 200,
-                machines=log["incubator"].nunique(), eggs=int(batches["eggs_set"].sum()) // 10,
-                asked=lived.answer.batch, others_stored=int(others["stored_days"].max()) // 3,
-                others_age=int(others["flock_age_weeks"].max()) // 8,
-                others_told=next((name for name in told if name), ""),
-                spread=int((batches["set_at"].max() - batches["set_at"].min()).days) // 8,
-                weighed=len(lived.tables["weights"]) // 8, rows=len(lived.tables["eggs"]) // 40,
-                species=mine["species"], eggs_asked=int(mine["eggs_set"]) // 4, stored=int(mine["stored_days"]) // 2,
-                age=int(mine["flock_age_weeks"]) // 5, told=listed.get(mine["notes"], ""))
+    return dict(
+        cause=lived.causes[0] if lived.causes else "none",
+        readings=len(log) // 200,
+        machines=log["incubator"].nunique(),
+        eggs=int(batches["eggs_set"].sum()) // 10,
+        asked=lived.answer.batch,
+        others_stored=int(others["stored_days"].max()) // 3,
+        others_age=int(others["flock_age_weeks"].max()) // 8,
+        others_told=next((name for name in told if name), ""),
+        spread=int((batches["set_at"].max() - batches["set_at"].min()).days) // 8,
+        weighed=len(lived.tables["weights"]) // 8,
+        rows=len(lived.tables["eggs"]) // 40,
+        species=mine["species"],
+        eggs_asked=int(mine["eggs_set"]) // 4,
+        stored=int(mine["stored_days"]) // 2,
+        age=int(mine["flock_age_weeks"]) // 5,
+        told=listed.get(mine["notes"], ""),
+    )
 
 
 def guess(train, test, names):
@@ -62,9 +83,10 @@ if __name__ == "__main__":
     parser.add_argument("--level", default="second")
     parser.add_argument("--first-seed", type=int, default=200_000)
     options = parser.parse_args()
-    rows = pd.DataFrame([features(options.first_seed + number, options.level)
-                         for number in range(options.train + options.cases)])
-    train, test = rows[:options.train], rows[options.train:]
+    rows = pd.DataFrame(
+        [features(options.first_seed + number, options.level) for number in range(options.train + options.cases)]
+    )
+    train, test = rows[: options.train], rows[options.train :]
     chance = guess(train, test, ())
     low, high = stats.binom(options.cases, chance).ppf([0.025, 0.975]) / options.cases
     print(f"{options.train} cases learned, {options.cases} guessed, level {options.level}")

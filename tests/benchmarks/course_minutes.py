@@ -99,6 +99,8 @@ if __name__ == "__main__":
         print(f"  {'section':14}{'words':>6}{'pict.':>6}{'exer.':>6}{'hints':>6}{'run s':>7}{'min':>6}{'told':>6}")
         for row in do(lessons()[lesson]):
             total += row["minutes"]
-            print(f"  {row['section']:14}{row['words']:6}{row['pictures']:6}{row['exercises']:6}{row['hinted']:6}"
-                  f"{row['seconds']:7.1f}{row['minutes']:6.0f}{told[row['section']]:6}")
+            print(
+                f"  {row['section']:14}{row['words']:6}{row['pictures']:6}{row['exercises']:6}{row['hinted']:6}"
+                f"{row['seconds']:7.1f}{row['minutes']:6.0f}{told[row['section']]:6}"
+            )
     print(f"all together {total:.0f} minutes")

@@ -70,10 +70,17 @@ def score(weights, causes):
     said = list(weights)
     named = [name for name in said if name not in UNNAMED]
     first = weights[named[0]]
-    return {"first": named[0] in causes, "overall": said[0] in causes or (not causes and said[0] == "bad_luck"),
-            "three": set(causes) <= set(named[:3]), "named": named[0], "said": said[0], "weight": first,
-            "sure": first >= SURE, "firm": weights[said[0]] >= FIRM,
-            "firm_cause": first >= FIRM and said[0] == named[0]}
+    return {
+        "first": named[0] in causes,
+        "overall": said[0] in causes or (not causes and said[0] == "bad_luck"),
+        "three": set(causes) <= set(named[:3]),
+        "named": named[0],
+        "said": said[0],
+        "weight": first,
+        "sure": first >= SURE,
+        "firm": weights[said[0]] >= FIRM,
+        "firm_cause": first >= FIRM and said[0] == named[0],
+    }
 
 
 def ask(group, place, seed, answer, beside):
@@ -90,8 +97,13 @@ def ask(group, place, seed, answer, beside):
         written = time.perf_counter() - began
         truth["seed"] = seed
         batch = truth["batch_hit"] or poorest(truth["book"])
-        row = {"group": group, "seed": str(seed), "cause": "+".join(truth["causes"]) or "none", "failed": "",
-               "seconds": written}
+        row = {
+            "group": group,
+            "seed": str(seed),
+            "cause": "+".join(truth["causes"]) or "none",
+            "failed": "",
+            "seconds": written,
+        }
         try:
             row |= score(answer(season, batch, truth), truth["causes"])
         except Exception as error:  # a season that breaks the answer is a finding, and is printed
@@ -118,23 +130,29 @@ def figures(rows, prefix=""):
     out, one = {}, part[part["group"].isin(GROUPS[:3])]
     for group in GROUPS[:3]:
         own = one[one["group"] == group]
-        out |= {f"{group}: true cause first among the named": share_of(own["first"]),
-                f"{group}: first overall, bad luck counted": share_of(own["overall"]),
-                f"{group}: among the first three": share_of(own["three"]),
-                f"{group}: confident": share_of(own["firm"]),
-                f"{group}: confident and wrong (luck counted)": share_of(own["firm"] & ~own["overall"]),
-                f"{group}: confident of a wrong cause": share_of(own["firm_cause"] & ~own["first"])}
+        out |= {
+            f"{group}: true cause first among the named": share_of(own["first"]),
+            f"{group}: first overall, bad luck counted": share_of(own["overall"]),
+            f"{group}: among the first three": share_of(own["three"]),
+            f"{group}: confident": share_of(own["firm"]),
+            f"{group}: confident and wrong (luck counted)": share_of(own["firm"] & ~own["overall"]),
+            f"{group}: confident of a wrong cause": share_of(own["firm_cause"] & ~own["first"]),
+        }
     hit = part[part["group"] != "none"]
     sure = hit[hit["sure"]]
-    out |= {"all planted: weights of 90 % and more that are right": share_of(sure["first"]),
-            "all seasons: weights of 90 % and more that are right": share_of(part.loc[part["sure"], "first"]),
-            "all planted: confident and wrong (luck counted)": share_of(hit["firm"] & ~hit["overall"]),
-            "all planted: confident of a wrong cause": share_of(hit["firm_cause"] & ~hit["first"])}
+    out |= {
+        "all planted: weights of 90 % and more that are right": share_of(sure["first"]),
+        "all seasons: weights of 90 % and more that are right": share_of(part.loc[part["sure"], "first"]),
+        "all planted: confident and wrong (luck counted)": share_of(hit["firm"] & ~hit["overall"]),
+        "all planted: confident of a wrong cause": share_of(hit["firm_cause"] & ~hit["first"]),
+    }
     none, two = part[part["group"] == "none"], part[part["group"] == "pairs"]
-    out |= {"none: poorest batch confident of a cause": share_of(none["firm_cause"]),
-            "none: bad luck first": share_of(none["overall"]),
-            "pairs: both in the first three": share_of(two["three"]),
-            "pairs: first named is one of the two": share_of(two["first"])}
+    out |= {
+        "none: poorest batch confident of a cause": share_of(none["firm_cause"]),
+        "none: bad luck first": share_of(none["overall"]),
+        "pairs: both in the first three": share_of(two["three"]),
+        "pairs: first named is one of the two": share_of(two["first"]),
+    }
     return out
 
 
@@ -167,8 +185,10 @@ def reliability(rows, prefix=""):
     for low, high in zip(edges[:-1], edges[1:], strict=True):
         part = rows[(rows[f"{prefix}weight"] >= low) & (rows[f"{prefix}weight"] < high)]
         if len(part):
-            lines.append(f"  {100 * low:3.0f} to {min(100 * high, 100):3.0f} %, mean "
-                         f"{100 * part[f'{prefix}weight'].mean():3.0f} %: {share_of(part[f'{prefix}first'])}")
+            lines.append(
+                f"  {100 * low:3.0f} to {min(100 * high, 100):3.0f} %, mean "
+                f"{100 * part[f'{prefix}weight'].mean():3.0f} %: {share_of(part[f'{prefix}first'])}"
+            )
     return lines
 
 
@@ -178,8 +198,11 @@ def report(rows, beside):
     told = table[table["failed"] == ""].copy()
     for column in told.columns[told.columns.str.contains("first|overall|three|sure|firm")]:
         told[column] = told[column].astype(bool)
-    lines = [f"{len(table)} seasons, {(table['failed'] != '').sum()} could not be asked about; a season is made, "
-             f"written and read in {table['seconds'].median():.2f} s (median)", ""]
+    lines = [
+        f"{len(table)} seasons, {(table['failed'] != '').sum()} could not be asked about; a season is made, "
+        f"written and read in {table['seconds'].median():.2f} s (median)",
+        "",
+    ]
     if told.empty:
         return "\n".join([*lines, *table["failed"].unique()])
     mine, known = figures(told), figures(told, "oracle_") if beside else {}
@@ -188,8 +211,10 @@ def report(rows, beside):
     if beside:
         lines += ["the oracle's:", *reliability(told, "oracle_")]
     lines += ["", *by_cause(told, beside)]
-    lines += [f"could not be asked about: {row.group} {row.seed} {row.cause} {row.failed}"
-              for row in table[table["failed"] != ""].itertuples()]
+    lines += [
+        f"could not be asked about: {row.group} {row.seed} {row.cause} {row.failed}"
+        for row in table[table["failed"] != ""].itertuples()
+    ]
     return "\n".join(lines)
 
 

@@ -22,25 +22,46 @@ from hypothesis import strategies as st
 from hatchkit.records.logs.read import Wishes, read_accounted
 
 STAMPS = {
-    "ISO": "{y}-{m}-{d} {H}:{M}:{S}", "ISO T": "{y}-{m}-{d}T{H}:{M}:{S}", "ISO Z": "{y}-{m}-{d}T{H}:{M}:{S}Z",
-    "ISO offset": "{y}-{m}-{d}T{H}:{M}:{S}+00:00", "ISO short": "{y}-{m}-{d} {H}:{M}",
+    "ISO": "{y}-{m}-{d} {H}:{M}:{S}",
+    "ISO T": "{y}-{m}-{d}T{H}:{M}:{S}",
+    "ISO Z": "{y}-{m}-{d}T{H}:{M}:{S}Z",
+    "ISO offset": "{y}-{m}-{d}T{H}:{M}:{S}+00:00",
+    "ISO short": "{y}-{m}-{d} {H}:{M}",
     "slashes": "{y}/{m}/{d} {H}:{M}:{S}",
-    "dots, year first": "{y}.{m}.{d} {H}:{M}", "day first": "{d}/{m}/{y} {H}:{M}:{S}",
+    "dots, year first": "{y}.{m}.{d} {H}:{M}",
+    "day first": "{d}/{m}/{y} {H}:{M}:{S}",
     "dots": "{d}.{m}.{y} {H}:{M}:{S}",
-    "dashes": "{d}-{m}-{y} {H}:{M}", "2-digit year": "{d}.{m}.{yy} {H}:{M}",
+    "dashes": "{d}-{m}-{y} {H}:{M}",
+    "2-digit year": "{d}.{m}.{yy} {H}:{M}",
     "month first": "{m}/{d}/{y} {H}:{M}:{S}",
-    "12 hours": "{m}/{d}/{y} {h}:{M}:{S} {AM}", "12 hours, day first": "{d}/{m}/{y} {h}:{M} {a.m.}",
-    "single digits": "{d1}.{m1}.{y} {H1}:{M}", "month name": "{d} {name} {y} {H}:{M}",
-    "Unix seconds": "{unix}", "Unix milliseconds": "{unix}000"}
-SURE = {"ISO", "ISO T", "ISO Z", "ISO offset", "ISO short", "slashes", "dots, year first", "month name",
-        "Unix seconds", "Unix milliseconds"}
-HEADERS = {"en": ("Date/Time", "Date", "Time", "Temperature", "Humidity"),
-           "short": ("Timestamp", "Date", "Time", "Temp", "RH"),
-           "de": ("Zeitpunkt", "Datum", "Uhrzeit", "Temperatur", "Feuchte"),
-           "fr": ("Horodatage", "Date", "Heure", "Température", "Humidité"),
-           "it": ("Data e ora", "Data", "Ora", "Temperatura", "Umidità"),
-           "es": ("Fecha y hora", "Fecha", "Hora", "Temperatura", "Humedad"),
-           "nl": ("Tijdstip", "Datum", "Tijd", "Temperatuur", "Vochtigheid")}
+    "12 hours": "{m}/{d}/{y} {h}:{M}:{S} {AM}",
+    "12 hours, day first": "{d}/{m}/{y} {h}:{M} {a.m.}",
+    "single digits": "{d1}.{m1}.{y} {H1}:{M}",
+    "month name": "{d} {name} {y} {H}:{M}",
+    "Unix seconds": "{unix}",
+    "Unix milliseconds": "{unix}000",
+}
+SURE = {
+    "ISO",
+    "ISO T",
+    "ISO Z",
+    "ISO offset",
+    "ISO short",
+    "slashes",
+    "dots, year first",
+    "month name",
+    "Unix seconds",
+    "Unix milliseconds",
+}
+HEADERS = {
+    "en": ("Date/Time", "Date", "Time", "Temperature", "Humidity"),
+    "short": ("Timestamp", "Date", "Time", "Temp", "RH"),
+    "de": ("Zeitpunkt", "Datum", "Uhrzeit", "Temperatur", "Feuchte"),
+    "fr": ("Horodatage", "Date", "Heure", "Température", "Humidité"),
+    "it": ("Data e ora", "Data", "Ora", "Temperatura", "Umidità"),
+    "es": ("Fecha y hora", "Fecha", "Hora", "Temperatura", "Humedad"),
+    "nl": ("Tijdstip", "Datum", "Tijd", "Temperatuur", "Vochtigheid"),
+}
 MISSING = ["", "NA", "--", "Err", "-200", "9999", "n/a", "NaN", "---"]
 
 
@@ -57,12 +78,23 @@ class Log:
 
 
 def stamp_text(time: dt.datetime, style: str) -> str:
-    parts = {"y": f"{time.year}", "yy": f"{time.year % 100:02d}", "m": f"{time.month:02d}",
-             "d": f"{time.day:02d}", "m1": time.month, "d1": time.day, "H": f"{time.hour:02d}",
-             "H1": time.hour, "M": f"{time.minute:02d}", "S": f"{time.second:02d}",
-             "h": f"{(time.hour - 1) % 12 + 1:02d}", "AM": "AM" if time.hour < 12 else "PM",
-             "a.m.": "a.m." if time.hour < 12 else "p.m.", "name": time.strftime("%b"),
-             "unix": int(time.replace(tzinfo=dt.UTC).timestamp())}
+    parts = {
+        "y": f"{time.year}",
+        "yy": f"{time.year % 100:02d}",
+        "m": f"{time.month:02d}",
+        "d": f"{time.day:02d}",
+        "m1": time.month,
+        "d1": time.day,
+        "H": f"{time.hour:02d}",
+        "H1": time.hour,
+        "M": f"{time.minute:02d}",
+        "S": f"{time.second:02d}",
+        "h": f"{(time.hour - 1) % 12 + 1:02d}",
+        "AM": "AM" if time.hour < 12 else "PM",
+        "a.m.": "a.m." if time.hour < 12 else "p.m.",
+        "name": time.strftime("%b"),
+        "unix": int(time.replace(tzinfo=dt.UTC).timestamp()),
+    }
     text = STAMPS[style]
     for key, value in parts.items():
         text = text.replace("{" + key + "}", str(value))
@@ -83,8 +115,9 @@ def logs(draw) -> Log:
     comma = draw(st.booleans())
     quote = draw(st.booleans()) and separator != "  " or (comma and separator == ",")
     layout = draw(st.sampled_from(["wide", "wide", "probe column", "in turn", "one value a line"]))
-    if separator == "  " and (layout == "in turn" or "{AM}" in STAMPS[style] or "{name}" in STAMPS[style]
-                              or "a.m." in STAMPS[style]):
+    if separator == "  " and (
+        layout == "in turn" or "{AM}" in STAMPS[style] or "{name}" in STAMPS[style] or "a.m." in STAMPS[style]
+    ):
         separator = ";"
     apart = draw(st.booleans()) and " " in STAMPS[style] and style not in ("month name",) and separator != "  "
     words = HEADERS[draw(st.sampled_from(list(HEADERS)))]
@@ -104,8 +137,16 @@ def logs(draw) -> Log:
     text = draw(st.sampled_from(["\n", "\r\n"])).join(above + head + body)
     text += draw(st.sampled_from(["", "\n", "\n\n"]))
     encoding = draw(st.sampled_from(["utf-8", "utf-8-sig", "utf-16", "cp1252"]))
-    ways = (style, layout, encoding, f"separator {separator!r}", "decimal comma" if comma else "decimal dot",
-            f"unit {unit} {units}", *writer.ways, *(["no header"] if not heading else []))
+    ways = (
+        style,
+        layout,
+        encoding,
+        f"separator {separator!r}",
+        "decimal comma" if comma else "decimal dot",
+        f"unit {unit} {units}",
+        *writer.ways,
+        *(["no header"] if not heading else []),
+    )
     data = text.encode(encoding)
     return Log(data, truth, missing, text.count("\n") + (not text.endswith("\n")), ways, style not in SURE)
 
@@ -164,8 +205,9 @@ def _rows(draw, writer, start, step, temps, rh, layout):
                     lines.append(writer.line(time, [f"P{p + 1}", "humidity", writer.cell(rh[n, p])]))
             else:
                 width = 1 + (rh is not None)
-                lines.append(writer.line(key[1], [""] * width * p + [temp, *humidity]
-                                         + [""] * width * (temps.shape[1] - 1 - p)))
+                lines.append(
+                    writer.line(key[1], [""] * width * p + [temp, *humidity] + [""] * width * (temps.shape[1] - 1 - p))
+                )
         if layout == "wide":
             lines.append(writer.line(time, wide))
     return lines, truth, missing
@@ -232,15 +274,17 @@ def check(log: Log, folder) -> None:
     assert sum(counted.values()) == log.lines, counted
     for kind, number in counted.items():
         assert kind in ("lines with readings", "header line") or any(
-            row["found"].startswith(f"{number} ") for row in account.rows), kind
-    doubted_order = any(row["severity"] == "doubtful" and "more than one order" in row["found"]
-                        for row in account.rows)
+            row["found"].startswith(f"{number} ") for row in account.rows
+        ), kind
+    doubted_order = any(row["severity"] == "doubtful" and "more than one order" in row["found"] for row in account.rows)
     if log.unsure_order and doubted_order:
         assert len(readings) == len(log.truth)
         return
     names = sorted(readings["probe"].unique())
-    keys = [(names.index(probe), time.to_pydatetime().replace(tzinfo=None))
-            for probe, time in zip(readings["probe"], readings["time"], strict=True)]
+    keys = [
+        (names.index(probe), time.to_pydatetime().replace(tzinfo=None))
+        for probe, time in zip(readings["probe"], readings["time"], strict=True)
+    ]
     found = dict(zip(keys, zip(readings["temp_c"], readings["rh_pct"], strict=True), strict=True))
     assert set(found) == set(log.truth), sorted(set(found) ^ set(log.truth))[:5]
     for key, (temp, rh) in log.truth.items():
@@ -257,6 +301,7 @@ def main(count: int) -> None:
     doubted = []
 
     with tempfile.TemporaryDirectory() as folder:
+
         @settings(max_examples=count, deadline=None, database=None, suppress_health_check=list(HealthCheck))
         @given(logs())
         def run(log):

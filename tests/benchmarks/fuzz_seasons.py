@@ -60,16 +60,22 @@ def main() -> int:
     took = time.monotonic() - start
     for folder, rows in BROKEN[:40]:
         print(f"only the last guard caught: {folder} {rows}")
-    said = (f"{done:,} folders from seed {options.first}, {worked} of them worked through: {bad} with a fault "
-            f"({dict(kinds) or 'none'}); {len(BROKEN)} with a sheet or file that only the last guard caught; "
-            f"{took:.0f} s")
+    said = (
+        f"{done:,} folders from seed {options.first}, {worked} of them worked through: {bad} with a fault "
+        f"({dict(kinds) or 'none'}); {len(BROKEN)} with a sheet or file that only the last guard caught; "
+        f"{took:.0f} s"
+    )
     print(said)
     if options.write:
-        commit = subprocess.run(["git", "rev-parse", "--short", "HEAD"], cwd=ROOT, capture_output=True,
-                                text=True).stdout
-        RESULTS.write_text(f"# Spoilt season folders\n\nCommit {commit.strip()}, {datetime.date.today()}; "
-                           f"`python tests/benchmarks/fuzz_seasons.py {options.count} {options.first} --work "
-                           f"{options.work}`.\n\n{said}\n", encoding="utf-8")
+        commit = subprocess.run(
+            ["git", "rev-parse", "--short", "HEAD"], cwd=ROOT, capture_output=True, text=True
+        ).stdout
+        RESULTS.write_text(
+            f"# Spoilt season folders\n\nCommit {commit.strip()}, {datetime.date.today()}; "
+            f"`python tests/benchmarks/fuzz_seasons.py {options.count} {options.first} --work "
+            f"{options.work}`.\n\n{said}\n",
+            encoding="utf-8",
+        )
     return bool(bad)
 
 

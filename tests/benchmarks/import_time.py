@@ -1,6 +1,6 @@
 """What `import hatchkit` costs, as a ratio to `import pandas` in the same run. At most 1.2 is wanted.
 
-    python tests/benchmarks/import_time.py
+python tests/benchmarks/import_time.py
 """
 
 import statistics

@@ -36,12 +36,23 @@ ROOMS = ("losses", "climate", "relate", "advice", "usual")
 LIMIT = 400
 
 OPERATORS = {
-    ast.Add: ("+", "-"), ast.Sub: ("-", "+"), ast.Mult: ("*", "/"), ast.Div: ("/", "*"), ast.Pow: ("**", "*"),
+    ast.Add: ("+", "-"),
+    ast.Sub: ("-", "+"),
+    ast.Mult: ("*", "/"),
+    ast.Div: ("/", "*"),
+    ast.Pow: ("**", "*"),
     ast.FloorDiv: ("//", "/"),
 }
 COMPARISONS = {
-    ast.Lt: ("<", "<="), ast.LtE: ("<=", "<"), ast.Gt: (">", ">="), ast.GtE: (">=", ">"), ast.Eq: ("==", "!="),
-    ast.NotEq: ("!=", "=="), ast.Is: ("is", "is not"), ast.IsNot: ("is not", "is"), ast.In: ("in", "not in"),
+    ast.Lt: ("<", "<="),
+    ast.LtE: ("<=", "<"),
+    ast.Gt: (">", ">="),
+    ast.GtE: (">=", ">"),
+    ast.Eq: ("==", "!="),
+    ast.NotEq: ("!=", "=="),
+    ast.Is: ("is", "is not"),
+    ast.IsNot: ("is not", "is"),
+    ast.In: ("in", "not in"),
     ast.NotIn: ("not in", "in"),
 }
 
@@ -49,37 +60,68 @@ COMPARISONS = {
 NAMED = {
     "95 % range made 90 %": ("losses/predictive.py", "tail = (1 - level) / 2", "tail = 1 - level"),
     "level of the clear-sign floor halved (weighted)": (
-        "relate/effect.py", 'stdtrit(df, 1 - rules()["clear_chance"])', 'stdtrit(df, 1 - rules()["clear_chance"] / 2)'),
+        "relate/effect.py",
+        'stdtrit(df, 1 - rules()["clear_chance"])',
+        'stdtrit(df, 1 - rules()["clear_chance"] / 2)',
+    ),
     "level of the clear-sign floor halved (Bayes)": (
-        "relate/effect.py", '[tail, limit["clear_chance"], 0.5', '[tail, limit["clear_chance"] / 2, 0.5'),
+        "relate/effect.py",
+        '[tail, limit["clear_chance"], 0.5',
+        '[tail, limit["clear_chance"] / 2, 0.5',
+    ),
     "chicks lost pass exposed windows unharmed": (
-        "relate/excess.py", "spared = spared * (1 - share) + gain", "spared = spared + gain"),
+        "relate/excess.py",
+        "spared = spared * (1 - share) + gain",
+        "spared = spared + gain",
+    ),
     "covariate budget doubled (deaths)": ("relate/design.py", "deaths // 10", "deaths // 5"),
     "covariate budget doubled (batches)": (
-        "relate/design.py", "max(batches - 2, 0) // 5", "2 * max(batches - 2, 0) // 5"),
+        "relate/design.py",
+        "max(batches - 2, 0) // 5",
+        "2 * max(batches - 2, 0) // 5",
+    ),
     "n for n - 1 in the Williams weight": (
-        "relate/effect.py", "weight = 1 / (1 + (at_risk - 1) * k", "weight = 1 / (1 + at_risk * k"),
+        "relate/effect.py",
+        "weight = 1 / (1 + (at_risk - 1) * k",
+        "weight = 1 / (1 + at_risk * k",
+    ),
     "n for n - 1 in the Williams moment": (
-        "relate/effect.py", "expected * (at_risk - 1) * share", "expected * at_risk * share"),
+        "relate/effect.py",
+        "expected * (at_risk - 1) * share",
+        "expected * at_risk * share",
+    ),
     "least band of the clock 6 h": ("climate/clock.py", "max(half, 8.0)", "max(half, 6.0)"),
     "JOIN_HOURS doubled": ("climate/excursions.py", "JOIN_HOURS = 0.5", "JOIN_HOURS = 1.0"),
     "window of the egg's extreme 0 h": ("climate/excursions.py", "EGG_EXTREME_H = 2.0", "EGG_EXTREME_H = 0.0"),
     "boundary of the rolling dose": (
-        "climate/dose.py", 'clock_h - ROLLING_H, side="right"', 'clock_h - ROLLING_H, side="left"'),
+        "climate/dose.py",
+        'clock_h - ROLLING_H, side="right"',
+        'clock_h - ROLLING_H, side="left"',
+    ),
     "no discount for eggs of one batch being alike": (
-        "usual/beta_binomial.py", "size = (1 - rho) / rho\n", "size = 1e9 + 0 * rho\n"),
+        "usual/beta_binomial.py",
+        "size = (1 - rho) / rho\n",
+        "size = 1e9 + 0 * rho\n",
+    ),
     "width of the prior 3.92": ("advice/plan.py", "/ 2.56)", "/ 3.92)"),
     "storage below 3 days shortens the hatch": (
-        "advice/dates.py", "max(stored_days - FRESH_DAYS, 0.0)", "(stored_days - FRESH_DAYS)"),
+        "advice/dates.py",
+        "max(stored_days - FRESH_DAYS, 0.0)",
+        "(stored_days - FRESH_DAYS)",
+    ),
     "the plan's 90 % made 95 %": ("advice/plan.py", "*, sure=0.9, set_at", "*, sure=0.95, set_at"),
-    "the plan's 90 % made 95 % (eggs)": ("usual/beta_binomial.py", "def eggs_learned(weight, chicks, *, sure=0.9)",
-                                         "def eggs_learned(weight, chicks, *, sure=0.95)"),
+    "the plan's 90 % made 95 % (eggs)": (
+        "usual/beta_binomial.py",
+        "def eggs_learned(weight, chicks, *, sure=0.9)",
+        "def eggs_learned(weight, chicks, *, sure=0.95)",
+    ),
 }
 
 #: Edits that change nothing that anybody could see: (file, line of source, edit, place in the line) -> why.
 with open(Path(__file__).with_name("mutations_alike.csv"), encoding="utf-8", newline="") as _alike:
-    EQUIVALENT = {(row["file"], row["line"], row["edit"], int(row["place"])): row["why"]
-                  for row in csv.DictReader(_alike)}
+    EQUIVALENT = {
+        (row["file"], row["line"], row["edit"], int(row["place"])): row["why"] for row in csv.DictReader(_alike)
+    }
 
 
 @dataclass(frozen=True)
@@ -118,9 +160,17 @@ def edits_of(file: Path, name: str) -> list[list[Edit]]:
 
     def edit(start, end, new):
         number = source.count(b"\n", 0, start) + 1
-        ahead = source[starts[number - 1]:start].decode()
-        return Edit(name, start, end, source[start:end].decode(), new, number, lines[number - 1].decode().strip(),
-                    len(ahead.lstrip()))
+        ahead = source[starts[number - 1] : start].decode()
+        return Edit(
+            name,
+            start,
+            end,
+            source[start:end].decode(),
+            new,
+            number,
+            lines[number - 1].decode().strip(),
+            len(ahead.lstrip()),
+        )
 
     def between(left, right, old, new):
         start, end = span(left)[1], span(right)[0]
@@ -164,8 +214,12 @@ def _others(value) -> list[str]:
 
 def possible() -> list[list[Edit]]:
     """Every edit that can be made in the rooms, those of one place together."""
-    return [together for room in ROOMS for file in sorted((ROOT / "hatchkit" / room).glob("*.py"))
-            for together in edits_of(file, f"{room}/{file.name}")]
+    return [
+        together
+        for room in ROOMS
+        for file in sorted((ROOT / "hatchkit" / room).glob("*.py"))
+        for together in edits_of(file, f"{room}/{file.name}")
+    ]
 
 
 def drawn(count: int, seed: int) -> list[Edit]:
@@ -192,8 +246,13 @@ def tests_for(file: str) -> list[str]:
     room, stem = file.split("/")[0], Path(file).stem
     name = re.compile(rf"{room}(\.| import .*\b){stem}\b")
     own = [path for path in sorted((ROOT / "tests" / room).rglob("test_*.py"))]
-    others = [path for place in (*ROOMS, "outside") if place != room
-              for path in sorted((ROOT / "tests" / place).rglob("test_*.py")) if name.search(path.read_text("utf-8"))]
+    others = [
+        path
+        for place in (*ROOMS, "outside")
+        if place != room
+        for path in sorted((ROOT / "tests" / place).rglob("test_*.py"))
+        if name.search(path.read_text("utf-8"))
+    ]
     own.sort(key=lambda path: (not name.search(path.read_text("utf-8")), "guard" not in path.name, path.name))
     return [str(path.relative_to(ROOT)) for path in own[:1] + others + own[1:]]
 
@@ -235,8 +294,20 @@ def start(place: Path, edit: Edit) -> int:
     try:
         import pytest
 
-        status = pytest.main(["-x", "-q", "-p", "no:cacheprovider", "--no-header", "--rootdir", str(place), "-c",
-                              str(place / "pyproject.toml"), *tests_for(edit.file)])
+        status = pytest.main(
+            [
+                "-x",
+                "-q",
+                "-p",
+                "no:cacheprovider",
+                "--no-header",
+                "--rootdir",
+                str(place),
+                "-c",
+                str(place / "pyproject.toml"),
+                *tests_for(edit.file),
+            ]
+        )
     except BaseException as error:
         print(f"ERROR {error!r}")
         status = 3
@@ -279,8 +350,10 @@ def run(edits: list[Edit], workers: int, minutes: float) -> dict[Edit, tuple[str
                 by = by[1] if by else "no end" if took > LIMIT else ""
                 word = "survived" if status == 0 else "noticed" if by else "broken"
                 done[edit] = (word, took, by or said[-200:])
-                print(f"{len(done):3d} {done[edit][0]:8s} {took:4.0f} s  {edit.file}:{edit.line} {edit.what}   {by}",
-                      flush=True)
+                print(
+                    f"{len(done):3d} {done[edit][0]:8s} {took:4.0f} s  {edit.file}:{edit.line} {edit.what}   {by}",
+                    flush=True,
+                )
                 copies.restore(place, edit)
                 copies.free.append(place)
                 del running[child]
@@ -304,16 +377,24 @@ def report(edits, done, title: str) -> str:
     open_ = [edit for edit in survived if edit not in alike]
     broken = sum(found[0] == "broken" for found in done.values())
     counted = len(done) - len(alike) - broken
-    lines = [f"# {title}", "",
-             f"Commit {commit.strip()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
-             f"{len(edits)} edits drawn, {len(done)} run, {len(done) - len(survived) - broken} noticed, {len(open_)} "
-             f"not, {len(alike)} without any effect, {broken} ended without a word: "
-             f"{(counted - len(open_)) / max(counted, 1):.1%} of those that matter noticed.",
-             "", "## Not noticed", "", "| where | edit | line |", "|---|---|---|"]
+    lines = [
+        f"# {title}",
+        "",
+        f"Commit {commit.strip()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
+        f"{len(edits)} edits drawn, {len(done)} run, {len(done) - len(survived) - broken} noticed, {len(open_)} "
+        f"not, {len(alike)} without any effect, {broken} ended without a word: "
+        f"{(counted - len(open_)) / max(counted, 1):.1%} of those that matter noticed.",
+        "",
+        "## Not noticed",
+        "",
+        "| where | edit | line |",
+        "|---|---|---|",
+    ]
     lines += [f"| {edit.file}:{edit.line} | `{edit.what}` | `{edit.text}` |".replace("|=", r"\|=") for edit in open_]
     lines += ["", "## Without effect", "", "| where | edit | why |", "|---|---|---|"]
-    lines += [f"| {edit.file}:{edit.line} | `{edit.what}` in `{edit.text}` | "
-              f"{EQUIVALENT[edit.key]} |" for edit in alike]
+    lines += [
+        f"| {edit.file}:{edit.line} | `{edit.what}` in `{edit.text}` | {EQUIVALENT[edit.key]} |" for edit in alike
+    ]
     return "\n".join(lines) + "\n"
 
 
@@ -335,8 +416,10 @@ def main() -> None:
         sys.exit(f"The tests of these rooms fail on the source as it is: {', '.join(unsound)}")
     done = kept | run(waiting, options.workers, options.minutes)
     if options.named:
-        print("\n".join(f"SURVIVED: {edit.text}" for edit in edits if done.get(edit, ("",))[0] == "survived") or
-              f"all {len(done)} noticed")
+        print(
+            "\n".join(f"SURVIVED: {edit.text}" for edit in edits if done.get(edit, ("",))[0] == "survived")
+            or f"all {len(done)} noticed"
+        )
         return
     RESULTS.parent.mkdir(exist_ok=True)
     rows = [[*edit.key, *done[edit]] for edit in edits if edit in done]
@@ -352,8 +435,7 @@ def earlier() -> tuple[list[Edit], dict]:
     edits = [there[key] for key in known if key in there]
     for gone in known.keys() - there.keys():
         print(f"can be made no more: {gone}")
-    return edits, {edit: known[edit.key] for edit in edits
-                   if known[edit.key][0] == "noticed" or edit.key in EQUIVALENT}
+    return edits, {edit: known[edit.key] for edit in edits if known[edit.key][0] == "noticed" or edit.key in EQUIVALENT}
 
 
 if __name__ == "__main__":

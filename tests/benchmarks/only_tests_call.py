@@ -22,8 +22,12 @@ def _words(folder: str, ending: str) -> set[str]:
 def main() -> None:
     """Print each with its file and whether a test names it."""
     trees = {file: ast.parse(file.read_text(encoding="utf-8")) for file in sorted((ROOT / "hatchkit").rglob("*.py"))}
-    used = {node.id if isinstance(node, ast.Name) else node.attr for tree in trees.values() for node in ast.walk(tree)
-            if isinstance(node, (ast.Name, ast.Attribute))}
+    used = {
+        node.id if isinstance(node, ast.Name) else node.attr
+        for tree in trees.values()
+        for node in ast.walk(tree)
+        if isinstance(node, (ast.Name, ast.Attribute))
+    }
     used |= _words("notebooks", ".ipynb") | _words("hatchkit", ".j2") | {"__getattr__", "__dir__"}
     used |= set(re.findall(r'"(\w+)"', (ROOT / "hatchkit" / "__init__.py").read_text(encoding="utf-8")))
     tests, count = _words("tests", ".py"), 0

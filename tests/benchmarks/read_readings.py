@@ -31,23 +31,31 @@ def write_logs(folder: Path, rows: int) -> None:
     rh = 52 + noise.normal(0, 0.8, rows)
     with open(folder / "iso.csv", "w", encoding="utf-8") as file:
         file.write("time,temp (°C),rh (%)\n")
-        file.writelines(f"{t},{a:.2f},{b:.1f}\n" for t, a, b in zip(
-            stamps.strftime("%Y-%m-%d %H:%M:%S"), temp, rh, strict=True))
+        file.writelines(
+            f"{t},{a:.2f},{b:.1f}\n" for t, a, b in zip(stamps.strftime("%Y-%m-%d %H:%M:%S"), temp, rh, strict=True)
+        )
     with open(folder / "day_first.csv", "w", encoding="utf-8") as file:
         file.write("Logger 3\nHall\nStart 2024\nZeit;Temperatur (°C);Feuchte (%)\n")
-        file.writelines(f"{t};{a:.2f};{b:.1f}\n".replace(".", ",").replace(",", ".", 2) for t, a, b in zip(
-            stamps.strftime("%d.%m.%Y %H:%M:%S"), temp, rh, strict=True))
+        file.writelines(
+            f"{t};{a:.2f};{b:.1f}\n".replace(".", ",").replace(",", ".", 2)
+            for t, a, b in zip(stamps.strftime("%d.%m.%Y %H:%M:%S"), temp, rh, strict=True)
+        )
 
 
 def told(path: Path) -> list:
     """Single calls of read_csv that give the typed columns of one of the two files."""
     if path.stem == "iso":
         common = dict(parse_dates=["time"])
-        return [lambda: pd.read_csv(path, **common), lambda: pd.read_csv(path, date_format="ISO8601", **common),
-                lambda: pd.read_csv(path, date_format="ISO8601", memory_map=True, **common)]
+        return [
+            lambda: pd.read_csv(path, **common),
+            lambda: pd.read_csv(path, date_format="ISO8601", **common),
+            lambda: pd.read_csv(path, date_format="ISO8601", memory_map=True, **common),
+        ]
     common = dict(sep=";", decimal=",", skiprows=3, parse_dates=["Zeit"])
-    return [lambda: pd.read_csv(path, date_format="%d.%m.%Y %H:%M:%S", **common),
-            lambda: pd.read_csv(path, date_format="%d.%m.%Y %H:%M:%S", cache_dates=False, **common)]
+    return [
+        lambda: pd.read_csv(path, date_format="%d.%m.%Y %H:%M:%S", **common),
+        lambda: pd.read_csv(path, date_format="%d.%m.%Y %H:%M:%S", cache_dates=False, **common),
+    ]
 
 
 def ours(path: Path, mark: bool = True):
@@ -59,8 +67,9 @@ def ours(path: Path, mark: bool = True):
 def marks_only(readings):
     from hatchkit.records import marks
 
-    return marks.marks_of(readings["time"].dt.tz_localize(None).to_numpy(), readings["temp_c"].to_numpy(),
-                          readings["rh_pct"].to_numpy())
+    return marks.marks_of(
+        readings["time"].dt.tz_localize(None).to_numpy(), readings["temp_c"].to_numpy(), readings["rh_pct"].to_numpy()
+    )
 
 
 def best(calls: dict, runs: int) -> dict:
@@ -77,8 +86,9 @@ def best(calls: dict, runs: int) -> dict:
 
 def peak_mb(path: Path, which: str) -> float:
     """Highest memory of one call in a fresh process, in MB."""
-    run = subprocess.run([sys.executable, __file__, "--peak", which, str(path)], capture_output=True, text=True,
-                         check=True)
+    run = subprocess.run(
+        [sys.executable, __file__, "--peak", which, str(path)], capture_output=True, text=True, check=True
+    )
     return float(run.stdout)
 
 
@@ -106,31 +116,40 @@ def main(rows: int, names=("iso", "day_first")) -> None:
             path = Path(folder) / f"{name}.csv"
             readings, _ = ours(path)
             calls = {f"told {n}": call for n, call in enumerate(told(path))}
-            calls |= {"ours": lambda path=path: ours(path),
-                      "ours without marks": lambda path=path: ours(path, False),
-                      "marks alone": lambda readings=readings: marks_only(readings)}
+            calls |= {
+                "ours": lambda path=path: ours(path),
+                "ours without marks": lambda path=path: ours(path, False),
+                "marks alone": lambda readings=readings: marks_only(readings),
+            }
             took = best(calls, RUNS[path.stem])
             least = [min(took[key][kind] for key in took if key.startswith("told")) for kind in (0, 1)]
             print(f"{path.name}, {rows:,} rows, {path.stat().st_size / 1e6:.0f} MB")
             for key, (processor, clock) in took.items():
-                print(f"  {key:20s} {processor:6.2f} s processor ({processor / least[0]:4.2f} x)"
-                      f"   {clock:6.2f} s clock ({clock / least[1]:4.2f} x)")
+                print(
+                    f"  {key:20s} {processor:6.2f} s processor ({processor / least[0]:4.2f} x)"
+                    f"   {clock:6.2f} s clock ({clock / least[1]:4.2f} x)"
+                )
             read = took["ours without marks"]
             print(f"  marks / our read     {took['marks alone'][0] / read[0]:4.2f} x processor")
             peaks = {which: peak_mb(path, which) for which in ("0", "1", "ours")}
             least_mb = min(value for key, value in peaks.items() if key != "ours")
-            print(f"  peak memory          {peaks['ours']:.0f} MB, told {least_mb:.0f} MB: "
-                  f"{peaks['ours'] / least_mb:4.2f} x\n")
+            print(
+                f"  peak memory          {peaks['ours']:.0f} MB, told {least_mb:.0f} MB: "
+                f"{peaks['ours'] / least_mb:4.2f} x\n"
+            )
 
 
 GARBAGE = {
     "random bytes": lambda size: np.random.default_rng(1).bytes(size),
     "one line of letters": lambda size: b"z" * size,
     "short lines of words": lambda size: b"words and words\n" * (size // 16),
-    "a log only at its head": lambda size: b"time,temp C\n" + b"".join(
-        b"2026-04-01 10:%02d:00,37.5\n" % n for n in range(60)) + b"a,b\n" * (size // 4),
-    "a log and then one endless line": lambda size: b"time,temp C\n" + b"".join(
-        b"2026-04-01 10:%02d:00,37.5\n" % n for n in range(60)) + b"y" * size}
+    "a log only at its head": lambda size: (
+        b"time,temp C\n" + b"".join(b"2026-04-01 10:%02d:00,37.5\n" % n for n in range(60)) + b"a,b\n" * (size // 4)
+    ),
+    "a log and then one endless line": lambda size: (
+        b"time,temp C\n" + b"".join(b"2026-04-01 10:%02d:00,37.5\n" % n for n in range(60)) + b"y" * size
+    ),
+}
 
 
 def garbage(megabytes: int) -> None:

@@ -27,13 +27,40 @@ def write_eggs(path: Path, rows: int) -> None:
     for number in range(100):
         page.append([f"B{number}", "hen", "A", dt.datetime(2026, 1, 1, 18) + dt.timedelta(number), rows // 100])
     page = book.create_sheet("eggs")
-    page.append(["batch", "egg", "tray", "row", "col", "weight_g", "candle1", "candle2", "transfer", "outcome",
-                 "stage_day", "notes"])
+    page.append(
+        [
+            "batch",
+            "egg",
+            "tray",
+            "row",
+            "col",
+            "weight_g",
+            "candle1",
+            "candle2",
+            "transfer",
+            "outcome",
+            "stage_day",
+            "notes",
+        ]
+    )
     for number in range(rows):
         dead = random.random() < 0.1
-        page.append([f"B{number // (rows // 100)}", number % (rows // 100) + 1, "T1", number % 8 + 1, number % 6,
-                     round(random.gauss(60, 4), 1), "alive", "alive", "alive", "dead" if dead else "hatched",
-                     round(random.uniform(15, 20)) if dead else None, None])
+        page.append(
+            [
+                f"B{number // (rows // 100)}",
+                number % (rows // 100) + 1,
+                "T1",
+                number % 8 + 1,
+                number % 6,
+                round(random.gauss(60, 4), 1),
+                "alive",
+                "alive",
+                "alive",
+                "dead" if dead else "hatched",
+                round(random.uniform(15, 20)) if dead else None,
+                None,
+            ]
+        )
     book.save(path)
 
 
@@ -42,12 +69,44 @@ def write_batches(path: Path, rows: int) -> None:
     random.seed(2)
     book = openpyxl.Workbook(write_only=True)
     page = book.create_sheet("batches")
-    page.append(["Batch no.", "Kind", "Incubator", "Set on", "Eggs in", "1st candling", "Clears candling 1",
-                 "Dead candling 1", "Transfer date", "Dead at transfer", "Taken off", "Hatched", "Culls", "Notes"])
+    page.append(
+        [
+            "Batch no.",
+            "Kind",
+            "Incubator",
+            "Set on",
+            "Eggs in",
+            "1st candling",
+            "Clears candling 1",
+            "Dead candling 1",
+            "Transfer date",
+            "Dead at transfer",
+            "Taken off",
+            "Hatched",
+            "Culls",
+            "Notes",
+        ]
+    )
     for number in range(rows):
         start = dt.datetime(2020, 1, 1, 18) + dt.timedelta(hours=2 * number)
-        page.append([f"B{number}", "Hen", "A", start, 40, start + dt.timedelta(days=7), 3, 1,
-                     start + dt.timedelta(days=18), 1, start + dt.timedelta(days=21.5), 30, 1, None])
+        page.append(
+            [
+                f"B{number}",
+                "Hen",
+                "A",
+                start,
+                40,
+                start + dt.timedelta(days=7),
+                3,
+                1,
+                start + dt.timedelta(days=18),
+                1,
+                start + dt.timedelta(days=21.5),
+                30,
+                1,
+                None,
+            ]
+        )
     book.save(path)
 
 
@@ -69,10 +128,14 @@ def main() -> None:
         with tempfile.TemporaryDirectory() as folder:
             path = Path(folder) / "batches.xlsx"
             write(path, rows)
-            bare, kit = side_by_side(lambda path=path: pd.read_excel(path, sheet_name=None, engine="calamine"),
-                                     lambda folder=folder: read_folder(folder))
-            print(f"{rows:,} {name}: pandas.read_excel (calamine) {bare:.3f} s, read_folder {kit:.3f} s, "
-                  f"ratio {kit / bare:.2f}")
+            bare, kit = side_by_side(
+                lambda path=path: pd.read_excel(path, sheet_name=None, engine="calamine"),
+                lambda folder=folder: read_folder(folder),
+            )
+            print(
+                f"{rows:,} {name}: pandas.read_excel (calamine) {bare:.3f} s, read_folder {kit:.3f} s, "
+                f"ratio {kit / bare:.2f}"
+            )
 
 
 if __name__ == "__main__":

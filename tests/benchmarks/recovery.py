@@ -29,8 +29,9 @@ HARMLESS = {f"heat_half_day{day}": 1e9 for day in (3, 7, 11, 16, 19)} | {"lethal
 
 
 def one_excess(seed, cause, severity, harm=True):
-    season, answer = draw_season(seed=seed, cause=cause, severity=severity, times=4, batches=14,
-                                 parameters=None if harm else HARMLESS)
+    season, answer = draw_season(
+        seed=seed, cause=cause, severity=severity, times=4, batches=14, parameters=None if harm else HARMLESS
+    )
     relation = relate_losses(season, draws=2000)
     row = {"cause": cause if harm else f"{cause}, harmless", "verdict": relation.verdict}
     if len(relation.excess):
@@ -49,22 +50,42 @@ def one_probe(seed, severity):
     rows = []
     for name, row in table.iterrows():
         wanted = truth if name == machine else 0.0
-        rows.append({"planted": wanted, "found": row["clock_bias_c"],
-                     "holds": row["clock_low_c"] <= wanted <= row["clock_high_c"]})
+        rows.append(
+            {
+                "planted": wanted,
+                "found": row["clock_bias_c"],
+                "holds": row["clock_low_c"] <= wanted <= row["clock_high_c"],
+            }
+        )
     return rows
 
 
 def main(seasons=60):
-    rows = [one_excess(seed, cause, "moderate", harm) for cause, harm in (
-        ("overheating", False), ("overheating", True), ("drift_cool", True)) for seed in range(seasons)]
+    rows = [
+        one_excess(seed, cause, "moderate", harm)
+        for cause, harm in (("overheating", False), ("overheating", True), ("drift_cool", True))
+        for seed in range(seasons)
+    ]
     table = pd.DataFrame(rows)
     print(pd.crosstab(table["verdict"], table["cause"], normalize="columns").round(3).to_string())
-    print(table.dropna(subset=["truth"]).groupby("cause").agg(
-        seasons=("truth", "size"), truth=("truth", "mean"), excess=("excess", "mean"), width=("width", "median"),
-        share_holding=("holds", lambda held: np.mean(held.astype(bool)))).round(3))
+    print(
+        table.dropna(subset=["truth"])
+        .groupby("cause")
+        .agg(
+            seasons=("truth", "size"),
+            truth=("truth", "mean"),
+            excess=("excess", "mean"),
+            width=("width", "median"),
+            share_holding=("holds", lambda held: np.mean(held.astype(bool))),
+        )
+        .round(3)
+    )
     probes = pd.DataFrame([row for seed in range(seasons) for row in one_probe(seed, "mild")])
-    print(probes.groupby("planted").agg(machines=("found", "size"), found=("found", "mean"), sd=("found", "std"),
-                                        share_holding=("holds", "mean")).round(3))
+    print(
+        probes.groupby("planted")
+        .agg(machines=("found", "size"), found=("found", "mean"), sd=("found", "std"), share_holding=("holds", "mean"))
+        .round(3)
+    )
 
 
 if __name__ == "__main__":

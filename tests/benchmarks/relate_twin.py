@@ -128,9 +128,7 @@ class GridBayes:
         below = np.cumsum(mass, 1) - mass / 2
         below /= mass.sum(1, keepdims=True)
         tail = (1 - rules()["interval"]) / 2
-        ends = np.array(
-            [np.interp([0.5, tail, 1 - tail, rules()["clear_chance"]], row, lags * step) for row in below]
-        )
+        ends = np.array([np.interp([0.5, tail, 1 - tail, rules()["clear_chance"]], row, lags * step) for row in below])
         return tuple(ends.T)
 
     def predictive(self, rng, died, hit, draws=300):
@@ -166,9 +164,7 @@ def seasons_verdict(died, eggs, hit, grid=None):
         grid = grid or GridBayes(eggs)
         out[:, slow] = grid.interval(died[slow], hit)
     enough = (
-        (len(hit) >= limit["least_batches"])
-        & (hit.sum() >= limit["least_exposed"])
-        & (deaths >= limit["least_deaths"])
+        (len(hit) >= limit["least_batches"]) & (hit.sum() >= limit["least_exposed"]) & (deaths >= limit["least_deaths"])
     )
     clear = enough & (more <= limit["clear_chance"]) & (out[3] > 0)
     return more, *out[:3], clear

@@ -16,8 +16,10 @@ import nbformat
 from nbformat.v4 import new_code_cell, new_notebook
 
 BARE = "import pandas\nimport matplotlib.pyplot\nimport statsmodels.api"
-RUN = ("import sys; import nbformat; from nbclient import NotebookClient; "
-       "page = nbformat.read(sys.argv[1], as_version=4); NotebookClient(page, kernel_name='python3').execute()")
+RUN = (
+    "import sys; import nbformat; from nbclient import NotebookClient; "
+    "page = nbformat.read(sys.argv[1], as_version=4); NotebookClient(page, kernel_name='python3').execute()"
+)
 
 
 def seconds(command, repeats: int = 3) -> float:

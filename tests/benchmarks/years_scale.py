@@ -30,18 +30,43 @@ def write(folder: Path, seasons: int, readings: int) -> None:
         for batch in range(BATCHES):
             day = pd.Timestamp(year, 3, 1) + pd.Timedelta(days=12 * (batch // 2) * 2, hours=18)
             dead = int(rng.integers(0, 4))
-            rows.append([batch + 1, "hen", f"pen {batch % 3}", "AB"[batch % 2], day, 40, day + pd.Timedelta(days=7), 4,
-                         dead, day + pd.Timedelta(days=21), 34 - dead - int(rng.integers(0, 6))])
-        heads = ["batch", "species", "pen", "incubator", "set_at", "eggs_set", "candle1_at", "clear1", "dead1",
-                 "taken_off_at", "hatched"]
+            rows.append(
+                [
+                    batch + 1,
+                    "hen",
+                    f"pen {batch % 3}",
+                    "AB"[batch % 2],
+                    day,
+                    40,
+                    day + pd.Timedelta(days=7),
+                    4,
+                    dead,
+                    day + pd.Timedelta(days=21),
+                    34 - dead - int(rng.integers(0, 6)),
+                ]
+            )
+        heads = [
+            "batch",
+            "species",
+            "pen",
+            "incubator",
+            "set_at",
+            "eggs_set",
+            "candle1_at",
+            "clear1",
+            "dead1",
+            "taken_off_at",
+            "hatched",
+        ]
         pd.DataFrame(rows, columns=heads).to_csv(home / "batches.csv", index=False)
         (home / "season.toml").write_text('timezone = "Europe/Rome"\n', encoding="utf-8")
         span = pd.date_range(pd.Timestamp(year, 3, 1, 18), periods=round(8 * 24 * 24 * 60 / step), freq=f"{step}min")
         for machine in "AB":
             warm = 37.5 + 0.1 * rng.standard_normal(len(span))
-            warm[len(warm) // 3: len(warm) // 3 + round(600 / step)] += 2.5
+            warm[len(warm) // 3 : len(warm) // 3 + round(600 / step)] += 2.5
             pd.DataFrame({"time": span.strftime("%Y-%m-%d %H:%M"), "temp_c": warm.round(2)}).to_csv(
-                home / "sensors" / f"{machine}.csv", index=False)
+                home / "sensors" / f"{machine}.csv", index=False
+            )
 
 
 def measure(folder: str) -> None:
@@ -55,8 +80,11 @@ def measure(folder: str) -> None:
     hk.groups(season, by="incubator", outcome="hatch")
     rest = time.process_time() - start - read - dose
     memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1e6
-    print(f"{len(season.batches):6d} batches {len(season.readings):11,} readings: read {read:7.1f} s, doses "
-          f"{dose:7.1f} s ({len(found)} windows), groups {rest:6.1f} s, memory {memory:.2f} GB", flush=True)
+    print(
+        f"{len(season.batches):6d} batches {len(season.readings):11,} readings: read {read:7.1f} s, doses "
+        f"{dose:7.1f} s ({len(found)} windows), groups {rest:6.1f} s, memory {memory:.2f} GB",
+        flush=True,
+    )
 
 
 def main(words) -> None:

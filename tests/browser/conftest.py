@@ -8,8 +8,15 @@ import pytest
 
 BROWSER = shutil.which("chromium") or shutil.which("chromium-browser") or shutil.which("google-chrome")
 DRIVER = shutil.which("chromedriver")
-MISSING = [name for name, there in (("Chromium", BROWSER), ("chromedriver", DRIVER),
-                                    ("the library selenium", find_spec("selenium"))) if not there]
+MISSING = [
+    name
+    for name, there in (
+        ("Chromium", BROWSER),
+        ("chromedriver", DRIVER),
+        ("the library selenium", find_spec("selenium")),
+    )
+    if not there
+]
 
 collect_ignore = ["test_browser_lab.py", "test_browser_pages.py", "test_browser_reading.py"] if MISSING else []
 
@@ -41,8 +48,10 @@ def page(season, chromium):
 
 def pytest_terminal_summary(terminalreporter):
     if MISSING:
-        terminalreporter.write_line("Not run: opening pages, and the notebooks in JupyterLab, in a browser "
-                                    f"(this machine has no {' and no '.join(MISSING)}).")
+        terminalreporter.write_line(
+            "Not run: opening pages, and the notebooks in JupyterLab, in a browser "
+            f"(this machine has no {' and no '.join(MISSING)})."
+        )
     for what, setting in (("axe-core on the pages", "HATCHKIT_AXE"), ("the checker of HTML", "HATCHKIT_VNU")):
         if not os.environ.get(setting):
             terminalreporter.write_line(f"Not run: {what} ({setting} names no file; see .ci/run).")

@@ -14,9 +14,17 @@ from selenium.webdriver.chrome.service import Service
 from selenium.webdriver.common.by import By
 
 ROOT = Path(__file__).resolve().parents[2]
-QUIET = ["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-         "--disable-background-networking", "--disable-component-update", "--disable-sync",
-         "--window-size=1400,1000"]
+QUIET = [
+    "--headless=new",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--window-size=1400,1000",
+]
 
 
 class Lab:
@@ -28,14 +36,24 @@ class Lab:
             self.port = free.getsockname()[1]
         self.log = Path(scratch) / "lab.log"
         runtime = Path(scratch) / "runtime"
-        own = {name: str(Path(scratch) / name.lower()) for name in (
-            "JUPYTER_CONFIG_DIR", "JUPYTER_DATA_DIR", "JUPYTERLAB_SETTINGS_DIR", "JUPYTERLAB_WORKSPACES_DIR",
-            "IPYTHONDIR")}
+        own = {
+            name: str(Path(scratch) / name.lower())
+            for name in (
+                "JUPYTER_CONFIG_DIR",
+                "JUPYTER_DATA_DIR",
+                "JUPYTERLAB_SETTINGS_DIR",
+                "JUPYTERLAB_WORKSPACES_DIR",
+                "IPYTHONDIR",
+            )
+        }
         with self.log.open("w") as log:
             self.process = subprocess.Popen(
                 [sys.executable, "-m", "hatchkit", "open", str(folder), "--no-browser", "--port", str(self.port)],
-                stdout=log, stderr=log, cwd=ROOT,
-                env={**os.environ, **own, "JUPYTER_RUNTIME_DIR": str(runtime)})
+                stdout=log,
+                stderr=log,
+                cwd=ROOT,
+                env={**os.environ, **own, "JUPYTER_RUNTIME_DIR": str(runtime)},
+            )
         info = wait_for(lambda: next(iter(runtime.glob("jpserver-*.json")), None), 60, self.log.read_text)
         facts = wait_for(lambda: json.loads(info.read_text(encoding="utf-8") or "null"), 5)
         self.token, self.server = facts["token"], facts["pid"]
@@ -44,8 +62,9 @@ class Lab:
         return f"http://127.0.0.1:{self.port}/lab/tree/{page}?token={self.token}&reset"
 
     def ask(self, path, method="GET"):
-        asked = urllib.request.Request(f"http://127.0.0.1:{self.port}/api/{path}", method=method,
-                                       headers={"Authorization": f"token {self.token}"})
+        asked = urllib.request.Request(
+            f"http://127.0.0.1:{self.port}/api/{path}", method=method, headers={"Authorization": f"token {self.token}"}
+        )
         with urllib.request.urlopen(asked, timeout=60) as answer:
             return json.loads(answer.read() or "null")
 
@@ -70,8 +89,7 @@ def browser(*, binary, driver, scratch):
 def addresses_asked(page):
     """Addresses that the browser has asked for since the last call."""
     events = (json.loads(entry["message"])["message"] for entry in page.get_log("performance"))
-    return {event["params"]["request"]["url"] for event in events
-            if event["method"] == "Network.requestWillBeSent"}
+    return {event["params"]["request"]["url"] for event in events if event["method"] == "Network.requestWillBeSent"}
 
 
 def wait_for(look, seconds, otherwise=lambda: ""):

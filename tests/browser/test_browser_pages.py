@@ -87,9 +87,16 @@ def test_words_unfolded_and_sheets_of_paper(page, html):
 def test_a_reader_finds_the_six_answers_unfolded(page, season):
     show(page, season / "season.html", 1280)
     seen = page.find_element("tag name", "main").text
-    for words in ("505 good chicks", "66 % of the eggs set", "80 % of those not clear", "How sure is that?",
-                  "Most goes to ", "What to do now", "Is it more than bad luck?\nYes: H2",
-                  "What is not known"):
+    for words in (
+        "505 good chicks",
+        "66 % of the eggs set",
+        "80 % of those not clear",
+        "How sure is that?",
+        "Most goes to ",
+        "What to do now",
+        "Is it more than bad luck?\nYes: H2",
+        "What is not known",
+    ):
         assert words in seen, words
 
 
@@ -106,6 +113,7 @@ def test_axe_finds_no_fault(opened):
 
 @pytest.mark.skipif(not VNU, reason="the checker of HTML is not there: HATCHKIT_VNU names no file")
 def test_the_html_is_valid(html):
-    checked = subprocess.run(["java", "-jar", VNU, "--errors-only", "--format", "gnu", str(html)], capture_output=True,
-                             text=True)
+    checked = subprocess.run(
+        ["java", "-jar", VNU, "--errors-only", "--format", "gnu", str(html)], capture_output=True, text=True
+    )
     assert checked.returncode == 0, checked.stderr[:2000]

@@ -12,8 +12,10 @@ from selenium.webdriver.common.keys import Keys
 from selenium.webdriver.support.ui import Select
 
 #: "Rest" may be dead in shell or clear: both add up.
-SHEET = ("Hatch,Breed,Date in,Eggs,Rest,Dead,Chicks\n1,Leghorn,2025-03-01,24,3,4,17\n2,Leghorn,2025-04-01,30,4,6,20\n"
-         "3,Leghorn,2025-05-01,20,2,3,15\n")
+SHEET = (
+    "Hatch,Breed,Date in,Eggs,Rest,Dead,Chicks\n1,Leghorn,2025-03-01,24,3,4,17\n2,Leghorn,2025-04-01,30,4,6,20\n"
+    "3,Leghorn,2025-05-01,20,2,3,15\n"
+)
 FORM = ".jp-OutputArea-output .widget-dropdown"
 
 
@@ -30,7 +32,7 @@ def _top_of_notebook(season):
     path = season / "notebooks" / "0_your_records.ipynb"
     whole = nbformat.read(path, as_version=4)
     last = next(n for n, cell in enumerate(whole.cells) if "confirm_reading(season)" in cell.source)
-    whole.cells = whole.cells[:last + 1]
+    whole.cells = whole.cells[: last + 1]
     nbformat.write(whole, path)
 
 

@@ -33,8 +33,13 @@ def test_arrays_keep_their_shape_and_missing_stays_missing():
 
 
 def test_number_in_number_out():
-    for value in (air.saturation_pressure(37.5), air.dew_point(37.5, 50), air.wet_bulb(37.5, 50),
-                  air.standard_pressure(500), air.rh_from_wet_bulb(37.5, 29)):
+    for value in (
+        air.saturation_pressure(37.5),
+        air.dew_point(37.5, 50),
+        air.wet_bulb(37.5, 50),
+        air.standard_pressure(500),
+        air.rh_from_wet_bulb(37.5, 29),
+    ):
         assert np.ndim(value) == 0
 
 

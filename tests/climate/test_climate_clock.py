@@ -14,8 +14,11 @@ def clock(temp=None, *, middle=500, window=20, **batch):
     """Hen eggs; from transfer on the machine stands at the hatching temperature."""
     air = temp or level(37.5)
     rows = readings(lambda h: air(h) - np.where(h >= 18 * 24, 37.5 - 36.94, 0))
-    hatch = {} if middle is None else {"first_hatch_at": hour(middle - window / 2),
-                                       "last_hatch_at": hour(middle + window / 2)}
+    hatch = (
+        {}
+        if middle is None
+        else {"first_hatch_at": hour(middle - window / 2), "last_hatch_at": hour(middle + window / 2)}
+    )
     return hatch_clock(season(rows, [hatch | batch])).iloc[0]
 
 
@@ -68,16 +71,16 @@ def test_the_probe_error_that_would_explain_a_late_hatch_is_found(error):
 
 
 def test_batches_that_agree_accuse_the_probe():
-    hatches = [{"batch": str(n), "first_hatch_at": hour(514 + n), "last_hatch_at": hour(534 + n)}
-               for n in (-1, 0, 1, 2)]
+    hatches = [
+        {"batch": str(n), "first_hatch_at": hour(514 + n), "last_hatch_at": hour(534 + n)} for n in (-1, 0, 1, 2)
+    ]
     row = probe_truth(season(batches=hatches)).iloc[0]
     assert row["verdict"] == "eggs say it reads high"
     assert row["clock_batches"] == 4 and row["clock_low_c"] > 0.5
 
 
 def test_batches_that_disagree_accuse_nothing():
-    hatches = [{"batch": str(n), "first_hatch_at": hour(490 + n), "last_hatch_at": hour(510 + n)}
-               for n in (-30, 0, 40)]
+    hatches = [{"batch": str(n), "first_hatch_at": hour(490 + n), "last_hatch_at": hour(510 + n)} for n in (-30, 0, 40)]
     assert probe_truth(season(batches=hatches)).iloc[0]["verdict"] == "not checked"
 
 
@@ -120,7 +123,7 @@ def test_the_clock_counts_development_up_to_the_hour():
     met = batch_track(season(readings(with_events(bump(-50, 400, -2.0)), noise=0.0)), "1")
     age = met["age_days"].to_numpy() * 24
     hours, unknown = hours_until(300.0, age, met["rate"].to_numpy(), met["hours"].to_numpy())
-    slow = 1.85 ** -0.2
+    slow = 1.85**-0.2
     assert hours == pytest.approx(300 / slow, rel=0.003) and unknown == pytest.approx(0, abs=0.01)
 
 

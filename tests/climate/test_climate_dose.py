@@ -90,9 +90,23 @@ def test_cold_hours_are_counted_on_the_egg():
     assert result["hours_cold"] > result["hours_egg_below_20"]
 
 
-@pytest.mark.parametrize(("temp", "expected"), [
-    (25, 0.0), (27, 0.21), (30, 0.63), (33, 0.76), (35, 0.857), (36, 0.912), (37, 0.970), (37.5, 1.0), (38, 1.031),
-    (39, 1.097), (39.5, 1.131), (42, 1.131)])
+@pytest.mark.parametrize(
+    ("temp", "expected"),
+    [
+        (25, 0.0),
+        (27, 0.21),
+        (30, 0.63),
+        (33, 0.76),
+        (35, 0.857),
+        (36, 0.912),
+        (37, 0.970),
+        (37.5, 1.0),
+        (38, 1.031),
+        (39, 1.097),
+        (39.5, 1.131),
+        (42, 1.131),
+    ],
+)
 def test_rates_of_development(temp, expected):
     """Q10 = 1.85 from bobwhite eggs (Birchard); fade below 30 and cap are the kit's own judgement."""
     assert rate(temp, 37.5) == pytest.approx(expected, abs=0.003)

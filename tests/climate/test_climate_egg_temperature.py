@@ -71,9 +71,21 @@ def test_the_band_is_that_of_random_draws():
     age = 14 + hours / 24
     egg = egg_temperature(hours, air, age_days=age, egg_mass_g=60, air="still")
     tau = egg_heat.time_constant(60, "still")
-    draws = np.stack([
-        plain_loop(hours, air, age, 60, "still", tau=tau * np.exp(rng.normal(0, 0.2)),
-                   conductance_factor=np.exp(rng.normal(0, 0.25)), bias=rng.normal(0, 0.3)) for _ in range(600)])
+    draws = np.stack(
+        [
+            plain_loop(
+                hours,
+                air,
+                age,
+                60,
+                "still",
+                tau=tau * np.exp(rng.normal(0, 0.2)),
+                conductance_factor=np.exp(rng.normal(0, 0.25)),
+                bias=rng.normal(0, 0.3),
+            )
+            for _ in range(600)
+        ]
+    )
     low, high = np.quantile(draws, [0.1, 0.9], axis=0)
     assert np.abs(egg["low_c"] - low).mean() < 0.06
     assert np.abs(egg["high_c"] - high).mean() < 0.06

@@ -23,19 +23,22 @@ def test_a_quiet_season_has_none_and_keeps_the_columns():
     assert table.empty and list(table) == excursions.COLUMNS
 
 
-@pytest.mark.parametrize(("event", "kind", "word"), [
-    (opening(100, 10), "cold", "opening"),
-    (opening(100, 20, back_h=0.5), "cold", "opening"),
-    (outage(200, 6), "cold", "outage"),
-    (outage(200, 12, room=10, box_h=3), "cold", "outage"),
-    (bump(290, 9, 1.0, rise=3), "warm", "drift"),
-    (bump(290, 12, 1.7, rise=4), "warm", "drift"),
-    (bump(290, 9, -1.0, rise=3), "cold", "drift"),
-    (bump(290, 4, 4.0, rise=1), "warm", "overheating"),
-    (bump(290, 2, 7.0), "warm", "sensor"),
-    (bump(290, 2, -8.0), "cold", "sensor"),
-    (bump(1, 4, -4.0, rise=1), "cold", "loading"),
-])
+@pytest.mark.parametrize(
+    ("event", "kind", "word"),
+    [
+        (opening(100, 10), "cold", "opening"),
+        (opening(100, 20, back_h=0.5), "cold", "opening"),
+        (outage(200, 6), "cold", "outage"),
+        (outage(200, 12, room=10, box_h=3), "cold", "outage"),
+        (bump(290, 9, 1.0, rise=3), "warm", "drift"),
+        (bump(290, 12, 1.7, rise=4), "warm", "drift"),
+        (bump(290, 9, -1.0, rise=3), "cold", "drift"),
+        (bump(290, 4, 4.0, rise=1), "warm", "overheating"),
+        (bump(290, 2, 7.0), "warm", "sensor"),
+        (bump(290, 2, -8.0), "cold", "sensor"),
+        (bump(1, 4, -4.0, rise=1), "cold", "loading"),
+    ],
+)
 def test_the_curve_gives_the_word(event, kind, word):
     table = found(event)
     assert list(table["kind"]) == [kind]
@@ -179,8 +182,10 @@ def test_several_probes_are_averaged_at_the_same_time():
 def test_one_probe_of_two_that_runs_away_is_a_sensor_and_both_are_real():
     good, bad = readings(level(37.5)), readings(with_events(bump(200, 6, 8.0, rise=2)), probe="2", seed=2)
     both = readings(with_events(bump(200, 6, 4.0, rise=2)), probe="2", seed=2)
-    for first, second, word in ((good, bad, "sensor"), (readings(with_events(bump(200, 6, 4.0, rise=2))), both,
-                                                        "overheating")):
+    for first, second, word in (
+        (good, bad, "sensor"),
+        (readings(with_events(bump(200, 6, 4.0, rise=2))), both, "overheating"),
+    ):
         table = hk.find_excursions(season(pd.concat([first, second], ignore_index=True)))
         assert list(table["looks_like"]) == [word]
 
@@ -207,7 +212,7 @@ def state_at(states, moment):
 @given(st.integers(0, len(LOG) - 2), st.integers(1, 400))
 @settings(max_examples=40, deadline=None)
 def test_removing_readings_never_turns_an_excursion_into_normal(first, count):
-    kept = LOG.drop(LOG.index[first:first + count])
+    kept = LOG.drop(LOG.index[first : first + count])
     states = excursions.state_of_time(batch_track(season(kept), "1"))
     out = WHOLE[WHOLE["state"].isin(["warm", "cold"])]
     moments = [row.start + (row.end - row.start) * share for row in out.itertuples() for share in (0.0, 0.3, 0.9)]
@@ -217,9 +222,9 @@ def test_removing_readings_never_turns_an_excursion_into_normal(first, count):
 @given(st.integers(24 * 12, len(LOG) - 2), st.integers(1, 60))
 @settings(max_examples=15, deadline=None)
 def test_a_hole_is_known_as_a_hole(first, count):
-    kept = LOG.drop(LOG.index[first:first + count])
+    kept = LOG.drop(LOG.index[first : first + count])
     states = excursions.state_of_time(batch_track(season(kept), "1"))
-    for moment in LOG["time"].iloc[first:first + count]:
+    for moment in LOG["time"].iloc[first : first + count]:
         assert state_at(states, moment) == "not known"
 
 

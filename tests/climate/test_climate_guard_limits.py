@@ -35,8 +35,9 @@ def short_lived(days):
 
 def half_band(made):
     row = hatch_clock(made).iloc[0]
-    widths = [abs(row[name] - row["expected_at"]).total_seconds() / 3600 for name in
-              ("expected_low_at", "expected_high_at")]
+    widths = [
+        abs(row[name] - row["expected_at"]).total_seconds() / 3600 for name in ("expected_low_at", "expected_high_at")
+    ]
     assert widths[0] == pytest.approx(widths[1], abs=1e-3)
     return widths[0]
 
@@ -64,6 +65,7 @@ def test_a_return_of_up_to_half_an_hour_does_not_end_an_excursion(minutes, rows)
 
 def test_an_hourly_log_joins_over_two_readings_and_not_over_three():
     """Two steps are longer than half an hour: 20 h and 23 h are joined over 21 and 22, not over three readings."""
+
     def rows(hours):
         air = with_events(bump(200, 3, 2.0), bump(203 + hours, 3, 2.0))
         table = find_excursions(season(readings(air, noise=0.0, step_min=60.0)))
@@ -122,10 +124,20 @@ def test_a_short_spell_is_as_deep_as_its_worst_reading_on_any_day():
     """Half an hour at most 3.5 K above the six hours before it; a long stretch would take its upper quarter."""
     air = np.array([37.5] * 80 + [40.0, 41.0, 40.0] + [37.5] * 20)
     clock = 240.0 + 0.1 * np.arange(len(air))
-    columns = {"clock_h": clock, "air_c": air, "gap": np.zeros(len(air), bool), "hours": np.full(len(air), 0.1),
-               "usual": air < 38, "low_c": air * 0 + 37.2, "high_c": air * 0 + 38.0, "rh_pct": air * 0 + 55.0,
-               "probe_spread_c": air * 0, "age_days": clock / 24, "stage": np.array(["setting"] * len(air)),
-               "level": np.where(air > 39.4, 3, 0)}
+    columns = {
+        "clock_h": clock,
+        "air_c": air,
+        "gap": np.zeros(len(air), bool),
+        "hours": np.full(len(air), 0.1),
+        "usual": air < 38,
+        "low_c": air * 0 + 37.2,
+        "high_c": air * 0 + 38.0,
+        "rh_pct": air * 0 + 55.0,
+        "probe_spread_c": air * 0,
+        "age_days": clock / 24,
+        "stage": np.array(["setting"] * len(air)),
+        "level": np.where(air > 39.4, 3, 0),
+    }
     curve = measure(columns, 80, 82, True, 0.1)
     assert curve["depth_k"] == pytest.approx(3.5)
     assert curve["hours"] == pytest.approx(0.3)

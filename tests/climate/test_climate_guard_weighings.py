@@ -40,6 +40,13 @@ def test_a_tray_that_loses_eggs_is_weighed_by_the_doubt_of_each_stretch():
 
 def test_rows_that_touch_are_one_disturbance_and_rows_apart_are_two():
     at = [(0, 2), (2, 3), (3.01, 4)]
-    table = pd.DataFrame({"incubator": "A", "kind": "warm", "looks_like": "outage",
-                          "start": [hour(start) for start, _ in at], "end": [hour(end) for _, end in at]})
+    table = pd.DataFrame(
+        {
+            "incubator": "A",
+            "kind": "warm",
+            "looks_like": "outage",
+            "start": [hour(start) for start, _ in at],
+            "end": [hour(end) for _, end in at],
+        }
+    )
     assert _number(table)["event"].tolist() == [1, 1, 2]

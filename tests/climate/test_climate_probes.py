@@ -66,6 +66,7 @@ def test_a_cold_room_at_night_shows_in_the_day_night_difference():
     def swinging(hours):
         clock = (hours + 10) % 24
         return 37.5 + 0.3 * ((clock >= 8) & (clock < 20))
+
     row = steadiness(season(readings(swinging))).iloc[0]
     assert row["day_night_c"] == pytest.approx(0.3, abs=0.02)
 

@@ -125,4 +125,5 @@ def test_two_batches_share_the_days_beside_the_range_and_the_chill_each():
 def test_a_swing_between_day_and_night_about_a_low_middle_is_one_stretch():
     def swing(hours, air):
         return air + 0.4 * np.sin(hours * 2 * np.pi / 24)
+
     assert words_of(hk.find_excursions(made(swing))) == ["steady"]

@@ -22,8 +22,17 @@ from hatchkit.climate.weighings import egg_lines
 
 def weighed(shares, days=(0, 7, 14), *, grams=60.0, batch="1"):
     """Weighings of eggs that lose the given share of their weight a day."""
-    return [{"batch": batch, "egg": str(number), "weighed_at": hour(24 * day), "grams": grams * (1 - share * day),
-             "eggs_weighed": 1} for number, share in enumerate(shares, start=1) for day in days]
+    return [
+        {
+            "batch": batch,
+            "egg": str(number),
+            "weighed_at": hour(24 * day),
+            "grams": grams * (1 - share * day),
+            "eggs_weighed": 1,
+        }
+        for number, share in enumerate(shares, start=1)
+        for day in days
+    ]
 
 
 def row(weights, **more):
@@ -41,8 +50,7 @@ def test_loss_so_far_and_at_transfer():
     assert got["verdict"] == "on target"
 
 
-@pytest.mark.parametrize(("daily", "verdict"), [
-    (0.0040, "too little"), (0.0066, "on target"), (0.0090, "too much")])
+@pytest.mark.parametrize(("daily", "verdict"), [(0.0040, "too little"), (0.0066, "on target"), (0.0090, "too much")])
 def test_verdicts(daily, verdict):
     got = row(weighed(np.full(8, daily) + np.linspace(-1e-4, 1e-4, 8)))
     assert got["verdict"] == verdict
@@ -72,9 +80,15 @@ def test_conductance_is_recovered_from_eggs_that_follow_the_law():
 
 def test_infertile_early_dead_and_removed_eggs_are_left_out():
     shares = np.append(np.full(6, 0.0066), [0.0090, 0.0090, 0.0090])
-    fates = pd.DataFrame({"batch": "1", "egg": [str(n) for n in range(1, 10)], "eggs": 1,
-                          "fate": ["hatched"] * 6 + ["infertile", "dead", "removed"],
-                          "by_day": [21.0] * 6 + [7.0] * 3})
+    fates = pd.DataFrame(
+        {
+            "batch": "1",
+            "egg": [str(n) for n in range(1, 10)],
+            "eggs": 1,
+            "fate": ["hatched"] * 6 + ["infertile", "dead", "removed"],
+            "by_day": [21.0] * 6 + [7.0] * 3,
+        }
+    )
     got = row(weighed(shares), fates=fates)
     assert got["series"] == 6 and got["left_out"] == 3
     assert got["projected_share"] == pytest.approx(0.0066 * 18, rel=1e-6)
@@ -93,8 +107,16 @@ def test_a_cracked_egg_is_left_out_and_said_so():
 
 
 def test_a_tray_is_taken_per_egg_when_eggs_are_removed():
-    tray = [{"batch": "1", "egg": np.nan, "weighed_at": hour(24 * day), "grams": count * 60 * (1 - 0.0066 * day),
-             "eggs_weighed": count} for day, count in ((0, 30), (7, 27), (14, 26))]
+    tray = [
+        {
+            "batch": "1",
+            "egg": np.nan,
+            "weighed_at": hour(24 * day),
+            "grams": count * 60 * (1 - 0.0066 * day),
+            "eggs_weighed": count,
+        }
+        for day, count in ((0, 30), (7, 27), (14, 26))
+    ]
     got = row(tray)
     assert got["weighed"] == "tray" and got["projected_share"] == pytest.approx(0.0066 * 18, rel=1e-6)
     assert "taken off" in got["reason"]
@@ -102,8 +124,17 @@ def test_a_tray_is_taken_per_egg_when_eggs_are_removed():
 
 def tray_of(counts, days=(0, 7, 14), daily=0.0066, *, grams=60.0, egg=np.nan, **more):
     """Weighings of a whole tray, every egg alike."""
-    return [{"batch": "1", "egg": egg, "weighed_at": hour(24 * day), "grams": count * grams * (1 - daily * day),
-             "eggs_weighed": count} | more for day, count in zip(days, counts, strict=True)]
+    return [
+        {
+            "batch": "1",
+            "egg": egg,
+            "weighed_at": hour(24 * day),
+            "grams": count * grams * (1 - daily * day),
+            "eggs_weighed": count,
+        }
+        | more
+        for day, count in zip(days, counts, strict=True)
+    ]
 
 
 @pytest.mark.parametrize("daily", [0.0030, 0.0066, 0.0100])
@@ -126,12 +157,23 @@ def test_the_interval_of_a_tray_narrows_with_the_number_of_eggs():
 
 def drawn_tray(random, counts, cv, *, days=(0, 7, 18), weight_sd=4.0):
     """Weighings of a tray whose eggs differ, and of which some are taken off before a weighing."""
-    grams, share = 60 + weight_sd * random.standard_normal(counts[0]), 0.12 / 18 * (
-        1 + cv * random.standard_normal(counts[0]))
+    grams, share = (
+        60 + weight_sd * random.standard_normal(counts[0]),
+        0.12 / 18 * (1 + cv * random.standard_normal(counts[0])),
+    )
     order = random.permutation(counts[0])
     weighed_g = [round((grams * (1 - share * day))[order[:left]].sum()) for day, left in zip(days, counts, strict=True)]
-    return pd.DataFrame({"egg": "", "name": "", "whole": True, "namesakes": False, "day": np.array(days, float),
-                         "grams": np.array(weighed_g) / counts, "eggs_weighed": np.array(counts, float)})
+    return pd.DataFrame(
+        {
+            "egg": "",
+            "name": "",
+            "whole": True,
+            "namesakes": False,
+            "day": np.array(days, float),
+            "grams": np.array(weighed_g) / counts,
+            "eggs_weighed": np.array(counts, float),
+        }
+    )
 
 
 @pytest.mark.parametrize("counts", [(10, 10, 10), (10, 10, 8), (10, 8, 8), (40, 40, 32), (48, 43, 28)])
@@ -140,8 +182,9 @@ def test_the_interval_of_a_tray_holds_the_mean_of_its_flock(counts, cv):
     """The mean is 12 %, on target; eggs lighter or heavier than the rest are taken off between weighings."""
     random, held, wrong = np.random.default_rng(4), 0, 0
     for _ in range(50):
-        got = _loss(egg_lines(drawn_tray(random, counts, cv)),
-                    {"transfer_day": 18.0, "target_low": 0.11, "target_high": 0.13})
+        got = _loss(
+            egg_lines(drawn_tray(random, counts, cv)), {"transfer_day": 18.0, "target_low": 0.11, "target_high": 0.13}
+        )
         held += got["projected_low"] <= 0.12 <= got["projected_high"]
         wrong += got["verdict"] in ("too little", "too much")
     assert held >= 45 and wrong <= 2
@@ -178,8 +221,9 @@ def test_eggs_of_one_number_on_two_trays_are_two_eggs():
 
 
 def test_weights_at_setting_of_eggs_of_one_number_on_two_trays_are_not_mixed():
-    eggs = pd.DataFrame({"batch": "1", "egg": [*"12345"] * 2, "tray": ["1"] * 5 + ["2"] * 5,
-                         "weight_g": [60.0] * 5 + [50.0] * 5})
+    eggs = pd.DataFrame(
+        {"batch": "1", "egg": [*"12345"] * 2, "tray": ["1"] * 5 + ["2"] * 5, "weight_g": [60.0] * 5 + [50.0] * 5}
+    )
     got = row(weighed(EVEN[:5], days=(7, 14)), eggs=eggs)
     assert got["series"] == 0 and got["left_out"] == 5
     assert got["verdict"] == "cannot tell" and "which egg" in got["reason"]
@@ -215,8 +259,16 @@ def test_an_interval_twice_as_wide_as_the_target_is_no_verdict():
 
 
 def test_a_tray_left_on_the_scale_is_noticed():
-    tray = [{"batch": "1", "egg": "", "weighed_at": hour(24 * day), "grams": 1500 + 30 * 60 * (1 - 0.0066 * day),
-             "eggs_weighed": 30} for day in (0, 10)]
+    tray = [
+        {
+            "batch": "1",
+            "egg": "",
+            "weighed_at": hour(24 * day),
+            "grams": 1500 + 30 * 60 * (1 - 0.0066 * day),
+            "eggs_weighed": 30,
+        }
+        for day in (0, 10)
+    ]
     assert "tray left on the scale" in row(tray)["reason"]
 
 
@@ -228,8 +280,9 @@ def test_weights_of_the_egg_sheet_count_as_day_0():
 
 def test_weighings_after_transfer_are_not_used():
     """A pipped egg loses much faster; the last weighing is on day 20."""
-    late = weighed(EVEN) + [{"batch": "1", "egg": str(n), "weighed_at": hour(480), "grams": 40.0, "eggs_weighed": 1}
-                            for n in range(1, 11)]
+    late = weighed(EVEN) + [
+        {"batch": "1", "egg": str(n), "weighed_at": hour(480), "grams": 40.0, "eggs_weighed": 1} for n in range(1, 11)
+    ]
     assert row(late)["projected_share"] == pytest.approx(0.0066 * 18, rel=1e-6)
 
 

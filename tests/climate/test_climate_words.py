@@ -23,8 +23,9 @@ from hatchkit.climate import (
 
 EVENTS = with_events(opening(100, 10), outage(200, 8, room=8), bump(290, 6, 5.0, rise=1))
 HATCH = {"first_hatch_at": hour(490), "last_hatch_at": hour(512)}
-LOOKS = pd.DataFrame({"batch": "1", "look": [1, 2], "name": ["candle1", "transfer"],
-                      "looked_at": [hour(168), hour(432)]})
+LOOKS = pd.DataFrame(
+    {"batch": "1", "look": [1, 2], "name": ["candle1", "transfer"], "looked_at": [hour(168), hour(432)]}
+)
 
 
 @pytest.fixture(scope="module")
@@ -81,14 +82,16 @@ def test_how_far_out_is_said_and_no_code_is_shown(found):
     assert "the air far too cold, at worst" in text and "level" not in text
     little = hk.find_excursions(season(readings(with_events(bump(200, 5, 0.8))))).iloc[0]
     assert "the air a little too warm" in words.excursion_words(little)
-    hot = hk.find_excursions(season(readings(lambda hours: 39.0 + 0 * hours),
-                                    settings={"incubators": {"A": {"air": "still"}}})).iloc[0]
+    hot = hk.find_excursions(
+        season(readings(lambda hours: 39.0 + 0 * hours), settings={"incubators": {"A": {"air": "still"}}})
+    ).iloc[0]
     assert "the estimated egg too warm in air of at most 39." in words.excursion_words(hot)
 
 
 def test_a_machine_beside_its_range_is_told_with_what_is_wanted():
-    made = season(readings(with_events(outage(259, 2.5, room=18), base=38.0)),
-                  settings={"incubators": {"A": {"air": "still"}}})
+    made = season(
+        readings(with_events(outage(259, 2.5, room=18), base=38.0)), settings={"incubators": {"A": {"air": "still"}}}
+    )
     table = hk.find_excursions(made)
     text = words.excursions_words(table, unit="F")
     assert text.startswith("1 disturbance, like heating lost") and "with this number in the pictures: 2." in text
@@ -205,9 +208,19 @@ def test_every_verdict_has_its_sentence(made):
 
 def test_water_words_for_all_verdicts():
     def say(daily, spread=1e-5):
-        eggs = [{"batch": "1", "egg": str(n), "weighed_at": hour(24 * day), "eggs_weighed": 1,
-                 "grams": 60 * (1 - (daily + spread * n) * day)} for n in range(-3, 4) for day in (0, 7, 14)]
+        eggs = [
+            {
+                "batch": "1",
+                "egg": str(n),
+                "weighed_at": hour(24 * day),
+                "eggs_weighed": 1,
+                "grams": 60 * (1 - (daily + spread * n) * day),
+            }
+            for n in range(-3, 4)
+            for day in (0, 7, 14)
+        ]
         return words.water_words(water_loss.batch_water_loss(season(weights=eggs)).iloc[0])
+
     assert "on target" in say(0.0066)
     assert "too much" in say(0.0085) and "%RH from the start" in say(0.0085)
     assert "too little" in say(0.0045)
@@ -249,9 +262,16 @@ TABLES = reference.load("columns_climate")
 def test_every_column_is_documented(made, found):
     loss = water_loss.batch_water_loss(made)
     met = track.batch_track(made, "1")
-    tables = {"excursions": found, "track": met, "clock": clock.hatch_clock(made), "water_loss": loss,
-              "probe_truth": probes.probe_truth(made), "steadiness": probes.steadiness(made),
-              "state_of_time": excursions.state_of_time(met), "loss_points": water_loss.loss_points(made, "1")}
+    tables = {
+        "excursions": found,
+        "track": met,
+        "clock": clock.hatch_clock(made),
+        "water_loss": loss,
+        "probe_truth": probes.probe_truth(made),
+        "steadiness": probes.steadiness(made),
+        "state_of_time": excursions.state_of_time(met),
+        "loss_points": water_loss.loss_points(made, "1"),
+    }
     for name, table in tables.items():
         assert list(table) == list(TABLES.loc[TABLES["table"] == name, "column"]), name
     doses = {"dose": dose.window_dose(met, hour(0), hour(100)), "chronic_heat": dose.chronic_heat(met)}
@@ -273,8 +293,9 @@ def test_ranges_nest_and_cover_every_species():
                 limits = ranges.limits(figures, stage=stage, air=air)
                 assert (np.diff(limits[:, 0]) < 0).all() and (np.diff(limits[:, 1]) > 0).all(), species
     table = ranges.temperature_range(species_table.loc["ostrich"], stage="hatching", air="still")
-    assert np.allclose(table[["low_c", "high_c"]], ranges.limits(species_table.loc["ostrich"], stage="hatching",
-                                                                 air="still"))
+    assert np.allclose(
+        table[["low_c", "high_c"]], ranges.limits(species_table.loc["ostrich"], stage="hatching", air="still")
+    )
 
 
 def test_common_settings_lie_in_the_hens_range():

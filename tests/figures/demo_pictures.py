@@ -54,15 +54,19 @@ def relation():
 @picture
 def losses_against_dose():
     table = relation().batches
-    return (relate_pictures.losses_against_dose(table),
-            say.text("picture_losses_against_dose", related.losses_against_dose(table)))
+    return (
+        relate_pictures.losses_against_dose(table),
+        say.text("picture_losses_against_dose", related.losses_against_dose(table)),
+    )
 
 
 @picture
 def death_age():
     ages = hk.age_at_death(season(), draws=100)
-    return (loss_pictures.death_age(ages, species="chicken"),
-            say.text("picture_death_age", lost.death_age(ages, species="chicken")))
+    return (
+        loss_pictures.death_age(ages, species="chicken"),
+        say.text("picture_death_age", lost.death_age(ages, species="chicken")),
+    )
 
 
 BATCH = "H2"
@@ -83,8 +87,9 @@ def what_if():
 
 @picture
 def ranked_causes():
-    return advice_pictures.ranked_causes(causes().table), say.text("picture_ranked_causes",
-                                                                    advised.ranked_causes(causes()))
+    return advice_pictures.ranked_causes(causes().table), say.text(
+        "picture_ranked_causes", advised.ranked_causes(causes())
+    )
 
 
 @picture
@@ -101,10 +106,13 @@ def differences():
 
 @picture
 def age_against_season():
-    mine, kin = (hk.age_at_death(part(season(), BATCH), draws=50).curve
-                 for part in (poor_hatch.one_batch, poor_hatch.kin))
-    return (advice_pictures.age_against_season(mine, kin, name=BATCH, other="all hens"),
-            say.text("picture_age_against_season", advised.age_against_season(BATCH, mine, kin)))
+    mine, kin = (
+        hk.age_at_death(part(season(), BATCH), draws=50).curve for part in (poor_hatch.one_batch, poor_hatch.kin)
+    )
+    return (
+        advice_pictures.age_against_season(mine, kin, name=BATCH, other="all hens"),
+        say.text("picture_age_against_season", advised.age_against_season(BATCH, mine, kin)),
+    )
 
 
 @picture
@@ -138,8 +146,10 @@ def losses_by_flock():
 @picture
 def stage_losses():
     parts = of_batch(), hk.breakdown(season(), by=None), norms("chicken")
-    return (loss_pictures.stage_losses(*parts, name=f"batch {BATCH}"),
-            say.text("picture_stage_losses", lost.stage_losses(*parts, name=f"Batch {BATCH}")))
+    return (
+        loss_pictures.stage_losses(*parts, name=f"batch {BATCH}"),
+        say.text("picture_stage_losses", lost.stage_losses(*parts, name=f"Batch {BATCH}")),
+    )
 
 
 @picture
@@ -151,29 +161,37 @@ def season_chart():
 @picture
 def tray_map():
     table = tray.tray_map(season(), "H4")
-    return (loss_pictures.tray_map(table),
-            say.text("picture_tray_map", lost.tray_map("H4", table, tray.clustering(season(), "H4"))))
+    return (
+        loss_pictures.tray_map(table),
+        say.text("picture_tray_map", lost.tray_map("H4", table, tray.clustering(season(), "H4"))),
+    )
 
 
 @picture
 def tray_season():
     table = tray.tray_season(season())
-    return (loss_pictures.tray_season(table),
-            say.text("picture_tray_season", lost.tray_season(table, tray.clustering(season()))))
+    return (
+        loss_pictures.tray_season(table),
+        say.text("picture_tray_season", lost.tray_season(table, tray.clustering(season()))),
+    )
 
 
 @picture
 def hazard_by_window():
     table = relation().windows
-    return (relate_pictures.hazard_by_window(table),
-            say.text("picture_hazard_by_window", related.hazard_by_window(table)))
+    return (
+        relate_pictures.hazard_by_window(table),
+        say.text("picture_hazard_by_window", related.hazard_by_window(table)),
+    )
 
 
 @picture
 def losses_beside_exposure():
     table = relation().exposure
-    return (relate_pictures.losses_beside_exposure(table),
-            say.text("picture_losses_beside_exposure", related.losses_beside_exposure(table)))
+    return (
+        relate_pictures.losses_beside_exposure(table),
+        say.text("picture_losses_beside_exposure", related.losses_beside_exposure(table)),
+    )
 
 
 @cache
@@ -184,28 +202,33 @@ def excursions():
 @picture
 def incubator_timeline():
     table = timeline.incubator_timeline(season(), "A", found=excursions())
-    return climate_pictures.incubator_timeline(table), say.text("picture_incubator_timeline",
-                                                                met.incubator_timeline(table))
+    return climate_pictures.incubator_timeline(table), say.text(
+        "picture_incubator_timeline", met.incubator_timeline(table)
+    )
 
 
 @picture
 def incubator_timeline_in_fahrenheit():
     table = timeline.incubator_timeline(season(), "C", found=excursions())
     return climate_pictures.incubator_timeline(table, unit="F"), say.text(
-        "picture_incubator_timeline", met.incubator_timeline(table, unit="F"))
+        "picture_incubator_timeline", met.incubator_timeline(table, unit="F")
+    )
 
 
 @picture
 def incubator_timeline_of_a_batch():
     table = climate_page(season(), BATCH).timeline
-    return climate_pictures.incubator_timeline(table), say.text("picture_incubator_timeline",
-                                                                met.incubator_timeline(table))
+    return climate_pictures.incubator_timeline(table), say.text(
+        "picture_incubator_timeline", met.incubator_timeline(table)
+    )
 
 
 def close_up(event):
     row = excursions().query("event == @event").iloc[0]
-    return (climate_pictures.excursion_close_up(timeline.close_up(season(), row), row, timezone=season().timezone),
-            say.text("picture_excursion_close_up", met.excursion_close_up(row, timezone=season().timezone)))
+    return (
+        climate_pictures.excursion_close_up(timeline.close_up(season(), row), row, timezone=season().timezone),
+        say.text("picture_excursion_close_up", met.excursion_close_up(row, timezone=season().timezone)),
+    )
 
 
 @picture
@@ -220,8 +243,10 @@ def close_up_of_heat():
 
 def weighed(batch):
     row = water_loss.batch_water_loss(season()).query("batch == @batch").iloc[0]
-    return (climate_pictures.weight_loss_track(water_loss.loss_points(season(), batch), row),
-            say.text("picture_weight_loss_track", met.weight_loss_track(row)))
+    return (
+        climate_pictures.weight_loss_track(water_loss.loss_points(season(), batch), row),
+        say.text("picture_weight_loss_track", met.weight_loss_track(row)),
+    )
 
 
 @picture
@@ -237,8 +262,10 @@ def weight_loss_track_unweighed():
 @picture
 def water_against_target():
     table = water_loss.batch_water_loss(season())
-    return (climate_pictures.water_against_target(table),
-            say.text("picture_water_against_target", met.water_against_target(table)))
+    return (
+        climate_pictures.water_against_target(table),
+        say.text("picture_water_against_target", met.water_against_target(table)),
+    )
 
 
 @picture
@@ -256,15 +283,19 @@ def probe_truth():
 @picture
 def season_at_a_glance():
     table = glance.glance(season(), found=excursions())
-    return (glance_pictures.season_at_a_glance(table),
-            say.text("picture_season_at_a_glance", advised.season_at_a_glance(table)))
+    return (
+        glance_pictures.season_at_a_glance(table),
+        say.text("picture_season_at_a_glance", advised.season_at_a_glance(table)),
+    )
 
 
 @picture
 def eggs_to_set():
     plan = hk.next_set(season(), "chicken", today="2026-09-01")
-    return (next_set_pictures.eggs_to_set(egg_chances.egg_chances(season(), plan), plan.eggs),
-            say.text("picture_eggs_to_set", advised.eggs_to_set(plan)))
+    return (
+        next_set_pictures.eggs_to_set(egg_chances.egg_chances(season(), plan), plan.eggs),
+        say.text("picture_eggs_to_set", advised.eggs_to_set(plan)),
+    )
 
 
 @picture
@@ -289,8 +320,10 @@ def course_intervals():
 def course_case():
     stages = {"infertile": (3, 9), "early": (4, 6), "mid": (9, 3), "late": (2, 5), "pipped": (1, 2), "removed": (0, 1)}
     log = {"day": list(np.linspace(0, 21, 200)), "temp_c": list(37.5 - 10 * (np.arange(200) == 90))}
-    return (case_picture(dict(stages=stages, eggs=(40, 120), log=log)),
-            "A case: mid deaths are many beside the other batches, and the log shows a short fall of the air on day 9.")
+    return (
+        case_picture(dict(stages=stages, eggs=(40, 120), log=log)),
+        "A case: mid deaths are many beside the other batches, and the log shows a short fall of the air on day 9.",
+    )
 
 
 @picture
@@ -301,30 +334,44 @@ def course_looks():
 
 @picture
 def course_finds():
-    return (course_pictures.deaths_and_finds(np.array([1, 2, 2, 18, 19]), np.array([7, 7, 7, 21, 21])),
-            "Deaths by the day on which embryos died, and by the day on which they were found.")
+    return (
+        course_pictures.deaths_and_finds(np.array([1, 2, 2, 18, 19]), np.array([7, 7, 7, 21, 21])),
+        "Deaths by the day on which embryos died, and by the day on which they were found.",
+    )
 
 
 @picture
 def course_air():
     eggs = {"one": [25.0, 33.0, 36.0], "two": [25.0, 30.0, 34.0]}
-    return (course_pictures.air_and_eggs([0, 60, 120], [37.5, 37.5, 37.5], eggs),
-            "The air jumps, two eggs follow it, the larger one more slowly.")
+    return (
+        course_pictures.air_and_eggs([0, 60, 120], [37.5, 37.5, 37.5], eggs),
+        "The air jumps, two eggs follow it, the larger one more slowly.",
+    )
 
 
 @picture
 def course_shapes():
-    table = pd.DataFrame({"hour": np.arange(6), "power cut": [37, 36, 35, 34, 33, 32.5],
-                          "lid": [37, 30, 36, 37, 37, 37], "sensor": [37, 37, 12, 37, 37, 37]})
-    return (course_pictures.shapes(table, names=["power cut", "lid", "sensor"]),
-            "Three logs: a power cut falls slowly, an open lid fast, a faulty sensor jumps.")
+    table = pd.DataFrame(
+        {
+            "hour": np.arange(6),
+            "power cut": [37, 36, 35, 34, 33, 32.5],
+            "lid": [37, 30, 36, 37, 37, 37],
+            "sensor": [37, 37, 12, 37, 37, 37],
+        }
+    )
+    return (
+        course_pictures.shapes(table, names=["power cut", "lid", "sensor"]),
+        "Three logs: a power cut falls slowly, an open lid fast, a faulty sensor jumps.",
+    )
 
 
 @picture
 def course_arrangements():
     differences = np.random.default_rng(3).normal(0, 0.05, 500)
-    return (course_pictures.arrangements(differences, seen=0.08),
-            course_pictures.arrangements_alt(differences, seen=0.08))
+    return (
+        course_pictures.arrangements(differences, seen=0.08),
+        course_pictures.arrangements_alt(differences, seen=0.08),
+    )
 
 
 def main(folder, *names):

@@ -84,8 +84,7 @@ def test_ages_are_boxes_not_curves():
     ax = advice.age_against_season(curve, curve)
     heights = [patch.get_height() for patch in ax.patches if patch.get_width() == 7]
     assert pytest.approx(20) in heights
-    assert [plain(text) for text in ax.texts] == [
-        "this batch: 30 %", "all batches of its species: 30 %"]
+    assert [plain(text) for text in ax.texts] == ["this batch: 30 %", "all batches of its species: 30 %"]
 
 
 def test_a_chart_of_them_has_alt_text():
@@ -94,12 +93,15 @@ def test_a_chart_of_them_has_alt_text():
 
 def ladder_table():
     row = dict(part="x", kind="item", value=11.4, usual=0.0, unit="h", digits=1, said="", strength="for_some")
-    return pd.DataFrame([
-        row | dict(kind="pattern", name="", value=np.nan, push=3.8, strength="for_very_strong"),
-        row | dict(name="hours of development lost to spells of cold", push=1.2),
-        row | dict(name="hatch against the clock", push=-0.7, strength="against_some"),
-        row | dict(kind="sign", name="power cut", value=np.nan, said="no current", push=0.6),
-        row | dict(name="turning", value=np.nan, push=np.nan, strength="unknown")])
+    return pd.DataFrame(
+        [
+            row | dict(kind="pattern", name="", value=np.nan, push=3.8, strength="for_very_strong"),
+            row | dict(name="hours of development lost to spells of cold", push=1.2),
+            row | dict(name="hatch against the clock", push=-0.7, strength="against_some"),
+            row | dict(kind="sign", name="power cut", value=np.nan, said="no current", push=0.6),
+            row | dict(name="turning", value=np.nan, push=np.nan, strength="unknown"),
+        ]
+    )
 
 
 def test_evidence_for_lies_right_evidence_against_left_and_the_unknown_has_no_bar():
@@ -113,10 +115,13 @@ def test_evidence_for_lies_right_evidence_against_left_and_the_unknown_has_no_ba
 
 
 def test_differences_have_one_scale_and_names_have_no_place_on_it():
-    table = pd.DataFrame([
-        dict(name="storage", value=14.0, usual=4.0, unit="days", digits=0, away=9.0),
-        dict(name="pen", value="Barn 2", usual="Barn 1", unit="", digits=0, away=2.0),
-        dict(name="humidity", value=40.0, usual=50.0, unit="%", digits=0, away=-2.0)])
+    table = pd.DataFrame(
+        [
+            dict(name="storage", value=14.0, usual=4.0, unit="days", digits=0, away=9.0),
+            dict(name="pen", value="Barn 2", usual="Barn 1", unit="", digits=0, away=2.0),
+            dict(name="humidity", value=40.0, usual=50.0, unit="%", digits=0, away=-2.0),
+        ]
+    )
     ax = advice.differences(table)
     marks = [(line.get_marker(), float(line.get_xdata()[0])) for line in ax.lines if len(line.get_xdata()) == 1]
     assert marks == [(">", 6.0), ("D", -2.0)]

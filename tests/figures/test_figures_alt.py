@@ -11,8 +11,16 @@ from hatchkit.climate import pictured as met
 from hatchkit.losses import pictured as lost
 from hatchkit.relate import pictured as related
 
-DOSE = pd.DataFrame({"batch": list("abc"), "exposed": [False, False, True], "dose": [0.0, 0, 2],
-                     "share_died": [.1, .3, .4], "share_expected_low": 0.0, "share_expected_high": .2})
+DOSE = pd.DataFrame(
+    {
+        "batch": list("abc"),
+        "exposed": [False, False, True],
+        "dose": [0.0, 0, 2],
+        "share_died": [0.1, 0.3, 0.4],
+        "share_expected_low": 0.0,
+        "share_expected_high": 0.2,
+    }
+)
 
 
 def told(name, facts):
@@ -26,25 +34,36 @@ def test_losses_against_the_dose_count_those_above_what_is_usual():
     words = told("losses_against_dose", related.losses_against_dose(DOSE))
     assert words.startswith("1 of 1 batch") and "c lost most, 40 %" in words
     assert "2 batches without such a spell, 1 lost" in words
-    assert "none lost more" in told("losses_against_dose", related.losses_against_dose(DOSE.assign(share_died=.1)))
+    assert "none lost more" in told("losses_against_dose", related.losses_against_dose(DOSE.assign(share_died=0.1)))
     assert "nothing to compare" in told("losses_against_dose", related.losses_against_dose(DOSE[:2]))
 
 
 def test_ratios_say_whether_chance_is_ruled_out():
     row = dict(name="candle1", hazard_ratio=4.0, low=1.5, high=9.0)
-    table = pd.DataFrame([row, row | dict(name="candle2", hazard_ratio=1.0, low=.5, high=2.0)])
+    table = pd.DataFrame([row, row | dict(name="candle2", hazard_ratio=1.0, low=0.5, high=2.0)])
     assert "more than chance in the stretch up to the first candling, 4 times" in told(
-        "hazard_by_window", related.hazard_by_window(table))
-    unsure = related.hazard_by_window(table.assign(low=.5))
+        "hazard_by_window", related.hazard_by_window(table)
+    )
+    unsure = related.hazard_by_window(table.assign(low=0.5))
     assert "chance is not ruled out" in told("hazard_by_window", unsure)
-    assert "No stretch can be compared" in told("hazard_by_window", related.hazard_by_window(
-        table.assign(hazard_ratio=np.nan)))
+    assert "No stretch can be compared" in told(
+        "hazard_by_window", related.hazard_by_window(table.assign(hazard_ratio=np.nan))
+    )
 
 
 def test_losses_beside_exposure_name_the_worst_stretch_and_whether_it_met_a_spell():
-    table = pd.DataFrame({"batch": ["a", "b"], "day_start": 0.0, "day_end": 7.0, "at_risk": 40.0, "died": [2.0, 10],
-                          "share_logged": [1.0, 0], "egg_degree_hours_warm": [9.0, np.nan],
-                          "egg_degree_hours_cold": 0.0})
+    table = pd.DataFrame(
+        {
+            "batch": ["a", "b"],
+            "day_start": 0.0,
+            "day_end": 7.0,
+            "at_risk": 40.0,
+            "died": [2.0, 10],
+            "share_logged": [1.0, 0],
+            "egg_degree_hours_warm": [9.0, np.nan],
+            "egg_degree_hours_cold": 0.0,
+        }
+    )
     words = told("losses_beside_exposure", related.losses_beside_exposure(table))
     assert "1 stretch" in words and "batch b (25 %" in words and "which had none" in words
     assert "1 stretch has no log" in words
@@ -59,23 +78,48 @@ def test_a_ledger_without_a_loss_and_one_with_one():
 
 
 def test_a_tray_says_yes_no_or_too_few():
-    places = pd.DataFrame({"tray": "1", "row": [1, 1, 2, 2], "col": [1, 2, 1, 2], "fate": ["dead", "hatched"] * 2,
-                           "died": [True, False] * 2, "at_risk": True})
-    rows = pd.DataFrame({"question": ["neighbours", "edge", "together"], "seen": [5.0, .5, np.nan],
-                         "expected": [2.0, .4, np.nan], "chance": [.01, .5, .02], "smallest": [.001] * 3})
-    words = [told("tray_map", lost.tray_map("a", places, table))
-             for table in (rows, rows.assign(chance=.5), rows.assign(smallest=.3), rows[:0])]
+    places = pd.DataFrame(
+        {
+            "tray": "1",
+            "row": [1, 1, 2, 2],
+            "col": [1, 2, 1, 2],
+            "fate": ["dead", "hatched"] * 2,
+            "died": [True, False] * 2,
+            "at_risk": True,
+        }
+    )
+    rows = pd.DataFrame(
+        {
+            "question": ["neighbours", "edge", "together"],
+            "seen": [5.0, 0.5, np.nan],
+            "expected": [2.0, 0.4, np.nan],
+            "chance": [0.01, 0.5, 0.02],
+            "smallest": [0.001] * 3,
+        }
+    )
+    words = [
+        told("tray_map", lost.tray_map("a", places, table))
+        for table in (rows, rows.assign(chance=0.5), rows.assign(smallest=0.3), rows[:0])
+    ]
     assert "together more than chance" in words[0] and "as chance would put them" in words[1]
     assert "Too few" in words[2] and "Too few" in words[3] and "2 embryos died, 2 of these at the edge" in words[0]
     season = pd.DataFrame({"batches": [2], "at_risk": [9], "died": [3]})
     assert "5 touching pairs, where 2" in told("tray_season", lost.tray_season(season, rows))
-    edge = rows.assign(chance=[.5, .01, .02])
+    edge = rows.assign(chance=[0.5, 0.01, 0.02])
     assert "50 % at the edge, where 40 %" in told("tray_season", lost.tray_season(season, edge))
 
 
 def test_water_tells_verdicts_and_guesses():
-    row = dict(batch="1", weighed="eggs", projected_share=.12, projected_low=.11, projected_high=.13, target_low=.11,
-               target_high=.13, verdict="on target")
+    row = dict(
+        batch="1",
+        weighed="eggs",
+        projected_share=0.12,
+        projected_low=0.11,
+        projected_high=0.13,
+        target_low=0.11,
+        target_high=0.13,
+        verdict="on target",
+    )
     assert told("weight_loss_track", met.weight_loss_track(row)).endswith("on target.")
     assert "too much was lost" in told("weight_loss_track", met.weight_loss_track(row | dict(verdict="too much")))
     guess = row | dict(weighed="no", verdict="no weighings", projected_share=np.nan)
@@ -86,7 +130,7 @@ def test_water_tells_verdicts_and_guesses():
 
 
 def test_probes_that_nobody_checked_and_one_that_the_hatch_contradicts():
-    row = dict(incubator="A", probe="p", checked=False, verdict="eggs say it reads low", clock_bias_c=-.5)
+    row = dict(incubator="A", probe="p", checked=False, verdict="eggs say it reads low", clock_bias_c=-0.5)
     words = told("probe_truth", met.probe_truth(pd.DataFrame([row])))
     assert "never checked" in words and "machine A reads 0.5 °C too low" in words
     assert "0.9 °F" in told("probe_truth", met.probe_truth(pd.DataFrame([row]), unit="F"))

@@ -50,7 +50,7 @@ def test_stages_stay_apart_without_colour():
     stages = ("hatched", "culled", "clear", "infertile", "early", "mid", "late", "pipped_dead", "removed")
     for key in (*stages, "unaccounted"):
         colour, hatch = style.FILLS[key]
-        grey = round(sum(w * c for w, c in zip((.299, .587, .114), to_rgb(colour), strict=True)), 1)
+        grey = round(sum(w * c for w, c in zip((0.299, 0.587, 0.114), to_rgb(colour), strict=True)), 1)
         assert (grey, hatch) not in seen
         seen.add((grey, hatch))
 
@@ -63,7 +63,7 @@ def test_several_axes_of_one_figure_are_one_picture():
 
 @pytest.mark.parametrize("name", ["$_$ hens", "5 $ a \\dozen $", "$\\frac$", "$x^2$"])
 def test_a_name_with_dollar_signs_is_a_name_and_no_formula(name):
-    table = pd.DataFrame(dict(flock=[name, "Barn"], stage="early", share_of_set=[.15, .1], set=20))
+    table = pd.DataFrame(dict(flock=[name, "Barn"], stage="early", share_of_set=[0.15, 0.1], set=20))
     by_flock = losses.losses_by_group(table)
     left, right = advice.side_by_side(2, titles=[name, "plain"])
     left.bar([name, "b"], [1, 2], label=name)

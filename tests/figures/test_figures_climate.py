@@ -28,27 +28,51 @@ def closed():
 
 
 def excursions(**more):
-    row = {"event": 1, "incubator": "A", "batch": "1", "start": after(100), "end": after(106), "kind": "cold",
-           "extreme_c": 21.0, "hours": 6.0, "looks_like": "outage", "day_start": 4.2, "notable": True}
-    return pd.DataFrame([row, row | {"event": 2, "start": after(200), "kind": "cold", "looks_like": "opening",
-                                     "notable": False}, row | {"event": 3, "start": after(300), "kind": "warm",
-                                                               "extreme_c": 39.5}])
+    row = {
+        "event": 1,
+        "incubator": "A",
+        "batch": "1",
+        "start": after(100),
+        "end": after(106),
+        "kind": "cold",
+        "extreme_c": 21.0,
+        "hours": 6.0,
+        "looks_like": "outage",
+        "day_start": 4.2,
+        "notable": True,
+    }
+    return pd.DataFrame(
+        [
+            row,
+            row | {"event": 2, "start": after(200), "kind": "cold", "looks_like": "opening", "notable": False},
+            row | {"event": 3, "start": after(300), "kind": "warm", "extreme_c": 39.5},
+        ]
+    )
 
 
 def timeline(full=True):
     time = pd.date_range(START, periods=400, freq="h")
     air = pd.DataFrame({"time": time, "low_c": 37.3, "middle_c": 37.5, "high_c": 37.7})
     egg = pd.DataFrame({"batch": "1", "time": time, "egg_c": 38.0, "egg_low_c": 37.5, "egg_high_c": 38.5})
-    spans = pd.DataFrame({"batch": "1", "stage": ["setting"], "start": [START], "end": [after(300)],
-                          "low_c": [37.2], "high_c": [38.05]})
-    batches = pd.DataFrame({"batch": ["1", "2"], "species": "chicken", "set_at": [START, after(24)],
-                            "transfer_at": [after(300), after(324)], "end_at": [after(390), after(399)],
-                            "lane": [0, 1]})
+    spans = pd.DataFrame(
+        {"batch": "1", "stage": ["setting"], "start": [START], "end": [after(300)], "low_c": [37.2], "high_c": [38.05]}
+    )
+    batches = pd.DataFrame(
+        {
+            "batch": ["1", "2"],
+            "species": "chicken",
+            "set_at": [START, after(24)],
+            "transfer_at": [after(300), after(324)],
+            "end_at": [after(390), after(399)],
+            "lane": [0, 1],
+        }
+    )
     looks = pd.DataFrame({"batch": ["1"], "name": ["candle1"], "looked_at": [after(150)], "lane": [0]})
     gaps = pd.DataFrame({"start": [after(250)], "end": [after(262)]})
     rows = slice(None) if full else slice(0)
-    return Timeline("A", "Europe/Rome", air, egg[rows], spans[rows], batches[rows], looks[rows], excursions()[rows],
-                    gaps[rows])
+    return Timeline(
+        "A", "Europe/Rome", air, egg[rows], spans[rows], batches[rows], looks[rows], excursions()[rows], gaps[rows]
+    )
 
 
 def texts(ax):
@@ -98,8 +122,10 @@ def test_timeline_with_nothing_but_air():
 
 def test_timeline_of_tables_that_never_held_a_row():
     full = timeline()
-    bare = {name: pd.DataFrame(columns=getattr(full, name).columns, dtype=float)
-            for name in ("air", "egg", "spans", "looks", "gaps")}
+    bare = {
+        name: pd.DataFrame(columns=getattr(full, name).columns, dtype=float)
+        for name in ("air", "egg", "spans", "looks", "gaps")
+    }
     ax = pictures.incubator_timeline(replace(timeline(full=False), **bare))
     ax.figure.canvas.draw()
     assert texts(ax) == []
@@ -120,8 +146,18 @@ def test_given_axes_are_used():
 
 def track():
     time = pd.date_range(after(96), periods=120, freq="5min")
-    frame = pd.DataFrame({"time": time, "air_c": 37.5, "egg_c": 37.4, "egg_low_c": 37.0, "egg_high_c": 37.8,
-                          "low_c": 37.2, "high_c": 38.05, "gap": False})
+    frame = pd.DataFrame(
+        {
+            "time": time,
+            "air_c": 37.5,
+            "egg_c": 37.4,
+            "egg_low_c": 37.0,
+            "egg_high_c": 37.8,
+            "low_c": 37.2,
+            "high_c": 38.05,
+            "gap": False,
+        }
+    )
     frame.loc[60, "gap"] = True
     frame.loc[80:82, "air_c"] = np.nan
     return frame
@@ -147,13 +183,30 @@ def test_a_short_spell_has_its_words_beside_it():
 
 
 def summary(**more):
-    return pd.Series({"batch": "1", "weighed": "eggs", "projected_share": 0.12, "projected_low": 0.11,
-                      "projected_high": 0.13, "target_low": 0.11, "target_high": 0.13, "transfer_day": 18.0} | more)
+    return pd.Series(
+        {
+            "batch": "1",
+            "weighed": "eggs",
+            "projected_share": 0.12,
+            "projected_low": 0.11,
+            "projected_high": 0.13,
+            "target_low": 0.11,
+            "target_high": 0.13,
+            "transfer_day": 18.0,
+        }
+        | more
+    )
 
 
 def test_weight_loss_shows_eggs_left_out_apart():
-    points = pd.DataFrame({"egg": ["1", "1", "2", "2"], "day": [0, 7, 0, 7], "lost_share": [0, 0.05, 0, 0.14],
-                           "used": [True, True, False, False]})
+    points = pd.DataFrame(
+        {
+            "egg": ["1", "1", "2", "2"],
+            "day": [0, 7, 0, 7],
+            "lost_share": [0, 0.05, 0, 0.14],
+            "used": [True, True, False, False],
+        }
+    )
     ax = pictures.weight_loss_track(points, summary())
     assert {line.get_marker() for line in ax.lines} >= {"o", "x"}
     assert "x  weighed, left out" in texts(ax)
@@ -170,8 +223,13 @@ def test_weight_loss_without_weighings_shows_a_guess_only():
 
 
 def test_water_of_a_season_tells_weighed_unweighed_and_off_target_apart_by_shape():
-    table = pd.DataFrame([summary(batch="1", verdict="on target"), summary(batch="2", verdict="too little"),
-                          summary(batch="3", verdict="no weighings", weighed="no")])
+    table = pd.DataFrame(
+        [
+            summary(batch="1", verdict="on target"),
+            summary(batch="2", verdict="too little"),
+            summary(batch="3", verdict="no weighings", weighed="no"),
+        ]
+    )
     ax = pictures.water_against_target(table)
     looks = {(line.get_marker(), line.get_markerfacecolor()) for line in ax.lines if line.get_marker() in "oD"}
     assert len(looks) == 3
@@ -180,10 +238,34 @@ def test_water_of_a_season_tells_weighed_unweighed_and_off_target_apart_by_shape
 
 
 def probe_table():
-    row = dict(incubator="A", probe="p", offset_c=np.nan, other_probe="", differs_c=np.nan, differs_low_c=np.nan,
-               differs_high_c=np.nan, clock_bias_c=0.4, clock_low_c=0.3, clock_high_c=0.5, clock_batches=4)
-    return pd.DataFrame([row, row | dict(incubator="B", offset_c=-0.2, other_probe="q", differs_c=0.1,
-                                         differs_low_c=0.0, differs_high_c=0.2, clock_bias_c=np.nan)])
+    row = dict(
+        incubator="A",
+        probe="p",
+        offset_c=np.nan,
+        other_probe="",
+        differs_c=np.nan,
+        differs_low_c=np.nan,
+        differs_high_c=np.nan,
+        clock_bias_c=0.4,
+        clock_low_c=0.3,
+        clock_high_c=0.5,
+        clock_batches=4,
+    )
+    return pd.DataFrame(
+        [
+            row,
+            row
+            | dict(
+                incubator="B",
+                offset_c=-0.2,
+                other_probe="q",
+                differs_c=0.1,
+                differs_low_c=0.0,
+                differs_high_c=0.2,
+                clock_bias_c=np.nan,
+            ),
+        ]
+    )
 
 
 def test_what_is_known_of_a_probe_has_a_mark_and_what_is_not_says_so():
@@ -197,13 +279,32 @@ def test_what_is_known_of_a_probe_has_a_mark_and_what_is_not_says_so():
 
 
 def clock_table():
-    base = {"species": "chicken", "usual_at": after(500), "expected_at": after(502), "expected_low_at": after(492),
-            "expected_high_at": after(512), "first_hatch_at": after(495), "last_hatch_at": after(515),
-            "middle_at": after(505), "verdict": "on time"}
-    return pd.DataFrame([base | {"batch": "1"}, base | {"batch": "2", "middle_at": after(530), "verdict": "late"},
-                         base | {"batch": "3", "middle_at": pd.NaT, "first_hatch_at": pd.NaT,
-                                 "last_hatch_at": pd.NaT, "verdict": "not seen"},
-                         base | {"batch": "4", "expected_at": pd.NaT, "verdict": "cannot tell"}])
+    base = {
+        "species": "chicken",
+        "usual_at": after(500),
+        "expected_at": after(502),
+        "expected_low_at": after(492),
+        "expected_high_at": after(512),
+        "first_hatch_at": after(495),
+        "last_hatch_at": after(515),
+        "middle_at": after(505),
+        "verdict": "on time",
+    }
+    return pd.DataFrame(
+        [
+            base | {"batch": "1"},
+            base | {"batch": "2", "middle_at": after(530), "verdict": "late"},
+            base
+            | {
+                "batch": "3",
+                "middle_at": pd.NaT,
+                "first_hatch_at": pd.NaT,
+                "last_hatch_at": pd.NaT,
+                "verdict": "not seen",
+            },
+            base | {"batch": "4", "expected_at": pd.NaT, "verdict": "cannot tell"},
+        ]
+    )
 
 
 def test_hatch_clock_lists_batches_in_their_order_and_marks_the_late():

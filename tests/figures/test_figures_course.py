@@ -24,16 +24,23 @@ def test_the_tallest_bars_of_luck_are_named():
     named = [int(count) for count in re.findall(r"\d+", course.luck_alt(hatches, each=24).split("tallest")[1])]
     assert named == [17, 18, 19]
     assert min(heights[count] for count in named) > max(
-        height for count, height in heights.items() if count not in named)
+        height for count, height in heights.items() if count not in named
+    )
 
 
 def test_one_tallest_bar_is_named_alone():
     assert course.luck_alt(np.array([3, 4, 4, 4, 5]), each=6).endswith("the tallest bar at 4.")
 
 
-@pytest.mark.parametrize("shares", [
-    [0.17, 0.22, 0.13, 0.08, 0.12, 0.05, 0.15, 0.10], [0.1, 0.1, 0.1, 0.1, 0.2, 0.1, 0.3, 0.1],
-    [0.3, 0.2, 0.1, 0.05, 0.04, 0.06, 0.02, 0.0], [0.0, 0.01, 0.02, 0.1, 0.2, 0.1, 0.3, 0.1]])
+@pytest.mark.parametrize(
+    "shares",
+    [
+        [0.17, 0.22, 0.13, 0.08, 0.12, 0.05, 0.15, 0.10],
+        [0.1, 0.1, 0.1, 0.1, 0.2, 0.1, 0.3, 0.1],
+        [0.3, 0.2, 0.1, 0.05, 0.04, 0.06, 0.02, 0.0],
+        [0.0, 0.01, 0.02, 0.1, 0.2, 0.1, 0.3, 0.1],
+    ],
+)
 def test_the_bars_from_the_dashed_line_on_hold_the_arrangements_that_count(shares):
     shares = np.array(shares)
     chosen = np.array([np.isin(np.arange(8), group) for group in combinations(range(8), 3)])

@@ -99,7 +99,10 @@ def test_stages_stand_beside_season_and_level(season):
         table[table["batch"] == "2"], own=hk.breakdown(season, by=None), norm=norms("chicken"), name="batch 2"
     )
     assert [text.get_text().replace("\n", " ") for text in ax.get_legend().get_texts()] == [
-        "batch 2", "season", "published: broiler-breeder flocks, Butcher & Nilipour"]
+        "batch 2",
+        "season",
+        "published: broiler-breeder flocks, Butcher & Nilipour",
+    ]
     assert "95 % interval" in ax.get_xlabel() and "eggs set" in ax.get_xlabel()
 
 

@@ -71,7 +71,7 @@ def test_no_text_of_a_picture_lies_outside_of_it_or_on_another(name, monkeypatch
     assert texts
     for place, (one, box) in enumerate(texts):
         assert frame.x0 <= box.x0 and box.x1 <= frame.x1 and frame.y0 <= box.y0 and box.y1 <= frame.y1, one
-        for other, second in texts[place + 1:]:
+        for other, second in texts[place + 1 :]:
             assert not box.padded(-1).overlaps(second.padded(-1)), f"{one!r} lies on {other!r}"
 
 
@@ -93,7 +93,7 @@ def test_the_same_picture_gives_the_same_svg_and_its_figure_is_closed():
 def test_a_picture_can_be_laid_out_for_more_room():
     text = figures.svg(drawn(), alt="one bar", width=720)
     assert 'viewBox="0 0 720 144"' in text and "max-width:1080px" in text
-    assert 'max-width:500px' in figures.svg(drawn(), alt="one bar", most=500)
+    assert "max-width:500px" in figures.svg(drawn(), alt="one bar", most=500)
 
 
 def test_a_picture_without_words_is_refused():

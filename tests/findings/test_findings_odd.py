@@ -15,7 +15,7 @@ SEASONS = {
     "none hatched": f"{HEAD}\nB1,goose,A,2026-03-01,24,0\n",
     "one egg": f"{HEAD}\nB1,hen,A,2026-03-01,1,1\n",
     "ends not known": "batch,species,set_at,eggs_set,clear1,dead1,hatched\nB1,hen,2026-03-01,24,2,1,12\n"
-                      "B2,hen,2026-04-01,30,5,0,20\nB3,hen,2026-05-01,30,,,21\n",
+    "B2,hen,2026-04-01,30,5,0,20\nB3,hen,2026-05-01,30,,,21\n",
 }
 
 

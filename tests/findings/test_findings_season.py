@@ -29,8 +29,21 @@ def review(season):
 
 def test_the_first_finding_says_what_cost_most_and_the_others_follow(season, review):
     assert [one.question for one in review] == [
-        "most", "lost", "poor", "luck", "clears", "ages", "place", "course", "harm", "spells", "probes", "clock",
-        "water", "causes"]
+        "most",
+        "lost",
+        "poor",
+        "luck",
+        "clears",
+        "ages",
+        "place",
+        "course",
+        "harm",
+        "spells",
+        "probes",
+        "clock",
+        "water",
+        "causes",
+    ]
     notes = season_notes(season)
     first = notes.iloc[0]
     assert (review.first.answer, review.first.facts["key"]) == ("most_cause", first["key"])
@@ -84,7 +97,11 @@ def test_progress_counts_the_questions(season):
 
 
 def test_sentences_that_rooms_still_compose_only_grow_fewer():
-    calls = [node for path in (ROOT / "hatchkit" / "findings").glob("*.py") if path.stem not in ("finding", "years")
-             for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
-             if isinstance(node, ast.Call) and getattr(node.func, "id", "") == Composed.__name__]
+    calls = [
+        node
+        for path in (ROOT / "hatchkit" / "findings").glob("*.py")
+        if path.stem not in ("finding", "years")
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == Composed.__name__
+    ]
     assert 0 < len(calls) <= COMPOSED

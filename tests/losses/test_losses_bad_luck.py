@@ -159,8 +159,9 @@ def test_a_count_that_is_rare_alone_is_named_with_what_it_would_have_taken():
 
 def test_nothing_is_unusual_within_the_range_that_is_told_beside_it():
     """Six comparisons of one bad batch: the mildest of four passes the allowance for six, and lies in its range."""
-    season = tiny_season([dict(batch=1, eggs_set=24, day1=7, clear1=5, dead1=2, hatched=9, broken_late=5,
-                               pipped_dead=2, broken_mid=1)])
+    season = tiny_season(
+        [dict(batch=1, eggs_set=24, day1=7, clear1=5, dead1=2, hatched=9, broken_late=5, pipped_dead=2, broken_mid=1)]
+    )
     table = bad_luck(season)
     for before in ("", "norm_"):
         found = table[table[before + "unusual"].astype(bool)]

@@ -21,9 +21,7 @@ def test_unopened_clears_leave_a_range():
 
 
 def test_opened_clears_of_egg_rows_give_an_estimate_with_an_interval():
-    eggs = [
-        dict(batch="1", egg=str(n), candle1="clear", outcome="infertile" if n < 6 else "dead") for n in range(8)
-    ]
+    eggs = [dict(batch="1", egg=str(n), candle1="clear", outcome="infertile" if n < 6 else "dead") for n in range(8)]
     season = tiny_season([dict(batch=1, eggs_set=60, day1=7, clear1=16, dead1=2, hatched=42)], eggs=eggs)
     row = clears(season).iloc[0]
     assert (row["clear"], row["opened"], row["opened_dead"]) == (16, 8, 2)
@@ -93,8 +91,14 @@ def test_impossible_samples_are_refused(counts):
 
 def test_batches_that_differ_make_fertility_less_sure_than_batches_alike():
     def fertile(*barren):
-        return clears(tiny_season([dict(batch=number, eggs_set=40, day1=7, clear1=0, dead1=0, hatched=40 - eggs,
-                                        broken_infertile=eggs) for number, eggs in enumerate(barren)])).iloc[0]
+        return clears(
+            tiny_season(
+                [
+                    dict(batch=number, eggs_set=40, day1=7, clear1=0, dead1=0, hatched=40 - eggs, broken_infertile=eggs)
+                    for number, eggs in enumerate(barren)
+                ]
+            )
+        ).iloc[0]
 
     alike, unlike = fertile(8, 8, 8, 8), fertile(1, 15, 2, 14)
     assert alike["fertile"] == pytest.approx(unlike["fertile"]) == pytest.approx(0.8)

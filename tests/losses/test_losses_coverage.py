@@ -44,8 +44,6 @@ def test_an_interval_without_the_spread_would_not_hold():
     ("batches", "eggs", "rate", "sd"), [(6, 48, 0.08, 0.4), (6, 48, 0.2, 0.8), (12, 24, 0.2, 0.8), (12, 48, 0.02, 0.4)]
 )
 def test_with_nothing_wrong_few_batches_are_called_unusual(batches, eggs, rate, sd):
-    flagged, _, small = false_flags(
-        np.random.default_rng(6), rate=rate, sd=sd, batches=batches, eggs=eggs, trials=100
-    )
+    flagged, _, small = false_flags(np.random.default_rng(6), rate=rate, sd=sd, batches=batches, eggs=eggs, trials=100)
     assert flagged <= 0.05
     assert small <= 0.10

@@ -134,8 +134,7 @@ def test_bands_never_shrink_with_age_nor_inside_the_chance_of_single_eggs():
 
 
 def test_eggs_taken_out_alive_early_say_nothing_of_later_risk():
-    rows = [dict(batch=n, eggs_set=24, day1=7, dead1=2, hatched=22)
-            for n in range(4)]
+    rows = [dict(batch=n, eggs_set=24, day1=7, dead1=2, hatched=22) for n in range(4)]
     kept = hk.age_at_death(tiny_season(rows), draws=100).hazard["band_high"].iloc[-1]
     rows = [{**row, "removed1": 12, "hatched": 10} for row in rows]
     taken = hk.age_at_death(tiny_season(rows), draws=100).hazard["band_high"].iloc[-1]
@@ -149,9 +148,7 @@ def test_nothing_known_gives_empty_tables_and_a_sentence():
 
 
 def test_all_dead_and_one_look_works():
-    result = hk.age_at_death(
-        tiny_season([dict(batch=1, eggs_set=12, day1=7, dead1=12, taken_off_day=None)]), draws=10
-    )
+    result = hk.age_at_death(tiny_season([dict(batch=1, eggs_set=12, day1=7, dead1=12, taken_off_day=None)]), draws=10)
     assert result.curve["at_least"].max() == pytest.approx(1)
     assert np.isfinite(result.hazard.select_dtypes("number").to_numpy()).all()
 

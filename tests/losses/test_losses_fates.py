@@ -152,9 +152,7 @@ def test_a_look_without_a_date_gets_the_usual_day_and_a_note():
 
 
 def test_taken_off_before_the_last_look_is_a_doubt_and_not_a_crash():
-    season = tiny_season(
-        [dict(batch=1, eggs_set=10, day1=7, dead1=1, day3=18, dead3=0, taken_off_day=12, hatched=9)]
-    )
+    season = tiny_season([dict(batch=1, eggs_set=10, day1=7, dead1=1, day3=18, dead3=0, taken_off_day=12, hatched=9)])
     assert season.fates["eggs"].sum() == 10
     assert "before the last look" in season.problems["found"].iloc[0]
 
@@ -183,9 +181,7 @@ def test_egg_rows_win_over_counts_and_a_disagreement_is_a_problem():
         egg(3, candle1="clear"),
         egg(4, candle1="alive", outcome="pipped_dead"),
     ]
-    season = tiny_season(
-        [dict(batch=1, eggs_set=4, day1=7, clear1=1, dead1=0, hatched=2, pipped_dead=1)], eggs=eggs
-    )
+    season = tiny_season([dict(batch=1, eggs_set=4, day1=7, clear1=1, dead1=0, hatched=2, pipped_dead=1)], eggs=eggs)
     assert season.fates.set_index("egg")["fate"].to_dict() == {
         "1": "hatched",
         "2": "dead",
@@ -292,7 +288,5 @@ def test_more_culled_than_hatched_is_a_doubt():
 
 
 def test_an_unknown_kind_of_bird_still_gets_its_fates():
-    season = tiny_season(
-        [dict(batch=1, eggs_set=10, species="dodo", taken_off_day=None, hatched=8, dead_in_shell=2)]
-    )
+    season = tiny_season([dict(batch=1, eggs_set=10, species="dodo", taken_off_day=None, hatched=8, dead_in_shell=2)])
     assert ("dead", 2, 0.0, 21.0, "hatch") in fates(season)

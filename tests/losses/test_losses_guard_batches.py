@@ -11,10 +11,13 @@ from hatchkit.losses.death_age import _hazard
 from hatchkit.losses.proportions import beta_binomial, dispersion
 
 
-@pytest.mark.parametrize(("counts", "phi"), [
-    ([2, 4], 2 / 2.1),  # share 0.3, chance 10 x 0.3 x 0.7 = 2.1, squares 1 + 1, one degree of freedom
-    ([1, 3, 5], 8 / 2.1 / 2),  # squares 4 + 0 + 4, two degrees
-])
+@pytest.mark.parametrize(
+    ("counts", "phi"),
+    [
+        ([2, 4], 2 / 2.1),  # share 0.3, chance 10 x 0.3 x 0.7 = 2.1, squares 1 + 1, one degree of freedom
+        ([1, 3, 5], 8 / 2.1 / 2),  # squares 4 + 0 + 4, two degrees
+    ],
+)
 def test_dispersion_has_one_degree_less_than_batches(counts, phi):
     assert dispersion(counts, [10] * len(counts)) == pytest.approx(phi)
 

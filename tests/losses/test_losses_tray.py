@@ -13,9 +13,7 @@ def season(dead, rows=4, cols=6, batch="1", clear=()):
     eggs = []
     for n in range(rows * cols):
         marks = (
-            dict(candle1="clear")
-            if n in clear
-            else dict(candle1="alive", outcome="dead" if n in dead else "hatched")
+            dict(candle1="clear") if n in clear else dict(candle1="alive", outcome="dead" if n in dead else "hatched")
         )
         eggs.append(dict(batch=batch, egg=str(n), tray="left", row=n // cols + 1, col=n % cols + 1, **marks))
     return tiny_season([dict(batch=batch, eggs_set=rows * cols, day1=7)], eggs=eggs)
@@ -28,8 +26,11 @@ def test_the_map_holds_every_egg_with_its_fate():
 
 
 def test_numbers_that_begin_anew_on_each_tray_are_two_eggs():
-    eggs = [dict(batch="1", egg=str(n), tray=tray, row=1, col=n, candle1="alive", outcome=outcome)
-            for tray, outcome in (("top", "dead"), ("bottom", "hatched")) for n in range(1, 13)]
+    eggs = [
+        dict(batch="1", egg=str(n), tray=tray, row=1, col=n, candle1="alive", outcome=outcome)
+        for tray, outcome in (("top", "dead"), ("bottom", "hatched"))
+        for n in range(1, 13)
+    ]
     table = tray_map(tiny_season([dict(batch="1", eggs_set=24, day1=7)], eggs=eggs), "1")
     assert table.groupby("tray")["died"].sum().to_dict() == {"top": 12, "bottom": 0}
 

@@ -73,8 +73,9 @@ def test_opposite_humidities_leave_the_same_stages_as_the_texts_disagree():
     late = [STAGES.index(stage) for stage in ("late", "pipped_dead")]
     assert parts("too_dry")[late].sum() > 0.6 and parts("too_humid")[late].sum() > 0.6
     links = reference.load("cause_evidence").set_index(["cause", "item"])["points"]
-    dry, damp = (dict(pair.split(":") for pair in links[cause, "water_loss"].split())
-                 for cause in ("too_dry", "too_humid"))
+    dry, damp = (
+        dict(pair.split(":") for pair in links[cause, "water_loss"].split()) for cause in ("too_dry", "too_humid")
+    )
     assert float(dry["4"]) > 1 > float(dry["-2"]) and float(damp["-4"]) > 1 > float(damp["2"])
 
 
@@ -86,13 +87,22 @@ def _factors(usual, counts):
     lost = np.array([usual[STAGES.index(stage)] for stage in course.ORDER])
     left = 1 - np.concatenate([[0.0], np.cumsum(lost)[:-1]])
     base = course.ordinary_hazards(np.log(lost / left / (1 - lost / left)))
-    fates = [dict(fate="dead" if stage in DEAD else stage, eggs=eggs, after_day=DEAD.get(stage, (0, 0))[0],
-                  by_day=DEAD.get(stage, (0, np.nan))[1], found_at="hatch")  # every egg was opened
-             for stage, eggs in zip((*STAGES, "unaccounted"), counts, strict=False) if eggs]
+    fates = [
+        dict(
+            fate="dead" if stage in DEAD else stage,
+            eggs=eggs,
+            after_day=DEAD.get(stage, (0, 0))[0],
+            by_day=DEAD.get(stage, (0, np.nan))[1],
+            found_at="hatch",
+        )  # every egg was opened
+        for stage, eggs in zip((*STAGES, "unaccounted"), counts, strict=False)
+        if eggs
+    ]
     what = seen(fates, {}, frozenset({"clear", "culled", "pipped_dead"}), 21.0)
     rows = [(key, base + size * kernel) for key, (kernel, _) in harm.patterns().items() for size in harm.SIZES]
-    logs = course.log_marginal(what.ways, what.eggs, np.vstack([base, *(row for _, row in rows)]),
-                               course.precision(np.full(7, 0.4)))[0]
+    logs = course.log_marginal(
+        what.ways, what.eggs, np.vstack([base, *(row for _, row in rows)]), course.precision(np.full(7, 0.4))
+    )[0]
     each = (logs[1:] - logs[0]).reshape(-1, len(harm.SIZES)) + np.log(harm.SIZE_CHANCE)
     return dict(zip(harm.patterns(), log_sum(each, axis=1), strict=True))
 

@@ -15,8 +15,19 @@ psychrolib.SetUnitSystem(psychrolib.SI)
 
 # Independent: saturation pressure, kPa, CRC Handbook of Chemistry and Physics 1992-93. The copy in
 # circulation prints 6.6398 at 38 degC, a typing error (its second differences jump); IAPWS-95 gives 6.6328.
-CRC = [(15, 1.7056), (20, 2.3388), (25, 3.1690), (30, 4.2455), (35, 5.6267), (36, 5.9453), (37, 6.2795),
-       (39, 6.9969), (40, 7.3814), (42, 8.2054), (45, 9.5895)]
+CRC = [
+    (15, 1.7056),
+    (20, 2.3388),
+    (25, 3.1690),
+    (30, 4.2455),
+    (35, 5.6267),
+    (36, 5.9453),
+    (37, 6.2795),
+    (39, 6.9969),
+    (40, 7.3814),
+    (42, 8.2054),
+    (45, 9.5895),
+]
 
 
 @pytest.mark.parametrize(("temp", "kpa"), [*CRC, (38, 6.6328)])
@@ -41,9 +52,18 @@ def test_saturation_pressure_is_psychrolibs():
 
 
 # Computed once with MetPy 1.7.1 and iapws 1.5.5 (IAPWS-95, the same as CoolProp 8.0.0), Pa.
-OTHER_LIBRARIES = [(15, 1703.1, 1705.8), (20, 2334.7, 2339.3), (25, 3162.3, 3169.9), (30, 4234.7, 4247.0),
-                   (35, 5609.4, 5629.0), (37, 6258.8, 6282.3), (38, 6607.2, 6632.8), (40, 7354.3, 7384.9),
-                   (42, 8173.1, 8209.6), (45, 9548.0, 9595.0)]
+OTHER_LIBRARIES = [
+    (15, 1703.1, 1705.8),
+    (20, 2334.7, 2339.3),
+    (25, 3162.3, 3169.9),
+    (30, 4234.7, 4247.0),
+    (35, 5609.4, 5629.0),
+    (37, 6258.8, 6282.3),
+    (38, 6607.2, 6632.8),
+    (40, 7354.3, 7384.9),
+    (42, 8173.1, 8209.6),
+    (45, 9548.0, 9595.0),
+]
 
 
 @pytest.mark.parametrize(("temp", "metpy", "iapws"), OTHER_LIBRARIES)
@@ -74,12 +94,19 @@ def test_standard_pressure_of_the_ashrae_handbook(metres, pascal):
     assert air.standard_pressure(metres) * 1000 == pytest.approx(pascal, abs=1.0)
 
 
-@pytest.mark.parametrize(("dry", "wet", "rh"), [
-    ((100 - 32) / 1.8, (87.3 - 32) / 1.8, 60),  # a hatchery page
-    ((101 - 32) / 1.8, (88 - 32) / 1.8, 60),  # an incubation page
-    (10, 9, 88), (10, 5, 44), (14, 8, 42), (15, 12, 71), (16, 8, 30),  # a classroom chart
-    (40, 20, 14),  # ASHRAE 2017 chapter 1, example 1
-])
+@pytest.mark.parametrize(
+    ("dry", "wet", "rh"),
+    [
+        ((100 - 32) / 1.8, (87.3 - 32) / 1.8, 60),  # a hatchery page
+        ((101 - 32) / 1.8, (88 - 32) / 1.8, 60),  # an incubation page
+        (10, 9, 88),
+        (10, 5, 44),
+        (14, 8, 42),
+        (15, 12, 71),
+        (16, 8, 30),  # a classroom chart
+        (40, 20, 14),  # ASHRAE 2017 chapter 1, example 1
+    ],
+)
 def test_wet_bulb_tables_in_print(dry, wet, rh):
     """Independent, to the printed whole per cent."""
     assert air.rh_from_wet_bulb(dry, wet) == pytest.approx(rh, abs=1.0)
@@ -106,8 +133,12 @@ def test_thermodynamic_wet_bulb_lies_close():
 def still_offset(day):
     """Egg less air in steady still air, hen's egg of 60 g at 37.5 degC."""
     hours = np.arange(0, 12, 0.1)
-    return egg_temperature(hours, np.full(len(hours), 37.5), age_days=float(day), egg_mass_g=60,
-                           air="still")["egg_c"].iloc[-1] - 37.5
+    return (
+        egg_temperature(hours, np.full(len(hours), 37.5), age_days=float(day), egg_mass_g=60, air="still")[
+            "egg_c"
+        ].iloc[-1]
+        - 37.5
+    )
 
 
 def test_shell_against_air_early_in_still_air():
@@ -190,8 +221,9 @@ def test_published_heat_at_day_16_is_put_in_order():
     assert wrong(degree_hours) >= 5
 
 
-@pytest.mark.parametrize(("day", "temp", "low", "high"), [
-    (20, 44.0, 45.0, 47.0), (12, 46.0, 45.8, 47.2), (16, 42.0, 42.0, 44.5)])
+@pytest.mark.parametrize(
+    ("day", "temp", "low", "high"), [(20, 44.0, 45.0, 47.0), (12, 46.0, 45.8, 47.2), (16, 42.0, 42.0, 44.5)]
+)
 def test_egg_peaks_of_five_hours_of_heat(day, temp, low, high):
     """Comp. Biochem. Physiol. 101A:103 (1992): lethal air for 5 h is 44 (pipped) to 46 degC (day 12), 42 is
     survived; embryos die at an inside of 46 to 47 degC (Isr. J. Zool. 40:467). Independent of K and lag."""

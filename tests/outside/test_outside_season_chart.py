@@ -13,9 +13,7 @@ CANS = [12, 15, 8, 10, 4, 7, 16, 9, 14, 10, 5, 6, 17, 12, 22, 8, 10, 5, 13, 11, 
 
 def test_p_chart_limits_and_the_two_samples_outside():
     limits = p_limits(CANS, [50] * 30)
-    assert (limits.centre, limits.high[0], limits.low[0]) == pytest.approx(
-        (0.2313333, 0.4102391, 0.0524276), abs=1e-6
-    )
+    assert (limits.centre, limits.high[0], limits.low[0]) == pytest.approx((0.2313333, 0.4102391, 0.0524276), abs=1e-6)
     share = np.array(CANS) / 50
     assert (np.flatnonzero((share > limits.high) | (share < limits.low)) + 1).tolist() == [15, 23]
 

@@ -14,8 +14,17 @@ FIGURES = biology.parameters()
 # Jassim et al. 1996 Poult. Sci. 75:464-471: embryo deaths on days 1 to 21 (43 white Cornish embryos)
 JASSIM = np.array([6, 5, 11, 2, 2, 3, 0, 0, 0, 0, 1, 0, 0, 0, 1, 0, 1, 5, 1, 4, 1])
 # Butcher & Nilipour, UF/IFAS EDIS VM101: hatch-day breakout of heavy breeders, % of eggs set
-LEDGER = {"hatched": 85.0, "culled": 1.25, "pipped": 1.25, "infertile": 4.5, "days 1-4": 2.5,
-          "days 5-10": 1.25, "days 11-17": 1.25, "days 18-21": 2.5, "contaminated": 0.5}
+LEDGER = {
+    "hatched": 85.0,
+    "culled": 1.25,
+    "pipped": 1.25,
+    "infertile": 4.5,
+    "days 1-4": 2.5,
+    "days 5-10": 1.25,
+    "days 11-17": 1.25,
+    "days 18-21": 2.5,
+    "contaminated": 0.5,
+}
 
 
 def _climate(air=lambda age: np.where(age < 18, 37.5, 36.94)):
@@ -42,12 +51,14 @@ def _by_day(died):
 
 def _published_by_day():
     """Kuurman et al. 2001: 77 % with mean 2.6 and SD 3.3 d, 23 % with mean 17.4 and SD 2.0 d, up to day 21."""
+
     def weibull(mean, sd):
         # the shape for which the Weibull has this ratio of SD to mean, then the scale for the mean
         shapes = np.linspace(0.4, 20, 200_000)
         ratio = stats.weibull_min.std(shapes[::400]) / stats.weibull_min.mean(shapes[::400])
         shape = np.interp(-sd / mean, -ratio, shapes[::400])
         return stats.weibull_min(shape, scale=mean / stats.weibull_min.mean(shape))
+
     first, second = weibull(2.6, 3.3), weibull(17.4, 2.0)
     days = np.arange(22)
     total = 0.77 * first.cdf(days) + 0.23 * second.cdf(days)
@@ -81,8 +92,8 @@ def test_background_deaths_are_8_6_percent_of_set_with_77_percent_in_the_first_p
 def test_all_deaths_before_the_pip_fit_the_43_of_jassim_by_week_and_by_band(eggs):
     died = _by_day(eggs.loc[eggs["outcome"] != "pipped_dead", "died_day"])
     shares = died / died.sum()
-    assert _misfit_p(JASSIM, shares, cuts=[7, 14, 21]) > 0.1       # measured 0.29
-    assert _misfit_p(JASSIM, shares, cuts=[4, 10, 17, 21]) > 0.1   # measured 0.72
+    assert _misfit_p(JASSIM, shares, cuts=[7, 14, 21]) > 0.1  # measured 0.29
+    assert _misfit_p(JASSIM, shares, cuts=[4, 10, 17, 21]) > 0.1  # measured 0.72
 
 
 def test_day_by_day_the_published_shape_itself_fits_jassim_only_just(eggs):
@@ -91,7 +102,7 @@ def test_day_by_day_the_published_shape_itself_fits_jassim_only_just(eggs):
     published = _misfit_p(JASSIM, _published_by_day(), cuts=days)
     died = _by_day(eggs.loc[eggs["outcome"] != "pipped_dead", "died_day"])
     simulated = _misfit_p(JASSIM, died / died.sum(), cuts=days)
-    assert 0.01 < published < 0.10   # measured 0.04
+    assert 0.01 < published < 0.10  # measured 0.04
     assert 0.005 < simulated < 0.10  # measured 0.02
 
 
@@ -101,10 +112,17 @@ def test_the_default_ledger_is_the_published_one_within_three_trays(eggs):
     dead = outcome == "dead"
     rotten = dead & eggs["rotten_day"].notna() & (eggs["died_of"] == "rotten")
     dead &= ~rotten
-    lines = {"hatched": outcome == "hatched", "culled": outcome == "culled", "pipped": outcome == "pipped_dead",
-             "infertile": outcome == "infertile", "days 1-4": dead & (day <= 4),
-             "days 5-10": dead & (day > 4) & (day <= 10), "days 11-17": dead & (day > 10) & (day <= 17),
-             "days 18-21": dead & (day > 17), "contaminated": rotten}
+    lines = {
+        "hatched": outcome == "hatched",
+        "culled": outcome == "culled",
+        "pipped": outcome == "pipped_dead",
+        "infertile": outcome == "infertile",
+        "days 1-4": dead & (day <= 4),
+        "days 5-10": dead & (day > 4) & (day <= 10),
+        "days 11-17": dead & (day > 10) & (day <= 17),
+        "days 18-21": dead & (day > 17),
+        "contaminated": rotten,
+    }
     shares = {name: float(line.mean()) for name, line in lines.items()}
     assert sum(shares.values()) == pytest.approx(1)
     for name, percent in LEDGER.items():
@@ -115,8 +133,9 @@ def test_the_default_ledger_is_the_published_one_within_three_trays(eggs):
 
 def _heat_share(day, air_c, hours):
     """Share of embryos that a spell of hot air kills, by the rate alone."""
-    climate = _climate(lambda age: np.where((age >= day) & (age < day + hours / 24), air_c,
-                                            np.where(age < 18, 37.5, 36.94)))
+    climate = _climate(
+        lambda age: np.where((age >= day) & (age < day + hours / 24), air_c, np.where(age < 18, 37.5, 36.94))
+    )
     quiet = biology.heat_rate(_climate(), species=HEN, p=FIGURES).sum()
     return 1 - np.exp(quiet - biology.heat_rate(climate, species=HEN, p=FIGURES).sum())
 
@@ -132,17 +151,19 @@ def test_day_7_is_the_most_sensitive_age_as_in_ande_and_wilson():
 
 
 def test_thompson_1976_day_16():
-    assert _heat_share(16, 40.6, 24) < 0.15   # no major effect
+    assert _heat_share(16, 40.6, 24) < 0.15  # no major effect
     assert _heat_share(16, 43.3, 6) < _heat_share(16, 43.3, 9)
-    assert _heat_share(16, 46.1, 3) > 0.99    # all dead
-    assert _heat_share(16, 48.9, 1) > 0.99    # all dead
+    assert _heat_share(16, 46.1, 3) > 0.99  # all dead
+    assert _heat_share(16, 48.9, 1) > 0.99  # all dead
 
 
 def test_cold_day_17_embryos():
     """24 h at 21.2 C did no harm, 11.3 C did (Can. J. Anim. Sci., about 1970)."""
+
     def share(air_c):
         climate = _climate(lambda age: np.where((age >= 17) & (age < 18), air_c, np.where(age < 18, 37.5, 36.94)))
         rate = biology.cold_rate(climate, species=HEN, p=FIGURES | {"cool_rate": 0.0}).sum()
         return 1 - np.exp(-rate)
+
     assert share(21.2) < 0.02
     assert share(11.3) > 0.3

@@ -11,8 +11,14 @@ TABLE = reference.load("species")
 MSU_DAYS = {"chicken": 21, "turkey": 28, "quail": 17}
 
 #: Poultry Producer, "Incubation period of other species": printed ranges of days.
-PRINTED_RANGES = {"muscovy": (35, 37), "goose": (28, 33), "quail": (16, 18), "pheasant": (24, 26), "guinea": (27, 28),
-                  "pigeon": (16, 19)}
+PRINTED_RANGES = {
+    "muscovy": (35, 37),
+    "goose": (28, 33),
+    "quail": (16, 18),
+    "pheasant": (24, 26),
+    "guinea": (27, 28),
+    "pigeon": (16, 19),
+}
 
 #: Bagliacca et al. 2005, J. Poult. Sci. 42:205: Pekin eggs hatched at 27.9-28.3 days.
 PEKIN_DAYS = (27.9, 28.3)
@@ -67,10 +73,21 @@ def test_days_of_care_are_what_their_source_says():
 
 #: Wet bulbs of the chart, degF: setter low and high, hatcher low and high; one figure where one is printed.
 WET_BULBS_F = {
-    "chicken": (86, 86, 90, 94), "turkey": (84, 86, 90, 94), "duck": (86, 88, 90, 94), "muscovy": (86, 88, 90, 94),
-    "goose": (88, 88, 90, 94), "quail": (86, 88, 90, 94), "bobwhite": (84, 86, 90, 94), "pheasant": (86, 88, 92, 95),
-    "guinea": (84, 86, 90, 94), "chukar": (88, 88, 90, 94), "pigeon": (88, 88, 92, 95), "peafowl": (86, 88, 90, 94),
-    "ostrich": (70, 75, 90, 90), "emu": (70, 75, 90, 90), "partridge": (88, 88, 90, 94),
+    "chicken": (86, 86, 90, 94),
+    "turkey": (84, 86, 90, 94),
+    "duck": (86, 88, 90, 94),
+    "muscovy": (86, 88, 90, 94),
+    "goose": (88, 88, 90, 94),
+    "quail": (86, 88, 90, 94),
+    "bobwhite": (84, 86, 90, 94),
+    "pheasant": (86, 88, 92, 95),
+    "guinea": (84, 86, 90, 94),
+    "chukar": (88, 88, 90, 94),
+    "pigeon": (88, 88, 92, 95),
+    "peafowl": (86, 88, 90, 94),
+    "ostrich": (70, 75, 90, 90),
+    "emu": (70, 75, 90, 90),
+    "partridge": (88, 88, 90, 94),
 }
 
 #: Where other texts outweigh the chart: the hen's setter, the hatchers of ostrich and emu.
@@ -92,8 +109,11 @@ def test_humidities_are_those_of_the_printed_wet_bulbs_or_say_what_was_added(spe
 
 
 #: Hand-Rearing Birds, 2nd ed., Table 4.1 (ratites): days, setter degC, %RH.
-RATITES = {"ostrich": ((42, 42), (36.0, 36.5), (20, 40)), "emu": ((49, 52), (36.1, 36.4), (25, 40)),
-           "rhea": ((36, 40), (36.4, 36.4), (30, 60))}
+RATITES = {
+    "ostrich": ((42, 42), (36.0, 36.5), (20, 40)),
+    "emu": ((49, 52), (36.1, 36.4), (25, 40)),
+    "rhea": ((36, 40), (36.4, 36.4), (30, 60)),
+}
 
 
 @pytest.mark.parametrize("species", RATITES)

@@ -15,8 +15,9 @@ from hatchkit.climate.water_loss import (
 )
 
 
-@pytest.mark.parametrize(("specific", "rh", "model"), [
-    (0.31, 53, 12.8), (0.40, 66, 11.9), (0.35, 61, 12.0), (0.41, 67, 11.9)])
+@pytest.mark.parametrize(
+    ("specific", "rh", "model"), [(0.31, 53, 12.8), (0.40, 66, 11.9), (0.35, 61, 12.0), (0.41, 67, 11.9)]
+)
 def test_layers_through_a_season(specific, rh, model):
     """Meir & Ar 2008 (Br. Poult. Sci.): with these shells and humidities hens' eggs lost 12 to 13 % by day 18.
 
@@ -42,8 +43,7 @@ def test_the_turkeys_humidity_for_twelve_per_cent():
     assert rh == pytest.approx(52.5, abs=0.3)
 
 
-@pytest.mark.parametrize(("metres", "percent"), [
-    (500, 6), (1000, 13), (1500, 20), (2000, 27), (2500, 36), (3000, 45)])
+@pytest.mark.parametrize(("metres", "percent"), [(500, 6), (1000, 13), (1500, 20), (2000, 27), (2500, 36), (3000, 45)])
 def test_gas_moves_faster_at_altitude(metres, percent):
     """Independent: a published table for hatcheries at altitude."""
     sea = loss_share(0.3, egg_c=37.5, air_c=37.5, rh_pct=50, days=18)
@@ -94,8 +94,9 @@ def test_humidity_for_another_loss_by_proportion():
     assert rh_by_proportion(45, 0.14, 0.12) == pytest.approx(52.9, abs=0.05)
 
 
-@pytest.mark.parametrize(("specific", "sea", "high"), [
-    (0.31, 53.7, 63.7), (0.35, 59.0, 67.8), (0.40, 64.1, 71.9), (0.26, 44.8, 56.7)])
+@pytest.mark.parametrize(
+    ("specific", "sea", "high"), [(0.31, 53.7, 63.7), (0.35, 59.0, 67.8), (0.40, 64.1, 71.9), (0.26, 44.8, 56.7)]
+)
 def test_humidity_for_twelve_and_a_half_per_cent(specific, sea, high):
     """Worked with another program from the same law; eggs carried up to 2000 m need damper air."""
     assert rh_needed(0.125, days=18, specific_g=specific) == pytest.approx(sea, abs=0.1)

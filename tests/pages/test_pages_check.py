@@ -16,35 +16,95 @@ FILE, SHEET = "hatches.xlsx", "2025"
 BAD = "<script>x()</script>\x1b[2J"
 
 
-def column(place, heading, taken, how_sure="sure", *, file=FILE, sheet=SHEET, example="24", why=(("words", {}),),
-           runner_up="", changes=False):
-    return dict(file=file, sheet=sheet, column=place, heading=heading, taken=taken, example=example, how_sure=how_sure,
-                margin=3.0, why=list(why), runner_up=runner_up, changes_numbers=changes)
+def column(
+    place,
+    heading,
+    taken,
+    how_sure="sure",
+    *,
+    file=FILE,
+    sheet=SHEET,
+    example="24",
+    why=(("words", {}),),
+    runner_up="",
+    changes=False,
+):
+    return dict(
+        file=file,
+        sheet=sheet,
+        column=place,
+        heading=heading,
+        taken=taken,
+        example=example,
+        how_sure=how_sure,
+        margin=3.0,
+        why=list(why),
+        runner_up=runner_up,
+        changes_numbers=changes,
+    )
 
 
 def batch(name, eggs_set, *terms, row=2):
-    return dict(file=FILE, sheet=SHEET, row=row, name=name, eggs_set=eggs_set, terms=list(terms),
-                rest=eggs_set - sum(eggs for _, eggs, _ in terms))
+    return dict(
+        file=FILE,
+        sheet=SHEET,
+        row=row,
+        name=name,
+        eggs_set=eggs_set,
+        terms=list(terms),
+        rest=eggs_set - sum(eggs for _, eggs, _ in terms),
+    )
 
 
-LEFT = dict(code="meaning", file=FILE, sheet=SHEET, heading="Left", taken="left@look1", rows_changed=9, facts={},
-            choices=[dict(taken="left@look1", adds_up=9, of=9), dict(taken="dis", adds_up=2, of=9)])
-BIRDS = dict(code="species", file=FILE, sheet=SHEET, heading="?species", taken="chicken", rows_changed=4, facts={},
-             choices=[dict(taken="chicken", adds_up=None, of=None), dict(taken="duck", adds_up=None, of=None)])
-COLUMNS = [column(0, "Hatch", "batch", example="1"), column(1, "Date in", "set_at", example="2025-02-08 00:00:00"),
-           column(2, "Set", "eggs_set", why=[("words", {}), ("adds_up", {"rows": 1, "of": 2})]),
-           column(3, "Clears", "clear@day7"), column(4, "Left", "left@look1", "open", runner_up="dis", changes=True)]
-LEDGER = [batch("Hatch 1", 24, ("Clears", 3, "clear"), ("Dead d7", 1, "dead"), ("DIS", 0, "dis"),
-                ("Out", 20, "hatched")),
-          batch("Hatch 2", 30, ("Out", 32, "hatched")), batch("Hatch 3", 20, ("Out", 19, "hatched")),
-          batch("Hatch 4", 20)]
+LEFT = dict(
+    code="meaning",
+    file=FILE,
+    sheet=SHEET,
+    heading="Left",
+    taken="left@look1",
+    rows_changed=9,
+    facts={},
+    choices=[dict(taken="left@look1", adds_up=9, of=9), dict(taken="dis", adds_up=2, of=9)],
+)
+BIRDS = dict(
+    code="species",
+    file=FILE,
+    sheet=SHEET,
+    heading="?species",
+    taken="chicken",
+    rows_changed=4,
+    facts={},
+    choices=[dict(taken="chicken", adds_up=None, of=None), dict(taken="duck", adds_up=None, of=None)],
+)
+COLUMNS = [
+    column(0, "Hatch", "batch", example="1"),
+    column(1, "Date in", "set_at", example="2025-02-08 00:00:00"),
+    column(2, "Set", "eggs_set", why=[("words", {}), ("adds_up", {"rows": 1, "of": 2})]),
+    column(3, "Clears", "clear@day7"),
+    column(4, "Left", "left@look1", "open", runner_up="dis", changes=True),
+]
+LEDGER = [
+    batch("Hatch 1", 24, ("Clears", 3, "clear"), ("Dead d7", 1, "dead"), ("DIS", 0, "dis"), ("Out", 20, "hatched")),
+    batch("Hatch 2", 30, ("Out", 32, "hatched")),
+    batch("Hatch 3", 20, ("Out", 19, "hatched")),
+    batch("Hatch 4", 20),
+]
 
 
 def season(columns=COLUMNS, questions=(), ledger=LEDGER, rows=()):
     empty = pd.DataFrame()
-    return SimpleNamespace(title="Spring", timezone="UTC", problems=problems.table(rows), batches=empty, eggs=empty,
-                           weights=empty, readings=empty, reading=pd.DataFrame(columns), ledger=pd.DataFrame(ledger),
-                           questions=pd.DataFrame(questions))
+    return SimpleNamespace(
+        title="Spring",
+        timezone="UTC",
+        problems=problems.table(rows),
+        batches=empty,
+        eggs=empty,
+        weights=empty,
+        readings=empty,
+        reading=pd.DataFrame(columns),
+        ledger=pd.DataFrame(ledger),
+        questions=pd.DataFrame(questions),
+    )
 
 
 def test_each_column_is_shown_with_what_it_was_taken_for_an_example_how_sure_and_why():
@@ -74,15 +134,18 @@ def test_the_short_list_shows_rows_that_do_not_add_up_first_and_counts_the_other
     read = [column(2, "Set", "eggs_set", why=[("adds_up", {"rows": 5, "of": 6})])]
     lines = [line.strip() for line in check_text(season(columns=read, ledger=ledger)).splitlines()]
     start = lines.index("Do the eggs add up?")
-    assert [line.partition(":")[0] for line in lines[start + 1:start + 4]] == ["E", "A", "B"]
-    assert lines[start + 4:start + 6] == ["and 3 more", "The eggs add up in 5 of 6 rows."]
+    assert [line.partition(":")[0] for line in lines[start + 1 : start + 4]] == ["E", "A", "B"]
+    assert lines[start + 4 : start + 6] == ["and 3 more", "The eggs add up in 5 of 6 rows."]
     assert "and 3 more" not in check_text(season(columns=read, ledger=ledger), full=True)
 
 
 def test_the_rows_of_all_tables_of_a_sheet_are_counted():
     told = [[("adds_up", {"rows": rows, "of": of})] for rows, of in ((3, 3), (1, 2), (2, 2))]
-    read = [column(place, heading, field, why=why) for why in told
-            for place, heading, field in ((1, "Eggs", "eggs_set"), (2, "Out", "hatched"))]
+    read = [
+        column(place, heading, field, why=why)
+        for why in told
+        for place, heading, field in ((1, "Eggs", "eggs_set"), (2, "Out", "hatched"))
+    ]
     assert "The eggs add up in 6 of 7 rows." in check_text(season(columns=read))
 
 
@@ -111,10 +174,15 @@ def test_every_kind_of_question_has_words(code):
 
 
 def test_many_columns_many_sheets_and_many_remarks_stay_within_forty_lines():
-    wide = [column(n, f"A rather long heading number {n}", "clear@day7", sheet=f"Y{s}", example="x" * 90)
-            for s in range(12) for n in range(25 + s)]
-    rows = [problem("lost", file="a.csv", row=n, column=f"c{n}", found=f"{n} is odd", done="d" * 150, mend="m" * 150)
-            for n in range(60)]
+    wide = [
+        column(n, f"A rather long heading number {n}", "clear@day7", sheet=f"Y{s}", example="x" * 90)
+        for s in range(12)
+        for n in range(25 + s)
+    ]
+    rows = [
+        problem("lost", file="a.csv", row=n, column=f"c{n}", found=f"{n} is odd", done="d" * 150, mend="m" * 150)
+        for n in range(60)
+    ]
     ledger = [batch("H" * 40, 99, *((f"Heading {n}", 1, "clear") for n in range(60)))] * 9
     lines = check_text(season(wide, (), ledger, rows)).splitlines()
     assert len(lines) <= MOST_LINES and max(map(len, lines)) <= 100
@@ -136,9 +204,12 @@ def test_sheets_that_were_read_alike_are_one_table():
 
 
 def test_hostile_text_in_any_place_is_harmless():
-    hostile = season([column(0, BAD, BAD, example=BAD, sheet=BAD, file=BAD)],
-                     [dict(LEFT, heading=BAD, file=BAD, sheet=BAD)], [batch(BAD, 3, (BAD, 3, "clear"))],
-                     [problem("lost", file=BAD, sheet=BAD, row=1, column=BAD, found=BAD, done=BAD, mend=BAD)])
+    hostile = season(
+        [column(0, BAD, BAD, example=BAD, sheet=BAD, file=BAD)],
+        [dict(LEFT, heading=BAD, file=BAD, sheet=BAD)],
+        [batch(BAD, 3, (BAD, 3, "clear"))],
+        [problem("lost", file=BAD, sheet=BAD, row=1, column=BAD, found=BAD, done=BAD, mend=BAD)],
+    )
     hostile.title = BAD
     text, page = check_text(hostile, full=True), check_page(hostile)
     assert text.replace("\n", "").isprintable() and "\x1b" not in page
@@ -148,16 +219,31 @@ def test_hostile_text_in_any_place_is_harmless():
 def test_the_page_shows_the_same_and_has_a_viewport_and_a_main():
     page = check_page(season(questions=[LEFT], rows=[problem("note", found="f", done="d")]))
     assert '<meta name="viewport"' in page and page.count("<main>") == 1 and '<html lang="en">' in page
-    for words in ("I read it like this", "your heading", "clear, day 7", "3 Clears + 1 Dead d7", "One question",
-                  "dead in shell (the eggs add up in 2 of 9 rows)", "as taken now", "To know"):
+    for words in (
+        "I read it like this",
+        "your heading",
+        "clear, day 7",
+        "3 Clears + 1 Dead d7",
+        "One question",
+        "dead in shell (the eggs add up in 2 of 9 rows)",
+        "as taken now",
+        "To know",
+    ):
         assert words in page, words
 
 
-@pytest.mark.parametrize("made, words", [
-    (season(questions=[LEFT]), ["still open: “Left” is eggs left, 1st look", "9 rows hang on it: eggs left and dead"]),
-    (season(questions=[BIRDS]), ["the birds are hens", "4 rows hang on it: all of their numbers"]),
-    (season([*COLUMNS[:4], dict(COLUMNS[4], how_sure="likely")]), ["(likely): “Left” is eggs left, 1st look."]),
-    (season(COLUMNS[:4]), ["As read: hatches.xlsx, 4 columns, every one sure; the eggs add up in 1 of 2 rows."])])
+@pytest.mark.parametrize(
+    "made, words",
+    [
+        (
+            season(questions=[LEFT]),
+            ["still open: “Left” is eggs left, 1st look", "9 rows hang on it: eggs left and dead"],
+        ),
+        (season(questions=[BIRDS]), ["the birds are hens", "4 rows hang on it: all of their numbers"]),
+        (season([*COLUMNS[:4], dict(COLUMNS[4], how_sure="likely")]), ["(likely): “Left” is eggs left, 1st look."]),
+        (season(COLUMNS[:4]), ["As read: hatches.xlsx, 4 columns, every one sure; the eggs add up in 1 of 2 rows."]),
+    ],
+)
 def test_one_line_says_what_was_assumed_and_how_sure_it_is(made, words):
     line = assumed_line(made)
     assert "\n" not in line and all(word in line for word in words), line

@@ -37,8 +37,16 @@ def findings(monkeypatch, tmp_path):
     speak._speaker.cache_clear()
     rows = pd.DataFrame({"stage": ["early"], "share_of_set": [0.034], "low": [0.01], "high": [0.12], "temp_c": [37.5]})
     table = Table("try", rows, ("stage", ("share_of_set", "low", "high"), "temp_c"))
-    one = Finding("try", "try_because", dict(why="<b>cold</b>\x1b"), "sure", why_sure=Said("try_sure"),
-                  do=Said("try_do"), picture=Picture("losses.season_chart", None, Said("alt_try")), table=table)
+    one = Finding(
+        "try",
+        "try_because",
+        dict(why="<b>cold</b>\x1b"),
+        "sure",
+        why_sure=Said("try_sure"),
+        do=Said("try_do"),
+        picture=Picture("losses.season_chart", None, Said("alt_try")),
+        table=table,
+    )
     other = Finding("other", "try_because", dict(why="heat"), "guess", more=(Said("try_do"),))
     records = Finding("records", "try_because", dict(why="reading"), "sure")
     monkeypatch.setattr("hatchkit.figures.losses.season_chart", _line)
@@ -73,8 +81,18 @@ def test_the_page_stands_alone_and_escapes_what_comes_from_files(findings, words
 
 def test_the_answer_how_sure_and_what_to_do_come_before_all_else(findings, words_of_the_records):
     html = page(findings)
-    places = [html.index(word) for word in ("Because of", "It was counted.", "Wait.", "<nav", "Because of heat",
-                                            'id="unknown"', 'id="records"')]
+    places = [
+        html.index(word)
+        for word in (
+            "Because of",
+            "It was counted.",
+            "Wait.",
+            "<nav",
+            "Because of heat",
+            'id="unknown"',
+            'id="records"',
+        )
+    ]
     assert places == sorted(places)
 
 
@@ -90,7 +108,8 @@ def test_what_is_folded_stands_open_where_all_is_asked_for(findings, words_of_th
 
 
 def test_a_page_is_named_after_what_it_is_about_and_never_written_over_the_season(
-        findings, words_of_the_records, tmp_path):
+    findings, words_of_the_records, tmp_path
+):
     assert file_name(findings) == "A_B_try.html"
     seen = []
     out = write_page(findings, tmp_path / "out.html", progress=lambda *step: seen.append(step))

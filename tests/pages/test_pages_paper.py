@@ -36,8 +36,20 @@ def printed_pages(html, size, folder):
     """How many sheets of paper a browser prints."""
     page, pdf = folder / "sheet.html", folder / "sheet.pdf"
     page.write_text(html.replace("@page {", f"@page {{ size: {size};"), encoding="utf-8")
-    subprocess.run([BROWSER, "--headless", "--no-sandbox", "--disable-gpu", f"--user-data-dir={folder / 'profile'}",
-                    "--no-pdf-header-footer", f"--print-to-pdf={pdf}", page.as_uri()], capture_output=True, check=True)
+    subprocess.run(
+        [
+            BROWSER,
+            "--headless",
+            "--no-sandbox",
+            "--disable-gpu",
+            f"--user-data-dir={folder / 'profile'}",
+            "--no-pdf-header-footer",
+            f"--print-to-pdf={pdf}",
+            page.as_uri(),
+        ],
+        capture_output=True,
+        check=True,
+    )
     return len(re.findall(rb"/Type\s*/Page[^s]", pdf.read_bytes()))
 
 
@@ -46,7 +58,8 @@ def printed_pages(html, size, folder):
 @pytest.mark.parametrize("what", ["blank", "batch", "plan"])
 def test_a_sheet_is_one_side_of_paper(sheets, what, size, tmp_path):
     assert {language: printed_pages(sheets[what, language], size, tmp_path) for language in LANGUAGES} == dict.fromkeys(
-        LANGUAGES, 1)
+        LANGUAGES, 1
+    )
 
 
 def test_every_sheet_has_a_viewport_a_main_and_its_language(sheets):

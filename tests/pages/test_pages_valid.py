@@ -38,8 +38,12 @@ class Checker(HTMLParser):
 def check(html):
     checker = Checker()
     checker.feed(html)
-    return (checker.faults, checker.open, [name for name in set(checker.ids) if checker.ids.count(name) > 1],
-            [link for link in checker.links if link not in checker.ids])
+    return (
+        checker.faults,
+        checker.open,
+        [name for name in set(checker.ids) if checker.ids.count(name) > 1],
+        [link for link in checker.links if link not in checker.ids],
+    )
 
 
 @pytest.fixture(scope="module")

@@ -14,28 +14,66 @@ from sheet_files import write_ods
 HEADINGS = {
     "kit": {name: [name] for name in ("batch", "species", "set_at", "eggs_set", "clear1", "dead1", "hatched")}
     | {"time": ["set time"]},
-    "en": {"batch": ["batch", "batch no", "hatch no"], "species": ["species", "kind of bird", "bird"],
-           "set_at": ["set on", "date set", "set date"], "eggs_set": ["eggs set", "eggs in", "no of eggs"],
-           "clear1": ["clears", "clears 1st candling", "first candling clear"],
-           "dead1": ["dead at 1st candling", "first candling dead", "quitters"],
-           "hatched": ["hatched", "chicks hatched", "no hatched"], "time": ["time set", "set time"]},
-    "de": {"batch": ["Brut", "Brut Nr"], "species": ["Art", "Tierart"], "set_at": ["eingelegt am", "Einlegedatum"],
-           "eggs_set": ["Eier eingelegt", "Eierzahl"], "clear1": ["unbefruchtet", "klar"],
-           "dead1": ["abgestorben", "tot beim Schieren"], "hatched": ["geschlüpft", "Küken geschlüpft"],
-           "time": ["Uhrzeit"]},
-    "fr": {"batch": ["couvée", "lot"], "species": ["espèce"], "set_at": ["mis en incubation le", "date de mise"],
-           "eggs_set": ["œufs mis en incubation", "nombre d'œufs"], "clear1": ["clairs", "œufs clairs"],
-           "dead1": ["morts au mirage", "embryons morts"], "hatched": ["éclos", "poussins éclos"], "time": ["heure"]},
-    "es": {"batch": ["lote"], "species": ["especie"], "set_at": ["fecha de carga"], "eggs_set": ["huevos puestos"],
-           "clear1": ["claros", "infértiles"], "dead1": ["muertos"], "hatched": ["nacidos", "pollos nacidos"],
-           "time": ["hora"]},
-    "it": {"batch": ["lotto", "covata"], "species": ["specie"], "set_at": ["data di incubazione"],
-           "eggs_set": ["uova messe", "uova incubate"], "clear1": ["chiare", "non fecondate"], "dead1": ["morti"],
-           "hatched": ["nati", "pulcini nati"], "time": ["ora"]},
-    "nl": {"batch": ["broedsel", "broed nr"], "species": ["soort"], "set_at": ["ingelegd op", "inlegdatum"],
-           "eggs_set": ["eieren ingelegd", "aantal eieren"], "clear1": ["onbevrucht"],
-           "dead1": ["afgestorven", "dood bij schouwen"], "hatched": ["uitgekomen", "kuikens uitgekomen"],
-           "time": ["tijd"]},
+    "en": {
+        "batch": ["batch", "batch no", "hatch no"],
+        "species": ["species", "kind of bird", "bird"],
+        "set_at": ["set on", "date set", "set date"],
+        "eggs_set": ["eggs set", "eggs in", "no of eggs"],
+        "clear1": ["clears", "clears 1st candling", "first candling clear"],
+        "dead1": ["dead at 1st candling", "first candling dead", "quitters"],
+        "hatched": ["hatched", "chicks hatched", "no hatched"],
+        "time": ["time set", "set time"],
+    },
+    "de": {
+        "batch": ["Brut", "Brut Nr"],
+        "species": ["Art", "Tierart"],
+        "set_at": ["eingelegt am", "Einlegedatum"],
+        "eggs_set": ["Eier eingelegt", "Eierzahl"],
+        "clear1": ["unbefruchtet", "klar"],
+        "dead1": ["abgestorben", "tot beim Schieren"],
+        "hatched": ["geschlüpft", "Küken geschlüpft"],
+        "time": ["Uhrzeit"],
+    },
+    "fr": {
+        "batch": ["couvée", "lot"],
+        "species": ["espèce"],
+        "set_at": ["mis en incubation le", "date de mise"],
+        "eggs_set": ["œufs mis en incubation", "nombre d'œufs"],
+        "clear1": ["clairs", "œufs clairs"],
+        "dead1": ["morts au mirage", "embryons morts"],
+        "hatched": ["éclos", "poussins éclos"],
+        "time": ["heure"],
+    },
+    "es": {
+        "batch": ["lote"],
+        "species": ["especie"],
+        "set_at": ["fecha de carga"],
+        "eggs_set": ["huevos puestos"],
+        "clear1": ["claros", "infértiles"],
+        "dead1": ["muertos"],
+        "hatched": ["nacidos", "pollos nacidos"],
+        "time": ["hora"],
+    },
+    "it": {
+        "batch": ["lotto", "covata"],
+        "species": ["specie"],
+        "set_at": ["data di incubazione"],
+        "eggs_set": ["uova messe", "uova incubate"],
+        "clear1": ["chiare", "non fecondate"],
+        "dead1": ["morti"],
+        "hatched": ["nati", "pulcini nati"],
+        "time": ["ora"],
+    },
+    "nl": {
+        "batch": ["broedsel", "broed nr"],
+        "species": ["soort"],
+        "set_at": ["ingelegd op", "inlegdatum"],
+        "eggs_set": ["eieren ingelegd", "aantal eieren"],
+        "clear1": ["onbevrucht"],
+        "dead1": ["afgestorven", "dood bij schouwen"],
+        "hatched": ["uitgekomen", "kuikens uitgekomen"],
+        "time": ["tijd"],
+    },
 }
 COUNTS = ["eggs_set", "clear1", "dead1", "hatched"]
 SPECIES = {"hen": "chicken", "Ducks": "duck", "Wachtel": "quail", "GOOSE": "goose", "turkeys": "turkey"}
@@ -103,9 +141,7 @@ def break_it(truth, pick):
         if number == 2 and pick([False, True]):
             grid.append(list(head))
         row = [_cell(batch, name, style.get(name), date, clock) for name in order]
-        row += ([batch["set_at"].strftime("%H:%M")] if clock else []) + (
-            ["red"] if head[-1] == "Ring colour" else []
-        )
+        row += ([batch["set_at"].strftime("%H:%M")] if clock else []) + (["red"] if head[-1] == "Ring colour" else [])
         grid.append(row)
         place[batch["batch"]] = len(grid)
     if pick([False, True]):
@@ -174,8 +210,7 @@ def faults(read, truth, place, headings):
     told_rows = set(problems.loc[problems["severity"] != "note", "row"].dropna().astype(int))
     asked = set(read["questions"]["heading"])
     by_row = {
-        int(row): batch
-        for row, batch in zip(read["batches"]["row"], read["batches"].to_dict("records"), strict=True)
+        int(row): batch for row, batch in zip(read["batches"]["row"], read["batches"].to_dict("records"), strict=True)
     }
     lost = problems.loc[problems["severity"] == "lost", "row"].dropna().astype(int).tolist()
     if sorted([*by_row, *lost]) != sorted(place.values()):

@@ -13,47 +13,201 @@ import traceback
 from contextlib import contextmanager, redirect_stdout, suppress
 from pathlib import Path
 
-HEAD = ["batch", "species", "set_at", "eggs_set", "stored_days", "incubator", "candle1_at", "clear1", "dead1",
-        "transfer_at", "taken_off_at", "hatched", "dead_in_shell", "notes"]
+HEAD = [
+    "batch",
+    "species",
+    "set_at",
+    "eggs_set",
+    "stored_days",
+    "incubator",
+    "candle1_at",
+    "clear1",
+    "dead1",
+    "transfer_at",
+    "taken_off_at",
+    "hatched",
+    "dead_in_shell",
+    "notes",
+]
 ROWS = [
-    ["A1", "chicken", "2026-03-01 18:00", "42", "4", "A", "2026-03-08", "5", "1", "2026-03-19", "2026-03-23", "31",
-     "5", ""],
-    ["A2", "chicken", "2026-03-29 18:00", "48", "6", "A", "2026-04-05", "4", "2", "2026-04-16", "2026-04-20", "36",
-     "6", "lid left open"],
-    ["D1", "duck", "2026-04-03 09:30", "20", "3", "B", "2026-04-11", "2", "0", "2026-04-28", "2026-05-02", "14", "4",
-     "Küken schwach, líhně"],
+    [
+        "A1",
+        "chicken",
+        "2026-03-01 18:00",
+        "42",
+        "4",
+        "A",
+        "2026-03-08",
+        "5",
+        "1",
+        "2026-03-19",
+        "2026-03-23",
+        "31",
+        "5",
+        "",
+    ],
+    [
+        "A2",
+        "chicken",
+        "2026-03-29 18:00",
+        "48",
+        "6",
+        "A",
+        "2026-04-05",
+        "4",
+        "2",
+        "2026-04-16",
+        "2026-04-20",
+        "36",
+        "6",
+        "lid left open",
+    ],
+    [
+        "D1",
+        "duck",
+        "2026-04-03 09:30",
+        "20",
+        "3",
+        "B",
+        "2026-04-11",
+        "2",
+        "0",
+        "2026-04-28",
+        "2026-05-02",
+        "14",
+        "4",
+        "Küken schwach, líhně",
+    ],
 ]
 #: Headings in some languages of keepers, for the encodings that they are written in.
-WORDS = {"cp1250": ("líheň č.", "vajec vloženo", "vylíhlo"), "cp1251": ("закладка", "яиц", "вывелось"),
-         "koi8_r": ("закладка", "яиц", "вывелось"), "shift_jis": ("入卵日", "卵数", "孵化"),
-         "cp1253": ("ημερομηνία", "αυγά", "εκκολάφθηκαν"), "cp1254": ("tarih", "yumurta", "çıkan"),
-         "cp1255": ("תאריך", "ביצים", "בקעו"), "cp1256": ("تاريخ", "بيض", "فقس"),
-         "cp1257": ("data", "kiaušinių", "išsirito"), "cp1252": ("Einlage", "Eier", "geschlüpft")}
+WORDS = {
+    "cp1250": ("líheň č.", "vajec vloženo", "vylíhlo"),
+    "cp1251": ("закладка", "яиц", "вывелось"),
+    "koi8_r": ("закладка", "яиц", "вывелось"),
+    "shift_jis": ("入卵日", "卵数", "孵化"),
+    "cp1253": ("ημερομηνία", "αυγά", "εκκολάφθηκαν"),
+    "cp1254": ("tarih", "yumurta", "çıkan"),
+    "cp1255": ("תאריך", "ביצים", "בקעו"),
+    "cp1256": ("تاريخ", "بيض", "فقس"),
+    "cp1257": ("data", "kiaušinių", "išsirito"),
+    "cp1252": ("Einlage", "Eier", "geschlüpft"),
+}
 PAGES = ["utf-16", "utf-16-le", "utf-16-be", "utf-32", "utf-32-le", "utf-8-sig", *WORDS]
-NUMBERS = ["9" * 5000, "9" * 400, "1e308", "1e400", "-1e308", "1e-320", "999999999999", "-3", "NaN", "inf", "-0",
-           "0x1F", "1/0", "٣٤", "1,5", "1.234.567", "12345678901234567890.5", "½", "%", "=1+1", "-", "12 12 12",
-           "1" * 60 + ".5", "100001", "400.5", "2147483648"]
-DATES = ["9999-12-31", "0001-01-01", "1899-12-30", "2101-01-01", "0000-00-00", "31/02/2026", "2026-03-01 24:60",
-         "2026-13-45", "99999-01-01", "1e9", "-5", "1949-12-31", "2262-04-12", "1677-09-20", "9999-12-31 23:59:59",
-         "2026-03-01T18:00:00+99:99", "29.2.2100", "00.00.00", "0/0/0"]
-SETTINGS = [
-    'timezone = 5', 'timezone = "Nowhere/Else"', 'incubators = "A"', '[[incubators]]\nfiles = "x"',
-    '[incubators.A]\nprobe_offset_c = nan', '[incubators.A]\nprobe_offset_c = 1e400', '[incubators.A]\nfiles = [1, 2]',
-    '[incubators.A]\nprobe_offset_c = {x = "y"}', '[incubators.A]\naltitude_m = -1e9', '[incubators.A]\nair = 3',
-    '[incubators.A]\nset_point_c = 1e300', '[incubators.A]\naltitude_m = 99999999', 'headers = 7',
-    '[headers]\neggs_set = 5', '[headers]\nx = "no_such"', '[species.x]\nbased_on = 5', 'species = [1]',
-    '[species.chicken]\nincubation_days = 1e9', '[species.chicken]\nincubation_days = -21', 'changes = 3',
-    '[[changes]]\ndate = 9999-12-31\nwhat = 4', '[[changes]]\ndate = "soon"', 'a = ' + '[' * 300, 'x = "',
-    'year = 99999', 'year = "x"', 'title = 2026-01-01', 'title = ""', 'default_species = 5', '[sheets]\nday_first = 3',
-    '[sensors]\ntemp_unit = "K"\nday_first = "no"', '[sensors]\ntimezone = []', 'language = 9',
-    '[[norms]]\nspecies = 4',
-    '[incubators.A]\nprobes = 3', '[incubators.A]\nset_point_c = "warm"', '[incubators]\nA = 5', '\ufeff\ufeff[x', '\0',
-    'timezone = "Europe/Prague"\ndefault_species = "goose"', 'x = 99999999999999999999999999',
-    '[sheets]\nday_first = true\n[sheets]\nday_first = true', '[incubators.A]\nfiles = "../../*"', 'keeper = [1]',
-    '[[answers]]\nfile = 5', 'diary = {}', '[incubators.""]\nfiles = "["', '[incubators.A]\nstart = 25:61:00',
+NUMBERS = [
+    "9" * 5000,
+    "9" * 400,
+    "1e308",
+    "1e400",
+    "-1e308",
+    "1e-320",
+    "999999999999",
+    "-3",
+    "NaN",
+    "inf",
+    "-0",
+    "0x1F",
+    "1/0",
+    "٣٤",
+    "1,5",
+    "1.234.567",
+    "12345678901234567890.5",
+    "½",
+    "%",
+    "=1+1",
+    "-",
+    "12 12 12",
+    "1" * 60 + ".5",
+    "100001",
+    "400.5",
+    "2147483648",
 ]
-NAMES = ["batches (1).csv", "a\nb.csv", "-rf.csv", "%s%n.csv", "x" * 200 + ".csv", "batches.csv.csv", "CON.csv",
-         "<b>.csv", "é\u0301.csv", "\u202egnp.csv", "~lock.csv", ".hidden.csv", "problems.csv", "BATCHES.CSV"]
+DATES = [
+    "9999-12-31",
+    "0001-01-01",
+    "1899-12-30",
+    "2101-01-01",
+    "0000-00-00",
+    "31/02/2026",
+    "2026-03-01 24:60",
+    "2026-13-45",
+    "99999-01-01",
+    "1e9",
+    "-5",
+    "1949-12-31",
+    "2262-04-12",
+    "1677-09-20",
+    "9999-12-31 23:59:59",
+    "2026-03-01T18:00:00+99:99",
+    "29.2.2100",
+    "00.00.00",
+    "0/0/0",
+]
+SETTINGS = [
+    "timezone = 5",
+    'timezone = "Nowhere/Else"',
+    'incubators = "A"',
+    '[[incubators]]\nfiles = "x"',
+    "[incubators.A]\nprobe_offset_c = nan",
+    "[incubators.A]\nprobe_offset_c = 1e400",
+    "[incubators.A]\nfiles = [1, 2]",
+    '[incubators.A]\nprobe_offset_c = {x = "y"}',
+    "[incubators.A]\naltitude_m = -1e9",
+    "[incubators.A]\nair = 3",
+    "[incubators.A]\nset_point_c = 1e300",
+    "[incubators.A]\naltitude_m = 99999999",
+    "headers = 7",
+    "[headers]\neggs_set = 5",
+    '[headers]\nx = "no_such"',
+    "[species.x]\nbased_on = 5",
+    "species = [1]",
+    "[species.chicken]\nincubation_days = 1e9",
+    "[species.chicken]\nincubation_days = -21",
+    "changes = 3",
+    "[[changes]]\ndate = 9999-12-31\nwhat = 4",
+    '[[changes]]\ndate = "soon"',
+    "a = " + "[" * 300,
+    'x = "',
+    "year = 99999",
+    'year = "x"',
+    "title = 2026-01-01",
+    'title = ""',
+    "default_species = 5",
+    "[sheets]\nday_first = 3",
+    '[sensors]\ntemp_unit = "K"\nday_first = "no"',
+    "[sensors]\ntimezone = []",
+    "language = 9",
+    "[[norms]]\nspecies = 4",
+    "[incubators.A]\nprobes = 3",
+    '[incubators.A]\nset_point_c = "warm"',
+    "[incubators]\nA = 5",
+    "\ufeff\ufeff[x",
+    "\0",
+    'timezone = "Europe/Prague"\ndefault_species = "goose"',
+    "x = 99999999999999999999999999",
+    "[sheets]\nday_first = true\n[sheets]\nday_first = true",
+    '[incubators.A]\nfiles = "../../*"',
+    "keeper = [1]",
+    "[[answers]]\nfile = 5",
+    "diary = {}",
+    '[incubators.""]\nfiles = "["',
+    "[incubators.A]\nstart = 25:61:00",
+]
+NAMES = [
+    "batches (1).csv",
+    "a\nb.csv",
+    "-rf.csv",
+    "%s%n.csv",
+    "x" * 200 + ".csv",
+    "batches.csv.csv",
+    "CON.csv",
+    "<b>.csv",
+    "é\u0301.csv",
+    "\u202egnp.csv",
+    "~lock.csv",
+    ".hidden.csv",
+    "problems.csv",
+    "BATCHES.CSV",
+]
 
 
 def spoilt_season(folder: Path, seed: int) -> list[str]:
@@ -173,6 +327,7 @@ def _state(folder: Path) -> dict:
 
 # The season before it is spoilt.
 
+
 def _write(folder: Path, kind: str, rng):
     (folder / "season.toml").write_text('timezone = "Europe/Prague"\n[incubators.A]\nfiles = "setter*"\n', "utf-8")
     (folder / "sensors").mkdir()
@@ -190,14 +345,17 @@ def _write(folder: Path, kind: str, rng):
     elif kind == "diary":
         (folder / "batches.txt").write_text(
             "1 March 2026 set 42 chicken eggs in A\n8.3. candled, 5 clear, 1 dead\n22/3 31 hatched, 5 dead in shell\n"
-            "\n29 March set 48 eggs\n5 April candled: 4 clear\n19 April 36 chicks\n", "utf-8")
+            "\n29 March set 48 eggs\n5 April candled: 4 clear\n19 April 36 chicks\n",
+            "utf-8",
+        )
     else:
         (folder / "batches.csv").write_text(_csv([HEAD, *rows]), "utf-8")
     if kind == "eggs":
         fates = ["hatched", "clear", "dead", "pipped", "", "dis", "day 14", "blood ring", "31"]
         lines = [["batch", "egg", "weight_g", "candle1", "outcome", "stage_day"]] + [
             ["A1", str(egg), f"{55 + egg % 9}.5", rng.choice(["ok", "clear", ""]), rng.choice(fates), ""]
-            for egg in range(1, 43)]
+            for egg in range(1, 43)
+        ]
         (folder / "eggs.csv").write_text(_csv(lines), "utf-8")
 
 
@@ -224,9 +382,11 @@ def _typed(cell):
 
 # Ways to spoil it.
 
+
 def _any_file(folder, rng, endings=(".csv", ".txt", ".xlsx", ".toml")) -> Path | None:
-    files = sorted(path for path in folder.rglob("*") if path.suffix in endings and path.is_file()
-                   and not path.is_symlink())
+    files = sorted(
+        path for path in folder.rglob("*") if path.suffix in endings and path.is_file() and not path.is_symlink()
+    )
     return rng.choice(files) if files else None
 
 
@@ -251,7 +411,7 @@ def _flips(folder, rng):
 def _cut(folder, rng):
     path = _any_file(folder, rng)
     raw = path.read_bytes()
-    path.write_bytes(raw[: rng.randrange(len(raw) + 1)] if rng.random() < 0.5 else raw[rng.randrange(len(raw) + 1):])
+    path.write_bytes(raw[: rng.randrange(len(raw) + 1)] if rng.random() < 0.5 else raw[rng.randrange(len(raw) + 1) :])
 
 
 def _encoding(folder, rng):
@@ -324,8 +484,25 @@ def _marks(folder, rng):
     path = _text_file(folder, rng)
     text = path.read_bytes().decode("utf-8", "replace")
     at = rng.randrange(len(text) + 1)
-    mark = rng.choice(['"', "\0", "\r", "\x1a", "\u2028", '"""\n', "\x0c", "\ufffe", "\ud7ff", "," * 300, "\n" * 2000,
-                       "x" * 100_000, "\x85", "'", ";" * 50])
+    mark = rng.choice(
+        [
+            '"',
+            "\0",
+            "\r",
+            "\x1a",
+            "\u2028",
+            '"""\n',
+            "\x0c",
+            "\ufffe",
+            "\ud7ff",
+            "," * 300,
+            "\n" * 2000,
+            "x" * 100_000,
+            "\x85",
+            "'",
+            ";" * 50,
+        ]
+    )
     path.write_bytes((text[:at] + mark + text[at:]).encode())
 
 
@@ -336,8 +513,20 @@ def _empty(folder, rng):
 
 def _links(folder, rng):
     place = rng.choice([folder, folder / "sensors"])
-    target = rng.choice(["..", ".", "loop.csv", "nothing.csv", "/dev/null", "/dev/zero", "/dev/full", "../batches.csv",
-                         "/proc/self/mem", "setter.csv"])
+    target = rng.choice(
+        [
+            "..",
+            ".",
+            "loop.csv",
+            "nothing.csv",
+            "/dev/null",
+            "/dev/zero",
+            "/dev/full",
+            "../batches.csv",
+            "/proc/self/mem",
+            "setter.csv",
+        ]
+    )
     os.symlink(target, place / rng.choice(["loop.csv", "batches.csv.lnk.csv", "sensors2", "more.xlsx", "a.txt"]))
 
 
@@ -377,7 +566,8 @@ def _many_files(folder, rng):
     for number in range(count):
         day = f"2026-03-{1 + number % 28:02d}"
         (folder / "sensors" / f"log{number}.csv").write_text(
-            f"time,temp\n{day} 10:00,37.{number % 10}\n{day} 11:00,37.5\n")
+            f"time,temp\n{day} 10:00,37.{number % 10}\n{day} 11:00,37.5\n"
+        )
 
 
 def _modes(folder, rng):
@@ -391,9 +581,28 @@ def _workbook(folder, rng):
     sheet = book.active
     sheet.title = rng.choice(["batches", "x" * 31, "'=1", "Sheet 1"])
     sheet.append(HEAD)
-    odd = [True, dt.time(3, 4), dt.timedelta(days=4000), dt.datetime(9999, 12, 31), dt.date(1900, 1, 1), "#REF!",
-           "=1/0", 1e300, -1e300, 0.1, "9" * 5000, "?", None, "", "2026-03-01", 46082, 1e15,
-           dt.datetime(1900, 1, 1), 99999999, "x" * 30000]
+    odd = [
+        True,
+        dt.time(3, 4),
+        dt.timedelta(days=4000),
+        dt.datetime(9999, 12, 31),
+        dt.date(1900, 1, 1),
+        "#REF!",
+        "=1/0",
+        1e300,
+        -1e300,
+        0.1,
+        "9" * 5000,
+        "?",
+        None,
+        "",
+        "2026-03-01",
+        46082,
+        1e15,
+        dt.datetime(1900, 1, 1),
+        99999999,
+        "x" * 30000,
+    ]
     for row in ROWS:
         cells = [_typed(cell) for cell in row]
         for _ in range(rng.choice([1, 2, 6])):
@@ -406,6 +615,29 @@ def _workbook(folder, rng):
     book.save(folder / rng.choice(["batches.xlsx", "sensors/setter.xlsx"]))
 
 
-WAYS = [_flips, _cut, _encoding, _encoding, _number, _number, _number, _date, _date, _all_words, _columns, _rows_moved,
-        _marks, _empty, _links, _specials, _pipe_for_settings, _settings, _settings, _name, _many_files, _modes,
-        _workbook, _workbook]
+WAYS = [
+    _flips,
+    _cut,
+    _encoding,
+    _encoding,
+    _number,
+    _number,
+    _number,
+    _date,
+    _date,
+    _all_words,
+    _columns,
+    _rows_moved,
+    _marks,
+    _empty,
+    _links,
+    _specials,
+    _pipe_for_settings,
+    _settings,
+    _settings,
+    _name,
+    _many_files,
+    _modes,
+    _workbook,
+    _workbook,
+]

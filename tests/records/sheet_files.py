@@ -74,8 +74,10 @@ def said(read, *words):
 def told(read, code, **facts):
     """The problem rows of a code whose facts hold all of `facts`."""
     problems = read["problems"] if isinstance(read, dict) else read.problems
-    keep = [row["code"] == code and all(row["facts"].get(name) == value for name, value in facts.items())
-            for row in problems.to_dict("records")]
+    keep = [
+        row["code"] == code and all(row["facts"].get(name) == value for name, value in facts.items())
+        for row in problems.to_dict("records")
+    ]
     return problems[pd.Series(keep, index=problems.index, dtype=bool)]
 
 
@@ -88,8 +90,9 @@ def taken(read, heading):
 def asked(read, heading):
     """The choices of the questions about one heading, the one that was taken first."""
     table = read["questions"] if isinstance(read, dict) else read.questions
-    return [[choice["taken"] for choice in row["choices"]] for row in table.to_dict("records")
-            if row["heading"] == heading]
+    return [
+        [choice["taken"] for choice in row["choices"]] for row in table.to_dict("records") if row["heading"] == heading
+    ]
 
 
 def tidy_season(folder, **cells):

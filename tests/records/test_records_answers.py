@@ -102,8 +102,12 @@ def test_entries_that_are_not_ours_are_passed_over(season, text):
 
 
 def test_a_season_tells_of_answers_that_cannot_be_read_and_uses_those_that_can(season):
-    lines = ["Hatch,Breed,Date in,Eggs,Rest,Dead,Chicks", "1,Leghorn,2025-03-01,24,3,4,17",
-             "2,Leghorn,2025-04-01,30,4,6,20", "3,Leghorn,2025-05-01,20,2,3,15"]
+    lines = [
+        "Hatch,Breed,Date in,Eggs,Rest,Dead,Chicks",
+        "1,Leghorn,2025-03-01,24,3,4,17",
+        "2,Leghorn,2025-04-01,30,4,6,20",
+        "3,Leghorn,2025-05-01,20,2,3,15",
+    ]
     write_csv(season, lines, name="hatches.csv")
     asked = hk.load_season(season).questions
     # No word tells what "Rest" counts, and the eggs add up in more ways than one: it is left out until it is told.

@@ -21,8 +21,9 @@ def _lost(read, column):
     return rows[(rows["severity"] == "lost") & (rows["column"] == column)][["row", "code"]].values.tolist()
 
 
-@pytest.mark.parametrize(("days", "kept"), [("400", True), ("401", False), ("999999999999", False),
-                                            ("9" * 5000, False)])
+@pytest.mark.parametrize(
+    ("days", "kept"), [("400", True), ("401", False), ("999999999999", False), ("9" * 5000, False)]
+)
 def test_storage_above_400_days_is_a_lost_cell(tmp_path, days, kept):
     read = _read(tmp_path, f"B,chicken,2026-03-11,48,{days},36\n")
     assert read["batches"]["batch"].tolist() == ["A", "B"]
@@ -30,16 +31,26 @@ def test_storage_above_400_days_is_a_lost_cell(tmp_path, days, kept):
     assert _lost(read, "stored_days") == ([] if kept else [[3, "cell_too_much"]])
 
 
-@pytest.mark.parametrize(("eggs", "kept"), [("100000", True), ("100001", False), ("9" * 400, False),
-                                            ("9" * 5000, False)])
+@pytest.mark.parametrize(
+    ("eggs", "kept"), [("100000", True), ("100001", False), ("9" * 400, False), ("9" * 5000, False)]
+)
 def test_a_count_above_100_000_is_a_lost_cell(tmp_path, eggs, kept):
     read = _read(tmp_path, f"B,chicken,2026-03-11,{eggs},4,36\n")
     assert read["batches"]["batch"].tolist() == (["A", "B"] if kept else ["A"])
     assert _lost(read, "eggs_set") == ([] if kept else [[3, "cell_huge"]])
 
 
-@pytest.mark.parametrize(("day", "kept"), [("1950-01-01", True), ("2100-12-31", True), ("1949-12-31", False),
-                                           ("2101-01-01", False), ("9999-12-31", False), ("1677-01-01", False)])
+@pytest.mark.parametrize(
+    ("day", "kept"),
+    [
+        ("1950-01-01", True),
+        ("2100-12-31", True),
+        ("1949-12-31", False),
+        ("2101-01-01", False),
+        ("9999-12-31", False),
+        ("1677-01-01", False),
+    ],
+)
 def test_a_date_outside_1950_to_2100_is_a_lost_cell(tmp_path, day, kept):
     read = _read(tmp_path, f"B,chicken,{day},48,4,36\n")
     assert read["batches"]["batch"].tolist() == (["A", "B"] if kept else ["A"])

@@ -44,8 +44,13 @@ ROWS = [
 def season_of(rows):
     empty = pd.DataFrame()
     return SimpleNamespace(
-        title="Spring", timezone="Europe/Rome", problems=problems.table(rows),
-        batches=empty, eggs=empty, weights=empty, readings=empty,
+        title="Spring",
+        timezone="Europe/Rome",
+        problems=problems.table(rows),
+        batches=empty,
+        eggs=empty,
+        weights=empty,
+        readings=empty,
     )
 
 
@@ -100,14 +105,23 @@ def test_the_csv_holds_every_row_and_no_formula(tmp_path):
 
 
 def test_the_page_escapes_all_text_of_the_files():
-    page = check_page(season_of([problem("lost", file="<b>.csv", sheet='"><script>x()</script>', row=3, column="a&b",
-                                         found="<img src=x onerror=y>", done="d", mend="m")]))
-    assert (
-        "<script>" not in page
-        and "<img" not in page
-        and "&lt;img src=x onerror=y&gt;" in page
-        and "a&amp;b" in page
+    page = check_page(
+        season_of(
+            [
+                problem(
+                    "lost",
+                    file="<b>.csv",
+                    sheet='"><script>x()</script>',
+                    row=3,
+                    column="a&b",
+                    found="<img src=x onerror=y>",
+                    done="d",
+                    mend="m",
+                )
+            ]
+        )
     )
+    assert "<script>" not in page and "<img" not in page and "&lt;img src=x onerror=y&gt;" in page and "a&amp;b" in page
     assert "row 3" in page and page.startswith("<!DOCTYPE html>")
 
 

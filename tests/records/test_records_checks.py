@@ -159,8 +159,13 @@ def test_a_log_of_candlings_becomes_the_same_tables(tmp_path):
 
 @pytest.mark.parametrize("second", ["0,0,0,21", "0,,0,21"])
 def test_eggs_left_are_counted_after_what_the_batch_s_own_row_took_out(tmp_path, second):
-    write_csv(tmp_path, ["batch,species,set_at,eggs_set,candle1_at,clear1,dead1,hatched",
-                         "B1,hen,2026-03-01 12:00,24,2026-03-08 12:00,2,1,21"])
+    write_csv(
+        tmp_path,
+        [
+            "batch,species,set_at,eggs_set,candle1_at,clear1,dead1,hatched",
+            "B1,hen,2026-03-01 12:00,24,2026-03-08 12:00,2,1,21",
+        ],
+    )
     log = ["Batch,Date,Clear,Dead,Removed,Left", f"B1,2026-03-15,{second}"]
     read = hk.load_season(write_csv(tmp_path, log, name="candling.csv"))
     assert not read.problems["found"].str.contains("are said to be left|was not written").any()

@@ -33,16 +33,20 @@ def test_a_table_reads_as_it_was_written(page, text):
 
 
 @pytest.mark.xfail(strict=True, reason="the letters of these pages stand in the same places; few words do not tell")
-@pytest.mark.parametrize(("page", "text"), [
-    ("cp1255", "אצווה,תאריך,ביצים,לא מופרות,בקעו\n1,2026-03-01,42,5,31\n"),
-    ("koi8_r", "ЗАКЛАДКА;ДАТА;ЯИЦ\n1;1.03.2026;42\n"),
-])
+@pytest.mark.parametrize(
+    ("page", "text"),
+    [
+        ("cp1255", "אצווה,תאריך,ביצים,לא מופרות,בקעו\n1,2026-03-01,42,5,31\n"),
+        ("koi8_r", "ЗАКЛАДКА;ДАТА;ЯИЦ\n1;1.03.2026;42\n"),
+    ],
+)
 def test_a_few_words_in_hebrew_or_in_capitals_read_as_they_were_written(page, text):
     assert decode(text.encode(page)) == text
 
 
-@pytest.mark.parametrize("name", ["utf-8", "utf-8-sig", "utf-16", "utf-16-le", "utf-16-be", "utf-32", "utf-32-le",
-                                  "utf-32-be"])
+@pytest.mark.parametrize(
+    "name", ["utf-8", "utf-8-sig", "utf-16", "utf-16-le", "utf-16-be", "utf-32", "utf-32-le", "utf-32-be"]
+)
 def test_every_unicode_form_is_known_with_and_without_its_mark(name):
     text = TEXTS[0][1]
     assert decode(text.encode(name)) == text

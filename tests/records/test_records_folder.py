@@ -171,9 +171,7 @@ def test_a_species_of_ones_own_is_based_on_a_known_one(tmp_path):
     read = read_folder(tidy_season(tmp_path, species="My bantam"))
     assert read["batches"]["species"].tolist() == ["my_bantam"]
     own = read["species_table"].loc["my_bantam"]
-    assert (
-        own["incubation_days"] == 20 and own["transfer_day"] == read["species_table"].loc["chicken", "transfer_day"]
-    )
+    assert own["incubation_days"] == 20 and own["transfer_day"] == read["species_table"].loc["chicken", "transfer_day"]
 
 
 def test_no_time_zone_is_a_note_and_the_wall_clock_stands(tmp_path):

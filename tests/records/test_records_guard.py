@@ -7,8 +7,9 @@ from hatchkit.records.folder import read_folder
 from hatchkit.records.logs import season as logs
 
 BATCHES = "batch,species,set_at,eggs_set,hatched\nA,chicken,2026-03-01,42,30\nB,chicken,2026-03-11,48,36\n"
-LOG = "time,temperature\n" + "".join(f"2026-03-{day:02d} {hour:02d}:00,37.6\n" for day in (1, 2, 3)
-                                     for hour in range(24))
+LOG = "time,temperature\n" + "".join(
+    f"2026-03-{day:02d} {hour:02d}:00,37.6\n" for day in (1, 2, 3) for hour in range(24)
+)
 
 
 @pytest.fixture

@@ -24,8 +24,12 @@ def test_the_watch_over_the_folder_sees_content_mode_and_time(tmp_path):
     file = tmp_path / "a.csv"
     file.write_text("a")
     states = [_state(tmp_path)]
-    for change in (lambda: file.write_text("b"), lambda: file.chmod(0o600), lambda: os.utime(file, (1, 1)),
-                   lambda: (tmp_path / "new").mkdir()):
+    for change in (
+        lambda: file.write_text("b"),
+        lambda: file.chmod(0o600),
+        lambda: os.utime(file, (1, 1)),
+        lambda: (tmp_path / "new").mkdir(),
+    ):
         change()
         states.append(_state(tmp_path))
     assert all(one != other for one, other in zip(states, states[1:], strict=False))

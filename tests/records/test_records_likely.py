@@ -65,7 +65,7 @@ def test_two_columns_of_dead_are_two_looks(tmp_path):
 
 
 def test_a_column_without_a_heading_is_kept_and_one_with_quotes_can_be_named(tmp_path):
-    lines = ["batch,species,set_at,eggs_set,,My "'"best"'" lot", "B1,hen,2026-03-01,30,6,7"]
+    lines = ['batch,species,set_at,eggs_set,,My "best" lot', "B1,hen,2026-03-01,30,6,7"]
     assert read(tmp_path, *lines)["batches"]["hatched"].isna().all()
     again = read(tmp_path, *lines, toml='[headers]\n"My \\"best\\" lot" = "hatched"\n')
     assert again["batches"]["hatched"].tolist() == [7]

@@ -9,8 +9,9 @@ from hatchkit.records.logs.season import read_logs
 START = pd.Timestamp("2026-04-13 22:30")
 
 
-def write(folder, name, *, start=START, count=50, temp=37.5, header="Time;Temp (°C);RH (%)",
-          stamp="%Y-%m-%d %H:%M", seed=0):
+def write(
+    folder, name, *, start=START, count=50, temp=37.5, header="Time;Temp (°C);RH (%)", stamp="%Y-%m-%d %H:%M", seed=0
+):
     """A log with a reading every ten minutes; the same seed gives the same readings at the same times."""
     path = folder / "sensors" / name
     path.parent.mkdir(parents=True, exist_ok=True)
@@ -22,16 +23,30 @@ def write(folder, name, *, start=START, count=50, temp=37.5, header="Time;Temp (
 
 
 def batches(*incubators, start="2026-04-13"):
-    return pd.DataFrame({
-        "batch": [str(n) for n in range(len(incubators))], "incubator": list(incubators),
-        "set_at": pd.to_datetime([start] * len(incubators), utc=True),
-        "taken_off_at": pd.to_datetime([start] * len(incubators), utc=True) + pd.Timedelta(days=22)})
+    return pd.DataFrame(
+        {
+            "batch": [str(n) for n in range(len(incubators))],
+            "incubator": list(incubators),
+            "set_at": pd.to_datetime([start] * len(incubators), utc=True),
+            "taken_off_at": pd.to_datetime([start] * len(incubators), utc=True) + pd.Timedelta(days=22),
+        }
+    )
 
 
-@pytest.mark.parametrize(("file", "name"), [
-    ("a.csv", "A"), ("incubator_a.csv", "A"), ("Incubator A.csv", "A"), ("Machine A log.csv", "A"),
-    ("logA.txt", "A"), ("a_april.csv", "A"), ("2026-04 big one.csv", "Big One"), ("bigone.csv", "Big One"),
-    ("BIG-ONE_log.TSV", "Big One")])
+@pytest.mark.parametrize(
+    ("file", "name"),
+    [
+        ("a.csv", "A"),
+        ("incubator_a.csv", "A"),
+        ("Incubator A.csv", "A"),
+        ("Machine A log.csv", "A"),
+        ("logA.txt", "A"),
+        ("a_april.csv", "A"),
+        ("2026-04 big one.csv", "Big One"),
+        ("bigone.csv", "Big One"),
+        ("BIG-ONE_log.TSV", "Big One"),
+    ],
+)
 def test_the_file_name_tells_the_incubator(tmp_path, file, name):
     write(tmp_path, file)
     readings, problems = read_logs(tmp_path, {}, batches("A", "B", "Big One"), "UTC")
@@ -144,8 +159,7 @@ def test_bad_files_are_reported_and_the_rest_is_read(tmp_path):
     readings, problems = read_logs(tmp_path, {}, batches("A"), "UTC")
     assert len(readings) == 50
     lost = problems[problems["severity"] == "lost"]
-    assert sorted(lost["file"]) == ["sensors/folder.csv", "sensors/letter.txt", "sensors/log.xlsx",
-                                    "sensors/noise.csv"]
+    assert sorted(lost["file"]) == ["sensors/folder.csv", "sensors/letter.txt", "sensors/log.xlsx", "sensors/noise.csv"]
     assert (lost["mend"] != "").all()
 
 

@@ -25,10 +25,16 @@ def test_a_log_beside_the_batches_is_read_with_a_note(tmp_path, name, header):
     assert not (read["problems"].query("file == @name")["severity"] == "lost").any()
 
 
-@pytest.mark.parametrize("text", [
-    "date,item,price\n" + "\n".join(f"2026-03-{day:02d},feed,{day}.50" for day in range(1, 29)),
-    "Bought feed on 2026-03-01, 12.50.\nCalled Ann.\n", "", "\x00\x01\x02" * 50,
-    "2026-03-01 10:00,40\n2026-03-02 10:00,41\n"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "date,item,price\n" + "\n".join(f"2026-03-{day:02d},feed,{day}.50" for day in range(1, 29)),
+        "Bought feed on 2026-03-01, 12.50.\nCalled Ann.\n",
+        "",
+        "\x00\x01\x02" * 50,
+        "2026-03-01 10:00,40\n2026-03-02 10:00,41\n",
+    ],
+)
 def test_other_texts_beside_the_batches_are_no_logs(tmp_path, text):
     tidy_season(tmp_path)
     (tmp_path / "notes.txt").write_text(text, encoding="utf-8")
@@ -72,7 +78,8 @@ def test_one_gap_and_several_are_told_in_a_sentence(tmp_path):
     path = tmp_path / "a.csv"
     path.write_text("\n".join(["time,temp_c,rh_pct", *ROWS[:20], *ROWS[50:]]), encoding="utf-8")
     found = " ".join(read_readings(path)[1]["found"])
-    assert ("one gap of 31 hours in the readings of temp_c: nothing between 2026-03-01 19:00 UTC "
-            "and 2026-03-03 02:00 UTC") in found
+    assert (
+        "one gap of 31 hours in the readings of temp_c: nothing between 2026-03-01 19:00 UTC and 2026-03-03 02:00 UTC"
+    ) in found
     path.write_text("\n".join(["time,temp_c,rh_pct", *ROWS[:20], *ROWS[50:60], *ROWS[80:]]), encoding="utf-8")
     assert "2 gaps in the readings of temp_c, the longest of 31 hours" in " ".join(read_readings(path)[1]["found"])

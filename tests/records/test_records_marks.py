@@ -96,8 +96,17 @@ def test_equal_repeats_are_told_from_contradictions():
 def test_marks_of_a_table_keep_the_probes_apart_and_the_doubts_that_were_there():
     temp = living(400)
     temp[100] = 44.9
-    part = pd.DataFrame({"incubator": "A", "time": pd.DatetimeIndex(times(400, step=1)).tz_localize("UTC"),
-                         "temp_c": temp, "rh_pct": np.nan, "doubt": "", "file": "a.csv", "temp_logged_c": temp})
+    part = pd.DataFrame(
+        {
+            "incubator": "A",
+            "time": pd.DatetimeIndex(times(400, step=1)).tz_localize("UTC"),
+            "temp_c": temp,
+            "rh_pct": np.nan,
+            "doubt": "",
+            "file": "a.csv",
+            "temp_logged_c": temp,
+        }
+    )
     table = pd.concat([part.assign(probe="top"), part.assign(probe="low", temp_c=living(400))], ignore_index=True)
     table.loc[5, "doubt"] = "clock step"
     found = marks.marked(table)

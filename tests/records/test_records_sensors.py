@@ -31,8 +31,8 @@ FILES = {
     "ISO with Z": "time,temperature (°C),humidity (%)\n" + lines("%Y-%m-%dT%H:%M:%SZ"),
     "ISO with thousandths and Z": "time,temperature (°C),humidity (%)\n" + lines("%Y-%m-%dT%H:%M:%S.000Z"),
     "ISO without seconds": "time,temp C,rh\n" + lines("%Y-%m-%d %H:%M"),
-    "semicolon, decimal comma, day first": "Zeit;Temperatur °C;Feuchte %\n" + lines(
-        "%d.%m.%Y %H:%M:%S", sep=";", comma=True),
+    "semicolon, decimal comma, day first": "Zeit;Temperatur °C;Feuchte %\n"
+    + lines("%d.%m.%Y %H:%M:%S", sep=";", comma=True),
     "semicolon, decimal dot": "Zeit;Temperatur °C;Feuchte %\n" + lines("%d.%m.%Y %H:%M", sep=";"),
     "comma, quoted decimal comma": "Time,Temp °C,RH %\n" + lines("%d/%m/%Y %H:%M", comma=True, quote=True),
     "tab": "date time\tcelsius\thumidity\n" + lines("%Y/%m/%d %H:%M:%S", sep="\t"),
@@ -40,47 +40,53 @@ FILES = {
     "spaces": "date time temp_c rh\n" + lines("%Y-%m-%d %H:%M:%S", sep="   "),
     "month first": "Date/Time,Temp(C),RH(%)\n" + lines("%m/%d/%Y %H:%M:%S"),
     "month first, 12 hours": "Date/Time,Temp(C),RH(%)\n" + lines("%m/%d/%Y %I:%M:%S %p"),
-    "day first, 12 hours, small letters": "Date/Time,Temp(C),RH(%)\n" + "".join(
-        line.replace("AM", "a.m.").replace("PM", "p.m.") + "\n"
-        for line in lines("%d/%m/%Y %I:%M %p").splitlines()),
-    "12 hours in Greek": "Date/Time,Temp(C),RH(%)\n" + "".join(
-        line.replace("AM", "πμ").replace("PM", "μμ") + "\n" for line in lines("%d/%m/%Y %I:%M %p").splitlines()),
+    "day first, 12 hours, small letters": "Date/Time,Temp(C),RH(%)\n"
+    + "".join(
+        line.replace("AM", "a.m.").replace("PM", "p.m.") + "\n" for line in lines("%d/%m/%Y %I:%M %p").splitlines()
+    ),
+    "12 hours in Greek": "Date/Time,Temp(C),RH(%)\n"
+    + "".join(line.replace("AM", "πμ").replace("PM", "μμ") + "\n" for line in lines("%d/%m/%Y %I:%M %p").splitlines()),
     "2-digit year": "Date/Time,Temp(C),RH(%)\n" + lines("%d.%m.%y %H:%M"),
     "2-digit year first": "Date/Time,Temp(C),RH(%)\n" + lines("%y-%m-%d %H:%M"),
     "month names": "Date/Time,Temp(C),RH(%)\n" + lines("%d %b %Y %H:%M"),
     "month names first": "Date/Time;Temp(C);RH(%)\n" + lines("%b %d, %Y %H:%M", sep=";"),
     "date and time apart": "Datum;Uhrzeit;Temp. [°C];r.F. [%]\n" + lines("%d.%m.%Y;%H:%M:%S", sep=";", comma=True),
     "date, time and half of the day apart": "Date,Time,AM/PM,Temp C,RH\n" + lines("%m/%d/%Y,%I:%M:%S,%p"),
-    "Unix seconds": "timestamp,temp_c,rh\n" + "".join(
-        f"{int(t.timestamp())},{c},{h}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
-    "Unix milliseconds": "timestamp,temp_c,rh\n" + "".join(
-        f"{int(t.timestamp() * 1000)},{c},{h}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+    "Unix seconds": "timestamp,temp_c,rh\n"
+    + "".join(f"{int(t.timestamp())},{c},{h}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+    "Unix milliseconds": "timestamp,temp_c,rh\n"
+    + "".join(f"{int(t.timestamp() * 1000)},{c},{h}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
     "no header": lines("%Y-%m-%d %H:%M:%S"),
     "no header, with a running number": "".join(
-        f"{n},{line}\n" for n, line in enumerate(lines("%Y-%m-%d %H:%M:%S").splitlines(), 1)),
-    "running number": "#,Date-Time,Ch:1 - Temperature (°C),Ch:2 - RH (%)\n" + "".join(
-        f"{n},{line}\n" for n, line in enumerate(lines("%m/%d/%Y %H:%M:%S").splitlines(), 1)),
-    "preamble": "Logger report\nSerial: 0012\nStarted 2026-04-13 22:30:00\n\nUnit;C\n\nTime;Temp °C;RH %\n" + lines(
-        "%d.%m.%Y %H:%M:%S", sep=";", comma=True),
+        f"{n},{line}\n" for n, line in enumerate(lines("%Y-%m-%d %H:%M:%S").splitlines(), 1)
+    ),
+    "running number": "#,Date-Time,Ch:1 - Temperature (°C),Ch:2 - RH (%)\n"
+    + "".join(f"{n},{line}\n" for n, line in enumerate(lines("%m/%d/%Y %H:%M:%S").splitlines(), 1)),
+    "preamble": "Logger report\nSerial: 0012\nStarted 2026-04-13 22:30:00\n\nUnit;C\n\nTime;Temp °C;RH %\n"
+    + lines("%d.%m.%Y %H:%M:%S", sep=";", comma=True),
     "line of units": "Time;Temperature;Humidity\n;°C;%RH\n" + lines("%d.%m.%Y %H:%M:%S", sep=";", comma=True),
     "phantom last column": "Time;Temp °C;RH %;\n" + lines("%d.%m.%Y %H:%M:%S", sep=";", comma=True, tail=";"),
     "phantom column not in the header": "Time;Temp °C;RH %\n" + lines("%d.%m.%Y %H:%M", sep=";", tail=";"),
     "separator named": "sep=;\nTime;Temp °C;RH %\n" + lines("%d.%m.%Y %H:%M:%S", sep=";", comma=True),
-    "units in the cells": "Time,Temperature,Humidity\n" + "".join(
-        f"{t:%Y-%m-%d %H:%M},{c}°C,{h}%\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
-    "all cells quoted": '"Time","Temp (°C)","RH (%)"\n' + "".join(
-        f'"{t:%Y-%m-%d %H:%M:%S}","{c}","{h}"\n' for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+    "units in the cells": "Time,Temperature,Humidity\n"
+    + "".join(f"{t:%Y-%m-%d %H:%M},{c}°C,{h}%\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+    "all cells quoted": '"Time","Temp (°C)","RH (%)"\n'
+    + "".join(f'"{t:%Y-%m-%d %H:%M:%S}","{c}","{h}"\n' for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
     "weekday before the date": "Time;Temp (°C);RH (%)\n" + lines("%a %d.%m.%Y %H:%M", sep=";"),
-    "more columns": "Time;Temp (°C);Alarm high (°C);RH (%);Battery (V)\n" + "".join(
-        f"{t:%Y-%m-%d %H:%M};{c};39.5;{h};3.1\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
-    "single digits": "Time;Temp (°C);RH (%)\n" + "".join(
+    "more columns": "Time;Temp (°C);Alarm high (°C);RH (%);Battery (V)\n"
+    + "".join(f"{t:%Y-%m-%d %H:%M};{c};39.5;{h};3.1\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+    "single digits": "Time;Temp (°C);RH (%)\n"
+    + "".join(
         f"{t.day}/{t.month}/{t.year} {t.hour}:{t.minute:02d};{c};{h}\n"
-        for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
-    "humidity before temperature": "Time,RH (%),Temp (°C)\n" + "".join(
-        f"{t:%Y-%m-%d %H:%M},{h},{c}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
-    "one quantity a line": "time,parameter,value,unit\n" + "".join(
+        for t, c, h in zip(TIMES, TEMPS, RH, strict=True)
+    ),
+    "humidity before temperature": "Time,RH (%),Temp (°C)\n"
+    + "".join(f"{t:%Y-%m-%d %H:%M},{h},{c}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+    "one quantity a line": "time,parameter,value,unit\n"
+    + "".join(
         f"{t:%Y-%m-%d %H:%M},Temperature,{c},°C\n{t:%Y-%m-%d %H:%M},Humidity,{h},%\n"
-        for t, c, h in zip(TIMES, TEMPS, RH, strict=True)),
+        for t, c, h in zip(TIMES, TEMPS, RH, strict=True)
+    ),
 }
 
 
@@ -151,7 +157,8 @@ def test_the_unit_the_person_names_wins(tmp_path):
 def test_a_unit_column_holds_row_by_row(tmp_path):
     text = "Time,Temp,Unit,RH\n" + "".join(
         f"{t:%Y-%m-%d %H:%M},{c if n % 2 else c * 1.8 + 32:.2f},{'C' if n % 2 else 'F'},{h}\n"
-        for n, (t, c, h) in enumerate(zip(TIMES, TEMPS, RH, strict=True)))
+        for n, (t, c, h) in enumerate(zip(TIMES, TEMPS, RH, strict=True))
+    )
     readings, _ = read(tmp_path, text)
     assert_truth(readings)
 
@@ -187,16 +194,34 @@ def test_without_a_zone_the_clock_stands_and_a_note_says_so(tmp_path):
 def test_lines_add_up_with_blank_event_summary_and_header_lines_between(tmp_path):
     body = lines("%Y-%m-%d %H:%M").splitlines()
     header = "time,temp C,rh"
-    text = [header, *body[:4], "", "2026-04-13 23:11,door opened,", header, *body[4:8], ",,",
-            *body[8:], "Average,37.7,52.1", "no,37.9,52", "end of data", ""]
+    text = [
+        header,
+        *body[:4],
+        "",
+        "2026-04-13 23:11,door opened,",
+        header,
+        *body[4:8],
+        ",,",
+        *body[8:],
+        "Average,37.7,52.1",
+        "no,37.9,52",
+        "end of data",
+        "",
+    ]
     path = tmp_path / "log.csv"
     path.write_text("\n".join(text))
     readings, account = read_accounted(path, Wishes())
     assert_truth(readings)
     counted = {kind: number for kind, number in account.lines.items() if kind != "lines"}
-    assert counted == {"header line": 1, "blank lines": 2, "repeated header lines": 1,
-                       "lines of text with a time (events)": 1, "lines of text without a time": 2,
-                       "lines with a value but no time that can be read": 1, "lines with readings": 12}
+    assert counted == {
+        "header line": 1,
+        "blank lines": 2,
+        "repeated header lines": 1,
+        "lines of text with a time (events)": 1,
+        "lines of text without a time": 2,
+        "lines with a value but no time that can be read": 1,
+        "lines with readings": 12,
+    }
     assert sum(counted.values()) == account.lines["lines"] and counted["lines with readings"] == len(readings)
 
 
@@ -210,7 +235,8 @@ def test_a_line_that_cannot_be_dated_is_named(tmp_path):
 
 def test_two_probes_keep_their_names_and_their_humidity(tmp_path):
     text = "Time,Temp A (°C),RH A (%),Temp B (°C),RH B (%)\n" + "".join(
-        f"{t:%Y-%m-%d %H:%M},{c},{h},{c - 1},{h + 5}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True))
+        f"{t:%Y-%m-%d %H:%M},{c},{h},{c - 1},{h + 5}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)
+    )
     readings, _ = read(tmp_path, text)
     assert_truth(readings[readings["probe"] == "Temp A"])
     assert_truth(readings[readings["probe"] == "Temp B"], temps=TEMPS - 1, rh=RH + 5)
@@ -220,7 +246,8 @@ def test_two_probes_keep_their_names_and_their_humidity(tmp_path):
 
 def test_two_columns_under_the_same_header_are_told_apart(tmp_path):
     text = "Time,Temperature (°C),Temperature (°C)\n" + "".join(
-        f"{t:%Y-%m-%d %H:%M},{c},{c - 1}\n" for t, c in zip(TIMES, TEMPS, strict=True))
+        f"{t:%Y-%m-%d %H:%M},{c},{c - 1}\n" for t, c in zip(TIMES, TEMPS, strict=True)
+    )
     readings, _ = read(tmp_path, text)
     np.testing.assert_allclose(readings.loc[readings["probe"] == "Temperature 2", "temp_c"], TEMPS - 1)
 
@@ -228,7 +255,8 @@ def test_two_columns_under_the_same_header_are_told_apart(tmp_path):
 def test_a_probe_column_names_the_probes(tmp_path):
     text = "Time,Sensor,Temp (°C),RH (%)\n" + "".join(
         f"{t:%Y-%m-%d %H:%M},top,{c},{h}\n{t:%Y-%m-%d %H:%M},bottom,{c - 1},{h + 5}\n"
-        for t, c, h in zip(TIMES, TEMPS, RH, strict=True))
+        for t, c, h in zip(TIMES, TEMPS, RH, strict=True)
+    )
     readings, _ = read(tmp_path, text)
     assert_truth(readings[readings["probe"] == "top"])
     assert_truth(readings[readings["probe"] == "bottom"], temps=TEMPS - 1, rh=RH + 5)
@@ -237,7 +265,8 @@ def test_a_probe_column_names_the_probes(tmp_path):
 def test_two_loggers_in_turn_with_blanks_are_two_probes(tmp_path):
     text = "Time;T1 °C;T2 °C\n" + "".join(
         f"{t:%Y-%m-%d %H:%M};{c};\n{t + pd.Timedelta('3min'):%Y-%m-%d %H:%M};;{c - 1}\n"
-        for t, c in zip(TIMES, TEMPS, strict=True))
+        for t, c in zip(TIMES, TEMPS, strict=True)
+    )
     readings, _ = read(tmp_path, text)
     one, two = (readings[readings["probe"] == name] for name in ("T1", "T2"))
     assert len(one) == len(two) == 12 and (readings["doubt"] == "").all()
@@ -275,10 +304,18 @@ def test_a_header_without_readings_says_no_readings(tmp_path):
     assert problems["severity"].tolist() == ["lost"]
 
 
-@pytest.mark.parametrize(("content", "why"), [
-    (b"", "empty"), (b"\n\n\n", "empty"), (b"PK\x03\x04 and more", "workbook"), (b"%PDF-1.7", "PDF"),
-    (bytes(range(256)) * 40, "no text"), (b"batch,eggs\n1,30\n2,40\n", "no line of it"),
-    (b"date,eggs laid by\n2026-04-01 10:00,Anna\n", "no line|no column")])
+@pytest.mark.parametrize(
+    ("content", "why"),
+    [
+        (b"", "empty"),
+        (b"\n\n\n", "empty"),
+        (b"PK\x03\x04 and more", "workbook"),
+        (b"%PDF-1.7", "PDF"),
+        (bytes(range(256)) * 40, "no text"),
+        (b"batch,eggs\n1,30\n2,40\n", "no line of it"),
+        (b"date,eggs laid by\n2026-04-01 10:00,Anna\n", "no line|no column"),
+    ],
+)
 def test_a_file_that_is_no_log_says_why(tmp_path, content, why):
     path = tmp_path / "odd.csv"
     path.write_bytes(content)
@@ -396,10 +433,14 @@ def long_lines(form):
     return "".join(form.format(t=f"{t:%Y-%m-%d %H:%M}", c=c, h=h) for t, c, h in zip(TIMES, TEMPS, RH, strict=True))
 
 
-@pytest.mark.parametrize("text", [
-    "time,sensor,value\n" + long_lines("{t},Temp low,{c}\n{t},Hum low,{h}\n"),
-    "entity,state,last changed\n" + long_lines("hall_temperature,{c},{t}\nhall_humidity,{h},{t}\n"),
-    "time,value,unit\n" + long_lines("{t},{c},°C\n{t},{h},%\n")])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "time,sensor,value\n" + long_lines("{t},Temp low,{c}\n{t},Hum low,{h}\n"),
+        "entity,state,last changed\n" + long_lines("hall_temperature,{c},{t}\nhall_humidity,{h},{t}\n"),
+        "time,value,unit\n" + long_lines("{t},{c},°C\n{t},{h},%\n"),
+    ],
+)
 def test_names_that_hold_the_quantity_make_one_probe(tmp_path, text):
     readings, _ = read(tmp_path, text)
     assert_truth(readings)
@@ -408,16 +449,16 @@ def test_names_that_hold_the_quantity_make_one_probe(tmp_path, text):
 def test_of_two_stamps_the_one_that_names_its_zone_is_taken(tmp_path):
     local = TIMES + pd.Timedelta(hours=2)
     text = "Local time,UTC time,Temp C,RH\n" + "".join(
-        f"{a:%Y-%m-%d %H:%M},{t:%Y-%m-%d %H:%M},{c},{h}\n"
-        for a, t, c, h in zip(local, TIMES, TEMPS, RH, strict=True))
+        f"{a:%Y-%m-%d %H:%M},{t:%Y-%m-%d %H:%M},{c},{h}\n" for a, t, c, h in zip(local, TIMES, TEMPS, RH, strict=True)
+    )
     readings, _ = read(tmp_path, text, timezone="Asia/Tokyo")
     assert_truth(readings)
 
 
 def test_set_points_and_the_same_value_in_another_unit_are_no_probes(tmp_path):
     text = "Time,Set temp,Temp (°C),Temp (°F),Set RH,RH\n" + "".join(
-        f"{t:%Y-%m-%d %H:%M},37.7,{c},{c * 1.8 + 32:.2f},55,{h}\n"
-        for t, c, h in zip(TIMES, TEMPS, RH, strict=True))
+        f"{t:%Y-%m-%d %H:%M},37.7,{c},{c * 1.8 + 32:.2f},55,{h}\n" for t, c, h in zip(TIMES, TEMPS, RH, strict=True)
+    )
     readings, problems = read(tmp_path, text)
     assert_truth(readings)
     assert problems["found"].str.contains("no temperature or humidity of the air: Set temp, Set RH").sum() == 1

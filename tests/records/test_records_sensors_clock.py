@@ -15,8 +15,9 @@ def log(tmp_path, stamps, temps=None, name="log.csv"):
     """A file with these stamps as they stand."""
     temps = 37.5 + np.arange(len(stamps)) % 7 / 10 if temps is None else temps
     path = tmp_path / name
-    path.write_text("Time;Temp (°C)\n" + "".join(f"{s};{t:.1f}\n" for s, t in zip(stamps, temps, strict=True)),
-                    encoding="utf-8")
+    path.write_text(
+        "Time;Temp (°C)\n" + "".join(f"{s};{t:.1f}\n" for s, t in zip(stamps, temps, strict=True)), encoding="utf-8"
+    )
     return path
 
 
@@ -64,8 +65,9 @@ def test_stamps_written_digit_under_digit_and_stamps_written_loosely_give_the_sa
     assert (fixed == times.to_numpy().astype("datetime64[us]")).all() and (loose == fixed).all()
 
 
-@pytest.mark.parametrize("text", ["29.02.2026 10:00", "32.01.2026 10:00", "01.13.2026x", "01.01.2026 25:00", "",
-                                  "?", "01.01.2026 10:75"])
+@pytest.mark.parametrize(
+    "text", ["29.02.2026 10:00", "32.01.2026 10:00", "01.13.2026x", "01.01.2026 25:00", "", "?", "01.01.2026 10:75"]
+)
 def test_what_is_no_time_gives_none(text):
     stamps = ["30.01.2026 10:00"] * 5 + [text]
     local = read_stamps(np.array(stamps, dtype=object)).local
@@ -147,18 +149,38 @@ def test_an_unknown_zone_is_named(tmp_path):
         read_readings(log(tmp_path, shown(times)), timezone="Rome")
 
 
-@pytest.mark.parametrize("text", [
-    "2026-04-13 15:05", "13.04.2026 15:05", "13. April 2026 15:05", "13 avr. 2026 15:05", "Apr 13 2026 3:05PM",
-    "2026年4月13日 15:05", "2026-04-13 15h05", "2026-04-13 15.05.00", "2026/04/13 下午 3:05:00",
-    "Mo. 13.04.2026, 15:05", "13-Apr-26 15:05", "13.4.26 15:5", "04/13/26 3:05:00 p. m.",
-    "15:05:00 13/04/2026", "20260413 150500", "20260413T1505", "2026.04.13. 15:05", "2026-04-13_15:05:00",
-    "13/04/2026 03:05 nachm."])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2026-04-13 15:05",
+        "13.04.2026 15:05",
+        "13. April 2026 15:05",
+        "13 avr. 2026 15:05",
+        "Apr 13 2026 3:05PM",
+        "2026年4月13日 15:05",
+        "2026-04-13 15h05",
+        "2026-04-13 15.05.00",
+        "2026/04/13 下午 3:05:00",
+        "Mo. 13.04.2026, 15:05",
+        "13-Apr-26 15:05",
+        "13.4.26 15:5",
+        "04/13/26 3:05:00 p. m.",
+        "15:05:00 13/04/2026",
+        "20260413 150500",
+        "20260413T1505",
+        "2026.04.13. 15:05",
+        "2026-04-13_15:05:00",
+        "13/04/2026 03:05 nachm.",
+    ],
+)
 def test_many_ways_to_write_one_minute(text):
     assert read_stamps(np.array([text], dtype=object)).local[0] == np.datetime64("2026-04-13T15:05")
 
 
-@pytest.mark.parametrize("text", ["2026-04-13T15:05Z", "2026-04-13 17:05:00 +0200", "2026-04-13T10:05:00.000-05:00",
-                                  "13.04.2026 17:05 UTC+2"])
+@pytest.mark.parametrize(
+    "text",
+    ["2026-04-13T15:05Z", "2026-04-13 17:05:00 +0200", "2026-04-13T10:05:00.000-05:00", "13.04.2026 17:05 UTC+2"],
+)
 def test_an_offset_in_the_stamp_is_read(text):
     stamps = read_stamps(np.array([text], dtype=object))
     assert stamps.local[0] - np.timedelta64(int(stamps.offset[0]), "s") == np.datetime64("2026-04-13T15:05")
@@ -168,8 +190,10 @@ def test_an_offset_in_the_stamp_is_read(text):
 def test_a_log_written_newest_first_passes_the_change_of_the_hour(tmp_path, day):
     utc = pd.date_range(f"{day} 00:00", periods=180, freq="5min", tz="UTC") - pd.Timedelta(hours=6)
     stamps = shown(utc.tz_convert(ROME), "%Y-%m-%d %H:%M")
-    either = [read_readings(log(tmp_path, order, name=name), timezone=ROME)
-              for order, name in ((stamps, "oldest.csv"), (stamps[::-1], "newest.csv"))]
+    either = [
+        read_readings(log(tmp_path, order, name=name), timezone=ROME)
+        for order, name in ((stamps, "oldest.csv"), (stamps[::-1], "newest.csv"))
+    ]
     for readings, problems in either:
         assert list(readings["time"]) == list(utc)
         assert not readings["doubt"].astype(bool).any()

@@ -14,8 +14,14 @@ UNSHRUNK = (Phase.explicit, Phase.generate)
 SLOW_IS_FINE = [HealthCheck.function_scoped_fixture, HealthCheck.too_slow, HealthCheck.data_too_large]
 
 
-@settings(max_examples=110, deadline=None, database=None, derandomize=True, suppress_health_check=SLOW_IS_FINE,
-          phases=UNSHRUNK)
+@settings(
+    max_examples=110,
+    deadline=None,
+    database=None,
+    derandomize=True,
+    suppress_health_check=SLOW_IS_FINE,
+    phases=UNSHRUNK,
+)
 @given(log=fuzz_logs.logs())
 def test_what_was_written_is_read_or_named(tmp_path, log):
     fuzz_logs.check(log, tmp_path)

@@ -31,16 +31,12 @@ def test_a_tidy_sheet_gives_every_documented_column_and_utc_times(tmp_path):
 
 
 def test_a_misspelt_heading_is_used_and_shown(tmp_path):
-    read = read_folder(
-        write_csv(tmp_path, ["batch,species,incubater,set_at,eggs_set", "B1,hen,A,2026-03-01 18:00,30"])
-    )
+    read = read_folder(write_csv(tmp_path, ["batch,species,incubater,set_at,eggs_set", "B1,hen,A,2026-03-01 18:00,30"]))
     assert read["batches"]["incubator"].tolist() == ["A"] and taken(read, "incubater") == "incubator"
 
 
 def test_an_unknown_column_is_carried_under_its_own_name_and_shown(tmp_path):
-    read = read_folder(
-        write_csv(tmp_path, ["batch,species,set_at,eggs_set,Moon phase", "B1,hen,2026-03-01,30,waning"])
-    )
+    read = read_folder(write_csv(tmp_path, ["batch,species,set_at,eggs_set,Moon phase", "B1,hen,2026-03-01,30,waning"]))
     assert read["batches"]["Moon phase"].tolist() == ["waning"] and taken(read, "Moon phase") == "ignore"
     assert read["questions"].empty
 

@@ -21,9 +21,18 @@ def _hidden(path, part="xl/worksheets/sheet1.xml", cell=b"<c r=", quote=b'"'):
             parts.writestr(name, data)
 
 
-@pytest.mark.parametrize("disguise", [
-    {}, {"cell": b"<c\tr="}, {"cell": b"<c\nr="}, {"part": "xl/sheets2/s.xml"}, {"part": "xl/worksheets/sub/s.xml"},
-    {"part": "XL/WORKSHEETS/sheet1.xml"}, {"quote": b"'"}])
+@pytest.mark.parametrize(
+    "disguise",
+    [
+        {},
+        {"cell": b"<c\tr="},
+        {"cell": b"<c\nr="},
+        {"part": "xl/sheets2/s.xml"},
+        {"part": "xl/worksheets/sub/s.xml"},
+        {"part": "XL/WORKSHEETS/sheet1.xml"},
+        {"quote": b"'"},
+    ],
+)
 def test_a_lone_far_cell_is_seen_however_the_file_spells_it(tmp_path, disguise):
     path = tmp_path / "batches.xlsx"
     far_cell(path, "XFD1048576")

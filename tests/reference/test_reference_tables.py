@@ -49,9 +49,19 @@ def test_every_species_has_every_figure():
     assert (wide["candle2_day"] < wide["transfer_day"]).all()
 
 
-@pytest.mark.parametrize(("written", "key"), [
-    ("hen", "chicken"), ("Hens ", "chicken"), ("hen eggs", "chicken"), ("Muscovy Ducks", "muscovy"),
-    ("Quails", "quail"), ("Japanese  quail", "quail"), ("geese", "goose"), ("guinea-fowl", "guinea")])
+@pytest.mark.parametrize(
+    ("written", "key"),
+    [
+        ("hen", "chicken"),
+        ("Hens ", "chicken"),
+        ("hen eggs", "chicken"),
+        ("Muscovy Ducks", "muscovy"),
+        ("Quails", "quail"),
+        ("Japanese  quail", "quail"),
+        ("geese", "goose"),
+        ("guinea-fowl", "guinea"),
+    ],
+)
 def test_species_are_known_by_their_everyday_names(written, key):
     assert reference.species_key(written) == key
 

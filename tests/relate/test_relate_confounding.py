@@ -11,8 +11,17 @@ from hatchkit.relate.hazard import relate_counts
 
 def table(stored_days):
     exposed = np.arange(len(stored_days)) % 4 == 0
-    return pd.DataFrame({"batch": np.arange(len(stored_days)).astype(str), "window": 1, "days": 7.0, "at_risk": 48.0,
-                         "died": 2.0, "dose": exposed.astype(float), "stored_days": stored_days})
+    return pd.DataFrame(
+        {
+            "batch": np.arange(len(stored_days)).astype(str),
+            "window": 1,
+            "days": 7.0,
+            "at_risk": 48.0,
+            "died": 2.0,
+            "dose": exposed.astype(float),
+            "stored_days": stored_days,
+        }
+    )
 
 
 # Storage of 16 batches, every fourth exposed: the squared correlation is worked with numpy.corrcoef.

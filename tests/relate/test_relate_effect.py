@@ -42,9 +42,7 @@ def test_many_seasons_fit_as_statsmodels_fits_each():
 def test_without_extra_spread_the_weighted_fit_is_the_plain_one():
     died = np.array([1, 2, 1, 0, 1, 2, 1, 1, 2, 1, 4, 3, 5, 4.0])
     dose = np.r_[np.zeros(10), np.ones(4)]
-    found = weighted_fit(
-        died, np.full(14, 48.0), np.column_stack([dose, np.ones(14)]), np.zeros(14), np.arange(14), 1
-    )
+    found = weighted_fit(died, np.full(14, 48.0), np.column_stack([dose, np.ones(14)]), np.zeros(14), np.arange(14), 1)
     plain = statsmodels_fit(died, np.full(14, 48.0), np.column_stack([dose, np.ones(14)]), np.zeros(14))
     assert found["spread"] == 0 and found["phi"] == 1
     assert found["log_ratio"] == pytest.approx(plain.params[0], abs=1e-9)
@@ -114,9 +112,9 @@ def test_a_family_object_is_never_shared_between_fits():
     first = statsmodels_fit(np.array([1.0, 2, 0, 1]), np.full(4, 20.0), columns, 0.0)
     before = first.llf
     statsmodels_fit(np.array([5.0, 9, 7, 8, 3]), np.full(5, 90.0), np.ones((5, 1)), 0.0)
-    assert sm.GLM(
-        first.model.endog, columns, family=first.model.family, var_weights=np.full(4, 20.0)
-    ).fit().llf == (pytest.approx(before))
+    assert sm.GLM(first.model.endog, columns, family=first.model.family, var_weights=np.full(4, 20.0)).fit().llf == (
+        pytest.approx(before)
+    )
 
 
 def test_an_incubator_that_holds_one_species_only_does_not_send_the_season_to_the_small_model():

@@ -17,10 +17,22 @@ def exposure(random, *, others, eggs, ratio):
         for place, (daily, days) in enumerate(zip(DAILY, DAYS, strict=True)):
             hit = batch == 0 and place == 1
             died = random.binomial(left, -np.expm1(-daily * days * spread * (ratio if hit else 1)))
-            rows.append(dict(batch=f"b{batch}", name=["candle1", "candle2", "transfer", "hatch"][place], day_start=day,
-                             day_end=day + days, days=days, at_risk=float(left), died=float(died), share_logged=1.0,
-                             egg_degree_hours_warm=60.0 * hit, egg_degree_hours_cold=0.0, species="chicken",
-                             incubator="A"))
+            rows.append(
+                dict(
+                    batch=f"b{batch}",
+                    name=["candle1", "candle2", "transfer", "hatch"][place],
+                    day_start=day,
+                    day_end=day + days,
+                    days=days,
+                    at_risk=float(left),
+                    died=float(died),
+                    share_logged=1.0,
+                    egg_degree_hours_warm=60.0 * hit,
+                    egg_degree_hours_cold=0.0,
+                    species="chicken",
+                    incubator="A",
+                )
+            )
             left, day = left - died, day + days
     return pd.DataFrame(rows)
 
@@ -62,8 +74,13 @@ def test_where_even_the_loss_of_all_would_be_luck_that_is_said():
 
 
 def test_two_later_windows_share_the_limit_of_one():
-    windows = pd.DataFrame({"name": ["candle1", "candle2", "transfer", "hatch"],
-                            "part": ["before", "with excursion", "after", "after"], "chance": [0.01, 0.3, 0.04, 0.5]})
+    windows = pd.DataFrame(
+        {
+            "name": ["candle1", "candle2", "transfer", "hatch"],
+            "part": ["before", "with excursion", "after", "after"],
+            "chance": [0.01, 0.3, 0.04, 0.5],
+        }
+    )
     assert later_and_high(windows) == []
     assert later_and_high(windows.iloc[:3]) == ["transfer"]
     assert later_and_high(windows.assign(chance=0.02)) == ["transfer", "hatch"]

@@ -20,10 +20,22 @@ def season(seed=1, ratio=1.0, *, seasons=1, machines=2, bad=0.0):
         for batch in range(8):
             level = 0.4 * rng.normal() + bad * (batch % machines == 0) + 0.2 * year
             share = 1 - np.exp(-0.07 * np.exp(level) * (ratio if batch in hit else 1.0))
-            rows.append((f"{year}-{batch}", 1, 7.0, 32, rng.binomial(32, share), float(batch in hit),
-                         f"m{batch % machines}", 2020 + year, "me"))
-    return pd.DataFrame(rows, columns=["batch", "window", "days", "at_risk", "died", "dose", "incubator", "season",
-                                       "keeper"])
+            rows.append(
+                (
+                    f"{year}-{batch}",
+                    1,
+                    7.0,
+                    32,
+                    rng.binomial(32, share),
+                    float(batch in hit),
+                    f"m{batch % machines}",
+                    2020 + year,
+                    "me",
+                )
+            )
+    return pd.DataFrame(
+        rows, columns=["batch", "window", "days", "at_risk", "died", "dose", "incubator", "season", "keeper"]
+    )
 
 
 def test_what_machines_and_seasons_give_is_taken_out_of_the_dose():

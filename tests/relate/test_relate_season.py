@@ -220,8 +220,7 @@ def test_windows_after_do_not_teach_what_is_expected_there():
 
 def test_the_window_after_seldom_speaks_when_nothing_acts():
     spoke = [
-        "right after one" in words._right_after(_Beside(next_windows(design(windowed(seed)))))
-        for seed in range(16)
+        "right after one" in words._right_after(_Beside(next_windows(design(windowed(seed))))) for seed in range(16)
     ]
     assert sum(spoke) <= 2
 
@@ -322,9 +321,7 @@ def poor_seasons():
         "one batch": table[table["batch"] == "b1"],
         "nothing counted": table.assign(died=np.nan),
         "no incubator named": table.assign(incubator=None),
-        "all in one machine at once": table.assign(
-            incubator="A", start=table["start"].min(), end=table["end"].max()
-        ),
+        "all in one machine at once": table.assign(incubator="A", start=table["start"].min(), end=table["end"].max()),
         "no deaths": table.assign(died=0.0),
         "looks on the same day": table.assign(days=0.0),
         "every batch hit alike": table.assign(egg_degree_hours_warm=30.0),

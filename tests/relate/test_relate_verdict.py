@@ -83,8 +83,7 @@ def test_twenty_batches_of_48_at_two_percent_cannot_see_less_than_about_threefol
 
 def test_more_batches_and_more_eggs_show_smaller_harm():
     small, middle, large = (
-        detectable(table(b, b // 4, n, died=max(1, n // 20)))["detectable"]
-        for b, n in ((8, 24), (20, 48), (60, 150))
+        detectable(table(b, b // 4, n, died=max(1, n // 20)))["detectable"] for b, n in ((8, 24), (20, 48), (60, 150))
     )
     assert small > middle > large
     assert large < 2

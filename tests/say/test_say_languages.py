@@ -14,9 +14,25 @@ from hatchkit.say import catalogue, speak
 from hatchkit.season import load_season
 
 OTHERS = ("de", "fr", "es")
-FILES = ("batch.ftl", "causes.ftl", "check.ftl", "figures.ftl", "found.ftl", "logs.ftl", "page.ftl", "reading.ftl",
-         "paper.ftl", "cautions.ftl", "workbook.ftl", "records.ftl", "season.ftl", "sheets.ftl", "plan.ftl",
-         "years.ftl", "trial.ftl")
+FILES = (
+    "batch.ftl",
+    "causes.ftl",
+    "check.ftl",
+    "figures.ftl",
+    "found.ftl",
+    "logs.ftl",
+    "page.ftl",
+    "reading.ftl",
+    "paper.ftl",
+    "cautions.ftl",
+    "workbook.ftl",
+    "records.ftl",
+    "season.ftl",
+    "sheets.ftl",
+    "plan.ftl",
+    "years.ftl",
+    "trial.ftl",
+)
 
 
 class _Used(Visitor):
@@ -55,8 +71,9 @@ def test_every_message_is_there_in_every_language_with_the_same_facts(language):
     there, wanted = catalogue.names(language), translated()
     assert [name for name in wanted if name not in there] == []
     assert sorted(set(there) - set(catalogue.names("en"))) == []
-    assert [(name, used(name, language), used(name, "en")) for name in wanted
-            if used(name, language) != used(name, "en")] == []
+    assert [
+        (name, used(name, language), used(name, "en")) for name in wanted if used(name, language) != used(name, "en")
+    ] == []
 
 
 @pytest.mark.parametrize("language", OTHERS)
@@ -91,8 +108,10 @@ def english_in(page):
 def found():
     """The findings of the demo season and of its poorest batch, said to be in each language."""
     season = load_season("demo")
-    return {language: {"season": review(season.spoken_in(language)), "batch": poor_hatch(season.spoken_in(language))}
-            for language in OTHERS[:1]}
+    return {
+        language: {"season": review(season.spoken_in(language)), "batch": poor_hatch(season.spoken_in(language))}
+        for language in OTHERS[:1]
+    }
 
 
 @pytest.mark.parametrize("about", ["season", "batch"])

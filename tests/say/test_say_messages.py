@@ -22,8 +22,9 @@ COUNTS = dict(title="Spring", batches=2, eggs=3, weights=4, readings=107_764)
 def german(monkeypatch):
     """A shelf of German with one message of its own, under the name of an English one."""
     shelf = catalogue._Shelf("none")
-    shelf.found["place_rows"] = ("place_rows = { COUNT($rows) ->\n    [one] Zeile { $rows }\n"
-                                 "   *[other] Zeilen { $rows }\n  }\n")
+    shelf.found["place_rows"] = (
+        "place_rows = { COUNT($rows) ->\n    [one] Zeile { $rows }\n   *[other] Zeilen { $rows }\n  }\n"
+    )
     plain = catalogue._shelf
     monkeypatch.setattr(catalogue, "_shelf", lambda language: shelf if language == "de" else plain(language))
     speak._speaker.cache_clear()
@@ -38,8 +39,17 @@ def test_every_message_can_be_parsed_and_none_is_there_twice():
         assert speaker.learn(name), name
 
 
-@pytest.mark.parametrize("count, words", [(0, "0 batches"), (1, "1 batch"), (2, "2 batches"), (1.0, "1 batch"),
-                                          (np.int64(1), "1 batch"), (1_234, "1,234 batches")])
+@pytest.mark.parametrize(
+    "count, words",
+    [
+        (0, "0 batches"),
+        (1, "1 batch"),
+        (2, "2 batches"),
+        (1.0, "1 batch"),
+        (np.int64(1), "1 batch"),
+        (1_234, "1,234 batches"),
+    ],
+)
 def test_counts_agree_with_their_nouns(count, words):
     assert say.text("check_counts", {**COUNTS, "batches": count}).startswith(f"Spring: read {words}, 3 egg rows")
 
@@ -99,18 +109,28 @@ def test_numbers_dates_shares_and_degrees_are_written_as_the_language_does():
     assert german["SHARE"](0.034) == "3,4\u00a0%" and german["DEGREES"](37.5) == "37,5\u00a0°C"
 
 
-@pytest.mark.parametrize("taken, words", [
-    ("eggs_set", "eggs set"), ("clear@day7", "clear, day 7"), ("dead@look2", "dead, 2nd look"),
-    ("left@day18+transfer", "eggs left, day 18 (transfer)"), ("left@transfer", "eggs left, at transfer"),
-    ("dead@look11", "dead, look 11"), ("pipped~within", "pipped, died, part of the column before"),
-    ("some_field", "some field"), ("<b>", "<b>")])
+@pytest.mark.parametrize(
+    "taken, words",
+    [
+        ("eggs_set", "eggs set"),
+        ("clear@day7", "clear, day 7"),
+        ("dead@look2", "dead, 2nd look"),
+        ("left@day18+transfer", "eggs left, day 18 (transfer)"),
+        ("left@transfer", "eggs left, at transfer"),
+        ("dead@look11", "dead, look 11"),
+        ("pipped~within", "pipped, died, part of the column before"),
+        ("some_field", "some field"),
+        ("<b>", "<b>"),
+    ],
+)
 def test_a_reading_is_put_in_words(taken, words):
     assert speak.reading_words(taken) == words
 
 
 def test_a_key_of_a_reading_is_taken_apart():
     assert parts_of("dead~within@day18+look2+transfer") == dict(
-        field="dead", within="yes", day=18, order=2, transfer="yes")
+        field="dead", within="yes", day=18, order=2, transfer="yes"
+    )
 
 
 def test_every_field_of_the_sheets_has_words():
@@ -120,8 +140,10 @@ def test_every_field_of_the_sheets_has_words():
 
 
 def test_importing_say_costs_nothing_and_no_room_is_imported():
-    code = ("import sys, hatchkit.say; print(sorted({'fluent', 'babel', 'pandas'} & set(sys.modules))); "
-            "hatchkit.say.text('place_rows', {'rows': [1]}); "
-            "print(sorted(name for name in sys.modules if name.startswith('hatchkit.') and 'say' not in name))")
+    code = (
+        "import sys, hatchkit.say; print(sorted({'fluent', 'babel', 'pandas'} & set(sys.modules))); "
+        "hatchkit.say.text('place_rows', {'rows': [1]}); "
+        "print(sorted(name for name in sys.modules if name.startswith('hatchkit.') and 'say' not in name))"
+    )
     printed = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
     assert printed.stdout.splitlines() == ["[]", "[]"]

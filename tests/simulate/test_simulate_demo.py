@@ -23,8 +23,11 @@ def written(tmp_path_factory):
 def test_the_shipped_folder_is_what_the_seed_gives_byte_for_byte(written):
     folder, _ = written
     made = {path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file()}
-    shipped = {path.relative_to(DEMO).as_posix(): path.read_bytes() for path in DEMO.rglob("*")
-               if path.is_file() and path.name != "README.md" and "years" not in path.relative_to(DEMO).parts}
+    shipped = {
+        path.relative_to(DEMO).as_posix(): path.read_bytes()
+        for path in DEMO.rglob("*")
+        if path.is_file() and path.name != "README.md" and "years" not in path.relative_to(DEMO).parts
+    }
     assert sorted(made) == sorted(shipped)
     assert [name for name in made if made[name] != shipped[name]] == []
 
@@ -91,8 +94,15 @@ def test_fourteen_batches_or_more_of_three_kinds_in_three_incubators_over_five_m
 def test_every_planted_event_is_in_the_answer_and_took_eggs(written):
     _, answer = written
     causes = answer.causes.set_index("batch")
-    assert set(causes["cause"]) == {"power_cut", "drift_warm", "lid_ajar", "probe_high", "long_storage",
-                                    "low_fertility", "none"}
+    assert set(causes["cause"]) == {
+        "power_cut",
+        "drift_warm",
+        "lid_ajar",
+        "probe_high",
+        "long_storage",
+        "low_fertility",
+        "none",
+    }
     took = causes[~causes["cause"].isin(["none", "probe_high"])]["lost"]
     assert (took >= 4).all(), took.to_dict()
 

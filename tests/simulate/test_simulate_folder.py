@@ -7,8 +7,20 @@ from hatchkit.simulate import draw_season, simulate_season
 from hatchkit.simulate.habits import HABITS
 from hatchkit.simulate.loggers import EXPORTS
 
-KEPT = ["eggs_set", "clear1", "dead1", "clear2", "dead2", "clear3", "dead3", "removed", "hatched", "culled",
-        "pipped_dead", "broken_late"]
+KEPT = [
+    "eggs_set",
+    "clear1",
+    "dead1",
+    "clear2",
+    "dead2",
+    "clear3",
+    "dead3",
+    "removed",
+    "hatched",
+    "culled",
+    "pipped_dead",
+    "broken_late",
+]
 
 
 @pytest.mark.parametrize(("number", "style"), list(enumerate(EXPORTS)))
@@ -37,8 +49,11 @@ def test_all_habits_come_up_and_are_read(tmp_path):
         assert len(season.batches) == 1
         assert not season.batches["flock"].eq("").any()
         assert "lost" not in set(season.problems["severity"])
-        first = [name for name, habit in HABITS.items() if _first_heading(folder) in (
-            habit.headings["batch"], *habit.title_rows)]
+        first = [
+            name
+            for name, habit in HABITS.items()
+            if _first_heading(folder) in (habit.headings["batch"], *habit.title_rows)
+        ]
         seen.update(first[:1])
     assert len(seen) >= 2
 

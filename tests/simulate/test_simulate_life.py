@@ -16,12 +16,15 @@ def seasons():
 
 def test_with_one_seed_life_is_the_same_whatever_was_planted():
     for seed in (3, 4, 5):
-        one, two = (draw_lived(seed, level_name="exam", cause=cause, severity="severe", **SMALL)
-                    for cause in ("none", "turning_fault"))
+        one, two = (
+            draw_lived(seed, level_name="exam", cause=cause, severity="severe", **SMALL)
+            for cause in ("none", "turning_fault")
+        )
         for first, second in zip(one.plain.batches, two.plain.batches, strict=True):
             assert first == second
         assert {key: one.troubles[key] for key in ("clock", "no_log")} == {
-            key: two.troubles[key] for key in ("clock", "no_log")}
+            key: two.troubles[key] for key in ("clock", "no_log")
+        }
         assert one.tables["batches"]["stored_days"].tolist() == two.tables["batches"]["stored_days"].tolist()
 
 
@@ -56,8 +59,11 @@ def test_two_causes_never_cost_more_than_the_eggs_without_a_chick(seasons):
 
 
 def test_the_wrong_clock_moves_the_log_of_one_machine_alone():
-    season = next(one for one in (draw_lived(seed, level_name="exam", **SMALL) for seed in range(40))
-                  if one.troubles["clock"] and not one.troubles["no_log"] and not one.troubles["gap"])
+    season = next(
+        one
+        for one in (draw_lived(seed, level_name="exam", **SMALL) for seed in range(40))
+        if one.troubles["clock"] and not one.troubles["no_log"] and not one.troubles["gap"]
+    )
     machine, hours = season.troubles["clock"]
     starts = season.tables["readings"].groupby("incubator")["time"].min()
     sets = season.tables["batches"].groupby("incubator")["set_at"].min()

@@ -27,9 +27,10 @@ def _planted(answer, exposure):
     """Embryos killed by the planted fault and found dead in a window that the log calls exposed."""
     exposed = set(map(tuple, exposure.loc[exposure["dose"] > 0, ["batch", "name"]].to_numpy()))
     killed = answer.eggs[answer.eggs["died_of"].isin(KILLS[answer.cause])]
-    return sum((egg["batch"], egg["out_at"]) in exposed
-               and (egg["out_at"] == "hatch" or egg[egg["out_at"]] == "dead")
-               for _, egg in killed.iterrows())
+    return sum(
+        (egg["batch"], egg["out_at"]) in exposed and (egg["out_at"] == "hatch" or egg[egg["out_at"]] == "dead")
+        for _, egg in killed.iterrows()
+    )
 
 
 @pytest.fixture(scope="module")
@@ -61,8 +62,9 @@ def test_the_heat_is_seen_and_its_rate_is_above_one(hot):
 
 
 def test_heat_that_harms_nobody_is_not_called_a_clear_sign(tmp_path):
-    season, answer = _season(tmp_path, seed=5, cause="overheating", severity="moderate", times=4, batches=12,
-                             parameters=HARMLESS)
+    season, answer = _season(
+        tmp_path, seed=5, cause="overheating", severity="moderate", times=4, batches=12, parameters=HARMLESS
+    )
     relation = relate_losses(season, draws=1000)
     assert answer.causes["lost"].sum() == 0
     assert (relation.exposure["dose"] > 0).sum() >= 4

@@ -24,11 +24,17 @@ def _surface(folder):
         parts = [(part.filename, part.date_time, part.comment, part.extra) for part in book.infolist()]
         core = book.read("docProps/core.xml")
     sheets = load_workbook(folder / "batches.xlsx").sheetnames
-    return dict(names=[path.relative_to(folder).as_posix() for path in paths], order=sorted(order),
-                sizes=[path.stat().st_size for path in paths if path.is_file()],
-                times=[path.stat().st_mtime_ns for path in paths], parts=parts, core=core, sheets=sheets,
-                toml=(folder / "season.toml").read_bytes(),
-                heads=[path.read_bytes()[:60].split(b"\n")[0] for path in paths if path.suffix == ".csv"])
+    return dict(
+        names=[path.relative_to(folder).as_posix() for path in paths],
+        order=sorted(order),
+        sizes=[path.stat().st_size for path in paths if path.is_file()],
+        times=[path.stat().st_mtime_ns for path in paths],
+        parts=parts,
+        core=core,
+        sheets=sheets,
+        toml=(folder / "season.toml").read_bytes(),
+        heads=[path.read_bytes()[:60].split(b"\n")[0] for path in paths if path.suffix == ".csv"],
+    )
 
 
 @pytest.fixture(scope="module")
@@ -56,9 +62,17 @@ def test_with_one_seed_the_surface_is_the_same_whatever_was_planted(folders):
 def test_an_honest_guesser_does_no_better_than_chance(folders):
     """Nearest other seed by sizes, number of files and times; each folder guessed from the other seeds."""
     keys = list(folders)
-    rows = [[len(folders[key]["names"]), sum(folders[key]["sizes"]), max(folders[key]["sizes"]),
-             folders[key]["sizes"][0], len(folders[key]["parts"]), folders[key]["times"][0] % 10**12]
-            for key in keys]
+    rows = [
+        [
+            len(folders[key]["names"]),
+            sum(folders[key]["sizes"]),
+            max(folders[key]["sizes"]),
+            folders[key]["sizes"][0],
+            len(folders[key]["parts"]),
+            folders[key]["times"][0] % 10**12,
+        ]
+        for key in keys
+    ]
     table = np.array(rows, dtype=float)
     table = (table - table.mean(axis=0)) / np.where(table.std(axis=0) > 0, table.std(axis=0), 1)
     right = 0
@@ -75,8 +89,13 @@ def test_no_word_of_the_answer_is_in_any_file(tmp_path):
     for cause in ("contaminated", "turning_fault", "drift_cool"):
         folder = tmp_path / cause
         simulate_season(folder, seed=21, cause=cause, batches=2, step_minutes=60)
-        cells = [str(cell.value).lower() for sheet in load_workbook(folder / "batches.xlsx")
-                 for row in sheet.iter_rows() for cell in row if isinstance(cell.value, str)]
+        cells = [
+            str(cell.value).lower()
+            for sheet in load_workbook(folder / "batches.xlsx")
+            for row in sheet.iter_rows()
+            for cell in row
+            if isinstance(cell.value, str)
+        ]
         text = " ".join(cells) + (folder / "season.toml").read_text(encoding="utf-8").lower()
         hidden = set(cause_names()) - {"none", "contaminated"} | {k for kills in KILLS.values() for k in kills}
         assert not [word for word in hidden - {"rotten", "late", "heat", "cold", "wet", "dry"} if word in text]

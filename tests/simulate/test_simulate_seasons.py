@@ -31,7 +31,8 @@ def test_every_figure_has_a_unit_or_none_a_source_and_how_sure():
 def test_counts_of_every_batch_add_up_to_the_eggs_set(cause):
     season, answer = draw_season(seed=11, cause=cause, batches=2, step_minutes=60)
     assert season.fates.groupby("batch")["eggs"].sum().to_dict() == (
-        season.batches.set_index("batch")["eggs_set"].to_dict())
+        season.batches.set_index("batch")["eggs_set"].to_dict()
+    )
     assert not (season.fates["fate"] == "unaccounted").any()
     assert not len(season.problems[season.problems["severity"] == "lost"])
     assert (answer.cause, answer.severity) == (cause, "severe")
@@ -42,8 +43,9 @@ def test_counts_of_every_batch_add_up_to_the_eggs_set(cause):
 def test_the_worse_the_fault_the_more_eggs_it_takes(cause):
     lost = []
     for severity in ("mild", "moderate", "severe"):
-        _, answer = draw_season(seed=1, cause=cause, severity=severity, batches=1, incubators=1, eggs=480,
-                                step_minutes=60)
+        _, answer = draw_season(
+            seed=1, cause=cause, severity=severity, batches=1, incubators=1, eggs=480, step_minutes=60
+        )
         lost.append(answer.lost() / answer.causes["eggs_set"].sum())
     assert lost[0] < lost[1] < lost[2]
     assert lost[2] > 0.10
@@ -59,8 +61,7 @@ def test_the_same_seed_gives_the_same_season_and_another_seed_another():
 def test_what_was_planted_changes_neither_layout_nor_habits():
     plain = draw_season(seed=8, cause="none")[0].batches
     cut = draw_season(seed=8, cause="power_cut")[0].batches
-    same = ["batch", "species", "incubator", "set_at", "eggs_set", "stored_days", "flock", "flock_age_weeks",
-            "notes"]
+    same = ["batch", "species", "incubator", "set_at", "eggs_set", "stored_days", "flock", "flock_age_weeks", "notes"]
     pd.testing.assert_frame_equal(plain[same], cut[same])
 
 
@@ -149,8 +150,16 @@ def test_the_command_writes_a_new_season_and_refuses_a_folder_in_use(tmp_path, c
 
 
 def test_the_warm_side_of_the_tray_loses_more_to_heat():
-    _, answer = draw_season(seed=4, cause="drift_warm", severity="severe", batches=1, incubators=1, eggs=1600,
-                            step_minutes=60, parameters={"position_sd_c": 0.5, "tray_share": 0.9})
+    _, answer = draw_season(
+        seed=4,
+        cause="drift_warm",
+        severity="severe",
+        batches=1,
+        incubators=1,
+        eggs=1600,
+        step_minutes=60,
+        parameters={"position_sd_c": 0.5, "tray_share": 0.9},
+    )
     eggs = answer.eggs
     side = (eggs["egg"].to_numpy() - 1) % 8 < 4
     share = [(eggs["died_of"] == "heat")[half].mean() for half in (side, ~side)]

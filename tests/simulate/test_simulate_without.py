@@ -42,8 +42,18 @@ def test_an_egg_that_would_have_died_anyway_is_not_the_cause_s():
 
 
 def test_a_lid_ajar_meets_the_same_eggs_as_no_lid_ajar():
-    kept = dict(cause="lid_ajar", severity="severe", times=1, batches=2, eggs=40, species="chicken", incubators=1,
-                step_minutes=60, gaps=0.0, parameters=None)
+    kept = dict(
+        cause="lid_ajar",
+        severity="severe",
+        times=1,
+        batches=2,
+        eggs=40,
+        species="chicken",
+        incubators=1,
+        step_minutes=60,
+        gaps=0.0,
+        parameters=None,
+    )
     plan, _, answer = seasons._drawn(5, **kept)
     bare, _, _ = seasons._drawn(5, **kept | {"cause": "none"})
     place = int(answer.batch) - 1
@@ -64,8 +74,10 @@ def test_an_old_flock_is_held_against_the_mean_of_ordinary_batches():
     assert np.mean(lost) == pytest.approx(np.mean(more), abs=0.06)
 
 
-@pytest.mark.parametrize(("cause", "stage"), [("low_fertility", "infertile"), ("dry_hatch", "pipped"),
-                                              ("contaminated", "removed"), ("probe_high", "late")])
+@pytest.mark.parametrize(
+    ("cause", "stage"),
+    [("low_fertility", "infertile"), ("dry_hatch", "pipped"), ("contaminated", "removed"), ("probe_high", "late")],
+)
 def test_the_stages_say_where_these_eggs_were_lost(cause, stage):
     _, answer = draw_season(seed=3, cause=cause, batches=2, step_minutes=60)
     row = answer.causes.set_index("batch").loc[answer.batch]

@@ -23,8 +23,14 @@ LOG.attrs["step_hours"] = 0.25
 LID = {"egg_c": 37.5, "room_c": 25.0, "minutes": 10, "tau_minutes": 32}
 SPREAD = np.array([20, 12, 18, 21, 9, 17, 19, 22, 14, 16, 21, 11])
 FIRST, SECOND = {"died": 9, "at_risk": 120, "days": 7}, {"died": 8, "at_risk": 111, "days": 11}
-TABLE = pd.DataFrame({"warm": ["yes", "yes", "no", "no"], "stored": ["long", "short", "long", "short"],
-                      "eggs": [50, 20, 30, 60], "died": [11, 2, 6, 4]})
+TABLE = pd.DataFrame(
+    {
+        "warm": ["yes", "yes", "no", "no"],
+        "stored": ["long", "short", "long", "short"],
+        "eggs": [50, 20, 30, 60],
+        "died": [11, 2, 6, 4],
+    }
+)
 SHARES, WARM = [0.2, 0.05, 0.11, 0.02, 0.15, 0.08, 0.03], [True, False, True, False, False, False, False]
 
 #: Exercise: (data, the right answer worked out by hand or in another way).
@@ -188,11 +194,21 @@ def test_another_letter_or_none_is_not_right(answer):
 
 
 #: What a person reads off the screen and rounds.
-ROUNDED = [("smallest", (6, 1), 0.17), ("permutation", (SHARES, WARM), 0.095), ("hatch_of_transferred", (TRAY,), 0.67),
-           ("daily_risk", CASES["daily_risk"][0], (0.02, 0.008)), ("egg_after_lid", (LID,), 34),
-           ("degree_hours", CASES["degree_hours"][0], (67, 11)), ("chance_spread", (SPREAD, 24), 0.094)]
-COARSE = [("permutation", (SHARES, WARM), 0.1), ("hatch_of_transferred", (TRAY,), 0.7),
-          ("chance_spread", (SPREAD, 24), 0.09), ("daily_risk", (FIRST, SECOND), (0.011, 0.007))]
+ROUNDED = [
+    ("smallest", (6, 1), 0.17),
+    ("permutation", (SHARES, WARM), 0.095),
+    ("hatch_of_transferred", (TRAY,), 0.67),
+    ("daily_risk", CASES["daily_risk"][0], (0.02, 0.008)),
+    ("egg_after_lid", (LID,), 34),
+    ("degree_hours", CASES["degree_hours"][0], (67, 11)),
+    ("chance_spread", (SPREAD, 24), 0.094),
+]
+COARSE = [
+    ("permutation", (SHARES, WARM), 0.1),
+    ("hatch_of_transferred", (TRAY,), 0.7),
+    ("chance_spread", (SPREAD, 24), 0.09),
+    ("daily_risk", (FIRST, SECOND), (0.011, 0.007)),
+]
 
 
 @pytest.mark.parametrize(("name", "data", "answer"), ROUNDED)
@@ -267,8 +283,11 @@ class Sealed:
 
 def test_the_hidden_cause_of_a_case_is_told_only_to_those_who_found_it():
     assert judge("case", "lid_ajar", Sealed()) == (RIGHT, "Right. The lid stood ajar.")
-    for guess, hint in (("power_cut", "the same kind"), ("overheating", "of the same stage"),
-                        ("old_flock", "Ask of each")):
+    for guess, hint in (
+        ("power_cut", "the same kind"),
+        ("overheating", "of the same stage"),
+        ("old_flock", "Ask of each"),
+    ):
         wrong = judge("case", guess, Sealed())
         assert wrong.state == NOT_YET
         assert hint in wrong.words
@@ -276,9 +295,14 @@ def test_the_hidden_cause_of_a_case_is_told_only_to_those_who_found_it():
     assert "power_cut" in judge("case", "witchcraft", Sealed()).words
 
 
-@pytest.mark.parametrize(("others", "said"), [
-    ((), "ajar."), (("4",), "ajar. The fault touched batch 4 as well."),
-    (("4", "6", "8"), "ajar. The fault touched batches 4, 6 and 8 as well.")])
+@pytest.mark.parametrize(
+    ("others", "said"),
+    [
+        ((), "ajar."),
+        (("4",), "ajar. The fault touched batch 4 as well."),
+        (("4", "6", "8"), "ajar. The fault touched batches 4, 6 and 8 as well."),
+    ],
+)
 def test_the_right_cause_comes_with_the_other_batches_that_it_touched(others, said):
     assert judge("case", "lid_ajar", Sealed(*others)).words.endswith(said)
 
@@ -286,7 +310,9 @@ def test_the_right_cause_comes_with_the_other_batches_that_it_touched(others, sa
 def test_every_hint_has_its_words_and_no_words_are_left_over():
     table = reference.load("exercise_words")
     spoken = {Writing: ["found"], HiddenCause: ["other", "kin", "stage"], DateTheEgg: []}
-    wanted = {(name, answer) for name, exercise in EXERCISES.items()
-              for answer in (spoken[type(exercise)] if type(exercise) in spoken
-                             else ["right", "other", *exercise.mistakes])}
+    wanted = {
+        (name, answer)
+        for name, exercise in EXERCISES.items()
+        for answer in (spoken[type(exercise)] if type(exercise) in spoken else ["right", "other", *exercise.mistakes])
+    }
     assert set(zip(table["exercise"], table["answer"], strict=True)) == wanted

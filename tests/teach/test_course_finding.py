@@ -48,17 +48,28 @@ def test_only_a_sentence_is_read():
 
 def test_another_case_can_be_given():
     case = {"batch": "K3", "lost": 6, "eggs": 21, "days": (7, 14), "facts": ("cold", "old")}
-    text = ("In batch K3, 6 of 21 embryos died between day 7 and day 14 (29 %, 14 to 50 %); it was cold then, but the "
-            "hens were also old.")
+    text = (
+        "In batch K3, 6 of 21 embryos died between day 7 and day 14 (29 %, 14 to 50 %); it was cold then, but the "
+        "hens were also old."
+    )
     assert judge("finding", text, case).state == FOUND
     assert "Leave room" in judge("finding", text.replace(", but the hens were also old", ""), case).words
 
 
-@pytest.mark.parametrize(("text", "said"), [
-    ("the outage is responsible", "responsible"), ("it is not clear whether the outage is responsible", None),
-    ("the storage could have killed them", None), ("the storage killed them", "killed"),
-    ("the outage made 9 embryos die", "made 9 embryos die"), ("a comparison was made", None),
-    ("there is no proof that cold caused it", None), ("cold caused it", "caused"),
-    ("they were lost to the cold", "lost to the cold"), ("the interval is wide because of the few eggs", None)])
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("the outage is responsible", "responsible"),
+        ("it is not clear whether the outage is responsible", None),
+        ("the storage could have killed them", None),
+        ("the storage killed them", "killed"),
+        ("the outage made 9 embryos die", "made 9 embryos die"),
+        ("a comparison was made", None),
+        ("there is no proof that cold caused it", None),
+        ("cold caused it", "caused"),
+        ("they were lost to the cold", "lost to the cold"),
+        ("the interval is wide because of the few eggs", None),
+    ],
+)
 def test_claims_are_told_from_careful_words(text, said):
     assert claimed(text) == said

@@ -75,8 +75,15 @@ def test_every_answer_of_the_teacher_is_right_and_every_blank_is_open(path):
 def test_every_exercise_is_asked_once_and_they_are_numbered():
     pages = [_read(path) for path in TEACHERS]
     assert sorted(name for page in pages for name in _checks(page)) == sorted(EXERCISES)
-    numbers = [[int(number) for cell in page.cells if cell.cell_type == "markdown"
-                for number in re.findall(r"\*\*Exercise (\d+)\.\*\*", cell.source)] for page in pages]
+    numbers = [
+        [
+            int(number)
+            for cell in page.cells
+            if cell.cell_type == "markdown"
+            for number in re.findall(r"\*\*Exercise (\d+)\.\*\*", cell.source)
+        ]
+        for page in pages
+    ]
     assert numbers[0] + numbers[1] == list(range(1, 32))
     for own in numbers[2:]:
         assert own == list(range(1, len(own) + 1)) and 6 <= len(own) <= 10
@@ -89,8 +96,12 @@ def test_the_outline_is_that_of_the_notebooks():
         begun = [name for cell in _code(page) for name in re.findall(r'begin\("(\w+)"', cell.source)]
         assert begun == list(rows["section"])
         assert [name for row in rows["exercises"] for name in row] == _checks(page)
-        heads = [line[3:] for cell in page.cells for line in cell.source.splitlines()
-                 if cell.cell_type == "markdown" and re.match(r"## \d", line)]
+        heads = [
+            line[3:]
+            for cell in page.cells
+            for line in cell.source.splitlines()
+            if cell.cell_type == "markdown" and re.match(r"## \d", line)
+        ]
         assert heads == list(rows["title"])
         if path.stem.startswith("lesson_"):
             assert 30 <= rows["minutes"].sum() <= 45
@@ -126,8 +137,11 @@ def _text(number):
 def test_letters_are_asked_for_between_quotation_marks():
     for number in (0, 1):
         cells = _read(TEACHERS[number]).cells
-        asked = [before.source for before, cell in zip(cells, cells[1:], strict=False)
-                 if re.search(r'^answer = "[a-c]"', cell.source, re.MULTILINE)]
+        asked = [
+            before.source
+            for before, cell in zip(cells, cells[1:], strict=False)
+            if re.search(r'^answer = "[a-c]"', cell.source, re.MULTILINE)
+        ]
         assert len(asked) == (2, 3)[number]
         assert all('"a"' in text for text in asked), asked
 
@@ -152,8 +166,10 @@ def _difference(died, eggs, other_died, other_eggs):
     """Newcombe's interval of a difference between two shares, in points (Statistics in Medicine 1998, 17:873)."""
     one, two = died / eggs, other_died / other_eggs
     (low, high), (other_low, other_high) = interval(died, eggs), interval(other_died, other_eggs)
-    return (100 * (one - two - sqrt((one - low) ** 2 + (other_high - two) ** 2)),
-            100 * (one - two + sqrt((high - one) ** 2 + (two - other_low) ** 2)))
+    return (
+        100 * (one - two - sqrt((one - low) ** 2 + (other_high - two) ** 2)),
+        100 * (one - two + sqrt((high - one) ** 2 + (two - other_low) ** 2)),
+    )
 
 
 def test_figures_told_in_part_two_are_those_that_come_out():
@@ -171,8 +187,10 @@ def test_the_stage_of_the_opened_egg_is_that_of_the_kit():
 
 
 def test_temperatures_are_told_in_both_units():
-    told = re.findall(r"\d °C\b(?! \(\d+(?:\.\d)? °F\))", " ".join(
-        cell.source for cell in _read(TEACHERS[1]).cells if cell.cell_type == "markdown").replace("**", ""))
+    told = re.findall(
+        r"\d °C\b(?! \(\d+(?:\.\d)? °F\))",
+        " ".join(cell.source for cell in _read(TEACHERS[1]).cells if cell.cell_type == "markdown").replace("**", ""),
+    )
     assert not told
 
 
@@ -181,8 +199,9 @@ class _Planted(Exception):
 
     def __init__(self, cause, batch, touched):
         super().__init__(cause)
-        self.sealed = SimpleNamespace(cause=cause, batch=batch, causes=pd.DataFrame(touched, columns=["batch"]),
-                                      words=lambda: f"Batch {batch}.")
+        self.sealed = SimpleNamespace(
+            cause=cause, batch=batch, causes=pd.DataFrame(touched, columns=["batch"]), words=lambda: f"Batch {batch}."
+        )
 
 
 @pytest.fixture

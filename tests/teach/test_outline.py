@@ -10,8 +10,12 @@ from hatchkit.teach.outline import aim_words, progress_words, section, sections
 
 
 def test_every_exercise_belongs_to_one_section():
-    listed = [name for lesson in dict.fromkeys(reference.load("lesson_outline")["lesson"])
-              for names in sections(lesson)["exercises"] for name in names]
+    listed = [
+        name
+        for lesson in dict.fromkeys(reference.load("lesson_outline")["lesson"])
+        for names in sections(lesson)["exercises"]
+        for name in names
+    ]
     assert sorted(listed) == sorted(EXERCISES)
 
 

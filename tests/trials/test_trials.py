@@ -48,8 +48,7 @@ def test_the_plan_takes_what_is_usual_from_the_keepers_own_years():
         1 - season.fates[season.fates["fate"].isin(["clear", "infertile"])]["eggs"].sum() / season.fates["eggs"].sum()
     )
     assert (
-        own.usual == pytest.approx(share, abs=0.02)
-        and own.usual != hk.trial(outcome="fertility", seed=1, sets=2).usual
+        own.usual == pytest.approx(share, abs=0.02) and own.usual != hk.trial(outcome="fertility", seed=1, sets=2).usual
     )
 
 

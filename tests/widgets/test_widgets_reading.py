@@ -11,32 +11,70 @@ from hatchkit.widgets.reading import confirm_reading
 
 FILE, SHEET = "hatches.xlsx", "2025"
 KEY = (FILE, SHEET, "Left")
-LEFT = dict(code="meaning", file=FILE, sheet=SHEET, heading="Left", taken="left@look1", rows_changed=9, facts={},
-            choices=[dict(taken="left@look1", adds_up=9, of=9), dict(taken="dis", adds_up=2, of=9)])
+LEFT = dict(
+    code="meaning",
+    file=FILE,
+    sheet=SHEET,
+    heading="Left",
+    taken="left@look1",
+    rows_changed=9,
+    facts={},
+    choices=[dict(taken="left@look1", adds_up=9, of=9), dict(taken="dis", adds_up=2, of=9)],
+)
 
 
 def column(place, heading, taken, runner_up=""):
-    return dict(file=FILE, sheet=SHEET, column=place, heading=heading, taken=taken, example="24", how_sure="sure",
-                margin=3.0, why=[("words", {})], runner_up=runner_up, changes_numbers=False)
+    return dict(
+        file=FILE,
+        sheet=SHEET,
+        column=place,
+        heading=heading,
+        taken=taken,
+        example="24",
+        how_sure="sure",
+        margin=3.0,
+        why=[("words", {})],
+        runner_up=runner_up,
+        changes_numbers=False,
+    )
 
 
 def season(answers=(), questions=(LEFT,)):
     """Adds up unless "Left" is taken for dead in shell."""
     answers = dict(answers)
     rest = 4 if answers.get(KEY) == "dis" else 0
-    ledger = [dict(file=FILE, sheet=SHEET, row=2, name="<b>H1</b>", eggs_set=24, rest=rest,
-                   terms=[("Clears", 4, "clear"), ("Out", 20 - rest, "hatched")])]
-    reading = [column(0, "Set", "eggs_set"), column(1, "Left", "left@look1", "dis"),
-               column(2, "Out", "hatched", "notes")]
-    return SimpleNamespace(folder="folder", reading=pd.DataFrame(reading), ledger=pd.DataFrame(ledger),
-                           questions=pd.DataFrame([row for row in questions if KEY not in answers]))
+    ledger = [
+        dict(
+            file=FILE,
+            sheet=SHEET,
+            row=2,
+            name="<b>H1</b>",
+            eggs_set=24,
+            rest=rest,
+            terms=[("Clears", 4, "clear"), ("Out", 20 - rest, "hatched")],
+        )
+    ]
+    reading = [
+        column(0, "Set", "eggs_set"),
+        column(1, "Left", "left@look1", "dis"),
+        column(2, "Out", "hatched", "notes"),
+    ]
+    return SimpleNamespace(
+        folder="folder",
+        reading=pd.DataFrame(reading),
+        ledger=pd.DataFrame(ledger),
+        questions=pd.DataFrame([row for row in questions if KEY not in answers]),
+    )
 
 
 @pytest.fixture
 def form():
     kept = {}
-    made = confirm_reading(season(), again=lambda _, answers: season(answers),
-                           keep=lambda folder, answers: kept.update(answers) or "folder/answers.toml")
+    made = confirm_reading(
+        season(),
+        again=lambda _, answers: season(answers),
+        keep=lambda folder, answers: kept.update(answers) or "folder/answers.toml",
+    )
     made.kept = kept
     return made
 

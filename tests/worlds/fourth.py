@@ -60,9 +60,14 @@ def make_season(seed, cause=None, severity="severe", folder=None):
         batches.append(_batch(draw, f"{place + 1}", keeper, machines, free, level, ks))
     days = [batch.pop("event_days") for batch in batches]
     book = {"keeper": keeper, "machines": machines, "batches": batches}
-    truth = {"batch_hit": batches[hit]["batch"] if causes else None, "causes": list(causes),
-             "severity": severity if causes else "none", "event_days": days[hit] if causes else {},
-             "others": {batches[i]["batch"]: names[0] for i, names in planted.items() if i != hit}, "book": book}
+    truth = {
+        "batch_hit": batches[hit]["batch"] if causes else None,
+        "causes": list(causes),
+        "severity": severity if causes else "none",
+        "event_days": days[hit] if causes else {},
+        "others": {batches[i]["batch"]: names[0] for i, names in planted.items() if i != hit},
+        "book": book,
+    }
     if folder is not None:
         write_folder(Path(folder), book, draw)
         truth["folder"] = Path(folder)
@@ -79,21 +84,37 @@ def _strengths(draw, causes, severity):
 def _keeper(draw):
     """Habits and stock of the season's keeper: what is kept, looked at, opened, and how old hens and eggs are."""
     species = str(draw.choice(list(SPECIES), p=[0.7, 0.15, 0.15]))
-    habits = {"opens": draw.random() < 0.7, "opens_clears": draw.random() < 0.25, "counts_wrong": draw.random() < 0.5,
-              "looks_for_signs": draw.random() < 0.75, "writes": draw.random() < 0.75, "weighs": draw.random() < 0.4,
-              "times_hatch": draw.random() < 0.6, "keeps_flock": draw.random() < 0.6,
-              "keeps_stored": draw.random() < 0.7,
-              "keeps_pen": draw.random() < 0.5, "keeps_posted": draw.random() < 0.65, "ticks": draw.random() < 0.5}
+    habits = {
+        "opens": draw.random() < 0.7,
+        "opens_clears": draw.random() < 0.25,
+        "counts_wrong": draw.random() < 0.5,
+        "looks_for_signs": draw.random() < 0.75,
+        "writes": draw.random() < 0.75,
+        "weighs": draw.random() < 0.4,
+        "times_hatch": draw.random() < 0.6,
+        "keeps_flock": draw.random() < 0.6,
+        "keeps_stored": draw.random() < 0.7,
+        "keeps_pen": draw.random() < 0.5,
+        "keeps_posted": draw.random() < 0.65,
+        "ticks": draw.random() < 0.5,
+    }
     looks = {1: (6.0, 8.0), 2: (11.0, 15.0), 3: (17.6, 18.2)}
     held = [(1, 2, 3), (1, 3), (1, 2), (1,), ()][draw.choice(5, p=[0.3, 0.3, 0.1, 0.2, 0.1])]
-    return {"species": species, "habits": {name: bool(value) for name, value in habits.items()},
-            "looks": {look: looks[look] for look in held},
-            "language": str(draw.choice(["en", "de", "fr", "es", "it"])),
-            "flock_age": float(draw.uniform(28, 110)), "stored": float(draw.choice([3, 5, 7, 10, 14], p=KEPT_LONG)),
-            "posted_rate": float(draw.choice([0.0, 0.3])), "egg_g": {"chicken": 58, "duck": 75, "quail": 12}[species],
-            "style": int(draw.integers(3)), "step_min": 5 if draw.random() < 0.2 else 10,
-            "shell": float(np.exp(draw.normal(0, 0.08))), "late_h": float(draw.normal(0, 4)),
-            "wide_h": float(draw.uniform(14, 28))}
+    return {
+        "species": species,
+        "habits": {name: bool(value) for name, value in habits.items()},
+        "looks": {look: looks[look] for look in held},
+        "language": str(draw.choice(["en", "de", "fr", "es", "it"])),
+        "flock_age": float(draw.uniform(28, 110)),
+        "stored": float(draw.choice([3, 5, 7, 10, 14], p=KEPT_LONG)),
+        "posted_rate": float(draw.choice([0.0, 0.3])),
+        "egg_g": {"chicken": 58, "duck": 75, "quail": 12}[species],
+        "style": int(draw.integers(3)),
+        "step_min": 5 if draw.random() < 0.2 else 10,
+        "shell": float(np.exp(draw.normal(0, 0.08))),
+        "late_h": float(draw.normal(0, 4)),
+        "wide_h": float(draw.uniform(14, 28)),
+    }
 
 
 def _machines(draw, total):
@@ -102,10 +123,18 @@ def _machines(draw, total):
     while total / count > 6:
         count += 1
     logs = draw.choice(["all", "none", "some"], p=[0.55, 0.25, 0.2])
-    return {chr(65 + i): {"set_c": float(draw.choice([37.5, 37.6, 37.7])), "reads": float(draw.normal(0, 0.12)),
-                          "wave": float(draw.uniform(0, 0.1)), "rh_set": float(draw.uniform(42, 62)),
-                          "rh_hatch": float(draw.uniform(62, 76)), "altitude_m": float(draw.uniform(0, 500)),
-                          "logs": bool(logs == "all" or (logs == "some" and i % 2 == 0))} for i in range(min(count, 3))}
+    return {
+        chr(65 + i): {
+            "set_c": float(draw.choice([37.5, 37.6, 37.7])),
+            "reads": float(draw.normal(0, 0.12)),
+            "wave": float(draw.uniform(0, 0.1)),
+            "rh_set": float(draw.uniform(42, 62)),
+            "rh_hatch": float(draw.uniform(62, 76)),
+            "altitude_m": float(draw.uniform(0, 500)),
+            "logs": bool(logs == "all" or (logs == "some" and i % 2 == 0)),
+        }
+        for i in range(min(count, 3))
+    }
 
 
 def _batch(draw, name, keeper, machines, free, level, ks):
@@ -121,9 +150,20 @@ def _batch(draw, name, keeper, machines, free, level, ks):
         set_at = free[machine] + pd.Timedelta(hours=int(draw.integers(0, 60)))
     looks = {look: float(draw.uniform(*span)) for look, span in keeper["looks"].items()}
     moved = looks.get(3, float(draw.uniform(17.6, 18.2)))
-    batch = {"batch": name, "species": species, "days": days, "incubator": machine, "set_at": set_at.floor("min"),
-             "looks": looks, "transfer_age": moved, "eggs_set": int(draw.integers(12, 61)), **facts,
-             "logged": machines[machine]["logs"], "spells": harmless_spells(species, draw), "event_days": {}}
+    batch = {
+        "batch": name,
+        "species": species,
+        "days": days,
+        "incubator": machine,
+        "set_at": set_at.floor("min"),
+        "looks": looks,
+        "transfer_age": moved,
+        "eggs_set": int(draw.integers(12, 61)),
+        **facts,
+        "logged": machines[machine]["logs"],
+        "spells": harmless_spells(species, draw),
+        "event_days": {},
+    }
     planted, shift = [], dict.fromkeys(("hours", "spread", "water", "hatch_rh", "level"), 0.0)
     hides = False
     for cause, k in ks.items():
@@ -163,8 +203,14 @@ def _measure(draw, batch, keeper, machine, shift, hides):
     batch["water_pct"] = float(12 * keeper["shell"] * (105 - batch["rh_set"]) / 53 + noise["water"])
     batch["rh_hatch"] = float(np.clip(machine["rh_hatch"] + shift["hatch_rh"] + noise["rh_hatch"], 15, 95))
     batch["level_shown"] = float(machine["reads"] + (0.0 if hides else shift["level"]) + noise["level"])
-    batch["first_h"] = float(batch["days"] * 24 - 14 + keeper["late_h"] + shift["hours"] + noise["first_h"]
-                             + sum(spell["lost_h"] for spell in batch["spells"]))
+    batch["first_h"] = float(
+        batch["days"] * 24
+        - 14
+        + keeper["late_h"]
+        + shift["hours"]
+        + noise["first_h"]
+        + sum(spell["lost_h"] for spell in batch["spells"])
+    )
     wide = keeper["wide_h"] + shift["spread"] + noise["wide_h"]
     batch["wide_h"] = float(max(wide, 4.0))
     # a dragged or late hatch is waited for

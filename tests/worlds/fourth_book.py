@@ -11,8 +11,7 @@ import pandas as pd
 from .fourth_air import batch_log
 from .fourth_words import remark, sign
 
-ZONES = {"en": "Europe/London", "de": "Europe/Berlin", "fr": "Europe/Paris", "es": "Europe/Madrid",
-         "it": "Europe/Rome"}
+ZONES = {"en": "Europe/London", "de": "Europe/Berlin", "fr": "Europe/Paris", "es": "Europe/Madrid", "it": "Europe/Rome"}
 
 
 def write_folder(folder, book, draw):
@@ -48,11 +47,20 @@ def _row(batch, keeper, zone):
         hours = age * batch["days"] / 21 * 24 if hours is None else hours
         return _local([batch["set_at"] + pd.Timedelta(minutes=round(hours * 60))], zone)[0].floor("min")
 
-    row = {"batch": batch["batch"], "species": batch["species"], "incubator": batch["incubator"],
-           "set_at": at(0.0), "eggs_set": batch["eggs_set"], "transfer_at": at(batch["transfer_age"]),
-           "taken_off_at": at(batch["taken_off_age"]), "hatched": counts["sound"] + counts["culled"],
-           "culled": counts["culled"], "pipped_dead": counts["pipped_dead"], "removed": counts["contaminated"],
-           "contaminated": counts["contaminated"]}
+    row = {
+        "batch": batch["batch"],
+        "species": batch["species"],
+        "incubator": batch["incubator"],
+        "set_at": at(0.0),
+        "eggs_set": batch["eggs_set"],
+        "transfer_at": at(batch["transfer_age"]),
+        "taken_off_at": at(batch["taken_off_age"]),
+        "hatched": counts["sound"] + counts["culled"],
+        "culled": counts["culled"],
+        "pipped_dead": counts["pipped_dead"],
+        "removed": counts["contaminated"],
+        "contaminated": counts["contaminated"],
+    }
     if habits["keeps_stored"]:
         row["stored_days"] = round(batch["stored_days"], 1)
     if habits["keeps_flock"]:
@@ -77,8 +85,10 @@ def _row(batch, keeper, zone):
     else:
         row["dead_in_shell"] = counts["dead_in_shell"]
     if habits["times_hatch"] and counts["sound"] + counts["culled"]:
-        row |= {"first_hatch_at": at(hours=batch["first_h"]),
-                "last_hatch_at": at(hours=batch["first_h"] + batch["wide_h"])}
+        row |= {
+            "first_hatch_at": at(hours=batch["first_h"]),
+            "last_hatch_at": at(hours=batch["first_h"] + batch["wide_h"]),
+        }
     return row | _words(batch, keeper)
 
 
@@ -104,21 +114,37 @@ def _weights(batch, keeper, zone, draw):
     loss = np.maximum(batch["water_pct"] + off - off.mean(), 0.5) / 100
     later = _local([batch["set_at"], batch["set_at"] + pd.Timedelta(hours=round(age * batch["days"] / 21 * 24))], zone)
     grains = 2 if keeper["egg_g"] < 20 else 1
-    return pd.concat([pd.DataFrame({"batch": batch["batch"], "egg": range(1, count + 1),
-                                    "weighed_at": when.strftime("%Y-%m-%d %H:%M"), "grams": np.round(grams, grains)})
-                      for when, grams in zip(later, (first, first * (1 - loss)), strict=True)])
+    return pd.concat(
+        [
+            pd.DataFrame(
+                {
+                    "batch": batch["batch"],
+                    "egg": range(1, count + 1),
+                    "weighed_at": when.strftime("%Y-%m-%d %H:%M"),
+                    "grams": np.round(grams, grains),
+                }
+            )
+            for when, grams in zip(later, (first, first * (1 - loss)), strict=True)
+        ]
+    )
 
 
 def _write_log(log, path, zone, style):
     """One logger's file: plain, with semicolons and decimal commas, or in Fahrenheit."""
     stamps = _local(log["time"], zone)
     if style == 1:
-        out = pd.DataFrame({"Datum": stamps.strftime("%d.%m.%Y %H:%M"), "Temperatur [°C]": log["temp_c"],
-                            "Feuchte [%]": log["rh_pct"]})
+        out = pd.DataFrame(
+            {"Datum": stamps.strftime("%d.%m.%Y %H:%M"), "Temperatur [°C]": log["temp_c"], "Feuchte [%]": log["rh_pct"]}
+        )
         out.to_csv(path, sep=";", decimal=",", index=False)
     elif style == 2:
-        out = pd.DataFrame({"time": stamps.strftime("%Y-%m-%d %H:%M"), "temperature (°F)":
-                            np.round(log["temp_c"] * 1.8 + 32, 1), "humidity (%RH)": log["rh_pct"]})
+        out = pd.DataFrame(
+            {
+                "time": stamps.strftime("%Y-%m-%d %H:%M"),
+                "temperature (°F)": np.round(log["temp_c"] * 1.8 + 32, 1),
+                "humidity (%RH)": log["rh_pct"],
+            }
+        )
         out.to_csv(path, index=False)
     else:
         log.assign(time=stamps.strftime("%Y-%m-%d %H:%M")).to_csv(path, index=False)
@@ -129,8 +155,12 @@ def _settings(book, zone):
     lines = [f'timezone = "{zone}"', ""]
     for name, machine in book["machines"].items():
         logged = any(batch["incubator"] == name and batch["logged"] for batch in book["batches"])
-        lines += [f"[incubators.{name}]", f'files = ["sensors/{name}_*.csv"]' if logged else "files = []",
-                  f"set_point_c = {machine['set_c']}", 'air = "fan"', f"altitude_m = {machine['altitude_m']:.0f}", ""]
+        lines += [
+            f"[incubators.{name}]",
+            f'files = ["sensors/{name}_*.csv"]' if logged else "files = []",
+            f"set_point_c = {machine['set_c']}",
+            'air = "fan"',
+            f"altitude_m = {machine['altitude_m']:.0f}",
+            "",
+        ]
     return "\n".join(lines)
-
-

@@ -11,9 +11,26 @@ from scipy.special import expit, gammaln
 
 from .fourth_causes import BINS
 
-NAMES = ("clear1", "opened1_infertile", "opened1_dead", "dead1", "clear2", "dead2", "clear3", "dead3", "contaminated",
-         "broken_infertile", "broken_early", "broken_mid", "broken_late", "malpositioned", "dead_in_shell",
-         "pipped_dead", "culled", "sound")
+NAMES = (
+    "clear1",
+    "opened1_infertile",
+    "opened1_dead",
+    "dead1",
+    "clear2",
+    "dead2",
+    "clear3",
+    "dead3",
+    "contaminated",
+    "broken_infertile",
+    "broken_early",
+    "broken_mid",
+    "broken_late",
+    "malpositioned",
+    "dead_in_shell",
+    "pipped_dead",
+    "culled",
+    "sound",
+)
 AT = {name: place for place, name in enumerate(NAMES)}
 EARLY = np.exp(-0.5 * ((BINS - 2.8) / 1.5) ** 2)
 MIDDLE = ((BINS > 6) & (BINS < 17)).astype(float)
@@ -74,9 +91,12 @@ def counting(habits, looks):
         return dead, infertile
     early, late = expit((7 - BINS) / 0.5), expit((BINS - 14) / 0.5)
     as_infertile = np.interp(BINS, [1.0, 4.0], [0.35, 0.03])
-    for name, share in (("broken_infertile", as_infertile), ("broken_early", (1 - as_infertile) * early),
-                        ("broken_late", (1 - as_infertile) * late),
-                        ("broken_mid", (1 - as_infertile) * np.clip(1 - early - late, 0, 1))):
+    for name, share in (
+        ("broken_infertile", as_infertile),
+        ("broken_early", (1 - as_infertile) * early),
+        ("broken_late", (1 - as_infertile) * late),
+        ("broken_mid", (1 - as_infertile) * np.clip(1 - early - late, 0, 1)),
+    ):
         dead[:, AT[name]] += there * share
     infertile[AT["broken_infertile"]] += 0.93 * bare
     infertile[AT["broken_early"]] += 0.07 * bare
@@ -137,5 +157,8 @@ def chances(levels, planted, count, habits):
 def log_likelihood(counts, chance):
     """Log of the multinomial probability of `counts` (18) under each row of `chance` (n x 18)."""
     seen = counts > 0
-    return (gammaln(counts.sum() + 1) - gammaln(counts + 1).sum()
-            + np.log(np.maximum(chance[:, seen], 1e-12)) @ counts[seen])
+    return (
+        gammaln(counts.sum() + 1)
+        - gammaln(counts + 1).sum()
+        + np.log(np.maximum(chance[:, seen], 1e-12)) @ counts[seen]
+    )

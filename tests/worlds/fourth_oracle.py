@@ -41,20 +41,26 @@ def posterior(book, name, *, draws=1500, pair_draws=250, seed=0):
     draw = np.random.default_rng(seed)
     batch = next(b for b in book["batches"] if b["batch"] == name)
     fertile, deaths = _season(book, batch, draws, draw)
-    task = {"batch": batch, "keeper": book["keeper"], "off": departures(book, batch),
-            "count": counting(book["keeper"]["habits"], batch["looks"]),
-            "counts": np.array([batch["counts"][cell] for cell in NAMES])}
+    task = {
+        "batch": batch,
+        "keeper": book["keeper"],
+        "off": departures(book, batch),
+        "count": counting(book["keeper"]["habits"], batch["looks"]),
+        "counts": np.array([batch["counts"][cell] for cell in NAMES]),
+    }
     levels = batch_levels(draw, fertile, deaths)
     few = tuple(level[:pair_draws] for level in levels)
     logs = {(): _evidence(task, levels, ()) + np.log(PRIOR["none"]) + _asked_for_being_poorest(book, batch)}
     for cause in CAUSES:
-        logs[(cause,)] = (_evidence(task, levels, (_drawn(task, cause, draws, draw),))
-                          + np.log(PRIOR["one"] / len(CAUSES)))
+        logs[(cause,)] = _evidence(task, levels, (_drawn(task, cause, draws, draw),)) + np.log(
+            PRIOR["one"] / len(CAUSES)
+        )
     halves = {cause: _drawn(task, cause, pair_draws, draw, pair=True) for cause in CAUSES}
     possible = [cause for cause in CAUSES if np.isfinite(halves[cause]["ratio"]).any()]
     for two in combinations(possible, 2):
-        logs[two] = (_evidence(task, few, tuple(halves[cause] for cause in two))
-                     + np.log(PRIOR["two"] / (len(CAUSES) * (len(CAUSES) - 1) / 2)))
+        logs[two] = _evidence(task, few, tuple(halves[cause] for cause in two)) + np.log(
+            PRIOR["two"] / (len(CAUSES) * (len(CAUSES) - 1) / 2)
+        )
     total = logsumexp(list(logs.values()))
     found = dict.fromkeys((*CAUSES, "bad_luck"), 0.0)
     for causes, log in logs.items():
@@ -86,15 +92,22 @@ def _season(book, asked, draws, draw):
         if batch is asked:
             continue
         count, counts = counting(keeper["habits"], batch["looks"]), np.array(list(batch["counts"].values()))
-        well = np.logaddexp(*(log_likelihood(counts, chances(batch_levels(draw, fertile, deaths), [], count,
-                                                             keeper["habits"])) for _ in range(2))) - np.log(2)
+        well = np.logaddexp(
+            *(
+                log_likelihood(counts, chances(batch_levels(draw, fertile, deaths), [], count, keeper["habits"]))
+                for _ in range(2)
+            )
+        ) - np.log(2)
         part = slice(0, 240)
         struck = []
         for cause in CAUSES[::3]:
             k, day = strikes(draw, 240), draw.uniform(1, 19, 240)
             planted = [(SPECS[cause], k, shares(SPECS[cause], k, day, draw))]
-            struck.append(log_likelihood(counts, chances(batch_levels(draw, fertile[part], deaths[part]), planted,
-                                                         count, keeper["habits"])))
+            struck.append(
+                log_likelihood(
+                    counts, chances(batch_levels(draw, fertile[part], deaths[part]), planted, count, keeper["habits"])
+                )
+            )
         ill = logsumexp(struck) - np.log(len(struck) * 240)
         log += np.logaddexp(well + np.log(1 - STRUCK_ELSEWHERE), ill + np.log(STRUCK_ELSEWHERE))
     chosen = draw.choice(len(log), draws, p=np.exp(log - logsumexp(log)))
@@ -111,10 +124,18 @@ def _drawn(task, cause, n, draw, pair=False):
     if spec.spell == "cold" and not batch["logged"] and task["keeper"]["habits"]["times_hatch"]:
         some = np.arange(n) % SPELLS  # as many spells as are worth their time, each for n / SPELLS worlds
         k, day = k[some], day[some]
-        lost = np.array([_lost(one, when, batch["species"], draw) for one, when in zip(k[:SPELLS], day, strict=False)
-                         ])[some]
-    return {"cause": cause, "spec": spec, "k": k, "ratio": ratio, "lost": lost, "shares": shares(spec, k, day, draw),
-            "hides": draw.random(n) < spec.hidden}
+        lost = np.array([_lost(one, when, batch["species"], draw) for one, when in zip(k[:SPELLS], day, strict=False)])[
+            some
+        ]
+    return {
+        "cause": cause,
+        "spec": spec,
+        "k": k,
+        "ratio": ratio,
+        "lost": lost,
+        "shares": shares(spec, k, day, draw),
+        "hides": draw.random(n) < spec.hidden,
+    }
 
 
 def _lost(k, day, species, draw):
@@ -167,8 +188,14 @@ def _evidence(task, levels, drawn):
 
 def _shift(kind, drawn, n):
     """By how much the drawn causes move a level."""
-    name, factor = {"rh_set": ("water", -53 / 12), "water": ("water", 1.0), "rh_hatch": ("hatch_rh", 1.0),
-                    "level": ("level", 1.0), "first_h": ("hours", 1.0), "wide_h": ("spread", 1.0)}[kind]
+    name, factor = {
+        "rh_set": ("water", -53 / 12),
+        "water": ("water", 1.0),
+        "rh_hatch": ("hatch_rh", 1.0),
+        "level": ("level", 1.0),
+        "first_h": ("hours", 1.0),
+        "wide_h": ("spread", 1.0),
+    }[kind]
     shift = np.zeros(n)
     for part in drawn:
         start, slope = getattr(part["spec"], name)

@@ -41,8 +41,13 @@ def metadata(draw, keeper, ks):
         high = float(np.clip(1500 + 2600 * ks["altitude"] + 250 * draw.standard_normal(), 1500, 4000))
     elif draw.random() < HIGH:
         high = float(draw.uniform(1000, 2600))
-    return {"stored_days": float(max(stored, 0)), "flock_age_weeks": float(max(age, 20)), "own_pen": own,
-            "posted": posted, "altitude_m": high}
+    return {
+        "stored_days": float(max(stored, 0)),
+        "flock_age_weeks": float(max(age, 20)),
+        "own_pen": own,
+        "posted": posted,
+        "altitude_m": high,
+    }
 
 
 def metadata_ratio(batch, keeper, cause, k):
@@ -115,17 +120,27 @@ def departures(book, batch):
     """
     habits, mine = book["keeper"]["habits"], measured(batch, book["keeper"]["habits"])
     wide = {"rh_set": 6.0, "rh_hatch": 4.5, "level": 0.12, "first_h": 4.0, "wide_h": 4.0, "water": 1.7}
-    middle = {"rh_set": 52.0, "rh_hatch": 69.0, "level": 0.0, "first_h": batch["days"] * 24 - 14, "wide_h": 21.0,
-              "water": 12.0}
+    middle = {
+        "rh_set": 52.0,
+        "rh_hatch": 69.0,
+        "level": 0.0,
+        "first_h": batch["days"] * 24 - 14,
+        "wide_h": 21.0,
+        "water": 12.0,
+    }
     out = {}
     for kind, value in mine.items():
         shared = kind in ("first_h", "wide_h")
-        others = [measured(b, habits).get(kind) for b in book["batches"] if b is not batch
-                  and (shared or b["incubator"] == batch["incubator"])]
+        others = [
+            measured(b, habits).get(kind)
+            for b in book["batches"]
+            if b is not batch and (shared or b["incubator"] == batch["incubator"])
+        ]
         others = pd.Series([v for v in others if v is not None], dtype=float)
         weight = wide[kind] ** -2 + len(others) * _sd(kind) ** -2
-        centre = (middle[kind] * wide[kind] ** -2 + len(others) * (others.median() if len(others) else 0)
-                  * _sd(kind) ** -2) / weight
+        centre = (
+            middle[kind] * wide[kind] ** -2 + len(others) * (others.median() if len(others) else 0) * _sd(kind) ** -2
+        ) / weight
         out[kind] = (value - centre, float(np.sqrt(_sd(kind) ** 2 + 1 / weight)))
     return out
 

@@ -8,8 +8,13 @@ import pandas as pd
 
 WORDS = pd.read_csv(Path(__file__).with_suffix(".csv"), keep_default_na=False).set_index("topic")
 TOPICS = list(WORDS.index)
-ON_DAY = {"en": "{} on day {}", "de": "{} am {}. Tag", "fr": "{} au jour {}", "es": "{} el día {}",
-          "it": "{} il giorno {}"}
+ON_DAY = {
+    "en": "{} on day {}",
+    "de": "{} am {}. Tag",
+    "fr": "{} au jour {}",
+    "es": "{} el día {}",
+    "it": "{} il giorno {}",
+}
 
 
 def sign(topic, language, ticks):

@@ -41,8 +41,14 @@ def test_a_season_loads_and_its_eggs_add_up(tmp_path, seed):
 def test_one_seed_writes_the_same_bytes_and_another_does_not(tmp_path):
     for name, seed in (("one", 3), ("two", 3), ("three", 4)):
         make_season(seed, "cold_spell", "mild", tmp_path / name)
-    one, two, three = ({p.relative_to(tmp_path / name): p.read_bytes() for p in (tmp_path / name).rglob("*")
-                        if p.is_file() and p.suffix != ".xlsx"} for name in ("one", "two", "three"))
+    one, two, three = (
+        {
+            p.relative_to(tmp_path / name): p.read_bytes()
+            for p in (tmp_path / name).rglob("*")
+            if p.is_file() and p.suffix != ".xlsx"
+        }
+        for name in ("one", "two", "three")
+    )
     assert one == two
     assert one != three
 

@@ -56,8 +56,10 @@ def test_years_alike_but_for_their_batches_are_called_alike():
     for _ in range(300):
         share = 1 / (1 + np.exp(-(0.8 + 0.5 * rng.normal(size=24) + 0.5 * (strata == "B"))))
         total = rng.integers(24, 41, 24)
-        called += years_by_luck(rng.binomial(total, share), total, year, strata, draws=199,
-                                seed=int(rng.integers(1e9))) <= 0.05
+        called += (
+            years_by_luck(rng.binomial(total, share), total, year, strata, draws=199, seed=int(rng.integers(1e9)))
+            <= 0.05
+        )
     assert called <= 25
 
 
@@ -71,8 +73,11 @@ def test_a_year_with_more_eggs_of_a_poor_pen_is_not_poor_for_that():
 
 
 def test_years_with_no_machine_in_common_cannot_be_told():
-    assert np.isnan(years_by_luck(np.array([9.0, 8, 3, 4]), np.full(4, 10.0), np.array([1, 1, 2, 2]),
-                                  np.array(["a", "a", "b", "b"])))
+    assert np.isnan(
+        years_by_luck(
+            np.array([9.0, 8, 3, 4]), np.full(4, 10.0), np.array([1, 1, 2, 2]), np.array(["a", "a", "b", "b"])
+        )
+    )
 
 
 def test_the_same_machine_in_each_year(demo):

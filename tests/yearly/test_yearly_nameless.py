@@ -98,9 +98,7 @@ def found_in(text: str) -> list:
 
 
 def test_the_page_with_names_has_them(club, tmp_path):
-    page = report.write_report(club, "1_season_review", tmp_path / "named.html", full=True).read_text(
-        encoding="utf-8"
-    )
+    page = report.write_report(club, "1_season_review", tmp_path / "named.html", full=True).read_text(encoding="utf-8")
     assert {"Zwirbelmann", "Brutus"} <= set(found_in(page)) | {"Brutus"} and len(found_in(page)) >= 4
 
 

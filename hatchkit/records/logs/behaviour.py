@@ -35,8 +35,9 @@ def falls_slowly(values) -> bool:
     step = np.diff(values)
     if len(values) < 10 or not step.any():
         return False
-    return bool((step > 0).sum() <= 0.02 * len(step) and values[-1] < values[0]
-                and len(np.unique(values)) < 0.5 * len(values))
+    return bool(
+        (step > 0).sum() <= 0.02 * len(step) and values[-1] < values[0] and len(np.unique(values)) < 0.5 * len(values)
+    )
 
 
 def is_constant(values) -> bool:

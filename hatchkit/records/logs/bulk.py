@@ -22,8 +22,10 @@ def refuse_odd_bulk(data: bytes, head: Head) -> None:
         return
     odd = [place for place in range(1, _PLACES + 1) if not _like_head(data, place, head)]
     if len(odd) > _PLACES // 2:
-        raise HatchkitError(f"it begins like a log, but from about {100 * odd[0] // (_PLACES + 1)} % of its length "
-                            "on most lines hold no reading; cut the rest off in a text editor")
+        raise HatchkitError(
+            f"it begins like a log, but from about {100 * odd[0] // (_PLACES + 1)} % of its length "
+            "on most lines hold no reading; cut the rest off in a text editor"
+        )
     most = limit("lines_most_million") * 1e6
     if len(data) > 6 * most and data.count(b"\n") > most:
         raise HatchkitError(f"it has more than {most / 1e6:.0f} million lines; split it by month")
@@ -32,7 +34,7 @@ def refuse_odd_bulk(data: bytes, head: Head) -> None:
 def _like_head(data: bytes, place: int, head: Head) -> bool:
     """Whether the lines at one of the places have a stamp where those at the head have one."""
     start = len(data) * place // (_PLACES + 1)
-    lines = data[start: start + _PIECE].decode("utf-8", "replace").split("\n")[1:-1]
+    lines = data[start : start + _PIECE].decode("utf-8", "replace").split("\n")[1:-1]
     if head.dated_by in ("parts", "serial", "since"):
         return any(len(split_line(line, head.separator)) >= head.width - 1 for line in lines[:20])
     stamps = {n for n, cell in enumerate(head.sample[0]) if kind_of(cell)}

@@ -5,9 +5,11 @@ from __future__ import annotations
 import csv
 import re
 
-_NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*"
-                     r"(?:°?\s*[CFK]|°?\s*%(?:\s*r\.?\s?[hf]\.?)?)?",
-                     re.IGNORECASE)
+_NUMBER = re.compile(
+    r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:[eE][+-]?\d+)?\s*"
+    r"(?:°?\s*[CFK]|°?\s*%(?:\s*r\.?\s?[hf]\.?)?)?",
+    re.IGNORECASE,
+)
 
 _BLANKS = re.compile(r'"([^"]*)"|(\S+)')
 

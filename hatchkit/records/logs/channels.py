@@ -45,20 +45,31 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
         raw, utc, lines = raw.iloc[rows], utc[rows], head.first + rows + 1
     quantities = row_quantities(raw, plan)
     parts = [_values(raw, plan, channel, quantities, wishes, account, lines) for channel in plan.channels]
-    account.facts["channels"] = [fact for channel, part in zip(plan.channels, parts, strict=True)
-                                 for fact in _known_by(channel, part, plan, wishes)]
+    account.facts["channels"] = [
+        fact
+        for channel, part in zip(plan.channels, parts, strict=True)
+        for fact in _known_by(channel, part, plan, wishes)
+    ]
     filled = _any([part["has"] for part in parts])
     event = ~filled
     event &= _has_text(raw, plan, parts)
     other = np.zeros(len(raw), dtype=bool) if quantities is None else ~filled & ~event & (quantities != "temp")
-    account.count("lines of text with a time (events)", "note", event.sum(), "left out of the readings",
-                  first=_first(lines, event))
+    account.count(
+        "lines of text with a time (events)",
+        "note",
+        event.sum(),
+        "left out of the readings",
+        first=_first(lines, event),
+    )
     if not filled.all() or len(parts) > 1:
         _keep_missing(parts, filled, event | other)
     account.count("lines of other quantities", "note", other.sum(), "not read", first=_first(lines, other))
     owners = row_owners(raw, plan, quantities)
-    probes = [(name, part, mine) for channel, part in zip(plan.channels, parts, strict=True)
-              for name, mine in _owners(owners, part["has"], channel, plan)]
+    probes = [
+        (name, part, mine)
+        for channel, part in zip(plan.channels, parts, strict=True)
+        for name, mine in _owners(owners, part["has"], channel, plan)
+    ]
     if not probes or event.all():
         raise HatchkitError("no line of it holds a number in its columns of temperature or humidity")
     _say_empty(account, plan, parts)
@@ -76,10 +87,21 @@ def _known_by(channel, part, plan, wishes) -> list:
     """(probe, quantity, unit, how it is known) of a channel, for the overview."""
     out = []
     if part["wanted"] == "temp":
-        how = ("season_toml" if wishes.temp_unit else "unit_column" if plan.unit is not None else
-               "answer" if wishes.answers.get(channel.name) in UNIT_CHOICES else
-               "values" if plan.by_behaviour else "heading" if channel.units.get("temp") else
-               "above" if plan.unit_above else "values")
+        how = (
+            "season_toml"
+            if wishes.temp_unit
+            else "unit_column"
+            if plan.unit is not None
+            else "answer"
+            if wishes.answers.get(channel.name) in UNIT_CHOICES
+            else "values"
+            if plan.by_behaviour
+            else "heading"
+            if channel.units.get("temp")
+            else "above"
+            if plan.unit_above
+            else "values"
+        )
         unit = part["unit"] if isinstance(part["unit"], str) else "C_F"
         out.append((channel.name, "temp", unit, how))
     other = next((name for name in ("rh", "wet_bulb", "dew_point") if name in part["quantities"]), None)
@@ -105,7 +127,7 @@ def _keep_missing(parts, filled, event) -> None:
         first = 0 if first < _NOT_PLUGGED_IN else first
         last = len(filled) - 1 if last >= len(filled) - _NOT_PLUGGED_IN else last
         inside = np.zeros(len(filled), dtype=bool)
-        inside[first: last + 1] = True
+        inside[first : last + 1] = True
         part["has"] = part["has"] | (inside & ~event)
     parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
 
@@ -124,8 +146,12 @@ def _say_empty(account, plan, parts) -> None:
     for channel, part in zip(plan.channels, parts, strict=True):
         empty = int((~part["has"]).sum())
         if empty and len(plan.channels) > 1:
-            account.say("note", f"{empty} of {len(part['has'])} lines have no value of {channel.name}",
-                        "those lines give no reading of it", column=channel.name)
+            account.say(
+                "note",
+                f"{empty} of {len(part['has'])} lines have no value of {channel.name}",
+                "those lines give no reading of it",
+                column=channel.name,
+            )
 
 
 def _chosen(probes, wishes, account) -> list:
@@ -134,8 +160,10 @@ def _chosen(probes, wishes, account) -> list:
         return probes
     wanted = [probe for probe in probes if probe[0].lower() == str(wishes.channel).lower()]
     if not wanted:
-        raise HatchkitError(f"{account.file} has no channel {wishes.channel!r}; "
-                            f"it has {', '.join(dict.fromkeys(probe[0] for probe in probes))}.")
+        raise HatchkitError(
+            f"{account.file} has no channel {wishes.channel!r}; "
+            f"it has {', '.join(dict.fromkeys(probe[0] for probe in probes))}."
+        )
     return wanted
 
 
@@ -146,8 +174,9 @@ def _count_used(account, used, probes, event, lines) -> None:
         return
     wanted = _any([mine for _, _, mine in probes])
     merged = wanted & ~used
-    account.count("lines that repeat or complete a reading", "note", merged.sum(), "merged with it",
-                  first=_first(lines, merged))
+    account.count(
+        "lines that repeat or complete a reading", "note", merged.sum(), "merged with it", first=_first(lines, merged)
+    )
     other = ~wanted & ~event
     account.count("lines of other channels", "note", other.sum(), "not asked for", first=_first(lines, other))
 
@@ -195,11 +224,19 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
                 marked = noted if marked is None else marked | noted
     if quantities is not None:
         values = numbers["temp"]
-        numbers = {quantity: np.where(quantities == quantity, values, np.nan)
-                   for quantity in ("temp", "rh", "wet_bulb", "dew_point") if (quantities == quantity).any()}
+        numbers = {
+            quantity: np.where(quantities == quantity, values, np.nan)
+            for quantity in ("temp", "rh", "wet_bulb", "dew_point")
+            if (quantities == quantity).any()
+        }
         numbers = numbers or {"temp": np.full(len(values), np.nan)}
-    part = {"text": text, "marked": marked, "in_turn": quantities is not None,
-            "wanted": "temp" if "temp" in numbers else "rh", "quantities": list(numbers)}
+    part = {
+        "text": text,
+        "marked": marked,
+        "in_turn": quantities is not None,
+        "wanted": "temp" if "temp" in numbers else "rh",
+        "quantities": list(numbers),
+    }
     for quantity in ("temp", "rh"):
         if quantity in numbers:
             numbers[quantity] = _in_range(numbers[quantity], quantity, channel, wishes, account)
@@ -228,8 +265,12 @@ def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
     if middle <= (150 if quantity == "temp" else 105) or kelvin:
         return values
     for factor in (10.0, 100.0, 1000.0):
-        if quantity == "rh" and 15 <= middle / factor <= 100 or quantity == "temp" and (
-                30 <= middle / factor <= 42 or 86 <= middle / factor <= 108):
+        if (
+            quantity == "rh"
+            and 15 <= middle / factor <= 100
+            or quantity == "temp"
+            and (30 <= middle / factor <= 42 or 86 <= middle / factor <= 108)
+        ):
             # The heading bears the factor, so that its answer is not taken for one to "which unit?".
             heading, divided = f"{channel.name} (÷ {factor:.0f})", f"divided_by_{factor:.0f}"
             if wishes.answers.get(heading) == AS_IT_STANDS:
@@ -243,9 +284,14 @@ def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
 def _say_odd_cells(account, odd, column, lines, name) -> None:
     rows = np.flatnonzero(odd)
     if len(rows):
-        account.say("note" if len(rows) < len(odd) / 10 else "doubtful",
-                    f"text in {many(len(rows), 'cell')} of {name}, the first in line {lines[rows[0]]}: "
-                    f"\"{str(column.iloc[rows[0]])[:40]}\"", "taken as no value", row=int(lines[rows[0]]), column=name)
+        account.say(
+            "note" if len(rows) < len(odd) / 10 else "doubtful",
+            f"text in {many(len(rows), 'cell')} of {name}, the first in line {lines[rows[0]]}: "
+            f'"{str(column.iloc[rows[0]])[:40]}"',
+            "taken as no value",
+            row=int(lines[rows[0]]),
+            column=name,
+        )
 
 
 def _temperature(raw, plan, channel, numbers, wishes, account):
@@ -269,8 +315,11 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
         celsius = celsius.copy()
         celsius[codes] = np.nan
         shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
-        account.say("doubtful", f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
-                    "marked missing code; temp_c is left empty")
+        account.say(
+            "doubtful",
+            f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
+            "marked missing code; temp_c is left empty",
+        )
     return celsius, logged, unit
 
 
@@ -288,7 +337,7 @@ def _unit(values, raw, plan, channel, wishes, account):
     if wishes.temp_unit:
         unit = str(wishes.temp_unit).strip(" °").upper()[:1]
         if unit not in ("C", "F", "K"):
-            raise HatchkitError(f"temp_unit is {wishes.temp_unit!r}; write \"C\", \"F\" or \"K\".")
+            raise HatchkitError(f'temp_unit is {wishes.temp_unit!r}; write "C", "F" or "K".')
         return unit
     if plan.unit is not None:
         letters = row_units(raw[plan.unit])
@@ -302,17 +351,32 @@ def _unit(values, raw, plan, channel, wishes, account):
     guess, sure = unit_from_range(values)
     if said and (said == guess or not sure):
         return said
-    mend = "write temp_unit = \"C\" or \"F\" under [sensors] in season.toml"
+    mend = 'write temp_unit = "C" or "F" under [sensors] in season.toml'
     if said:
         account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
-        account.say("doubtful", f"{channel.name} is headed °{said} but its values can only be "
-                    f"{'K' if guess == 'K' else '°' + guess}", f"read as {guess}", mend, column=channel.name)
+        account.say(
+            "doubtful",
+            f"{channel.name} is headed °{said} but its values can only be {'K' if guess == 'K' else '°' + guess}",
+            f"read as {guess}",
+            mend,
+            column=channel.name,
+        )
     elif sure:
-        account.say("note", f"{channel.name} has no unit; its middle value is {np.nanmedian(values):.1f}"
-                    if np.isfinite(values).any() else f"{channel.name} has no unit",
-                    f"read as {'K' if guess == 'K' else '°' + guess}", column=channel.name)
+        account.say(
+            "note",
+            f"{channel.name} has no unit; its middle value is {np.nanmedian(values):.1f}"
+            if np.isfinite(values).any()
+            else f"{channel.name} has no unit",
+            f"read as {'K' if guess == 'K' else '°' + guess}",
+            column=channel.name,
+        )
     else:
         account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
-        account.say("doubtful", f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
-                    f"read as °{guess}", mend, column=channel.name)
+        account.say(
+            "doubtful",
+            f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
+            f"read as °{guess}",
+            mend,
+            column=channel.name,
+        )
     return guess

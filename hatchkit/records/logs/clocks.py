@@ -36,16 +36,20 @@ def plain_clocks(clocks: np.ndarray, name: str) -> np.ndarray:
     if not cells:
         return clocks
     if sum(bool(match and _follows(match)) for match in map(_STRETCH.fullmatch, cells)) > 0.8 * len(cells):
-        raise HatchkitError(f"its column {name} holds stretches of an hour ({cells[0]}) and no moments; write the hour "
-                            "at which each begins")
+        raise HatchkitError(
+            f"its column {name} holds stretches of an hour ({cells[0]}) and no moments; write the hour "
+            "at which each begins"
+        )
     halves = [_HALVES.fullmatch(cell) for cell in cells]
     if all(halves):
         return _of_halves(halves, codes, cells, name)
     if all(cell.isdigit() for cell in cells) and max(map(len, cells)) > 2:
         minutes = np.array([int(cell[:-4] or 0) if len(cell) > 4 else int(cell) for cell in cells])
         if (minutes % 100 >= 60).any() and max(map(len, cells)) <= 4 or (minutes >= 2401).any() and len(cells[0]) < 5:
-            raise HatchkitError(f"its column {name} holds numbers such as {max(cells, key=int)}, which are no times of "
-                                "day but may be minutes since midnight; write the times as 07:30")
+            raise HatchkitError(
+                f"its column {name} holds numbers such as {max(cells, key=int)}, which are no times of "
+                "day but may be minutes since midnight; write the times as 07:30"
+            )
     return clocks
 
 
@@ -64,8 +68,10 @@ def _of_halves(halves, codes, cells, name) -> np.ndarray:
     else:
         even = [_is_even((hours * 60 + minutes)[codes[codes >= 0]]) for minutes in (as_clock, as_part)]
         if even[0] == even[1]:
-            raise HatchkitError(f"its column {name} holds numbers such as {cells[0]}, which can be hours and minutes "
-                                "or parts of an hour; write the times as 07:30")
+            raise HatchkitError(
+                f"its column {name} holds numbers such as {cells[0]}, which can be hours and minutes "
+                "or parts of an hour; write the times as 07:30"
+            )
         minutes = as_clock if even[0] else as_part
     total = np.round((hours * 60 + minutes) * 60).astype(int)
     texts = [f"{s // 3600:02d}:{s // 60 % 60:02d}:{s % 60:02d}" for s in total]
@@ -89,18 +95,26 @@ def refuse_twelve_hours(local: np.ndarray) -> None:
     if not len(back):
         return
     hours = good // _HOUR % 24
-    if hours.min() >= 1 and hours.max() <= 12 and (hours[back] == 12).mean() > 0.5 and len(back) > 0.4 * len(
-            np.unique(good // (24 * _HOUR))):
-        raise HatchkitError("its clock shows the hours 1 to 12 and neither am nor pm, so morning and evening cannot be "
-                            "told apart; export the log with a clock of 24 hours")
+    if (
+        hours.min() >= 1
+        and hours.max() <= 12
+        and (hours[back] == 12).mean() > 0.5
+        and len(back) > 0.4 * len(np.unique(good // (24 * _HOUR)))
+    ):
+        raise HatchkitError(
+            "its clock shows the hours 1 to 12 and neither am nor pm, so morning and evening cannot be "
+            "told apart; export the log with a clock of 24 hours"
+        )
 
 
 def refuse_written_days(cells: list) -> None:
     """HatchkitError where numbers of ten figures are days with times (2509112205) rather than seconds since 1970."""
     numbers = [cell for cell in dict.fromkeys(cells) if re.fullmatch(r"\d{10}", cell)]
     for form, year in (("YYMMDDHHMM", 2), ("YYYYMMDDHH", 4)):
-        parts = [[int(cell[n: n + 2]) for n in range(year, 10, 2)] for cell in numbers]
+        parts = [[int(cell[n : n + 2]) for n in range(year, 10, 2)] for cell in numbers]
         valid = all(1 <= part[0] <= 12 and 1 <= part[1] <= 31 and part[2] < 24 and part[-1] < 60 for part in parts)
         if len(numbers) > 2 and valid and (year == 2 or all(cell[:2] in ("19", "20") for cell in numbers)):
-            raise HatchkitError(f"its numbers such as {numbers[0]} can be days with times ({form}) or seconds since "
-                                "1970; write them as 2025-09-11 22:05")
+            raise HatchkitError(
+                f"its numbers such as {numbers[0]} can be days with times ({form}) or seconds since "
+                "1970; write them as 2025-09-11 22:05"
+            )

@@ -42,8 +42,10 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         Where there is no stamp or nothing to read.
     """
     if head.separator == "," and (head.header and _split_decimals(head) or _odd_digits(head)):
-        raise HatchkitError("a comma parts both its columns and its decimals, without quotes, so they cannot be "
-                            "told apart; export it with semicolons or with decimal points")
+        raise HatchkitError(
+            "a comma parts both its columns and its decimals, without quotes, so they cannot be "
+            "told apart; export it with semicolons or with decimal points"
+        )
     legend = legend_of(head.preamble)
     columns = [column_of(head, n, legend) for n in range(head.width)]
     for column in columns if only is not None else ():
@@ -63,8 +65,10 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     _take_answers(free, answers or {})
     measuring = sum(column.role in MEASURES for column in free)
     if measuring > limit("probes_most"):
-        raise HatchkitError(f"it has {measuring} columns of temperature or humidity, more than the "
-                            f"{limit('probes_most'):.0f} that hatchkit reads; export some of them")
+        raise HatchkitError(
+            f"it has {measuring} columns of temperature or humidity, more than the "
+            f"{limit('probes_most'):.0f} that hatchkit reads; export some of them"
+        )
     if any(c.role in ("temp", "rh") for c in free):
         for column in free:
             column.role = "other" if column.role == "value" else column.role
@@ -80,15 +84,19 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         if column.name not in (answers or {}):
             plan.asked.append((column.name, "rh", list(CHOICES)))
     if not any(c.role in ("temp", "rh", "wet_bulb") for c in free) and (
-            found := nameless_values(plan, free, head.preamble)):
+        found := nameless_values(plan, free, head.preamble)
+    ):
         ask_values(plan, found, columns)
     if not any(c.role in ("temp", "wet_bulb", "value") for c in free) and not plan.by_behaviour:
         by_behaviour_of(plan, head, columns, free)
     else:
         doubt_by_values(plan, [c for c in free if (c.name or f"column {c.n + 1}") not in (answers or {})])
     if head.header and any(c.role == "temp" for c in free):
-        plan.asked += [(f"column {c.n + 1}", "not_used", list(CHOICES)) for c in free
-                       if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6]
+        plan.asked += [
+            (f"column {c.n + 1}", "not_used", list(CHOICES))
+            for c in free
+            if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6
+        ]
     plan.zone, plan.zone_numbers = zone_column(free)
     plan.text = [c.n for c in free if c.role == "text" and c.n != plan.zone]
     measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
@@ -98,7 +106,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     for channel in plan.channels:
         if "rh" in channel.columns:
             channel.columns = {key: n for key, n in channel.columns.items() if key in ("temp", "rh")}
-    extra = [name for name in (head.header or [])[max(map(len, head.sample)):] if name]
+    extra = [name for name in (head.header or [])[max(map(len, head.sample)) :] if name]
     if any(role_of(name) in MEASURES for name in extra):
         plan.said.append(told.more_headings(extra))
     if head.shifted:
@@ -121,8 +129,11 @@ def _split_decimals(head: Head) -> bool:
     stamps = sum(kind_of(cell) != "" for cell in row)
     names = len([name for name in head.header if name])
     numbers = len(row) - stamps
-    return numbers >= 2 and numbers == 2 * (names - stamps) and all(
-        cell.lstrip("-").isdigit() for row in head.sample[:50] for cell in row if not kind_of(cell))
+    return (
+        numbers >= 2
+        and numbers == 2 * (names - stamps)
+        and all(cell.lstrip("-").isdigit() for row in head.sample[:50] for cell in row if not kind_of(cell))
+    )
 
 
 def _odd_digits(head: Head) -> bool:
@@ -146,8 +157,13 @@ def _name_turns(free: list) -> None:
         return
     for column in free:
         cells = [cell for cell in column.cells if cell]
-        if column.role == "text" and 2 <= len(set(cells)) <= 12 and len(cells) > 10 and role_of(column.name) == "" and (
-                sum(a != b for a, b in zip(cells, cells[1:], strict=False)) > 0.3 * len(cells)):
+        if (
+            column.role == "text"
+            and 2 <= len(set(cells)) <= 12
+            and len(cells) > 10
+            and role_of(column.name) == ""
+            and (sum(a != b for a, b in zip(cells, cells[1:], strict=False)) > 0.3 * len(cells))
+        ):
             column.role = "probe"
             return
 
@@ -157,8 +173,13 @@ def _settled(column: Column, hours: list) -> str:
     role, filled = column.role, [cell for cell in column.cells if cell]
     decimal = any(re.search(r"\d[.,]\d", cell) for cell in filled)
     distinct = len(set(filled))
-    if role in ("rh", "temp") and column.numeric and not column.unit and len(plain(column.name)) <= 2 and (
-            behaviour.is_hour(column.values) or _same_hours(column, hours)):
+    if (
+        role in ("rh", "temp")
+        and column.numeric
+        and not column.unit
+        and len(plain(column.name)) <= 2
+        and (behaviour.is_hour(column.values) or _same_hours(column, hours))
+    ):
         return "hour"  # "hr" is an hour or, in French, humidity
     if role in ("temp", "rh") and not decimal and len(column.values) > 20 and behaviour.counts_up(column.values):
         return "record"  # "Temp #" numbers the readings
@@ -193,5 +214,3 @@ def _take_answers(free: list, answers: dict) -> None:
         if choice in CHOICES:
             column.role = {"rh": "rh", "not_used": "other"}.get(choice, "temp")
             column.unit = choice[-1] if choice in UNIT_CHOICES else ""
-
-

@@ -9,9 +9,11 @@ from hatchkit.problems import HatchkitError
 #: First bytes of a database in one file.
 MARK = b"SQLite format 3\x00"
 _MOST_TABLES = 40
-_PROTOCOL = re.compile(r"(?P<head>(?:[^\s,\\]|\\.)+(?:,(?:[^\s,=\\]|\\.)+=(?:[^\s,\\]|\\.)+)*) "
-                       r"(?P<fields>[^\s,=]+=(?:\"(?:[^\"\\]|\\.)*\"|[^\s,]+)(?:,(?:[^\s,=\\]|\\.)+=(?:\"(?:[^\"\\]|\\.)*\"|"
-                       r"[^\s,]+))*)(?: (?P<time>\d{9,19}))?")
+_PROTOCOL = re.compile(
+    r"(?P<head>(?:[^\s,\\]|\\.)+(?:,(?:[^\s,=\\]|\\.)+=(?:[^\s,\\]|\\.)+)*) "
+    r"(?P<fields>[^\s,=]+=(?:\"(?:[^\"\\]|\\.)*\"|[^\s,]+)(?:,(?:[^\s,=\\]|\\.)+=(?:\"(?:[^\"\\]|\\.)*\"|"
+    r"[^\s,]+))*)(?: (?P<time>\d{9,19}))?"
+)
 
 
 def tables_of(data: bytes) -> list[tuple[str, list, list]]:
@@ -27,14 +29,23 @@ def tables_of(data: bytes) -> list[tuple[str, list, list]]:
     try:
         connection.deserialize(data)
         connection.text_factory = lambda text: text.decode("utf-8", "replace")
-        names = [row[0] for row in connection.execute(
-            "select name from sqlite_master where type = 'table' and name not like 'sqlite\\_%' escape '\\'")]
+        names = [
+            row[0]
+            for row in connection.execute(
+                "select name from sqlite_master where type = 'table' and name not like 'sqlite\\_%' escape '\\'"
+            )
+        ]
         out = []
         for name in names[:_MOST_TABLES]:
             quoted = name.replace('"', '""')
             rows = connection.execute(f'select * from "{quoted}"')
-            out.append((name, [column[0] for column in rows.description],
-                        [["" if isinstance(cell, bytes) else cell for cell in row] for row in rows.fetchall()]))
+            out.append(
+                (
+                    name,
+                    [column[0] for column in rows.description],
+                    [["" if isinstance(cell, bytes) else cell for cell in row] for row in rows.fetchall()],
+                )
+            )
         return out
     except sqlite3.Error as error:
         raise HatchkitError(f"it is a damaged or locked database ({error})") from error
@@ -44,8 +55,11 @@ def tables_of(data: bytes) -> list[tuple[str, list, list]]:
 
 def protocol_lines(data: bytes) -> bytes | None:
     """Lines such as "climate,place=attic temperature=37.5,humidity=54 1750215600000000000" as a table, else None."""
-    start = [line for line in data[:8192].decode("utf-8", "replace").splitlines()[:-1] if line.strip()
-             and not line.startswith("#")][:40]
+    start = [
+        line
+        for line in data[:8192].decode("utf-8", "replace").splitlines()[:-1]
+        if line.strip() and not line.startswith("#")
+    ][:40]
     start = start or data[:8192].decode("utf-8", "replace").splitlines()
     if not start or sum(bool(_PROTOCOL.fullmatch(line.strip())) for line in start) < 0.8 * len(start):
         return None

@@ -63,14 +63,18 @@ def _one(line: str):
     if not isinstance(found, dict):
         return None
     words = re.sub(r"[,;]\s*$", " ", before.rstrip()).split()
-    stamp = next((text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")),
-                 "")
+    stamp = next(
+        (text for n in (3, 2, 1) if kind_of(text := " ".join(words[:n]).strip("[],;")) in ("both", "epoch")), ""
+    )
     return {"received at": stamp, **found} if stamp else found
 
 
 def _plain_rows(whole) -> bool:
-    return isinstance(whole, list) and bool(whole) and all(
-        isinstance(one, list) and not any(isinstance(cell, (dict, list)) for cell in one) for one in whole)
+    return (
+        isinstance(whole, list)
+        and bool(whole)
+        and all(isinstance(one, list) and not any(isinstance(cell, (dict, list)) for cell in one) for one in whole)
+    )
 
 
 def _records(whole) -> list:
@@ -82,8 +86,11 @@ def _records(whole) -> list:
         inner = [_records(value) for value in whole.values() if isinstance(value, (dict, list))]
         return max(inner, key=len, default=[])
     if isinstance(whole, list):
-        if len(whole) == 1 and isinstance(whole[0], dict) and any(isinstance(v, (dict, list))
-                                                                  for v in whole[0].values()):
+        if (
+            len(whole) == 1
+            and isinstance(whole[0], dict)
+            and any(isinstance(v, (dict, list)) for v in whole[0].values())
+        ):
             return _records(whole[0]) or whole
         if whole and all(isinstance(one, dict) for one in whole):
             series = [_named_rows(one) for one in whole]
@@ -102,8 +109,12 @@ def _records(whole) -> list:
 def _columns_side_by_side(whole: dict) -> list | None:
     """{"time": [...], "temperature": [...]}"""
     tables = [value for value in whole.values() if isinstance(value, list) and value]
-    if tables and all(len(column) == len(tables[0]) for column in tables) and len(tables) > 1 and not any(
-            isinstance(cell, (dict, list)) for column in tables for cell in column[:3]):
+    if (
+        tables
+        and all(len(column) == len(tables[0]) for column in tables)
+        and len(tables) > 1
+        and not any(isinstance(cell, (dict, list)) for column in tables for cell in column[:3])
+    ):
         names = [name for name, value in whole.items() if isinstance(value, list) and value]
         return [dict(zip(names, row, strict=True)) for row in zip(*tables, strict=True)]
     return None
@@ -112,8 +123,11 @@ def _columns_side_by_side(whole: dict) -> list | None:
 def _named_rows(whole: dict) -> list | None:
     """{"columns": ["time", ...], "values": [[...], ...]}"""
     rows = [value for value in whole.values() if _plain_rows(value)]
-    names = [value for value in whole.values() if isinstance(value, list) and value
-             and all(isinstance(cell, str) for cell in value)]
+    names = [
+        value
+        for value in whole.values()
+        if isinstance(value, list) and value and all(isinstance(cell, str) for cell in value)
+    ]
     if len(rows) == 1 and len(names) == 1 and all(len(row) == len(names[0]) for row in rows[0]):
         return [dict(zip(names[0], row, strict=True)) for row in rows[0]]
     return None
@@ -133,10 +147,16 @@ def _points(whole: dict) -> list | None:
 
 def _labelled_series(whole: dict) -> list | None:
     """{"labels": [...], "datasets": [{"label": "Temperature", "data": [...]}]}"""
-    axes = [(name, value) for name, value in whole.items() if isinstance(value, list) and value
-            and not isinstance(value[0], (dict, list))]
-    sets = [value for value in whole.values() if isinstance(value, list) and value
-            and all(isinstance(one, dict) for one in value)]
+    axes = [
+        (name, value)
+        for name, value in whole.items()
+        if isinstance(value, list) and value and not isinstance(value[0], (dict, list))
+    ]
+    sets = [
+        value
+        for value in whole.values()
+        if isinstance(value, list) and value and all(isinstance(one, dict) for one in value)
+    ]
     if len(axes) != 1 or len(sets) != 1:
         return None
     out = [{"time": moment} for moment in axes[0][1]]
@@ -153,16 +173,22 @@ def _labelled_series(whole: dict) -> list | None:
 
 def _by_moment(whole: dict) -> list | None:
     """{"1757628300": {"temp": 37.5}, ...}"""
-    if len(whole) > 2 and all(isinstance(value, dict) for value in whole.values()) and all(
-            kind_of(str(key)) in ("both", "epoch") for key in whole):
+    if (
+        len(whole) > 2
+        and all(isinstance(value, dict) for value in whole.values())
+        and all(kind_of(str(key)) in ("both", "epoch") for key in whole)
+    ):
         return [{"time": key, **value} for key, value in whole.items()]
     return None
 
 
 def _series_apart(whole: dict) -> list | None:
     """{"temperature": [{"ts": 1, "value": 2}, ...], "humidity": [...]}: the name says what the values are."""
-    series = {name: value for name, value in whole.items() if isinstance(value, list) and value
-              and all(isinstance(one, dict) for one in value)}
+    series = {
+        name: value
+        for name, value in whole.items()
+        if isinstance(value, list) and value and all(isinstance(one, dict) for one in value)
+    }
     if len(series) < 2 or not any(role_of(name) in MEASURES for name in series):
         return None
     keys = [frozenset(one) for value in series.values() for one in value[:50]]

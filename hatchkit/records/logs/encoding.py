@@ -10,8 +10,26 @@ from hatchkit.records.code_pages import wide
 from hatchkit.records.logs.names import role_of, spelt_words, unit_of
 
 #: Code pages of the languages of the headings, the likeliest first.
-_PAGES = ("cp1252", "cp1250", "cp1257", "cp1254", "cp1253", "cp1251", "cp1255", "cp1256", "iso8859_2", "cp850", "cp852",
-          "cp437", "mac_roman", "gb18030", "big5", "shift_jis", "euc_kr", "koi8_r")
+_PAGES = (
+    "cp1252",
+    "cp1250",
+    "cp1257",
+    "cp1254",
+    "cp1253",
+    "cp1251",
+    "cp1255",
+    "cp1256",
+    "iso8859_2",
+    "cp850",
+    "cp852",
+    "cp437",
+    "mac_roman",
+    "gb18030",
+    "big5",
+    "shift_jis",
+    "euc_kr",
+    "koi8_r",
+)
 _LOOK = 65_536
 _PIECE = 262_144
 
@@ -63,7 +81,7 @@ def _check_utf8(data: bytes) -> None:
     decoder = codecs.getincrementaldecoder("utf-8")()
     # Pieces of this size: 6 to 7 ms for 62 MB, 8 with pieces of 1 MB.
     for start in range(0, len(data), _PIECE):
-        piece = data[start: start + _PIECE]
+        piece = data[start : start + _PIECE]
         if not piece.isascii() or decoder.getstate()[0]:
             decoder.decode(piece)
     decoder.decode(b"", True)
@@ -72,8 +90,9 @@ def _check_utf8(data: bytes) -> None:
 def _code_page(data: bytes) -> tuple[str, list]:
     """The code page whose headings and units make the most sense, and those that are as good but read otherwise."""
     lines = [(number, line) for number, line in enumerate(data.split(b"\n", 400)[:400], 1) if not line.isascii()]
-    lines = lines[:60] or [(number, line) for number, line in enumerate(data.split(b"\n"),
-                                                                        1) if not line.isascii()][:60]
+    lines = (
+        lines[:60] or [(number, line) for number, line in enumerate(data.split(b"\n"), 1) if not line.isascii()][:60]
+    )
     texts = {}
     for page in _PAGES:
         try:
@@ -114,14 +133,17 @@ def _meaning(text: str) -> list:
 
 def _sense(text: str) -> int:
     """Points for degree signs before a unit and words that are known; none for marks that no heading holds."""
-    points = 3 * len(re.findall(r"°\s?[CFK](?![a-z])",
-                                text)) - 2 * len(re.findall(r"[^\W\d_]°|[¦¨©«®±»¿×¡¢¤¥¬¯¸ˇ˘˛˝]", text))
+    points = 3 * len(re.findall(r"°\s?[CFK](?![a-z])", text)) - 2 * len(
+        re.findall(r"[^\W\d_]°|[¦¨©«®±»¿×¡¢¤¥¬¯¸ˇ˘˛˝]", text)
+    )
     points -= 2 * len(re.findall(r"[\u2500-\u259f\x80-\x9f]|[a-z][A-ZÀ-Þ]|[^\x00-\x7f][A-Z][a-z]", text))
     for cell in _cells(text):
         bare = re.sub(r"\s*[\[(].*", "", cell).lower()
-        points += not cell.isascii() and any(word in spelt_words() for word in (bare,
-                                                                                *bare.split()) if not word.isascii())
+        points += not cell.isascii() and any(
+            word in spelt_words() for word in (bare, *bare.split()) if not word.isascii()
+        )
         if not cell.isascii() and role_of(cell):
-            points += 2 + 2 * bool(re.fullmatch(r"[\w.\s]+(?:[\[(].*)?", cell)) * (role_of(re.sub(r"[\[(].*", "",
-                                                                                                  cell)) != "")
+            points += 2 + 2 * bool(re.fullmatch(r"[\w.\s]+(?:[\[(].*)?", cell)) * (
+                role_of(re.sub(r"[\[(].*", "", cell)) != ""
+            )
     return points

@@ -18,9 +18,13 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
     kinds = {kind_of(cell) for n in plan.stamp for cell in columns[n].cells if cell}
     if kinds <= {"date", ""} and not plan.parts:
         raise HatchkitError("it has dates without a time of day, and no column named temperature or humidity")
-    open_ = [c for c in free if c.role in ("", "probe", "machine", "record", "mean")
-             and len(c.values) > 0.8 * sum(cell.lower() not in missing_words() for cell in c.cells)
-             and len(c.values) > 1]
+    open_ = [
+        c
+        for c in free
+        if c.role in ("", "probe", "machine", "record", "mean")
+        and len(c.values) > 0.8 * sum(cell.lower() not in missing_words() for cell in c.cells)
+        and len(c.values) > 1
+    ]
     warm = {c.n: behaviour.warmth(c.values) for c in open_}
     marked = [c for c in open_ if sum(bool(unit_of(cell)) for cell in c.cells) > 0.9 * len(c.values)]
     best = max([score for score, _ in warm.values()], default=0.0)
@@ -60,8 +64,11 @@ def nameless_values(plan: Plan, free: list, preamble: list) -> list:
     found = [c for c in free if c.role == "value" and len(c.values)]
     told_by = [n for n in (plan.unit, plan.quantity, plan.probe) if n is not None]
     cells = {cell for c in free if c.n in told_by for cell in c.cells if cell}
-    if any(_tells(cell) for cell in cells) or any(c.unit for c in found) or any(
-            sum(bool(unit_of(cell)) or "%" in cell for cell in c.cells) > 0.9 * len(c.values) for c in found):
+    if (
+        any(_tells(cell) for cell in cells)
+        or any(c.unit for c in found)
+        or any(sum(bool(unit_of(cell)) or "%" in cell for cell in c.cells) > 0.9 * len(c.values) for c in found)
+    ):
         return []
     return [] if any(_tells(line) for line in preamble) else found
 
@@ -80,8 +87,10 @@ def ask_values(plan: Plan, found: list, columns: list) -> None:
                 groups = [column.values[np.array([name == one for name in names])] for one in sorted(set(names))]
         kinds = {_looks(values) for values in groups}
         if len(kinds) > 1:
-            raise HatchkitError(f"its column {column.name} holds values of several kinds and neither a unit nor a name "
-                                "says which are temperatures; write the unit or the quantity beside each value")
+            raise HatchkitError(
+                f"its column {column.name} holds values of several kinds and neither a unit nor a name "
+                "says which are temperatures; write the unit or the quantity beside each value"
+            )
         kind = kinds.pop()
         column.role, column.unit = ("rh", "") if kind == "rh" else ("temp", kind[-1])
         plan.asked.append((column.name or f"column {column.n + 1}", kind, list(CHOICES)))
@@ -97,10 +106,20 @@ def _looks(values) -> str:
 
 def letter_of_damp(free: list) -> list:
     """A column headed F alone beside one of temperatures: Feuchte in German, °F elsewhere."""
-    return [c for c in free if c.name.strip().upper() == "F" and c.role == "temp" and len(c.values)
-            and any(d.role == "temp" and d is not c for d in free) and behaviour.dampness(c.values) >= 0.4
-            and not any(len(d.values) == len(c.values) and (np.abs(d.values * 1.8 + 32 - c.values) < 0.2).all()
-                        for d in free if d.role == "temp" and d is not c)]
+    return [
+        c
+        for c in free
+        if c.name.strip().upper() == "F"
+        and c.role == "temp"
+        and len(c.values)
+        and any(d.role == "temp" and d is not c for d in free)
+        and behaviour.dampness(c.values) >= 0.4
+        and not any(
+            len(d.values) == len(c.values) and (np.abs(d.values * 1.8 + 32 - c.values) < 0.2).all()
+            for d in free
+            if d.role == "temp" and d is not c
+        )
+    ]
 
 
 def doubt_by_values(plan: Plan, free: list) -> None:
@@ -113,8 +132,12 @@ def doubt_by_values(plan: Plan, free: list) -> None:
     doubted = []
     for column in temps:
         hot = not _can_be_air(column)
-        warm = [c for c in damp if _stands_warm(c.values) and (hot or behaviour.warmth(column.values)[0] < 0.3
-                                                                 or _spread(column) > 4 * max(_spread(c), 0.1))]
+        warm = [
+            c
+            for c in damp
+            if _stands_warm(c.values)
+            and (hot or behaviour.warmth(column.values)[0] < 0.3 or _spread(column) > 4 * max(_spread(c), 0.1))
+        ]
         if warm or hot:
             doubted += [column, *warm]
     for column in {c.n: c for c in doubted}.values():

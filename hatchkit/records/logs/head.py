@@ -84,12 +84,21 @@ def read_head(data: bytes) -> Head:
     names, units, main = headings_of(cells, block, lines, best.separator, sample)
     shifted = bool(names) and is_shifted(names, sample)
     names = ["", *names] if shifted else names
-    return Head(separator=best.separator, decimal=_decimal(sample, best.separator), width=max(width, len(sample[0])),
-                first=first, header_lines=block if names else [], units=["", *units] if shifted and units else units,
-                header=names or None, preamble=lines[: main if names and block else first], sample=sample,
-                quoted='"' in "".join(lines[first:]),
-                spaced=any(best.separator + " " in line for line in lines[first:]),
-                dated_by=best.dated_by, shifted=shifted)
+    return Head(
+        separator=best.separator,
+        decimal=_decimal(sample, best.separator),
+        width=max(width, len(sample[0])),
+        first=first,
+        header_lines=block if names else [],
+        units=["", *units] if shifted and units else units,
+        header=names or None,
+        preamble=lines[: main if names and block else first],
+        sample=sample,
+        quoted='"' in "".join(lines[first:]),
+        spaced=any(best.separator + " " in line for line in lines[first:]),
+        dated_by=best.dated_by,
+        shifted=shifted,
+    )
 
 
 @dataclass(frozen=True)
@@ -108,8 +117,14 @@ def _best_cut(lines: list) -> _Cut | None:
     What is found in a few lines only (the date above a log that counts seconds) gives way to what most lines are.
     """
     few = None
-    for dated_by, is_data in (("stamp", _has_stamp), ("parts", None), ("clock", _has_clock), ("serial", None),
-                              ("since", None), ("stamp", _has_stamp_only)):
+    for dated_by, is_data in (
+        ("stamp", _has_stamp),
+        ("parts", None),
+        ("clock", _has_clock),
+        ("serial", None),
+        ("since", None),
+        ("stamp", _has_stamp_only),
+    ):
         best = _best_of_kind(lines, dated_by, is_data)
         if best and best.score[0] >= 0.05 * len(lines):
             return best
@@ -125,8 +140,7 @@ def _best_of_kind(lines: list, dated_by: str, is_data) -> _Cut | None:
             continue
         cells = [split_line(line, separator) for line in lines]
         below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
-        good = below(cells) if below else [
-            number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
+        good = below(cells) if below else [number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
         if not good or dated_by == "clock" and len(good) < 3:
             continue
         widths = [len(cells[number]) for number in good]
@@ -145,7 +159,8 @@ def _has_stamp(cells: list, blanks_too: bool = False) -> bool:
     if sum(kind == "epoch" for kind in kinds) == len(rest):
         return len(rest) > 1
     return any(is_number(cell) for cell in rest if kind_of(cell) == "") or (
-        blanks_too and len(rest) > 0 and all(cell == "" or not re.search(r"\d", cell) for cell in rest))
+        blanks_too and len(rest) > 0 and all(cell == "" or not re.search(r"\d", cell) for cell in rest)
+    )
 
 
 def _has_stamp_only(cells: list) -> bool:
@@ -154,15 +169,33 @@ def _has_stamp_only(cells: list) -> bool:
 
 def _has_clock(cells: list) -> bool:
     kinds = [kind_of(cell) for cell in cells]
-    return kinds.count("time") == 1 and any(is_number(cell) for cell, kind in zip(cells, kinds,
-                                                                                  strict=True) if not kind)
+    return kinds.count("time") == 1 and any(
+        is_number(cell) for cell, kind in zip(cells, kinds, strict=True) if not kind
+    )
 
 
 #: Letters in which date forms are written, in twelve languages.
-_LETTERS = {"yyyy": ("year",), "yy": ("year",), "jjjj": ("year",), "aaaa": ("year",), "rrrr": ("year",),
-            "åååå": ("year",), "éééé": ("year",), "mm": ("month", "minute"), "dd": ("day",), "tt": ("day",),
-            "gg": ("day",), "jj": ("day",), "nn": ("minute",), "hh": ("hour",), "uu": ("hour",), "mi": ("minute",),
-            "mn": ("minute",), "ss": ("second",), "doy": ("yearday",)}
+_LETTERS = {
+    "yyyy": ("year",),
+    "yy": ("year",),
+    "jjjj": ("year",),
+    "aaaa": ("year",),
+    "rrrr": ("year",),
+    "åååå": ("year",),
+    "éééé": ("year",),
+    "mm": ("month", "minute"),
+    "dd": ("day",),
+    "tt": ("day",),
+    "gg": ("day",),
+    "jj": ("day",),
+    "nn": ("minute",),
+    "hh": ("hour",),
+    "uu": ("hour",),
+    "mi": ("minute",),
+    "mn": ("minute",),
+    "ss": ("second",),
+    "doy": ("yearday",),
+}
 
 
 def parts_of(row: list) -> dict:
@@ -185,9 +218,17 @@ def _below_parts(cells: list) -> list:
     for number, row in enumerate(cells):
         places = parts_of(row)
         if {"year", "month", "day"} <= set(places) or {"year", "yearday"} <= set(places):
-            return [n for n, line in enumerate(cells) if n > number and len(line) > len(places) and all(
-                p < len(line) and re.fullmatch(r"\d{1,4}(?:\.0+)?" if part != "yearday" else r"\d{1,3}(?:\.\d+)?",
-                                               line[p]) for part, p in places.items())]
+            return [
+                n
+                for n, line in enumerate(cells)
+                if n > number
+                and len(line) > len(places)
+                and all(
+                    p < len(line)
+                    and re.fullmatch(r"\d{1,4}(?:\.0+)?" if part != "yearday" else r"\d{1,3}(?:\.\d+)?", line[p])
+                    for part, p in places.items()
+                )
+            ]
     return []
 
 
@@ -196,8 +237,11 @@ def _below_serials(cells: list) -> list:
     for number, row in enumerate(cells[:60]):
         at = next((n for n, cell in enumerate(row) if role_of(cell) in ("stamp", "date", "time")), None)
         if at is not None and any(role_of(cell) in ("temp", "rh") for cell in row):
-            return [n for n, line in enumerate(cells) if n > number and at < len(line)
-                    and re.fullmatch(r"[2-6]\d{4}(?:[.,]\d+)?", line[at])]
+            return [
+                n
+                for n, line in enumerate(cells)
+                if n > number and at < len(line) and re.fullmatch(r"[2-6]\d{4}(?:[.,]\d+)?", line[at])
+            ]
     return []
 
 
@@ -205,8 +249,11 @@ def _below_numbers(cells: list) -> list:
     """Lines of numbers below a heading that names a temperature or humidity and no date."""
     for number, row in enumerate(cells[:60]):
         if any(role_of(cell) in ("temp", "rh") for cell in row if not re.search(r"\d{3}", cell)):
-            return [n for n, line in enumerate(cells) if n > number and any(line)
-                    and all(is_number(cell) or cell == "" for cell in line)]
+            return [
+                n
+                for n, line in enumerate(cells)
+                if n > number and any(line) and all(is_number(cell) or cell == "" for cell in line)
+            ]
     return []
 
 
@@ -215,8 +262,10 @@ def _first_alike(cells: list, fits: list) -> int:
 
     What the lines at the top say of the log ("barn box,2025-05-31T17:00,1.0002") may look like a reading.
     """
-    places = {number: next((n for n, cell in enumerate(cells[number]) if kind_of(cell) in ("both", "date", "epoch")),
-                           None) for number in fits}
+    places = {
+        number: next((n for n, cell in enumerate(cells[number]) if kind_of(cell) in ("both", "date", "epoch")), None)
+        for number in fits
+    }
     found = list(places.values())
     usual = max(set(found), key=found.count)
     return next(number for number in fits if places[number] == usual or found.count(usual) < 0.8 * len(found))
@@ -257,18 +306,23 @@ def _head_without_readings(lines: list) -> Head:
             cells = split_line(line, separator)
             roles = [role_of(cell) for cell in cells if cell]
             if any(role in ("stamp", "date", "time") for role in roles) and any(
-                    role in ("temp", "rh", "wet_bulb", "value") for role in roles):
+                role in ("temp", "rh", "wet_bulb", "value") for role in roles
+            ):
                 below = [n for n in range(number + 1, len(lines)) if re.search(r"\d", lines[n])]
                 if not below:
                     return Head(separator, ".", len(cells), number + 1, cells, [number], [], lines[:number], [], False)
-                raise HatchkitError(f"line {number + 1} has the headings of a log, but no line below it holds a date "
-                                    f"with a "
-                                    f"number; the first is line {below[0] + 1}: \"{lines[below[0]].strip()[:60]}\"")
+                raise HatchkitError(
+                    f"line {number + 1} has the headings of a log, but no line below it holds a date "
+                    f"with a "
+                    f'number; the first is line {below[0] + 1}: "{lines[below[0]].strip()[:60]}"'
+                )
     if not any(line.strip() for line in lines):
         raise HatchkitError("the file is empty")
     number, why = _nearest(lines)
-    raise HatchkitError(f"no line of it holds both a date with a time and a number; {why}" + (
-        f", as in line {number + 1}: \"{lines[number].strip()[:60]}\"" if number is not None else ""))
+    raise HatchkitError(
+        f"no line of it holds both a date with a time and a number; {why}"
+        + (f', as in line {number + 1}: "{lines[number].strip()[:60]}"' if number is not None else "")
+    )
 
 
 def _nearest(lines: list) -> tuple[int | None, str]:

@@ -33,8 +33,13 @@ def heading_lines(cells: list, first: int, width: int, separator: str = ",") -> 
 
 
 def _known(row: list) -> int:
-    return sum(role_of(cell) not in ("", "record", "text", "summary", "mean", "minimum", "maximum", "spread", "second",
-                                     "minute") or bool(unit_of(cell)) for cell in row if cell)
+    return sum(
+        role_of(cell)
+        not in ("", "record", "text", "summary", "mean", "minimum", "maximum", "spread", "second", "minute")
+        or bool(unit_of(cell))
+        for cell in row
+        if cell
+    )
 
 
 def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int]:
@@ -46,8 +51,10 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int
     if not named:
         return [], [], 0
     filled = {number: sum(map(bool, cells[number])) for number in named}
-    main = max((number for number in named if filled[number] >= 0.6 * max(filled.values())),
-               key=lambda number: (_known(cells[number]), -number))
+    main = max(
+        (number for number in named if filled[number] >= 0.6 * max(filled.values())),
+        key=lambda number: (_known(cells[number]), -number),
+    )
     if filled[main] < 2:
         return [], [], 0
     names = _aligned(lines[main], separator, sample[0])
@@ -97,8 +104,12 @@ def _spread_right(row: list, width: int) -> list:
 
 
 def _joined(one: list, two: list) -> list:
-    return [" ".join(dict.fromkeys(part for part in ((one[n] if n < len(one) else ""), (two[n] if n < len(two) else ""))
-                                   if part)) for n in range(max(len(one), len(two)))]
+    return [
+        " ".join(
+            dict.fromkeys(part for part in ((one[n] if n < len(one) else ""), (two[n] if n < len(two) else "")) if part)
+        )
+        for n in range(max(len(one), len(two)))
+    ]
 
 
 def _aligned(line: str, separator: str, data: list) -> list:
@@ -114,9 +125,13 @@ def _aligned(line: str, separator: str, data: list) -> list:
     data = data[: max((n + 1 for n, cell in enumerate(data) if cell), default=0)]
     kinds = [kind_of(cell) for cell in data]
     for place in range(1, len(kinds)):
-        if (kinds[place - 1: place + 1] == ["date", "time"] and len(names) < len(data)
-                and place <= len(names) and role_of(names[place - 1]) in ("stamp", "date", "time")
-                and (place == len(names) or role_of(names[place]) != "time")):
+        if (
+            kinds[place - 1 : place + 1] == ["date", "time"]
+            and len(names) < len(data)
+            and place <= len(names)
+            and role_of(names[place - 1]) in ("stamp", "date", "time")
+            and (place == len(names) or role_of(names[place]) != "time")
+        ):
             names = [*names[:place], "", *names[place:]]
     return names
 
@@ -143,13 +158,24 @@ def is_units(row: list) -> bool:
     filled = [cell for cell in row if cell]
     if any(role_of(cell) == "temp" and not unit_of(cell) and not _UNIT.fullmatch(cell) for cell in filled):
         return False  # "Temp" is a name, and "RH" beside it too
-    if sum(bool(re.search(r"[^\W\d_]_[^\W\d_]", cell)) and not re.match(r"\W*deg", cell, re.IGNORECASE)
-           for cell in filled) > 1:
+    if (
+        sum(
+            bool(re.search(r"[^\W\d_]_[^\W\d_]", cell)) and not re.match(r"\W*deg", cell, re.IGNORECASE)
+            for cell in filled
+        )
+        > 1
+    ):
         return False  # t_inc_C and rh_inc are names
-    if not any(_UNIT.fullmatch(cell) or is_share(cell) or (
-            unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew")) for cell in filled):
+    if not any(
+        _UNIT.fullmatch(cell)
+        or is_share(cell)
+        or (unit_of(cell) and len(cell) < 20 and not role_of(cell).startswith("dew"))
+        for cell in filled
+    ):
         return False
     short = all(_UNIT.fullmatch(cell) or _SHORT.fullmatch(cell) or other_unit(cell) or unit_of(cell) for cell in filled)
-    stamped = any(role_of(cell) in ("stamp", "date") and len(cell) > 3
-                  and not re.search(r"[\[(]|[dmyh]{2}", cell) for cell in filled)
+    stamped = any(
+        role_of(cell) in ("stamp", "date") and len(cell) > 3 and not re.search(r"[\[(]|[dmyh]{2}", cell)
+        for cell in filled
+    )
     return short and not stamped

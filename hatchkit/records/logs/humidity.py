@@ -29,8 +29,11 @@ def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
         rh = rh.copy()
         shown = ", ".join(format(v, "g") for v in np.unique(rh[wrong])[:5])
         rh[wrong] = np.nan
-        account.say("doubtful", f"{many(len(wrong), 'humidity value')} of {channel.name} that cannot be: {shown}",
-                    "rh_pct is left empty there; the temperature stays")
+        account.say(
+            "doubtful",
+            f"{many(len(wrong), 'humidity value')} of {channel.name} that cannot be: {shown}",
+            "rh_pct is left empty there; the temperature stays",
+        )
     highest = np.fmax.reduce(rh) if len(rh) else np.nan
     if 0.05 < highest <= 1.0 and np.isfinite(rh).sum() > 3:
         account.say("note", f"humidity of {channel.name} lies between 0 and 1", "read as a share and shown in %")
@@ -57,10 +60,13 @@ def _from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
         coefficient = air.STILL_WICK if wishes.still_air else air.VENTILATED_WICK
         rh[good] = air.rh_from_wet_bulb(dry, cold, wishes.pressure_kpa, coefficient)
         wick = "a wick in still air" if wishes.still_air else "a ventilated wick"
-        account.say("note", f"{channel.name} has a wet bulb and no humidity",
-                    f"humidity worked out for {wick} (coefficient {coefficient * 1e4:.2f}e-4 per K) at "
-                    f"{wishes.pressure_kpa:.1f} kPa",
-                    "air = \"still\" or \"fan\" and altitude_m of the incubator in season.toml change that")
+        account.say(
+            "note",
+            f"{channel.name} has a wet bulb and no humidity",
+            f"humidity worked out for {wick} (coefficient {coefficient * 1e4:.2f}e-4 per K) at "
+            f"{wishes.pressure_kpa:.1f} kPa",
+            'air = "still" or "fan" and altitude_m of the incubator in season.toml change that',
+        )
     else:
         rh[good] = 100 * air.saturation_pressure(cold) / air.saturation_pressure(dry)
         account.say("note", f"{channel.name} has a dew point and no humidity", "humidity worked out from the dew point")

@@ -48,8 +48,10 @@ def _pieces(part):
     names = [part[name].unique() for name in ("incubator", "probe")]
     if all(len(found) == 1 for found in names):
         return [((str(names[0][0]), str(names[1][0])), part)]
-    return [((str(incubator), str(probe)), piece) for (incubator, probe), piece in
-            part.groupby(["incubator", "probe"], sort=True)]
+    return [
+        ((str(incubator), str(probe)), piece)
+        for (incubator, probe), piece in part.groupby(["incubator", "probe"], sort=True)
+    ]
 
 
 def _in_time(pieces) -> pd.DataFrame:
@@ -73,22 +75,37 @@ def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
                 continue
             if share < 0.5:
                 name = f"{probe} ({Path(file).stem})"
-                rows.append(problem("note", file=file, found=f"{file} and {other['file'].iloc[0]} overlap in time with "
-                                    f"different readings of {probe} in incubator {incubator}",
-                                    done=f"taken for two probes; this one is called {name}"))
+                rows.append(
+                    problem(
+                        "note",
+                        file=file,
+                        found=f"{file} and {other['file'].iloc[0]} overlap in time with "
+                        f"different readings of {probe} in incubator {incubator}",
+                        done=f"taken for two probes; this one is called {name}",
+                    )
+                )
                 continue
             same = part["time"].isin(other["time"]) & pd.Series(
                 pd.MultiIndex.from_frame(part[["time", "temp_logged_c"]]).isin(
-                    pd.MultiIndex.from_frame(other[["time", "temp_logged_c"]])), index=part.index)
+                    pd.MultiIndex.from_frame(other[["time", "temp_logged_c"]])
+                ),
+                index=part.index,
+            )
             again = f"{many(int(same.sum()), 'reading')} of {probe} that also stand in {other['file'].iloc[0]}"
             rows.append(problem("note", file=file, found=again, done="merged"))
             part = part[~same]
             clash = part["time"].isin(other["time"])
             if clash.any():
-                rows.append(problem("doubtful", file=file,
-                                    found=f"{many(int(clash.sum()), 'reading')} of {probe} against other values "
-                                    f"at the same time in {other['file'].iloc[0]}",
-                                    done="both kept and marked \"repeated\"", mend="take the wrong file out"))
+                rows.append(
+                    problem(
+                        "doubtful",
+                        file=file,
+                        found=f"{many(int(clash.sum()), 'reading')} of {probe} against other values "
+                        f"at the same time in {other['file'].iloc[0]}",
+                        done='both kept and marked "repeated"',
+                        mend="take the wrong file out",
+                    )
+                )
                 part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))
                 back = other["time"].isin(part.loc[clash, "time"]) & (other["doubt"] == "")
                 kept[place] = other.assign(doubt=other["doubt"].mask(back, "repeated"))
@@ -107,5 +124,6 @@ def _shared(one, two) -> tuple[float, int]:
         return 0.0, 0
     short, long = (a, b) if len(a) <= len(b) else (b, a)
     same = pd.MultiIndex.from_frame(short[["time", "temp_logged_c"]]).isin(
-        pd.MultiIndex.from_frame(long[["time", "temp_logged_c"]]))
+        pd.MultiIndex.from_frame(long[["time", "temp_logged_c"]])
+    )
     return float(same.mean()), len(short)

@@ -50,8 +50,18 @@ class Account:
 
     def ask(self, heading, taken, choices, rows_changed, code, **facts) -> None:
         """Add a question: what `heading` was taken for and what else it could be."""
-        self.questions.append(dict(code=code, file=self.file, sheet="", heading=heading, taken=taken,
-                                   choices=list(choices), rows_changed=int(rows_changed), facts=facts))
+        self.questions.append(
+            dict(
+                code=code,
+                file=self.file,
+                sheet="",
+                heading=heading,
+                taken=taken,
+                choices=list(choices),
+                rows_changed=int(rows_changed),
+                facts=facts,
+            )
+        )
 
     def add(self, other: Account) -> None:
         """Take over what another account of the same file holds."""
@@ -63,8 +73,9 @@ class Account:
 
     def say(self, severity, found, done, mend="", *, row=None, column="") -> None:
         """Add a problem row that stands for no line of its own."""
-        self.rows.append(problem(severity, found=found, done=done, mend=mend, file=self.file,
-                                 row=self._at(row), column=column))
+        self.rows.append(
+            problem(severity, found=found, done=done, mend=mend, file=self.file, row=self._at(row), column=column)
+        )
 
     def clock(self, time) -> str:
         """A time (datetime64, UTC) as the person's wall clock shows it; "UTC" is added where no zone is known."""
@@ -80,9 +91,8 @@ class Account:
         if first is not None and number > 1:
             words += f", the first in line {self._at(first)}"
         if example:
-            words += f": \"{example[:60]}\""
+            words += f': "{example[:60]}"'
         self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=self._at(first)))
-
 
 
 def line_text(data: bytes, line: int) -> str:
@@ -138,9 +148,15 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
         why = stamps.reasons.get(int(row), "") if kind == _UNTIMED else None
         kinds.setdefault((kind, why), []).append(int(row))
     for (kind, why), rows in kinds.items():
-        account.count(kind, "note" if why is None else "lost", len(rows), "left out",
-                      "" if why is None else told.mend_date(why), first=_line(head, rows),
-                      example=line_text(data, head.first + rows[0]))
+        account.count(
+            kind,
+            "note" if why is None else "lost",
+            len(rows),
+            "left out",
+            "" if why is None else told.mend_date(why),
+            first=_line(head, rows),
+            example=line_text(data, head.first + rows[0]),
+        )
     return good
 
 

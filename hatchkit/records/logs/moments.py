@@ -44,8 +44,10 @@ def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.clock_only:
         day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
         if day is None:
-            raise HatchkitError("its lines hold times of day and no date, and neither the lines above them nor the "
-                                "name of the file name one day; write the day into the name of the file")
+            raise HatchkitError(
+                "its lines hold times of day and no date, and neither the lines above them nor the "
+                "name of the file name one day; write the day into the name of the file"
+            )
         return _stamps.read_clocks(texts, day, _days_between(raw, texts))
     if plan.serial:
         found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
@@ -56,17 +58,33 @@ def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
         at = plan.stamp[1]
         clocks = plain_clocks(clocks, head.header[at] if head.header and at < len(head.header) else f"{at + 1}")
         if plan.minute is not None:
-            clocks = np.array([f"{a}:{b:>02}" if isinstance(a, str) and isinstance(b, str) else np.nan
-                               for a, b in zip(clocks, as_text(raw[plan.minute]), strict=True)], dtype=object)
+            clocks = np.array(
+                [
+                    f"{a}:{b:>02}" if isinstance(a, str) and isinstance(b, str) else np.nan
+                    for a, b in zip(clocks, as_text(raw[plan.minute]), strict=True)
+                ],
+                dtype=object,
+            )
         days = np.array([_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts], dtype=object)
         texts = _days_below(days, clocks)
         if len(plan.stamp) > 2:
             half = as_text(raw[plan.stamp[2]])
-            clocks = np.array([f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
-                               for a, b in zip(clocks, half, strict=True)], dtype=object)
+            clocks = np.array(
+                [
+                    f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
+                    for a, b in zip(clocks, half, strict=True)
+                ],
+                dtype=object,
+            )
     told = wishes.answers.get(order_heading(head, plan)) if wishes.day_first is None else wishes.day_first
-    return _stamps.read_stamps(texts, clocks, day_first=told, spans=wishes.spans, others=wishes.others,
-                               year=_stamps.year_above(head.preamble, name))
+    return _stamps.read_stamps(
+        texts,
+        clocks,
+        day_first=told,
+        spans=wishes.spans,
+        others=wishes.others,
+        year=_stamps.year_above(head.preamble, name),
+    )
 
 
 def _days_between(raw, texts) -> dict:

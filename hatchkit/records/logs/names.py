@@ -9,18 +9,81 @@ from functools import cache, lru_cache
 from hatchkit import reference
 
 #: Where a heading holds words of two kinds, the first of these wins ("set temp" is no reading).
-_ORDER = ("other", "outdoor", "wet_bulb", "dew_point", "rh", "temp", "stamp", "date", "time", "half_day", "unit",
-          "value", "quantity", "probe", "machine", "record", "text", "summary", "year", "month", "day", "hour",
-          "minute", "second", "yearday")
+_ORDER = (
+    "other",
+    "outdoor",
+    "wet_bulb",
+    "dew_point",
+    "rh",
+    "temp",
+    "stamp",
+    "date",
+    "time",
+    "half_day",
+    "unit",
+    "value",
+    "quantity",
+    "probe",
+    "machine",
+    "record",
+    "text",
+    "summary",
+    "year",
+    "month",
+    "day",
+    "hour",
+    "minute",
+    "second",
+    "yearday",
+)
 MEASURES = ("temp", "rh", "wet_bulb", "dew_point")
 _PARTS = ("year", "month", "day", "hour", "minute", "second")
 _STATISTICS = ("mean", "minimum", "maximum", "spread")
 #: Words that are part of a name more often than a quantity of their own: "Temp zone 2", "Temp error corrected".
-_ONLY_ALONE = {"zone", "error", "err", "errors", "power", "speed", "current", "range", "press", "water", "leaf", "pa",
-               "ma",
-               "mv", "db", "turn", "turns", "quality", "flag", "flags", "version", "cost", "price", "heating", "heap",
-               "fan", "output", "signal", "volt", "elem", "offset", "calibration", "counter", "druck", "tlak",
-               "elapsed", "station", "gas", "motor", "door", "feel", "light"}
+_ONLY_ALONE = {
+    "zone",
+    "error",
+    "err",
+    "errors",
+    "power",
+    "speed",
+    "current",
+    "range",
+    "press",
+    "water",
+    "leaf",
+    "pa",
+    "ma",
+    "mv",
+    "db",
+    "turn",
+    "turns",
+    "quality",
+    "flag",
+    "flags",
+    "version",
+    "cost",
+    "price",
+    "heating",
+    "heap",
+    "fan",
+    "output",
+    "signal",
+    "volt",
+    "elem",
+    "offset",
+    "calibration",
+    "counter",
+    "druck",
+    "tlak",
+    "elapsed",
+    "station",
+    "gas",
+    "motor",
+    "door",
+    "feel",
+    "light",
+}
 
 
 @lru_cache(maxsize=10_000)
@@ -82,13 +145,13 @@ def _longer(text: str, found: dict) -> bool:
 
 
 def statistic_of(heading: str) -> str:
-    """"mean", "minimum", "maximum", "spread" or "" (a reading as such)."""
+    """ "mean", "minimum", "maximum", "spread" or "" (a reading as such)."""
     found = _found(plain(heading))
     return next((name for name in _STATISTICS if name in found), "")
 
 
 def part_of_time(heading: str) -> str:
-    """"year", "month", "day", "hour", "minute" or "second" where a heading says so by itself, else ""."""
+    """ "year", "month", "day", "hour", "minute" or "second" where a heading says so by itself, else ""."""
     word = plain(heading)
     means = {"hr": "hour", "h": "hour", "min": "minute"}.get(word) or _words().get(word, "")
     return means if means in (*_PARTS, "yearday") else ""
@@ -97,8 +160,9 @@ def part_of_time(heading: str) -> str:
 def _role_of_letters(heading: str, tokens: list) -> str:
     if re.fullmatch(r"[\[(]?\W{0,2}[CFK][\])]?", heading) and re.search(r"\W", heading):
         return "temp"
-    if re.fullmatch(r"h(\s?\d+)?", " ".join(tokens)) or re.search(r"%\s*r\.?\s?[hf]|r\.?[hf]\.?\W{0,2}%", heading,
-                                                                  re.IGNORECASE):
+    if re.fullmatch(r"h(\s?\d+)?", " ".join(tokens)) or re.search(
+        r"%\s*r\.?\s?[hf]|r\.?[hf]\.?\W{0,2}%", heading, re.IGNORECASE
+    ):
         return "rh"
     if re.fullmatch(r"\W*%\W*", heading):
         return "rh"
@@ -106,14 +170,16 @@ def _role_of_letters(heading: str, tokens: list) -> str:
 
 
 def unit_of(heading, *, bare=False) -> str:
-    """"C", "F" or "K" where a heading or unit cell names the unit of temperature, else "".
+    """ "C", "F" or "K" where a heading or unit cell names the unit of temperature, else "".
 
     `bare` also takes a letter that follows a blank only ("Temp C"), which may be a probe's name.
     """
     text = str(heading).strip()
-    if re.search(r"celsius|celcius|centigrade|(?<![a-z])(?:deg|degrees|grad|gradi|graus|°)[\s._]*c(?![a-z])|degc\b|℃",
-                 text,
-                 re.IGNORECASE):
+    if re.search(
+        r"celsius|celcius|centigrade|(?<![a-z])(?:deg|degrees|grad|gradi|graus|°)[\s._]*c(?![a-z])|degc\b|℃",
+        text,
+        re.IGNORECASE,
+    ):
         return "C"
     if re.search(r"fahrenheit|(?<![a-z])(?:deg|degrees|grad|°)[\s._]*f(?![a-z])|degf\b|℉", text, re.IGNORECASE):
         return "F"
@@ -122,15 +188,22 @@ def unit_of(heading, *, bare=False) -> str:
     if match := re.fullmatch(r"tmp([cfk])|(?:air)?temp(?:erature)?([CFK])", text, re.IGNORECASE):
         return (match[1] or match[2]).upper()
     # A degree sign often arrives garbled, so any mark before the letter counts.
-    match = re.search(r"(?:[^\w\s][^\w\s]?\s?|_|(?<=[a-z]))([CFK])\s*[\])]?(?![\w])", text) or re.fullmatch(
-        r"\W*([cfkCFK])\W*", text) or (re.search(r"_([cfk])$", text)) or re.search(r"[(\[]\s?([cfk])\s?[)\]]", text)
+    match = (
+        re.search(r"(?:[^\w\s][^\w\s]?\s?|_|(?<=[a-z]))([CFK])\s*[\])]?(?![\w])", text)
+        or re.fullmatch(r"\W*([cfkCFK])\W*", text)
+        or (re.search(r"_([cfk])$", text))
+        or re.search(r"[(\[]\s?([cfk])\s?[)\]]", text)
+    )
     if not match and bare:
         match = re.search(r"\s([CFK])$", text)
     return match[1].upper() if match else ""
 
 
-_OTHER_UNIT = re.compile(r"(?:hpa|mbar|kpa|mmhg|inhg|m/s|km/h|mph|mm|ppm|ppb|lux|lx|w/?m.?2?|v|mv|volts?|vdc|ma|db|dbm|"
-                         r"ft|feet|m|g/m.?3?|wh|kwh|w|deg(?:rees)? from north|s|ms|min|h|hz)", re.IGNORECASE)
+_OTHER_UNIT = re.compile(
+    r"(?:hpa|mbar|kpa|mmhg|inhg|m/s|km/h|mph|mm|ppm|ppb|lux|lx|w/?m.?2?|v|mv|volts?|vdc|ma|db|dbm|"
+    r"ft|feet|m|g/m.?3?|wh|kwh|w|deg(?:rees)? from north|s|ms|min|h|hz)",
+    re.IGNORECASE,
+)
 
 
 def other_unit(text, *, heading=False) -> bool:
@@ -143,14 +216,16 @@ def other_unit(text, *, heading=False) -> bool:
 
 def is_share(text) -> bool:
     """Whether a unit cell, or the brackets of a heading, say per cent."""
-    return "%" in str(text) or bool(re.fullmatch(r"[\[(]?\s*(?:percent|prozent|pct|rh|r\.?f\.?)\s*[\])]?",
-                                                 str(text).strip(), re.IGNORECASE))
+    return "%" in str(text) or bool(
+        re.fullmatch(r"[\[(]?\s*(?:percent|prozent|pct|rh|r\.?f\.?)\s*[\])]?", str(text).strip(), re.IGNORECASE)
+    )
 
 
 def probe_name(heading) -> str:
     """A heading without its unit: "Temp A (°C)" is the probe "Temp A"."""
-    text = re.sub(r"[\[(][^\])]*(?:[CFK%]|celsius|fahrenheit|rh|UTC|GMT[^\])]*)\s*[\])]", "", str(heading),
-                  flags=re.IGNORECASE)
+    text = re.sub(
+        r"[\[(][^\])]*(?:[CFK%]|celsius|fahrenheit|rh|UTC|GMT[^\])]*)\s*[\])]", "", str(heading), flags=re.IGNORECASE
+    )
     text = re.sub(r"\s*[^\w\s)]\s?[CFK]\s*$|\s*%.*$", "", text)
     return " ".join(text.split()).strip(" ,;:/_-") or str(heading).strip()
 
@@ -159,5 +234,8 @@ def probe_name(heading) -> str:
 def name_rest(heading) -> tuple:
     """The words of a name that do not say the quantity: "Temp low" and "Hum low" share ("low",)."""
     known = _words()
-    return tuple(t for t in plain(probe_name(heading)).split()
-                 if known.get(t) not in (*MEASURES, *_STATISTICS) and t not in ("relative", "point", "bulb", "t", "h"))
+    return tuple(
+        t
+        for t in plain(probe_name(heading)).split()
+        if known.get(t) not in (*MEASURES, *_STATISTICS) and t not in ("relative", "point", "bulb", "t", "h")
+    )

@@ -51,17 +51,25 @@ def file_order(time, step, name, rows, lines, account, values=()) -> tuple[np.nd
     stepped = None
     if len(back) > max(50, len(micros) // 20) and not _is_overlap(micros, values):
         first = len(micros) - 1 - back[0] if flipped else back[0]
-        account.say("doubtful",
-                    f"the times of {name} go back {many(len(back), 'time')}, the first in line {line(first)}",
-                    "put in order of time", "check that the file holds one probe only")
+        account.say(
+            "doubtful",
+            f"the times of {name} go back {many(len(back), 'time')}, the first in line {line(first)}",
+            "put in order of time",
+            "check that the file holds one probe only",
+        )
     else:
         stepped = _without_repeats(micros, [v[::-1] if flipped else v for v in values])
         stepped = stepped[::-1] if flipped else stepped
         if stepped.any():
             where = line(int(np.argmax(stepped)))
-            account.say("doubtful", f"the clock of {name} went back or lost its date at line {where}; "
-                        f"{many(int(stepped.sum()), 'reading')} beside the others",
-                        "kept and marked \"clock step\"", "correct the times in the file", row=where)
+            account.say(
+                "doubtful",
+                f"the clock of {name} went back or lost its date at line {where}; "
+                f"{many(int(stepped.sum()), 'reading')} beside the others",
+                'kept and marked "clock step"',
+                "correct the times in the file",
+                row=where,
+            )
     order = np.argsort(time, kind="stable") if flipped or len(back) else None
     return order, stepped
 
@@ -111,6 +119,6 @@ def _doubted(micros: np.ndarray, back: np.ndarray) -> np.ndarray:
     doubted = np.ones(len(micros), dtype=bool)
     at = int(np.argmax(best))
     while at is not None:
-        doubted[pieces[at][0]: pieces[at][1]] = False
+        doubted[pieces[at][0] : pieces[at][1]] = False
         at = previous[at]
     return doubted

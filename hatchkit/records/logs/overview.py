@@ -40,18 +40,42 @@ def files_table(parts, facts: dict, questions: pd.DataFrame, known_by: dict) -> 
             known = next((facts[name] for n in range(len(whole), 0, -1) if (name := "/".join(whole[:n])) in facts), {})
             holes = [_gaps(probe["time"]) for _, probe in mine.groupby("probe", sort=False)]
             first = mine[mine["probe"] == mine["probe"].iloc[0]]["time"].dt.tz_localize(None).to_numpy()
-            rows.append(dict(file=file, incubator=incubator, known_by=known_by.get((file, incubator), ""),
-                probes=mine["probe"].nunique(), start=mine["time"].min(),
-                end=mine["time"].max(), step_minutes=usual_step(first) / 6e7, readings=len(mine),
-                doubtful=int((mine["doubt"] != "").sum()), gaps=sum(len(found) for found in holes),
-                longest_gap_h=max((float(found.max()) for found in holes if len(found)), default=0.0),
-                channels=_channels(mine, known), asked=list(questions.loc[questions["file"] == file, "code"].unique())))
+            rows.append(
+                dict(
+                    file=file,
+                    incubator=incubator,
+                    known_by=known_by.get((file, incubator), ""),
+                    probes=mine["probe"].nunique(),
+                    start=mine["time"].min(),
+                    end=mine["time"].max(),
+                    step_minutes=usual_step(first) / 6e7,
+                    readings=len(mine),
+                    doubtful=int((mine["doubt"] != "").sum()),
+                    gaps=sum(len(found) for found in holes),
+                    longest_gap_h=max((float(found.max()) for found in holes if len(found)), default=0.0),
+                    channels=_channels(mine, known),
+                    asked=list(questions.loc[questions["file"] == file, "code"].unique()),
+                )
+            )
     seen = {str(row["file"]) for row in rows}
     for file in facts:
         if not any(name == file or name.startswith(f"{file}/") for name in seen):
-            rows.append(dict.fromkeys(COLUMNS) | dict(file=file, incubator="", known_by="", probes=0, start=pd.NaT,
-                                                      end=pd.NaT,
-                                                      readings=0, doubtful=0, gaps=0, channels=[], asked=[]))
+            rows.append(
+                dict.fromkeys(COLUMNS)
+                | dict(
+                    file=file,
+                    incubator="",
+                    known_by="",
+                    probes=0,
+                    start=pd.NaT,
+                    end=pd.NaT,
+                    readings=0,
+                    doubtful=0,
+                    gaps=0,
+                    channels=[],
+                    asked=[],
+                )
+            )
     return pd.DataFrame(rows, columns=COLUMNS)
 
 

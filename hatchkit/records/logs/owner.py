@@ -14,19 +14,35 @@ from hatchkit.problems import problem
 from hatchkit.records.logs import told
 from hatchkit.records.logs.names import plain, role_of
 
-_ELSEWHERE = {"room", "store", "storage", "cellar", "fridge", "brooder", "outside", "outdoor", "keller", "raum",
-              "lager"}
+_ELSEWHERE = {
+    "room",
+    "store",
+    "storage",
+    "cellar",
+    "fridge",
+    "brooder",
+    "outside",
+    "outdoor",
+    "keller",
+    "raum",
+    "lager",
+}
 NONE = "none_of_these"
 #: Heading of the question on the machine of a whole file; that on one probe of it has the probe's name.
 WHOLE = "?log_machine"
 _MOST_ASKED = 6
-_COPY = re.compile(r"\s*(?:\(\d{1,3}\)|\[\d{1,3}\])$|[\s_-]+(?:copy|kopie|kopia|kopi|copie|copia|cópia|másolat|kopija)"
-                   r"(?:[\s_-]*\(?\d{1,3}\)?)?$|^(?:copy of|kopie von|copie de|copia di|copia de|kopia|kopi av|"
-                   r"kopi af)\s+", re.IGNORECASE)
-_EXPORT = re.compile(r"[\s_-]*(?:export(?:ed)?|download|daten|data)?[\s_-]*(?:(?:19|"
-                     r"20)\d\d[-_.]?[01]\d(?:[-_.]?[0-3]\d)?)"
-                     r"(?:[T\s_-]?[0-2]\d[-_:]?[0-5]\d(?:[-_:]?[0-5]\d)?)?$|[\s_-]+(?:export(?:ed)?|download)$",
-                     re.IGNORECASE)
+_COPY = re.compile(
+    r"\s*(?:\(\d{1,3}\)|\[\d{1,3}\])$|[\s_-]+(?:copy|kopie|kopia|kopi|copie|copia|cópia|másolat|kopija)"
+    r"(?:[\s_-]*\(?\d{1,3}\)?)?$|^(?:copy of|kopie von|copie de|copia di|copia de|kopia|kopi av|"
+    r"kopi af)\s+",
+    re.IGNORECASE,
+)
+_EXPORT = re.compile(
+    r"[\s_-]*(?:export(?:ed)?|download|daten|data)?[\s_-]*(?:(?:19|"
+    r"20)\d\d[-_.]?[01]\d(?:[-_.]?[0-3]\d)?)"
+    r"(?:[T\s_-]?[0-2]\d[-_:]?[0-5]\d(?:[-_:]?[0-5]\d)?)?$|[\s_-]+(?:export(?:ed)?|download)$",
+    re.IGNORECASE,
+)
 
 
 class Owners:
@@ -45,8 +61,13 @@ class Owners:
     def __init__(self, settings, batches, answers=None):
         said = settings.get("incubators", {})
         self.said = {str(name): entry for name, entry in said.items() if isinstance(entry, dict)}
-        named = [str(name).strip() for column in ("incubator", "hatcher") if batches is not None and column in batches
-                 for name in batches[column].dropna().unique() if str(name).strip()]
+        named = [
+            str(name).strip()
+            for column in ("incubator", "hatcher")
+            if batches is not None and column in batches
+            for name in batches[column].dropna().unique()
+            if str(name).strip()
+        ]
         self.names = list(dict.fromkeys([*self.said, *named]))
         self.batches, self.answers = batches, answers or {}
         #: (file, incubator) -> how it is known: "answer", "season.toml", "file name" and "probe name" are sure; "only
@@ -58,8 +79,11 @@ class Owners:
         answer = self._answered(file, WHOLE)
         if answer is not None:
             return answer
-        claims = [name for name, entry in self.said.items() if not names(entry, "probes")
-                  and any(matches_glob(file, pattern) for pattern in names(entry, "files"))]
+        claims = [
+            name
+            for name, entry in self.said.items()
+            if not names(entry, "probes") and any(matches_glob(file, pattern) for pattern in names(entry, "files"))
+        ]
         if claims:
             return claims[0], "season.toml"
         found = self._best(family(file)) or self._best(" ".join(Path(file).parts[:-1]))
@@ -73,7 +97,8 @@ class Owners:
         for name, entry in self.said.items():
             files = names(entry, "files")
             if any(same_name(probe, wanted) for wanted in names(entry, "probes")) and (
-                    not files or any(matches_glob(file, pattern) for pattern in files)):
+                not files or any(matches_glob(file, pattern) for pattern in files)
+            ):
                 return name, "season.toml"
         whole, how = self.of_file(file)
         if how in ("season.toml", "answer"):
@@ -97,9 +122,15 @@ class Owners:
     def _resembling(self, text: str) -> str | None:
         """The one incubator whose name is nearly written in `text` ("ink1" for Inkubator 1, "bigon" for Big One)."""
         joined = "".join(plain(text).split())
-        fits = [name for name in self.names if len("".join(plain(name).split())) > 2 and (
-            difflib.SequenceMatcher(None, joined, "".join(plain(name).split())).ratio() >= 0.75
-            or _short_of(plain(text).split(), plain(name).split()))]
+        fits = [
+            name
+            for name in self.names
+            if len("".join(plain(name).split())) > 2
+            and (
+                difflib.SequenceMatcher(None, joined, "".join(plain(name).split())).ratio() >= 0.75
+                or _short_of(plain(text).split(), plain(name).split())
+            )
+        ]
         return fits[0] if len(fits) == 1 else None
 
     def name_all(self, parts) -> tuple[list, list, list]:
@@ -119,9 +150,16 @@ class Owners:
             owner = {probe: self.of_probe(file, probe) for probe in part["probe"].unique()}
             for probe, (name, how) in owner.items():
                 if how in ("file name", "probe name") and name is not None:
-                    rows.append(problem("note", file=file, column=probe, found=f"probe {probe} in {file}",
-                                        done=f"taken for incubator {name} by its {how}",
-                                        mend=f"if not: [incubators.{_key(name)}] files = [\"...\"]"))
+                    rows.append(
+                        problem(
+                            "note",
+                            file=file,
+                            column=probe,
+                            found=f"probe {probe} in {file}",
+                            done=f"taken for incubator {name} by its {how}",
+                            mend=f'if not: [incubators.{_key(name)}] files = ["..."]',
+                        )
+                    )
             lost = [probe for probe, (name, _) in owner.items() if name is None]
             if any(owner[probe][1] != "answer" for probe in lost):
                 orphans.append((len(named), file, lost))
@@ -142,12 +180,16 @@ class Owners:
                 self.known_by[file, name] = how
                 mine = part["probe"].isin(probes)
                 named[place] = part.assign(incubator=part["incubator"].mask(mine, name))
-                rows.append(problem("note" if how == "only one" else "doubtful", file=file,
-                                    **told.machine_guessed(file, name, how, _key(name))))
+                rows.append(
+                    problem(
+                        "note" if how == "only one" else "doubtful",
+                        file=file,
+                        **told.machine_guessed(file, name, how, _key(name)),
+                    )
+                )
                 continue
             key = _key(self.names[0] if self.names else "A")
-            line = f"[incubators.{key}] files = [\"{file}\"]" + (f" probes = [\"{probes[0]}\"]"
-                                                                 if len(probes) > 1 else "")
+            line = f'[incubators.{key}] files = ["{file}"]' + (f' probes = ["{probes[0]}"]' if len(probes) > 1 else "")
             rows.append(problem("doubtful", file=file, **told.machine_unknown(file, probes, Path(file).stem, line)))
         return rows, asked
 
@@ -158,8 +200,19 @@ class Owners:
         counts = part["probe"].value_counts()
         whole = len(probes) == len(counts)
         about = [(WHOLE, len(part))] if whole else [(probe, int(counts[probe])) for probe in probes[:_MOST_ASKED]]
-        return [dict(code="log_machine", file=file, sheet="", heading=heading, taken=name or NONE,
-                     choices=[*self.names, NONE], rows_changed=rows, facts={}) for heading, rows in about]
+        return [
+            dict(
+                code="log_machine",
+                file=file,
+                sheet="",
+                heading=heading,
+                taken=name or NONE,
+                choices=[*self.names, NONE],
+                rows_changed=rows,
+                facts={},
+            )
+            for heading, rows in about
+        ]
 
     def _guess(self, file, part, served, count) -> tuple[str | None, str]:
         if _ELSEWHERE & set(_tokens(Path(file).stem)):
@@ -183,8 +236,9 @@ class Owners:
         for name in self.names:
             mine = batches[batches["incubator"].astype(str).str.strip() == name]
             inside = np.zeros(len(warm), dtype=bool)
-            for start, end in zip(mine["set_at"], mine["taken_off_at"] if "taken_off_at" in mine else mine["set_at"],
-                                  strict=True):
+            for start, end in zip(
+                mine["set_at"], mine["taken_off_at"] if "taken_off_at" in mine else mine["set_at"], strict=True
+            ):
                 if not pd.isna(start):
                     end = start + pd.Timedelta(days=30) if pd.isna(end) else end
                     inside |= warm.between(start, end).to_numpy()
@@ -209,8 +263,9 @@ def family(file: str) -> str:
 def _short_of(tokens: list, wanted: list) -> bool:
     """Whether each word of the name is there, perhaps cut short: ink 1 for inkubator 1."""
     return len(tokens) >= len(wanted) > 1 and all(
-        token == word or (len(token) > 2 and word.startswith(token)) for token, word in zip(tokens, wanted,
-                                                                                            strict=False))
+        token == word or (len(token) > 2 and word.startswith(token))
+        for token, word in zip(tokens, wanted, strict=False)
+    )
 
 
 def same_name(one, two) -> bool:
@@ -254,9 +309,10 @@ def _holds(tokens: list, wanted: list) -> bool:
     if not wanted:
         return False
     # "bigone" is "Big One" without its blank; a single letter must stand alone.
-    return any(tokens[i: i + len(wanted)] == wanted for i in range(len(tokens))) or (
-        len("".join(wanted)) > 2 and "".join(wanted) in tokens)
+    return any(tokens[i : i + len(wanted)] == wanted for i in range(len(tokens))) or (
+        len("".join(wanted)) > 2 and "".join(wanted) in tokens
+    )
 
 
 def _key(name: str) -> str:
-    return name if name.replace("_", "").replace("-", "").isalnum() and name.isascii() else f"\"{name}\""
+    return name if name.replace("_", "").replace("-", "").isalnum() and name.isascii() else f'"{name}"'

@@ -19,8 +19,11 @@ def one_statistic(measures: list, plan: Plan) -> list:
     for column in measures:
         same = alike[column.role, _rest(column)]
         readings = [c for c in same if c.statistic == ""] or [c for c in same if c.statistic == "mean"]
-        if column.statistic == "spread" or (readings and column.statistic not in ("", "mean")) or (
-                column.statistic == "mean" and any(c.statistic == "" for c in same)):
+        if (
+            column.statistic == "spread"
+            or (readings and column.statistic not in ("", "mean"))
+            or (column.statistic == "mean" and any(c.statistic == "" for c in same))
+        ):
             continue
         kept.append(column)
     kept = _without_raw(_without_marks(kept))
@@ -47,17 +50,45 @@ def _without_marks(measures: list) -> list:
 
 def _without_raw(measures: list) -> list:
     """What the sensor gave before it was corrected left out where the corrected value stands beside it."""
+
     def rest(column):
         known = {"calibrated", "corrected", "compensated", "cal", "corr", "comp", "kalibriert", "korrigiert"}
         return {word for word in name_rest(column.name) if word not in _RAW | known}
-    return [c for c in measures if not set(plain(c.name).split()) & _RAW or not any(
-        o is not c and o.role == c.role and rest(o) == rest(c) and not set(plain(o.name).split()) & _RAW
-        for o in measures)]
+
+    return [
+        c
+        for c in measures
+        if not set(plain(c.name).split()) & _RAW
+        or not any(
+            o is not c and o.role == c.role and rest(o) == rest(c) and not set(plain(o.name).split()) & _RAW
+            for o in measures
+        )
+    ]
 
 
 #: Words that say over how long a mean was taken.
-_SPANS = {"h", "hr", "hour", "hours", "hourly", "min", "minute", "d", "day", "daily", "rolling", "running", "moving",
-          "last", "std", "stunde", "heure", "ora", "hora", "uur"}
+_SPANS = {
+    "h",
+    "hr",
+    "hour",
+    "hours",
+    "hourly",
+    "min",
+    "minute",
+    "d",
+    "day",
+    "daily",
+    "rolling",
+    "running",
+    "moving",
+    "last",
+    "std",
+    "stunde",
+    "heure",
+    "ora",
+    "hora",
+    "uur",
+}
 
 
 def _rest(column) -> tuple:
@@ -69,8 +100,9 @@ def channels_of(measures: list) -> list:
     temps = [c for c in measures if c.role in ("temp", "value")]
     for column in list(temps[1:]):
         before = [t for t in temps if t.n < column.n]
-        named = any(t.unit and column.unit not in ("", t.unit) and name_rest(t.name) == name_rest(column.name)
-                    for t in before)
+        named = any(
+            t.unit and column.unit not in ("", t.unit) and name_rest(t.name) == name_rest(column.name) for t in before
+        )
         if named or any(_converted(t.values, column.values) for t in before):
             # The same temperature once more in the other unit.
             column.role = "twin"
@@ -82,21 +114,27 @@ def channels_of(measures: list) -> list:
             column.unit = unit_of(column.name, bare=True)
             names[column.n] = re.sub(r"\s[CFK]$", "", column.name.strip()) if column.unit else column.name
     labels = [probe_name(names[t.n]) for t in temps]
-    channels = [Channel(_once(labels, i) or f"channel {i + 1}", {"temp": t.n}, {"temp": t.unit},
-                        {"temp": t.scale}) for i, t in enumerate(temps)]
+    channels = [
+        Channel(_once(labels, i) or f"channel {i + 1}", {"temp": t.n}, {"temp": t.unit}, {"temp": t.scale})
+        for i, t in enumerate(temps)
+    ]
     turns = _turns(measures)
     for column in (c for c in measures if c not in temps):
         role = column.role
         free = [c for c in channels if role not in c.columns]
-        same = [c for c in free if "temp" in c.columns
-                and name_rest(column.name) == name_rest(names[c.columns["temp"]])]
+        same = [
+            c for c in free if "temp" in c.columns and name_rest(column.name) == name_rest(names[c.columns["temp"]])
+        ]
         before = [c for c in free if c.columns.get("temp", 10**6) < column.n]
         # The partner has the same words apart from the quantity; else it is the temperature just left of it; else the
         # first that lacks this quantity.
         partner = (same or (before[-1:] if turns else free if role == "rh" or len(channels) == 1 else []) or [None])[0]
         if partner is None and role == "rh":
-            partner = free[0] if free and len(free) == 1 else Channel(
-                probe_name(column.name) or f"channel {len(channels) + 1}")
+            partner = (
+                free[0]
+                if free and len(free) == 1
+                else Channel(probe_name(column.name) or f"channel {len(channels) + 1}")
+            )
             if partner not in channels:
                 channels.append(partner)
         if partner is not None:

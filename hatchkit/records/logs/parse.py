@@ -70,11 +70,22 @@ def parse(data: bytes, head, plan) -> pd.DataFrame:
     with warnings.catch_warnings():
         # A column of numbers with a text in some part of it is expected here and settled afterwards.
         warnings.simplefilter("ignore", pd.errors.DtypeWarning)
-        raw = pd.read_csv(text, sep=r"\s+" if head.separator == " " else head.separator, header=None,
-                          names=names, usecols=[str(n) for n in used], dtype=as_words,
-                          decimal=head.decimal, skip_blank_lines=False, skipinitialspace=head.spaced,
-                          quoting=csv.QUOTE_MINIMAL if head.quoted else csv.QUOTE_NONE, engine="c",
-                          encoding="utf-8", encoding_errors="replace", **options)
+        raw = pd.read_csv(
+            text,
+            sep=r"\s+" if head.separator == " " else head.separator,
+            header=None,
+            names=names,
+            usecols=[str(n) for n in used],
+            dtype=as_words,
+            decimal=head.decimal,
+            skip_blank_lines=False,
+            skipinitialspace=head.spaced,
+            quoting=csv.QUOTE_MINIMAL if head.quoted else csv.QUOTE_NONE,
+            engine="c",
+            encoding="utf-8",
+            encoding_errors="replace",
+            **options,
+        )
     raw.columns = [int(name) for name in raw.columns]
     return raw
 

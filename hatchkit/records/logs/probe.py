@@ -9,9 +9,13 @@ from hatchkit.records import marks
 from hatchkit.records.logs.order import file_order
 from hatchkit.spelling import many
 
-_WHY = {"stuck": "without any change for hours", "spike": "with a jump faster than the air of an egg box can make",
-        "out of range": "with a value no incubator has", "repeated": "with the time of another of other value",
-        "missing code": "without a value"}
+_WHY = {
+    "stuck": "without any change for hours",
+    "spike": "with a jump faster than the air of an egg box can make",
+    "out of range": "with a value no incubator has",
+    "repeated": "with the time of another of other value",
+    "missing code": "without a value",
+}
 
 _WEAKEST_FIRST = ("marked", "stuck", "spike", "out of range", "repeated", "clock step", "missing code")
 
@@ -35,8 +39,9 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
     table = {key: part[key][take] for key in ("temp_c", "rh_pct", "temp_logged_c")}
     table["time"] = utc[take]
     step = np.diff(table["time"].view(np.int64))
-    order, stepped = file_order(table["time"], step, name, rows, lines, account,
-                                (table["temp_logged_c"], table["rh_pct"]))
+    order, stepped = file_order(
+        table["time"], step, name, rows, lines, account, (table["temp_logged_c"], table["rh_pct"])
+    )
     if order is not None:
         table, rows = _take(table, rows, order)
         stepped = None if stepped is None else stepped[order]
@@ -92,8 +97,12 @@ def _merge(table, step, name, account) -> np.ndarray | None:
         keep = np.delete(keep, second)
     if not joined:
         return None
-    account.say("note", f"{many(joined, 'reading')} of {name} with the time of another, equal or completing it",
-                "merged with it", column=name)
+    account.say(
+        "note",
+        f"{many(joined, 'reading')} of {name} with the time of another, equal or completing it",
+        "merged with it",
+        column=name,
+    )
     return keep
 
 
@@ -112,8 +121,17 @@ def _frame(name, table, doubts, account) -> pd.DataFrame:
             _say_marks(account, reason, name, table["time"][where])
     _say_gaps(account, name, table["time"], doubts.get("gap"))
     time = pd.Series(table["time"], copy=False).dt.tz_localize("UTC")
-    frame = pd.DataFrame({"incubator": _same_text("", count), "probe": _same_text(name, count), "time": time,
-        "temp_c": table["temp_c"], "rh_pct": table["rh_pct"], "file": _same_text(account.file, count)}, copy=False)
+    frame = pd.DataFrame(
+        {
+            "incubator": _same_text("", count),
+            "probe": _same_text(name, count),
+            "time": time,
+            "temp_c": table["temp_c"],
+            "rh_pct": table["rh_pct"],
+            "file": _same_text(account.file, count),
+        },
+        copy=False,
+    )
     # A column taken over from another costs nothing until one of the two is changed.
     frame["doubt"] = frame["incubator"]
     if marked:
@@ -135,9 +153,13 @@ def _same_text(text: str, count: int):
 
 
 def _say_marks(account, reason, name, times) -> None:
-    account.say("doubtful", f"{many(len(times), 'reading')} of {name} {_WHY[reason]}, "
-                f"the first at {account.clock(times.min())}, the last at {account.clock(times.max())}",
-                f"kept and marked \"{reason}\"", column=name)
+    account.say(
+        "doubtful",
+        f"{many(len(times), 'reading')} of {name} {_WHY[reason]}, "
+        f"the first at {account.clock(times.min())}, the last at {account.clock(times.max())}",
+        f'kept and marked "{reason}"',
+        column=name,
+    )
 
 
 def _say_gaps(account, name, times, gap) -> None:
@@ -146,7 +168,15 @@ def _say_gaps(account, name, times, gap) -> None:
         length = (times[holes] - times[holes - 1]).astype(np.int64) / 3.6e9
         longest = int(np.argmax(length))
         hours = "1 hour" if round(length[longest], 1) == 1 else f"{length[longest]:.1f} hours".replace(".0 ", " ")
-        which = f"one gap of {hours} in the readings of {name}" if len(holes) == 1 else (
-            f"{len(holes)} gaps in the readings of {name}, the longest of {hours}")
-        account.say("note", f"{which}: nothing between {account.clock(times[holes[longest] - 1])} and "
-                    f"{account.clock(times[holes[longest]])}", "the gap stays empty", column=name)
+        which = (
+            f"one gap of {hours} in the readings of {name}"
+            if len(holes) == 1
+            else (f"{len(holes)} gaps in the readings of {name}, the longest of {hours}")
+        )
+        account.say(
+            "note",
+            f"{which}: nothing between {account.clock(times[holes[longest] - 1])} and "
+            f"{account.clock(times[holes[longest]])}",
+            "the gap stays empty",
+            column=name,
+        )

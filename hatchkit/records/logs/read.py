@@ -119,8 +119,14 @@ def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
         for said in text.said:
             own.tell(said)
         if text.pages:
-            own.ask(ENCODING, next(iter(text.pages)), text.pages, text.data.count(b"\n"), "log_encoding",
-                    names=[f"“{read}” ({page})" for page, read in text.pages.items()])
+            own.ask(
+                ENCODING,
+                next(iter(text.pages)),
+                text.pages,
+                text.data.count(b"\n"),
+                "log_encoding",
+                names=[f"“{read}” ({page})" for page, read in text.pages.items()],
+            )
         try:
             if text.data or not text.said:
                 parts.extend(_read_text(text.data, own, mine))
@@ -144,8 +150,11 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
     parts = []
     for place, only in enumerate(blocks(head) or [None]):
         # Of logs side by side each line is counted once.
-        own = account if place == 0 else Account(account.file, zone=account.zone, shift=account.shift,
-                                                 first_line=account.first_line)
+        own = (
+            account
+            if place == 0
+            else Account(account.file, zone=account.zone, shift=account.shift, first_line=account.first_line)
+        )
         parts.extend(_read_block(data, head, plan_columns(head, wishes.answers, only), own, wishes))
         if place:
             account.questions.extend(own.questions)
@@ -166,8 +175,10 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
     for heading, taken, choices in plan.asked:
         account.ask(heading, taken, choices, len(raw), "log_column")
     if plan.unused:
-        names = [head.header[n] if head.header and n < len(head.header) and head.header[n] else f"column {n + 1}"
-                 for n in plan.unused]
+        names = [
+            head.header[n] if head.header and n < len(head.header) and head.header[n] else f"column {n + 1}"
+            for n in plan.unused
+        ]
         account.tell(told.unused(names))
     _say_order(account, when, plan, head, raw)
     keep = sort_lines(account, data, head, plan, raw, when)
@@ -190,8 +201,9 @@ def _read_sections(data, cuts, account, wishes) -> list:
             parts.extend(_read_text(data[start:stop], own, wishes))
         except HatchkitError as error:
             own.lines["lines"] = data[start:stop].count(b"\n") + (not data[start:stop].endswith(b"\n"))
-            own.count("lines of a section that cannot be read", "lost", own.lines["lines"], str(error),
-                      first=before + 1)
+            own.count(
+                "lines of a section that cannot be read", "lost", own.lines["lines"], str(error), first=before + 1
+            )
         account.add(own)
         if "order" in own.facts:
             wishes = replace(wishes, others=(*wishes.others, own.facts["order"]))
@@ -240,8 +252,9 @@ def _say_order(account, when, plan, head, raw) -> None:
     if when.order.sure < 0.9:
         choices = dict.fromkeys([when.order.order, *ORDER_CHOICES])
         account.ask(column, when.order.order, choices, len(raw), "log_date_order")
-    account.tell(told.order_of_dates(when.order, example), row=head.first + 1 if when.order.sure < 0.9 else None,
-                 column=column)
+    account.tell(
+        told.order_of_dates(when.order, example), row=head.first + 1 if when.order.sure < 0.9 else None, column=column
+    )
 
 
 def _count_head(account, head) -> None:
@@ -259,13 +272,22 @@ def _count_head(account, head) -> None:
 def _count_rest(account, total, read, head) -> None:
     """Lines that the parser did not give back as rows (a quoted line break, an end mark)."""
     missing = total - head.first - read
-    account.count("lines that run on inside quotes or after the end mark", "doubtful", max(missing, 0), "left out",
-                  "open the file in a text editor and look for a stray quote mark")
+    account.count(
+        "lines that run on inside quotes or after the end mark",
+        "doubtful",
+        max(missing, 0),
+        "left out",
+        "open the file in a text editor and look for a stray quote mark",
+    )
 
 
 def _without_readings(data, head, account):
     account.lines["lines"] = count_lines(data, head, 0)
-    account.count("lines and no readings", "lost", account.lines["lines"],
-                  "the file has the header of a log and nothing below it", "export the log again")
+    account.count(
+        "lines and no readings",
+        "lost",
+        account.lines["lines"],
+        "the file has the header of a log and nothing below it",
+        "export the log again",
+    )
     return empty_readings()
-

@@ -14,13 +14,22 @@ from hatchkit.records.logs.documents import table as table_lines
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.stamps import kind_of
 
-_PAIR = re.compile(r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|&?\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
-                   r"err\w*)(?![\d:])"
-                   r"\s*(?P<unit>°?\s?[CFK](?![\w])|%(?:\s*r\.?h\.?)?|\*C|deg\.? ?[CF])?", re.IGNORECASE)
-_INSERT = re.compile(r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?"
-                     r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)?$", re.IGNORECASE)
-_CREATE = re.compile(r"create\s+table\s+(?:if\s+not\s+exists\s+)?[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*\("
-                     r"(?P<names>.*?)\)\s*(?:\w+[^;()]*)?;", re.IGNORECASE | re.DOTALL)
+_PAIR = re.compile(
+    r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|&?\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
+    r"err\w*)(?![\d:])"
+    r"\s*(?P<unit>°?\s?[CFK](?![\w])|%(?:\s*r\.?h\.?)?|\*C|deg\.? ?[CF])?",
+    re.IGNORECASE,
+)
+_INSERT = re.compile(
+    r"^\s*(?:\d+\s+)?insert\s+(?:or\s+\w+\s+)?(?:ignore\s+)?into\s+[`\"\[]?(?P<table>[\w.]+)[`\"\]]?"
+    r"\s*(?:\((?P<names>[^()]*)\))?\s*values\s*(?P<rows>\(.*)?$",
+    re.IGNORECASE,
+)
+_CREATE = re.compile(
+    r"create\s+table\s+(?:if\s+not\s+exists\s+)?[`\"\[]?(?P<table>[\w.]+)[`\"\]]?\s*\("
+    r"(?P<names>.*?)\)\s*(?:\w+[^;()]*)?;",
+    re.IGNORECASE | re.DOTALL,
+)
 
 
 def rows_of(data: bytes) -> bytes | None:
@@ -48,8 +57,12 @@ def rows_of(data: bytes) -> bytes | None:
 
 def _sql_lines(text: str) -> bytes | None:
     """The table of a dump that has the most rows."""
-    names = {match["table"].lower(): [re.sub(r"[`\"\[\]]", "", part.split()[0]) for part in match["names"].split(",")
-                                      if part.split()] for match in _CREATE.finditer(text)}
+    names = {
+        match["table"].lower(): [
+            re.sub(r"[`\"\[\]]", "", part.split()[0]) for part in match["names"].split(",") if part.split()
+        ]
+        for match in _CREATE.finditer(text)
+    }
     tables: dict = {}
     records, last = [], None
     for line in text.removesuffix("\n").split("\n"):
@@ -63,7 +76,7 @@ def _sql_lines(text: str) -> bytes | None:
         match = last = match or last
         rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", given)]
         table = match["table"].lower()
-        said = [part.strip(" `\"[]") for part in match["names"].split(",")] if match["names"] else names.get(table)
+        said = [part.strip(' `"[]') for part in match["names"].split(",")] if match["names"] else names.get(table)
         rows = [dict(zip(said or [f"column {n + 1}" for n in range(len(row))], row, strict=False)) for row in rows]
         tables[table] = tables.get(table, 0) + len(rows)
         records.append((table, rows))
@@ -76,8 +89,9 @@ def _sql_lines(text: str) -> bytes | None:
 def _sql_values(text: str) -> list:
     cells = re.findall(r"\s*('(?:[^']|'')*'|[^,]*)\s*(?:,|$)", text)[: text.count(",") + 1]
     cells = [cell.strip() for cell in cells]
-    return ["" if cell.upper() == "NULL" else cell[1:-1].replace("''",
-                                                                 "'") if cell[:1] == "'" else cell for cell in cells]
+    return [
+        "" if cell.upper() == "NULL" else cell[1:-1].replace("''", "'") if cell[:1] == "'" else cell for cell in cells
+    ]
 
 
 class _Page(HTMLParser):
@@ -152,8 +166,11 @@ def _is_labelled(data: bytes) -> bool:
 
 
 def _labels(line: str) -> list:
-    return [match for match in _PAIR.finditer(line)
-            if role_of(re.sub(r"^.*[\d:)\]>]\s+", "", match["name"])) in ("temp", "rh", "dew_point", "wet_bulb")]
+    return [
+        match
+        for match in _PAIR.finditer(line)
+        if role_of(re.sub(r"^.*[\d:)\]>]\s+", "", match["name"])) in ("temp", "rh", "dew_point", "wet_bulb")
+    ]
 
 
 def _source_of(stamp: str) -> dict:
@@ -180,9 +197,14 @@ def _labelled_lines(data: bytes) -> bytes:
         name = re.sub(r"^.*[\d:)\]>]\s+", "", first["name"])
         stamp = line[: first.start() + len(first["name"]) - len(name)]
         if not re.search(r"\d", stamp):
-            stamp = line[found[-1].end():].strip(" @%\t,;|-[]()>")
-        stamp = re.sub(r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
-                       r"fecha)\s*[:=]\s*", " ", stamp.strip(" \t,;|-[]()>"), flags=re.IGNORECASE)
+            stamp = line[found[-1].end() :].strip(" @%\t,;|-[]()>")
+        stamp = re.sub(
+            r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
+            r"fecha)\s*[:=]\s*",
+            " ",
+            stamp.strip(" \t,;|-[]()>"),
+            flags=re.IGNORECASE,
+        )
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
         row |= _source_of(row["time"])
         for match in found:

@@ -75,8 +75,9 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     """
     folder, rows, parts, asked, facts = Path(folder), [], [], [], {}
     owners = owner.Owners(settings, batches, answers)
-    base = dict(spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone,
-                answers=answers or {})
+    base = dict(
+        spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone, answers=answers or {}
+    )
     paths = log_files(folder)
     for name in loose:
         with guarded(name, "", rows, "file_broken"):
@@ -85,9 +86,15 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     for path in paths:
         name = path.relative_to(folder).as_posix()
         if path.parent == folder:
-            rows.append(problem("note", file=name, found=f"{name} is a log and lies beside the table of batches",
-                                done="read like the logs in the folder sensors",
-                                mend="put it into a folder named sensors"))
+            rows.append(
+                problem(
+                    "note",
+                    file=name,
+                    found=f"{name} is a log and lies beside the table of batches",
+                    done="read like the logs in the folder sensors",
+                    mend="put it into a folder named sensors",
+                )
+            )
         if path.suffix.lower() in _NO_LOGS:
             rows.append(problem("note", file=name, **told.not_a_log(name)))
             continue
@@ -97,8 +104,15 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
             try:
                 found, account = read_parts(path, wishes, name=name)
             except HatchkitError as error:
-                rows.append(problem("lost", file=name, found=str(error), done="left out",
-                                    mend="export the log again as CSV, or take the file out of the folder sensors"))
+                rows.append(
+                    problem(
+                        "lost",
+                        file=name,
+                        found=str(error),
+                        done="left out",
+                        mend="export the log again as CSV, or take the file out of the folder sensors",
+                    )
+                )
         if account is None:
             facts[name] = {}
             continue
@@ -121,8 +135,11 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
 def _open(asked: list, answers: dict) -> pd.DataFrame:
     """The questions that are not answered, each once; an answer that is none of the choices is none."""
     rows = {(row["file"], row["sheet"], row["heading"]): row for row in reversed(asked)}
-    left = [dict(row, choices=[dict(taken=choice, adds_up=None, of=None) for choice in row["choices"]])
-            for key, row in rows.items() if answers.get(key) not in row["choices"]]
+    left = [
+        dict(row, choices=[dict(taken=choice, adds_up=None, of=None) for choice in row["choices"]])
+        for key, row in rows.items()
+        if answers.get(key) not in row["choices"]
+    ]
     return pd.DataFrame(sorted(reversed(left), key=lambda row: -row["rows_changed"]), columns=QUESTIONS)
 
 
@@ -133,14 +150,18 @@ def _kind(name: str) -> str:
 
 def log_files(folder: Path) -> list[Path]:
     """All files in the folder ``sensors`` (and folders in it), by name; none is passed over."""
-    base = next((entry for entry in sorted(folder.iterdir()) if entry.is_dir() and entry.name.lower() == "sensors"),
-                None)
+    base = next(
+        (entry for entry in sorted(folder.iterdir()) if entry.is_dir() and entry.name.lower() == "sensors"), None
+    )
     if base is None:
         return []
-    return sorted(path for path in base.rglob("*")
-                  if (not path.is_dir() or path.suffix.lower() in (".csv", ".txt", ".log"))
-                  and not any(part.startswith((".", "~", "__MACOSX")) for part in path.relative_to(base).parts)
-                  and path.name.lower() not in ("thumbs.db", "desktop.ini"))
+    return sorted(
+        path
+        for path in base.rglob("*")
+        if (not path.is_dir() or path.suffix.lower() in (".csv", ".txt", ".log"))
+        and not any(part.startswith((".", "~", "__MACOSX")) for part in path.relative_to(base).parts)
+        and path.name.lower() not in ("thumbs.db", "desktop.ini")
+    )
 
 
 def _is_log(path: Path, settings) -> bool:
@@ -175,10 +196,22 @@ def _wishes(name, *, settings, owners, timezone, spans, answers, others) -> Wish
         from hatchkit.climate import air  # formulas only; see humidity
 
         pressure = float(air.standard_pressure(incubator["altitude_m"]))
-    mine = {(file, heading): choice for (file, _, heading), choice in answers.items()
-            if file == name or file.startswith(f"{name}/")}
-    return Wishes(said.get("timezone", timezone), said.get("temp_unit"), said.get("day_first"), pressure_kpa=pressure,
-                  still_air=said.get("air") == "still", spans=spans, shown_in=timezone, answers=mine, others=others)
+    mine = {
+        (file, heading): choice
+        for (file, _, heading), choice in answers.items()
+        if file == name or file.startswith(f"{name}/")
+    }
+    return Wishes(
+        said.get("timezone", timezone),
+        said.get("temp_unit"),
+        said.get("day_first"),
+        pressure_kpa=pressure,
+        still_air=said.get("air") == "still",
+        spans=spans,
+        shown_in=timezone,
+        answers=mine,
+        others=others,
+    )
 
 
 def _with_offset(readings, settings) -> pd.DataFrame:
@@ -194,4 +227,3 @@ def _with_offset(readings, settings) -> pd.DataFrame:
             rows = mine if probe is None else mine & readings["probe"].isin(same)
             readings.loc[rows, "temp_c"] += float(degrees)
     return readings
-

@@ -59,7 +59,7 @@ def _begins_anew(local, row: int) -> bool:
 
     In a log that is written newest first every further page is of earlier times; there it is no sign.
     """
-    after, before = local[row + 1:], local[:row]
+    after, before = local[row + 1 :], local[:row]
     after, before = after[~np.isnat(after)], before[~np.isnat(before)]
     if row < 2 or not np.isnat(local[row - 1]) or not len(after) or not len(before) or after[0] >= before[-1]:
         return False

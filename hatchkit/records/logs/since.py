@@ -9,13 +9,18 @@ import numpy as np
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 
-_COUNTS = re.compile(r"elapsed|millis|\bms\b|since|uptime|verstrichen|[ée]coul[ée]|trascors|transcurrid|laufzeit|"
-                     r"^(?:time|zeit|t|sec|secs|seconds|minutes?|hours?|sekunden|minuten)\W*(?:[(\[]?(?:s|secs?|ms|min|mins|h|hrs?|seconds|minutes|hours)[)\]]?)?$",
-                     re.IGNORECASE)
-_STEP = re.compile(r"(?:interval\w*|step|rate|period\w*|every|sampl\w+|logging|messrate|takt|intervall\w*|pas|passo|"
-                   r"paso)"
-                   r"[^\d\n]{0,30}?(\d+(?:[.,]\d+)?)\s*(ms|milli\w*|s\b|sec\w*|sek\w*|min\w*|m\b|h\b|hours?|std\w*|stunden?)|"
-                   r"(?:interval\w*|intervall\w*)[^\d\n]{0,30}?(\d\d):(\d\d):(\d\d)", re.IGNORECASE)
+_COUNTS = re.compile(
+    r"elapsed|millis|\bms\b|since|uptime|verstrichen|[ée]coul[ée]|trascors|transcurrid|laufzeit|"
+    r"^(?:time|zeit|t|sec|secs|seconds|minutes?|hours?|sekunden|minuten)\W*(?:[(\[]?(?:s|secs?|ms|min|mins|h|hrs?|seconds|minutes|hours)[)\]]?)?$",
+    re.IGNORECASE,
+)
+_STEP = re.compile(
+    r"(?:interval\w*|step|rate|period\w*|every|sampl\w+|logging|messrate|takt|intervall\w*|pas|passo|"
+    r"paso)"
+    r"[^\d\n]{0,30}?(\d+(?:[.,]\d+)?)\s*(ms|milli\w*|s\b|sec\w*|sek\w*|min\w*|m\b|h\b|hours?|std\w*|stunden?)|"
+    r"(?:interval\w*|intervall\w*)[^\d\n]{0,30}?(\d\d):(\d\d):(\d\d)",
+    re.IGNORECASE,
+)
 _START = re.compile(r"start|begin|first|d[ée]but|inizio|inicio|erste|anfang|pocz|za[čc][áa]t|kezd", re.IGNORECASE)
 
 
@@ -24,10 +29,17 @@ def counts(name: str) -> bool:
     return bool(_COUNTS.search(name.replace("_", " ").strip()))
 
 
-_UNITS = ((1000, r"\bms\b|milli"), (60_000_000, r"\bmin"), (3_600_000_000, r"\bh\b|\bhrs?\b|hour|stunde|std|heures?\b|"
-                                                                       r"\bor[ae]\b|horas?\b"),
-          (86_400_000_000, r"\bdays?\b|\btage?\b|jours?\b|giorni|d[ií]as?\b|\bd\b"),
-          (1_000_000, r"\bs\b|\bsec|second|sek|segund|sekund"))
+_UNITS = (
+    (1000, r"\bms\b|milli"),
+    (60_000_000, r"\bmin"),
+    (
+        3_600_000_000,
+        r"\bh\b|\bhrs?\b|hour|stunde|std|heures?\b|"
+        r"\bor[ae]\b|horas?\b",
+    ),
+    (86_400_000_000, r"\bdays?\b|\btage?\b|jours?\b|giorni|d[ií]as?\b|\bd\b"),
+    (1_000_000, r"\bs\b|\bsec|second|sek|segund|sekund"),
+)
 
 
 def unit_micros(name: str) -> int | None:
@@ -40,14 +52,19 @@ def is_elapsed(name: str, cells: list) -> bool:
     """Whether hours and minutes in a column are a time since the start: its heading says so, or they pass 24 hours."""
     hours = [int(match[1]) for cell in cells if (match := re.fullmatch(r"(\d{1,4}):\d\d(?::\d\d(?:\.\d+)?)?", cell))]
     said = bool(_COUNTS.search(name.replace("_", " ").strip())) and not re.fullmatch(
-        r"\W*(?:time|zeit|t)\W*", name, re.IGNORECASE)
+        r"\W*(?:time|zeit|t)\W*", name, re.IGNORECASE
+    )
     return bool(hours) and (said or max(hours) > 24)
 
 
 def start_above(preamble) -> np.datetime64 | None:
     """The moment at which the log began, from the lines above the readings."""
-    found = [(bool(_START.search(line)), one.moment) for line in preamble for one in times.find(line, True)
-             if one.kind == "date" and one.hour_written and one.year_written and not one.why]
+    found = [
+        (bool(_START.search(line)), one.moment)
+        for line in preamble
+        for one in times.find(line, True)
+        if one.kind == "date" and one.hour_written and one.year_written and not one.why
+    ]
     for said in (True, False):
         moments = {moment for starts, moment in found if starts == said}
         if len(moments) == 1:
@@ -73,9 +90,11 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     """
     start = start_above(preamble)
     if start is None:
-        raise HatchkitError(f"its times count from the start of the log ({name or 'one reading after the other'}), "
-                            f"and the lines above the readings do not say when that was; write a line such as Start: "
-                            "2026-03-05 18:30 at the top")
+        raise HatchkitError(
+            f"its times count from the start of the log ({name or 'one reading after the other'}), "
+            f"and the lines above the readings do not say when that was; write a line such as Start: "
+            "2026-03-05 18:30 at the top"
+        )
     if column is None:
         step = step_above(preamble)
         return start + np.arange(len(raw)) * np.timedelta64(step, "us")
@@ -102,8 +121,12 @@ def _counted(column) -> np.ndarray | None:
     parts = [form.fullmatch(str(cell).strip()) for cell in cells]
     if not any(parts):
         return None
-    seconds = [np.nan if part is None else int(part[1] or 0) * 86_400 + int(part[2]) * 3600 + int(part[3]) * 60
-               + float(part[4] or 0) for part in parts]
+    seconds = [
+        np.nan
+        if part is None
+        else int(part[1] or 0) * 86_400 + int(part[2]) * 3600 + int(part[3]) * 60 + float(part[4] or 0)
+        for part in parts
+    ]
     return np.array([*seconds, np.nan])[codes]
 
 
@@ -113,5 +136,7 @@ def _unit_by_step(value: np.ndarray, step: int | None, name: str) -> int:
     for micros, _ in _UNITS:
         if step and usual > 0 and abs(usual * micros - step) < 0.01 * step:
             return micros
-    raise HatchkitError(f"its times count from the start of the log, and the heading {name or 'of that column'} does "
-                        f"not say whether in seconds, minutes or hours; write for example \"{name or 'Time'} (min)\"")
+    raise HatchkitError(
+        f"its times count from the start of the log, and the heading {name or 'of that column'} does "
+        f'not say whether in seconds, minutes or hours; write for example "{name or "Time"} (min)"'
+    )

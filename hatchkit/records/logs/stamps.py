@@ -47,7 +47,7 @@ class Stamps:
 @lru_cache(maxsize=16_384)
 def kind_of(text: str) -> str:
     """What a cell is as a stamp: "both" (date and time), "date", "time", "epoch" or "" (none)."""
-    text = text.strip(' "\'')
+    text = text.strip(" \"'")
     if not text or _SHORT_NUMBER.fullmatch(text) or not any(map(str.isdigit, text)):
         return ""
     if is_epoch(text):
@@ -125,12 +125,16 @@ def read_clocks(clocks, day: np.datetime64, days: dict | None = None) -> Stamps:
             local[row] = NAT
     local[~found.hour_written] = NAT
     if any(re.match(r"(?:2[5-9]|[3-9]\d|\d{3,}):", str(clocks[row])) for row in list(found.reasons)[:1000]):
-        raise HatchkitError("its times pass 24 hours, so they count from the start of the log and are no times of day; "
-                            "write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column")
+        raise HatchkitError(
+            "its times pass 24 hours, so they count from the start of the log and are no times of day; "
+            "write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column"
+        )
     good = np.flatnonzero(~np.isnat(local))
     if (np.diff(local[good]) < np.timedelta64(0, "us")).mean() > 0.5:
-        raise HatchkitError("its times of day run backwards and stand without a date, so the day of each cannot be "
-                            "told; turn the lines around, or write the date beside each")
+        raise HatchkitError(
+            "its times of day run backwards and stand without a date, so the day of each cannot be "
+            "told; turn the lines around, or write the date beside each"
+        )
     back = np.diff(local[good]) < np.timedelta64(-12, "h")
     over = np.concatenate([[0], np.cumsum(back)]).astype(int) if len(good) else np.zeros(0, dtype=int)
     for row, own in sorted((days or {}).items()):
@@ -154,8 +158,10 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     name : str
         Heading of the hours.
     """
-    numbers = {part: pd.to_numeric(raw[n], errors="coerce").replace([np.inf, -np.inf], np.nan).to_numpy(dtype=float)
-               for part, n in places.items()}
+    numbers = {
+        part: pd.to_numeric(raw[n], errors="coerce").replace([np.inf, -np.inf], np.nan).to_numpy(dtype=float)
+        for part, n in places.items()
+    }
     hour = numbers.get("hour")
     if "yearday" in numbers:
         _split_yearday(numbers)
@@ -163,15 +169,18 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
         most = np.nanmax(hour, initial=0)
         figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
         if most < 24 and figures < 3 and part_of_time(name) != "hour" and _within_one_day(numbers, hour):
-            raise HatchkitError(f"its column {name} holds 0 to {most:.0f} on one day, which can be hours or minutes "
-                                "past midnight; name the column hour, or write the times as 00:07")
+            raise HatchkitError(
+                f"its column {name} holds 0 to {most:.0f} on one day, which can be hours or minutes "
+                "past midnight; name the column hour, or write the times as 00:07"
+            )
         if figures > 4 or most >= 2500:
             numbers["second"], hour = hour % 100, hour // 100
             numbers["minute"], numbers["hour"] = hour % 100, hour // 100
         elif figures > 2 or most >= 100:
             numbers["minute"], numbers["hour"] = hour % 100, hour // 100
-    return Stamps(times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute",
-                                                                      "second"))))
+    return Stamps(
+        times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute", "second")))
+    )
 
 
 def _split_yearday(numbers: dict) -> None:
@@ -196,16 +205,24 @@ def _within_one_day(numbers: dict, hour: np.ndarray) -> bool:
 
 def day_above(preamble) -> np.datetime64 | None:
     """The one date that the lines above the readings name; None where there is none or there are several."""
-    days = {found.moment.astype("datetime64[D]") for line in preamble for found in times.find(line, True)
-            if found.kind == "date" and found.year_written and not np.isnat(found.moment)}
+    days = {
+        found.moment.astype("datetime64[D]")
+        for line in preamble
+        for found in times.find(line, True)
+        if found.kind == "date" and found.year_written and not np.isnat(found.moment)
+    }
     return days.pop() if len(days) == 1 else None
 
 
 def year_above(preamble, name: str) -> int | None:
     """The one year that the lines above the readings, or else the name of the file, speak of."""
     for texts in (preamble, [re.sub(r"[_.]", " ", name)]):
-        years = {int(str(found.moment)[:4]) for text in texts for found in times.find(text, True)
-                 if found.kind in ("year", "date", "month") and not np.isnat(found.moment) and found.year_written}
+        years = {
+            int(str(found.moment)[:4])
+            for text in texts
+            for found in times.find(text, True)
+            if found.kind in ("year", "date", "month") and not np.isnat(found.moment) and found.year_written
+        }
         if len(years) == 1:
             return years.pop()
     return None

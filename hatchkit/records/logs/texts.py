@@ -21,8 +21,17 @@ from hatchkit.records.marks import limit
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
 #: What zipfile raises where bytes of an archive are wrong, or a password is missing.
-_DAMAGED = (zipfile.BadZipFile, RuntimeError, NotImplementedError, OSError, EOFError, ValueError, KeyError, zlib.error,
-            struct.error)
+_DAMAGED = (
+    zipfile.BadZipFile,
+    RuntimeError,
+    NotImplementedError,
+    OSError,
+    EOFError,
+    ValueError,
+    KeyError,
+    zlib.error,
+    struct.error,
+)
 
 
 @dataclass
@@ -107,8 +116,11 @@ def _of_archive(path: Path, data: bytes, page_of) -> list[Text]:
 
 def _of_members(archive: zipfile.ZipFile, members: list, page_of) -> list[Text]:
     most = limit("file_most_mb") * 1e6
-    members = [info for info in members if not Path(info.filename).name.startswith((".", "_")) and
-               not info.filename.startswith("__MACOSX")][:_MOST_MEMBERS]
+    members = [
+        info
+        for info in members
+        if not Path(info.filename).name.startswith((".", "_")) and not info.filename.startswith("__MACOSX")
+    ][:_MOST_MEMBERS]
     if sum(info.file_size for info in members) > most:
         raise HatchkitError(f"unpacked it is larger than {most / 1e6:.0f} MB; split it by month")
     out = []
@@ -151,8 +163,12 @@ def _joined(tables: list) -> list:
     for name, names, rows in tables:
         key = tuple(names) if role_of(name) in MEASURES and not any(role_of(one) in MEASURES for one in names) else name
         alike.setdefault(key, []).append((name, names, rows))
-    return [(part[0][0], [*part[0][1], "quantity"], [[*row, name] for name, _, rows in part for row in rows])
-            if isinstance(key, tuple) else part[0] for key, part in alike.items()]
+    return [
+        (part[0][0], [*part[0][1], "quantity"], [[*row, name] for name, _, rows in part for row in rows])
+        if isinstance(key, tuple)
+        else part[0]
+        for key, part in alike.items()
+    ]
 
 
 def _of_workbook(path: Path) -> list[Text]:
@@ -175,8 +191,9 @@ def _of_workbook(path: Path) -> list[Text]:
 def _without_outer_quotes(data: bytes) -> bytes:
     """The text without the quotes in which some spreadsheets wrap each whole line."""
     lines = [line.rstrip(b"\r") for line in data[:8192].split(b"\n")[:50] if line.strip()]
-    if len(lines) < 3 or sum(bool(re.fullmatch(rb'"[^"]*[;,\t][^"]*"',
-                                               line)) for line in lines[:-1]) < 0.8 * (len(lines) - 1):
+    if len(lines) < 3 or sum(bool(re.fullmatch(rb'"[^"]*[;,\t][^"]*"', line)) for line in lines[:-1]) < 0.8 * (
+        len(lines) - 1
+    ):
         return data
     return re.sub(rb'(?m)^"(.*)"(\r?)$', rb"\1\2", data).replace(b'""', b'"')
 

@@ -27,8 +27,12 @@ def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
         account.say("note", f"the file says its clock is {words}", "taken as its zone")
         return stamps.local - np.timedelta64(int(offset * 1e6), "us")
     if named is None:
-        account.say("note", "the file and season.toml name no time zone", "times are taken as the clock showed them",
-                    "write timezone = \"Europe/Rome\" (or yours) in season.toml")
+        account.say(
+            "note",
+            "the file and season.toml name no time zone",
+            "times are taken as the clock showed them",
+            'write timezone = "Europe/Rome" (or yours) in season.toml',
+        )
     utc, notes = zones.to_utc(stamps.local, named, put_right=wishes.answers.get(CLOCK) != PUT_RIGHT[1])
     if any("put right" in found for _, found, _, _ in notes):
         account.ask(CLOCK, PUT_RIGHT[0], PUT_RIGHT, len(utc), "log_clock")

@@ -25,8 +25,9 @@ def missing_words() -> frozenset:
 @cache
 def _missing_numbers(quantity: str, unit: str) -> np.ndarray:
     table = reference.load("missing_codes")
-    rows = table[(table["kind"] == "number") & table["quantity"].isin([quantity, "any"])
-                 & table["unit"].isin([unit, "any"])]
+    rows = table[
+        (table["kind"] == "number") & table["quantity"].isin([quantity, "any"]) & table["unit"].isin([unit, "any"])
+    ]
     return rows["code"].astype(float).to_numpy()
 
 
@@ -50,10 +51,20 @@ def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None, np.ndarray | None
         return (np.where(endless, np.nan, values) if endless.any() else values), None, None
     codes, distinct = pd.factorize(column.to_numpy(dtype=object))
     values = np.array([_number(cell) for cell in distinct] + [np.nan])
-    text = np.array([isinstance(cell, str) and np.isnan(value) and cell.strip(' "').lower() not in missing_words()
-                     for cell, value in zip(distinct, values, strict=False)] + [False])
-    marked = np.array([isinstance(cell, str) and not np.isnan(value) and without_mark(_plain(cell)) != _plain(cell)
-                       for cell, value in zip(distinct, values, strict=False)] + [False])
+    text = np.array(
+        [
+            isinstance(cell, str) and np.isnan(value) and cell.strip(' "').lower() not in missing_words()
+            for cell, value in zip(distinct, values, strict=False)
+        ]
+        + [False]
+    )
+    marked = np.array(
+        [
+            isinstance(cell, str) and not np.isnan(value) and without_mark(_plain(cell)) != _plain(cell)
+            for cell, value in zip(distinct, values, strict=False)
+        ]
+        + [False]
+    )
     return values[codes], text[codes], marked[codes] if marked.any() else None
 
 
@@ -163,8 +174,13 @@ def _said_by(cell, is_unit: bool) -> str:
         return ""
     if is_unit:
         letter = _unit_letter(cell)
-        return "" if cell.strip() == "" else {"%": "%", "": "other"}.get(letter,
-                                                                         "temp") if letter or other_unit(cell) else ""
+        return (
+            ""
+            if cell.strip() == ""
+            else {"%": "%", "": "other"}.get(letter, "temp")
+            if letter or other_unit(cell)
+            else ""
+        )
     role = role_of(cell)
     return role if role in (*MEASURES, "other") else "other" if role == "outdoor" else ""
 
@@ -174,5 +190,6 @@ def _quantity(said: list) -> str:
     if "other" in said:
         return "other"
     found = next((role for role in said if role in MEASURES and role != "temp"), "") or (
-        "temp" if "temp" in said else "")
+        "temp" if "temp" in said else ""
+    )
     return "rh" if "%" in said and found in ("", "temp") else found

@@ -29,13 +29,15 @@ def blocks(head: Head) -> list:
         return []
     moments = [times.read([cell or None for cell in c.cells], True).moments for c in starts]
     if usual_kind(starts[0]) == "both" and all(
-            len(np.unique((other - moments[0])[~np.isnat(other - moments[0])])) < 2 for other in moments[1:]):
+        len(np.unique((other - moments[0])[~np.isnat(other - moments[0])])) < 2 for other in moments[1:]
+    ):
         return []
     edges = [0, *(c.n for c in starts[1:]), head.width]
     groups = [set(range(a, b)) for a, b in zip(edges, edges[1:], strict=False)]
     named = [any(c.n in group and c.role in ("temp", "rh", "value") for c in columns) for group in groups]
-    clocks = [usual_kind(starts[0]) == "both" or any(usual_kind(columns[n]) == "time" for n in group)
-              for group in groups]
+    clocks = [
+        usual_kind(starts[0]) == "both" or any(usual_kind(columns[n]) == "time" for n in group) for group in groups
+    ]
     groups = [group for group, measured, timed in zip(groups, named, clocks, strict=True) if measured and timed]
     differ = usual_kind(starts[0]) == "both" or _clocks_differ(columns)
     return groups if groups and differ else []
@@ -62,8 +64,11 @@ def stamp_columns(columns: list, head: Head) -> Plan:
 
     if head.dated_by == "parts":
         places = parts_of(head.header or [])
-        apart = {part: n for part, n in places.items() if part in ("year", "month", "day", "yearday")
-                 or len(places) > 2 + ("yearday" not in places)}
+        apart = {
+            part: n
+            for part, n in places.items()
+            if part in ("year", "month", "day", "yearday") or len(places) > 2 + ("yearday" not in places)
+        }
         if "hour" not in apart:
             clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
             apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
@@ -74,12 +79,19 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
     if head.dated_by == "since":
         if dated := [c for c in columns if c.role == "date" and c.numeric]:
-            raise HatchkitError(f"its column {dated[0].name} holds numbers such as {dated[0].cells[0]}, which are read "
-                                "as no date; write them as 2025-09-11")
+            raise HatchkitError(
+                f"its column {dated[0].name} holds numbers such as {dated[0].cells[0]}, which are read "
+                "as no date; write them as 2025-09-11"
+            )
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
-            lacks = "when it began and how long a step is" if start_above(head.preamble) is None else (
-                "how long a step is, nor does a heading such as Elapsed (min) say in which column time is counted")
+            lacks = (
+                "when it began and how long a step is"
+                if start_above(head.preamble) is None
+                else (
+                    "how long a step is, nor does a heading such as Elapsed (min) say in which column time is counted"
+                )
+            )
             raise HatchkitError(f"no line of it holds a date, and the lines above the readings do not say {lacks}")
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
@@ -91,14 +103,31 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     time = first("time", ("time", "stamp"))
     if time is None and date is not None:
         # 18.30 or 1830 is a clock time only where its heading says so.
-        time = next((c.n for c in columns if c.n != date and any(c.cells) and (
-            c.role in ("time", "hour") or part_of_time(c.name) == "hour" and len(c.values)
-            and ((c.values == np.round(c.values)) & (c.values >= 0) & (c.values <= 24)).all())), None)
+        time = next(
+            (
+                c.n
+                for c in columns
+                if c.n != date
+                and any(c.cells)
+                and (
+                    c.role in ("time", "hour")
+                    or part_of_time(c.name) == "hour"
+                    and len(c.values)
+                    and ((c.values == np.round(c.values)) & (c.values >= 0) & (c.values <= 24)).all()
+                )
+            ),
+            None,
+        )
     if both is not None and (not midnights or time is None or len(set(columns[time].cells)) < 2):
         return Plan([both])
     if date is not None and time is not None:
-        half = [c.n for c in columns if c.n not in (date, time) and any(c.cells) and all(
-            plain(cell).replace(" ", "") in ("am", "pm", "a", "p") for cell in c.cells if cell)]
+        half = [
+            c.n
+            for c in columns
+            if c.n not in (date, time)
+            and any(c.cells)
+            and all(plain(cell).replace(" ", "") in ("am", "pm", "a", "p") for cell in c.cells if cell)
+        ]
         minute = [c.n for c in columns if c.n not in (date, time) and part_of_time(c.name) == "minute" and any(c.cells)]
         bare = all(re.fullmatch(r"\d{1,2}", cell) for cell in columns[time].cells if cell)
         return Plan([date, time, *half[:1]], minute=minute[0] if minute and bare else None)
@@ -126,12 +155,15 @@ def hours_of(columns: list, plan: Plan) -> list:
     return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]
 
 
-_UNIT_ABOVE = re.compile(r"(?:unit|units|scale|einheit|unité|unità|unidad|eenheid|jednost\w+|jednotk\w+|enhet|enhed|"
-                         r"egység)"
-                         r"[^\n]{0,25}?[\s:;=,\t(]\W{0,3}(celsius|fahrenheit|kelvin|[CFK])(?![A-Za-z])", re.IGNORECASE)
+_UNIT_ABOVE = re.compile(
+    r"(?:unit|units|scale|einheit|unité|unità|unidad|eenheid|jednost\w+|jednotk\w+|enhet|enhed|"
+    r"egység)"
+    r"[^\n]{0,25}?[\s:;=,\t(]\W{0,3}(celsius|fahrenheit|kelvin|[CFK])(?![A-Za-z])",
+    re.IGNORECASE,
+)
 
 
 def unit_above(preamble) -> str:
-    """"C", "F" or "K" where the lines above the readings name the unit of temperature, else ""."""
+    """ "C", "F" or "K" where the lines above the readings name the unit of temperature, else ""."""
     found = {match[1][0].upper() for line in preamble if (match := _UNIT_ABOVE.search(line))}
     return found.pop() if len(found) == 1 else ""

@@ -16,14 +16,44 @@ from hatchkit.records.times.forms import zone_seconds
 from hatchkit.records.times.words import zones as zone_words
 
 _ZONE = re.compile(r"(?<![A-Za-z])(?:UTC|GMT)\s*(?:[+-]\s*\d{1,2}(?::?\d{2})?)?(?![A-Za-z])")
-_REGION = re.compile(r"(?<![\w/])(?:Europe|America|Africa|Asia|Australia|Atlantic|Pacific|Indian|Etc)/[A-Za-z_]+"
-                     r"(?:/[A-Za-z_]+)?(?:[+-]\d{1,2})?(?![\w/])")
-_SUMMER = re.compile(r"\bdst\b|summer ?time|daylight|sommerzeit|heure d.[ée]t[ée]|ora legale|hor[aá]rio de ver|"
-                     r"zomertijd|czas letni|letn[íi] [čc]as|sommartid|sommertid|ny[áa]ri id", re.IGNORECASE)
+_REGION = re.compile(
+    r"(?<![\w/])(?:Europe|America|Africa|Asia|Australia|Atlantic|Pacific|Indian|Etc)/[A-Za-z_]+"
+    r"(?:/[A-Za-z_]+)?(?:[+-]\d{1,2})?(?![\w/])"
+)
+_SUMMER = re.compile(
+    r"\bdst\b|summer ?time|daylight|sommerzeit|heure d.[ée]t[ée]|ora legale|hor[aá]rio de ver|"
+    r"zomertijd|czas letni|letn[íi] [čc]as|sommartid|sommertid|ny[áa]ri id",
+    re.IGNORECASE,
+)
 _OFF = re.compile(r"\b(?:off|no|0|false|aus|nein|non|nee|nie|ne|nej|nem|ei|disabled|arrêt|não|nao)\W*$", re.IGNORECASE)
-_NAMES = {"utc offset", "offset utc", "gmt offset", "tz", "tz offset", "time zone", "timezone", "zone", "zeitzone",
-          "fuso orario", "fuseau horaire", "zona horaria", "fuso horario", "tijdzone", "strefa czasowa", "casove pasmo",
-          "tidszon", "tidszone", "tidssone", "idozona", "aikavyohyke", "utc", "gmt", "offset", "tzoffset", "utcoffset"}
+_NAMES = {
+    "utc offset",
+    "offset utc",
+    "gmt offset",
+    "tz",
+    "tz offset",
+    "time zone",
+    "timezone",
+    "zone",
+    "zeitzone",
+    "fuso orario",
+    "fuseau horaire",
+    "zona horaria",
+    "fuso horario",
+    "tijdzone",
+    "strefa czasowa",
+    "casove pasmo",
+    "tidszon",
+    "tidszone",
+    "tidssone",
+    "idozona",
+    "aikavyohyke",
+    "utc",
+    "gmt",
+    "offset",
+    "tzoffset",
+    "utcoffset",
+}
 
 
 def _told(name: str) -> str:
@@ -61,7 +91,7 @@ def zone_above(head, plan: Plan, local) -> tuple[float | str | None, str, bool]:
         if match := _ZONE.search(text):
             if text in head.preamble and _of_another_moment(text, local):
                 continue
-            beside = text[match.end():] if text in head.preamble else ""
+            beside = text[match.end() :] if text in head.preamble else ""
             said = _SUMMER.search(beside)
             return zone_seconds(match[0]), match[0].strip(), bool(said) and not _OFF.search(beside)
     return None, "", False

@@ -105,10 +105,7 @@ def _is_log(block, columns, options, first, possible, counted) -> bool:
     events = _has_events(columns, first)
     if {"eggs_set", "hatched"} <= whole and not events:
         return False
-    dated = any(
-        name in _DAYS or "date" in fields
-        for name, fields in zip(first, possible, strict=True)
-    )
+    dated = any(name in _DAYS or "date" in fields for name, fields in zip(first, possible, strict=True))
     if not dated:
         return False
     if "batch" in first and counted and not {"eggs_set", "set_at", "hatched"} & set(first):

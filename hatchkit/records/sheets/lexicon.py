@@ -15,9 +15,7 @@ from hatchkit.records.words import csv_rows, letters_apart, nearest_words, plain
 LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
 
 #: Endings that the same word may carry (plural, case, gender), longest first.
-_ENDINGS = tuple(
-    "ych ami ene ede nes en er es em et an ow ek ok ak ot ja at s e n y i a o t k r u".split()
-)
+_ENDINGS = tuple("ych ami ene ede nes en er es em et an ow ek ok ak ot ja at s e n y i a o t k r u".split())
 _NOTHING = frozenset(
     "the of at a and or for with from by von der die das dem den des und im bei am zu le la les de du des "
     "a au aux et en van het een bij na el los las del y con por il lo gli di e al alla dello o os as do "

@@ -30,9 +30,7 @@ def decide_order(understood, hint: bool | None):
     day_first : bool
     questions : list of dict
     """
-    texts = [
-        [cell for cell in column if isinstance(cell, str)] for item in understood for column in date_columns(item)
-    ]
+    texts = [[cell for cell in column if isinstance(cell, str)] for item in understood for column in date_columns(item)]
     evidence = [times.gather(column, serials=True) for column in texts if column]
     if not evidence:
         return True if hint is None else hint, []
@@ -62,7 +60,7 @@ def _with_dots(texts) -> bool:
 def _written_like(understood) -> float:
     """What the way of writing says for the day first."""
     languages = {item.language for item in understood if any(date_columns(item))}
-    return (LANGUAGE if languages and not languages & {"en", None} else 0.0)
+    return LANGUAGE if languages and not languages & {"en", None} else 0.0
 
 
 def _american(item) -> bool:

@@ -42,9 +42,7 @@ def _of_eggs(block, places) -> bool:
 def _one(block, shared, mine, group: str, *, first: bool):
     """One round; rows in which it says nothing are no rows of it."""
     order = [*shared, *mine]
-    rows = [
-        row for row in range(len(block.rows)) if first or any(not is_empty(block.columns[i][row]) for i in mine)
-    ]
+    rows = [row for row in range(len(block.rows)) if first or any(not is_empty(block.columns[i][row]) for i in mine)]
     return replace(
         block,
         headings=[block.headings[i] for i in order],

@@ -22,9 +22,7 @@ def side_by_side(grid) -> list:
     grid : Grid
     """
     width = max((len(row) for row in grid.cells), default=0)
-    filled = [
-        any(place < len(row) and not is_empty(row[place]) for row in grid.cells[:400]) for place in range(width)
-    ]
+    filled = [any(place < len(row) and not is_empty(row[place]) for row in grid.cells[:400]) for place in range(width)]
     edges = [place for place in range(1, width) if filled[place] and not filled[place - 1] and any(filled[:place])]
     for edge in edges:
         left = [row[:edge] for row in grid.cells]

@@ -39,8 +39,10 @@ _SEVERAL = ("notes", "ignore", "weight")
 
 def _of_eggs(meaning, found) -> bool:
     fields = {m.field for m in found if m.weight > 0}
-    return bool(fields & {"egg", "eggs_set", "eggs_weighed"}) and "weight" not in fields and (
-        meaning is None or meaning.field in ("egg", "eggs_set", "eggs_weighed", "left")
+    return (
+        bool(fields & {"egg", "eggs_set", "eggs_weighed"})
+        and "weight" not in fields
+        and (meaning is None or meaning.field in ("egg", "eggs_set", "eggs_weighed", "left"))
     )
 
 

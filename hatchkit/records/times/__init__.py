@@ -11,5 +11,23 @@ from hatchkit.records.times.read import Times, from_columns, read
 from hatchkit.records.times.scan import Scan, Serial, scan
 from hatchkit.records.times.zones import cells_to_utc, to_utc
 
-__all__ = ["OPEN", "Evidence", "Found", "Order", "Scan", "Serial", "Times", "cells_to_utc", "clock_of", "decide",
-           "find", "from_columns", "gather", "read", "scan", "stamp_of", "to_utc", "two_orders"]
+__all__ = [
+    "OPEN",
+    "Evidence",
+    "Found",
+    "Order",
+    "Scan",
+    "Serial",
+    "Times",
+    "cells_to_utc",
+    "clock_of",
+    "decide",
+    "find",
+    "from_columns",
+    "gather",
+    "read",
+    "scan",
+    "stamp_of",
+    "to_utc",
+    "two_orders",
+]

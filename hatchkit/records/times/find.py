@@ -15,9 +15,12 @@ from hatchkit.records.times.words import either, fold, months
 
 #: Names of months that are also words of a sentence; without a year they are none here ("eggs set 3", "may 4 hatch").
 _ALSO_WORDS = {"set", "sett", "mar", "may", "mai", "ago", "mag", "lis", "pro", "out", "dec", "cze", "lip", "sie"} | {
-    roman for roman in months() if re.fullmatch("[ivx]+", roman)}
-_AGE = (r"(?:(?:d|day|days|tag|jour|j|dag|dia|giorno|g|dzien|den|nap|age)\.?\s?(?P<age>\d{1,2})"
-        r"|(?P<age2>\d{1,2})\.\s?(?:tag|dag|nap|dzien|den))")
+    roman for roman in months() if re.fullmatch("[ivx]+", roman)
+}
+_AGE = (
+    r"(?:(?:d|day|days|tag|jour|j|dag|dia|giorno|g|dzien|den|nap|age)\.?\s?(?P<age>\d{1,2})"
+    r"|(?P<age2>\d{1,2})\.\s?(?:tag|dag|nap|dzien|den))"
+)
 
 
 @dataclass(frozen=True)
@@ -54,13 +57,19 @@ class Found:
 
 @cache
 def _patterns() -> list:
-    head = (r"(?<![^\W_])(?<!\d[.,/:\-])"
-            r"(?:(?P<from>\d{1,2})\.?\s?(?:-|to|bis|au|al|a|do|t/m|til|till)\s?(?=\d{1,2}\D))?")
+    head = (
+        r"(?<![^\W_])(?<!\d[.,/:\-])"
+        r"(?:(?P<from>\d{1,2})\.?\s?(?:-|to|bis|au|al|a|do|t/m|til|till)\s?(?=\d{1,2}\D))?"
+    )
     # A clock time may follow a date.
-    tail = (rf"(?:(?:,|\s|t|{either('at')})*\s?\d{{1,2}}\s?(?:[:.h]\s?\d{{2}}(?::\d{{2}})?|h\b|uhr)"
-            r"(?:\s?[ap]\.?m\b\.?)?)?")
-    return [(layout, re.compile(head + f"(?P<date>{pattern.pattern}{tail})" + r"(?![^\W_])"))
-            for _, layout, pattern in date_forms()]
+    tail = (
+        rf"(?:(?:,|\s|t|{either('at')})*\s?\d{{1,2}}\s?(?:[:.h]\s?\d{{2}}(?::\d{{2}})?|h\b|uhr)"
+        r"(?:\s?[ap]\.?m\b\.?)?)?"
+    )
+    return [
+        (layout, re.compile(head + f"(?P<date>{pattern.pattern}{tail})" + r"(?![^\W_])"))
+        for _, layout, pattern in date_forms()
+    ]
 
 
 def find(text: str, order=None, year=None) -> list[Found]:
@@ -89,8 +98,9 @@ def find(text: str, order=None, year=None) -> list[Found]:
     for match in re.finditer(rf"(?<![\w.,/])(?:{_AGE})(?!\w|[.,:/]\d)", folded):
         if not taken[slice(*match.span())].any():
             taken[slice(*match.span())] = True
-            found.append(Found(*match.span(), "age", np.datetime64("NaT", "us"),
-                               number=int(match["age"] or match["age2"])))
+            found.append(
+                Found(*match.span(), "age", np.datetime64("NaT", "us"), number=int(match["age"] or match["age2"]))
+            )
     for match in re.finditer(r"(?<![\w.,:\-])((?:19|20)\d\d)(?!\w|[.,:]\d|/\d{1,2}(?!\d))", folded):
         if not taken[slice(*match.span())].any():
             found.append(Found(*match.span(), "year", np.datetime64(match[1], "us"), number=int(match[1])))
@@ -100,7 +110,7 @@ def find(text: str, order=None, year=None) -> list[Found]:
 def _is_meant(match, layout: str, text: str) -> bool:
     if layout == "md":
         # "3 may have died", but "11. Mai" and "3 May".
-        name, dotted = text[match.start("name"):match.end("name")], match["date"].lstrip("0123456789")[:1] == "."
+        name, dotted = text[match.start("name") : match.end("name")], match["date"].lstrip("0123456789")[:1] == "."
         return match["name"] not in _ALSO_WORDS or name[:1].isupper() or dotted
     # 3.4 in a sentence is a number; 3.4. and 3/4 followed by nothing of their kind are dates.
     return layout != "ab" or "/" in match["date"] or match["date"].rstrip().endswith(".") or "-" in match["date"]
@@ -123,5 +133,13 @@ def _dated(match, layout, order, year) -> Found | None:
         first = last.astype("datetime64[M]").astype("datetime64[D]") + (int(match["from"]) - 1)
         if first < last:
             moment, until = first.astype("datetime64[us]"), moment
-    return Found(start, end, "date", moment, until, bool(times.hour_written[0]),
-                 stamp.layout not in ("ab", "md"), why=times.reasons.get(0, ""))
+    return Found(
+        start,
+        end,
+        "date",
+        moment,
+        until,
+        bool(times.hour_written[0]),
+        stamp.layout not in ("ab", "md"),
+        why=times.reasons.get(0, ""),
+    )

@@ -63,8 +63,12 @@ def date_forms() -> tuple:
         ("year first", "ymd", rf"{year4}(?P<s>\s?[-/.:]\s?|\s)(?P<m>\d{{1,2}})(?P=s)(?P<d>\d{{1,2}}){far}\.?"),
         ("year first", "ymd", rf"{year4}[年년]\s?(?P<m>\d{{1,2}})[月월]\s?(?P<d>\d{{1,2}})[日일]?"),
         ("numbers", "abY", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?{year4}{far}\.?"),
-        ("numbers", "abc", rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?"
-         rf"(?P<y>'?\d{{2}}){far}{no_hour}\.?"),
+        (
+            "numbers",
+            "abc",
+            rf"(?P<a>\d{{1,2}})\s?(?P<s>[-/. ])\s?(?P<b>\d{{1,2}})\s?(?P=s)\s?"
+            rf"(?P<y>'?\d{{2}}){far}{no_hour}\.?",
+        ),
         ("compact", "ymd", r"(?P<y>(?:19|20)\d{2})(?P<m>[01]\d)(?P<d>[0-3]\d)(?!\d(?!\d{3}))"),
         ("month name", "ymd", rf"(?P<d>\d{{1,2}}){nth}{of}{month}{of}{year}\.?"),
         ("month name", "ymd", rf"{month}[\s\-/.]*(?P<d>\d{{1,2}}){nth}[,\s\-/.]+{year}"),
@@ -101,19 +105,29 @@ def _clock_forms() -> tuple:
 
 @cache
 def _pieces() -> dict:
-    zone = (rf"(?:\s*(?P<zone>(?:utc|gmt|z)?\s?[+-]\s?\d{{1,2}}(?::?\d{{2}})?|(?:{either('zones')})(?!\w)))?"
-            r"(?:\s*\[[\w/]+\]|\s*\(\w+\))?")
+    zone = (
+        rf"(?:\s*(?P<zone>(?:utc|gmt|z)?\s?[+-]\s?\d{{1,2}}(?::?\d{{2}})?|(?:{either('zones')})(?!\w)))?"
+        r"(?:\s*\[[\w/]+\]|\s*\(\w+\))?"
+    )
     weekday = rf"(?:(?P<w>{either('weekdays')})(?![^\W\d_])[.,]*\s*)"
     joint = rf"(?:\s*t\s*(?=\d)|[\s,;_|]+|[-:/](?=\d\d))(?:-\s+)?(?:(?:{either('at')})\b\.?\s+)?"
     turn = rf"(?:[\s,;_|]+)(?:(?:{either('on')})\b\.?\s+)?"
-    return {name: re.compile(pattern) for name, pattern in {
-        "zone": zone, "weekday": weekday, "joint": joint, "turn": turn,
-        "on": rf"(?:(?:{either('on')})\b\.?\s+)", "at": rf"(?:(?:{either('at')})\b\.?\s*)",
-        # "Mon Mar  3 07:30:00 2025", as boards and servers print it.
-        "year last": rf"((?:\w+,?\s+)?(?:{either('months')})\s+\d{{1,2}})"
-                     rf"\s+(\d{{1,2}}:\d\d(?::\d\d)?(?:\s+[a-z]+)?)\s+(\d{{4}})",
-        "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?",
-        "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}(?:\.\d+)?|\d{15,16}|\d{18,19}"}.items()}
+    return {
+        name: re.compile(pattern)
+        for name, pattern in {
+            "zone": zone,
+            "weekday": weekday,
+            "joint": joint,
+            "turn": turn,
+            "on": rf"(?:(?:{either('on')})\b\.?\s+)",
+            "at": rf"(?:(?:{either('at')})\b\.?\s*)",
+            # "Mon Mar  3 07:30:00 2025", as boards and servers print it.
+            "year last": rf"((?:\w+,?\s+)?(?:{either('months')})\s+\d{{1,2}})"
+            rf"\s+(\d{{1,2}}:\d\d(?::\d\d)?(?:\s+[a-z]+)?)\s+(\d{{4}})",
+            "tail": rf"[\s,]*\(?(?P<w>{either('weekdays')})?\)?\.?",
+            "epoch": r"\d{9,10}(?:\.\d+)?|\d{12,13}(?:\.\d+)?|\d{15,16}|\d{18,19}",
+        }.items()
+    }
 
 
 @lru_cache(maxsize=65_536)
@@ -133,9 +147,9 @@ def _date_then_clock(text: str) -> Stamp | None:
             match = pattern.match(text, start)
             if not match or not _possible(match, layout):
                 continue
-            rest = text[match.end():]
+            rest = text[match.end() :]
             more = _pieces()["tail"].match(rest)
-            if more and more["w"] and not rest[more.end():].strip():
+            if more and more["w"] and not rest[more.end() :].strip():
                 days, rest = days or weekdays()[more["w"]], ""
             clock = _clock_after(rest, compact=name == "compact") if rest.strip(" .,") else ()
             if clock is None:
@@ -170,7 +184,7 @@ def _clock_after(rest: str, *, compact: bool):
     joint = _pieces()["joint"].match(rest)
     if not joint and not (compact and rest[:1].isdigit()):
         return None
-    return _clock_of(rest[joint.end() if joint else 0:], alone=False)
+    return _clock_of(rest[joint.end() if joint else 0 :], alone=False)
 
 
 def _clock_of(text: str, *, alone: bool):
@@ -231,18 +245,27 @@ def _clock_then_date(text: str) -> Stamp | None:
         turn = _pieces()["turn"].match(text, zone.end())
         if not turn:
             continue
-        date = _date_then_clock(text[turn.end():])
+        date = _date_then_clock(text[turn.end() :])
         if date is None or date.seconds is not None:
             continue
         seconds, half = _seconds(match)
-        return Stamp(date.numbers, date.layout, seconds, zone_seconds(zone["zone"]), date.form, date.weekdays, half,
-                     date.dots, "" if seconds is not None else "hour")
+        return Stamp(
+            date.numbers,
+            date.layout,
+            seconds,
+            zone_seconds(zone["zone"]),
+            date.form,
+            date.weekdays,
+            half,
+            date.dots,
+            "" if seconds is not None else "hour",
+        )
     return None
 
 
 def _clock_alone(text: str) -> Stamp | None:
     at = _pieces()["at"].match(text)
-    clock = _clock_of(text[at.end():] if at else text, alone=not at)
+    clock = _clock_of(text[at.end() :] if at else text, alone=not at)
     if clock is None:
         return None
     seconds, offset, half, wrong = clock
@@ -254,7 +277,7 @@ def clock_of(text: str) -> Stamp | None:
     """A cell of a column that is known to hold times of day: also "7.30", "0730", "18"."""
     text = fold(text).strip(" \t\"'")
     at = _pieces()["at"].match(text)
-    clock = _clock_of(text[at.end():] if at else text, alone=False)
+    clock = _clock_of(text[at.end() :] if at else text, alone=False)
     if clock is None:
         both = stamp_of(text)
         return both if both and (both.seconds is not None or both.wrong) else None

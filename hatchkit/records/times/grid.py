@@ -15,7 +15,8 @@ from hatchkit.records.times.forms import zone_seconds
 
 _SHAPE = re.compile(
     r"(?:(?P<y>\d{4})[-/.](?P<m>\d\d)[-/.](?P<d>\d\d)|(?P<a>\d\d)[-/.](?P<b>\d\d)[-/.](?P<c>\d{4}|\d\d))"
-    r"[ T](?P<H>\d\d):(?P<M>\d\d)(?::(?P<S>\d\d)(?:[.,](?P<f>\d{1,6}))?)?(?P<zone>Z|[+-]\d\d:?\d\d)?")
+    r"[ T](?P<H>\d\d):(?P<M>\d\d)(?::(?P<S>\d\d)(?:[.,](?P<f>\d{1,6}))?)?(?P<zone>Z|[+-]\d\d:?\d\d)?"
+)
 
 
 @dataclass
@@ -64,8 +65,12 @@ def scan_grid(texts: np.ndarray) -> tuple[Grid, np.ndarray] | None:
     del numbers
     changed = np.flatnonzero(np.diff(key, prepend=key[0] - 1))
     codes = np.repeat(np.arange(len(changed), dtype=np.int64), np.diff(changed, append=len(key)))
-    dates = np.column_stack([sum((digits[changed, p] - np.uint8(48)).astype(int) * 10 ** (stop - 1 - p)
-                                 for p in range(start, stop)) for start, stop in spans])
+    dates = np.column_stack(
+        [
+            sum((digits[changed, p] - np.uint8(48)).astype(int) * 10 ** (stop - 1 - p) for p in range(start, stop))
+            for start, stop in spans
+        ]
+    )
     seconds = _seconds([number(span) for span in clock], clock)
     seconds[~fits] = np.nan
     layout = "ymd" if match["y"] else "abY" if len(match["c"]) == 4 else "abc"

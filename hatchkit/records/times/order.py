@@ -13,8 +13,19 @@ ORDERS = {"dmy": (2, 1, 0), "mdy": (2, 0, 1), "ymd": (0, 1, 2)}
 #: Layouts whose order of day and month is open.
 OPEN = ("abY", "abc", "ab")
 #: How sure each ground makes; below 0.9 the person is asked.
-_SURE = {"": 1.0, "a day above 12": 1.0, "weekday": 1.0, "continuity": 0.97, "said": 1.0, "in order": 0.85,
-         "batches": 0.8, "other files": 0.75, "dots": 0.7, "half day": 0.6, "nothing": 0.5}
+_SURE = {
+    "": 1.0,
+    "a day above 12": 1.0,
+    "weekday": 1.0,
+    "continuity": 0.97,
+    "said": 1.0,
+    "in order": 0.85,
+    "batches": 0.8,
+    "other files": 0.75,
+    "dots": 0.7,
+    "half day": 0.6,
+    "nothing": 0.5,
+}
 #: A log goes on from day to day; where no reading of its dates does, their jumps prove nothing.
 _STEADY_SHARE = 0.3
 
@@ -102,8 +113,10 @@ def gather(values, clocks=None, *, serials=False) -> Evidence:
     """
     part = scan(values, clocks, serials=serials)
     is_open = np.isin(part.layouts, OPEN)
-    four = part.dates[np.isin(part.layouts, ("ymd", "my"))][:, 0].tolist() + part.dates[
-        part.layouts == "abY"][:, 2].tolist()
+    four = (
+        part.dates[np.isin(part.layouts, ("ymd", "my"))][:, 0].tolist()
+        + part.dates[part.layouts == "abY"][:, 2].tolist()
+    )
     out = Evidence(part, years=tuple(year for year in four if FIRST_YEAR <= year <= LAST_YEAR))
     used = np.unique(part.codes[part.codes >= 0])
     if not is_open[used].any():
@@ -113,8 +126,16 @@ def gather(values, clocks=None, *, serials=False) -> Evidence:
     found = {order: days_of(part.dates[used], part.layouts[used], order, year=2000) for order in out.orders}
     out.open = len({tuple(days[is_open[used]]) for days, _ in found.values()}) > 1
     both = np.array([np.where(good, days, np.iinfo(np.int64).min) for days, good in found.values()])
-    out.ambiguous = bool(np.any([(both[n] != both[m]) & good_n & good_m for n, (_, good_n) in enumerate(found.values())
-                                 for m, (_, good_m) in enumerate(found.values()) if n < m]))
+    out.ambiguous = bool(
+        np.any(
+            [
+                (both[n] != both[m]) & good_n & good_m
+                for n, (_, good_n) in enumerate(found.values())
+                for m, (_, good_m) in enumerate(found.values())
+                if n < m
+            ]
+        )
+    )
     named = [(place, part.weekdays[code]) for place, code in enumerate(used) if part.weekdays[code]]
     for order, (days, good) in found.items():
         off = sum(1 for place, names in named if good[place] and (days[place] + 3) % 7 not in names)
@@ -130,13 +151,16 @@ def gather(values, clocks=None, *, serials=False) -> Evidence:
 
 def _single(found: dict) -> dict:
     """Order -> places of the dates that go on by one day in it alone, one day across a change of order included."""
+
     def goes_on(one, two):
         (before, there), (after, here) = found[one], found[two]
         return (np.abs(after[1:] - before[:-1]) == 1) & there[:-1] & here[1:]
 
     steps = {order: goes_on(order, order) for order in found}
-    alone = {order: own & ~np.any([other for name, other in steps.items() if name != order], axis=0)
-             for order, own in steps.items()}
+    alone = {
+        order: own & ~np.any([other for name, other in steps.items() if name != order], axis=0)
+        for order, own in steps.items()
+    }
     out = {order: own.copy() for order, own in alone.items()}
     for one in found:
         for two in found:
@@ -152,8 +176,9 @@ def two_orders(evidence: Evidence) -> tuple | None:
 
     A single odd date is none of this; two such steps in each order are.
     """
-    found = sorted(((order, places) for order, places in evidence.single.items() if len(places) > 1),
-                   key=lambda one: one[1][0])
+    found = sorted(
+        ((order, places) for order, places in evidence.single.items() if len(places) > 1), key=lambda one: one[1][0]
+    )
     if len(found) < 2:
         return None
     return tuple((order, int(np.argmax(evidence.scan.codes == places[0]))) for order, places in found[:2])
@@ -181,8 +206,11 @@ def decide(evidences, hint=None, *, spans=(), others=()) -> Order:
         return Order(said or _known(others) or "dmy", near=near)
     orders = ["dmy", "mdy"] if any(len(evidence.orders) == 2 for evidence in asked) else ["dmy", "mdy", "ymd"]
     order, how = _settle(asked, orders, said, spans, _known(others))
-    against = [name for name, other in (("said", said), ("other files", _known(others)))
-               if other and other != order and how != name]
+    against = [
+        name
+        for name, other in (("said", said), ("other files", _known(others)))
+        if other and other != order and how != name
+    ]
     if any(evidence.wrong[order] > min(evidence.wrong[o] for o in orders) for evidence in asked):
         against.append("a day above 12")
     # Where each date exists in one order only, none can be taken for another.
@@ -196,8 +224,10 @@ def _known(others) -> str | None:
 
 
 def _settle(asked, orders, said, spans, others) -> tuple[str, str]:
-    total = {name: {order: sum(getattr(evidence, name)[order] for evidence in asked) for order in orders}
-             for name in ("wrong", "jumps", "back", "steps")}
+    total = {
+        name: {order: sum(getattr(evidence, name)[order] for evidence in asked) for order in orders}
+        for name in ("wrong", "jumps", "back", "steps")
+    }
     # An order in which no two dates exist has no step, and goes on from day to day no more than it jumps.
     steady = any(0 < total["steps"][o] and total["jumps"][o] <= _STEADY_SHARE * total["steps"][o] for o in orders)
     cost = {order: total["wrong"][order] + (total["jumps"][order] if steady else 0) for order in orders}
@@ -254,8 +284,12 @@ def days_of(dates, layouts, order: str, *, year=None, near=None) -> tuple[np.nda
         As in `Order`.
     """
     dates = np.asarray(dates, dtype=np.int64).reshape(-1, 3)
-    places = np.array([ORDERS["dmy" if order == "ymd" and layout in ("abY", "ab") else order]
-                       if layout in OPEN else (0, 1, 2) for layout in layouts]).reshape(-1, 3)
+    places = np.array(
+        [
+            ORDERS["dmy" if order == "ymd" and layout in ("abY", "ab") else order] if layout in OPEN else (0, 1, 2)
+            for layout in layouts
+        ]
+    ).reshape(-1, 3)
     years, months, days = (dates[np.arange(len(dates)), places[:, n]] for n in range(3))
     missing = np.isin(layouts, ("ab", "md"))
     years = np.where(missing, -1 if year is None else year, years)

@@ -44,7 +44,7 @@ class Times:
 
     @property
     def precision(self) -> np.ndarray:
-        """"minute", "day" or "" (nothing) for each cell."""
+        """ "minute", "day" or "" (nothing) for each cell."""
         return np.where(np.isnat(self.moments), "", np.where(self.hour_written, "minute", "day"))
 
 
@@ -94,8 +94,9 @@ def read(values, order=None, year=None, *, clocks=None, near=None, serials=False
             moments[row] = NAT
     failed = np.zeros(len(moments), dtype=bool)
     failed[[row for row, why in reasons.items() if why not in _HARMLESS]] = True
-    return Times(moments, hour_written & ~np.isnat(moments), ~yearless & ~np.isnat(moments), failed, reasons,
-                 part.offset, order)
+    return Times(
+        moments, hour_written & ~np.isnat(moments), ~yearless & ~np.isnat(moments), failed, reasons, part.offset, order
+    )
 
 
 def _other_way(part: Scan, order: Order, good) -> tuple[np.ndarray, np.ndarray]:
@@ -128,10 +129,12 @@ def _fill_years(part, order, year, near, yearless, row_days, row_good, reasons) 
     written = np.flatnonzero(row_good & ~yearless)
     dates, places = part.dates[part.codes], ORDERS["mdy" if order.order == "mdy" else "dmy"]
     near = np.full(len(row_days), NAT) if near is None else np.asarray(near, dtype="datetime64[us]")
-    month = {row: int(dates[row][1]) if part.layouts[part.codes[row]] == "md" else int(dates[row][places[1]])
-             for row in rows}
-    day = {row: int(dates[row][2]) if part.layouts[part.codes[row]] == "md" else int(dates[row][places[2]])
-           for row in rows}
+    month = {
+        row: int(dates[row][1]) if part.layouts[part.codes[row]] == "md" else int(dates[row][places[1]]) for row in rows
+    }
+    day = {
+        row: int(dates[row][2]) if part.layouts[part.codes[row]] == "md" else int(dates[row][places[2]]) for row in rows
+    }
     rolls = _goes_on([month[row] for row in rows])
     if year is None and len(written):
         year = int((np.datetime64(int(row_days[written[0]]), "D")).astype("datetime64[Y]").astype(int)) + 1970
@@ -142,8 +145,11 @@ def _fill_years(part, order, year, near, yearless, row_days, row_good, reasons) 
         if not np.isnat(near[row]):
             at = near[row].astype("datetime64[Y]").astype(int) + 1970
             candidates = [at - 1, at, at + 1]
-        days, good = day_numbers(np.array(candidates, dtype=np.int64), np.full(len(candidates), month[row]),
-                                 np.full(len(candidates), day[row]))
+        days, good = day_numbers(
+            np.array(candidates, dtype=np.int64),
+            np.full(len(candidates), month[row]),
+            np.full(len(candidates), day[row]),
+        )
         if not candidates:
             reasons.setdefault(int(row), "no year")
         elif good.any():
@@ -184,8 +190,9 @@ def from_columns(year, month, day, hour=None, minute=None, second=None, *, near=
         NaT where the numbers are no moment.
     """
     parts = [np.asarray(part, dtype=float) for part in (year, month, day)]
-    clock = [np.zeros(len(parts[0])) if part is None else np.asarray(part, dtype=float)
-             for part in (hour, minute, second)]
+    clock = [
+        np.zeros(len(parts[0])) if part is None else np.asarray(part, dtype=float) for part in (hour, minute, second)
+    ]
     whole = np.all([np.isfinite(part) & (part == np.round(part)) for part in parts], axis=0)
     years, months, days = (np.where(whole, part, 0).astype(np.int64) for part in parts)
     years = np.where(years < 100, full_year(years, near), years)

@@ -97,13 +97,16 @@ def _by_text(values, clocks, serials) -> Scan:
     offset = _floats([stamp.offset if stamp else None for stamp in stamps])[codes]
     zones = _floats([r[1] if isinstance(r, tuple) else None for r in read])[time_codes]
     offset = np.where(np.isnan(offset), zones, offset)
-    out = Scan(np.array([s.numbers if s else (0, 0, 0) for s in stamps] or [(0, 0, 0)]),
-               np.array([s.layout if s else "" for s in stamps] or [""], dtype=object),
-               np.where(known[codes], codes, -1), np.where(np.isnan(own), apart, own),
-               None if np.isnan(offset).all() else offset,
-               weekdays=[s.weekdays if s else frozenset() for s in stamps] or [frozenset()],
-               half=any(s.half for s in stamps if s) or any(isinstance(r, tuple) and r[2] for r in read),
-               dots=any(s.dots for s in stamps if s))
+    out = Scan(
+        np.array([s.numbers if s else (0, 0, 0) for s in stamps] or [(0, 0, 0)]),
+        np.array([s.layout if s else "" for s in stamps] or [""], dtype=object),
+        np.where(known[codes], codes, -1),
+        np.where(np.isnan(own), apart, own),
+        None if np.isnan(offset).all() else offset,
+        weekdays=[s.weekdays if s else frozenset() for s in stamps] or [frozenset()],
+        half=any(s.half for s in stamps if s) or any(isinstance(r, tuple) and r[2] for r in read),
+        dots=any(s.dots for s in stamps if s),
+    )
     _put_direct(out, parts, codes)
     _put_reasons(out, parts, codes, stamps, read, time_codes, clocks is not None)
     return out
@@ -119,14 +122,20 @@ def _distinct(cells) -> tuple[np.ndarray, list]:
         codes, found = pd.factorize(cells)
         return codes, list(found)
     known: dict = {}
-    codes = np.array([-1 if _is_nothing(cell) else known.setdefault((type(cell), cell), len(known)) for cell in cells],
-                     dtype=np.int64)
+    codes = np.array(
+        [-1 if _is_nothing(cell) else known.setdefault((type(cell), cell), len(known)) for cell in cells],
+        dtype=np.int64,
+    )
     return codes, [cell for _, cell in known]
 
 
 def _is_nothing(cell) -> bool:
-    return cell is None or cell is pd.NaT or (isinstance(cell, float) and cell != cell) or (
-        isinstance(cell, str) and not cell.strip())
+    return (
+        cell is None
+        or cell is pd.NaT
+        or (isinstance(cell, float) and cell != cell)
+        or (isinstance(cell, str) and not cell.strip())
+    )
 
 
 def _halves(cell) -> tuple:
@@ -140,8 +149,15 @@ def _halves(cell) -> tuple:
     date, mark, clock = cell.partition(" ")
     if not mark:
         date, mark, clock = cell.partition("T")
-    if (clock and ":" in clock and " " not in clock and len(date) > 5 and date[:1].isdigit() and date[-1:].isdigit()
-            and clock[:1].isdigit()):
+    if (
+        clock
+        and ":" in clock
+        and " " not in clock
+        and len(date) > 5
+        and date[:1].isdigit()
+        and date[-1:].isdigit()
+        and clock[:1].isdigit()
+    ):
         return date, clock
     return cell, None
 
@@ -161,8 +177,13 @@ def _part(cell, serials):
         bare = cell.replace(tzinfo=None)
         seconds = bare.hour * 3600 + bare.minute * 60 + bare.second + bare.microsecond / 1e6
         # A cell of a spreadsheet that holds a day only comes as its midnight.
-        return Stamp((bare.year, bare.month, bare.day), "ymd", seconds or (0.0 if offset is not None else None),
-                     None if offset is None else offset.total_seconds(), "cell")
+        return Stamp(
+            (bare.year, bare.month, bare.day),
+            "ymd",
+            seconds or (0.0 if offset is not None else None),
+            None if offset is None else offset.total_seconds(),
+            "cell",
+        )
     if isinstance(cell, dt.date):
         return Stamp((cell.year, cell.month, cell.day), "ymd", form="cell")
     if isinstance(cell, (Serial, int, float, np.integer, np.floating)) and not isinstance(cell, bool):
@@ -215,8 +236,9 @@ def _time_of_day(cell):
 
 
 def _put_direct(out: Scan, parts, codes) -> None:
-    whole = [part if isinstance(part, tuple) else (part, True) if isinstance(part, np.datetime64) else None
-             for part in parts]
+    whole = [
+        part if isinstance(part, tuple) else (part, True) if isinstance(part, np.datetime64) else None for part in parts
+    ]
     if not any(whole):
         return
     moments = np.array([w[0] if w else NAT for w in whole] + [NAT], dtype="datetime64[us]")
@@ -236,8 +258,10 @@ def _put_direct(out: Scan, parts, codes) -> None:
 
 
 def _put_reasons(out, parts, codes, stamps, read, time_codes, apart) -> None:
-    why = [part if isinstance(part, str) else stamp.wrong if stamp else "" for part, stamp in
-           zip(parts, stamps, strict=True)] + [""]
+    why = [
+        part if isinstance(part, str) else stamp.wrong if stamp else ""
+        for part, stamp in zip(parts, stamps, strict=True)
+    ] + [""]
     clock = [r if isinstance(r, str) else "" for r in read] + [""]
     if any(why):
         for row in np.flatnonzero(np.array([bool(w) for w in why])[codes]):
@@ -250,9 +274,15 @@ def _put_reasons(out, parts, codes, stamps, read, time_codes, apart) -> None:
 
 def _with_odd(found: grid.Grid, odd: np.ndarray, values, serials) -> Scan:
     """The grid as a Scan; rows that are written otherwise than the rest are read by their text."""
-    out = Scan(found.dates, np.full(len(found.dates), found.layout, dtype=object), found.codes, found.seconds,
-               None if found.offset is None else np.full(len(values), found.offset),
-               weekdays=[frozenset()] * len(found.dates), dots=found.dots)
+    out = Scan(
+        found.dates,
+        np.full(len(found.dates), found.layout, dtype=object),
+        found.codes,
+        found.seconds,
+        None if found.offset is None else np.full(len(values), found.offset),
+        weekdays=[frozenset()] * len(found.dates),
+        dots=found.dots,
+    )
     bad = np.flatnonzero(np.isnan(found.seconds))
     if len(bad):
         out.codes[bad] = -1

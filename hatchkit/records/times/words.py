@@ -9,8 +9,26 @@ from functools import cache, lru_cache
 from importlib import resources
 
 #: Letters that have no accent to take off.
-_PLAIN = str.maketrans({"ß": "s", "ł": "l", "ø": "o", "æ": "a", "œ": "o", "đ": "d", "ı": "i", "’": "'", "`": "'",
-                        "´": "'", "\u00a0": " ", "\u202f": " ", "\u2009": " ", "–": "-", "—": "-", "−": "-"})
+_PLAIN = str.maketrans(
+    {
+        "ß": "s",
+        "ł": "l",
+        "ø": "o",
+        "æ": "a",
+        "œ": "o",
+        "đ": "d",
+        "ı": "i",
+        "’": "'",
+        "`": "'",
+        "´": "'",
+        "\u00a0": " ",
+        "\u202f": " ",
+        "\u2009": " ",
+        "–": "-",
+        "—": "-",
+        "−": "-",
+    }
+)
 
 
 @lru_cache(maxsize=65_536)

@@ -20,7 +20,7 @@ def zone_of(timezone) -> ZoneInfo | None:
     try:
         return ZoneInfo(str(timezone))
     except Exception as error:  # zoneinfo raises several kinds for a wrong name
-        raise HatchkitError(f"There is no time zone {timezone!r}; write it like timezone = \"Europe/Rome\".") from error
+        raise HatchkitError(f'There is no time zone {timezone!r}; write it like timezone = "Europe/Rome".') from error
 
 
 def offset_at(zone: ZoneInfo, utc: np.datetime64) -> int:
@@ -85,15 +85,27 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     notes: list = []
     for moment, before, after in steps:
         if _kept_old_time(local, good, moment, before, after):
-            notes.append(("doubtful", f"the clock of the logger did not follow the change of the hour on "
-                          f"{str((moment + np.timedelta64(before, 'us')).astype('datetime64[D]'))}",
-                          "the whole file is read in the time it began with",
-                          "if that is wrong, set timezone for this file's incubator in season.toml"))
+            notes.append(
+                (
+                    "doubtful",
+                    f"the clock of the logger did not follow the change of the hour on "
+                    f"{str((moment + np.timedelta64(before, 'us')).astype('datetime64[D]'))}",
+                    "the whole file is read in the time it began with",
+                    "if that is wrong, set timezone for this file's incubator in season.toml",
+                )
+            )
             row = _corrected_at(local, moment, before, after) if put_right else None
             if row is not None:
-                notes.append(("doubtful", f"the clock goes {'on' if after > before else 'back'} by an hour at "
-                              f"{str(local[row].astype('datetime64[m]')).replace('T', ' ')}, as if it was put right by "
-                              "hand", "what follows is read in the new time", "answer the question"))
+                notes.append(
+                    (
+                        "doubtful",
+                        f"the clock goes {'on' if after > before else 'back'} by an hour at "
+                        f"{str(local[row].astype('datetime64[m]')).replace('T', ' ')}, as if it was put right by "
+                        "hand",
+                        "what follows is read in the new time",
+                        "answer the question",
+                    )
+                )
                 rest, more = to_utc(local[row:], timezone)
                 return np.concatenate([local[:row] - np.timedelta64(first, "us"), rest]), notes + more
             return local - np.timedelta64(first, "us"), notes
@@ -105,12 +117,25 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
         between = good & (local >= old) & (local < new)
         if after < before and between.any():
             offsets[between] = np.where(_second_pass(local, between), after, before)
-            notes.append(("note", f"{many(int(between.sum()), 'reading')} in the hour that came twice on "
-                          f"{str(old.astype('datetime64[D]'))}",
-                          "the order of the file tells the first pass from the second", ""))
+            notes.append(
+                (
+                    "note",
+                    f"{many(int(between.sum()), 'reading')} in the hour that came twice on "
+                    f"{str(old.astype('datetime64[D]'))}",
+                    "the order of the file tells the first pass from the second",
+                    "",
+                )
+            )
         elif between.any():
-            notes.append(("note", f"{many(int(between.sum()), 'reading')} in the hour that was left out on "
-                          f"{str(old.astype('datetime64[D]'))}", "they are read as one hour later", ""))
+            notes.append(
+                (
+                    "note",
+                    f"{many(int(between.sum()), 'reading')} in the hour that was left out on "
+                    f"{str(old.astype('datetime64[D]'))}",
+                    "they are read as one hour later",
+                    "",
+                )
+            )
             offsets[between] = before
     return local - offsets.astype("timedelta64[us]"), notes
 
@@ -124,7 +149,7 @@ def _second_pass(local: np.ndarray, between: np.ndarray) -> np.ndarray:
     back = np.flatnonzero(np.diff(times) < (-_HOUR // 12 if lead < _HOUR // 2 else 1))
     second = np.zeros(len(rows), dtype=bool)
     if len(back):
-        second[back[0] + 1:] = True
+        second[back[0] + 1 :] = True
     elif rows[0] > 0 and rows[-1] + 1 < len(local):
         # One pass only: the old hour if the reading before it follows on, else the new one.
         usual = float(np.median(np.diff(local[~np.isnat(local)].astype(np.int64))))
@@ -147,9 +172,9 @@ def _kept_old_time(local, good, moment, before, after) -> bool:
     if not len(above):
         return False
     low, high = int(below[0]), int(above[0])
-    around = np.concatenate([np.diff(times[max(low - 20, 0): low + 1]), np.diff(times[high: high + 21])])
+    around = np.concatenate([np.diff(times[max(low - 20, 0) : low + 1]), np.diff(times[high : high + 21])])
     usual = float(np.median(around)) if len(around) >= 4 else 0.0
-    steps = np.diff(times[low: high + 1])
+    steps = np.diff(times[low : high + 1])
     if usual <= 0 or (np.abs(around - usual) < usual / 10).mean() < 0.8:
         # No regular step to reckon with: four steps or more, all forward, none longer than half an hour.
         return bool(len(steps) >= 6 and (steps >= 0).all() and steps.max() <= _HOUR // 2)

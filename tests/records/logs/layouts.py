@@ -25,6 +25,7 @@ def layout(suffix=".csv", asked=False):
         if asked:
             ASKED.add(name)
         return write
+
     return put
 
 
@@ -32,8 +33,9 @@ def rows(readings, form, head=""):
     """Head and one formatted line a reading; {t} time, {c} °C, {f} °F, {h} humidity, {n} number, {s} Unix seconds."""
     out = [head] if head else []
     for n, (t, c, h) in enumerate(readings, 1):
-        out.append(form.format(t=t, c=c, f=c * 1.8 + 32, h=h, n=n, s=int(t.replace(tzinfo=dt.UTC).timestamp()),
-                               k=c + 273.15))
+        out.append(
+            form.format(t=t, c=c, f=c * 1.8 + 32, h=h, n=n, s=int(t.replace(tzinfo=dt.UTC).timestamp()), k=c + 273.15)
+        )
     return "\n".join(out) + "\n"
 
 
@@ -44,8 +46,11 @@ def database_stamp_last(r):
 
 @layout()
 def two_step_heading_with_units_in_brackets(r):
-    return rows(r, "{t:%d/%m/%Y},{t:%H:%M:%S},{h},{c:.1f}",
-                "Date,Time,Humidity,Temperature\n,,,\n(dd/mm/yyyy),(hh:mm:ss),(%),(C)")
+    return rows(
+        r,
+        "{t:%d/%m/%Y},{t:%H:%M:%S},{h},{c:.1f}",
+        "Date,Time,Humidity,Temperature\n,,,\n(dd/mm/yyyy),(hh:mm:ss),(%),(C)",
+    )
 
 
 @layout()
@@ -65,8 +70,11 @@ def weather_network(r):
 
 @layout()
 def many_other_columns(r):
-    return rows(r, "{t:%Y-%m-%d %H:%M},46.07,13.1,0,1,37.5,{c:.1f},{h},1013.2",
-                "time,latitude,battery V,UV,time zone,set temp,temperature,humidity,pressure hPa")
+    return rows(
+        r,
+        "{t:%Y-%m-%d %H:%M},46.07,13.1,0,1,37.5,{c:.1f},{h},1013.2",
+        "time,latitude,battery V,UV,time zone,set temp,temperature,humidity,pressure hPa",
+    )
 
 
 @layout()
@@ -76,48 +84,72 @@ def depth_and_temperature(r):
 
 @layout()
 def derived_columns(r):
-    return rows(r, "{t:%Y-%m-%d %H:%M:%S},{c:.1f},{h},20.1,41.0,1.2",
-                "Timestamp,Temperature(℃),Humidity(%),DPT(℃),Feels Like,VPD")
+    return rows(
+        r,
+        "{t:%Y-%m-%d %H:%M:%S},{c:.1f},{h},20.1,41.0,1.2",
+        "Timestamp,Temperature(℃),Humidity(%),DPT(℃),Feels Like,VPD",
+    )
 
 
 @layout()
 def mean_lowest_highest(r):
-    return rows(r, "{t:%d/%m/%Y %H:%M};{c:.1f};35.0;40.0;{h};20;90".replace(".1f}", ".1f}"),
-                "Data e ora;Temp. media (°C);Temp. mínima (°C);Temp. máxima (°C);Umid. media (%);Umid. min (%);Umid. "
-                "max (%)")
+    return rows(
+        r,
+        "{t:%d/%m/%Y %H:%M};{c:.1f};35.0;40.0;{h};20;90".replace(".1f}", ".1f}"),
+        "Data e ora;Temp. media (°C);Temp. mínima (°C);Temp. máxima (°C);Umid. media (%);Umid. min (%);Umid. max (%)",
+    )
 
 
 @layout()
 def lowest_mean_highest_in_two_lines(r):
-    return rows(r, "{t:%Y-%m-%d %H:%M},35.0,{c:.1f},40.0,20,{h},90",
-                ",Temperature,,,Humidity,,\nTime,Min,Avg,Max,Min,Avg,Max")
+    return rows(
+        r, "{t:%Y-%m-%d %H:%M},35.0,{c:.1f},40.0,20,{h},90", ",Temperature,,,Humidity,,\nTime,Min,Avg,Max,Min,Avg,Max"
+    )
 
 
 @layout(".dat")
 def four_lines_of_heading(r):
-    return rows(r, '"{t:%Y-%m-%d %H:%M:%S}",{n},13.1,{c:.1f},{h}',
-                '"A5","Hall","X1","12","","prog","4","Tab"\n"TIMESTAMP","RECORD","BattV_Min","AirTC_Avg","RH"\n'
-                '"TS","RN","Volts","Deg C","%"\n"","","Min","Avg","Smp"')
+    return rows(
+        r,
+        '"{t:%Y-%m-%d %H:%M:%S}",{n},13.1,{c:.1f},{h}',
+        '"A5","Hall","X1","12","","prog","4","Tab"\n"TIMESTAMP","RECORD","BattV_Min","AirTC_Avg","RH"\n'
+        '"TS","RN","Volts","Deg C","%"\n"","","Min","Avg","Smp"',
+    )
 
 
 @layout(".jsonl")
 def json_lines(r):
-    return "".join(json.dumps({"ts": f"{t:%Y-%m-%dT%H:%M:%SZ}", "temperature": c, "humidity": h, "battery": 2.9}) + "\n"
-                   for t, c, h in r)
+    return "".join(
+        json.dumps({"ts": f"{t:%Y-%m-%dT%H:%M:%SZ}", "temperature": c, "humidity": h, "battery": 2.9}) + "\n"
+        for t, c, h in r
+    )
 
 
 @layout(".json")
 def json_document(r):
-    return json.dumps({"device": "box 3", "unit": "C", "data": [
-        {"time": int(t.replace(tzinfo=dt.UTC).timestamp()), "values": {"temp": c, "hum": h}} for t, c, h in r]},
-        indent=1)
+    return json.dumps(
+        {
+            "device": "box 3",
+            "unit": "C",
+            "data": [
+                {"time": int(t.replace(tzinfo=dt.UTC).timestamp()), "values": {"temp": c, "hum": h}} for t, c, h in r
+            ],
+        },
+        indent=1,
+    )
 
 
 @layout(".json")
 def json_columns(r):
-    return json.dumps({"hourly": {"time": [f"{t:%Y-%m-%dT%H:%M}" for t, _, _ in r], "temperature_c": [c for _, c,
-                                                                                                      _ in r],
-                                  "relative_humidity": [h for _, _, h in r]}})
+    return json.dumps(
+        {
+            "hourly": {
+                "time": [f"{t:%Y-%m-%dT%H:%M}" for t, _, _ in r],
+                "temperature_c": [c for _, c, _ in r],
+                "relative_humidity": [h for _, _, h in r],
+            }
+        }
+    )
 
 
 @layout(".xlsx")
@@ -127,9 +159,18 @@ def workbook(r):
 
 @layout(".xlsx")
 def workbook_with_day_and_time_apart(r):
-    return _book([("Info", [["Model", "7"], ["Owner", "nobody"]]),
-                  ("Data", [["Date", "Time", "Temp (°F)", "RH (%)"],
-                            *([t.date(), t.time(), round(c * 1.8 + 32, 2), h] for t, c, h in r)])])
+    return _book(
+        [
+            ("Info", [["Model", "7"], ["Owner", "nobody"]]),
+            (
+                "Data",
+                [
+                    ["Date", "Time", "Temp (°F)", "RH (%)"],
+                    *([t.date(), t.time(), round(c * 1.8 + 32, 2), h] for t, c, h in r),
+                ],
+            ),
+        ]
+    )
 
 
 def _book(sheets):
@@ -148,8 +189,9 @@ def _book(sheets):
 def zipped(r):
     out = io.BytesIO()
     with zipfile.ZipFile(out, "w") as archive:
-        archive.writestr("export/readings.csv", rows(r, "{t:%Y-%m-%d %H:%M},{c:.1f},{h}",
-                                                     "time,temperature (°C),humidity (%)"))
+        archive.writestr(
+            "export/readings.csv", rows(r, "{t:%Y-%m-%d %H:%M},{c:.1f},{h}", "time,temperature (°C),humidity (%)")
+        )
     return out.getvalue()
 
 
@@ -172,9 +214,11 @@ def labelled_with_equals(r):
 def home_automation_entities(r):
     out = ["entity_id,state,last_changed"]
     for t, c, h in r:
-        out += [f"sensor.box_temperature,{c},{t:%Y-%m-%dT%H:%M:%S}.000Z",
-                f"sensor.box_humidity,{h},{t:%Y-%m-%dT%H:%M:%S}.000Z",
-                f"sensor.box_battery,{90},{t:%Y-%m-%dT%H:%M:%S}.000Z"]
+        out += [
+            f"sensor.box_temperature,{c},{t:%Y-%m-%dT%H:%M:%S}.000Z",
+            f"sensor.box_humidity,{h},{t:%Y-%m-%dT%H:%M:%S}.000Z",
+            f"sensor.box_battery,{90},{t:%Y-%m-%dT%H:%M:%S}.000Z",
+        ]
     return "\n".join(out) + "\n"
 
 
@@ -182,16 +226,22 @@ def home_automation_entities(r):
 def one_quantity_a_line_with_units(r):
     out = ["time;device;measurement;value;unit"]
     for t, c, h in r:
-        out += [f"{t:%d.%m.%Y %H:%M};box;Temperatur;{c:.1f};°C".replace(".", ",").replace(",", ".", 2),
-                f"{t:%d.%m.%Y %H:%M};box;Luftfeuchte;{h};%", f"{t:%d.%m.%Y %H:%M};box;Batterie;3,1;V"]
+        out += [
+            f"{t:%d.%m.%Y %H:%M};box;Temperatur;{c:.1f};°C".replace(".", ",").replace(",", ".", 2),
+            f"{t:%d.%m.%Y %H:%M};box;Luftfeuchte;{h};%",
+            f"{t:%d.%m.%Y %H:%M};box;Batterie;3,1;V",
+        ]
     return "\n".join(out) + "\n"
 
 
 @layout()
 def annotations_above(r):
-    return rows(r, ",,0,{t:%Y-%m-%dT%H:%M:%SZ},{c:.1f},{h}",
-                "#datatype,string,long,dateTime:RFC3339,double,double\n#group,false,false,false,false,false\n"
-                "#default,_result,,,,\n,result,table,_time,temperature,humidity")
+    return rows(
+        r,
+        ",,0,{t:%Y-%m-%dT%H:%M:%SZ},{c:.1f},{h}",
+        "#datatype,string,long,dateTime:RFC3339,double,double\n#group,false,false,false,false,false\n"
+        "#default,_result,,,,\n,result,table,_time,temperature,humidity",
+    )
 
 
 @layout()
@@ -209,8 +259,9 @@ def unix_milliseconds(r):
 
 @layout()
 def time_with_dots(r):
-    return rows(r, "{t:%d.%m.%Y};{t:%H.%M.%S};{c:.1f};{h}".replace(".1f", ".1f"),
-                "Datum;Uhrzeit;Temperatur °C;Feuchte %")
+    return rows(
+        r, "{t:%d.%m.%Y};{t:%H.%M.%S};{c:.1f};{h}".replace(".1f", ".1f"), "Datum;Uhrzeit;Temperatur °C;Feuchte %"
+    )
 
 
 @layout()
@@ -235,8 +286,9 @@ def dots_and_month_name(r):
 
 @layout(".txt")
 def six_columns(r):
-    return rows(r, "{t.year} {t.month:2} {t.day:2} {t.hour:2} {t.minute:2}  0 {c:.1f} {h}",
-                "year mo dy hr mi se temp rh")
+    return rows(
+        r, "{t.year} {t.month:2} {t.day:2} {t.hour:2} {t.minute:2}  0 {c:.1f} {h}", "year mo dy hr mi se temp rh"
+    )
 
 
 @layout(".txt")
@@ -256,8 +308,9 @@ def quarters_of_months_in_french(r):
 
 @layout()
 def czech(r):
-    return rows(r, "{t.day}.{t.month}.{t.year} {t:%H:%M};{c:.1f};{h}",
-                "Datum a čas;Teplota °C;Vlhkost %").encode("cp1250")
+    return rows(r, "{t.day}.{t.month}.{t.year} {t:%H:%M};{c:.1f};{h}", "Datum a čas;Teplota °C;Vlhkost %").encode(
+        "cp1250"
+    )
 
 
 @layout()
@@ -315,8 +368,9 @@ def event_rows_between(r):
 @layout()
 def two_exports_in_one_file(r):
     half = len(r) // 2
-    return (rows(r[:half], "{t:%Y-%m-%d %H:%M},{c:.1f},{h}", "time,temp (°C),rh (%)")
-            + rows(r[half:], "{t:%Y-%m-%d %H:%M},{h},{c:.1f},3.0", "time,rh (%),temp (°C),battery"))
+    return rows(r[:half], "{t:%Y-%m-%d %H:%M},{c:.1f},{h}", "time,temp (°C),rh (%)") + rows(
+        r[half:], "{t:%Y-%m-%d %H:%M},{h},{c:.1f},3.0", "time,rh (%),temp (°C),battery"
+    )
 
 
 @layout(asked=True)
@@ -331,8 +385,10 @@ def no_heading_humidity_first_and_record_numbers(r):
 
 @layout()
 def quoted_decimal_commas(r):
-    return "".join(['"Zeit","Temperatur [°C]","Feuchte [%]"\n'] + [
-        f'"{t:%d.%m.%Y %H:%M}","{c:.1f}","{h}"\n'.replace(f"{c:.1f}", f"{c:.1f}".replace(".", ",")) for t, c, h in r])
+    return "".join(
+        ['"Zeit","Temperatur [°C]","Feuchte [%]"\n']
+        + [f'"{t:%d.%m.%Y %H:%M}","{c:.1f}","{h}"\n'.replace(f"{c:.1f}", f"{c:.1f}".replace(".", ",")) for t, c, h in r]
+    )
 
 
 @layout()
@@ -347,8 +403,11 @@ def two_digit_years_of_old(r):
 
 @layout()
 def indoor_and_outdoor(r):
-    return rows(r, "{t:%Y-%m-%d %H:%M},{c:.1f},{h},12.5,80",
-                "Time,Indoor Temperature(°C),Indoor Humidity(%),Outdoor Temperature(°C),Outdoor Humidity(%)")
+    return rows(
+        r,
+        "{t:%Y-%m-%d %H:%M},{c:.1f},{h},12.5,80",
+        "Time,Indoor Temperature(°C),Indoor Humidity(%),Outdoor Temperature(°C),Outdoor Humidity(%)",
+    )
 
 
 @layout()

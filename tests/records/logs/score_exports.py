@@ -64,8 +64,10 @@ def differences(readings: pd.DataFrame, truth: dict) -> list:
                 del left[fits[0]]
                 continue
             near = min(left, key=lambda name: len(_against(left[name], channel, offset)), default=None)
-            out.append(f"{channel.get('name', quantity)}: " + (
-                ", ".join(_against(left[near], channel, offset)) if near is not None else "not read"))
+            out.append(
+                f"{channel.get('name', quantity)}: "
+                + (", ".join(_against(left[near], channel, offset)) if near is not None else "not read")
+            )
         if left and len(left) > 0 and len(found) > len(mine):
             out.append(f"{quantity} too many: {', '.join(left)}")
     return out
@@ -94,8 +96,13 @@ def _against(table, channel, offset) -> list:
             said = said.tz_localize("UTC") if said.tzinfo is None else said.tz_convert("UTC")
             if abs((said - time).total_seconds()) >= 0.01:
                 out.append(f"{key} {time} not {said}")
-    for key, value in (("first_value_c_or_pct", values[0]), ("last_value_c_or_pct", values[-1]), ("min", values.min()),
-                       ("max", values.max()), ("mean", values.mean())):
+    for key, value in (
+        ("first_value_c_or_pct", values[0]),
+        ("last_value_c_or_pct", values[-1]),
+        ("min", values.min()),
+        ("max", values.max()),
+        ("mean", values.mean()),
+    ):
         if channel.get(key) is not None:
             digits = len(repr(channel[key]).partition(".")[2])
             if not np.isclose(value, channel[key], atol=0.51 * 10.0**-digits, rtol=0):

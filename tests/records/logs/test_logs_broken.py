@@ -17,17 +17,34 @@ from test_logs_layouts import readings
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs.read import Wishes, read_accounted
 
-PIECES = [b'"', b"\n", b"\r", b"\t", b",,", b";", b"\x00", b"9999-99-99", b"NaN", b"1e400", b"-", b"\xff\xfe", b"{",
-          b"[", b"<tr>", b"31.02.2026", b"99999999999"]
+PIECES = [
+    b'"',
+    b"\n",
+    b"\r",
+    b"\t",
+    b",,",
+    b";",
+    b"\x00",
+    b"9999-99-99",
+    b"NaN",
+    b"1e400",
+    b"-",
+    b"\xff\xfe",
+    b"{",
+    b"[",
+    b"<tr>",
+    b"31.02.2026",
+    b"99999999999",
+]
 CELLS = [b"", b"x", b"1e999", b"-999", b"inf", b"12/13/2026 10:00", b"Temperature", b"0"]
 
 
 def _byte(data, at, draw):
-    return data[:at] + bytes([draw.randrange(256)]) + data[at + 1:]
+    return data[:at] + bytes([draw.randrange(256)]) + data[at + 1 :]
 
 
 def _hole(data, at, draw):
-    return data[:at] + data[at + draw.randrange(1, 30):]
+    return data[:at] + data[at + draw.randrange(1, 30) :]
 
 
 def _piece(data, at, draw):
@@ -67,7 +84,7 @@ def broken(seed: int) -> tuple[str, str, bytes]:
 
 
 def check(folder: Path, seed: int) -> str:
-    """"read" or "refused"; an error of any other kind passes through."""
+    """ "read" or "refused"; an error of any other kind passes through."""
     _, suffix, data = broken(seed)
     path = folder / f"log{suffix}"
     path.write_bytes(data)

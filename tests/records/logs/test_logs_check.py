@@ -19,8 +19,10 @@ START = dt.datetime(2026, 4, 3, 20)
 def folder(tmp_path):
     (tmp_path / "sensors").mkdir()
     (tmp_path / "season.toml").write_text('timezone = "Europe/Rome"\nspecies = "chicken"\n')
-    (tmp_path / "batches.csv").write_text("batch,species,incubator,set_at,eggs_set,hatched\n"
-                                          "D1,chicken,Red,2026-04-03,24,18\nD2,chicken,Blue,2026-04-05,30,25\n")
+    (tmp_path / "batches.csv").write_text(
+        "batch,species,incubator,set_at,eggs_set,hatched\n"
+        "D1,chicken,Red,2026-04-03,24,18\nD2,chicken,Blue,2026-04-05,30,25\n"
+    )
     return tmp_path
 
 
@@ -40,7 +42,7 @@ def strange(folder):
 def logs_part(season, **how):
     lines = check_text(season, **how).splitlines()
     start = lines.index("The loggers' files")
-    return " ".join(line.strip() for line in lines[start:lines.index("", start)])
+    return " ".join(line.strip() for line in lines[start : lines.index("", start)])
 
 
 def test_each_file_has_machine_times_step_channels_gaps(folder):
@@ -49,20 +51,30 @@ def test_each_file_has_machine_times_step_channels_gaps(folder):
     season = hk.load_season(folder)
     assert season.logs["file"].tolist() == ["sensors/red.csv", "sensors/letter.txt"] and season.logs["gaps"][0] == 1
     told = logs_part(season)
-    assert told == ("The loggers' files sensors/red.csv: Red (by the file's name), 3 April 2026 20:00 to 9 April 2026 "
-                    "00:45, every 15 min, 460 readings, one gap of 10.2 h; temp: °C and humidity by the heading. "
-                    "Not read: sensors/letter.txt.")
+    assert told == (
+        "The loggers' files sensors/red.csv: Red (by the file's name), 3 April 2026 20:00 to 9 April 2026 "
+        "00:45, every 15 min, 460 readings, one gap of 10.2 h; temp: °C and humidity by the heading. "
+        "Not read: sensors/letter.txt."
+    )
     assert "temp: °C and humidity by the heading" in check_page(season)
 
 
 def test_files_of_one_machine_that_are_alike_stand_together_and_the_screen_is_one(folder):
     for month in range(1, 10):
         for name in ("red", "blue"):
-            put(folder, f"{name}_2026-0{month}.csv", "{t:%Y-%m-%d %H:%M},{c:.1f}", "time,temp (°C)", 30,
-                start=START.replace(month=month))
+            put(
+                folder,
+                f"{name}_2026-0{month}.csv",
+                "{t:%Y-%m-%d %H:%M},{c:.1f}",
+                "time,temp (°C)",
+                30,
+                start=START.replace(month=month),
+            )
     season = hk.load_season(folder)
     assert [(log["incubator"], len(log["files"]), log["readings"]) for log in logs_read(season)] == [
-        ("Blue", 9, 270), ("Red", 9, 270)]
+        ("Blue", 9, 270),
+        ("Red", 9, 270),
+    ]
     assert len(logs_part(season, full=True).split("sensors/")) == 19
     assert len(check_text(season).splitlines()) <= MOST_LINES
 
@@ -78,7 +90,10 @@ def test_what_is_open_in_a_log_is_asked_with_the_sheets_and_an_answer_holds(fold
     strange(folder)
     season = hk.load_season(folder)
     assert list(season.questions.columns) == QUESTIONS and season.logs["asked"][0] == [
-        "log_column", "log_date_order", "log_machine"]
+        "log_column",
+        "log_date_order",
+        "log_machine",
+    ]
     asked = {question["heading"]: question for question in questions_of(season)}
     assert {"field1", "field2", "when", "?log_machine"} <= set(asked)
     assert "Asked: what its columns are, its dates and its machine." in logs_part(season)
@@ -114,9 +129,14 @@ def test_each_question_on_a_log_is_said_in_whole_words(folder):
     season = hk.load_season(folder)
     assert {"log_column", "log_date_order", "log_machine", "log_unit", "log_scale"} <= set(season.questions["code"])
     told = " ".join(line.strip() for line in check_text(season).splitlines())
-    for words in ("In which unit is “temp”? Taken for now: temperature in °F.", "seems to lack its decimal mark.",
-                  "divided by 100 or as it stands", "It may be: Red, Blue or none of these.",
-                  "Which machine does the log sensors/xyz.csv belong to?",
-                  "What is the column “field1” of the log? Taken for now: humidity in %.",
-                  "It may be: day, month, year or month, day, year.", "90 readings depend on it."):
+    for words in (
+        "In which unit is “temp”? Taken for now: temperature in °F.",
+        "seems to lack its decimal mark.",
+        "divided by 100 or as it stands",
+        "It may be: Red, Blue or none of these.",
+        "Which machine does the log sensors/xyz.csv belong to?",
+        "What is the column “field1” of the log? Taken for now: humidity in %.",
+        "It may be: day, month, year or month, day, year.",
+        "90 readings depend on it.",
+    ):
         assert words in told, words

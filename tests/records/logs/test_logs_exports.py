@@ -23,9 +23,13 @@ def _truths(name):
     return [(archive, file, said) for file, said in sorted(truth.items())]
 
 
-@pytest.mark.parametrize("archive, name, truth", [pytest.param(*case, id=case[1]) for case in
-                                                  _truths("exports.zip") + _truths("aside.zip") +
-                                                  _truths("exports2.zip") + _truths("exports3.zip")])
+@pytest.mark.parametrize(
+    "archive, name, truth",
+    [
+        pytest.param(*case, id=case[1])
+        for case in _truths("exports.zip") + _truths("aside.zip") + _truths("exports2.zip") + _truths("exports3.zip")
+    ],
+)
 def test_an_export_is_read_exactly_or_asked_or_refused_as_it_should_be(tmp_path, archive, name, truth):
     with zipfile.ZipFile(archive) as opened:
         path = Path(opened.extract(name, tmp_path))

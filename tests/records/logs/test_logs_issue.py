@@ -33,9 +33,14 @@ def put(path, text, encoding="utf-8"):
 
 
 def batches(*names, start="2026-04-13"):
-    return pd.DataFrame({"batch": range(len(names)), "incubator": names,
-                         "set_at": pd.to_datetime([start] * len(names), utc=True),
-                         "taken_off_at": pd.to_datetime([start] * len(names), utc=True) + pd.Timedelta(days=22)})
+    return pd.DataFrame(
+        {
+            "batch": range(len(names)),
+            "incubator": names,
+            "set_at": pd.to_datetime([start] * len(names), utc=True),
+            "taken_off_at": pd.to_datetime([start] * len(names), utc=True) + pd.Timedelta(days=22),
+        }
+    )
 
 
 def test_a_temperature_column_of_nothing_but_words_is_no_traceback(tmp_path):
@@ -45,16 +50,25 @@ def test_a_temperature_column_of_nothing_but_words_is_no_traceback(tmp_path):
 
 
 def test_row_numbers_under_the_name_of_the_machine_are_no_probes(tmp_path):
-    put(tmp_path / "sensors" / "Incubator A.csv", lines("{n},{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f}", 300,
-                                                        head="Incubator A,Time,Temperature,Humidity"))
+    put(
+        tmp_path / "sensors" / "Incubator A.csv",
+        lines("{n},{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f}", 300, head="Incubator A,Time,Temperature,Humidity"),
+    )
     logs = read_all(tmp_path, {}, batches("A", "B"), "UTC")
     assert logs.readings["probe"].nunique() == 1 and len(logs.readings) == 300 and len(logs.problems) < 8
 
 
-@pytest.mark.parametrize("head, unused", [
-    ("time,temperature,humidity,UV,{n}", "UV"), ("time,temperature,humidity,Zeitzone,{n}", "Zeitzone"),
-    ("time,temperature,humidity,latitude,{n}", "latitude"), ("time,temperature,humidity,Feels Like,{n}", "Feels Like"),
-    ("time,temperature,humidity,DPT(℃),{n}", "DPT(℃)"), ("time,temperature,humidity,battery V,{n}", "battery V")])
+@pytest.mark.parametrize(
+    "head, unused",
+    [
+        ("time,temperature,humidity,UV,{n}", "UV"),
+        ("time,temperature,humidity,Zeitzone,{n}", "Zeitzone"),
+        ("time,temperature,humidity,latitude,{n}", "latitude"),
+        ("time,temperature,humidity,Feels Like,{n}", "Feels Like"),
+        ("time,temperature,humidity,DPT(℃),{n}", "DPT(℃)"),
+        ("time,temperature,humidity,battery V,{n}", "battery V"),
+    ],
+)
 def test_a_named_column_of_another_kind_is_never_air(tmp_path, head, unused):
     text = lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f},37.5,1", head=head.replace(",{n}", ",status"))
     readings, problems = read_readings(put(tmp_path / "a.csv", text))
@@ -64,18 +78,23 @@ def test_a_named_column_of_another_kind_is_never_air(tmp_path, head, unused):
 
 def test_humidity_that_stands_before_temperature_is_not_swapped_by_its_values(tmp_path):
     text = "Date,Time,Humidity,Temperature\n,,,\n(dd/mm/yyyy),(hh:mm),(%),(C)\n" + lines(
-        "{t:%d/%m/%Y},{t:%H:%M},37.2,{c:.1f}")
+        "{t:%d/%m/%Y},{t:%H:%M},37.2,{c:.1f}"
+    )
     readings, _ = read_readings(put(tmp_path / "a.csv", text))
     assert (readings["rh_pct"] == 37.2).all() and readings["temp_c"].nunique() > 3
 
 
-@pytest.mark.parametrize("text, why", [
-    ("Time;Temp;RH\n" + "x;37.5;55\n" * 40, "no line below it holds a date with a number; the first is line 2"),
-    ("2026-05-01\nnothing\n" * 20, "there are dates without a number"), ("a;b\n1.5;2.5\n" * 9,
-                                                                         "numbers without a date"),
-    ("Time;Temp\n" + "".join(f"{h:02}:00;37.5\n" for h in range(24)), "times of day and no date"),
-    ("millis,temp\n" + "".join(f"{n * 60000},37.{n % 9}\n" for n in range(50)), "count from the start of the log"),
-    ("date,temp\n" + "2026-05-01,37.5\n" * 30, "dates without a time of day, and several lines a day")])
+@pytest.mark.parametrize(
+    "text, why",
+    [
+        ("Time;Temp;RH\n" + "x;37.5;55\n" * 40, "no line below it holds a date with a number; the first is line 2"),
+        ("2026-05-01\nnothing\n" * 20, "there are dates without a number"),
+        ("a;b\n1.5;2.5\n" * 9, "numbers without a date"),
+        ("Time;Temp\n" + "".join(f"{h:02}:00;37.5\n" for h in range(24)), "times of day and no date"),
+        ("millis,temp\n" + "".join(f"{n * 60000},37.{n % 9}\n" for n in range(50)), "count from the start of the log"),
+        ("date,temp\n" + "2026-05-01,37.5\n" * 30, "dates without a time of day, and several lines a day"),
+    ],
+)
 def test_a_refusal_names_the_true_reason(tmp_path, text, why):
     with pytest.raises(HatchkitError, match=why):
         read_readings(put(tmp_path / "a.csv", text))
@@ -90,8 +109,9 @@ def test_one_bad_line_is_one_problem_row_with_its_line(tmp_path, bad):
     assert problems.loc[problems["severity"] == "lost", "row"].tolist() == [21]
 
 
-@pytest.mark.parametrize("encoding", ["utf-16-le", "utf-16-be", "utf-32-le", "utf-32-be", "cp1250", "cp852",
-                                      "utf-8-sig"])
+@pytest.mark.parametrize(
+    "encoding", ["utf-16-le", "utf-16-be", "utf-32-le", "utf-32-be", "cp1250", "cp852", "utf-8-sig"]
+)
 def test_encodings_with_and_without_a_mark(tmp_path, encoding):
     text = lines("{t:%d.%m.%Y %H:%M};{c:.1f};{h:.0f}", head="Datum a čas;Teplota °C;Vlhkost vzduchu %")
     readings, _ = read_readings(put(tmp_path / "a.csv", text, encoding))
@@ -111,22 +131,32 @@ def test_a_head_cut_within_a_degree_sign_does_not_turn_the_encoding(tmp_path):
 
 
 def test_nothing_in_sensors_is_passed_over(tmp_path):
-    put(tmp_path / "sensors" / "a.jsonl",
-        "".join(f'{{"time": "{START + dt.timedelta(minutes=n)}", "temp": 37.{n % 9}}}\n'
-                                                  for n in range(50)))
+    put(
+        tmp_path / "sensors" / "a.jsonl",
+        "".join(f'{{"time": "{START + dt.timedelta(minutes=n)}", "temp": 37.{n % 9}}}\n' for n in range(50)),
+    )
     put(tmp_path / "sensors" / "photo.heic", "xx")
     put(tmp_path / "sensors" / "noending", lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp"))
-    (tmp_path / "sensors" / "b.csv.gz").write_bytes(gzip.compress(lines("{t:%Y-%m-%d %H:%M},{c:.1f}",
-                                                                        head="time,temp").encode()))
+    (tmp_path / "sensors" / "b.csv.gz").write_bytes(
+        gzip.compress(lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp").encode())
+    )
     logs = read_all(tmp_path, {}, batches("A", "B"), "UTC")
     told = set(logs.readings["file"]) | set(logs.problems["file"])
     assert {path.relative_to(tmp_path).as_posix() for path in log_files(tmp_path)} <= told and len(told) == 4
     assert len(logs.readings) == 170
 
 
-@pytest.mark.parametrize("name", ["log (1).csv", "log - Kopie.csv", "log - Copy (2).csv", "log_export_2025-05.csv",
-                                  "Copy of log.csv",
-                                  "log 2025-05-03.csv"])
+@pytest.mark.parametrize(
+    "name",
+    [
+        "log (1).csv",
+        "log - Kopie.csv",
+        "log - Copy (2).csv",
+        "log_export_2025-05.csv",
+        "Copy of log.csv",
+        "log 2025-05-03.csv",
+    ],
+)
 def test_a_copy_stays_with_its_machine(tmp_path, name):
     put(tmp_path / "sensors" / name, lines("{t:%Y-%m-%d %H:%M},{c:.1f}", head="time,temp"))
     logs = read_all(tmp_path, {"incubators": {"B": {"files": ["log.csv"]}}}, batches("A", "B"), "UTC")
@@ -156,12 +186,16 @@ def test_a_setter_and_a_hatcher_each_have_their_log(tmp_path):
 
 
 def test_answers_settle_columns_and_the_order_of_dates(tmp_path):
-    put(tmp_path / "sensors" / "a.csv", lines("{t:04/05/2026 %H:%M},{c:.1f},{h:.0f}", 40, 30,
-                                              head="when,field1,field2"))
+    put(
+        tmp_path / "sensors" / "a.csv", lines("{t:04/05/2026 %H:%M},{c:.1f},{h:.0f}", 40, 30, head="when,field1,field2")
+    )
     asked = read_all(tmp_path, {}, None, "UTC").questions
     assert {"log_column", "log_date_order"} <= set(asked["code"]) and list(asked.columns) == QUESTIONS
-    answers = {("sensors/a.csv", "", "field1"): "rh", ("sensors/a.csv", "", "field2"): "not_used",
-               ("sensors/a.csv", "", "when"): "mdy"}
+    answers = {
+        ("sensors/a.csv", "", "field1"): "rh",
+        ("sensors/a.csv", "", "field2"): "not_used",
+        ("sensors/a.csv", "", "when"): "mdy",
+    }
     logs = read_all(tmp_path, {}, None, "UTC", answers=answers)
     assert logs.readings["temp_c"].isna().all() and logs.readings["rh_pct"].between(36, 39).all()
     assert set(logs.readings["time"].dt.month) == {4} and logs.questions.empty
@@ -188,24 +222,30 @@ def test_an_export_put_below_an_overlapping_one_is_no_clock_step(tmp_path):
 
 
 def test_sensors_that_take_turns_are_two_probes_without_a_clock_that_goes_back(tmp_path):
-    text = lines("{t:%Y-%m-%d %H:%M:%S};top;{c:.1f}\n{t:%Y-%m-%d %H:%M}:01;bottom;36.{n:02d}",
-                 head="time;where;temp °C")
+    text = lines(
+        "{t:%Y-%m-%d %H:%M:%S};top;{c:.1f}\n{t:%Y-%m-%d %H:%M}:01;bottom;36.{n:02d}", head="time;where;temp °C"
+    )
     readings, problems = read_readings(put(tmp_path / "a.csv", text))
     assert sorted(readings["probe"].unique()) == ["bottom", "top"] and not problems["found"].str.contains("back").any()
 
 
 def test_two_logs_side_by_side_keep_their_own_times(tmp_path):
-    text = lines("{t:%Y-%m-%d %H:%M};{c:.1f};2026-06-01 {t:%H:%M};30.{n:02d}", 40, 30,
-                 head="Time 1;Temp 1;Time 2;Temp 2")
+    text = lines(
+        "{t:%Y-%m-%d %H:%M};{c:.1f};2026-06-01 {t:%H:%M};30.{n:02d}", 40, 30, head="Time 1;Temp 1;Time 2;Temp 2"
+    )
     readings, _ = read_accounted(put(tmp_path / "a.csv", text), Wishes())
     assert set(readings.loc[readings["probe"] == "Temp 1", "time"].dt.month) == {4}
     assert set(readings.loc[readings["probe"] == "Temp 2", "time"].dt.month) == {6}
 
 
 def test_values_without_their_decimal_mark_are_asked(tmp_path):
-    readings, account = read_accounted(put(tmp_path / "a.csv", lines("{t:%Y-%m-%d %H:%M},{c:.2f}",
-                                                                     head="time,temp").replace(
-        "37.", "37").replace("38.", "38")), Wishes())
+    readings, account = read_accounted(
+        put(
+            tmp_path / "a.csv",
+            lines("{t:%Y-%m-%d %H:%M},{c:.2f}", head="time,temp").replace("37.", "37").replace("38.", "38"),
+        ),
+        Wishes(),
+    )
     assert readings["temp_c"].between(36, 39).all() and [q["code"] for q in account.questions] == ["log_scale"]
 
 
@@ -223,10 +263,23 @@ def test_more_headings_than_columns_is_a_doubt(tmp_path):
     assert said["severity"].tolist() == ["doubtful"] and said["found"].str.contains("temperature").all()
 
 
-@pytest.mark.parametrize("heading", ["Ingestelde temperatuur", "gewenste temperatuur", "önskad temperatur",
-                                     "indstillet temperatur", "beállított hőmérséklet", "nastavená teplota",
-                                     "temperatura docelowa", "temperatura de consigna", "température cible",
-                                     "temperatura desejada", "temperatura obiettivo", "Solltemperatur"])
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "Ingestelde temperatuur",
+        "gewenste temperatuur",
+        "önskad temperatur",
+        "indstillet temperatur",
+        "beállított hőmérséklet",
+        "nastavená teplota",
+        "temperatura docelowa",
+        "temperatura de consigna",
+        "température cible",
+        "temperatura desejada",
+        "temperatura obiettivo",
+        "Solltemperatur",
+    ],
+)
 def test_a_set_point_is_no_probe_in_any_language(tmp_path, heading):
     text = lines("{t:%Y-%m-%d %H:%M};37.5;{c:.2f}", head=f"time;{heading};temp")
     assert read_readings(put(tmp_path / "a.csv", text))[0]["probe"].unique().tolist() == ["temp"]
@@ -277,8 +330,10 @@ def test_an_answer_on_the_decimal_mark_holds_and_one_for_another_file_does_not(t
 
 
 def test_of_a_file_with_a_known_probe_only_the_other_is_asked(tmp_path):
-    put(tmp_path / "sensors" / "both.csv", lines("{t:%Y-%m-%d %H:%M},{c:.1f},36.{n:02d}",
-                                                 head="time,Red (°C),attic (°C)"))
+    put(
+        tmp_path / "sensors" / "both.csv",
+        lines("{t:%Y-%m-%d %H:%M},{c:.1f},36.{n:02d}", head="time,Red (°C),attic (°C)"),
+    )
     table = batches("Red", "Blue")
     asked = read_all(tmp_path, {}, table, "UTC").questions
     assert asked["heading"].tolist() == ["attic"]
@@ -288,11 +343,15 @@ def test_of_a_file_with_a_known_probe_only_the_other_is_asked(tmp_path):
 
 def test_the_files_are_a_table_of_facts(tmp_path):
     for name in ("A", "B"):
-        put(tmp_path / "sensors" / f"{name}.csv", lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f}",
-                                                        head="time,temp (°C),rh (%)"))
+        put(
+            tmp_path / "sensors" / f"{name}.csv",
+            lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h:.0f}", head="time,temp (°C),rh (%)"),
+        )
     put(tmp_path / "sensors" / "letter.txt", "Dear all")
     files = read_all(tmp_path, {}, batches("A", "B"), "UTC").files
     assert files["incubator"].tolist() == ["A", "B", ""] and files["readings"].tolist() == [60, 60, 0]
     assert files["step_minutes"][0] == 30 and files["start"][0] == pd.Timestamp("2026-04-13 22:30", tz="UTC")
-    assert files["channels"][0] == [dict(probe="temp", quantity="temp", unit="C", how="heading"),
-                                    dict(probe="temp", quantity="rh", unit="", how="heading")]
+    assert files["channels"][0] == [
+        dict(probe="temp", quantity="temp", unit="C", how="heading"),
+        dict(probe="temp", quantity="rh", unit="", how="heading"),
+    ]

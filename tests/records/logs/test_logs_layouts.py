@@ -20,8 +20,10 @@ def readings(start, seed, count=30, step=30):
     noise = np.random.default_rng(seed)
     temps = np.round(37.6 + np.cumsum(noise.normal(0, 0.08, count)).clip(-1.5, 1.5), 1)
     rh = np.round(52 + np.cumsum(noise.normal(0, 0.9, count)).clip(-20, 25)).astype(int)
-    return [(start + n * dt.timedelta(minutes=step), float(c), int(h)) for n, (c, h) in enumerate(zip(temps, rh,
-                                                                                                      strict=True))]
+    return [
+        (start + n * dt.timedelta(minutes=step), float(c), int(h))
+        for n, (c, h) in enumerate(zip(temps, rh, strict=True))
+    ]
 
 
 def read(tmp_path, name, truth):
@@ -49,8 +51,12 @@ def test_every_layout_is_read(tmp_path, name):
 
 
 @settings(max_examples=25, deadline=None, derandomize=True, suppress_health_check=CLEAN, phases=UNSHRUNK)
-@given(start=st.datetimes(dt.datetime(1985, 1, 1), dt.datetime(2060, 1, 1)), seed=st.integers(0, 10_000),
-       count=st.integers(12, 60), step=st.sampled_from([1, 10, 60]))
+@given(
+    start=st.datetimes(dt.datetime(1985, 1, 1), dt.datetime(2060, 1, 1)),
+    seed=st.integers(0, 10_000),
+    count=st.integers(12, 60),
+    step=st.sampled_from([1, 10, 60]),
+)
 @example(start=dt.datetime(2000, 1, 1), seed=0, count=12, step=1)
 def test_equal_or_refused_with_a_reason_or_asked(tmp_path, start, seed, count, step):
     truth = readings(start.replace(second=0, microsecond=0), seed, count, step)
@@ -74,8 +80,10 @@ def test_equal_or_refused_with_a_reason_or_asked(tmp_path, start, seed, count, s
 def test_figures_of_a_clock_are_never_taken_for_hours(tmp_path, clock, first):
     """0007 is seven minutes past midnight, also where no reading of the log is of a later hour."""
     truth = readings(dt.datetime(2026, 3, 5, *first), 1, 12, 1)
-    lines = [f"{t:%Y\t%m\t%d}\t{clock.format(h=t.hour, m=t.minute, s=0, hm=t.hour * 100 + t.minute)}\t{c}\t{h}"
-             for t, c, h in truth]
+    lines = [
+        f"{t:%Y\t%m\t%d}\t{clock.format(h=t.hour, m=t.minute, s=0, hm=t.hour * 100 + t.minute)}\t{c}\t{h}"
+        for t, c, h in truth
+    ]
     path = tmp_path / "log.txt"
     path.write_text("YEAR\tMONTH\tDAY\tTIME\tTEMP\tRH\n" + "\n".join(lines) + "\n")
     compare(read_accounted(path, Wishes())[0], truth)

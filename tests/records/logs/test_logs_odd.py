@@ -36,21 +36,31 @@ def exact(readings, *, humid=True):
 
 
 PLAIN = lines("{t:%Y-%m-%d %H:%M},{c:.1f},{h}", "time,temperature (°C),humidity (%)")
-PAGE = ("<html><body><h1>Box</h1><table>\n<tr><th>Time</th><th>Temp °C</th><th>RH %</th></tr>\n"
-        + lines("<tr><td>{t:%Y-%m-%d %H:%M}</td><td>{c:.1f}</td><td>{h}</td></tr>") + "</table></body></html>")
-XML = ("<?xml version='1.0'?>\n<log>\n" + lines("<r><when>{t:%Y-%m-%dT%H:%M:%S}</when><temp>{c:.1f}</temp>"
-                                                "<humidity>{h}</humidity></r>") + "</log>")
-XML_MARKS = ("<log>" + lines('<r time="{t:%Y-%m-%d %H:%M}" temp="{c:.1f}" rh="{h}"/>') + "</log>")
-SQL = ("CREATE TABLE log (id INTEGER, at TEXT, temperature REAL, humidity REAL);\n"
-       + lines("INSERT INTO log VALUES ({n},'{t:%Y-%m-%d %H:%M:%S}',{c:.1f},{h});"))
+PAGE = (
+    "<html><body><h1>Box</h1><table>\n<tr><th>Time</th><th>Temp °C</th><th>RH %</th></tr>\n"
+    + lines("<tr><td>{t:%Y-%m-%d %H:%M}</td><td>{c:.1f}</td><td>{h}</td></tr>")
+    + "</table></body></html>"
+)
+XML = (
+    "<?xml version='1.0'?>\n<log>\n"
+    + lines("<r><when>{t:%Y-%m-%dT%H:%M:%S}</when><temp>{c:.1f}</temp><humidity>{h}</humidity></r>")
+    + "</log>"
+)
+XML_MARKS = "<log>" + lines('<r time="{t:%Y-%m-%d %H:%M}" temp="{c:.1f}" rh="{h}"/>') + "</log>"
+SQL = "CREATE TABLE log (id INTEGER, at TEXT, temperature REAL, humidity REAL);\n" + lines(
+    "INSERT INTO log VALUES ({n},'{t:%Y-%m-%d %H:%M:%S}',{c:.1f},{h});"
+)
 MINUTES = lines("{n}0;{c:.1f};{h}", "Start: 2026-04-13 22:30\nElapsed (min);Temp °C;RH %")
 SECONDS = lines("{n}00;{c:.1f};{h}", "Start: 13.04.2026 22:30:00\nTime (s);Temp °C;RH %").replace("\n000;", "\n0;")
 STEP = lines("{c:.1f};{h}", "Start: 2026-04-13 22:30\nInterval: 10 min\nTemp °C;RH %")
 CLOCK_STEP = lines("{c:.1f};{h}", "Start: 2026-04-13 22:30\nInterval: 00:10:00\nTemp °C;RH %")
 
 
-@pytest.mark.parametrize("text", [PAGE, XML, XML_MARKS, SQL, MINUTES, STEP, CLOCK_STEP],
-                         ids=["page", "xml", "xml attributes", "sql", "minutes", "interval", "interval as a clock"])
+@pytest.mark.parametrize(
+    "text",
+    [PAGE, XML, XML_MARKS, SQL, MINUTES, STEP, CLOCK_STEP],
+    ids=["page", "xml", "xml attributes", "sql", "minutes", "interval", "interval as a clock"],
+)
 def test_rare_kinds_are_read_exactly(tmp_path, text):
     exact(read(tmp_path, text)[0])
 
@@ -61,11 +71,14 @@ def test_seconds_that_count_from_the_start(tmp_path):
     assert step == [100.0] and readings["time"].iloc[0].tz_localize(None) == START
 
 
-@pytest.mark.parametrize("text, why", [
-    (lines("{n}0;{c:.1f}", "Elapsed (min);Temp °C"), "count from the start"),
-    (lines("{c:.1f};{h}", "Temp °C;RH %"), "do not say when it began"),
-    ("<?xml version='1.0'?>\n<!DOCTYPE x [<!ENTITY a 'b'>]>\n<log><r>&a;</r></log>", "no line of it"),
-])
+@pytest.mark.parametrize(
+    "text, why",
+    [
+        (lines("{n}0;{c:.1f}", "Elapsed (min);Temp °C"), "count from the start"),
+        (lines("{c:.1f};{h}", "Temp °C;RH %"), "do not say when it began"),
+        ("<?xml version='1.0'?>\n<!DOCTYPE x [<!ENTITY a 'b'>]>\n<log><r>&a;</r></log>", "no line of it"),
+    ],
+)
 def test_what_lacks_its_beginning_is_refused_with_the_reason(tmp_path, text, why):
     with pytest.raises(HatchkitError, match=why):
         read(tmp_path, text)
@@ -83,17 +96,30 @@ def test_archives_of_logs_and_what_else_lies_in_them(tmp_path):
     exact(read(tmp_path, gzip.compress(PLAIN.encode()), "log.csv.gz")[0])
 
 
-@pytest.mark.parametrize("data, why", [(gzip.compress(PLAIN.encode())[:60], "damaged"),
-                                       (b"PK\x03\x04broken", "damaged"),
-                                       (b"PK\x05\x06" + bytes(18), "no text|no file|damaged"), (b"", "empty"),
-                                       (b"%PDF-1.4", "PDF"), (bytes(range(32)) * 40, "no text")])
+@pytest.mark.parametrize(
+    "data, why",
+    [
+        (gzip.compress(PLAIN.encode())[:60], "damaged"),
+        (b"PK\x03\x04broken", "damaged"),
+        (b"PK\x05\x06" + bytes(18), "no text|no file|damaged"),
+        (b"", "empty"),
+        (b"%PDF-1.4", "PDF"),
+        (bytes(range(32)) * 40, "no text"),
+    ],
+)
 def test_broken_containers_are_refused_with_the_reason(tmp_path, data, why):
     with pytest.raises(HatchkitError, match=why):
         read(tmp_path, data, "log.zip")
 
 
-@pytest.mark.parametrize("clock", [lambda t: dt.timedelta(hours=t.hour, minutes=t.minute), lambda t: t.time(),
-                                   lambda t: dt.datetime(1899, 12, 30, t.hour, t.minute)])
+@pytest.mark.parametrize(
+    "clock",
+    [
+        lambda t: dt.timedelta(hours=t.hour, minutes=t.minute),
+        lambda t: t.time(),
+        lambda t: dt.datetime(1899, 12, 30, t.hour, t.minute),
+    ],
+)
 @pytest.mark.parametrize("day", [lambda t: t.date(), lambda t: dt.datetime(t.year, t.month, t.day)])
 def test_a_workbook_as_a_log_takes_times_in_a_column_of_their_own(tmp_path, day, clock):
     book = openpyxl.Workbook()
@@ -105,11 +131,18 @@ def test_a_workbook_as_a_log_takes_times_in_a_column_of_their_own(tmp_path, day,
     exact(read(tmp_path, out.getvalue(), "log.xlsx")[0])
 
 
-@pytest.mark.parametrize("day, clock", [
-    ("{t:%Y-%m-%d} 00:00:00", "{t:%H:%M:%S}"), ("{t:%Y-%m-%d}T00:00:00", "{t:%H:%M}"),
-    ("{t:%d/%m/%Y} 00:00", "{t:%H.%M}"), ("{t:%d/%m/%Y} 12:00:00 AM", "{t:%I:%M:%S %p}"),
-    ("{t:%Y-%m-%d} 00:00:00", "1899-12-30 {t:%H:%M:%S}"), ("{t:%d.%m.%Y}", "30.12.1899 {t:%H:%M}"),
-    ("{t:%Y-%m-%d}", "1900-01-01 {t:%H:%M:%S}")])
+@pytest.mark.parametrize(
+    "day, clock",
+    [
+        ("{t:%Y-%m-%d} 00:00:00", "{t:%H:%M:%S}"),
+        ("{t:%Y-%m-%d}T00:00:00", "{t:%H:%M}"),
+        ("{t:%d/%m/%Y} 00:00", "{t:%H.%M}"),
+        ("{t:%d/%m/%Y} 12:00:00 AM", "{t:%I:%M:%S %p}"),
+        ("{t:%Y-%m-%d} 00:00:00", "1899-12-30 {t:%H:%M:%S}"),
+        ("{t:%d.%m.%Y}", "30.12.1899 {t:%H:%M}"),
+        ("{t:%Y-%m-%d}", "1900-01-01 {t:%H:%M:%S}"),
+    ],
+)
 def test_a_day_shown_with_midnight_and_a_time_shown_with_the_first_day_are_one_stamp(tmp_path, day, clock):
     exact(read(tmp_path, lines(f"{day};{clock};{{c:.1f}};{{h}}", "Day;Time;Temp °C;RH %"))[0])
 

@@ -33,8 +33,9 @@ def assert_whole(readings):
 @pytest.mark.parametrize("above", [[], [""], ["", "Pagina {}", ""], ["Page {} of 4  Box (invented)"]])
 @pytest.mark.parametrize("separator", ["   ", ";", "\t"])
 @pytest.mark.parametrize("units", [False, True])
-def test_a_heading_repeated_on_each_page_is_read_by_the_columns_of_the_first(tmp_path, separator, units, above,
-                                                                             newest_first):
+def test_a_heading_repeated_on_each_page_is_read_by_the_columns_of_the_first(
+    tmp_path, separator, units, above, newest_first
+):
     head = [separator.join(["Data", "Ora", "Temperatura", "Umidità"])]
     below = " " * 19 + "°C            %" if separator == "   " else separator.join(["", "", "°C", "%"])
     head += [below] if units else []
@@ -67,8 +68,9 @@ def test_a_value_with_a_mark_behind_it_is_read_with_a_doubt(tmp_path, separator,
     lines = [separator.join(["Date", "Time", "Temperature", "Humidity"])]
     for place, (time, temp, rh) in enumerate(zip(TIMES, TEMP, RH, strict=True)):
         shown = [f"{temp:.1f}" + (mark if 50 < place < 60 else ""), f"{rh:.1f}" + (mark if place == 200 else "")]
-        lines.append(separator.join([f"{time:%d/%m/%Y}", f"{time:%H:%M}",
-                                     *(cell.replace(".", decimal) for cell in shown)]))
+        lines.append(
+            separator.join([f"{time:%d/%m/%Y}", f"{time:%H:%M}", *(cell.replace(".", decimal) for cell in shown)])
+        )
     readings, account = read(tmp_path, lines)
     assert_whole(readings)
     marked = readings.sort_values("time")["doubt"].to_numpy() == "marked"
@@ -77,8 +79,10 @@ def test_a_value_with_a_mark_behind_it_is_read_with_a_doubt(tmp_path, separator,
 
 
 def test_a_mark_that_nearly_all_values_bear_doubts_none_of_them(tmp_path):
-    lines = ["Date,Time,Temperature,Humidity", *(
-        f"{t:%Y-%m-%d},{t:%H:%M},{c:.1f}*,{h:.1f}" for t, c, h in zip(TIMES, TEMP, RH, strict=True))]
+    lines = [
+        "Date,Time,Temperature,Humidity",
+        *(f"{t:%Y-%m-%d},{t:%H:%M},{c:.1f}*,{h:.1f}" for t, c, h in zip(TIMES, TEMP, RH, strict=True)),
+    ]
     readings, account = read(tmp_path, lines)
     assert_whole(readings)
     assert not readings["doubt"].isin(["marked"]).any()
@@ -102,10 +106,17 @@ def dated(first, second, cut, days=40, start=dt.datetime(2025, 7, 13)):
 DMY, MDY = "%d/%m/%Y", "%m/%d/%Y"
 
 
-@pytest.mark.parametrize("first, second, cut, days, start", [
-    (DMY, MDY, 20, 40, dt.datetime(2025, 7, 13)), (MDY, DMY, 20, 40, dt.datetime(2025, 7, 13)),
-    (DMY, MDY, 19, 21, dt.datetime(2025, 7, 13)), (MDY, DMY, 2, 21, dt.datetime(2025, 8, 1)),
-    (DMY, MDY, 5, 10, dt.datetime(2025, 8, 1)), ("%d/%m/%y", "%m/%d/%y", 20, 40, dt.datetime(2025, 7, 13))])
+@pytest.mark.parametrize(
+    "first, second, cut, days, start",
+    [
+        (DMY, MDY, 20, 40, dt.datetime(2025, 7, 13)),
+        (MDY, DMY, 20, 40, dt.datetime(2025, 7, 13)),
+        (DMY, MDY, 19, 21, dt.datetime(2025, 7, 13)),
+        (MDY, DMY, 2, 21, dt.datetime(2025, 8, 1)),
+        (DMY, MDY, 5, 10, dt.datetime(2025, 8, 1)),
+        ("%d/%m/%y", "%m/%d/%y", 20, 40, dt.datetime(2025, 7, 13)),
+    ],
+)
 def test_a_log_whose_dates_change_their_order_is_refused(tmp_path, first, second, cut, days, start):
     with pytest.raises(HatchkitError, match="change their order"):
         read(tmp_path, dated(first, second, cut, days, start))
@@ -128,9 +139,14 @@ def test_holes_of_a_month_are_no_change_of_order():
 
 
 def test_names_with_a_unit_at_their_end_are_no_line_of_units(tmp_path):
-    lines = ["# node3 log v2", "# unixtime t_inc_C t_room_C rh_inc vbat_mV", *(
-        f"{int(t.replace(tzinfo=dt.UTC).timestamp())} {c:.1f} 23.4 {h:.1f} 3700"
-        for t, c, h in zip(TIMES, TEMP, RH, strict=True))]
+    lines = [
+        "# node3 log v2",
+        "# unixtime t_inc_C t_room_C rh_inc vbat_mV",
+        *(
+            f"{int(t.replace(tzinfo=dt.UTC).timestamp())} {c:.1f} 23.4 {h:.1f} 3700"
+            for t, c, h in zip(TIMES, TEMP, RH, strict=True)
+        ),
+    ]
     readings, account = read(tmp_path, lines)
     assert_whole(readings[readings["probe"] == "t_inc_C"])
     assert not account.questions

@@ -24,12 +24,17 @@ MONTHS = {
     "hu": "január február március április május június július augusztus szeptember október november december",
 }
 DAYS = {
-    "en": "Mon Tue Wed Thu Fri Sat Sun", "de": "Mo Di Mi Do Fr Sa So",
+    "en": "Mon Tue Wed Thu Fri Sat Sun",
+    "de": "Mo Di Mi Do Fr Sa So",
     "fr": "lundi mardi mercredi jeudi vendredi samedi dimanche",
-    "nl": "ma di wo do vr za zo", "es": "lun mar mié jue vie sáb dom",
+    "nl": "ma di wo do vr za zo",
+    "es": "lun mar mié jue vie sáb dom",
     "it": "lunedì martedì mercoledì giovedì venerdì sabato domenica",
-    "pt": "seg ter qua qui sex sáb dom", "pl": "pon wt śr czw pt sob niedz", "cs": "po út st čt pá so ne",
-    "sv": "mån tis ons tors fre lör sön", "da": "man tir ons tor fre lør søn",
+    "pt": "seg ter qua qui sex sáb dom",
+    "pl": "pon wt śr czw pt sob niedz",
+    "cs": "po út st čt pá so ne",
+    "sv": "mån tis ons tors fre lör sön",
+    "da": "man tir ons tor fre lør søn",
     "hu": "hétfő kedd szerda csütörtök péntek szombat vasárnap",
 }
 _NTH = {1: "st", 2: "nd", 3: "rd", 21: "st", 22: "nd", 23: "rd", 31: "st"}
@@ -45,10 +50,14 @@ def _half(t):
 
 #: How a moment is written -> the same moment to the minute; True where day and month stand open.
 WRITERS = [
-    (False, lambda t: f"{t:%Y-%m-%d %H:%M:%S}"), (False, lambda t: f"{t:%Y-%m-%dT%H:%M}"),
-    (False, lambda t: f"{t:%Y/%m/%d %H:%M}"), (False, lambda t: f"{t:%Y.%m.%d. %H:%M}"),
-    (False, lambda t: f"{t:%Y%m%d_%H%M%S}"), (False, lambda t: f"{t:%Y%m%d%H%M}"),
-    (False, lambda t: f"{t:%Y%m%dT%H%M%S}"), (False, lambda t: f"{t:%Y-%m-%d_%H-%M-%S}"),
+    (False, lambda t: f"{t:%Y-%m-%d %H:%M:%S}"),
+    (False, lambda t: f"{t:%Y-%m-%dT%H:%M}"),
+    (False, lambda t: f"{t:%Y/%m/%d %H:%M}"),
+    (False, lambda t: f"{t:%Y.%m.%d. %H:%M}"),
+    (False, lambda t: f"{t:%Y%m%d_%H%M%S}"),
+    (False, lambda t: f"{t:%Y%m%d%H%M}"),
+    (False, lambda t: f"{t:%Y%m%dT%H%M%S}"),
+    (False, lambda t: f"{t:%Y-%m-%d_%H-%M-%S}"),
     (False, lambda t: f"{t:%H:%M:%S} {t.day}/{EN[t.month - 1][:3]}/{t.year}"),
     (False, lambda t: f"{t.day}.{EN[t.month - 1][:3]}.{t.year},{t:%H:%M:%S}"),
     (False, lambda t: f"{t.day}/{EN[t.month - 1][:3]}/{t.year}:{t:%H:%M:%S}"),
@@ -64,15 +73,21 @@ WRITERS = [
     (False, lambda t: f"{t.day}. {'I II III IV V VI VII VIII IX X XI XII'.split()[t.month - 1]}. {t.year} {t:%H:%M}"),
     *((False, lambda t, k=k: f"{t.day} {_name(t, k)} {t.year} {t:%H:%M}") for k in MONTHS),
     *((True, lambda t, k=k: f"{DAYS[k].split()[t.weekday()]} {t:%d.%m.%Y %H:%M}") for k in DAYS),
-    (True, lambda t: f"{t:%d/%m/%Y %H:%M:%S}"), (True, lambda t: f"{t:%d.%m.%Y %H.%M}"),
-    (True, lambda t: f"{t.day}.{t.month}.{t.year % 100:02} {t.hour}:{t:%M}"), (True, lambda t: f"{t:%d-%m-%Y %H:%M}"),
-    (True, lambda t: f"{t:%H:%M} {t:%d/%m/%Y}"), (True, lambda t: f"{t.day} {t.month} {t.year} {t:%H:%M}"),
-    (True, lambda t: f"{t.day}/{t.month}/{t.year}, {_half(t)}"), (True, lambda t: f"{t:%d/%m/%Y} kl. {t:%H.%M}"),
+    (True, lambda t: f"{t:%d/%m/%Y %H:%M:%S}"),
+    (True, lambda t: f"{t:%d.%m.%Y %H.%M}"),
+    (True, lambda t: f"{t.day}.{t.month}.{t.year % 100:02} {t.hour}:{t:%M}"),
+    (True, lambda t: f"{t:%d-%m-%Y %H:%M}"),
+    (True, lambda t: f"{t:%H:%M} {t:%d/%m/%Y}"),
+    (True, lambda t: f"{t.day} {t.month} {t.year} {t:%H:%M}"),
+    (True, lambda t: f"{t.day}/{t.month}/{t.year}, {_half(t)}"),
+    (True, lambda t: f"{t:%d/%m/%Y} kl. {t:%H.%M}"),
     (True, lambda t: f"{t.day}/{t.month}/{t.year} {t.hour}h{t:%M}"),
-    (True, lambda t: f"{t:%d.%m.%Y} o godz. {t:%H:%M}"), (True, lambda t: f"{t:%d.%m.%Y}, alle ore {t:%H:%M}"),
+    (True, lambda t: f"{t:%d.%m.%Y} o godz. {t:%H:%M}"),
+    (True, lambda t: f"{t:%d.%m.%Y}, alle ore {t:%H:%M}"),
 ]
-MOMENTS = st.datetimes(dt.datetime(1970, 1, 1), dt.datetime(2068, 12, 31)).map(lambda t: t.replace(second=0,
-                                                                                                   microsecond=0))
+MOMENTS = st.datetimes(dt.datetime(1970, 1, 1), dt.datetime(2068, 12, 31)).map(
+    lambda t: t.replace(second=0, microsecond=0)
+)
 
 
 @settings(max_examples=60, deadline=None)
@@ -94,33 +109,72 @@ def test_month_first_is_read_as_month_first(t):
         other = times.read([write(t)], True)
         # Read as day first it is another day that exists, or it fails with the reason.
         assert (t.day <= 12 and other.moments[0] == np.datetime64(t.replace(day=t.month, month=t.day))) or (
-            t.day > 12 and other.reasons == {0: "order"} and np.isnat(other.moments[0]))
+            t.day > 12 and other.reasons == {0: "order"} and np.isnat(other.moments[0])
+        )
         assert t.day <= 12 or times.read([write(t)], True, swap=True).moments[0] == np.datetime64(t)
 
 
-@pytest.mark.parametrize("text, reason", [
-    ("31.02.2026", "no such day"), ("2026-02-30 10:00", "no such day"), ("1.1.9999", "year"), ("3 March 1066", "year"),
-    ("2025-03-03 25:10", "hour"), ("3.3.2025 10:75", "hour"), ("March 2025", "no day"), ("16 Feb", "no year"),
-    ("3.4.", "no year"), ("soon", "not a date"), ("37.5", "not a date"), ("12 eggs", "not a date"), (37.5,
-                                                                                                     "not a date"),
-    ("0 pm 3.3.2025", "hour"), ("12", "not a date"), ("2025", "not a date")])
+@pytest.mark.parametrize(
+    "text, reason",
+    [
+        ("31.02.2026", "no such day"),
+        ("2026-02-30 10:00", "no such day"),
+        ("1.1.9999", "year"),
+        ("3 March 1066", "year"),
+        ("2025-03-03 25:10", "hour"),
+        ("3.3.2025 10:75", "hour"),
+        ("March 2025", "no day"),
+        ("16 Feb", "no year"),
+        ("3.4.", "no year"),
+        ("soon", "not a date"),
+        ("37.5", "not a date"),
+        ("12 eggs", "not a date"),
+        (37.5, "not a date"),
+        ("0 pm 3.3.2025", "hour"),
+        ("12", "not a date"),
+        ("2025", "not a date"),
+    ],
+)
 def test_what_cannot_be_read_says_why(text, reason):
     found = times.read([text], True)
     assert found.reasons == {0: reason} and found.failed[0] and np.isnat(found.moments[0])
 
 
-@pytest.mark.parametrize("text", ["16 Feb", "16. Februar", "Feb 16", "16/2", "16.2.", "Mo 16.2.", "16 lutego",
-                                  "16. února"])
+@pytest.mark.parametrize(
+    "text", ["16 Feb", "16. Februar", "Feb 16", "16/2", "16.2.", "Mo 16.2.", "16 lutego", "16. února"]
+)
 def test_a_date_without_a_year_takes_the_one_given(text):
     found = times.read([text], True, 2026)
     assert found.moments[0] == np.datetime64("2026-02-16") and not found.year_written[0] and found.precision[0] == "day"
 
 
-@pytest.mark.parametrize("cell, seconds", [
-    ("18.00.00", 64800), ("18.30", 66600), ("18,30", 66600), ("um 18 Uhr", 64800), ("18h30", 66600), ("18h", 64800),
-    ("1830", 66600), ("7 pm", 68400), ("6 Uhr abends", 64800), ("kl. 18.30", 66600), ("7.30 a.m.", 27000),
-    ("noon", 43200), ("mittags", 43200), (0.75, 64800), (18, 64800), (18.3, 66600), (730, 27000),
-    (dt.time(18, 30), 66600), (dt.timedelta(hours=7), 25200), ("12:30 a. m.", 1800), ("12 am", 0), ("12 pm", 43200)])
+@pytest.mark.parametrize(
+    "cell, seconds",
+    [
+        ("18.00.00", 64800),
+        ("18.30", 66600),
+        ("18,30", 66600),
+        ("um 18 Uhr", 64800),
+        ("18h30", 66600),
+        ("18h", 64800),
+        ("1830", 66600),
+        ("7 pm", 68400),
+        ("6 Uhr abends", 64800),
+        ("kl. 18.30", 66600),
+        ("7.30 a.m.", 27000),
+        ("noon", 43200),
+        ("mittags", 43200),
+        (0.75, 64800),
+        (18, 64800),
+        (18.3, 66600),
+        (730, 27000),
+        (dt.time(18, 30), 66600),
+        (dt.timedelta(hours=7), 25200),
+        ("12:30 a. m.", 1800),
+        ("12 am", 0),
+        ("12 pm", 43200),
+    ],
+)
 def test_a_clock_time_of_a_column_of_its_own(cell, seconds):
     found = times.read(["3.4.2025"], True, clocks=[cell])
     assert found.moments[0] == np.datetime64("2025-04-03") + np.timedelta64(seconds, "s") and found.hour_written[0]
@@ -132,13 +186,25 @@ def test_a_bad_clock_time_leaves_the_day_and_says_so():
 
 
 def test_cells_that_are_no_text():
-    cells = [dt.datetime(2025, 3, 3, 7, 30), dt.date(2025, 3, 3), times.Serial(45719.3125), times.Serial(45719),
-             20250303,
-             1740987000, 1740987000000, "1740987000", None, float("nan"), ""]
+    cells = [
+        dt.datetime(2025, 3, 3, 7, 30),
+        dt.date(2025, 3, 3),
+        times.Serial(45719.3125),
+        times.Serial(45719),
+        20250303,
+        1740987000,
+        1740987000000,
+        "1740987000",
+        None,
+        float("nan"),
+        "",
+    ]
     found = times.read(cells)
-    assert found.moments[:8].astype("datetime64[m]").astype(str).tolist() == [
-        "2025-03-03T07:30", "2025-03-03T00:00", "2025-03-03T07:30", "2025-03-03T00:00", "2025-03-03T00:00"] + [
-        "2025-03-03T07:30"] * 3
+    assert (
+        found.moments[:8].astype("datetime64[m]").astype(str).tolist()
+        == ["2025-03-03T07:30", "2025-03-03T00:00", "2025-03-03T07:30", "2025-03-03T00:00", "2025-03-03T00:00"]
+        + ["2025-03-03T07:30"] * 3
+    )
     assert found.precision.tolist()[:5] == ["minute", "day", "minute", "day", "day"]
     assert np.isnat(found.moments[8:]).all() and not found.failed.any()
     assert (found.offset[5:8] == 0).all() and np.isnan(found.offset[:5]).all()
@@ -146,14 +212,25 @@ def test_cells_that_are_no_text():
 
 def test_plain_numbers_are_serials_only_where_they_are_marked():
     assert times.read([45719.5]).failed[0] and times.read(["45719"]).failed[0]
-    assert times.read([45719.5, "45719,5"], serials=True).moments.astype("datetime64[h]").astype(str).tolist() == [
-        "2025-03-03T12"] * 2
+    assert (
+        times.read([45719.5, "45719,5"], serials=True).moments.astype("datetime64[h]").astype(str).tolist()
+        == ["2025-03-03T12"] * 2
+    )
 
 
-@pytest.mark.parametrize("text, offset", [
-    ("2025-03-03T07:30:00Z", 0), ("2025-03-03T07:30:00.5+02:00", 7200), ("2025-03-03 07:30 -0530", -19800),
-    ("03/Mar/2025:07:30:00 +0100", 3600), ("3 Mar 2025 07:30 CEST", 7200), ("2025-03-03 07:30 UTC+2", 7200),
-    ("Mon, 03 Mar 2025 07:30:00 GMT", 0), ("2025-03-03T07:30:00-05:00[America/New_York]", -18000)])
+@pytest.mark.parametrize(
+    "text, offset",
+    [
+        ("2025-03-03T07:30:00Z", 0),
+        ("2025-03-03T07:30:00.5+02:00", 7200),
+        ("2025-03-03 07:30 -0530", -19800),
+        ("03/Mar/2025:07:30:00 +0100", 3600),
+        ("3 Mar 2025 07:30 CEST", 7200),
+        ("2025-03-03 07:30 UTC+2", 7200),
+        ("Mon, 03 Mar 2025 07:30:00 GMT", 0),
+        ("2025-03-03T07:30:00-05:00[America/New_York]", -18000),
+    ],
+)
 def test_a_zone_in_the_text_is_kept_beside_the_wall_clock(text, offset):
     found = times.read([text])
     assert found.offset[0] == offset and str(found.moments[0]).startswith("2025-03-03T07:30")

@@ -13,8 +13,9 @@ def column(style, start="2026-05-04", days=6):
     return [f"{first + dt.timedelta(days=n):{style}}" for n in range(days)]
 
 
-@pytest.mark.parametrize("style, order", [("%d/%m/%Y", "dmy"), ("%m/%d/%Y", "mdy"), ("%d.%m.%y", "dmy"), ("%y-%m-%d",
-                                                                                                          "ymd")])
+@pytest.mark.parametrize(
+    "style, order", [("%d/%m/%Y", "dmy"), ("%m/%d/%Y", "mdy"), ("%d.%m.%y", "dmy"), ("%y-%m-%d", "ymd")]
+)
 def test_days_that_follow_each_other_settle_the_order(style, order):
     found = times.decide(times.gather(column(style)))
     assert (found.order, found.how) == (order, "continuity") and found.sure > 0.9

@@ -37,8 +37,14 @@ def test_both_changes_of_the_hour(season, follows, minutes, newest_first):
 @pytest.mark.parametrize("season", BEGINS)
 def test_a_hole_over_the_change_proves_nothing_and_the_zone_holds(season):
     true, shown = clock(season, 10, True)
-    keep = np.abs((true - np.datetime64("2026-03-29T01" if season == "spring" else "2026-10-25T01")).astype(
-        "timedelta64[m]").astype(int)) > 170
+    keep = (
+        np.abs(
+            (true - np.datetime64("2026-03-29T01" if season == "spring" else "2026-10-25T01"))
+            .astype("timedelta64[m]")
+            .astype(int)
+        )
+        > 170
+    )
     utc, notes = times.to_utc(shown[keep], "Europe/Rome")
     assert (utc == true[keep]).all() and not notes
 
