@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from hatchkit.stage_names import in_words
-from hatchkit.tables import percent
+from hatchkit.words.stage_names import in_words
+from hatchkit.words.tables import percent
 
 
 def ranked_causes(causes) -> str:

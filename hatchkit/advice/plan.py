@@ -71,8 +71,7 @@ class Plan:
         """Write next_set.ics and next_set.html into `folder`; returns the two paths."""
         from pathlib import Path
 
-        from hatchkit.outputs import safe_output
-        from hatchkit.writing import whole_file
+        from hatchkit.records.writing import safe_output, whole_file
 
         folder = Path(folder)
         folder.mkdir(parents=True, exist_ok=True)

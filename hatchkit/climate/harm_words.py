@@ -6,8 +6,8 @@ import numpy as np
 
 from hatchkit import reference
 from hatchkit.climate.dose import half_dose
-from hatchkit.tables import percent
 from hatchkit.units import worded
+from hatchkit.words.tables import percent
 
 NOT_A_MORTALITY = "This orders disturbances by heat; it does not predict how many die."
 #: A dose that rounds to nothing, h at 43 degC, is not told.

@@ -7,10 +7,10 @@ import pandas as pd
 
 from hatchkit.climate.egg_heat import constant
 from hatchkit.climate.harm_words import cold_words, heat_words, length
-from hatchkit.spelling import many
-from hatchkit.stage_names import label
-from hatchkit.tables import percent
 from hatchkit.units import shown_step, temperature, worded
+from hatchkit.words.spelling import many
+from hatchkit.words.stage_names import label
+from hatchkit.words.tables import percent
 
 #: How far out of the range, by level (`climate.ranges`).
 FAR = {"watch": "a little ", "alarm": "clearly ", "serious": "far "}

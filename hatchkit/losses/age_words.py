@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from hatchkit.spelling import batch_count, day_words, eggs_words, percent, range_words
+from hatchkit.words.spelling import batch_count, day_words, eggs_words, percent, range_words
 
 
 def age_words(result) -> str:

@@ -13,7 +13,7 @@ from hatchkit.losses.ledger import ledger, usable
 from hatchkit.losses.predictive import chances
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
-from hatchkit.stage_names import in_words
+from hatchkit.words.stage_names import in_words
 
 #: Tails beyond the limits: 3 standard deviations of a normal distribution on either side.
 TAIL = 0.00135

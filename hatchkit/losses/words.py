@@ -8,7 +8,7 @@ import pandas as pd
 
 from hatchkit.losses.counted_words import not_compared_words, not_counted_words
 from hatchkit.losses.season_chart import FEWEST
-from hatchkit.spelling import (
+from hatchkit.words.spelling import (
     DENOMINATORS,
     batch_count,
     batches_words,
@@ -19,7 +19,7 @@ from hatchkit.spelling import (
     percent,
     range_words,
 )
-from hatchkit.stage_names import in_words
+from hatchkit.words.stage_names import in_words
 
 #: Chance below which a comparison that is not called unusual is named all the same.
 NEAR = 0.02

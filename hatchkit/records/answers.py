@@ -12,8 +12,8 @@ import re
 import tomllib
 from pathlib import Path
 
-from hatchkit.folders import demo_folder
 from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.places import demo_folder
 
 FILE = "answers.toml"
 _MOST_BYTES = 1_000_000

@@ -12,7 +12,7 @@ from hatchkit.problems import problem
 from hatchkit.records import workbook_guard as guard
 from hatchkit.records.code_pages import decode
 from hatchkit.records.workbook_guard import Refused
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 WORKBOOKS = (".xlsx", ".xlsm", ".ods", ".xls")
 TEXTS = (".csv", ".tsv")

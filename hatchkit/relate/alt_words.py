@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from hatchkit.relate.words import look_words, times
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 #: What the figure without statistics says under it.
 SHOWS_NOT_PROVES = (

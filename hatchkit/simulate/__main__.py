@@ -5,8 +5,8 @@ from __future__ import annotations
 import argparse
 import sys
 
-from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
+from hatchkit.records.writing import safe_output
 from hatchkit.simulate import cause_names, simulate_season, write_demo
 from hatchkit.simulate.causes import SEVERITIES
 from hatchkit.terminal import speak_everywhere, whole

@@ -14,8 +14,8 @@ from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.sheets.cells import shown, text_of
 from hatchkit.records.words import plain
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
-from hatchkit.spelling import many
 from hatchkit.teach.case_words import LETTERS
+from hatchkit.words.spelling import many
 
 SHEET_COLUMNS = (
     "case",

@@ -11,10 +11,10 @@ from jinja2 import Environment
 
 from hatchkit.figures.case import case_picture
 from hatchkit.figures.chart import chart
+from hatchkit.records.writing import whole_file
 from hatchkit.say import text
 from hatchkit.teach import case_words
 from hatchkit.teach.marking import pairs, rules, unused, write_marks
-from hatchkit.writing import whole_file
 
 PARTS = ("stage", "cause", "size", "facts")
 

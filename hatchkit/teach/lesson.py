@@ -17,12 +17,12 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.records.writing import SEALED
 from hatchkit.simulate import life, seasons
 from hatchkit.teach import case_words
 from hatchkit.teach.answer_form import write_form
 from hatchkit.teach.cases import make_case
 from hatchkit.teach.marking import BOOK, rules
-from hatchkit.writing import SEALED
 
 #: Seeds below this can be tried one after another by somebody who knows the kit.
 GUESSED = 10**9

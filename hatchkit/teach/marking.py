@@ -127,7 +127,7 @@ def unused(path) -> Path:
 def write_marks(marks, path) -> Path:
     """Write the marks as CSV that is safe to open in a spreadsheet; nothing that is there is written over."""
     from hatchkit.records.safe_csv import safe_cell
-    from hatchkit.writing import whole_file
+    from hatchkit.records.writing import whole_file
 
     path = target(path)
     texts = [name for name in marks if not pd.api.types.is_numeric_dtype(marks[name])]

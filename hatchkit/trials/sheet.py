@@ -11,8 +11,8 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.safe_csv import safe_cell
+from hatchkit.records.writing import whole_file
 from hatchkit.trials.plan import SHEET, Plan, deal
-from hatchkit.writing import whole_file
 
 PLAN, BOOK = "trial.toml", "trial_sheet.csv"
 

@@ -60,7 +60,7 @@ def show(finding: Finding, findings: Findings, *, more: bool = False) -> Shown:
         Whose unit and language are used.
     more : bool
     """
-    from hatchkit.cautions import cautions
+    from hatchkit.words.cautions import cautions
 
     language, unit = findings.language, findings.unit
     words = parts.message(finding.answer, finding.facts, language, unit)

@@ -69,7 +69,7 @@ def test_levels_of_one_s_own_reach_the_comparison(tmp_path):
 
 
 def test_all_that_the_template_offers_is_understood(tmp_path):
-    from hatchkit.blank_season import start_folder
+    from hatchkit.start.blank_season import start_folder
 
     start_folder(tmp_path)
     path = tmp_path / "season.toml"

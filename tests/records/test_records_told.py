@@ -12,7 +12,7 @@ from hatchkit.records.check import group_problems
 from hatchkit.records.folder import read_folder
 from hatchkit.records.told import local_minute, with_headings
 from hatchkit.say.sheets import place_words
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 ROME = 'timezone = "Europe/Rome"\n'
 

@@ -20,7 +20,7 @@ from hatchkit.records.logs.values import (
     to_celsius,
     unit_from_range,
 )
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10

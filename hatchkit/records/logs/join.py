@@ -8,7 +8,7 @@ import pandas as pd
 
 from hatchkit.problems import problem
 from hatchkit.reference import contract
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 #: What a file tells of its readings; whose and of which year they are is said when seasons are joined.
 COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper", "season")]

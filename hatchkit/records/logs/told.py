@@ -5,7 +5,7 @@ The one place of the logs' sentences, so that they can be moved as a whole.
 
 from __future__ import annotations
 
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 
 def shifted_heading() -> tuple:

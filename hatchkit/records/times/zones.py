@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 _HOUR = 3_600_000_000
 

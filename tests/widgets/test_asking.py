@@ -5,7 +5,7 @@ from types import SimpleNamespace
 import pandas as pd
 import pytest
 
-from hatchkit.asking import ask
+from hatchkit.widgets.asking import ask
 
 LEFT = dict(
     code="meaning",

@@ -2,7 +2,7 @@
 
 import pytest
 
-from hatchkit.spelling import eggs_words, odds_words, percent, range_words
+from hatchkit.words.spelling import eggs_words, odds_words, percent, range_words
 
 
 def test_shares_ranges_and_counts():

@@ -7,8 +7,8 @@ from pathlib import Path
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.records.template import WORKBOOK, workbook_bytes
+from hatchkit.records.writing import whole_file
 from hatchkit.say import text
-from hatchkit.writing import whole_file
 
 SETTINGS, CANDLING = "season.toml", "candling-sheet.html"
 

@@ -6,8 +6,8 @@ import sys
 import time
 from pathlib import Path
 
-from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
+from hatchkit.records.writing import safe_output
 
 #: The pages by the name of the notebook that shows the same findings.
 PAGES = {"1_season_review": "season", "2_poor_hatch": "batch"}

@@ -1,16 +1,67 @@
-"""Where a result may be written: never over anything that is read, and said before the work begins."""
+"""How a result is written: never over anything that is read, whole or not at all; pages fetch nothing."""
 
 from __future__ import annotations
 
 import os
+import shutil
+from contextlib import contextmanager
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records.places import below, given_paths
 
+#: For the head of each page that is written: it fetches nothing, runs nothing and sends nothing.
+SEALED = (
+    "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; "
+    "img-src data:; base-uri 'none'; form-action 'none'\">"
+)
 #: Endings of files that the reader takes from the top of a season folder (records/files.py), and its settings.
 READ = (".xlsx", ".xlsm", ".ods", ".xls", ".csv", ".tsv", ".txt", ".log", ".dat", ".toml")
 #: The one table in a season folder that hatchkit writes and never reads.
 OWN = "problems.csv"
+
+
+@contextmanager
+def whole_file(path, *, new: bool = False):
+    """A hidden file beside `path` to write to; when the block ends it is moved over `path`, whole.
+
+    A full disk, an error or a kill on the way leaves what was there before as it was.
+
+    Parameters
+    ----------
+    path : path
+    new : bool
+        Never over a file that is there.
+
+    Yields
+    ------
+    Path
+        The file to write.
+
+    Raises
+    ------
+    HatchkitError
+        Naming `path`, where it can't be written.
+    FileExistsError
+        With `new`, if the file is there.
+    """
+    path = Path(path)
+    part = path.with_name(f".{path.name[:100]}.{os.getpid()}.part")
+    try:
+        yield part
+        with open(part, "rb+") as handle:
+            os.fsync(handle.fileno())
+        if new and path.exists():
+            raise FileExistsError(17, "File exists", str(path))
+        if path.exists():
+            shutil.copymode(path, part)
+        os.replace(part, path)
+    except FileExistsError:
+        raise
+    except OSError as error:
+        raise HatchkitError("not_written", dict(path=str(path), why=error.strerror or type(error).__name__)) from None
+    finally:
+        part.unlink(missing_ok=True)
 
 
 def safe_output(path, *, season=None, inputs=(), suffix) -> Path:
@@ -57,8 +108,6 @@ def safe_output(path, *, season=None, inputs=(), suffix) -> Path:
 
 def _seasons(given) -> list[Path]:
     """Every folder that is read for a season, or for several."""
-    from hatchkit.places import below, given_paths
-
     folders = [path.parent if path.is_file() else path for path in given_paths(given)]
     return [*folders, *(place.folder for folder in folders for place in below(folder))]
 

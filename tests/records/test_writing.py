@@ -5,9 +5,8 @@ import re
 
 import pytest
 
-from hatchkit.outputs import READ, safe_output
 from hatchkit.problems import HatchkitError
-from hatchkit.writing import whole_file
+from hatchkit.records.writing import READ, safe_output, whole_file
 
 
 @pytest.fixture

@@ -9,8 +9,8 @@ import sys
 
 import pytest
 
-from hatchkit import double_click
-from hatchkit.double_click import write_double_click
+from hatchkit.start import double_click
+from hatchkit.start.double_click import write_double_click
 
 
 @pytest.fixture

@@ -2,7 +2,8 @@
 
 import pytest
 
-from hatchkit import cautions, reference
+from hatchkit import reference
+from hatchkit.words import cautions
 
 
 @pytest.mark.parametrize(

@@ -8,7 +8,7 @@ import sys
 from pathlib import Path
 
 from hatchkit.bootstrap import checkout
-from hatchkit.writing import whole_file
+from hatchkit.records.writing import whole_file
 
 #: The page that the file writes, beside itself.
 PAGE = "season-review.html"

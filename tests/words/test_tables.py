@@ -2,7 +2,7 @@
 
 import pandas as pd
 
-from hatchkit.tables import percent, reader_table, share_interval
+from hatchkit.words.tables import percent, reader_table, share_interval
 
 TABLE = pd.DataFrame(
     {

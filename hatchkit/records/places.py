@@ -1,4 +1,4 @@
-"""Where seasons lie: one folder, several, a folder of folders, a book by itself."""
+"""Where seasons lie: one folder, several, a folder of folders, a book by itself, and what ships with the kit."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import os
 from dataclasses import dataclass
 from pathlib import Path
 
-from hatchkit.folders import season_folder
+from hatchkit.problems import HatchkitError
 
 #: Folders below the one given that are looked into: keeper, year, and one between.
 DEEPEST = 3
@@ -97,3 +97,41 @@ def folders_and_batch(words) -> tuple[list[str], str]:
     except OSError:  # longer than any file's name
         is_batch = True
     return (folders, last.strip()) if is_batch else ([*words], "")
+
+
+def demo_folder() -> Path:
+    """The invented demo season that ships with the kit, found from any working folder."""
+    return _shipped("data_demo", "The demo season is not installed with this copy of hatchkit.")
+
+
+def demo_years() -> Path:
+    """The three invented years beside the demo season."""
+    return demo_folder() / "years"
+
+
+def notebooks_folder() -> Path:
+    """Where the kit keeps its own notebooks."""
+    return _shipped("notebooks", "The notebooks are not installed with this copy of hatchkit.")
+
+
+def _shipped(name: str, missing: str) -> Path:
+    """A folder beside the package (source checkout) or inside it (installed copy)."""
+    here = Path(__file__).resolve().parents[1]
+    for home in (here.parent / name, here / name):
+        if home.is_dir():
+            return home
+    raise HatchkitError(missing)
+
+
+def environment(**settings) -> dict:
+    """The environment for a Python that is started from this one: it finds this very hatchkit, installed or not."""
+    home = str(Path(__file__).resolve().parents[2])
+    paths = os.pathsep.join(filter(None, [home, os.environ.get("PYTHONPATH", "")]))
+    return {**os.environ, "PYTHONPATH": paths, **settings}
+
+
+def season_folder(folder) -> Path:
+    """`folder` as a path; "demo" and "demo-years" mean those that ship with the kit unless such a folder is there."""
+    path = Path(folder).expanduser()
+    shipped = {"demo": demo_folder, "demo-years": demo_years}.get(str(folder))
+    return shipped() if shipped and not path.is_dir() else path.resolve()

@@ -3,7 +3,7 @@
 from hatchkit.advice.tally import STAGES
 from hatchkit.climate import shapes
 from hatchkit.figures import style
-from hatchkit.stage_names import in_words, label
+from hatchkit.words.stage_names import in_words, label
 
 
 def test_short_names_and_names_in_a_sentence():

@@ -8,9 +8,8 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit import problems as _problems
-from hatchkit.folders import demo_folder, demo_years, season_folder  # noqa: F401 - season_folder is asked for here
-from hatchkit.places import below, given_paths, holds_table, root_of
 from hatchkit.records.changes import empty_changes
+from hatchkit.records.places import below, demo_folder, demo_years, given_paths, holds_table, root_of, season_folder  # noqa: F401 - season_folder is asked for here
 
 
 @dataclass(frozen=True)
@@ -193,7 +192,7 @@ def load_season(folder, answers: dict | None = None) -> Season:
     paths = given_paths(folder)
     if len(paths) == 1:
         return _load(paths[0], answers)
-    from hatchkit.joined import none_readable
+    from hatchkit.season.joined import none_readable
 
     root = root_of(paths)
     parts, failed = [], []
@@ -206,7 +205,7 @@ def load_season(folder, answers: dict | None = None) -> Season:
 
 def _load(path: Path, answers) -> Season:
     """What lies in one folder or book: a season, or the seasons in its folders."""
-    from hatchkit.joined import labelled, none_readable
+    from hatchkit.season.joined import labelled, none_readable
 
     if path.is_file() or not path.is_dir() or holds_table(path):
         season = _one(path, answers)
@@ -233,8 +232,8 @@ def _load(path: Path, answers) -> Season:
 
 def _add(parts, failed, path, said, answers=None) -> None:
     """Read one season of several; one that can't be read is told of, and the others are read all the same."""
-    from hatchkit.joined import Part, unreadable
     from hatchkit.records.answers import load_answers
+    from hatchkit.season.joined import Part, unreadable
 
     try:
         if path.is_dir() and not holds_table(path) and below(path):
@@ -248,10 +247,10 @@ def _add(parts, failed, path, said, answers=None) -> None:
 
 
 def _joined(parts, failed, root: Path, *, answers, title: str = "") -> Season:
-    from hatchkit.joined import join
     from hatchkit.records.changes import is_changes, read_changes
     from hatchkit.records.files import names_in, read_files
     from hatchkit.records.season_toml import read_settings
+    from hatchkit.season.joined import join
 
     settings, changes = {}, empty_changes()
     if root.is_dir() and not title:

@@ -6,8 +6,8 @@ import os
 import sys
 from pathlib import Path
 
-from hatchkit.folders import environment, notebooks_folder
-from hatchkit.writing import whole_file
+from hatchkit.records.places import environment, notebooks_folder
+from hatchkit.records.writing import whole_file
 
 _HERE = Path(__file__).resolve().parent
 

@@ -8,8 +8,8 @@ from functools import cache
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.stage_names import label
 from hatchkit.units import shown, shown_step
+from hatchkit.words.stage_names import label
 
 NOT_KNOWN = "not known"
 

@@ -5,7 +5,7 @@ import sys
 
 import nbformat
 
-from hatchkit import surface
+from hatchkit.start import surface
 
 
 def test_copies_start_on_the_folder_they_lie_in(tmp_path):
@@ -49,5 +49,5 @@ def test_the_notebooks_of_jupyterlab_find_this_very_hatchkit(tmp_path, monkeypat
         text=True,
         check=True,
     ).stdout.splitlines()
-    assert told[0] == str(surface._HERE / "__init__.py")
+    assert told[0] == str(surface._HERE.parent / "__init__.py")
     assert str(tmp_path / "mine") in told[1]

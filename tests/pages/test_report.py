@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from hatchkit import report
+from hatchkit.pages import report
 from hatchkit.problems import HatchkitError
 
 

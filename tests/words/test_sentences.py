@@ -3,7 +3,7 @@
 import pytest
 
 from hatchkit.problems import HatchkitError
-from hatchkit.sentences import WIDTH, or_say_why, sentences
+from hatchkit.words.sentences import WIDTH, or_say_why, sentences
 
 
 def test_lines_become_paragraphs_and_points_a_list():
