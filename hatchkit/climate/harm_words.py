@@ -49,28 +49,6 @@ def heat_words(row, *, unit="C") -> str:
     return worded(text, unit)
 
 
-def days(count) -> str:
-    """So many days: 1 day, 3 days."""
-    return f"{count:.0f} day{'' if count == 1 else 's'}"
-
-
-def chronic_words(result, *, batch="", unit="C") -> str:
-    """Days on end with warm eggs, from ``dose.chronic_heat``."""
-    name = f"Batch {batch}: " if batch else ""
-    if not result["days_logged"]:
-        return f"{name}nothing was logged, so warm days cannot be told."
-    if not result["days_over_watch"]:
-        return f"{name}on no logged day was the estimated egg warm throughout."
-    text = (
-        f"{name}the estimated egg was warm (over 38.9 °C in hens) for {days(result['days_over_watch'])} on end "
-        f"from day {result['first_day']:.0f}"
-    )
-    if result["days_over_high"]:
-        text += f"; over 39.4 °C it was for {days(result['days_over_high'])} on end, then or at another time"
-    text += "; the estimate is no better than 0.5 K. Losses from lasting warmth come later than the warmth itself."
-    return worded(text, unit)
-
-
 def cold_words(row, *, unit="C") -> str:
     """What the cold of an excursion cost in development, and the little that is known of harm."""
     if not np.isfinite(row["lost_hours"]):

@@ -275,18 +275,3 @@ def _crossed(season, rows, by, other):
     if other not in rows:
         return None
     return pd.DataFrame({"group": rows["group"], "other": classes(rows[other], other)}).dropna().drop_duplicates()
-
-
-def crossings(season) -> pd.DataFrame:
-    """Hens by cocks, with fertility of each crossing: hen, cock, eggs, fertile; empty where eggs bear no marks."""
-    columns = ["hen", "cock", "eggs", "fertile"]
-    eggs = season.eggs
-    if not len(eggs) or "hen" not in eggs or "cock" not in eggs:
-        return pd.DataFrame(columns=columns)
-    both = eggs[eggs["hen"].notna() & eggs["cock"].notna()]
-    both = both.assign(batch=both["batch"].astype(str), egg=both["egg"].astype(str))
-    fates = season.fates.assign(batch=season.fates["batch"].astype(str), egg=season.fates["egg"].astype(str))
-    known = both.merge(fates[["batch", "egg", "fate"]], on=["batch", "egg"])
-    known = known[~known["fate"].isin(["unaccounted", "removed"])]
-    known = known.assign(fertile=~known["fate"].isin(["clear", "infertile"]))
-    return known.groupby(["hen", "cock"], as_index=False).agg(eggs=("fertile", "size"), fertile=("fertile", "sum"))

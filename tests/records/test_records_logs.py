@@ -4,9 +4,14 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.records.logs.season import read_logs
+from hatchkit.records.logs.season import read_all
 
 START = pd.Timestamp("2026-04-13 22:30")
+
+
+def read_logs(folder, settings, batches, timezone):
+    logs = read_all(folder, settings, batches, timezone)
+    return logs.readings, logs.problems
 
 
 def write(

@@ -47,12 +47,6 @@ class Logs:
     files: pd.DataFrame = field(default_factory=lambda: pd.DataFrame(columns=FILES))
 
 
-def read_logs(folder, settings, batches, timezone, *, loose=()):
-    """Readings and problems of `read_all`."""
-    logs = read_all(folder, settings, batches, timezone, loose=loose)
-    return logs.readings, logs.problems
-
-
 def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> Logs:
     """Read every sensor file of a season folder.
 
