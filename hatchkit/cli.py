@@ -19,7 +19,8 @@ def main(arguments=None) -> int:
     """Run one command; returns the exit status."""
     speak_everywhere()
     parser = _parser()
-    options, options.rest = parser.parse_known_args(arguments)
+    options, rest = parser.parse_known_args(arguments)
+    options.rest = rest
     if options.rest and getattr(options, "run", None) is not _test:
         parser.error(f"not understood: {' '.join(options.rest)}")
     if not hasattr(options, "run"):
@@ -356,7 +357,10 @@ def _test(options) -> int:
     if root is None:
         raise HatchkitError("The tests come with the source; run this in a source checkout.")
     rest = options.rest or ["-q"]
-    return run_and_wait([sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *rest], cwd=root)
+    shared = [] if "-n" in rest else ["-n", "2", "--dist", "loadfile"]
+    return run_and_wait(
+        [sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *shared, *rest], cwd=root
+    )
 
 
 if __name__ == "__main__":

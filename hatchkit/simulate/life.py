@@ -8,6 +8,7 @@ is in ``reference/case_levels.csv``.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -45,7 +46,7 @@ class LivedSeason:
     plan: course.SeasonPlan
     plain: course.SeasonPlan
     tables: dict
-    answer: object
+    answer: Any
     causes: tuple
     troubles: dict
 

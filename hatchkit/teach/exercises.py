@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import textwrap
+from typing import Any
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
@@ -11,7 +12,7 @@ from hatchkit.teach.judging import FOUND, OPEN, RIGHT, Verdict
 from hatchkit.teach.lesson_exercises import FURTHER
 from hatchkit.teach.outline import aim_words, progress_words
 
-EXERCISES = {**PARTS, **FURTHER}
+EXERCISES: dict[str, Any] = {**PARTS, **FURTHER}
 
 #: Exercise -> whether it was right when it was last checked in this session.
 _DONE: dict[str, bool] = {}

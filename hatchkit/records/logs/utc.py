@@ -25,7 +25,7 @@ def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
         offset, named = _summer(stamps, offset, words, wishes, account)
     if offset is not None and named is None:
         account.say("note", f"the file says its clock is {words}", "taken as its zone")
-        return stamps.local - np.timedelta64(int(offset * 1e6), "us")
+        return stamps.local - np.timedelta64(int(float(offset) * 1e6), "us")
     if named is None:
         account.say(
             "note",

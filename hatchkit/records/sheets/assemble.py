@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -130,7 +131,7 @@ def without_too_many(item: Understood, part: Part) -> tuple[Part | None, list[di
 
 def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     block = item.block
-    years: object = item.year or year
+    years: Any = item.year or year
     if block.sections and any(block.sections):
         from hatchkit.records.sheets.understand import year_in
 

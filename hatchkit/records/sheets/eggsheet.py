@@ -33,7 +33,8 @@ def read_eggs(block, chosen, context: Context) -> Part:
     """
     n, odd = len(block.rows), []
     columns = block.columns
-    frame, fates, result, days = {}, [], None, None
+    frame: dict = {}
+    fates, result, days = [], None, None
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Any
 
 from hatchkit.records.sheets.cells import Mention
 from hatchkit.records.sheets.fields import Look
@@ -33,7 +34,7 @@ class Entry:
     """One line of a log or diary."""
 
     row: int
-    at: object = None
+    at: Any = None
     batch: str | None = None
     roles: frozenset = frozenset()
     look: Look = Look()

@@ -187,7 +187,7 @@ def _zero(cell: str) -> bool:
     return text in cell_words("zero") or text in cell_words("unknown")
 
 
-def _counted(cell: str, language) -> bool:
+def _counted(cell, language) -> bool:
     return count_of(cell, language).value is not None
 
 

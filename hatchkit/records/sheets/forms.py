@@ -106,7 +106,7 @@ def _sideways(reader, column: int, right: int) -> Block:
 def _forms(reader, spans) -> list[dict]:
     """Records of forms, one after another down the sheet: label and value in the same cell or side by side."""
     records: list[dict] = []
-    state = {"record": None, "group": "", "under": None, "of": {}}
+    state: dict = {"record": None, "group": "", "under": None, "of": {}}
 
     def fresh(title: str, row: int):
         state.update(record={"title": title, "row": row, "items": {}}, group="", under=None, of={})

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from copy import deepcopy
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -164,8 +165,9 @@ class _Open:
 
     def __init__(self, entry: Entry, name):
         self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
-        self.set_at, self.eggs, self.looks, self.end, self.notes = None, None, [], {}, []
-        self.hatch_at = None
+        self.eggs, self.looks, self.end, self.notes = None, [], {}, []
+        self.set_at: Any = None
+        self.hatch_at: Any = None
 
     def take(self, entry: Entry, step: str) -> None:
         for key, value in entry.fields.items():
@@ -250,9 +252,7 @@ def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
         lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
         ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed"))
         told = np.nan if batch.eggs is None else batch.eggs - lost - ends
-        removed = end.get("removed", 0) + sum(
-            row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
-        )
+        removed = end.get("removed", 0) + sum(row["removed"] for row in mine if not np.isnan(row["removed"]))
         rows.append(
             {
                 **batch.fields,
