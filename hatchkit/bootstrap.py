@@ -213,7 +213,7 @@ def _fill(python, root, home):
     if status:
         raise SetupError(
             "hatchkit could not fetch the libraries that it needs. Is this machine online? "
-            "What pip said is in %s; once mended, start the same command again." % log
+            "What pip said is in %s; once fixed, start the same command again." % log
         )
 
 

@@ -63,7 +63,7 @@ def _parser() -> argparse.ArgumentParser:
         sub.set_defaults(run=run)
         return sub
 
-    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to mend")
+    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to fix")
     _folders(sub)
     sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
     sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")

@@ -1,4 +1,4 @@
-"""`hatchkit check` on a terminal: how the sheets were read, whether the eggs add up, what is asked, what to mend."""
+"""`hatchkit check` on a terminal: how the sheets were read, whether the eggs add up, what is asked, what to fix."""
 
 from __future__ import annotations
 
@@ -207,7 +207,7 @@ def _questions(season, width: int, language: str) -> list[str]:
     return [*lines, *_wrapped(text("questions_how", {}, language), width)]
 
 
-# ---- what to mend -----------------------------------------------------------------------------------------
+# ---- what to fix -----------------------------------------------------------------------------------------
 
 
 def _problems(problems, width: int, most: int | None, language: str) -> list[str]:
@@ -242,7 +242,7 @@ def _problem(row: dict, width: int, short: bool, language: str) -> list[str]:
 
 
 def problem_texts(group: dict, language: str = "en") -> list[str]:
-    """One group of `records.check.group_problems` in sentences: where and what, what was done, how to mend it."""
+    """One group of `records.check.group_problems` in sentences: where and what, what was done, how to fix it."""
     where = place_words(group["place"], language)
     where = f"{where}: " if where else ""
     each = [
@@ -259,4 +259,4 @@ def problem_texts(group: dict, language: str = "en") -> list[str]:
         texts = [f"{where}{str(group['found']).rstrip('.')}{like}."]
     if group["done"]:
         texts.append(group["done"][:1].upper() + group["done"][1:].rstrip(".") + ".")
-    return [*texts, text("problems_mend", dict(mend=group["mend"]), language)] if group["mend"] else texts
+    return [*texts, text("problems_fix", dict(fix=group["fix"]), language)] if group["fix"] else texts

@@ -64,7 +64,7 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     Returns
     -------
     utc : ndarray of datetime64[us]
-    notes : list of (severity, found, done, mend)
+    notes : list of (severity, found, done, fix)
     """
     zone = zone_of(timezone)
     if zone is None:

@@ -10,7 +10,6 @@ import tempfile
 import warnings
 from pathlib import Path
 
-import pytest
 from layouts import LAYOUTS
 from test_logs_layouts import readings
 
