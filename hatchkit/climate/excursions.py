@@ -33,6 +33,7 @@ def find_excursions(season) -> pd.DataFrame:
     Parameters
     ----------
     season : Season
+    Its log in degC and UTC; a season without one gives no rows.
 
     Returns
     -------
@@ -47,6 +48,9 @@ def find_excursions(season) -> pd.DataFrame:
     other side of the range. What happened in gaps is not known: see ``state_of_time``. Days on end
     beside the range are one row (`looks_like` is steady) with where the machine ran as its extreme;
     events inside them have rows of their own, and their time counts for those only.
+
+    Source: limits of air and egg per species are rows of ``reference/ranges.csv``, each with its source; that 2 hours
+    and half an hour divide what counts is the kit's own judgement.
     """
     return season.once(("excursions",), lambda: _all_excursions(season)).copy(deep=False)
 

@@ -174,6 +174,7 @@ def choose(counts: Counts, eggs_set: float) -> tuple[Reading, float]:
 
 
 def group(fate: str, eggs: float, after: float, by: float, found_at: str, egg: str = "") -> dict:
+    """A group of eggs of one fate, known to have ended in (after, by] days."""
     return dict(egg=egg, eggs=eggs, fate=fate, after_day=after, by_day=by, found_at=found_at)
 
 

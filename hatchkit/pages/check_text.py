@@ -40,7 +40,7 @@ def check_text(season, *, width: int = 100, full: bool = False, language: str = 
         Characters a line.
     full : bool
         Every column and every remark, however many lines.
-    language : str
+    language : {"en", "de", "fr", "es"}
 
     Returns
     -------
@@ -58,7 +58,17 @@ def check_text(season, *, width: int = 100, full: bool = False, language: str = 
 
 
 def assumed_line(season, language: str = "en") -> str:
-    """One line on what was assumed in reading the sheets, how sure it is, and what hangs on it."""
+    """One line on what was assumed in reading the sheets, how sure it is, and what hangs on it.
+
+    Parameters
+    ----------
+    season : Season
+    language : {"en", "de", "fr", "es"}
+
+    Returns
+    -------
+    str
+    """
     return printable(assumed_words(check.assumed(season), language))
 
 

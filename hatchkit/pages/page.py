@@ -83,6 +83,11 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     -------
     Path
         Absolute path of the file written.
+
+    Raises
+    ------
+    HatchkitError
+        If `out` can't be written.
     """
     from hatchkit.records.writing import safe_output, whole_file
 

@@ -75,7 +75,22 @@ class Answer:
 
 
 def read_answer(path) -> Answer:
-    """Read what `Answer.write` wrote."""
+    """Read what `Answer.write` wrote.
+
+    Parameters
+    ----------
+    path : path
+        The .json file.
+
+    Returns
+    -------
+    Answer
+
+    Raises
+    ------
+    HatchkitError
+        If it is no such file.
+    """
     try:
         data = json.loads(Path(path).read_text(encoding="utf-8"))
         eggs = pd.DataFrame(data["eggs"]["data"], columns=data["eggs"]["columns"])

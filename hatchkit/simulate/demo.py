@@ -202,10 +202,17 @@ def write_demo(folder, *, seed=SEED, answer=None):
         New, empty, or an earlier demo season, whose workbook, season.toml and sensors are replaced.
     answer : path, optional
         Where to write the sealed answer; refused inside `folder`.
+    seed : int
+        With another than the kit's own the demo is another.
 
     Returns
     -------
     Answer
+
+    Raises
+    ------
+    HatchkitError
+        If the folder holds anything else, or the answer would lie in it.
     """
     if answer is not None and Path(folder).resolve() in Path(answer).resolve().parents:
         raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")

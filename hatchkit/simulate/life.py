@@ -1,5 +1,7 @@
-"""What happens to everybody, whatever was planted: old hens that do well, long storage kept well, harmless spells,
-wrong remarks, a wrong clock, a miscount, missing logs, a second cause.
+"""What happens to everybody, whatever was planted.
+
+Old hens that do well, long storage kept well, harmless spells, wrong remarks, a wrong clock, a miscount, missing logs,
+a second cause.
 
 All of it is drawn from a stream of the seed of its own, so that none of it depends on the cause; how often each happens
 is in ``reference/case_levels.csv``.

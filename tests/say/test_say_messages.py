@@ -2,6 +2,7 @@
 
 import datetime as dt
 import importlib
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -11,6 +12,7 @@ import pandas as pd
 import pytest
 
 from hatchkit import say
+from hatchkit.problems import COLUMNS
 from hatchkit.say import catalogue, speak, values
 from hatchkit.say.readings import parts_of
 

@@ -63,6 +63,7 @@ def class_of(roles: frozenset) -> str | None:
 
 
 def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
+    """Book a count told in words to an entry, in the class that its words mean."""
     kind = class_of(mention.roles)
     if kind is None or mention.roles & {"weak", "fresh"}:
         return

@@ -204,6 +204,7 @@ class _Open:
 
 
 def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
+    """The entries of a log, in order, as batches, looks and remarks."""
     batches: list[_Open] = []
     by_name: dict = {}
     current = None
