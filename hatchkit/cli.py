@@ -188,7 +188,7 @@ def _output_options(sub) -> None:
 def _check(options) -> None:
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
-    from hatchkit.records.writing import safe_output, whole_file
+    from hatchkit.records.writing import safe_output, write_whole
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
@@ -207,8 +207,7 @@ def _check(options) -> None:
     if page:
         from hatchkit.pages.check_page import check_page
 
-        with whole_file(page) as part:
-            part.write_text(check_page(season, language=season.language), encoding="utf-8")
+        write_whole(page, check_page(season, language=season.language))
         print(f"The page is in {page}")
     if tables:
         safe_csv.write_tables(season, tables)
@@ -343,12 +342,11 @@ def _mark(options) -> None:
 
 
 def _breakout_sheet(options) -> None:
-    from hatchkit.records.writing import safe_output, whole_file
+    from hatchkit.records.writing import safe_output, write_whole
     from hatchkit.teach.breakout_sheet import breakout_sheet
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
-    with whole_file(path) as part:
-        part.write_text(breakout_sheet(), encoding="utf-8")
+    write_whole(path, breakout_sheet())
     print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 

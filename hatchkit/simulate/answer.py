@@ -10,6 +10,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.records.writing import write_whole
 
 
 @dataclass(frozen=True)
@@ -70,8 +71,7 @@ class Answer:
             causes=json.loads(self.causes.to_json(orient="records")),
             eggs=json.loads(self.eggs.to_json(orient="split", index=False, double_precision=3)),
         )
-        path.write_text(json.dumps(data, indent=1), encoding="utf-8")
-        return path
+        return write_whole(path, json.dumps(data, indent=1))
 
 
 def read_answer(path) -> Answer:
