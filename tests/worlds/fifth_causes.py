@@ -191,7 +191,9 @@ CAUSES = {
         wrong=0.75,
         words={"point_up": 0.4, "small_end": 0.5, "lying_wrong": 0.3},
     ),
-    "fumes": Cause((after(0.82, 1.0, 1.0), late(0.12)), culled=0.06, window=(0.5, 6.0), words={"fumes": 0.55, "rings": 0.3}),
+    "fumes": Cause(
+        (after(0.82, 1.0, 1.0), late(0.12)), culled=0.06, window=(0.5, 6.0), words={"fumes": 0.55, "rings": 0.3}
+    ),
     "transfer_jolt": Cause(
         (after(0.62, 0.8, 0.8),),
         pipped=0.2,
