@@ -127,7 +127,7 @@ def origin_ratio(book, batch, name, k):
     total, origin = np.zeros(len(k)), batch["origin"]
     stored = origin.get("stored")
     if name == "long_storage" and stored is not None:
-        usual = [other["origin"]["stored"] for other in book["batches"] if other is not batch]
+        usual = [other["origin"].get("stored", 4.5) for other in book["batches"] if other is not batch]
         at = np.median([np.log(value) for value in usual])
         ordinary = (1 - LONG) * norm.pdf(np.log(stored), at, 0.4) / stored + LONG * (10 <= stored <= 17) / 7
         total += norm.logpdf(stored, 10 + 15 * k, 2.05) - np.log(ordinary + 1e-12)
