@@ -26,7 +26,7 @@ HABITS = {
 }
 
 
-def flock(draw, n=1500):
+def flock(draw, n=500):
     return batch_levels(draw, flock_levels(draw, n, "chicken", 40, 6), 4)
 
 
@@ -64,9 +64,9 @@ def test_nothing_of_the_truth_is_in_the_folder(tmp_path):
 def test_a_severity_is_the_share_of_live_embryos_lost(cause):
     draw = np.random.default_rng(3)
     for severity, (low, high) in BANDS.items():
-        k = strengths(draw, 1500, severity)
+        k = strengths(draw, 500, severity)
         levels = flock(draw)
-        planted = harm(CAUSES[cause], k, event_days(CAUSES[cause], draw, 1500), draw)
+        planted = harm(CAUSES[cause], k, event_days(CAUSES[cause], draw, 500), draw)
         lost = 1 - fates(levels, [planted])["good"] / fates(levels, [])["good"]
         assert low - 0.02 < lost.mean() < high + 0.02
         assert lost.mean() == pytest.approx((low + high) / 2, abs=0.03)
