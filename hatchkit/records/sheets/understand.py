@@ -111,7 +111,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
             item.reading = best_reading(columns, options)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options)
+            item.chosen = eggcolumns.choose(columns, options, language)
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":
