@@ -164,7 +164,7 @@ def test_what_stands_beside_a_look_of_a_form_is_of_that_look(text, tmp_path):
 
 BLOCKS = {
     "a line of labels and dates": """
-Zwerge 2024
+Zwerg-Wyandotten 2024
 
 1. Brut;eingelegt am;01.03.2024;geschiert am;09.03.2024;Schlupf;22.03.2024
 Stamm;Eier;klar;abgestorben;im Ei erstickt;geschlüpft
