@@ -14,7 +14,17 @@ from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
 from hatchkit.records.sheets.forms import labelled_blocks
 from hatchkit.records.sheets.labels import label_columns, labels_in
-from hatchkit.records.sheets.rows import UNITS, drop_sums, is_caption, is_date, lists, not_data, plain_rows, roles_of, spread
+from hatchkit.records.sheets.rows import (
+    UNITS,
+    drop_sums,
+    is_caption,
+    is_date,
+    lists,
+    not_data,
+    plain_rows,
+    roles_of,
+    spread,
+)
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
