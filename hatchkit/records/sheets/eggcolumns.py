@@ -7,6 +7,9 @@ import numpy as np
 from hatchkit.records.sheets.fields import Meaning
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 
+#: Share of cells that are words of fate from which a column tells what became of the eggs.
+FATES = 0.6
+
 
 def choose(columns, options) -> list:
     """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
@@ -34,9 +37,20 @@ def choose(columns, options) -> list:
             chosen[0] = Meaning("egg")
     if ends and not any(m is not None and m.field == "result" for m in chosen):
         chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
+    if not any(m is not None and m.field == "result" for m in chosen):
+        _told_elsewhere(columns, chosen)
     if any(m is not None and m.field == "result" for m in chosen):
         _days_of_results(columns, chosen)
     return chosen
+
+
+def _told_elsewhere(columns, chosen) -> None:
+    """What became of the eggs stands in some column, whatever its heading: the last whose cells are words of fate."""
+    for column in reversed(columns):
+        meaning = chosen[column.place]
+        if column.share_fate >= FATES and (meaning is None or meaning.field not in ("fate", "result")):
+            chosen[column.place] = Meaning("result")
+            return
 
 
 def _days_of_results(columns, chosen) -> None:

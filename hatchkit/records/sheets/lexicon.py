@@ -144,7 +144,7 @@ def _spelt_as_phrases(words: list[str], language) -> list[str]:
             continue
         for near in nearest_words(word, longest):
             right = [*words[:place], near, *words[place + 1 :]]
-            starts, ends = range(max(place - 3, 0), place + 1), range(place + 1, place + 4)
+            starts, ends = range(max(place - 3, 0), place + 1), range(place + 1, min(place + 4, len(words) + 1))
             if any(" ".join(right[a:b]) in known for a in starts for b in ends if b - a > 1):
                 words = right
                 break
