@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 
-from hatchkit.records.sheets.lexicon import Token, cell_words, tokens
+from hatchkit.records.sheets.lexicon import Token, all_roles, cell_words, tokens
 from hatchkit.records.words import plain
 
 #: A count of eggs above this is no count of a keeper's batch.
@@ -47,6 +47,7 @@ _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
 #: "15 of 24": fifteen.
 _PART_OF = re.compile(r"(?<![\d.,/])(\d+)\s+(?:out of|of|von|sur|van|de|su|di|z|av|af)\s+(\d+)(?![\d.,/])")
+_AND = r"\b(?:and|und|et|en|e|y|i|a|och|og|es)\b"
 _MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
 
 
@@ -247,15 +248,19 @@ def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
     # A sum counts eggs: "10+2 next day" names no day.
     spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: f"{int(sums[1][:6]) + int(sums[2][:6])} eggs", spelt)
     spelt = _PART_OF.sub(lambda of: of[1] if int(of[1][:6]) <= int(of[2][:6]) else of[0], spelt)
-    within = False
-    for clause in re.split(
-        r"[;,]|\.(?=\s|$)|\(|\)|\band\b|\bund\b|\bet\b|\ben\b|\be\b|\by\b|\bi\b|\ba\b|\boch\b|\bog\b|\bes\b", spelt
-    ):
+    within, before = False, frozenset()
+    for clause in re.split(rf"(?:([;,()]|\.(?=\s|$))|{_AND})", spelt):
+        if clause is None or clause in (";", ",", "(", ")", "."):
+            before = before if clause is None else frozenset()
+            continue
         parts = [
             token
             for token in tokens(clause, language)
             if token.number is not None or token.roles & (CLASSES | {"ofwhich", "day", "egg", "not", "zero"})
         ]
+        if before and parts and parts[0].number is None:
+            parts[0] = replace(parts[0], roles=parts[0].roles | before)  # "pipped and dead 1" counts one egg
+        before = all_roles(parts) & CLASSES if all(token.number is None for token in parts) else frozenset()
         within = within or any("ofwhich" in token.roles for token in parts)
         found += _pairs(parts, within)
     return tuple(found)

@@ -229,6 +229,8 @@ def _pairs(reader, cells, spans):
         if not isinstance(label, str) or not label.strip():
             continue
         head, colon, tail = label.partition(":")
+        if tail.strip() and reader.roles(tail) and any(not is_empty(cell) for cell in cells[column + 1 : right]):
+            head, colon, tail = label, "", ""  # "Candling day 7: clear" beside its number is one label
         if not is_label(reader, label) and (
             colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
         ):

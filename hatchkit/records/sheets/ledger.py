@@ -100,6 +100,9 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
             current = mine
             continue
         fields.setdefault(name, []).append(column.place)
+    latest = max((look.look.day for look in looks if look.look.day is not None), default=0)
+    if latest > length:
+        length = latest / TRANSFER_SHARE  # a longer incubation: the transfer is not before the last candling
     looks.sort(key=lambda look: look.sort_key(length))
     return Layout(_merged(looks, length), fields)
 

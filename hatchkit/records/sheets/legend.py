@@ -106,7 +106,9 @@ def with_glossary(grid, language: str | None):
     words, places = {}, []
     for row, cells in enumerate(grid.cells[:200]):
         for column, cell in enumerate(cells):
-            if isinstance(cell, str) and "=" in cell and len(cell) < 400:
+            # A sentence at the end of a row of data explains that row alone.
+            alone = sum(not is_empty(other) for other in cells) < 3
+            if isinstance(cell, str) and "=" in cell and len(cell) < 400 and alone:
                 mine = _glosses(cell, language)
                 if mine:
                     words |= mine

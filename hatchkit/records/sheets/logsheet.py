@@ -63,7 +63,7 @@ def read_log(block, chosen, context: Context) -> Part:
         elif name == "look_day":
             for entry, day in zip(entries, typed.measures(cells, block.rows, {"": 1.0, "d": 1.0}, mark), strict=True):
                 if not np.isnan(day):
-                    entry.look = _both(Look(day=int(day)), entry.look)
+                    entry.look = Look(day=int(day)).within(entry.look)
         elif meaning.field in _LEDGER:
             read = typed.counts(cells, block.rows, context.language, mark)
             key = "hatched" if name == "left" and at_the_end else _LEDGER[meaning.field]
@@ -134,15 +134,6 @@ _LEDGER = {
 }
 
 
-def _both(one: Look, other: Look) -> Look:
-    """What two cells of a row say of one look; the first wins."""
-    return Look(
-        one.day if one.day is not None else other.day,
-        one.order if one.order is not None else other.order,
-        one.transfer or other.transfer,
-    )
-
-
 def _words(entry: Entry, text, name: str, context: Context) -> list:
     """Take the words of what was done; what a remark counts is given back."""
     if not text:
@@ -151,7 +142,7 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
     roles = all_roles(found)
     if name == "what":
         entry.roles |= roles
-        entry.look = _both(look_of(list(found)), entry.look)
+        entry.look = look_of(list(found)).within(entry.look)
     entry.text = "; ".join(filter(None, (entry.text, text)))
     counted = list(mentions(text, context.language))
     for mention in counted if name == "what" else ():
