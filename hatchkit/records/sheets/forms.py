@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from hatchkit.records.sheets.block import Block, starts_with_total
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
 from hatchkit.records.sheets.labels import is_label
-from hatchkit.records.sheets.when import looks_like_date
+from hatchkit.records.sheets.when import is_dateish, looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
 _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
@@ -15,6 +15,8 @@ _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "sec
 
 #: Labels that come again for each look.
 _LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
+#: Labels of the end of a hatch.
+_ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
 
 
 def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
@@ -37,13 +39,11 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     ]
     apart = len(spans) > 1 and all(len(names & labels[0]) >= 0.6 * len(names) for names in labels[1:])
     records: list[dict] = []
-    if apart:
-        for span in spans:
-            records += _forms(reader, [span])
-    else:
-        records = _forms(reader, spans)
+    above: list[tuple] = []
+    for parts in [[span] for span in spans] if apart else [spans]:
+        records += _forms(reader, parts, above)
     if records:
-        yield _as_block(reader, records)
+        yield _as_block(reader, records, above)
 
 
 def _key(text) -> str:
@@ -51,9 +51,11 @@ def _key(text) -> str:
 
 
 def _lies(reader, column: int, right: int) -> bool:
-    """Whether several columns of values stand beside the labels."""
+    """Whether several columns of values stand beside the labels, and no headings among them."""
     several = single = 0
-    for row in reader.cells:
+    for number, row in enumerate(reader.cells):
+        if _mini_heading(reader, row, reader.filled(number)):
+            return False
         if column < len(row) and isinstance(row[column], str) and is_label(reader, row[column]):
             values = sum(not is_empty(cell) and not str(cell).endswith(":") for cell in row[column + 1 : right])
             several += values >= 2
@@ -103,8 +105,11 @@ def _sideways(reader, column: int, right: int) -> Block:
     return block
 
 
-def _forms(reader, spans) -> list[dict]:
-    """Records of forms, one after another down the sheet: label and value in the same cell or side by side."""
+def _forms(reader, spans, above: list) -> list[dict]:
+    """Records of forms, one after another down the sheet: label and value in the same cell or side by side.
+
+    Titles of the whole sheet are added to `above`.
+    """
     records: list[dict] = []
     state = {"record": None, "group": "", "under": None, "of": {}}
 
@@ -138,6 +143,11 @@ def _forms(reader, spans) -> list[dict]:
                 state["group"], state["of"], state["blank"] = text, {}, False
             elif state["record"] is None or state["record"]["items"]:
                 fresh(text, row + 1)
+                state["blank"] = False
+            elif state.pop("blank", False) or _starts(reader, text) and not _starts(reader, state["record"]["title"]):
+                # What stands apart above the first form's own title is of the whole sheet.
+                above.append((state["record"]["row"], "title", state["record"]["title"]))
+                state["record"].update(title=text, row=row + 1)
             else:
                 state["record"]["title"] += " " + text
             continue
@@ -214,6 +224,8 @@ def _under(reader, state: dict, cells, places, row: int) -> bool:
     """Take a row below such headings: its first cell says which look."""
     lead = state["lead"]
     name = text_of(cells[lead]) if lead < len(cells) else ""
+    if name and reader.roles(name) & _ENDS:
+        return False  # "Hatched 11 on 1 April" is a line of its own below the looks
     taken = False
     for place, heading in state["under"].items():
         if place != lead and place < len(cells) and not is_empty(cells[place]) and state["record"] is not None:
@@ -246,7 +258,11 @@ def _pairs(reader, cells, spans):
             if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
             else " ".join(text_of(cell) for cell in values)
         )
-        yield head.strip() if colon else label.strip(), value, column
+        head = head.strip() if colon else label.strip()
+        yield head, value, column
+        when = next((cell for cell in values[1:] if not is_number(cell) and is_dateish(cell)), None)
+        if when is not None and value is values[0]:
+            yield f"{head} date", when, column  # "Hatched 11 on 1 April"
 
 
 def _is_line(cell) -> bool:
@@ -254,7 +270,7 @@ def _is_line(cell) -> bool:
     return isinstance(cell, str) and not cell.strip("_.… ")
 
 
-def _as_block(reader, records: list[dict]) -> Block:
+def _as_block(reader, records: list[dict], above: list[tuple]) -> Block:
     keys: dict = {}
     for record in records:
         for label, group in record["items"]:
@@ -273,5 +289,7 @@ def _as_block(reader, records: list[dict]) -> Block:
         columns,
         [record["row"] for record in records],
         sections=[record["title"] for record in records],
+        titles=[text for _, _, text in above],
+        skipped=above,
         heading_row=records[0]["row"],
     )
