@@ -30,8 +30,9 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     """
     width = max(len(row) for row in reader.cells)
     spans = [(column, right) for column, right in zip(columns, [*columns[1:], width], strict=True)]
-    if len(spans) == 1 and _lies(reader, *spans[0]):
-        yield _sideways(reader, *spans[0])
+    beside = len(spans) == 2 and columns[1] == columns[0] + 1
+    if (len(spans) == 1 or beside) and _lies(reader, *spans[-1]):
+        yield _sideways(reader, *spans[-1], over=columns[0] if beside else None)
         return
     labels = [
         {_key(row[column]) for row in reader.cells if column < len(row) and is_label(reader, str(row[column]))}
@@ -63,8 +64,11 @@ def _lies(reader, column: int, right: int) -> bool:
     return several > single and several >= 3
 
 
-def _sideways(reader, column: int, right: int) -> Block:
-    """A table lying on its side: a record per column of values, a heading per label."""
+def _sideways(reader, column: int, right: int, over: int | None = None) -> Block:
+    """A table lying on its side: a record per column of values, a heading per label; groups of labels may stand `over`.
+
+    A group's cell is merged or written once, and holds for the labels below it.
+    """
     block = Block("sideways", reader.grid.file, reader.grid.sheet, [], [], [], [])
     group, lines = "", []
     for row, cells in enumerate(reader.cells):
@@ -72,6 +76,9 @@ def _sideways(reader, column: int, right: int) -> Block:
         values = [cells[place] if place < len(cells) else "" for place in range(column + 1, right)]
         filled = [value for value in values if not is_empty(value)]
         text = text_of(label) or ""
+        above = text_of(cells[over]) if over is not None and over < len(cells) else None
+        group = above if above and text else group
+        text = text or above or ""
         if text and not filled:
             if reader.roles(text) & _GROUPS:
                 group = text
