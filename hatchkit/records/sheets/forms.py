@@ -268,7 +268,7 @@ def _pairs(reader, cells, spans):
         head = head.strip() if colon else label.strip()
         yield head, value, column
         when = next((cell for cell in values[1:] if not is_number(cell) and is_dateish(cell)), None)
-        if when is not None and value is values[0]:
+        if when is not None and is_number(values[0]):
             yield f"{head} date", when, column  # "Hatched 11 on 1 April"
 
 

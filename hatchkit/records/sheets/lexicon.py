@@ -24,6 +24,10 @@ _NOTHING = frozenset(
 )
 
 
+#: "an egg" counts one.
+_ARTICLES = dict(en="an", de="ein")
+
+
 @dataclass(frozen=True)
 class Token:
     """A phrase of known words, a number, or a word that is not known.
@@ -130,6 +134,9 @@ def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
     words, found, place = _spelt_as_phrases(cut(text), language), [], 0
     while place < len(words):
         token, used = _token_at(words, place, language)
+        if token is not None and "dozen" in token.roles:
+            before = found.pop() if found and found[-1].number is not None else Token("", number=1)
+            token = Token(token.text, frozenset({"word number"}), token.languages, before.number * 12)
         if token is not None:
             found.append(token)
         place += used
@@ -177,9 +184,15 @@ def _token_at(words: list[str], place: int, language):
         names = {1: "first", 2: "second", 3: "third", 4: "fourth"}
         number = int(ordinal[1])
         return Token(word, frozenset({names[number]}) if number in names else frozenset(), number=number), 1
+    if word == _ARTICLES.get(language) and _is_egg(words[place + 1 : place + 2], language):
+        return Token(word, frozenset({"word number"}), number=1), 1
     if word in _NOTHING:
         return None, 1
     return _unknown(word, language), 1
+
+
+def _is_egg(words: list[str], language) -> bool:
+    return any("egg" in token.roles for token in tokens(words[0], language)) if words else False
 
 
 def _says(word: str, language) -> bool:
@@ -209,6 +222,11 @@ def _unknown(word: str, language) -> Token:
     """A word with an ending, cut short, compounded or misspelt; else unknown."""
     for key in _stems(word):
         return _known(word, phrases()[key], language)
+    tail = _of_bird(word)
+    if tail:
+        return _known(word, phrases()[tail], language)
+    if word in _bird_names():
+        return Token(word)
     if len(word) >= 3:
         longer = [key for key in _spoken(word[0], language) if key.startswith(word) and len(key) > len(word) + 1]
         merged = _merge(longer)
@@ -223,7 +241,7 @@ def _unknown(word: str, language) -> Token:
             frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
             guessed=False,
         )
-    if len(word) >= 5 and word not in _bird_names():
+    if len(word) >= 5:
         near = [key for key in nearest_words(word, _spoken("", language)) if key[0] == word[0] or near_by(key, word)]
         merged = _roles_in(_merge(near), language)
         if near and (len(merged) == 1 or len(near) == 1):
@@ -240,6 +258,17 @@ def near_by(one: str, other: str) -> bool:
 def _bird_names() -> frozenset:
     """Names of birds and breeds that are one word: no misspelling of another ("Livorno")."""
     return frozenset(bare(row["name"]) for row in csv_rows("breeds"))
+
+
+@cache
+def _of_bird(word: str) -> str | None:
+    """The eggs or chicks that end a word which begins with a bird ("Laufenteneier", "pulykatojás"), or None."""
+    for size in range(len(word) - 2, 3, -1):
+        tail = word[size:]
+        if phrases().get(tail, {}).keys() & {"egg", "chicks"}:
+            if any(word[: size - link] in _bird_names() for link in range(3)):
+                return tail
+    return None
 
 
 @cache

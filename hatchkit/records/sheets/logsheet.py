@@ -150,13 +150,17 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
     return counted if name != "what" else []
 
 
+#: Losses that a look may find, and a hatch.
+_BEFORE = frozenset({"clear", "dead", "removed", "left"})
+
+
 class _Open:
     """A batch while its entries come in."""
 
     def __init__(self, entry: Entry, name):
         self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
         self.set_at, self.eggs, self.looks, self.end, self.notes = None, None, [], {}, []
-        self.hatch_at = None
+        self.hatch_at, self.early = None, []
 
     def take(self, entry: Entry, step: str) -> None:
         for key, value in entry.fields.items():
@@ -174,22 +178,45 @@ class _Open:
                 self.fields.setdefault("species_text", entry.text[:200])
             eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
             self.eggs = eggs if self.eggs is None else self.eggs
+        elif step == "hatch" and "hatched" not in self.end and counts and not counts.keys() - _BEFORE:
+            self.early.append((entry, counts))
         elif step == "hatch":
+            if "hatched" in counts:
+                self._before_chicks(entry.at)
             self.hatch_at = entry.at or self.hatch_at
-            if "dead" in counts:
-                counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
-            for key, value in counts.items():
-                if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
-                    self.end[key] = self.end.get(key, 0) + value
-                elif key == "hatched":
-                    self.end["all"] = True
-            for key, value in entry.within.items():
-                if key in ("pipped", "removed", "culled") and key not in self.end:
-                    self.end[key] = value
-                    if key != "culled" and self.end.get("dis", 0) >= value:
-                        self.end["dis"] -= value
+            self._end(entry, counts)
         elif step in ("look", "transfer"):
             self.looks.append((entry, step == "transfer", counts))
+
+    def close(self) -> None:
+        """The end of the entries: what no chick followed was found at the end."""
+        for entry, _ in self.early:
+            self.hatch_at = entry.at or self.hatch_at
+        self._before_chicks(None)
+
+    def _end(self, entry: Entry, counts: dict) -> None:
+        """Add what an entry of the hatch counts."""
+        if "dead" in counts:
+            counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
+        for key, value in counts.items():
+            if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
+                self.end[key] = self.end.get(key, 0) + value
+            elif key == "hatched":
+                self.end["all"] = True
+        for key, value in entry.within.items():
+            if key in ("pipped", "removed", "culled") and key not in self.end:
+                self.end[key] = value
+                if key != "culled" and self.end.get("dis", 0) >= value:
+                    self.end["dis"] -= value
+
+    def _before_chicks(self, at) -> None:
+        """Put what was lost while the hatch was awaited where it belongs: at a look before the first chick, or the end."""
+        early, self.early = self.early, []
+        for entry, counts in early:
+            if at is not None and entry.at is not None and entry.at < at:
+                self.looks.append((entry, "transfer" in entry.roles, counts))
+            else:
+                self._end(entry, counts)
 
 
 def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
@@ -219,6 +246,8 @@ def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
             block.skipped.append((entry.row, "note", entry.text[:200]))
             continue
         current.take(entry, step)
+    for batch in batches:
+        batch.close()
     return _as_part(
         block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
     )
