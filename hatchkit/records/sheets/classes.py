@@ -77,6 +77,13 @@ def _opened(roles) -> list[Meaning]:
 
 
 def _losses(roles, look: Look, within: bool) -> list[Meaning]:
+    if "left" in roles and roles & {"clear", "dead"} and roles & {"removed", "out"}:
+        # "Left (clears out)": the loss is told to say why fewer are left.
+        return [Meaning("left", look, PLAIN), *_of_class(roles - {"left", "removed", "out"}, look, within)]
+    return _of_class(roles, look, within)
+
+
+def _of_class(roles, look: Look, within: bool) -> list[Meaning]:
     has = roles.__contains__
     if has("not") and has("fertile"):
         return [Meaning("clear", look, PLAIN)]
