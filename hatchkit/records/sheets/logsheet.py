@@ -187,6 +187,8 @@ class _Open:
             self.hatch_at = entry.at or self.hatch_at
             if "dead" in counts:
                 counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
+            if counts.keys() == {"eggs_set"} and class_of(entry.roles) == "hatched":
+                counts["hatched"] = counts.pop("eggs_set")  # "ducklings hatched: 23" below the eggs that were left
             for key, value in counts.items():
                 if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
                     self.end[key] = self.end.get(key, 0) + value
@@ -299,8 +301,8 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     clear, dead, removed, left = (counts.get(key) for key in ("clear", "dead", "removed", "left"))
     out = sum(value for value in (clear, dead, removed) if isinstance(value, int))
     held = counts.get("eggs_set")
-    if left is None and isinstance(held, int) and inside is not None and held < inside:
-        left = held  # fewer than went in before: the eggs that were left
+    if left is None and isinstance(held, int) and inside is not None and held < inside + (not out):
+        left = counts["left"] = held  # no more than went in before: the eggs that were left
     derived = False
     if left == "all":
         left = None if inside is None else inside - out
