@@ -199,7 +199,10 @@ def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
 def _unknown(word: str, language) -> Token:
     """A word with an ending, cut short, compounded or misspelt; else unknown."""
     for key in _stems(word):
-        return _known(word, phrases()[key], language)
+        known = _known(word, phrases()[key], language)
+        # "Summer" is no "Summe" on an English sheet.
+        if language is None or not known.roles or known.languages & {language, "en"}:
+            return known
     if len(word) >= 3:
         longer = [key for key in _spoken(word[0], language) if key.startswith(word) and len(key) > len(word) + 1]
         merged = _merge(longer)

@@ -70,7 +70,7 @@ def read_log(block, chosen, context: Context) -> Part:
             for i in range(n):
                 if not np.isnan(read.values[i]):
                     entries[i].counts[key] = entries[i].counts.get(key, 0) + int(read.values[i])
-                elif read.everything[i]:
+                elif not np.isnan(read.everything[i]):
                     entries[i].counts[key] = "all"
         elif name == "number":
             numbered = typed.counts(cells, block.rows, context.language, mark).values
