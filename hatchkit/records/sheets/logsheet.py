@@ -81,6 +81,9 @@ def read_log(block, chosen, context: Context) -> Part:
             entry.counts[kind] = int(count)
             if kind != "eggs_set":
                 entry.counts.pop("left", None)
+        if entry.looks_again and "dis" in entry.counts and not entry.counts.get("hatched"):
+            # One column of dead for all looks, though its heading speaks of the last: the row says which look.
+            entry.counts["dead"] = entry.counts.get("dead", 0) + entry.counts.pop("dis")
     return _with_remarks(block, entries, remarks, context, odd)
 
 
