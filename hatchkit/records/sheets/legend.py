@@ -10,7 +10,10 @@ from hatchkit.records.sheets.fatewords import fate_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.words import plain
 
-_ENTRY = re.compile(r"\s*([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)\s*")
+_ENTRY = re.compile(r"(?:[^\W\d_]+:\s+)?([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)")
+#: "+ alive": a sign needs no equals sign; and where the next entry of a key begins.
+_SIGN = re.compile(r"(?:[^\W\d_]+:\s+)?([^\w\s])\s+([^=;\d]{3,40}?)")
+_NEXT = re.compile(r"(?:[;,\n]\s*|\s+)(?=[^\s=:,;]{1,4}\s*(?:=|->))|\s{3,}(?=[^\w\s]\s)")
 
 #: "Penoy = clear egg, no embryo."; "Cl. = clairs ; Mt mir. = morts au mirage": short words may be cut by a dot.
 _GLOSS = re.compile(
@@ -175,21 +178,26 @@ def _written_out(cell: str, marks: dict) -> str:
 
 
 def _entries(cell, language) -> dict:
-    """Mark -> words of a cell of a key; empty where the cell is none."""
+    """Mark -> words of a cell of a key; empty where the cell is none.
+
+    A sign whose words name no fate ("/ = no longer in the machine") stands for nothing.
+    """
     if not isinstance(cell, str) or is_empty(cell):
         return {}
     if not re.search(r"=|->", cell):
         return _in_a_line(cell, language)
-    found = {}
-    for part in re.split(r"[;,\n](?=\s*[^\s=:,;]{1,4}\s*(?:=|->))", cell):
-        match = _ENTRY.fullmatch(part)
-        if match is None:
+    found, silent = {}, {}
+    first, *rest = _NEXT.split(cell)
+    for part in (first, *rest):
+        match = _ENTRY.fullmatch(part.strip(" ;,\n")) or _SIGN.fullmatch(part.strip(" ;,\n"))
+        if match is None and part is not first:
             return {}
-        for words in re.split(r"\s*/\s*", match[2]):
-            if fate_of(words, language) is not None:
-                found[plain(match[1])] = words
-                break
-    return found
+        words = match and next((w for w in match[2].split("/") if fate_of(w.strip(), language) is not None), None)
+        if words:
+            found[plain(match[1])] = match[2] if fate_of(match[2], language) is not None else words.strip()
+        elif match and match[1] != "?" and not match[1].isalnum():
+            silent[plain(match[1])] = ""
+    return {**silent, **found} if found else {}
 
 
 def _in_a_line(cell: str, language) -> dict:

@@ -53,6 +53,15 @@ def all_roles(found) -> frozenset:
     return frozenset().union(*(token.roles for token in found))
 
 
+def without_negated(found: list[Token]) -> list[Token]:
+    """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
+    kept = list(found)
+    for place, token in enumerate(found[:-1]):
+        if (token.text == "no" or "not" in token.roles) and "pipped" in found[place + 1].roles:
+            kept = [t for t in found if t not in (token, found[place + 1])] + [Token("shell", frozenset({"shell"}))]
+    return kept
+
+
 @cache
 def phrases() -> dict[str, dict[str, frozenset]]:
     """Phrase -> role -> languages that use it so."""

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from hatchkit.records.sheets.classes import by_class, ends_of_hatch
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
-from hatchkit.records.sheets.lexicon import Token, all_roles, tokens
+from hatchkit.records.sheets.lexicon import Token, all_roles, tokens, without_negated
 from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.own_columns import OWN, PLAIN_OWN, own_heading
 
@@ -62,17 +62,8 @@ def _number(token: Token) -> int | None:
     return None if token.number == 1 and len(token.text) < 4 else token.number
 
 
-def _without_negated(found: list[Token]) -> list[Token]:
-    """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
-    kept = list(found)
-    for place, token in enumerate(found[:-1]):
-        if (token.text == "no" or "not" in token.roles) and "pipped" in found[place + 1].roles:
-            kept = [t for t in found if t not in (token, found[place + 1])] + [Token("shell", frozenset({"shell"}))]
-    return kept
-
-
 def _read(found: list[Token]) -> list[Meaning]:
-    found = _without_negated(found)
+    found = without_negated(found)
     roles = all_roles(found)
     unknown = sum(not token.roles and token.number is None for token in found)
     if not roles:
