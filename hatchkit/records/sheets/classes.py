@@ -91,6 +91,8 @@ def _of_class(roles, look: Look, within: bool) -> list[Meaning]:
         return [Meaning("clear", look, POSSIBLE), Meaning("dead", look, POSSIBLE)]
     if has("clear"):
         return [Meaning("clear", look, PLAIN, within)]
+    if "bad" in roles and (look or "candle" in roles):
+        return [Meaning("dead", look, PLAIN, within), Meaning("removed", look, POSSIBLE, within)]
     if roles & {"rotten", "cracked", "removed"} and not roles & {"dead", "hatched"}:
         several = len(roles & {"rotten", "cracked", "removed"}) > 1
         field = "removed" if several or has("removed") else "rotten" if has("rotten") else "cracked"
