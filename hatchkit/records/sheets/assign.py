@@ -78,7 +78,7 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
         Fields without which a reading is of little use.
     """
     values = [column.values for column in columns]
-    everything = [np.array([count.code == "all" for count in column.counts], dtype=bool) for column in columns]
+    everything = [np.array([count.all_but for count in column.counts]) for column in columns]
     worked = _Worked(values, everything)
     tried: list[tuple[float, tuple, Layout, Account]] = []
     best = -np.inf

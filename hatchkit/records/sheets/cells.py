@@ -7,6 +7,7 @@ import re
 from dataclasses import dataclass, field, replace
 from functools import cache
 
+from hatchkit.records.sheets.amounts import dozens_counted, excepted
 from hatchkit.records.sheets.lexicon import Token, all_roles, cell_words, tokens
 from hatchkit.records.words import plain
 
@@ -37,6 +38,9 @@ CLASSES = frozenset(
         "out",
     }
 )
+
+#: Eggs that are no part of the number they are added to.
+_APART = frozenset({"rotten", "cracked", "removed", "dead", "clear", "pipped", "shell", "unhatched"})
 
 _ABOUT = re.compile(
     r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
@@ -74,12 +78,20 @@ class Count:
         What the words beside the number say.
     whole : int or None
         The 24 of "15 of 24".
+    short : int
+        The 2 of "all but 2".
     """
 
     value: int | None
     code: str = ""
     mentions: tuple = field(default=())
     whole: int | None = None
+    short: int = 0
+
+    @property
+    def all_but(self) -> float:
+        """How many are no part of "all"; NaN where the cell does not say so."""
+        return float(self.short) if self.code == "all" else math.nan
 
 
 def is_empty(cell) -> bool:
@@ -134,7 +146,7 @@ def _plain_number(cell) -> Count:
 
 @cache
 def _count_text(cell: str, language) -> Count:
-    text = plain(cell)[:300]
+    text = plain(cell.replace("½", " 1/2"))[:300]
     if text in cell_words("unknown") and text != "x":
         return Count(None, "unknown")
     if text in cell_words("zero") or text in ("0", "-0"):
@@ -144,7 +156,7 @@ def _count_text(cell: str, language) -> Count:
     if text.endswith("%") or "percent" in text:
         return Count(None, "percent")
     about = bool(_ABOUT.match(text))
-    text = _ABOUT.sub("", text)
+    text = dozens_counted(_ABOUT.sub("", text), language)
     if re.fullmatch(r"[+-]?\d{1,9}(?:[.,]0*)?", text):
         number = int(float(text.replace(",", ".")))
         return _in_bounds(number, "about" if about else "")
@@ -184,6 +196,9 @@ def _with_words(text: str, about: bool, language) -> Count:
             return Count(None, "range")
         number = int(re.sub(r"\D", "", match[1])) + int(match[2] or 0)
         found = mentions(rest, language)
+        if match[2] and (apart := mentions(f"{match[2]} {rest}", language)) and apart[0].roles <= _APART:
+            # "5 + 1 cracked" counts five of its own kind and one of another.
+            number, found = number - int(match[2]), apart
         return Count(
             _in_bounds(number, "").value,
             "unsure" if rest.startswith("?") else "about" if about else "remark" if re.search(r"[a-z]", rest) else "",
@@ -202,7 +217,7 @@ def _with_words(text: str, about: bool, language) -> Count:
     if first in cell_words("zero") and len(text.split()) <= 4:
         return Count(0, "remark", tuple(mentions(text, language)))
     if first in cell_words("all"):
-        return Count(None, "all", tuple(mentions(text, language)))
+        return Count(None, "all", tuple(mentions(text, language)), short=excepted(text, language))
     found = mentions(text, language)
     if len(found) == 1 and len(text.split()) <= 4 and found[0].count <= MOST_EGGS:
         return Count(found[0].count, "remark")
@@ -244,7 +259,7 @@ def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
         In order; ``within`` is set where the text says that they are part of what stands before ("of which").
     """
     found = []
-    spelt = plain(str(text))[:600]
+    spelt = dozens_counted(plain(str(text))[:600], language)
     # A sum counts eggs: "10+2 next day" names no day.
     spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: f"{int(sums[1][:6]) + int(sums[2][:6])} eggs", spelt)
     spelt = _PART_OF.sub(lambda of: of[1] if int(of[1][:6]) <= int(of[2][:6]) else of[0], spelt)

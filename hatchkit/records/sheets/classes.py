@@ -77,6 +77,13 @@ def _opened(roles) -> list[Meaning]:
 
 
 def _losses(roles, look: Look, within: bool) -> list[Meaning]:
+    if "left" in roles and roles & {"clear", "dead"} and roles & {"removed", "out"}:
+        # "Left (clears out)": the loss is told to say why fewer are left.
+        return [Meaning("left", look, PLAIN), *_of_class(roles - {"left", "removed", "out"}, look, within)]
+    return _of_class(roles, look, within)
+
+
+def _of_class(roles, look: Look, within: bool) -> list[Meaning]:
     has = roles.__contains__
     if has("not") and has("fertile"):
         return [Meaning("clear", look, PLAIN)]
@@ -84,6 +91,8 @@ def _losses(roles, look: Look, within: bool) -> list[Meaning]:
         return [Meaning("clear", look, POSSIBLE), Meaning("dead", look, POSSIBLE)]
     if has("clear"):
         return [Meaning("clear", look, PLAIN, within)]
+    if "bad" in roles and (look or "candle" in roles):
+        return [Meaning("dead", look, PLAIN, within), Meaning("removed", look, POSSIBLE, within)]
     if roles & {"rotten", "cracked", "removed"} and not roles & {"dead", "hatched"}:
         several = len(roles & {"rotten", "cracked", "removed"}) > 1
         field = "removed" if several or has("removed") else "rotten" if has("rotten") else "cracked"

@@ -9,6 +9,7 @@ from dataclasses import replace
 import numpy as np
 import pandas as pd
 
+from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
 from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_of
@@ -17,6 +18,7 @@ from hatchkit.records.sheets.logsheet import batches_of
 from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
+from hatchkit.records.words import plain
 
 #: Letters that two words share at their beginning if they are forms of one word.
 STEM = 5
@@ -184,6 +186,7 @@ def _entry(row: int, at, sentence: str, context, first: bool = False) -> Entry |
     if head and any(token.roles & {"batch", "hatch", "set"} for token in tokens(head[1], context.language)):
         bare = bare[head.end() :]  # "Batch 1: ..." counts no egg
     bare = re.sub(r"^\s*[A-Z]\s*(?=:)|^\s*[A-Z]\s+(?=d\s?\d)", "", bare)  # the batch's letter is no word
+    bare = dozens_counted(plain(bare), context.language)
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = all_roles(found)
@@ -330,7 +333,9 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, be
 
     def likeness(place):
         batch = opened[place]
-        score = sum(any(_alike(word, other) for other in batch["words"]) for word in words) + 2.0 * bool(birds & batch["birds"])
+        score = sum(any(_alike(word, other) for other in batch["words"]) for word in words) + 2.0 * bool(
+            birds & batch["birds"]
+        )
         score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
         ended = batch.get("ended")
         score -= 3.0 * (ended is not None and entry.at is not None and (entry.at - ended).days > 4)

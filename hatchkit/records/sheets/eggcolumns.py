@@ -4,14 +4,18 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.records.sheets.fields import Meaning
+from hatchkit.records.sheets.cells import text_of
+from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.fields import POSSIBLE, Meaning
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 
-#: Share of cells that are words of fate from which a column tells what became of the eggs.
-FATES = 0.6
+#: Fields that a column of fates gives up to be the end of each egg ("What happened", "Hatch" over "keet, keet, DIS").
+_GIVES_WAY = frozenset({"notes", "ignore", "breed", "species", "what", "place"})
+#: Share of the filled cells that name a fate.
+MOSTLY = 0.5
 
 
-def choose(columns, options) -> list:
+def choose(columns, options, language: str | None = None) -> list:
     """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
     ranked = sorted(
         (
@@ -38,18 +42,25 @@ def choose(columns, options) -> list:
     if ends and not any(m is not None and m.field == "result" for m in chosen):
         chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
     if not any(m is not None and m.field == "result" for m in chosen):
-        _told_elsewhere(columns, chosen)
+        _end_in_words(columns, options, chosen, language)
     if any(m is not None and m.field == "result" for m in chosen):
         _days_of_results(columns, chosen)
     return chosen
 
 
-def _told_elsewhere(columns, chosen) -> None:
-    """What became of the eggs stands in some column, whatever its heading: the last whose cells are words of fate."""
-    for column in reversed(columns):
-        meaning = chosen[column.place]
-        if column.share_fate >= FATES and (meaning is None or meaning.field not in ("fate", "result")):
-            chosen[column.place] = Meaning("result")
+def _end_in_words(columns, options, chosen, language) -> None:
+    """Where no heading names the end of the eggs, the column whose words tell of it, if no look does."""
+
+    def hatched(column) -> bool:
+        return any((fate := fate_of(cell, language)) and fate.fate == "hatched" for cell in map(text_of, column.cells))
+
+    looks = [c for c, meaning in zip(columns, chosen, strict=True) if meaning is not None and meaning.field == "fate"]
+    if any(map(hatched, looks)):
+        return
+    for column, found, meaning in reversed(list(zip(columns, options, chosen, strict=True))):
+        free = len(found) > 1 and (meaning is None or meaning.field in _GIVES_WAY)
+        if free and column.share_fate >= MOSTLY and (not looks or hatched(column)):
+            chosen[column.place] = Meaning("result", weight=POSSIBLE)
             return
 
 

@@ -170,7 +170,15 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
         several += len(kinds) > 1
         for kind in kinds:
             found[kind] = found.get(kind, 0) + 1
-    told = sum(bool(mentions(cell, language)) or _zero(cell) or _counted(cell, language) for cell in words)
+    look = roles & {"candle", "transfer", "first", "second", "third"}
+    told = sum(
+        bool(mentions(cell, language))
+        or _zero(cell)
+        or _counted(cell, language)
+        or bool(look)
+        and _quiet(cell, language)
+        for cell in words
+    )
     if not found or told < 0.5 * len(words):
         return []
     if not several and (
@@ -185,6 +193,12 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
 def _zero(cell: str) -> bool:
     text = (text_of(cell) or "").lower()
     return text in cell_words("zero") or text in cell_words("unknown")
+
+
+def _quiet(cell: str, language) -> bool:
+    """Whether words beside a look tell of no loss and no number ("all looking good")."""
+    found = tokens(cell, language)
+    return not all_roles(found) & _LOSSES and all(token.number is None for token in found)
 
 
 def _counted(cell: str, language) -> bool:

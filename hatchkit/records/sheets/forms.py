@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from hatchkit.records.sheets.block import Block, starts_with_total
-from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.labels import is_label
 from hatchkit.records.sheets.when import is_dateish, looks_like_date
 
@@ -17,6 +17,10 @@ _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "sec
 _LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
 #: Labels of the end of a hatch.
 _ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
+_OF_LOOKS = _LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
+#: Roles of a label that stands for a look, and codes of a value that counts nothing.
+_LOOKS = frozenset({"candle", "day", "transfer", "first", "second", "third", "week"})
+_NO_COUNT = frozenset({"bad", "date", "huge", "negative"})
 
 
 def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
@@ -139,10 +143,16 @@ def _forms(reader, spans, above: list) -> list[dict]:
         if state["under"] and _under(reader, state, cells, places, row):
             continue
         state["under"] = None
-        pairs = list(_pairs(reader, cells, spans))
+        beside = _beside(reader, cells[: spans[-1][1]], spans[0][0])
+        pairs = [] if beside else list(_pairs(reader, cells, spans))
         if _captions(reader, cells, places, spans):
             state["of"] = {column: text_of(cells[column]) for column, _ in spans if column in places}
             state["blank"] = False
+            continue
+        if beside and state["record"] is not None:
+            for key, value in beside:
+                state["record"]["items"].setdefault(key, value)
+            state["look"], state["blank"] = beside[0][0][1] or beside[0][0][0], False
             continue
         if not pairs:
             text = " ".join(text_of(cells[place]) for place in places)
@@ -222,7 +232,9 @@ def _mini_heading(reader, cells, places) -> bool:
     ]
     classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date"}
     texts = [text_of(cells[place]) for place in places]
-    if len(set(texts)) < len(texts) or any(looks_like_date(text) for text in texts):
+    if len(set(texts)) < len(texts) or any(
+        is_number(text) or looks_like_date(text) or mentions(text, reader.language) for text in texts
+    ):
         return False
     return len(kinds) == len(places) and sum(bool(roles & classes) for roles in kinds) >= 2
 
@@ -260,6 +272,10 @@ def _pairs(reader, cells, spans):
         values = [cell for cell in cells[column + 1 : right] if not is_empty(cell) and not _is_line(cell)]
         if not values:
             continue
+        # Further labels of the line that stand in no column of labels: "Hatched: | 19 | Pipped: | 0".
+        further = [place for place in range(1, len(values) - 1) if _colon(reader, values[place])]
+        rest = values
+        values = values[: further[0]] if further else values
         value = (
             values[0]
             if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
@@ -270,6 +286,36 @@ def _pairs(reader, cells, spans):
         when = next((cell for cell in values[1:] if not is_number(cell) and is_dateish(cell)), None)
         if when is not None and is_number(values[0]):
             yield f"{head} date", when, column  # "Hatched 11 on 1 April"
+        for place in further:
+            yield rest[place].rstrip(": "), rest[place + 1], column
+
+
+def _colon(reader, cell) -> bool:
+    """Whether a cell is a label that says so itself, by a colon at its end."""
+    return isinstance(cell, str) and cell.rstrip().endswith(":") and is_label(reader, cell)
+
+
+def _beside(reader, cells, column: int) -> list:
+    """((class, look), value) of a line that tells of one look: "Day 7 | clear | 4 | dead | 1", "Day 7 | 4 | clear".
+
+    Empty for any other line.
+    """
+    look = cells[column] if column < len(cells) else ""
+    rest = [cell for cell in cells[column + 1 :] if not is_empty(cell)]
+    if not isinstance(look, str) or len(rest) < 2 or not reader.roles(look.partition(":")[0]) & _LOOKS:
+        return []
+    words = [isinstance(cell, str) and bool(reader.roles(cell)) and reader.roles(cell) <= _OF_LOOKS for cell in rest]
+    found, look = [], look.rstrip(": ")
+    if len(rest) % 2 and not words[0]:
+        # The label has a value of its own: "Day 7 clear | 4 | dead | 1".
+        found.append(((look, ""), rest[0]))
+        rest, words = rest[1:], words[1:]
+    if len(rest) % 2 or words[::2] == words[1::2] or len(set(words[::2])) > 1 or len(set(words[1::2])) > 1:
+        return []
+    names, values = (rest[::2], rest[1::2]) if words[0] else (rest[1::2], rest[::2])
+    if any(isinstance(value, str) and count_of(value, reader.language).code in _NO_COUNT for value in values):
+        return []
+    return found + [((name.rstrip(": "), look), value) for name, value in zip(names, values, strict=True)]
 
 
 def _is_line(cell) -> bool:

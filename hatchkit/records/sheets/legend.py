@@ -15,6 +15,12 @@ _ENTRY = re.compile(r"(?:[^\W\d_]+:\s+)?([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=
 _SIGN = re.compile(r"(?:[^\W\d_]+:\s+)?([^\w\s])\s+([^=;\d]{3,40}?)")
 _NEXT = re.compile(r"(?:[;,\n]\s*|\s+)(?=[^\s=:,;]{1,4}\s*(?:=|->))|\s{3,}(?=[^\w\s]\s)")
 
+#: "Penoy = clear egg, no embryo."; "Cl. = clairs ; Mt mir. = morts au mirage": short words may be cut by a dot.
+_GLOSS = re.compile(
+    r"(?:^|[.;,\n]\s*)((?:[^\W\d_]{1,5}\.? )?(?:[^\W\d_]{1,6}\.|[^\W\d_]{4,20}(?: [^\W\d_]{2,15})?))\s*=\s*"
+    r"([^.;,(=\n]*)"
+)
+
 
 def marks_in(grid, language: str | None) -> tuple[dict, list]:
     """The marks that a grid explains, and the cells in which it does.
@@ -132,14 +138,12 @@ def with_glossary(grid, language: str | None):
 
 
 def _glosses(text: str, language) -> dict:
-    """Word -> its first meaning, for each sentence that gives one of a class of eggs."""
+    """Word or abbreviation -> its first meaning, for each of which a sentence gives one of a class of eggs."""
     found = {}
-    for part in re.split(r"[.;\n]\s*|,\s*(?=[^\W\d_]+ ?=)", text):
-        word, equals, meaning = part.partition("=")
-        meaning = re.split(r"[,(]", meaning)[0].strip()
-        if equals and re.fullmatch(r"\s*[^\W\d_]{4,20}(?: [^\W\d_]{2,15})?\s*", word) and 2 < len(meaning) < 50:
-            if fate_of(meaning, language) is not None:
-                found[word.strip().lower()] = meaning
+    for match in _GLOSS.finditer(text):
+        word, meaning = match[1].strip(), match[2].strip()
+        if 2 < len(meaning) < 50 and fate_of(meaning, language) is not None:
+            found[word.lower()] = meaning
     return found
 
 

@@ -134,9 +134,6 @@ def _tokens(text: str, language: str | None) -> tuple[Token, ...]:
     words, found, place = _spelt_as_phrases(cut(text), language), [], 0
     while place < len(words):
         token, used = _token_at(words, place, language)
-        if token is not None and "dozen" in token.roles:
-            before = found.pop() if found and found[-1].number is not None else Token("", number=1)
-            token = Token(token.text, frozenset({"word number"}), token.languages, before.number * 12)
         if token is not None:
             found.append(token)
         place += used
@@ -221,7 +218,10 @@ def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
 def _unknown(word: str, language) -> Token:
     """A word with an ending, cut short, compounded or misspelt; else unknown."""
     for key in _stems(word):
-        return _known(word, phrases()[key], language)
+        known = _known(word, phrases()[key], language)
+        # "Summer" is no "Summe" on an English sheet.
+        if language is None or not known.roles or known.languages & {language, "en"}:
+            return known
     tail = _of_bird(word)
     if tail:
         return _known(word, phrases()[tail], language)

@@ -70,7 +70,7 @@ def read_log(block, chosen, context: Context) -> Part:
             for i in range(n):
                 if not np.isnan(read.values[i]):
                     entries[i].counts[key] = entries[i].counts.get(key, 0) + int(read.values[i])
-                elif read.everything[i]:
+                elif not np.isnan(read.everything[i]):
                     entries[i].counts[key] = "all"
         elif name == "number":
             numbered = typed.counts(cells, block.rows, context.language, mark).values
@@ -81,6 +81,9 @@ def read_log(block, chosen, context: Context) -> Part:
             entry.counts[kind] = int(count)
             if kind != "eggs_set":
                 entry.counts.pop("left", None)
+        if entry.looks_again and "dis" in entry.counts and not entry.counts.get("hatched"):
+            # One column of dead for all looks, though its heading speaks of the last: the row says which look.
+            entry.counts["dead"] = entry.counts.get("dead", 0) + entry.counts.pop("dis")
     return _with_remarks(block, entries, remarks, context, odd)
 
 
@@ -198,6 +201,8 @@ class _Open:
         """Add what an entry of the hatch counts."""
         if "dead" in counts:
             counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
+        if counts.keys() == {"eggs_set"} and class_of(entry.roles) == "hatched":
+            counts["hatched"] = counts.pop("eggs_set")  # "ducklings hatched: 23" below the eggs that were left
         for key, value in counts.items():
             if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
                 self.end[key] = self.end.get(key, 0) + value
@@ -210,7 +215,7 @@ class _Open:
                     self.end["dis"] -= value
 
     def _before_chicks(self, at) -> None:
-        """Put what was lost while the hatch was awaited where it belongs: at a look before the first chick, or the end."""
+        """Put what was lost while the hatch was awaited at a look before the day of the first chick, or at the end."""
         early, self.early = self.early, []
         for entry, counts in early:
             if at is not None and entry.at is not None and entry.at < at:
@@ -319,8 +324,8 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     clear, dead, removed, left = (counts.get(key) for key in ("clear", "dead", "removed", "left"))
     out = sum(value for value in (clear, dead, removed) if isinstance(value, int))
     held = counts.get("eggs_set")
-    if left is None and isinstance(held, int) and inside is not None and held < inside:
-        left = held  # fewer than went in before: the eggs that were left
+    if left is None and isinstance(held, int) and inside is not None and held < inside + (not out):
+        left = counts["left"] = held  # no more than went in before: the eggs that were left
     derived = False
     if left == "all":
         left = None if inside is None else inside - out

@@ -40,9 +40,12 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
         else:
             from_both = {m.field for m in inherited}
             found = [
-                replace(m, look=m.look.within(look), weight=m.weight + (0.3 if m.field in from_both else 0.0)) for m in found
+                replace(m, look=m.look.within(look), weight=m.weight + (0.3 if m.field in from_both else 0.0))
+                for m in found
             ]
             found += [replace(m, weight=m.weight - 0.5) for m in inherited if m.field not in {f.field for f in found}]
+            # "Date" below a look is the look's own.
+            found = [Meaning("look_at", look, PLAIN) if look and m.field == "date" else m for m in found]
     if any(token.guessed for token in own):
         found = [replace(meaning, weight=meaning.weight - 1.0) for meaning in found]
     return sorted(found, key=lambda meaning: -meaning.weight)

@@ -12,6 +12,8 @@ from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.when import looks_like_date
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
+#: What a line above a block says of it beside its name.
+_OF_CAPTIONS = frozenset({"set", "in", "date", "hatch", "hatched", "candle", "transfer", "expected", "batch"})
 UNITS = frozenset(
     {
         "g",
@@ -145,6 +147,21 @@ def not_data(cells, places, repeated, reader) -> str:
     ):
         return "note"
     return ""
+
+
+def is_caption(cells, reader) -> bool:
+    """Whether a row tells of the block below it: "2nd hatch | set on | 29 March | due | 19 April", and counts nothing."""
+    places = [place for place, cell in enumerate(cells) if not is_empty(cell)]
+    told = [cells[place] for place in places]
+    if len(told) < 2 or any(is_number(cell) for cell in told[1:]):
+        return False
+
+    def label(cell) -> bool:
+        return isinstance(cell, str) and not is_date(cell) and bool(reader.roles(cell.partition(":")[0]) & _OF_CAPTIONS)
+
+    beside = sum(label(one) and ":" not in one.rstrip(": ") and is_date(other) for one, other in zip(told, told[1:]))
+    within = sum(label(cell) and looks_like_date(cell.partition(":")[2].strip()) for cell in told)
+    return beside + within > 0 and label(told[0]) | (beside + within > 1)
 
 
 def roles_of(cell, language) -> frozenset:

@@ -14,7 +14,17 @@ from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
 from hatchkit.records.sheets.forms import labelled_blocks
 from hatchkit.records.sheets.labels import label_columns, labels_in
-from hatchkit.records.sheets.rows import UNITS, drop_sums, is_date, lists, not_data, plain_rows, roles_of, spread
+from hatchkit.records.sheets.rows import (
+    UNITS,
+    drop_sums,
+    is_caption,
+    is_date,
+    lists,
+    not_data,
+    plain_rows,
+    roles_of,
+    spread,
+)
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
@@ -88,7 +98,7 @@ class _Reader:
         if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):
             return False
         kinds = {role for place in places for role in self.roles(self.cells[row][place])}
-        return bool(
+        return not is_caption(self.cells[row], self) and bool(
             kinds
             & {
                 "batch",
@@ -245,6 +255,8 @@ class _Reader:
         places = self.filled(above)
         if any(not isinstance(self.cells[above][i], str) or is_date(self.cells[above][i]) for i in places):
             return False
+        if is_caption(self.cells[above], self):
+            return False
         looks = {
             "candle",
             "day",
@@ -277,11 +289,12 @@ class _Reader:
                 continue
             if (
                 previous >= 0
+                and not is_caption(self.cells[row], self)
                 and (len(places) > 2 or any(is_number(self.cells[row][i]) for i in places))
                 and len(places) > 1
             ):
                 break
-            texts.insert(0, " ".join(text_of(self.cells[row][i]) for i in places)[:300])
+            texts.insert(0, "; ".join(text_of(self.cells[row][i]) for i in places)[:300])
             rows.insert(0, row)
         return texts, rows
 
@@ -289,7 +302,10 @@ class _Reader:
         """The end of a block's rows, less the titles of the block that follows."""
         row = end - 1
         while row > start and (
-            not self.filled(row) or len(self.filled(row)) == 1 and isinstance(self.cells[row][self.filled(row)[0]], str)
+            not self.filled(row)
+            or len(self.filled(row)) == 1
+            and isinstance(self.cells[row][self.filled(row)[0]], str)
+            or is_caption(self.cells[row], self)
         ):
             row -= 1
         return row + 1

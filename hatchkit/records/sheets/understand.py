@@ -94,7 +94,9 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         mine |= {columns[place].heading: "hour" for place in block.hours}
         options = [candidates(column, language, mine.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
-        item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
+        # What stands above the first block's own title is of the whole sheet.
+        above = found[0].block.titles[:-1] if found else []
+        item = Understood(block, kind, language, columns, [], titles=[*block.titles, *above, grid.sheet, stem])
         item.year = year_in(
             [
                 *_first_lines(block),
@@ -111,7 +113,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
             item.reading = best_reading(columns, options)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options)
+            item.chosen = eggcolumns.choose(columns, options, language)
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":
