@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from hatchkit.records.sheets.block import Block, starts_with_total
 from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.labels import is_label
+from hatchkit.records.sheets.rows import drop_sums
 from hatchkit.records.sheets.when import is_dateish, looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
@@ -113,6 +114,7 @@ def _sideways(reader, column: int, right: int, over: int | None = None) -> Block
         block.heading_row = block.heading_row or row + 1
     block.rows = [block.heading_row] * len(kept)
     block.sections = [""] * len(kept)
+    drop_sums(block)
     return block
 
 
