@@ -20,6 +20,8 @@ from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 from hatchkit.records.words import plain
 
+#: What may have become of "the rest".
+_LOST = frozenset({"clear", "dead", "dis", "pipped", "removed"})
 #: Letters that two words share at their beginning if they are forms of one word.
 STEM = 5
 #: Numbers that count no eggs: hours, degrees, money, lengths.
@@ -47,9 +49,9 @@ def read_diary(block, context: Context) -> Part:
 
 
 def _close(rest: int, entries: list[Entry]) -> None:
-    """Take the one loose number that is just what a batch lacks; where two would do, none."""
-    fits = [(entry, kind) for entry in entries for count, kind in entry.loose if count == rest]
-    if len(fits) == 1 and fits[0][1]:
+    """Take the one loose number that is just what a batch lacks, or what is said of the rest; where two would do, none."""
+    fits = [(entry, kind) for entry in entries for count, kind in entry.loose if count in (rest, None)]
+    if len(fits) == 1:
         entry, kind = fits[0]
         entry.counts = {**entry.counts, kind: entry.counts.get(kind, 0) + rest}
 
@@ -253,7 +255,8 @@ def _loose(entry: Entry, found) -> list[tuple[int, str | None]]:
         kind = "hatched"
     elif kind in (*entry.counts, "left", "eggs_set"):
         kind = None
-    return [(number, kind) for number in numbers if kind]
+    rest = None if "others" in entry.roles and kind in _LOST else 0  # "the rest dead in shell"
+    return [(number, kind) for number in [*numbers, rest] if kind and number != 0]
 
 
 def _moved(found, counts: dict) -> int | None:
