@@ -105,7 +105,8 @@ def test_all_but_some(cell, language, short):
 
 def test_all_is_what_is_told_of_nowhere_else(tmp_path):
     lines = ["Batch,Set,Eggs,Clear,Dead,Hatched,Unhatched", "A,2025-03-01,2 doz,3,2,all the rest but one,1",
-             "B,2025-03-22,20,2,1,all,2", "C,2025-04-12,20,2 + 1 cracked,1,15,1", "Summer,2025-06-12,20,2,1,15,2"]  # fmt: skip
+             "B,2025-03-22,20,2,1,all,2", "C,2025-04-12,20,2 + 1 cracked,1,15,1",
+             "Summer,2025-06-12,20,2,1,15,2"]  # fmt: skip
     found, season = fates(tmp_path, lines)
     assert season.batches["eggs_set"].tolist() == [24, 20, 20, 20]
     assert [found[name, "hatched"] for name in ("A", "B", "C", "Summer")] == [18, 15, 15, 15]
