@@ -14,7 +14,7 @@ import numpy as np
 
 from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.evidence import evidence
-from hatchkit.records.sheets.fields import COUNTS, ONCE, USUAL, Meaning
+from hatchkit.records.sheets.fields import COUNTS, DATES, ONCE, USUAL, Meaning
 from hatchkit.records.sheets.ledger import Account, Layout, account, layout_of
 
 #: Readings tried for one table at most; sheets are small, and the likeliest come first.
@@ -29,12 +29,16 @@ LACKS = -5.0
 
 @dataclass(frozen=True)
 class Rival:
-    """Another reading of one column: what it would be, how far below the best, rows in which the eggs add up."""
+    """Another reading of one column: what it would be, how far below the best, rows in which the eggs add up.
+
+    ``alike``: every batch keeps its numbers under it, so that there is nothing to ask.
+    """
 
     meaning: Meaning
     behind: float
     adds_up: int
     rows: int
+    alike: bool = False
 
 
 @dataclass
@@ -208,6 +212,8 @@ def _score(chosen, columns, worked, length, need):
     return weight + _context(chosen, columns) + score, layout, result
 
 
+#: Fields of which no account tells, though figures hang on them.
+_DATED = frozenset(DATES) | {"fate", "result"}
 _OF_LEDGER = frozenset(COUNTS) | {"look_at", "look_day", "fate", "weight"}
 
 
@@ -276,13 +282,23 @@ def _reading(tried, choices, columns) -> Reading:
         for other_total, other_picks, _, other in tried[1:]:
             reading = choices[place][other_picks[place]]
             if not _same(reading, meaning) and key_of(reading) not in mine:
-                mine[key_of(reading)] = Rival(reading, total - other_total, *_sums(other))
+                behind, dates = total - other_total, {reading.field, meaning.field} & _DATED
+                alike = behind < LIKELY and not dates and _told(result) == _told(other)
+                mine[key_of(reading)] = Rival(reading, behind, *_sums(other), alike)
         ranked = sorted(mine.values(), key=lambda rival: rival.behind)
         rivals.append([rival for rival in ranked if rival.behind < RIVAL][:4])
         margins.append(ranked[0].behind if ranked else RIVAL * 2)
     adds_up, rows = _sums(result)
     over = int(((result.rest < 0) | result.broken).sum())
     return Reading(chosen, margins, rivals, layout, adds_up, over, rows, total)
+
+
+def _told(result: Account) -> tuple:
+    """What an account tells of every batch: its ends, and its losses look by look."""
+    ends = (result.set, result.hatched, result.dis, result.pipped, result.removed)
+    found = [(name, look[name]) for look in result.looks for name in ("clear", "dead", "removed")]
+    losses = [[(name, counts[i]) for name, counts in found if counts[i] > 0] for i in range(len(result.set))]
+    return tuple(np.nan_to_num(values, nan=-1.0).tolist() for values in ends), losses
 
 
 def _sums(result: Account) -> tuple[int, int]:

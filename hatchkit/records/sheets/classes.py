@@ -40,7 +40,8 @@ def by_class(roles: frozenset, look: Look) -> list[Meaning]:
         if has("hatched") and not roles & {"not", "dead", "out"}:
             return [Meaning("pipped", weight=WEAK)]
         return [Meaning("pipped", Look(), PLAIN, within)]
-    if has("shell"):
+    if has("shell") or has("dead") and has("stretch"):
+        # "Died in the hatcher" is of the days after the move, and no look on its day.
         return [Meaning("dis", Look(), PLAIN, within), Meaning("dead", look, WEAK)]
     if has("malpos"):
         return [Meaning("malpos", weight=PLAIN, within=True)]

@@ -49,7 +49,7 @@ def read_diary(block, context: Context) -> Part:
 
 
 def _close(rest: int, entries: list[Entry]) -> None:
-    """Take the one loose number that is just what a batch lacks, or what is said of the rest; where two would do, none."""
+    """Take the one loose number that is just what a batch lacks, or what is said of the rest; of two fits, none."""
     fits = [(entry, kind) for entry in entries for count, kind in entry.loose if count in (rest, None)]
     if len(fits) == 1:
         entry, kind = fits[0]

@@ -100,11 +100,33 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
             current = mine
             continue
         fields.setdefault(name, []).append(column.place)
+    looks = _by_day_and_order(looks)
     latest = max((look.look.day for look in looks if look.look.day is not None), default=0)
     if latest > length:
         length = latest / TRANSFER_SHARE  # a longer incubation: the transfer is not before the last candling
     looks.sort(key=lambda look: look.sort_key(length))
     return Layout(_merged(looks, length), fields)
+
+
+def _by_day_and_order(looks: list[LookColumns]) -> list[LookColumns]:
+    """A look told by its number and one told by its day are the same, where no other can be: "Clear d7, Left after 1st"."""
+    for other in [look for look in looks if look.look.order and look.look.day is None and not look.look.transfer]:
+        order = other.look.order
+        days = [0, *(look.look.day for look in looks if look.look.day is not None and (look.look.order or order) < order)]
+        later = [look.look.day for look in looks if look.look.day is not None and (look.look.order or 0) > order]
+        fits = [
+            look
+            for look in looks
+            if look.look.day is not None
+            and look.look.order is None
+            and max(days) < look.look.day < min([*later, 99])
+            and not set(look.fields) & set(other.fields)
+        ]
+        if len(fits) == 1 and (order == 1 or max(days)):
+            fits[0].look = Look(fits[0].look.day, order, fits[0].look.transfer)
+            fits[0].fields |= other.fields
+            looks = [look for look in looks if look is not other]
+    return looks
 
 
 def _look_of_neighbour(looks, current, name: str, wanted: Look) -> LookColumns | None:

@@ -63,9 +63,20 @@ def _number(token: Token) -> int | None:
     return None if token.number == 1 and len(token.text) < 4 else token.number
 
 
+#: Days of hatching (common practice, no source): quail 17, hens 21, pheasants 24, ducks 28, geese 30, Muscovies 35.
+_HATCHING = range(20, 37)
+
+
+def _last_days(found: list[Token]) -> frozenset:
+    """ "Dead d18-21" is of the days after the move."""
+    days = [token.number for token in found if token.text.isdigit()]
+    last = len(days) == 2 and days[0] >= 14 and 2 <= days[1] - days[0] <= 7 and days[1] in _HATCHING
+    return frozenset({"stretch"} if last else ())
+
+
 def _read(found: list[Token]) -> list[Meaning]:
     found = without_negated(found)
-    roles = all_roles(found)
+    roles = all_roles(found) | _last_days(found)
     unknown = sum(not token.roles and token.number is None for token in found)
     if not roles:
         return []
