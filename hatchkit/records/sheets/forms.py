@@ -232,7 +232,7 @@ def _mini_heading(reader, cells, places) -> bool:
     kinds = [
         reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]
     ]
-    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date"}
+    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date", "weight"}
     texts = [text_of(cells[place]) for place in places]
     if len(set(texts)) < len(texts) or any(
         is_number(text) or looks_like_date(text) or mentions(text, reader.language) for text in texts
