@@ -51,7 +51,9 @@ _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
 #: "15 of 24": fifteen.
 _PART_OF = re.compile(r"(?<![\d.,/])(\d+)\s+(?:out of|of|von|sur|van|de|su|di|z|av|af)\s+(\d+)(?![\d.,/])")
-_AND = r"\b(?:and|und|et|en|e|y|i|a|och|og|es)\b"
+_AND = dict(
+    en="and", de="und", fr="et", nl="en", es="y|e", it="e|ed", pt="e", pl="i|oraz", cs="a|i", sv="och", da="og", hu="es"
+)  # fmt: skip
 _MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
 
 
@@ -264,7 +266,8 @@ def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
     spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: f"{int(sums[1][:6]) + int(sums[2][:6])} eggs", spelt)
     spelt = _PART_OF.sub(lambda of: of[1] if int(of[1][:6]) <= int(of[2][:6]) else of[0], spelt)
     within, before = False, frozenset()
-    for clause in re.split(rf"(?:([;,()]|\.(?=\s|$))|{_AND})", spelt):
+    words = "|".join(word for name, word in _AND.items() if language is None or name in (language, "en"))
+    for clause in re.split(rf"(?:([;,()]|\.(?=\s|$))|\b(?:{words})\b)", spelt):
         if clause is None or clause in (";", ",", "(", ")", "."):
             before = before if clause is None else frozenset()
             continue

@@ -255,7 +255,10 @@ def _loose(entry: Entry, found) -> list[tuple[int, str | None]]:
         kind = "hatched"
     elif kind in (*entry.counts, "left", "eggs_set"):
         kind = None
-    rest = None if "others" in entry.roles and kind in _LOST else 0  # "the rest dead in shell"
+    # "The rest dead in shell"; but "the other three" are three.
+    places = [place for place, token in enumerate(found) if "others" in token.roles]
+    counted = any(token.number is not None for place in places for token in found[place + 1 : place + 3])
+    rest = None if places and not counted and kind in _LOST else 0
     return [(number, kind) for number in [*numbers, rest] if kind and number != 0]
 
 

@@ -273,7 +273,7 @@ def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
             end["dis"], derived = max(int(inside) - sum(end.values()) + end.get("culled", 0), 0), True
         mine = [row for row in looks if row["place"] == place]
         lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
-        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed"))
+        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed", "clear"))
         told = np.nan if batch.eggs is None else batch.eggs - lost - ends
         removed = end.get("removed", 0) + sum(
             row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
