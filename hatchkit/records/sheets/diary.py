@@ -106,7 +106,7 @@ def entries_of(block, context) -> list[Entry]:
             continue
         before, mine = None, name or next((m for m in re.findall(_LETTER, text) if m in letters), None)
         for sentence in _parts(text, opened, letters):
-            first = name is not None and name not in {batch["name"] for batch in opened}
+            first = (name or label) not in {None, *(batch["name"] for batch in opened)}
             entry = _entry(row, at, sentence, context, first) if at is not None or not dated else None
             if entry is None:
                 continue
@@ -247,11 +247,12 @@ def _numbers(found) -> list[tuple[int, int]]:
 def _loose(entry: Entry, found) -> list[tuple[int, str | None]]:
     """Numbers that no class claims, with the class that the sentence names; in a sentence of the hatch, chicks."""
     numbers = [number for _, number in _numbers(found) if number > 0]
-    for count in (*entry.counts.values(), *entry.within.values()):
-        if count in numbers:
+    hatching = step_of(entry) == "hatch"
+    for name, count in (*entry.counts.items(), *entry.within.items()):
+        if count in numbers and not (hatching and name == "left"):  # "one egg was left, dead in shell"
             numbers.remove(count)
     kind = class_of(entry.roles & CLASSES)
-    if step_of(entry) == "hatch" and "hatched" not in entry.counts and kind in (None, *entry.counts):
+    if hatching and "hatched" not in entry.counts and kind in (None, *entry.counts):
         kind = "hatched"
     elif kind in (*entry.counts, "left", "eggs_set"):
         kind = None

@@ -20,7 +20,7 @@ _NOTHING = frozenset(
     "the of at a and or for with from by von der die das dem den des und im bei am zu le la les de du des "
     "a au aux et en van het een bij na el los las del y con por il lo gli di e al alla dello o os as do "
     "da dos das w z na do u i v ve s se och med vid pa efter til og ved az es utan after before nach "
-    "apres despues dopo depois po til only just my our mon tue wed thu fri sat sun".split()
+    "apres despues dopo depois po til qui que trouve only just my our mon tue wed thu fri sat sun".split()
 )
 
 

@@ -189,6 +189,16 @@ Tagebuch Hühnerhof 2024
 30-3-2025;Een dozijn eendeneieren onder de klokhen gelegd.
 8-4-2025;Eenden geschouwd, 2 schier.
 27-4-2025;8 eendjes uit. Twee aangepikt maar dood.""", [(30, 4, 6, 0, 0, 20, 0), (12, 2, 0, 2, 0, 8, 0)]),
+    "lines under the name of each batch, and what is said of the rest": ("""
+Hatch 1
+2 Mar 2025,24 Marans eggs in the big machine
+9 Mar 2025,"d7: 3 clear, one with a blood ring"
+23 Mar 2025,"17 chicks. Three eggs were left, dead in shell"
+
+Hatch 2
+5 Apr 2025,12 Aylesbury eggs in the small one
+15 Apr 2025,d10: 2 clear and 1 dead
+3 May 2025,"7 ducklings, the rest dead in shell" """, [(24, 3, 4, 0, 0, 17, 0), (12, 2, 3, 0, 0, 7, 0)]),
     "a column of batches, Polish": ("""
 Data;Lęg;Wpis
 01.03.2025;kury;Włożyłem 40 jaj.
