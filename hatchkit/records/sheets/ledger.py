@@ -245,7 +245,7 @@ def account(layout: Layout, values, everything=None) -> Account:
     fertile = of("fertile")
     no_clears = np.isnan(fertile).all() and not any("clear" in look.fields for look in layout.looks)
     unplaced = np.nansum([of("removed"), of("rotten"), of("cracked")], axis=0)
-    placed = np.zeros(n)
+    placed, written, counted = np.zeros(n), np.zeros(n), eggs.copy()
     for number, look in enumerate(layout.looks):
         part = _one_look(look, values, inside, broken, everything)
         if "dead" not in look.fields:
@@ -256,6 +256,11 @@ def account(layout: Layout, values, everything=None) -> Account:
             # Nobody told clear from dead here: what went at the first look is clear, which may be either.
             part["clear"] = np.where(part["derived"], part["dead"], part["clear"])
             part["dead"] = np.where(part["derived"], np.nan, part["dead"])
+        # Losses written since the eggs were counted last that explain how many are left now.
+        written = written + part["out"]
+        part["closes"] = (written > 0) & ~np.isnan(part["left"]) & (part["left"] == counted - written)
+        counted = np.where(np.isnan(part["left"]), counted, part["left"])
+        written = np.where(np.isnan(part["left"]), written, 0.0)
         inside = part["inside"]
         looks.append(part)
     if not layout.looks and not np.isnan(fertile).all():
@@ -266,6 +271,7 @@ def account(layout: Layout, values, everything=None) -> Account:
             left=nothing.copy(),
             derived=np.zeros(n, bool),
             inside=np.where(np.isnan(fertile), eggs, fertile),
+            closes=np.zeros(n, bool),
         )
         broken |= _zero(part["clear"]) < 0
         inside = part["inside"]
@@ -298,7 +304,7 @@ def _one_look(look, values, inside, broken, everything) -> dict:
     broken |= checked & (gap < 0)
     after = np.where(np.isnan(left), inside - out, left)
     short = np.where(checked & (gap > 0), gap, 0.0)
-    return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short)
+    return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short, out=out)
 
 
 def _gap_of_removed(part: dict, unplaced, placed) -> None:
@@ -334,6 +340,8 @@ def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account
     opened = _sum_known(*(of(name) for name in ("broken_infertile", "broken_early", "broken_mid", "broken_late")))
     end_loss = np.where(np.isnan(dis), zero(opened), np.maximum(zero(dis), zero(opened)))
     hatched = _hatched(layout, of, inside, everything, end_loss + zero(pipped), zero(removed))
+    # Chicks in good health are some of those that hatched.
+    broken |= _zero(of("healthy")) > np.where(np.isnan(hatched), np.inf, hatched)
     last = looks[-1] if looks else None
     counted_last = np.zeros(len(eggs), bool) if last is None else ~np.isnan(last["left"])
     derived = counted_last & np.isnan(dis) & np.isnan(opened) & ~np.isnan(hatched)
