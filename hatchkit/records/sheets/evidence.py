@@ -35,7 +35,7 @@ def evidence(result: Account, layout: Layout) -> float:
     )
     score = np.where(np.isnan(result.hatched) & ~over, 0.0, score)
     for look in result.looks:
-        between = look["derived"] & (~np.isnan(result.hatched) | (look is not result.looks[-1]))
+        between = look["derived"] & ~np.isnan(result.hatched)
         score = score + np.where(over, 0.0, LOOK_CLOSES * look["closes"] + LOOK_BETWEEN * between)
     score = score[usable]
     return float(score.mean() * min(len(score), MOST_ROWS))

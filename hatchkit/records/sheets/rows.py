@@ -30,6 +30,8 @@ UNITS = frozenset(
         "yes/no",
         "text",
         "dd/mm/yyyy",
+        "d/m/y",
+        "no.",
         "weeks",
         "count",
         "time",
