@@ -24,8 +24,8 @@ from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.profile import SAMPLE
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
-from hatchkit.records.sheets.unfinished import without_ends_ahead
 from hatchkit.records.sheets.understand import Understood, language_on, understand
+from hatchkit.records.sheets.unfinished import without_ends_ahead
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
 

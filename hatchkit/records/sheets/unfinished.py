@@ -28,7 +28,9 @@ def without_ends_ahead(batches: pd.DataFrame, species_table: pd.DataFrame, found
     length = species_table.loc[batches["species"], "incubation_days"].to_numpy(float)
     due = pd.to_datetime(batches["set_at"]) + pd.to_timedelta(length, unit="D")
     ahead = due - pd.Timedelta(days=EARLY_DAYS) > pd.Timestamp(today()) + pd.Timedelta(days=1)
-    hatched = pd.to_numeric(batches["hatched"], errors="coerce") if "hatched" in batches else pd.Series(np.nan, due.index)
+    hatched = (
+        pd.to_numeric(batches["hatched"], errors="coerce") if "hatched" in batches else pd.Series(np.nan, due.index)
+    )
     for index in batches.index[ahead & hatched.eq(0)]:
         row = batches.loc[index]
         facts = dict(batch=row["batch"], day=f"{due[index]:%Y-%m-%d}")

@@ -144,7 +144,7 @@ FORMS = {
         "Batch,{n}", "Set,{date}", "Eggs,{eggs}", "Day 7,{clear} clear,{dead} dead", "Day 14,0 clear,{late} dead",
         "Hatched,{out}", "Dead in shell,{dis}"),
     "one class at the second look": forms(
-        "Batch,{n}", "Set,{date}", "Eggs,{eggs}", "Candled day 7,clear,{clear},dead,{dead}", "Candled day 14,dead,{late}",
+        "Batch,{n}", "Set,{date}", "Eggs,{eggs}", "Candled day 7,clear,{clear},dead,{dead}", "Day 14,dead,{late}",
         "Hatched,{out}", "Dead in shell,{dis}"),
     "the class in the label": forms(
         "Batch,{n}", "Set,{date}", "Eggs,{eggs}", "Day 7 clear:,{clear},dead:,{dead}", "Day 14 dead:,{late}",
