@@ -9,7 +9,6 @@ from hatchkit.records.sheets.fatewords import fate_of
 from hatchkit.records.sheets.fields import POSSIBLE, Meaning
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 
-
 #: Fields that a column of fates gives up to be the end of each egg ("What happened", "Hatch" over "keet, keet, DIS").
 _GIVES_WAY = frozenset({"notes", "ignore", "breed", "species", "what", "place"})
 #: Share of the filled cells that name a fate.

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.records.sheets.ledger import Account, Layout
+from hatchkit.records.sheets.layout import Layout
+from hatchkit.records.sheets.ledger import Account
 
 #: Natural log of odds for a reading, per row: the eggs add up where they could have failed to; they add up because a
 #: loss was worked out; some are missing though the end was counted; some are missing; more eggs than were set.

@@ -172,7 +172,11 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
             found[kind] = found.get(kind, 0) + 1
     look = roles & {"candle", "transfer", "first", "second", "third"}
     told = sum(
-        bool(mentions(cell, language)) or _zero(cell) or _counted(cell, language) or bool(look) and _quiet(cell, language)
+        bool(mentions(cell, language))
+        or _zero(cell)
+        or _counted(cell, language)
+        or bool(look)
+        and _quiet(cell, language)
         for cell in words
     )
     if not found or told < 0.5 * len(words):

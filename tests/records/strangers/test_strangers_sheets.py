@@ -2,7 +2,7 @@
 
 `truth.json` of each archive (all invented) holds the batches. Some were scored once before anybody looked at them, and
 are open since. Read right at first contact: `aside_a` and `aside_b` 9 of 26, `aside_c` 14 of 30, `open_f` 31 of 40
-(5 wrong), `open_g` 30 of 40 (5 wrong), `open_h` 21 of 30 (5 wrong; not mended yet).
+(5 wrong), `open_g` 30 of 40 (5 wrong), `open_h` 21 of 30 (5 wrong).
 """
 
 import json
@@ -33,13 +33,6 @@ DIFFERS = {
     "open_b/y14": "one egg too many among the opened ones",
     "open_e/e01": "a form on the foot of a page",
     "open_e/e30": "birds told apart by the letter of the lot",
-    "open_h/h02": "a row per egg: the fates under 'What happened' are not taken",
-    "open_h/h03": "a row per egg, a column per look: the fates at the hatch are not taken",
-    "open_h/h04": "a row per look: eggs counted twice, so that the batches hold too many",
-    "open_h/h07": "forms one below the other: dead in shell counted again",
-    "open_h/h14": "pens in blocks: a batch without a date of its own gets another's",
-    "open_h/h20": "forms one below the other: the dead are counted twice",
-    "open_h/h24": "a death told in words is not taken",
 }
 
 
