@@ -62,7 +62,7 @@ def _names_of_hatch(batches: pd.DataFrame, texts, read) -> None:
 
 
 def _day_of_setting(text: str, hits, context):
-    """The date behind a word for setting, else the first that is not expected ("Hatch 2 | due 3 May | set 12 April")."""
+    """The date behind a word for setting, else the first not expected ("Hatch 2, due 3 May, set 12 April")."""
     dated, end = [], 0
     for hit in hits:
         if hit.kind == "date" and not np.isnat(np.datetime64(hit.moment)):

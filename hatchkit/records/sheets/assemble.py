@@ -25,6 +25,7 @@ from hatchkit.records.sheets.profile import SAMPLE
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
 from hatchkit.records.sheets.understand import Understood, language_on, understand
+from hatchkit.records.sheets.unfinished import without_ends_ahead
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
 
@@ -285,6 +286,7 @@ def _finish(table, looks, eggs, weights, parts, understood, settings, species_ta
     if batches.empty:
         none = pd.DataFrame()
         return Sheets(batches, none, none, none, understood, found, opened)
+    batches = without_ends_ahead(batches, species_table, found)
     all_looks = look_table.build(batches, _moved(looked, number), species_table, found)
     rows = _moved(pd.concat(eggs, ignore_index=True), number) if eggs else pd.DataFrame()
     if len(rows):

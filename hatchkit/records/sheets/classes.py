@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
 
 
@@ -80,7 +82,8 @@ def _opened(roles) -> list[Meaning]:
 def _losses(roles, look: Look, within: bool) -> list[Meaning]:
     if "left" in roles and roles & {"clear", "dead"} and roles & {"removed", "out"}:
         # "Left (clears out)": the loss is told to say why fewer are left.
-        return [Meaning("left", look, PLAIN), *_of_class(roles - {"left", "removed", "out"}, look, within)]
+        losses = _of_class(roles - {"left", "removed", "out"}, look, within)
+        return [Meaning("left", look, PLAIN), *(replace(loss, weight=loss.weight - 1.5) for loss in losses)]
     return _of_class(roles, look, within)
 
 

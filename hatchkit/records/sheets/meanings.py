@@ -155,6 +155,8 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
         return [Meaning("look_day", weight=POSSIBLE), Meaning("date", weight=POSSIBLE)]
     if has("total"):
         return [Meaning("eggs_set", weight=POSSIBLE), Meaning("ignore", weight=POSSIBLE)]
+    if roles == {"in"}:
+        return [Meaning("eggs_set", weight=USUAL), Meaning("set_at", weight=USUAL)]
     return []
 
 

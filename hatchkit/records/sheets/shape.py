@@ -31,6 +31,14 @@ MOST_HEADINGS = 120
 #: Rows that are sums without saying so are looked for in tables up to this long.
 MOST_SUMMED = 500
 
+#: What the words of a row of headings name, one of them at least; what a row of headings above it names.
+_OF_HEADINGS = frozenset(
+    "batch hatch set egg date breed hatched chicks candle clear dead day what left species".split()
+)
+_OF_GROUPS = frozenset(
+    "candle day first second third transfer dead hatch hatched set clear week left what opened".split()
+)
+
 
 def find_blocks(grid, language: str | None) -> list[Block]:
     """All blocks of a grid in order; lines of text where there is neither table nor form.
@@ -98,26 +106,7 @@ class _Reader:
         if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):
             return False
         kinds = {role for place in places for role in self.roles(self.cells[row][place])}
-        return not is_caption(self.cells[row], self) and bool(
-            kinds
-            & {
-                "batch",
-                "hatch",
-                "set",
-                "egg",
-                "date",
-                "breed",
-                "hatched",
-                "chicks",
-                "candle",
-                "clear",
-                "dead",
-                "day",
-                "what",
-                "left",
-                "species",
-            }
-        )
+        return not is_caption(self.cells[row], self) and bool(kinds & _OF_HEADINGS)
 
     def _key_pair(self, row: int) -> bool:
         below = [self.filled(place) for place in range(row + 1, min(row + 4, len(self.cells)))]
@@ -257,24 +246,7 @@ class _Reader:
             return False
         if is_caption(self.cells[above], self):
             return False
-        looks = {
-            "candle",
-            "day",
-            "first",
-            "second",
-            "third",
-            "transfer",
-            "dead",
-            "hatch",
-            "hatched",
-            "set",
-            "clear",
-            "week",
-            "left",
-            "what",
-            "opened",
-        }
-        named = sum(bool(self.roles(self.cells[above][i]) & looks) for i in places)
+        named = sum(bool(self.roles(self.cells[above][i]) & _OF_GROUPS) for i in places)
         return named >= 1 and (len(places) >= 2 or places[0] > self.filled(top)[0])
 
     def _titles_above(self, top: int, previous: int) -> tuple[list[str], list[int]]:

@@ -24,7 +24,7 @@ READING = [
     "changes_numbers",
 ]
 QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
-LEDGER = ["file", "sheet", "row", "name", "eggs_set", "terms", "rest"]
+LEDGER = ["file", "sheet", "row", "name", "species", "eggs_set", "terms", "rest"]
 #: Rows of each sheet that the ledger shows, and those among which the ones that do not add up are looked for.
 LEDGER_ROWS, LEDGER_TRIED = 8, 200
 #: Fields on which a number of the analysis depends.
@@ -103,6 +103,7 @@ def ledger_table(sheets) -> pd.DataFrame:
                 sheet=row["sheet"],
                 row=int(row["row"]),
                 name=row["batch"],
+                species=row["species"],
                 eggs_set=eggs,
                 terms=terms,
                 rest=rest,
