@@ -49,12 +49,14 @@ def is_label(reader, text: str) -> bool:
     return len(label) < 60 and bool(reader.roles(label)) and not lists(label, reader.language) and not is_date(label)
 
 
-def labels_in(reader, column: int) -> int:
-    """How many different fields a column of labels names."""
+def labels_in(reader, columns: list[int]) -> int:
+    """How many different fields the first column of labels names, together with one right beside it."""
+    mine = [column for column in columns[:2] if column - columns[0] < 2]
     return len(
         {
             reader.roles(cells[column].partition(":")[0])
             for cells in reader.cells[:400]
+            for column in mine
             if column < len(cells) and isinstance(cells[column], str) and is_label(reader, cells[column])
         }
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from itertools import pairwise, zip_longest
+from itertools import zip_longest
 
 import numpy as np
 
@@ -30,6 +30,8 @@ UNITS = frozenset(
         "yes/no",
         "text",
         "dd/mm/yyyy",
+        "d/m/y",
+        "no.",
         "weeks",
         "count",
         "time",
@@ -150,7 +152,7 @@ def not_data(cells, places, repeated, reader) -> str:
 
 
 def is_caption(cells, reader) -> bool:
-    """Whether a row tells of the block below it: "2nd hatch | set on | 29 March", and counts nothing."""
+    """Whether a row tells of the block below it ("2nd hatch | set | 29 March | due | 19 April") and counts nothing."""
     places = [place for place, cell in enumerate(cells) if not is_empty(cell)]
     told = [cells[place] for place in places]
     if len(told) < 2 or any(is_number(cell) for cell in told[1:]):
@@ -159,7 +161,10 @@ def is_caption(cells, reader) -> bool:
     def label(cell) -> bool:
         return isinstance(cell, str) and not is_date(cell) and bool(reader.roles(cell.partition(":")[0]) & _OF_CAPTIONS)
 
-    beside = sum(label(one) and ":" not in one.rstrip(": ") and is_date(other) for one, other in pairwise(told))
+    beside = sum(
+        label(one) and ":" not in one.rstrip(": ") and is_date(other)
+        for one, other in zip(told, told[1:], strict=False)
+    )
     within = sum(label(cell) and looks_like_date(cell.partition(":")[2].strip()) for cell in told)
     return beside + within > 0 and label(told[0]) | (beside + within > 1)
 

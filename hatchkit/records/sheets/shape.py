@@ -31,6 +31,14 @@ MOST_HEADINGS = 120
 #: Rows that are sums without saying so are looked for in tables up to this long.
 MOST_SUMMED = 500
 
+#: What the words of a row of headings name, one of them at least; what a row of headings above it names.
+_OF_HEADINGS = frozenset(
+    "batch hatch set egg date breed hatched chicks candle clear dead day what left species".split()
+)
+_OF_GROUPS = frozenset(
+    "candle day first second third transfer dead hatch hatched set clear week left what opened".split()
+)
+
 
 def find_blocks(grid, language: str | None) -> list[Block]:
     """All blocks of a grid in order; lines of text where there is neither table nor form.
@@ -44,9 +52,9 @@ def find_blocks(grid, language: str | None) -> list[Block]:
     """
     reader = _Reader(grid, language)
     heads = reader.heading_rows()
-    upright = max((reader.named(row) for row in heads), default=0)
+    upright = max((reader.kinds(row) for row in heads), default=0)
     lying = label_columns(reader)
-    if lying and labels_in(reader, lying[0]) > max(upright, 2):
+    if lying and labels_in(reader, lying) > max(upright, 2):
         return list(labelled_blocks(reader, lying))
     if heads:
         return list(reader.tables(heads))
@@ -77,6 +85,10 @@ class _Reader:
         """How many different things the words of a row name."""
         return len({(self.roles(cell), cell) for cell in self.cells[row] if self.roles(cell)})
 
+    def kinds(self, row: int) -> int:
+        """How many kinds of things the words of a row name: "1st hatch, 2nd hatch, 3rd hatch" name one."""
+        return len({self.roles(cell) for cell in self.cells[row]} - {frozenset()})
+
     def is_heading(self, row: int) -> bool:
         places = self.filled(row)
         texts = [
@@ -94,26 +106,7 @@ class _Reader:
         if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):
             return False
         kinds = {role for place in places for role in self.roles(self.cells[row][place])}
-        return not is_caption(self.cells[row], self) and bool(
-            kinds
-            & {
-                "batch",
-                "hatch",
-                "set",
-                "egg",
-                "date",
-                "breed",
-                "hatched",
-                "chicks",
-                "candle",
-                "clear",
-                "dead",
-                "day",
-                "what",
-                "left",
-                "species",
-            }
-        )
+        return not is_caption(self.cells[row], self) and bool(kinds & _OF_HEADINGS)
 
     def _key_pair(self, row: int) -> bool:
         below = [self.filled(place) for place in range(row + 1, min(row + 4, len(self.cells)))]
@@ -253,24 +246,7 @@ class _Reader:
             return False
         if is_caption(self.cells[above], self):
             return False
-        looks = {
-            "candle",
-            "day",
-            "first",
-            "second",
-            "third",
-            "transfer",
-            "dead",
-            "hatch",
-            "hatched",
-            "set",
-            "clear",
-            "week",
-            "left",
-            "what",
-            "opened",
-        }
-        named = sum(bool(self.roles(self.cells[above][i]) & looks) for i in places)
+        named = sum(bool(self.roles(self.cells[above][i]) & _OF_GROUPS) for i in places)
         return named >= 1 and (len(places) >= 2 or places[0] > self.filled(top)[0])
 
     def _titles_above(self, top: int, previous: int) -> tuple[list[str], list[int]]:

@@ -94,7 +94,7 @@ class Odd:
 
 @dataclass
 class Counts:
-    """A column as counts: values (NaN where none), "all" marks, and the Count of each odd cell by place."""
+    """A column as counts: values (NaN where none), how many "all" leaves out, and the Count of each odd cell."""
 
     values: np.ndarray
     everything: np.ndarray
@@ -107,9 +107,9 @@ def counts(cells, rows, language, odd: Odd) -> Counts:
     if kinds and kinds <= {float, int}:
         numbers = np.array(cells, dtype=float)
         if np.isfinite(numbers).all() and ((numbers >= 0) & (numbers < 100_000) & (numbers == np.floor(numbers))).all():
-            return Counts(numbers, np.zeros(len(cells), bool), {})
+            return Counts(numbers, np.full(len(cells), np.nan), {})
     known: dict = {}
-    values, everything, special = np.full(len(cells), np.nan), np.zeros(len(cells), bool), {}
+    values, everything, special = np.full(len(cells), np.nan), np.full(len(cells), np.nan), {}
     for place, cell in enumerate(cells):
         if type(cell) is float and cell.is_integer() and 0 <= cell < 100_000:
             values[place] = cell
@@ -123,7 +123,7 @@ def counts(cells, rows, language, odd: Odd) -> Counts:
         if count.value is not None:
             values[place] = count.value
         if count.code:
-            everything[place] = count.code == "all"
+            everything[place] = count.all_but
             special[place] = count
             odd.add(count.code, rows[place], cell)
     return Counts(values, everything, special)
