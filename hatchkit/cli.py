@@ -19,7 +19,8 @@ def main(arguments=None) -> int:
     """Run one command; returns the exit status."""
     speak_everywhere()
     parser = _parser()
-    options, options.rest = parser.parse_known_args(arguments)
+    options, rest = parser.parse_known_args(arguments)
+    options.rest = rest
     if options.rest and getattr(options, "run", None) is not _test:
         parser.error(f"not understood: {' '.join(options.rest)}")
     if not hasattr(options, "run"):
@@ -62,7 +63,7 @@ def _parser() -> argparse.ArgumentParser:
         sub.set_defaults(run=run)
         return sub
 
-    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to mend")
+    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to fix")
     _folders(sub)
     sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
     sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")
@@ -187,7 +188,7 @@ def _output_options(sub) -> None:
 def _check(options) -> None:
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
-    from hatchkit.records.writing import safe_output, whole_file
+    from hatchkit.records.writing import safe_output, write_whole
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
@@ -206,8 +207,7 @@ def _check(options) -> None:
     if page:
         from hatchkit.pages.check_page import check_page
 
-        with whole_file(page) as part:
-            part.write_text(check_page(season, language=season.language), encoding="utf-8")
+        write_whole(page, check_page(season, language=season.language))
         print(f"The page is in {page}")
     if tables:
         safe_csv.write_tables(season, tables)
@@ -342,12 +342,11 @@ def _mark(options) -> None:
 
 
 def _breakout_sheet(options) -> None:
-    from hatchkit.records.writing import safe_output, whole_file
+    from hatchkit.records.writing import safe_output, write_whole
     from hatchkit.teach.breakout_sheet import breakout_sheet
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
-    with whole_file(path) as part:
-        part.write_text(breakout_sheet(), encoding="utf-8")
+    write_whole(path, breakout_sheet())
     print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 
@@ -356,7 +355,10 @@ def _test(options) -> int:
     if root is None:
         raise HatchkitError("The tests come with the source; run this in a source checkout.")
     rest = options.rest or ["-q"]
-    return run_and_wait([sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *rest], cwd=root)
+    shared = [] if "-n" in rest else ["-n", "2", "--dist", "loadfile"]
+    return run_and_wait(
+        [sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *shared, *rest], cwd=root
+    )
 
 
 if __name__ == "__main__":

@@ -38,6 +38,7 @@ class Counted(NamedTuple):
 
     @property
     def eggs_set(self) -> float:
+        """Eggs of the batch, those without a known end too."""
         return float(self.counts.sum() + self.unaccounted)
 
     def mostly_unknown(self, limit) -> bool:

@@ -159,12 +159,11 @@ def write_candling_sheet(out, season=None, batch=None, *, plan=None):
     season, batch, plan
         As in `candling_sheet`.
     """
-    from hatchkit.records.writing import safe_output, whole_file
+    from hatchkit.records.writing import safe_output, write_whole
 
     out = out or f"candling-sheet-{re.sub('[^A-Za-z0-9_.-]+', '_', str(batch or 'blank'))[:60]}.html"
     out = safe_output(out, season=season.folder if season is not None else None, suffix=(".html", ".htm"))
     language = plan.language if plan is not None else None
     html = candling_sheet(season, batch or None, plan=plan, language=language)
-    with whole_file(out) as part:
-        part.write_text(html, encoding="utf-8")
+    write_whole(out, html)
     return out

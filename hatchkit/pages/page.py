@@ -83,13 +83,17 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     -------
     Path
         Absolute path of the file written.
+
+    Raises
+    ------
+    HatchkitError
+        If `out` can't be written.
     """
-    from hatchkit.records.writing import safe_output, whole_file
+    from hatchkit.records.writing import safe_output, write_whole
 
     out = safe_output(out, season=findings.facts.get("folder"), suffix=(".html", ".htm"))
     html = page(findings, full=full, language=language, progress=progress)
-    with whole_file(out) as part:
-        part.write_text(html, encoding="utf-8")
+    write_whole(out, html)
     return out
 
 

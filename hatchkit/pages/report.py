@@ -110,6 +110,7 @@ class StderrProgress:
         self.what, self.started = what, time.monotonic()
 
     def __call__(self, done: int, total: int) -> None:
+        """Count on: `done` of `total` steps."""
         if time.monotonic() - self.started < 2 or not sys.stderr.isatty() and done < total:
             return
         end = "\n" if done == total else ""

@@ -64,6 +64,25 @@ def whole_file(path, *, new: bool = False):
         part.unlink(missing_ok=True)
 
 
+def write_whole(path, content, *, encoding: str = "utf-8") -> Path:
+    """Write text or bytes to a file, whole or not at all (`whole_file`); text keeps its line ends on every system.
+
+    Parameters
+    ----------
+    path : path
+    content : str or bytes
+    encoding : str
+        Of text.
+
+    Returns
+    -------
+    Path
+    """
+    with whole_file(path) as part:
+        part.write_bytes(content if isinstance(content, bytes) else content.encode(encoding))
+    return Path(path)
+
+
 def safe_output(path, *, season=None, inputs=(), suffix) -> Path:
     """`path` in full, if a result may be written there.
 

@@ -6,6 +6,7 @@ import re
 from collections import Counter
 from dataclasses import dataclass, replace
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -24,7 +25,7 @@ _BY_FILE = ("batches", "eggs", "questions", "reading", "ledger", "logs", "proble
 class Part:
     """One season that was read, with where it lies and whose it is."""
 
-    season: object
+    season: Any
     said: str
     keeper: str
 
@@ -94,7 +95,8 @@ def join(
     found = list(failed)
     parts = [replace(part, season=labelled(part.season, part.keeper)) for part in _keepers(parts, found)]
     parts = [_by_year(part) for part in parts]
-    keys, machines, questions = _batch_keys(parts), *_machine_names(parts, answers, found)
+    keys = _batch_keys(parts)
+    machines, questions = _machine_names(parts, answers, found)
     _note_probes(parts, machines, found)
     seasons = [_renamed(part, keys[at], machines[at]) for at, part in enumerate(parts)]
     tables = {

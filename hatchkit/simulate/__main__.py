@@ -13,6 +13,7 @@ from hatchkit.terminal import speak_everywhere, whole
 
 
 def main(arguments=None) -> int:
+    """Write the demo season, or its years, to a folder; returns the exit status."""
     speak_everywhere()
     parser = argparse.ArgumentParser(prog="python -m hatchkit.simulate", description=__doc__)
     parser.add_argument("folder", help="where the season goes")

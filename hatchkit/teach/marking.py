@@ -235,8 +235,10 @@ def credits_of(truth, stage, causes, ends, ticked, kinds):
 
 
 def _stage_and_causes(given):
-    """Stage, causes (None where none is understood), remarks; stage and cause the other way round where only that
-    makes sense."""
+    """Stage, causes (None where none is understood), remarks.
+
+    Stage and cause the other way round where only that makes sense.
+    """
     (stage, odd_stage), (cause, odd_cause) = stage_meant(given["stage"]), cause_meant(given["cause"])
     other_stage, other_cause = stage_meant(given["cause"])[0], cause_meant(given["stage"])[0]
     remarks = [odd for odd in (odd_stage, odd_cause) if odd]

@@ -56,6 +56,13 @@ def reader_table(
         Columns that end in ``_c`` and degree-hours are shown in it.
     timezone : str
         Zone in which times are shown.
+    caption : str
+        A line above the table.
+
+    Returns
+    -------
+    ReaderTable
+        Shows itself as HTML in a notebook and as lines elsewhere.
 
     Notes
     -----

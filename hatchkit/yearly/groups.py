@@ -74,11 +74,21 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     Returns
     -------
     Groups
+        ``.table``: one row per group with eggs, share (0-1), low and high of the 95 % interval; ``.confounded`` what
+        goes with it.
+
+    Raises
+    ------
+    HatchkitError
+        For a column or outcome that there is not.
 
     Notes
     -----
     The hatch (one machine, one day) is a level of its own: two breeds in one hatch are not two independent batches, and
     are compared within it. Where there are several years, years are a level too.
+
+    Source: log odds with normal spreads on a grid of stated priors (`hatchkit.usual.mixed`); what is "clearly" and
+    "may" are the kit's own limits, 99 % and 90 % of the draws.
     """
     if outcome not in OUTCOMES:
         raise HatchkitError(f"There is no outcome {outcome!r}; there are {', '.join(OUTCOMES)}.")

@@ -103,7 +103,7 @@ def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
                         found=f"{many(int(clash.sum()), 'reading')} of {probe} against other values "
                         f"at the same time in {other['file'].iloc[0]}",
                         done='both kept and marked "repeated"',
-                        mend="take the wrong file out",
+                        fix="take the wrong file out",
                     )
                 )
                 part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))

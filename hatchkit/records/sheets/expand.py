@@ -205,7 +205,7 @@ def _quiet(cell: str, language) -> bool:
     return not all_roles(found) & _LOSSES and all(token.number is None for token in found)
 
 
-def _counted(cell: str, language) -> bool:
+def _counted(cell, language) -> bool:
     return count_of(cell, language).value is not None
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from copy import deepcopy
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -162,8 +163,9 @@ class _Open:
 
     def __init__(self, entry: Entry, name):
         self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
-        self.set_at, self.eggs, self.looks, self.end, self.notes = None, None, [], {}, []
-        self.hatch_at, self.early = None, []
+        self.eggs, self.looks, self.end, self.notes, self.early = None, [], {}, [], []
+        self.set_at: Any = None
+        self.hatch_at: Any = None
 
     def take(self, entry: Entry, step: str) -> None:
         for key, value in entry.fields.items():
@@ -225,6 +227,7 @@ class _Open:
 
 
 def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
+    """The entries of a log, in order, as batches, looks and remarks."""
     batches: list[_Open] = []
     by_name: dict = {}
     current = None
@@ -275,9 +278,7 @@ def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
         lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
         ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed", "clear"))
         told = np.nan if batch.eggs is None else batch.eggs - lost - ends
-        removed = end.get("removed", 0) + sum(
-            row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
-        )
+        removed = end.get("removed", 0) + sum(row["removed"] for row in mine if not np.isnan(row["removed"]))
         rows.append(
             {
                 **batch.fields,

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import dataclasses
 import datetime as dt
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
@@ -85,7 +86,7 @@ class Odd:
 
     heading: str
     field: str
-    hits: dict = field(default_factory=dict)
+    hits: dict = dataclasses.field(default_factory=dict)
 
     def add(self, code: str, row: int, cell) -> None:
         """Keep a cell under a code."""
