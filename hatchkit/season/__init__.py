@@ -66,8 +66,13 @@ class Season:
         """The row of one batch; HatchkitError lists the batches there are."""
         rows = self.once(("rows",), self._rows)
         if str(batch) not in rows:
+            import difflib
+
+            lower = {name.lower(): name for name in rows}
+            near = [lower[name] for name in difflib.get_close_matches(str(batch).lower(), lower, 1)]
             raise _problems.HatchkitError(
                 f"There is no batch {batch!r} in this season; there are: {', '.join(rows) or 'none'}."
+                + "".join(f" Did you mean {name!r}?" for name in near)
             )
         return rows[str(batch)].copy()
 

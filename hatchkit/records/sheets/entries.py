@@ -31,7 +31,10 @@ _CLASS = (
 
 @dataclass
 class Entry:
-    """One line of a log or diary."""
+    """One line of a log or diary.
+
+    `loose` are numbers of which no word beside them says what they count, each with the class that the sentence names.
+    """
 
     row: int
     at: Any = None
@@ -42,6 +45,7 @@ class Entry:
     within: dict = field(default_factory=dict)
     text: str = ""
     fields: dict = field(default_factory=dict)
+    loose: list = field(default_factory=list)
 
     @property
     def looks_again(self) -> bool:

@@ -66,7 +66,7 @@ def read_batches(block, reading, context: Context) -> Part:
             special[place] = read.special
         else:
             values.append(np.full(n, np.nan))
-            everything.append(np.zeros(n, bool))
+            everything.append(np.full(n, np.nan))
     part = Part(
         _plain_fields(block, reading, columns, rows, context, odd, special), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd
     )
