@@ -5,6 +5,7 @@ from __future__ import annotations
 import pandas as pd
 
 from hatchkit.climate import pictured
+from hatchkit.findings import more_losses
 from hatchkit.findings.finding import Composed, Finding, Said, Table, told
 from hatchkit.findings.season_climate import SPELL
 from hatchkit.problems import HatchkitError
@@ -100,23 +101,21 @@ def place(work) -> Finding | None:
     """Whether the dead lay together on the tray."""
     from hatchkit.losses import pictured as lost
     from hatchkit.losses.tray import clustering, tray_map
-    from hatchkit.losses.words import tray_words
 
     places = tray_map(work.season, work.batch)
     if places.empty:
         return None
     table = clustering(work.season, work.batch)
-    words = Composed(tray_words(table)) if len(table) else Said("place_few")
-    together = table.set_index("question").loc["together"] if len(table) else None
-    answer = (
-        "place_few"
-        if together is None or together["smallest"] > 0.05
-        else "batch_place_pattern"
-        if together["chance"] <= 0.05
-        else "batch_place_no_sign"
-    )
+    found = more_losses.place_answer(table) if len(table) else "few"
+    answer = "place_few" if found == "few" else f"batch_place_{found}"
     picture = told("losses.tray_map", places, facts=lost.tray_map(work.batch, places, table))
-    return Finding("place", answer, {}, "cannot_tell" if answer == "place_few" else "likely", more=(picture, words))
+    return Finding(
+        "place",
+        answer,
+        {},
+        "cannot_tell" if answer == "place_few" else "likely",
+        more=(picture, more_losses.place(table)),
+    )
 
 
 #: In the order in which they are read.

@@ -56,10 +56,7 @@ def fit_two_phase(after_day, by_day, eggs, *, incubation_days: float = CHICKEN_D
 
     after, by, weight = (np.asarray(part, dtype=float) for part in (after_day, by_day, eggs))
     if len({*zip(after[weight > 0], by[weight > 0], strict=True)}) < 5:
-        raise HatchkitError(
-            "A two-phase shape needs deaths in at least 5 different stretches of days; "
-            "with fewer looks the plain estimate is all that the records can give."
-        )
+        raise HatchkitError("too_few_stretches", {})
     end = by.max()
 
     def shares(free):
