@@ -5,8 +5,8 @@ from __future__ import annotations
 import pandas as pd
 
 from hatchkit.climate import pictured
-from hatchkit.findings import more_losses
-from hatchkit.findings.finding import Composed, Finding, Said, Table, told
+from hatchkit.findings import more_climate, more_losses
+from hatchkit.findings.finding import Finding, Said, Table, told
 from hatchkit.findings.season_climate import SPELL
 from hatchkit.problems import HatchkitError
 
@@ -16,7 +16,6 @@ def met(work) -> Finding:
     from hatchkit.climate.machine_air import incubator_of
     from hatchkit.climate.timeline import incubator_timeline
     from hatchkit.climate.track import batch_track
-    from hatchkit.climate.words import excursion_words
 
     alone = work.alone
     try:
@@ -34,10 +33,8 @@ def met(work) -> Finding:
         spells=[Said("reason_of_spell", row) for row in large.head(3).to_dict("records")],
     )
     line = incubator_timeline(alone, facts["machine"], found=found)
-    words = [
-        Composed(excursion_words(row, timezone=work.season.timezone, unit=work.unit))
-        for row in large.head(3).to_dict("records")
-    ]
+    zone = work.season.timezone
+    words = [piece for row in large.head(3).to_dict("records") for piece in more_climate.spell(row, zone)]
     picture = told(
         "climate.incubator_timeline", line, facts=pictured.incubator_timeline(line, unit=work.unit), unit=work.unit
     )
@@ -55,7 +52,6 @@ def met(work) -> Finding:
 def water(work) -> Finding | None:
     """Whether the eggs lost the right amount of water."""
     from hatchkit.climate.water_loss import batch_water_loss, loss_points
-    from hatchkit.climate.words import water_words
 
     table = batch_water_loss(work.alone)
     if table.empty or table["verdict"].iloc[0] == "no weighings" or pd.isna(table["projected_share"].iloc[0]):
@@ -74,26 +70,24 @@ def water(work) -> Finding | None:
         answer,
         row.to_dict(),
         "cannot_tell" if answer.endswith("tell") else "likely",
-        more=(picture, Composed(water_words(row))),
+        more=(picture, *more_climate.water(row)),
     )
 
 
 def clock(work) -> Finding | None:
     """Whether the hatch came early or late."""
     from hatchkit.climate.clock import hatch_clock
-    from hatchkit.climate.words import clock_words
 
     table = hatch_clock(work.alone)
     if table.empty or table["verdict"].iloc[0] not in ("on time", "early", "late"):
         return None
     row = table.iloc[0]
-    words = Composed(clock_words(row, timezone=work.season.timezone, unit=work.unit))
     return Finding(
         "clock",
         f"batch_clock_{row['verdict'].replace(' ', '_')}",
         dict(hours=abs(row["difference_h"])),
         "likely",
-        more=(words,),
+        more=(more_climate.clock(row, work.season.timezone),),
     )
 
 

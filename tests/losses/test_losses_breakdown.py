@@ -88,9 +88,7 @@ def test_two_columns_at_once_are_refused_with_the_way_to_ask():
     for ask in (breakdown, clears, age_at_death):
         with pytest.raises(HatchkitError, match=r"one column at a time: by='flock', not by=\['flock', 'species'\]"):
             ask(season, by=["flock", "species"])
-        with pytest.raises(
-            HatchkitError, match="no column 'colour' .* for example, batch, species, flock and inc"
-        ):
+        with pytest.raises(HatchkitError, match="no column 'colour' .* for example, batch, species, flock and inc"):
             ask(season, by="colour")
 
 

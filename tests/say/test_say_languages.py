@@ -18,6 +18,7 @@ FILES = (
     "batch.ftl",
     "causes.ftl",
     "check.ftl",
+    "climate.ftl",
     "eggs.ftl",
     "figures.ftl",
     "found.ftl",
