@@ -52,7 +52,6 @@ ALLOWED_ARROWS = {
 ALLOWED_CIRCLES = {
     frozenset({"advice.habits", "advice.tally"}),
     frozenset({"joined", "season"}),
-    frozenset({"relate.one_batch", "relate.one_batch_words"}),
 }
 ALLOWED_UPWARD = {("joined", "season"), ("records.safe_csv", "places")}
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.climate import pictured as met
-from hatchkit.findings import more_climate
-from hatchkit.findings.finding import Composed, Finding, Said, Table, told
+from hatchkit.findings import more_climate, more_relate
+from hatchkit.findings.finding import Finding, Said, Table, told
 from hatchkit.problems import HatchkitError
 from hatchkit.relate import pictured
 
@@ -55,7 +55,7 @@ def harm(work) -> Finding:
         picture=pictures[0] if pictures else None,
         plain=plain,
         table=table,
-        more=(*pictures[1:], Composed(relation.words())),
+        more=(*pictures[1:], *more_relate.relation(relation)),
     )
 
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 
+from hatchkit.findings import more_relate
 from hatchkit.findings.counts import season_facts
-from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, answers
+from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, answers
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
 from hatchkit.say import text
@@ -336,4 +337,4 @@ def warmth(season):
     facts = dict(batches=len(season.batches), years=len(season.years))
     sure = {"clear sign": "likely", "some sign": "guess"}.get(found.verdict, "cannot_tell")
     code = {"clear sign": "years_warmth_clear", "some sign": "years_warmth_some"}.get(found.verdict, "years_warmth_no")
-    yield Finding("years_warmth", code, facts, sure, more=(Composed(found.words()),))
+    yield Finding("years_warmth", code, facts, sure, more=tuple(more_relate.relation(found)))

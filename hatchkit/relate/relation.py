@@ -79,12 +79,6 @@ class Relation:
     def confounding(self) -> pd.DataFrame:
         return self.counts.confounding
 
-    def words(self) -> str:
-        """The verdict, its size, its sureness, and what it cannot tell, in plain words."""
-        from hatchkit.relate.words import relation_in_words
-
-        return relation_in_words(self)
-
 
 def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     """Relate the season's losses to its temperature excursions.

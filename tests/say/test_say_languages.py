@@ -30,6 +30,7 @@ FILES = (
     "workbook.ftl",
     "records.ftl",
     "refused.ftl",
+    "relate.ftl",
     "season.ftl",
     "sheets.ftl",
     "plan.ftl",
