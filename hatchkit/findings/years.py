@@ -144,7 +144,8 @@ def differ(season):
         rows = same(season, by)
         rows = rows[rows["outcome"].isin(["fertility", "hatch_of_fertile"])]
         if len(rows):
-            shown = _shares(rows.assign(season=rows["season"].astype(str)))
+            names = [text("group_name", dict(by=by, name=one), season.language) for one in rows["group"]]
+            shown = _shares(rows.assign(season=rows["season"].astype(str), group=names))
             tables.append(
                 Table(
                     f"same_{by}",
@@ -291,7 +292,6 @@ def _groups_finding(found, language) -> Finding:
         clear_told=told(clear, 4),
         may_told=told(may, 4),
         eggs_more=more.iloc[0] if len(more) else np.nan,
-        lowest=low["group"],
         lowest_name=name(low["group"]),
         count=low["count"],
         total=low["total"],

@@ -68,7 +68,8 @@ def _plainly(value, locale) -> str:
 
 def functions(language: str, unit: str = "C") -> dict:
     """What messages may call: PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, SIGNED (a
-    step with its sign), HOURS (signed), DAY, MINUTE, WHOLE (percent), DATE (without its year), HOUR, WEEKDAY."""
+    step with its sign), HOURS (signed), DAY, MINUTE, WHOLE (percent), MONTH (its name), DATE (without its year),
+    HOUR, WEEKDAY."""
     locale = Locale.parse(LOCALES.get(language, language).replace("-", "_"))
     percent = "#,##0 %" if language == "en" else None  # as the kit has always written it
     small = "#,##0.0 %" if language == "en" else locale.percent_formats[None].pattern.replace("#,##0", "#,##0.0")
@@ -95,6 +96,7 @@ def functions(language: str, unit: str = "C") -> dict:
         "EGGS": lambda value: FluentInt(round(float(value))),
         "WHOLE": lambda value: format_percent(float(value), percent, locale=locale),
         "DATE": lambda value: format_skeleton("MMMMd", value, locale=locale),
+        "MONTH": lambda value: locale.months["stand-alone"]["wide"][int(str(value))],
         "HOUR": lambda value: format_time(value, "HH:mm", locale=locale),
         "WEEKDAY": lambda value: format_date(value, "EEE", locale=locale),
         "TENTH": lambda value: format_decimal(float(value), "#,##0.#", locale=locale),

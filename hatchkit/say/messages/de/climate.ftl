@@ -202,3 +202,14 @@ water_why_reaches_in = Außerhalb des Solls, aber der Bereich reicht hinein.
 water_why_too_wide = Im Soll, aber der Bereich ist mehr als doppelt so weit wie das Soll.
 water_why_taken_off = Zwischen den Wägungen wurden Eier heruntergenommen: der Bereich berücksichtigt es.
 water_why_heavy = { EGGS($set_g) } g je Ei sind weit mehr, als bei dieser Art üblich ist: blieb die Horde auf der Waage? Eine mitgewogene Horde lässt den Verlust zu klein erscheinen.
+
+## Wie eine Störung heißt
+
+stage_opening = Deckel oder Tür geöffnet
+stage_drift = langsames Abdriften
+stage_outage = Heizung ausgefallen (Strom oder Heizstab)
+stage_overheating = Überhitzung
+stage_sensor = eher Messfehler als wirkliche Luft
+stage_loading = das Einlegen der Eier
+stage_steady = ein Brüter, der tagelang neben seinem Bereich läuft
+stage_unclear = aus der Kurve nicht klar

@@ -202,3 +202,14 @@ water_why_reaches_in = Outside the target, but the interval reaches into it.
 water_why_too_wide = Inside the target, but the interval is over twice as wide as the target.
 water_why_taken_off = Eggs were taken off between weighings: the interval allows for it.
 water_why_heavy = { EGGS($set_g) } g an egg is far above the usual for its kind: was the tray left on the scale? A tray left in understates the loss.
+
+## What a disturbance is called
+
+stage_opening = a lid or door opened
+stage_drift = a slow drift
+stage_outage = heating lost (power or heater)
+stage_overheating = overheating
+stage_sensor = a faulty reading rather than real air
+stage_loading = the eggs going in
+stage_steady = a machine that runs beside its range for days
+stage_unclear = not clear from the curve

@@ -202,3 +202,14 @@ water_why_reaches_in = Fuera de lo debido, pero el intervalo entra en ello.
 water_why_too_wide = Dentro de lo debido, pero el intervalo mide más del doble.
 water_why_taken_off = Se quitaron huevos entre pesadas: el intervalo lo tiene en cuenta.
 water_why_heavy = { EGGS($set_g) } g por huevo es mucho más de lo habitual en su especie: ¿quedó la bandeja en la balanza? Una bandeja pesada con ellos hace parecer la pérdida demasiado pequeña.
+
+## Cómo se llama un episodio
+
+stage_opening = una tapa o puerta abierta
+stage_drift = una deriva lenta
+stage_outage = calefacción cortada (luz o resistencia)
+stage_overheating = sobrecalentamiento
+stage_sensor = una lectura falsa más que el aire real
+stage_loading = los huevos al ponerlos
+stage_steady = una incubadora fuera de su margen durante días
+stage_unclear = no queda claro por la curva

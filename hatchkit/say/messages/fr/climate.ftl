@@ -202,3 +202,14 @@ water_why_reaches_in = Hors de la cible, mais l’intervalle y entre.
 water_why_too_wide = Dans la cible, mais l’intervalle est plus de deux fois plus large qu’elle.
 water_why_taken_off = Des œufs ont été enlevés entre les pesées : l’intervalle en tient compte.
 water_why_heavy = { EGGS($set_g) } g par œuf, c’est bien plus que d’habitude pour l’espèce : le plateau est-il resté sur la balance ? Un plateau pesé avec fait paraître la perte trop petite.
+
+## Comment s’appelle un épisode
+
+stage_opening = un couvercle ou une porte ouverts
+stage_drift = une lente dérive
+stage_outage = chauffage coupé (courant ou résistance)
+stage_overheating = surchauffe
+stage_sensor = une mesure fausse plutôt que l’air réel
+stage_loading = la mise des œufs
+stage_steady = une couveuse hors de sa plage pendant des jours
+stage_unclear = pas clair d’après la courbe
