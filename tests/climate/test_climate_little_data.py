@@ -52,7 +52,8 @@ def test_every_call_answers(case):
     told += more_climate.machines(probes.steadiness(made), probes.probe_truth(made))
     told += more_climate.clock_season(times) + more_climate.water_season(water)
     for one in told:
-        assert not {"nan", "none"} & set(said(one, "en", "C").split()), one
+        for language in say.LANGUAGES:
+            assert not {"nan", "none"} & set(said(one, language, "C").split()), (language, one)
 
 
 @pytest.mark.parametrize("case", CASES)

@@ -16,6 +16,7 @@ from hatchkit.losses.tray import clustering
 from hatchkit.losses.windows import candling_windows
 from hatchkit.pages.parts import said
 from hatchkit.problems import HatchkitError
+from hatchkit.say import LANGUAGES
 
 
 def emptied():
@@ -58,4 +59,5 @@ def test_every_call_answers_or_says_why_not(kind, call):
         assert call == "chart" and "finished batch" in str(why)
     else:
         for one in [one for one in answer if isinstance(one, Said)]:
-            assert not {"nan", "(none)"} & set(said(one, "en", "C").split()), one
+            for language in LANGUAGES:
+                assert not {"nan", "(none)"} & set(said(one, language, "C").split()), (language, one)
