@@ -4,9 +4,6 @@ from __future__ import annotations
 
 import html
 import textwrap
-from contextlib import contextmanager
-
-from hatchkit.problems import HatchkitError
 
 WIDTH = 100
 
@@ -49,17 +46,3 @@ def sentences(*texts) -> Sentences:
     """
     flat = [text for part in texts for text in ([part] if isinstance(part, str) else part)]
     return Sentences(line.strip() for text in flat for line in text.splitlines() if line.strip())
-
-
-@contextmanager
-def or_say_why():
-    """What a room of the kit refuses for want of records is said in its place, and the notebook goes on.
-
-    Only the kit's own refusals are caught, which are sentences; a mistake of ours still stops the notebook.
-    """
-    from IPython.display import display
-
-    try:
-        yield
-    except HatchkitError as refusal:
-        display(sentences(str(refusal)))

@@ -1,9 +1,6 @@
 """Sentences become paragraphs and lists, escaped, and wrap between words."""
 
-import pytest
-
-from hatchkit.problems import HatchkitError
-from hatchkit.sentences import WIDTH, or_say_why, sentences
+from hatchkit.sentences import WIDTH, sentences
 
 
 def test_lines_become_paragraphs_and_points_a_list():
@@ -24,14 +21,3 @@ def test_plain_text_wraps_between_words():
     lines = repr(sentences(words)).splitlines()
     assert max(map(len, lines)) <= WIDTH
     assert " ".join(lines).split() == words.split()
-
-
-def test_a_refusal_of_the_kit_is_said_and_the_notebook_goes_on(capsys):
-    with or_say_why():
-        raise HatchkitError("No eggs were weighed.")
-    assert "No eggs were weighed." in capsys.readouterr().out
-
-
-def test_a_mistake_of_ours_is_not_hidden():
-    with pytest.raises(ZeroDivisionError), or_say_why():
-        _ = 1 / 0
