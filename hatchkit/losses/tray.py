@@ -87,16 +87,6 @@ def joins(died, pairs) -> int | np.ndarray:
     return np.sum(died[..., pairs[:, 0]] & died[..., pairs[:, 1]], axis=-1)
 
 
-def moran(values, pairs) -> float:
-    """Moran's I of values on eggs with equal weights on touching pairs.
-
-    Source: Moran 1950 Biometrika 37:17-23.
-    """
-    z = np.asarray(values, dtype=float)
-    z = z - z.mean()
-    return float(len(z) / len(pairs) * np.sum(z[pairs[:, 0]] * z[pairs[:, 1]]) / np.sum(z * z))
-
-
 def at_edge(row, col) -> np.ndarray:
     """Whether each place lies at the edge of the filled part of the tray."""
     row, col = np.asarray(row), np.asarray(col)

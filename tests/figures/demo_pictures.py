@@ -29,7 +29,6 @@ from hatchkit.figures import relate as relate_pictures
 from hatchkit.figures.case import case_picture
 from hatchkit.losses import pictured as lost
 from hatchkit.losses import tray
-from hatchkit.losses.norms import norms
 from hatchkit.losses.season_chart import season_chart as make_season_chart
 from hatchkit.relate import pictured as related
 
@@ -145,15 +144,6 @@ def losses_by_flock():
 
 
 @picture
-def stage_losses():
-    parts = of_batch(), hk.breakdown(season(), by=None), norms("chicken")
-    return (
-        loss_pictures.stage_losses(*parts, name=f"batch {BATCH}"),
-        say.text("picture_stage_losses", lost.stage_losses(*parts, name=f"Batch {BATCH}")),
-    )
-
-
-@picture
 def season_chart():
     table = make_season_chart(season(), stage="late")
     return loss_pictures.season_chart(table), say.text("picture_season_chart", lost.season_chart(table))
@@ -183,15 +173,6 @@ def hazard_by_window():
     return (
         relate_pictures.hazard_by_window(table),
         say.text("picture_hazard_by_window", related.hazard_by_window(table)),
-    )
-
-
-@picture
-def losses_beside_exposure():
-    table = relation().exposure
-    return (
-        relate_pictures.losses_beside_exposure(table),
-        say.text("picture_losses_beside_exposure", related.losses_beside_exposure(table)),
     )
 
 

@@ -10,7 +10,6 @@ import hatchkit as hk
 from hatchkit.findings import more_losses
 from hatchkit.losses.death_age import age_at_death_from
 from hatchkit.losses.proportions import interval, pooled
-from hatchkit.losses.two_phase import fit_two_phase
 from hatchkit.problems import HatchkitError
 
 HEN = dict(
@@ -199,8 +198,3 @@ def test_a_highest_risk_is_alone_only_where_its_band_stands_clear_of_the_others(
 def test_impossible_intervals_are_refused(after, by, eggs):
     with pytest.raises(HatchkitError):
         age_at_death_from(after, by, eggs)
-
-
-def test_a_two_phase_shape_needs_five_stretches():
-    with pytest.raises(HatchkitError, match="at least 5"):
-        fit_two_phase([0, 7, 14], [7, 14, 21], [5, 1, 4])

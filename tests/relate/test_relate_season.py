@@ -102,6 +102,11 @@ def test_a_season_without_any_log_says_so(warm):
     assert set(told(found)) == {"relate_why_not_logged"}
 
 
+def exposed_batches(relation):
+    table = relation.exposure
+    return list(dict.fromkeys(table.loc[table["dose"] > 0, "batch"]))
+
+
 def test_one_exposed_batch_is_never_called_a_clear_sign_by_the_season(warm):
     season, answer, found = warm
     assert found.exposure.loc[found.exposure["dose"] > 0, "batch"].nunique() == 1

@@ -3,23 +3,23 @@
 eggs_set_missing =
     .found = Brut { $batch }: die Zahl der eingelegten Eier fehlt
     .done = Die Brut bleibt aus den Anteilen heraus.
-    .mend = Tragen Sie die eingelegten Eier ein (eggs_set).
+    .fix = Tragen Sie die eingelegten Eier ein (eggs_set).
 culled_beyond_hatched =
     .found = Brut { $batch }: { $culled } von { $hatched } Küken ausgesondert, obwohl ausgesonderte zu den geschlüpften gehören
     .done = { $culled } gelten als geschlüpft und ausgesondert.
-    .mend = Prüfen Sie die Zeile.
+    .fix = Prüfen Sie die Zeile.
 taken_out_twice =
     .found = Brut { $batch }: { $looks } Eier an den Schierterminen herausgenommen, aber { $total } in der Spalte removed
     .done = { $looks } wird genommen.
-    .mend = Prüfen Sie die Zeile.
+    .fix = Prüfen Sie die Zeile.
 rows_beyond_set =
     .found = Brut { $batch }: { $told } Eizeilen mit Verbleib, aber { $set } eingelegte Eier
     .done = Die Brut bleibt aus den Anteilen heraus, bis eine der Zahlen berichtigt ist.
-    .mend = Zählen Sie nach, was falsch ist: die eingelegten Eier oder was aus ihnen wurde.
+    .fix = Zählen Sie nach, was falsch ist: die eingelegten Eier oder was aus ihnen wurde.
 counts_beyond_set =
     .found = Brut { $batch }: { $told } Eier in den Aufzeichnungen ({ WORDS($kinds, kind: "field") }: { LIST($eggs) }), aber { $set } eingelegt
     .done = Die Brut bleibt aus den Anteilen heraus, bis eine der Zahlen berichtigt ist.
-    .mend = Zählen Sie nach, was falsch ist: die eingelegten Eier oder was aus ihnen wurde.
+    .fix = Zählen Sie nach, was falsch ist: die eingelegten Eier oder was aus ihnen wurde.
 counts_beyond_rows =
     .found = Brut { $batch }: die Zahlen nennen { $told } Eier neben den { $rows } Eizeilen, aber nur { $left } sind übrig
     .done = Die Eizeilen gelten, { $left ->
@@ -27,7 +27,7 @@ counts_beyond_rows =
         [one] das andere Ei hat keinen bekannten Verbleib.
        *[other] die anderen { $left } Eier haben keinen bekannten Verbleib.
     }
-    .mend = Prüfen Sie die Zeile.
+    .fix = Prüfen Sie die Zeile.
 opened_two_ways =
     .found = Brut { $batch }: die geöffneten Eier und die Steckenbleiber lassen sich auf mehr als eine Art lesen
     .done = { $way ->
@@ -36,53 +36,53 @@ opened_two_ways =
         [apart] dead_in_shell gilt als getrennt von den geöffneten Eiern gezählt
        *[clears] Die unbefruchteten und früh abgestorbenen unter den geöffneten Eiern gelten als geöffnete klare Eier
     }, denn so geht die Rechnung auf.
-    .mend = Wenn das falsch ist, berichtigen Sie die Zahlen.
+    .fix = Wenn das falsch ist, berichtigen Sie die Zahlen.
 eggs_unexplained =
     .found = Brut { $batch }: die Aufzeichnungen erklären { $told } von { $set } eingelegten Eiern
     .done = { $lost ->
         [one] Der Verbleib eines Eies ist nicht bekannt.
        *[other] Der Verbleib von { $lost } Eiern ist nicht bekannt.
     }
-    .mend = Suchen Sie die fehlenden Eier: klare, zerbrochene, nicht geschlüpfte.
+    .fix = Suchen Sie die fehlenden Eier: klare, zerbrochene, nicht geschlüpfte.
 hatch_not_counted =
     .found = Brut { $batch }: für { $eggs ->
         [one] ein Ei
        *[other] { $eggs } Eier
     } ist noch kein Schlupf gezählt
     .done = Die Brut bleibt aus den Anteilen heraus, bis sie fertig ist.
-    .mend = Tragen Sie nach dem Schlupf die geschlüpften Küken ein (hatched).
+    .fix = Tragen Sie nach dem Schlupf die geschlüpften Küken ein (hatched).
 rows_against_counts =
     .found = Brut { $batch }: { READINGS($kinds) }: { LIST($counts) } nach der Zahl, { LIST($rows) } nach den Eizeilen
     .done = Die Eizeilen gelten.
-    .mend = Berichtigen Sie die Zahl oder die Eizeilen.
+    .fix = Berichtigen Sie die Zahl oder die Eizeilen.
 egg_outcome_differs =
     .found = Brut { $batch }, Ei { $egg }: { WORD($look, kind: "stage") }: { WORD($seen, kind: "field") }, am Ende aber: { WORD($outcome, kind: "fate") }
     .done = Das Ende gilt.
-    .mend = Prüfen Sie die Zeile dieses Eies.
+    .fix = Prüfen Sie die Zeile dieses Eies.
 egg_seen_alive =
     .found = Brut { $batch }, Ei { $egg }: an Tag { $day } lebend gesehen, am Ende aber: { WORD($outcome, kind: "fate") }
     .done = Gilt als abgestorben, denn ein lebender Embryo wurde gesehen.
-    .mend = Prüfen Sie die Zeile dieses Eies.
+    .fix = Prüfen Sie die Zeile dieses Eies.
 egg_older_than_found =
     .found = Brut { $batch }, Ei { $egg }: sah aus wie Tag { $stage }, wurde aber bis Tag { $by } tot gefunden
     .done = Das Aussehen des Embryos zählt nicht: gestorben zwischen Tag { $after } und Tag { $by }.
-    .mend = Prüfen Sie die Zeile dieses Eies.
+    .fix = Prüfen Sie die Zeile dieses Eies.
 egg_younger_than_alive =
     .found = Brut { $batch }, Ei { $egg }: sah aus wie Tag { $stage }, war aber an Tag { $alive } als lebend vermerkt
     .done = Eines davon ist falsch: der Zeitraum umfasst beides, Tag { $after } bis Tag { $by }.
-    .mend = Prüfen Sie die Zeile dieses Eies.
+    .fix = Prüfen Sie die Zeile dieses Eies.
 look_day_taken =
     .found = Brut { $batch }: Zahlen ohne Datum: { WORD($look, kind: "stage") }
     .done = Tag { $day } wird genommen, der übliche.
-    .mend = Tragen Sie das Datum dieses Schiertermins ein.
+    .fix = Tragen Sie das Datum dieses Schiertermins ein.
 look_before_setting =
     .found = Brut { $batch }: vor oder beim Einlegen datiert: { WORDS($looks, kind: "stage") }
     .done = Die Zahlen bleiben, der übliche Tag wird genommen.
-    .mend = Prüfen Sie set_at und das Datum des Schiertermins.
+    .fix = Prüfen Sie set_at und das Datum des Schiertermins.
 off_before_look =
     .found = Brut { $batch }: an Tag { TENTH($off) } abgeräumt, vor dem letzten Schiertermin an Tag { TENTH($last) }
     .done = Tag { $day } wird als Ende des Schlupfs genommen.
-    .mend = Prüfen Sie die Daten.
+    .fix = Prüfen Sie die Daten.
 
 fate_hatched = geschlüpft
 fate_culled = ausgesondert

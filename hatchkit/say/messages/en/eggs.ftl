@@ -3,23 +3,23 @@
 eggs_set_missing =
     .found = batch { $batch }: the number of eggs set is missing
     .done = The batch is left out of rates.
-    .mend = Enter eggs_set.
+    .fix = Enter eggs_set.
 culled_beyond_hatched =
     .found = batch { $batch }: { $culled } culled from { $hatched } hatched, though culled chicks belong to the hatched
     .done = { $culled } are taken as hatched and culled.
-    .mend = Check the row.
+    .fix = Check the row.
 taken_out_twice =
     .found = batch { $batch }: { $looks } eggs taken out at the looks but { $total } in the column removed
     .done = { $looks } is used.
-    .mend = Check the row.
+    .fix = Check the row.
 rows_beyond_set =
     .found = batch { $batch }: { $told } egg rows with a fate but { $set } eggs set
     .done = The batch is left out of rates until one of the two is corrected.
-    .mend = Count again which number is wrong: the eggs set or what became of them.
+    .fix = Count again which number is wrong: the eggs set or what became of them.
 counts_beyond_set =
     .found = batch { $batch }: { $told } eggs in the records ({ WORDS($kinds, kind: "field") }: { LIST($eggs) }) but { $set } eggs set
     .done = The batch is left out of rates until one of the two is corrected.
-    .mend = Count again which number is wrong: the eggs set or what became of them.
+    .fix = Count again which number is wrong: the eggs set or what became of them.
 counts_beyond_rows =
     .found = batch { $batch }: the counts hold { $told } eggs beside the { $rows } egg rows, but { $left } are left
     .done = The egg rows are used, { $left ->
@@ -27,7 +27,7 @@ counts_beyond_rows =
         [one] the other egg is unaccounted for.
        *[other] the other { $left } eggs are unaccounted for.
     }
-    .mend = Check the row.
+    .fix = Check the row.
 opened_two_ways =
     .found = batch { $batch }: the eggs opened and the dead in shell can be read in more than one way
     .done = { $way ->
@@ -36,53 +36,53 @@ opened_two_ways =
         [apart] dead_in_shell is read as counted apart from the eggs opened
        *[clears] The infertile and early dead among the opened eggs are read as clears that were opened
     }, which closes to the eggs set.
-    .mend = If that is wrong, correct the counts.
+    .fix = If that is wrong, correct the counts.
 eggs_unexplained =
     .found = batch { $batch }: the records explain { $told } of { $set } eggs set
     .done = { $lost ->
         [one] One egg is unaccounted for.
        *[other] { $lost } eggs are unaccounted for.
     }
-    .mend = Look for the missing eggs: clears, broken eggs, unhatched eggs.
+    .fix = Look for the missing eggs: clears, broken eggs, unhatched eggs.
 hatch_not_counted =
     .found = batch { $batch }: no hatch counted yet for { $eggs ->
         [one] one egg
        *[other] { $eggs } eggs
     }
     .done = The batch is left out of rates until it is finished.
-    .mend = Enter hatched when the hatch is over.
+    .fix = Enter hatched when the hatch is over.
 rows_against_counts =
     .found = batch { $batch }: { READINGS($kinds) }: { LIST($counts) } by count, { LIST($rows) } by egg rows
     .done = The egg rows are used.
-    .mend = Correct the count or the egg rows.
+    .fix = Correct the count or the egg rows.
 egg_outcome_differs =
     .found = batch { $batch }, egg { $egg }: { WORD($seen, kind: "field") } at the { WORD($look, kind: "stage") }, but in the end { WORD($outcome, kind: "fate") }
     .done = The end is used.
-    .mend = Check this egg's row.
+    .fix = Check this egg's row.
 egg_seen_alive =
     .found = batch { $batch }, egg { $egg }: seen alive on day { $day }, but in the end { WORD($outcome, kind: "fate") }
     .done = Taken as dead, since a living embryo was seen.
-    .mend = Check this egg's row.
+    .fix = Check this egg's row.
 egg_older_than_found =
     .found = batch { $batch }, egg { $egg }: looked like day { $stage } but was found dead by day { $by }
     .done = The look of the embryo is set aside: died between day { $after } and day { $by }.
-    .mend = Check this egg's row.
+    .fix = Check this egg's row.
 egg_younger_than_alive =
     .found = batch { $batch }, egg { $egg }: looked like day { $stage } but was marked alive on day { $alive }
     .done = One of the two is wrong: the interval covers both, day { $after } to day { $by }.
-    .mend = Check this egg's row.
+    .fix = Check this egg's row.
 look_day_taken =
     .found = batch { $batch }: the { WORD($look, kind: "stage") } has counts but no date
     .done = Day { $day } is taken, the usual one.
-    .mend = Enter the date of this look.
+    .fix = Enter the date of this look.
 look_before_setting =
     .found = batch { $batch }: dated before or at the setting: { WORDS($looks, kind: "stage") }
     .done = The counts are kept, the usual day is taken.
-    .mend = Check set_at and the date of the look.
+    .fix = Check set_at and the date of the look.
 off_before_look =
     .found = batch { $batch }: taken off on day { TENTH($off) }, before the last look on day { TENTH($last) }
     .done = Day { $day } is taken for the end of the hatch.
-    .mend = Check the dates.
+    .fix = Check the dates.
 
 fate_hatched = hatched
 fate_culled = culled

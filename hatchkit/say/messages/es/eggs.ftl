@@ -3,23 +3,23 @@
 eggs_set_missing =
     .found = tanda { $batch }: falta el número de huevos puestos
     .done = La tanda se deja fuera de las tasas.
-    .mend = Escriba los huevos puestos (eggs_set).
+    .fix = Escriba los huevos puestos (eggs_set).
 culled_beyond_hatched =
     .found = tanda { $batch }: { $culled } eliminados de { $hatched } nacidos, aunque los eliminados son parte de los nacidos
     .done = { $culled } se toman como nacidos y eliminados.
-    .mend = Revise la fila.
+    .fix = Revise la fila.
 taken_out_twice =
     .found = tanda { $batch }: { $looks } huevos retirados en las ovoscopias, pero { $total } en la columna removed
     .done = Se usa { $looks }.
-    .mend = Revise la fila.
+    .fix = Revise la fila.
 rows_beyond_set =
     .found = tanda { $batch }: { $told } filas de huevos con su fin, pero { $set } huevos puestos
     .done = La tanda se deja fuera de las tasas hasta que se corrija uno de los dos.
-    .mend = Cuente de nuevo qué está mal: los huevos puestos o lo que fue de ellos.
+    .fix = Cuente de nuevo qué está mal: los huevos puestos o lo que fue de ellos.
 counts_beyond_set =
     .found = tanda { $batch }: { $told } huevos en los registros ({ WORDS($kinds, kind: "field") }: { LIST($eggs) }), pero { $set } huevos puestos
     .done = La tanda se deja fuera de las tasas hasta que se corrija uno de los dos.
-    .mend = Cuente de nuevo qué está mal: los huevos puestos o lo que fue de ellos.
+    .fix = Cuente de nuevo qué está mal: los huevos puestos o lo que fue de ellos.
 counts_beyond_rows =
     .found = tanda { $batch }: los recuentos hablan de { $told } huevos además de las { $rows } filas de huevos, pero quedan { $left }
     .done = Se usan las filas de huevos, { $left ->
@@ -27,7 +27,7 @@ counts_beyond_rows =
         [one] el otro huevo es de fin desconocido.
        *[other] los otros { $left } huevos son de fin desconocido.
     }
-    .mend = Revise la fila.
+    .fix = Revise la fila.
 opened_two_ways =
     .found = tanda { $batch }: los huevos abiertos y los muertos en cáscara se pueden leer de más de una manera
     .done = { $way ->
@@ -36,53 +36,53 @@ opened_two_ways =
         [apart] dead_in_shell se lee como contado aparte de los huevos abiertos
        *[clears] Los infértiles y muertos tempranos entre los huevos abiertos se leen como claros abiertos
     }; así la cuenta cuadra.
-    .mend = Si no es así, corrija los recuentos.
+    .fix = Si no es así, corrija los recuentos.
 eggs_unexplained =
     .found = tanda { $batch }: los registros explican { $told } de { $set } huevos puestos
     .done = { $lost ->
         [one] De un huevo no se sabe el fin.
        *[other] De { $lost } huevos no se sabe el fin.
     }
-    .mend = Busque los huevos que faltan: claros, rotos, sin nacer.
+    .fix = Busque los huevos que faltan: claros, rotos, sin nacer.
 hatch_not_counted =
     .found = tanda { $batch }: aún no se contó el nacimiento de { $eggs ->
         [one] un huevo
        *[other] { $eggs } huevos
     }
     .done = La tanda se deja fuera de las tasas hasta que termine.
-    .mend = Escriba los nacidos (hatched) cuando termine el nacimiento.
+    .fix = Escriba los nacidos (hatched) cuando termine el nacimiento.
 rows_against_counts =
     .found = tanda { $batch }: { READINGS($kinds) }: { LIST($counts) } según el recuento, { LIST($rows) } según las filas de huevos
     .done = Se usan las filas de huevos.
-    .mend = Corrija el recuento o las filas de huevos.
+    .fix = Corrija el recuento o las filas de huevos.
 egg_outcome_differs =
     .found = tanda { $batch }, huevo { $egg }: { WORD($look, kind: "stage") }: { WORD($seen, kind: "field") }, pero al final: { WORD($outcome, kind: "fate") }
     .done = Se usa el final.
-    .mend = Revise la fila de este huevo.
+    .fix = Revise la fila de este huevo.
 egg_seen_alive =
     .found = tanda { $batch }, huevo { $egg }: visto vivo el día { $day }, pero al final: { WORD($outcome, kind: "fate") }
     .done = Se toma como muerto, pues se vio un embrión vivo.
-    .mend = Revise la fila de este huevo.
+    .fix = Revise la fila de este huevo.
 egg_older_than_found =
     .found = tanda { $batch }, huevo { $egg }: parecía del día { $stage }, pero se halló muerto a más tardar el día { $by }
     .done = El aspecto del embrión se deja de lado: murió entre el día { $after } y el día { $by }.
-    .mend = Revise la fila de este huevo.
+    .fix = Revise la fila de este huevo.
 egg_younger_than_alive =
     .found = tanda { $batch }, huevo { $egg }: parecía del día { $stage }, pero se anotó vivo el día { $alive }
     .done = Uno de los dos está mal: el intervalo abarca ambos, del día { $after } al día { $by }.
-    .mend = Revise la fila de este huevo.
+    .fix = Revise la fila de este huevo.
 look_day_taken =
     .found = tanda { $batch }: hay recuentos sin fecha: { WORD($look, kind: "stage") }
     .done = Se toma el día { $day }, el habitual.
-    .mend = Escriba la fecha de esta ovoscopia.
+    .fix = Escriba la fecha de esta ovoscopia.
 look_before_setting =
     .found = tanda { $batch }: con fecha de antes de la puesta o de ella misma: { WORDS($looks, kind: "stage") }
     .done = Los recuentos se mantienen, se toma el día habitual.
-    .mend = Revise set_at y la fecha de la ovoscopia.
+    .fix = Revise set_at y la fecha de la ovoscopia.
 off_before_look =
     .found = tanda { $batch }: retirada el día { TENTH($off) }, antes de la última ovoscopia del día { TENTH($last) }
     .done = Se toma el día { $day } como fin del nacimiento.
-    .mend = Revise las fechas.
+    .fix = Revise las fechas.
 
 fate_hatched = nacido
 fate_culled = eliminado

@@ -3,23 +3,23 @@
 eggs_set_missing =
     .found = couvée { $batch } : le nombre d’œufs mis manque
     .done = La couvée est laissée hors des taux.
-    .mend = Écrivez le nombre d’œufs mis (eggs_set).
+    .fix = Écrivez le nombre d’œufs mis (eggs_set).
 culled_beyond_hatched =
     .found = couvée { $batch } : { $culled } éliminés pour { $hatched } éclos, alors que les éliminés font partie des éclos
     .done = { $culled } sont pris comme éclos et éliminés.
-    .mend = Vérifiez la ligne.
+    .fix = Vérifiez la ligne.
 taken_out_twice =
     .found = couvée { $batch } : { $looks } œufs retirés aux mirages, mais { $total } dans la colonne removed
     .done = { $looks } est utilisé.
-    .mend = Vérifiez la ligne.
+    .fix = Vérifiez la ligne.
 rows_beyond_set =
     .found = couvée { $batch } : { $told } lignes d’œufs avec un sort, mais { $set } œufs mis
     .done = La couvée est laissée hors des taux jusqu’à ce que l’un des deux soit corrigé.
-    .mend = Recomptez ce qui est faux : les œufs mis, ou ce qu’ils sont devenus.
+    .fix = Recomptez ce qui est faux : les œufs mis, ou ce qu’ils sont devenus.
 counts_beyond_set =
     .found = couvée { $batch } : { $told } œufs dans les relevés ({ WORDS($kinds, kind: "field") } : { LIST($eggs) }), mais { $set } œufs mis
     .done = La couvée est laissée hors des taux jusqu’à ce que l’un des deux soit corrigé.
-    .mend = Recomptez ce qui est faux : les œufs mis, ou ce qu’ils sont devenus.
+    .fix = Recomptez ce qui est faux : les œufs mis, ou ce qu’ils sont devenus.
 counts_beyond_rows =
     .found = couvée { $batch } : les nombres parlent de { $told } œufs à côté des { $rows } lignes d’œufs, mais il en reste { $left }
     .done = Les lignes d’œufs sont utilisées, { $left ->
@@ -27,7 +27,7 @@ counts_beyond_rows =
         [1] l’autre œuf a un sort inconnu.
        *[other] les { $left } autres œufs ont un sort inconnu.
     }
-    .mend = Vérifiez la ligne.
+    .fix = Vérifiez la ligne.
 opened_two_ways =
     .found = couvée { $batch } : les œufs ouverts et les morts en coquille peuvent se lire de plusieurs façons
     .done = { $way ->
@@ -36,53 +36,53 @@ opened_two_ways =
         [apart] dead_in_shell est lu comme compté à part des œufs ouverts
        *[clears] Les non fécondés et les morts précoces parmi les œufs ouverts sont lus comme des clairs ouverts
     } ; ainsi le compte tombe juste.
-    .mend = Si c’est faux, corrigez les nombres.
+    .fix = Si c’est faux, corrigez les nombres.
 eggs_unexplained =
     .found = couvée { $batch } : les relevés expliquent { $told } des { $set } œufs mis
     .done = { $lost ->
         [1] Le sort d’un œuf est inconnu.
        *[other] Le sort de { $lost } œufs est inconnu.
     }
-    .mend = Cherchez les œufs manquants : clairs, cassés, non éclos.
+    .fix = Cherchez les œufs manquants : clairs, cassés, non éclos.
 hatch_not_counted =
     .found = couvée { $batch } : l’éclosion de { $eggs ->
         [1] un œuf
        *[other] { $eggs } œufs
     } n’est pas encore comptée
     .done = La couvée est laissée hors des taux jusqu’à ce qu’elle soit finie.
-    .mend = Écrivez les éclos (hatched) quand l’éclosion est finie.
+    .fix = Écrivez les éclos (hatched) quand l’éclosion est finie.
 rows_against_counts =
     .found = couvée { $batch } : { READINGS($kinds) } : { LIST($counts) } d’après le compte, { LIST($rows) } d’après les lignes d’œufs
     .done = Les lignes d’œufs sont utilisées.
-    .mend = Corrigez le compte ou les lignes d’œufs.
+    .fix = Corrigez le compte ou les lignes d’œufs.
 egg_outcome_differs =
     .found = couvée { $batch }, œuf { $egg } : { WORD($look, kind: "stage") } : { WORD($seen, kind: "field") }, mais à la fin : { WORD($outcome, kind: "fate") }
     .done = La fin est utilisée.
-    .mend = Vérifiez la ligne de cet œuf.
+    .fix = Vérifiez la ligne de cet œuf.
 egg_seen_alive =
     .found = couvée { $batch }, œuf { $egg } : vu vivant au jour { $day }, mais à la fin : { WORD($outcome, kind: "fate") }
     .done = Pris comme mort, puisqu’un embryon vivant a été vu.
-    .mend = Vérifiez la ligne de cet œuf.
+    .fix = Vérifiez la ligne de cet œuf.
 egg_older_than_found =
     .found = couvée { $batch }, œuf { $egg } : ressemblait au jour { $stage }, mais trouvé mort au plus tard au jour { $by }
     .done = L’aspect de l’embryon est laissé de côté : mort entre le jour { $after } et le jour { $by }.
-    .mend = Vérifiez la ligne de cet œuf.
+    .fix = Vérifiez la ligne de cet œuf.
 egg_younger_than_alive =
     .found = couvée { $batch }, œuf { $egg } : ressemblait au jour { $stage }, mais noté vivant au jour { $alive }
     .done = L’un des deux est faux : l’intervalle couvre les deux, du jour { $after } au jour { $by }.
-    .mend = Vérifiez la ligne de cet œuf.
+    .fix = Vérifiez la ligne de cet œuf.
 look_day_taken =
     .found = couvée { $batch } : des nombres mais pas de date : { WORD($look, kind: "stage") }
     .done = Le jour { $day } est pris, le jour habituel.
-    .mend = Écrivez la date de ce mirage.
+    .fix = Écrivez la date de ce mirage.
 look_before_setting =
     .found = couvée { $batch } : daté d’avant la mise ou de la mise même : { WORDS($looks, kind: "stage") }
     .done = Les nombres sont gardés, le jour habituel est pris.
-    .mend = Vérifiez set_at et la date du mirage.
+    .fix = Vérifiez set_at et la date du mirage.
 off_before_look =
     .found = couvée { $batch } : sortie au jour { TENTH($off) }, avant le dernier mirage au jour { TENTH($last) }
     .done = Le jour { $day } est pris pour la fin de l’éclosion.
-    .mend = Vérifiez les dates.
+    .fix = Vérifiez les dates.
 
 fate_hatched = éclos
 fate_culled = éliminé
