@@ -230,10 +230,6 @@ def test_ranges_nest_and_cover_every_species():
             for air in ("fan", "strong fan", "still", "egg"):
                 limits = ranges.limits(figures, stage=stage, air=air)
                 assert (np.diff(limits[:, 0]) < 0).all() and (np.diff(limits[:, 1]) > 0).all(), species
-    table = ranges.temperature_range(species_table.loc["ostrich"], stage="hatching", air="still")
-    assert np.allclose(
-        table[["low_c", "high_c"]], ranges.limits(species_table.loc["ostrich"], stage="hatching", air="still")
-    )
 
 
 def test_common_settings_lie_in_the_hens_range():

@@ -21,10 +21,6 @@ SMUDGED = dict(batch="smudged", flock="a", eggs_set=14, day1=9, dead1=1, hatched
 AWAY = dict(batch="away", flock="b", eggs_set=10, hatched=4)
 
 
-def said_of(table):
-    return "\n".join(not_counted_words(table.attrs["not_counted"], table.attrs["batches"]))
-
-
 def three():
     return tiny_season([GOOD, SMUDGED, AWAY])
 
