@@ -20,7 +20,6 @@ NEEDED = [
     "matplotlib",
     "jupyterlab",
     "scipy",
-    "statsmodels",
     "openpyxl",
     "python_calamine",
     "charset_normalizer",
@@ -29,7 +28,7 @@ NEEDED = [
     "jinja2",
     "ipywidgets",
 ]
-NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "psychrolib", "icalendar", "selenium"]
+NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "psychrolib", "statsmodels", "icalendar", "selenium"]
 
 
 class SetupError(Exception):

@@ -13,7 +13,7 @@ from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
 
 
-def review(season, *, unit: str = "C", progress=None) -> Findings:
+def review(season, *, unit: str = "C", progress=None, each=None) -> Findings:
     """What a season's records answer: what cost most, where the eggs went, whether it is more than luck, and so on.
 
     Parameters
@@ -21,8 +21,8 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     season : Season
     unit : {"C", "F"}
         Unit in which temperatures are shown.
-    progress : callable, optional
-        Called with (questions answered, questions in all).
+    progress, each : callable, optional
+        Called with (questions answered, questions in all), and with each finding as soon as it is made.
 
     Returns
     -------
@@ -32,14 +32,15 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     from hatchkit.units import check_unit
 
     work = Work(season, check_unit(unit))
-    found = answers((most, *season_losses.ASKED, *season_climate.ASKED, causes), work, progress)
+    # What is read first takes longest to work out: it is asked last, and the others are drawn meanwhile.
+    *found, first = answers((*season_losses.ASKED, *season_climate.ASKED, causes, most), work, progress, each)
     unknown = tuple(
         Said(f"season_unknown_{name}", {"right": 37.5}) for name in ("cause", "clear", "day", "probe", "illness")
     )
     return Findings(
         "season",
         {**season_facts(season), **work.totals},
-        found,
+        (first, *found),
         records(season),
         unknown,
         unit,

@@ -21,6 +21,10 @@ def left_out(season) -> pd.DataFrame:
 
     Either nothing is known of how the batch ended (not finished yet), or its records cannot be read.
     """
+    return season.once(("left_out",), lambda: _left_out(season)).copy(deep=False)
+
+
+def _left_out(season) -> pd.DataFrame:
     records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
     rows = []
     for batch, part in by_batch(season.fates).items():

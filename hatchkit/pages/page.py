@@ -17,7 +17,13 @@ from hatchkit.say import text
 
 
 def page(
-    findings: Findings, *, full: bool = False, language: str | None = None, today: date | None = None, progress=None
+    findings: Findings,
+    *,
+    full: bool = False,
+    language: str | None = None,
+    today: date | None = None,
+    progress=None,
+    draw=parts.picture,
 ) -> str:
     """One HTML page: the first finding on the first screen, the others as sections, the records at the end.
 
@@ -32,6 +38,8 @@ def page(
         The day that the page says it was made on.
     progress : callable, optional
         Called with (findings laid out, findings in all).
+    draw : callable, optional
+        Gives the HTML of a picture, as `parts.picture` does (`drawing.Drawer` has them drawn already).
 
     Returns
     -------
@@ -40,7 +48,7 @@ def page(
     language, unit = language or findings.language, findings.unit
     laid_out = []
     for number, one in enumerate((*findings.found, findings.records), start=1):
-        laid_out.append(_section(one, language, unit))
+        laid_out.append(_section(one, language, unit, draw))
         if progress:
             progress(number, len(findings) + 1)
     *sections, records = laid_out
@@ -67,7 +75,9 @@ def page(
     )
 
 
-def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None, progress=None) -> Path:
+def write_page(
+    findings: Findings, out, *, full: bool = False, language: str | None = None, progress=None, draw=parts.picture
+) -> Path:
     """Write the page of `findings` to the file `out`; HatchkitError if it can't be written.
 
     Parameters
@@ -76,7 +86,7 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
         From ``hk.review``, ``hk.poor_hatch`` or ``hk.years``.
     out : path
         An .html file; pictures are inside, nothing is fetched when it is opened.
-    full, language, progress
+    full, language, progress, draw
         As in `page`.
 
     Returns
@@ -88,7 +98,7 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     from hatchkit.writing import whole_file
 
     out = safe_output(out, season=findings.facts.get("folder"), suffix=(".html", ".htm"))
-    html = page(findings, full=full, language=language, progress=progress)
+    html = page(findings, full=full, language=language, progress=progress, draw=draw)
     with whole_file(out) as part:
         part.write_text(html, encoding="utf-8")
     return out
@@ -106,11 +116,11 @@ def _version(facts: dict) -> dict:
     return {"today": facts["today"], "version": __version__}
 
 
-def _section(one, language: str, unit: str) -> dict:
+def _section(one, language: str, unit: str, draw) -> dict:
     """The texts and pictures of one finding."""
 
     def laid(pieces):
-        return [parts.part(piece, language, unit) for piece in pieces]
+        return [parts.part(piece, language, unit, draw) for piece in pieces]
 
     more = [one.table, *one.more] if one.table is not None else list(one.more)
     return dict(
@@ -118,7 +128,7 @@ def _section(one, language: str, unit: str) -> dict:
         ask=parts.message(f"ask_{one.question}", one.facts, language, unit),
         answer=parts.message(one.answer, one.facts, language, unit),
         sure=text(f"how_sure_{one.sure}", {}, language),
-        picture=parts.picture(one.picture, language, unit) if one.picture else "",
+        picture=draw(one.picture, language, unit) if one.picture else "",
         plain=laid(one.plain),
         more=laid(more),
         cautions=cautions(*one.cautions, language=language),

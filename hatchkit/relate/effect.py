@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.relate import bayes
-from hatchkit.relate.cloglog import dispersion
+from hatchkit.relate.cloglog import ETA_RANGE, dispersion, fit_many
 from hatchkit.relate.verdict import rules
 
 #: A log hazard ratio beyond this (400 times the rate) is a fit that separated, not a finding.
@@ -122,25 +122,24 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     freedom = max(len(np.unique(batch)) - 1 - (columns.shape[1] - cells), 1)
     weight, k = np.ones(len(died)), 0.0
     for _ in range(3):
-        fit = statsmodels_fit(died, at_risk, columns, offset, weight)
-        if _ran_away(fit, columns, offset):
+        coef, covariance, share = _fit(died, at_risk, columns, offset, weight)
+        if _ran_away(coef, columns, offset):
             return {"hazard_ratio": np.nan, "log_ratio": np.nan}
-        share = np.clip(fit.fittedvalues, 1e-12, 1 - 1e-12)
         k = spread_moment(died, at_risk, share, max(len(died) - columns.shape[1], 1))
         if k == 0 and (weight == 1).all():
             break
         weight = 1 / (1 + (at_risk - 1) * k * share / (1 - share))
-    fit = statsmodels_fit(died, at_risk, columns, offset, weight)
-    if _ran_away(fit, columns, offset):
-        return {"hazard_ratio": np.nan, "log_ratio": np.nan}
-    share = np.clip(fit.fittedvalues, 1e-12, 1 - 1e-12)
+    else:
+        coef, covariance, share = _fit(died, at_risk, columns, offset, weight)
+        if _ran_away(coef, columns, offset):
+            return {"hazard_ratio": np.nan, "log_ratio": np.nan}
     phi = max(
         1.0,
         float(dispersion(died * weight, at_risk * weight, share, max(len(died) - columns.shape[1], 1))),
         _batch_dispersion(died, at_risk, share, weight, batch, freedom),
     )
-    error = float(np.sqrt(fit.cov_params()[0, 0] / fit.scale * phi))
-    log_ratio = float(fit.params[0])
+    error = float(np.sqrt(covariance[0, 0] * phi))
+    log_ratio = float(coef[0])
     errors = [(error, freedom)]
     if len(np.unique(batch)) < len(died):
         errors.append(shared_error(died, at_risk, columns, share, weight, batch, freedom))
@@ -162,37 +161,21 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     }
 
 
-def _ran_away(fit, columns, offset) -> bool:
-    """Whether the fit separated: statsmodels then calls itself converged at 23 with an error of thousands."""
-    if not np.isfinite(fit.params).all() or abs(fit.params[0]) > RUNAWAY:
+def _fit(died, at_risk, columns, offset, weight):
+    """Coefficients, their covariance and the fitted shares of one season; not finite where it cannot be fitted."""
+    try:
+        coef, covariance, share = fit_many(died * weight, at_risk * weight, columns, offset)
+    except np.linalg.LinAlgError:
+        nothing = np.full(columns.shape[1], np.nan)
+        return nothing, np.outer(nothing, nothing), np.full(len(died), np.nan)
+    return coef[0], covariance[0], np.clip(share[0], 1e-12, 1 - 1e-12)
+
+
+def _ran_away(coef, columns, offset) -> bool:
+    """Whether the fit separated: it then stands still at a ratio of thousands, with an error as large."""
+    if not np.isfinite(coef).all() or abs(coef[0]) > RUNAWAY:
         return True
-    return bool((columns @ fit.params + offset).max() > 3.5)
-
-
-def statsmodels_fit(died, at_risk, columns, offset, weight=1.0):
-    """Binomial GLM with complementary log-log link on shares and weights.
-
-    Shares with ``var_weights`` rather than a two-column response: with ``scale="X2"`` the two-column form
-    gives a wrong scale in statsmodels 0.15 (0.098 instead of 1.862 for Crowder's seeds). The family is
-    made anew for each fit, since a Binomial object keeps the counts of the last model it served.
-    """
-    import warnings
-
-    from statsmodels.genmod.families import Binomial, links
-    from statsmodels.genmod.generalized_linear_model import GLM
-
-    family = Binomial(link=links.CLogLog())
-    model = GLM(
-        died / at_risk,
-        columns,
-        family=family,
-        var_weights=at_risk * weight,
-        offset=np.broadcast_to(offset, died.shape),
-    )
-    # Separation is looked for by the caller, who sees the counts; the library's hint would reach the reader.
-    with warnings.catch_warnings():
-        warnings.simplefilter("ignore")
-        return model.fit(tol=1e-11)
+    return bool((columns @ coef + offset).max() > ETA_RANGE[1])
 
 
 def spread_moment(died, at_risk, share, freedom) -> float:

@@ -40,11 +40,31 @@ def chance_of_at_least(chicks, eggs, mu, rho=0.0):
     rho : float or array
         Intra-batch correlation, 0 (binomial) to below 1.
     """
-    from scipy import stats
+    from scipy.special import betainc
 
     if np.all(np.asarray(rho) == 0):
-        return stats.binom.sf(chicks - 1, eggs, mu)
-    return stats.betabinom.sf(chicks - 1, eggs, *shapes(mu, rho))
+        mu = np.asarray(mu, float)
+        return betainc(chicks, eggs - chicks + 1, mu) if 0 < chicks <= eggs else np.where(chicks <= 0, 1.0, 0.0 * mu)
+    return at_least(chicks, eggs, *shapes(mu, rho))
+
+
+def probability(chicks, eggs, a, b):
+    """P(exactly so many chicks) where the hatch rate has the beta distribution (a, b); arrays broadcast."""
+    from scipy.special import betaln, gammaln
+
+    ways = gammaln(eggs + 1) - gammaln(chicks + 1) - gammaln(eggs - chicks + 1)
+    return np.exp(ways + betaln(chicks + a, eggs - chicks + b) - betaln(a, b))
+
+
+def at_least(chicks, eggs, a, b):
+    """P(at least so many chicks), summed on the side of fewer terms; `a` and `b` are arrays of one shape."""
+    a, b = np.asarray(a, float), np.asarray(b, float)
+    if chicks <= 0 or chicks > eggs:
+        return np.full(a.shape, float(chicks <= 0))
+    below = chicks <= eggs - chicks
+    side = np.arange(chicks) if below else np.arange(chicks, eggs + 1)
+    total = probability(side.reshape(-1, *[1] * a.ndim), eggs, a, b).sum(axis=0)
+    return np.clip(1 - total if below else total, 0.0, 1.0)
 
 
 def eggs_for(chicks, mu, rho=0.0, *, sure=0.9):
@@ -118,22 +138,17 @@ def _log_beta_binomial(count, total):
 
 def predicted(weight, eggs):
     """P(0), P(1), ... P(eggs) chicks from one future set, averaged over what is not known."""
-    from scipy import stats
-
     keep = weight > 1e-6
     mu, rho = np.broadcast_to(MU[:, None], weight.shape)[keep], np.broadcast_to(RHO, weight.shape)[keep]
-    a, b = shapes(mu, rho)
-    each = stats.betabinom.pmf(np.arange(eggs + 1)[:, None], eggs, a, b)
+    each = probability(np.arange(eggs + 1)[:, None], eggs, *shapes(mu, rho))
     return each @ (weight[keep] / weight[keep].sum())
 
 
 def chance_learned(weight, chicks, eggs):
     """P(at least `chicks` from `eggs`) averaged over the grid weights of `learn`."""
-    from scipy import stats
-
     keep = weight > 1e-6
     mu, rho = np.broadcast_to(MU[:, None], weight.shape)[keep], np.broadcast_to(RHO, weight.shape)[keep]
-    tails = stats.betabinom.sf(chicks - 1, eggs, *shapes(mu, rho))
+    tails = at_least(chicks, eggs, *shapes(mu, rho))
     return float(tails @ (weight[keep] / weight[keep].sum()))
 
 

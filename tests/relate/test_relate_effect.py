@@ -7,7 +7,7 @@ import statsmodels.api as sm
 
 from hatchkit.relate.cloglog import dispersion, fit_many
 from hatchkit.relate.design import design
-from hatchkit.relate.effect import effect, independent, shared_error, spread_moment, statsmodels_fit, weighted_fit
+from hatchkit.relate.effect import effect, independent, shared_error, spread_moment, weighted_fit
 
 
 def made(died, dose, *, eggs=48, days=7, **more):
@@ -25,6 +25,13 @@ def made(died, dose, *, eggs=48, days=7, **more):
     )
 
 
+def library_fit(died, at_risk, columns, offset):
+    """The same model by statsmodels: shares with weights, since its two-column form gives a wrong scale in 0.15."""
+    family = sm.families.Binomial(link=sm.families.links.CLogLog())
+    offset = np.broadcast_to(offset, died.shape)
+    return sm.GLM(died / at_risk, columns, family=family, var_weights=at_risk, offset=offset).fit(tol=1e-11)
+
+
 def test_many_seasons_fit_as_statsmodels_fits_each():
     rng = np.random.default_rng(5)
     columns = np.column_stack([np.ones(30), rng.integers(0, 2, 30), rng.normal(size=30)])
@@ -33,7 +40,7 @@ def test_many_seasons_fit_as_statsmodels_fits_each():
     offset = np.log(rng.integers(3, 9, 30).astype(float))
     coef, covariance, share = fit_many(died, eggs, columns, offset)
     for one, b, v, p in zip(died, coef, covariance, share, strict=True):
-        fit = statsmodels_fit(one, eggs, columns, offset)
+        fit = library_fit(one, eggs, columns, offset)
         assert b == pytest.approx(fit.params, abs=1e-7)
         assert v == pytest.approx(fit.cov_params(), rel=1e-5)
         assert p == pytest.approx(fit.fittedvalues, abs=1e-8)
@@ -43,7 +50,7 @@ def test_without_extra_spread_the_weighted_fit_is_the_plain_one():
     died = np.array([1, 2, 1, 0, 1, 2, 1, 1, 2, 1, 4, 3, 5, 4.0])
     dose = np.r_[np.zeros(10), np.ones(4)]
     found = weighted_fit(died, np.full(14, 48.0), np.column_stack([dose, np.ones(14)]), np.zeros(14), np.arange(14), 1)
-    plain = statsmodels_fit(died, np.full(14, 48.0), np.column_stack([dose, np.ones(14)]), np.zeros(14))
+    plain = library_fit(died, np.full(14, 48.0), np.column_stack([dose, np.ones(14)]), np.zeros(14))
     assert found["spread"] == 0 and found["phi"] == 1
     assert found["log_ratio"] == pytest.approx(plain.params[0], abs=1e-9)
     assert found["error"] == pytest.approx(plain.bse[0], rel=1e-6)
@@ -106,17 +113,6 @@ def test_a_batch_that_is_bad_in_all_its_windows_widens_the_interval():
     assert found["freedom"] == 18
 
 
-def test_a_family_object_is_never_shared_between_fits():
-    # A Binomial family keeps the counts of its last model: an earlier model's likelihood then changes.
-    columns = np.ones((4, 1))
-    first = statsmodels_fit(np.array([1.0, 2, 0, 1]), np.full(4, 20.0), columns, 0.0)
-    before = first.llf
-    statsmodels_fit(np.array([5.0, 9, 7, 8, 3]), np.full(5, 90.0), np.ones((5, 1)), 0.0)
-    assert sm.GLM(first.model.endog, columns, family=first.model.family, var_weights=np.full(4, 20.0)).fit().llf == (
-        pytest.approx(before)
-    )
-
-
 def test_an_incubator_that_holds_one_species_only_does_not_send_the_season_to_the_small_model():
     rng = np.random.default_rng(12)
     dose = np.tile([0, 0, 0, 1.0], 5)
@@ -153,10 +149,11 @@ def several(seed, *, batches=12, windows=3):
     return died, eggs, columns, batch
 
 
+@pytest.mark.filterwarnings("ignore:Perfect separation")  # the library's hint where the fit meets every count
 def test_where_batches_do_not_differ_the_shared_error_is_that_of_the_plain_model():
     _, eggs, columns, batch = several(1)
     died = 6.0 + np.tile([1.0, 0.0, -1.0], 12)
-    fit = statsmodels_fit(died, eggs, columns, 0.0)
+    fit = library_fit(died, eggs, columns, 0.0)
     error, freedom = shared_error(died, eggs, columns, fit.fittedvalues, np.ones(36), batch, 10)
     assert 1 <= freedom <= 10
     assert error == pytest.approx(fit.bse[0], rel=1e-8)
@@ -164,7 +161,7 @@ def test_where_batches_do_not_differ_the_shared_error_is_that_of_the_plain_model
 
 def test_the_shared_error_equals_the_full_matrix_written_out():
     died, eggs, columns, batch = several(2)
-    fit = statsmodels_fit(died, eggs, columns, 0.0)
+    fit = library_fit(died, eggs, columns, 0.0)
     share = fit.fittedvalues
     slope = eggs * -np.log1p(-share) * (1 - share)
     same = batch[:, None] == batch[None, :]
@@ -209,7 +206,7 @@ def test_a_spread_that_is_far_above_luck_is_known_with_the_freedom_of_the_batche
     eggs = np.full(24, 1e6)
     columns = np.column_stack([np.repeat(np.arange(12) < 4, 2).astype(float), np.tile(np.eye(2), (12, 1))])
     died = np.round(1e4 * np.exp(rng.normal(0, 0.3, 12))[batch])
-    share = statsmodels_fit(died, eggs, columns, 0.0).fittedvalues
+    share = library_fit(died, eggs, columns, 0.0).fittedvalues
     assert shared_error(died, eggs, columns, share, np.ones(24), batch, 10)[1] == pytest.approx(10, rel=0.02)
 
 
