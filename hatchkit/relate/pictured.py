@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from hatchkit import reference
-
 
 def losses_against_dose(batches) -> dict:
     """Facts of `figures.relate.losses_against_dose`: hit, above, worst, worst_share, worst_high, free, free_above.
@@ -42,34 +40,4 @@ def hazard_by_window(windows) -> dict:
         sure=bool(row["low"] > 1),
         clear=int((known["low"] > 1).sum()),
         count=len(known),
-    )
-
-
-def losses_beside_exposure(exposure) -> dict:
-    """Facts of `figures.relate.losses_beside_exposure`: spells, their batches, the worst stretch, unlogged ones.
-
-    A stretch counts as one with a spell where its `dose` is above 0, or, in a table without doses, where the egg met
-    at least the degree-hours that count (``reference/dose_measures.csv``).
-    """
-    met = _met(exposure)
-    share = (exposure["died"] / exposure["at_risk"].where(exposure["at_risk"] > 0)).astype(float)
-    worst = exposure.loc[share.idxmax()] if share.notna().any() else None
-    return dict(
-        spells=int(met.sum()),
-        batches=list(dict.fromkeys(exposure.loc[met, "batch"].astype(str))),
-        worst="" if worst is None else str(worst["batch"]),
-        worst_share=0.0 if worst is None else float(share.max()),
-        day_from=0.0 if worst is None else float(worst["day_start"]),
-        day_to=0.0 if worst is None else float(worst["day_end"]),
-        met=bool(worst is not None and met[worst.name]),
-        dark=int((~(exposure["share_logged"] > 0)).sum()),
-    )
-
-
-def _met(exposure):
-    if "dose" in exposure:
-        return exposure["dose"] > 0
-    least = reference.load("dose_measures").set_index("measure")["least"]
-    return (exposure["egg_degree_hours_warm"] >= least["egg_degree_hours_warm"]) | (
-        exposure["egg_degree_hours_cold"] >= least["egg_degree_hours_cold"]
     )

@@ -185,15 +185,6 @@ def hazard_by_window():
     )
 
 
-@picture
-def losses_beside_exposure():
-    table = relation().exposure
-    return (
-        relate_pictures.losses_beside_exposure(table),
-        say.text("picture_losses_beside_exposure", related.losses_beside_exposure(table)),
-    )
-
-
 @cache
 def excursions():
     return hk.find_excursions(season())

@@ -9,7 +9,7 @@ import pytest
 import hatchkit as hk
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
-from hatchkit.relate import alt_words, words
+from hatchkit.relate import words
 from hatchkit.relate.design import design, with_dose
 from hatchkit.relate.exposure import add_doses, batch_tracks, exposure
 from hatchkit.relate.late import next_windows
@@ -285,12 +285,6 @@ def test_words_never_show_a_bare_p_value_and_always_the_question(found):
         assert "Asked before looking" in said
 
 
-def test_alt_texts_say_what_the_pictures_show(found):
-    assert "the second candling" in alt_words.hazard_alt(found)
-    assert "4 exposed" in alt_words.dose_alt(found)
-    assert "48 windows of 16 batches" in alt_words.exposure_alt(found.exposure)
-
-
 def test_one_batch_alone_in_its_season_can_only_be_described():
     table = made_exposure()
     alone = compare(table[table["batch"] == "b1"], "b1")
@@ -334,8 +328,6 @@ def test_poor_seasons_give_a_verdict_in_words_and_no_exception(name):
     assert relation.words().endswith((".", "?")) and "nan" not in relation.words()
     if name not in ("no incubator named", "all in one machine at once"):
         assert relation.verdict.startswith(UNTOLD), relation.verdict
-    alts = alt_words.hazard_alt(relation), alt_words.dose_alt(relation), alt_words.exposure_alt(relation.exposure)
-    assert all(said.endswith(".") for said in alts)
 
 
 def unseen_hit(**more):
@@ -366,7 +358,3 @@ def test_different_reasons_for_leaving_windows_out_are_told_apart():
 def test_without_any_log_the_verdict_is_all_that_is_said():
     table = made_exposure().assign(share_logged=0.0, egg_degree_hours_warm=np.nan, egg_degree_hours_cold=np.nan)
     assert relate_exposure(table).words() == "Cannot tell: no window of any batch was logged."
-
-
-def test_the_picture_points_to_the_verdict_wherever_that_stands():
-    assert "below" not in alt_words.SHOWS_NOT_PROVES and "above" not in alt_words.SHOWS_NOT_PROVES

@@ -254,13 +254,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = nichts zu vergleichen
 drawn_same = gleich
 drawn_hazard_axis = Sterberate, wenn betroffen, als Vielfaches der anderen
-drawn_beside_up = Balken: gestorbene Embryonen (höchster: { SHARE($share) })
-drawn_beside_down = ▲ Ei zu warm  ▼ zu kalt, in °{ $unit }·h  ? nicht bekannt
-drawn_beside_axis = Alter (Tage seit dem Einlegen){ $left_out ->
-        [0] { "" }
-        [one] ; 1 weitere Brut ist nicht gezeichnet
-       *[other] ; { $left_out } weitere Bruten sind nicht gezeichnet
-    }
 
 picture_hazard_by_window = { $name ->
         [none] Kein Zeitraum lässt sich vergleichen: im selben Zeitraum braucht es Embryonen mit Hitze oder Kälte und andere ohne.
@@ -274,20 +267,6 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
-picture_losses_beside_exposure = { $spells ->
-        [0] In keinem Zeitraum zwischen zwei Schierterminen waren Eier über das Alltägliche hinaus zu warm oder zu kalt.
-       *[other] Eier waren in { $spells ->
-            [one] 1 Zeitraum
-           *[other] { $spells } Zeiträumen
-        } zwischen zwei Schierterminen zu warm oder zu kalt (Bruten { LIST($batches) }). Die meisten Embryonen starben in einem Zeitraum von Brut { $worst } ({ SHARE($worst_share) }, Tage { NUMBER($day_from, maximumFractionDigits: 0) } bis { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] in dem es eine solche Phase gab
-           *[no] in dem es keine gab
-        }.
-    } { $dark ->
-        [0] Jeder Zeitraum ist aufgezeichnet.
-        [one] 1 Zeitraum hat keine Aufzeichnung.
-       *[other] { $dark } Zeiträume haben keine Aufzeichnung.
-    } Das Bild beweist nichts.
 
 drawn_look_candle1 = zum ersten Schieren
 drawn_look_candle2 = zum zweiten Schieren

@@ -260,13 +260,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = nothing to compare
 drawn_same = same
 drawn_hazard_axis = Rate of death when exposed, as a multiple of the others
-drawn_beside_up = Bars: embryos that died (highest: { SHARE($share) })
-drawn_beside_down = ▲ egg too warm  ▼ too cold, in °{ $unit }·h  ? not known
-drawn_beside_axis = Age (days since setting){ $left_out ->
-        [0] { "" }
-        [one] ; 1 more batch is not drawn
-       *[other] ; { $left_out } more batches are not drawn
-    }
 
 picture_hazard_by_window = { $name ->
         [none] No stretch can be compared: embryos that met heat or cold and others that did not are needed in the same stretch.
@@ -280,20 +273,6 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
-picture_losses_beside_exposure = { $spells ->
-        [0] In no stretch between two looks were eggs too warm or too cold beyond the everyday.
-       *[other] Eggs were too warm or too cold in { $spells ->
-            [one] 1 stretch
-           *[other] { $spells } stretches
-        } between two looks (batches { LIST($batches) }). Most embryos died in one of batch { $worst } ({ SHARE($worst_share) }, days { NUMBER($day_from, maximumFractionDigits: 0) } to { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] which had such a spell
-           *[no] which had none
-        }.
-    } { $dark ->
-        [0] Every stretch is logged.
-        [one] 1 stretch has no log.
-       *[other] { $dark } stretches have no log.
-    } The picture proves nothing.
 
 drawn_look_candle1 = the first candling
 drawn_look_candle2 = the second candling

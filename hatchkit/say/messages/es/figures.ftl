@@ -254,13 +254,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = nada que comparar
 drawn_same = igual
 drawn_hazard_axis = Tasa de muerte de los expuestos, en múltiplos de los otros
-drawn_beside_up = Barras: embriones muertos (la más alta: { SHARE($share) })
-drawn_beside_down = ▲ huevo muy caliente  ▼ muy frío, en °{ $unit }·h  ? no se sabe
-drawn_beside_axis = Edad (días desde la puesta a incubar){ $left_out ->
-        [0] { "" }
-        [one] ; 1 tanda más no se dibuja
-       *[other] ; { $left_out } tandas más no se dibujan
-    }
 
 picture_hazard_by_window = { $name ->
         [none] Ningún tramo se puede comparar: en el mismo tramo hacen falta embriones con calor o frío y otros sin ellos.
@@ -274,20 +267,6 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
-picture_losses_beside_exposure = { $spells ->
-        [0] En ningún tramo entre dos ovoscopias tuvieron los huevos demasiado calor o frío más allá de lo cotidiano.
-       *[other] Los huevos tuvieron demasiado calor o frío en { $spells ->
-            [one] 1 tramo
-           *[other] { $spells } tramos
-        } entre dos ovoscopias (tandas { LIST($batches) }). Donde más embriones murieron fue en un tramo de la tanda { $worst } ({ SHARE($worst_share) }, días { NUMBER($day_from, maximumFractionDigits: 0) } a { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] que tuvo tal episodio
-           *[no] que no tuvo ninguno
-        }.
-    } { $dark ->
-        [0] Cada tramo está registrado.
-        [one] 1 tramo no tiene registro.
-       *[other] { $dark } tramos no tienen registro.
-    } El dibujo no prueba nada.
 
 drawn_look_candle1 = la primera ovoscopia
 drawn_look_candle2 = la segunda ovoscopia

@@ -254,13 +254,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = rien à comparer
 drawn_same = pareil
 drawn_hazard_axis = Taux de mort des exposés, en multiple des autres
-drawn_beside_up = Barres : embryons morts (la plus haute : { SHARE($share) })
-drawn_beside_down = ▲ œuf trop chaud  ▼ trop froid, en °{ $unit }·h  ? inconnu
-drawn_beside_axis = Âge (jours depuis la mise){ $left_out ->
-        [0] { "" }
-        [1] ; 1 couvée de plus n’est pas dessinée
-       *[other] ; { $left_out } couvées de plus ne sont pas dessinées
-    }
 
 picture_hazard_by_window = { $name ->
         [none] Aucune période ne peut être comparée : il faut dans la même période des embryons qui ont eu chaud ou froid et d’autres non.
@@ -274,20 +267,6 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
-picture_losses_beside_exposure = { $spells ->
-        [0] Dans aucune période entre deux mirages les œufs n’ont eu trop chaud ou trop froid au-delà de l’ordinaire.
-       *[other] Les œufs ont eu trop chaud ou trop froid dans { $spells ->
-            [1] 1 période
-           *[other] { $spells } périodes
-        } entre deux mirages (couvées { LIST($batches) }). Le plus d’embryons sont morts dans une période de la couvée { $worst } ({ SHARE($worst_share) }, jours { NUMBER($day_from, maximumFractionDigits: 0) } à { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] qui avait un tel épisode
-           *[no] qui n’en avait pas
-        }.
-    } { $dark ->
-        [0] Chaque période est enregistrée.
-        [1] 1 période n’est pas enregistrée.
-       *[other] { $dark } périodes ne sont pas enregistrées.
-    } L’image ne prouve rien.
 
 drawn_look_candle1 = au premier mirage
 drawn_look_candle2 = au deuxième mirage
