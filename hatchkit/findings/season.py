@@ -139,10 +139,12 @@ def most(work) -> Finding:
         else {}
     )
     best = max(weight, key=weight.get, default="")
+    tied = _tied(work, best, first) if first["sure"] == "guess" else []
+    facts |= dict(batch=best, tied=[Said("cause_alone", dict(key=key)) for key in tied])
     why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
     return Finding(
         "most",
-        f"most_{first['kind']}",
+        "most_cause_shared" if len(tied) > 1 else f"most_{first['kind']}",
         facts,
         sure,
         first["eggs_lost"],
@@ -154,19 +156,38 @@ def most(work) -> Finding:
     )
 
 
+def _tied(work, batch, first) -> list:
+    """The causes that weigh as good as the same in a batch, the one that cost most first."""
+    table = work.causes[batch].table
+    tied = table.loc[table["tied"].astype(bool), "cause"].tolist()
+    return [first["key"], *(key for key in tied if key != first["key"])][:3] if first["key"] in tied else []
+
+
 def _nothing(work) -> Finding:
-    unusual = list(work.notes.attrs.get("unusual", []))
-    answer = "most_none_finished" if not work.causes else "most_unusual" if unusual else "most_nothing"
-    sure = "cannot_tell" if not work.causes else "likely"
+    if not work.causes:
+        answer, batches, sure, do = "most_none_finished", [], "cannot_tell", "do_unaccounted"
+    elif unusual := list(work.notes.attrs.get("unusual", [])):
+        answer, batches, sure, do = "most_unusual", unusual, "likely", "do_unlisted"
+    elif poor := _poor(work):
+        answer, batches, sure, do = "most_poor", poor, "likely", "do_unlisted"
+    else:
+        answer, batches, sure, do = "most_nothing", [], "likely", "do_nothing"
     return Finding(
         "most",
         answer,
-        dict(batches=unusual, number=len(work.causes)),
+        dict(batches=batches, number=len(work.causes)),
         sure,
         why_sure=Said(f"{answer}_sure"),
-        do=Said("do_nothing" if work.causes else "do_unaccounted"),
+        do=Said(do),
         picture=_glance(work),
     )
+
+
+def _poor(work) -> list:
+    """Batches below what is usual, and those of which no egg hatched."""
+    table = work.standing
+    bad = table["poor"].isin(["embryos", "clears", "removed"]) | (table["hatched"] == 0)
+    return table.loc[bad, "batch"].astype(str).tolist()
 
 
 def _short(row) -> Said:
