@@ -8,11 +8,10 @@ from functools import cache
 from importlib import resources
 from pathlib import Path
 
-from jinja2 import Environment
-
 from hatchkit.cautions import cautions
 from hatchkit.findings.finding import Findings
 from hatchkit.pages import parts
+from hatchkit.pages.frame import template
 from hatchkit.say import text
 
 
@@ -57,7 +56,7 @@ def page(
     first, facts = sections[0], {**findings.facts, "unit": unit}
     facts["today"] = today or date.today()
     about = f"page_{findings.about}"
-    return _template().render(
+    return template("page").render(
         language=language,
         style=_style(),
         full=full,
@@ -145,21 +144,7 @@ def _first_lines(one, section: dict, language: str, unit: str) -> list[dict]:
 
 
 @cache
-def _template():
-    source = (resources.files(__package__) / "page.html.j2").read_text(encoding="utf-8")
-    made = Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True, finalize=_clean)
-    return made.from_string(source)
-
-
-@cache
 def _style():
     from hatchkit.figures import dark_css
 
     return (resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css()
-
-
-def _clean(value):
-    """A text without control characters; they have no business in a page."""
-    if type(value) is not str:
-        return value
-    return "".join(char if char.isprintable() or char == "\u00a0" else " " for char in value)
