@@ -7,10 +7,13 @@ from functools import cached_property
 import numpy as np
 
 from hatchkit.findings import season_climate, season_losses
-from hatchkit.findings.counts import season_facts
+from hatchkit.findings.counts import season_facts, whole_eggs
 from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, answers, told
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
+
+#: Lanes of the calendar that fit on a first screen, the strip of spells above each machine counted as half of one.
+MOST_LANES, STRIP = 6.5, 0.5
 
 
 def review(season, *, unit: str = "C", progress=None, each=None) -> Findings:
@@ -103,6 +106,36 @@ class Work:
             return None
 
     @cached_property
+    def calendar(self):
+        """The season at a glance, drawn; None where no batch has its day of setting."""
+        from hatchkit.advice import pictured
+        from hatchkit.advice.glance import glance
+
+        if self.season.batches["set_at"].isna().all():
+            return None
+        table = glance(self.season, found=self.excursions)
+        return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table), unit=self.unit)
+
+    @cached_property
+    def calendar_first(self) -> bool:
+        """Whether the calendar is low enough for the first screen; else the ledger of eggs stands there."""
+        if self.calendar is None or self.ledger is None:
+            return True
+        lanes = self.calendar.table[0].batches.groupby("machine")["lane"].max() + 1
+        return float((lanes + STRIP).sum()) <= MOST_LANES
+
+    @cached_property
+    def ledger(self) -> Picture | None:
+        """From eggs set to good chicks, in whole eggs, drawn; None where no hatch is over."""
+        from hatchkit.losses import pictured
+
+        if self.whole.empty or not self.totals["hatched"] >= 0:
+            return None
+        shown = self.whole.assign(eggs=whole_eggs(self.whole["eggs"]))
+        shown = shown[shown["eggs"].notna()]
+        return told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
+
+    @cached_property
     def totals(self) -> dict:
         """Eggs set and hatched, with both shares; where no hatch is over, only the eggs set."""
         row = self.whole.set_index("stage").loc["hatched"] if len(self.whole) else {}
@@ -150,9 +183,9 @@ def most(work) -> Finding:
         first["eggs_lost"],
         why_sure=why,
         do=_do(first),
-        picture=_glance(work),
         cautions=_cautions(first),
         plain=(Said("most_rest", dict(rest=rest)),) if rest else (),
+        **_pictures(work),
     )
 
 
@@ -179,7 +212,7 @@ def _nothing(work) -> Finding:
         sure,
         why_sure=Said(f"{answer}_sure"),
         do=Said(do),
-        picture=_glance(work),
+        **_pictures(work),
     )
 
 
@@ -214,15 +247,11 @@ def _lost(work) -> float:
     return float(work.totals["set"] - work.totals["hatched"])
 
 
-def _glance(work) -> Picture | None:
-    """The season's calendar."""
-    from hatchkit.advice import pictured
-    from hatchkit.advice.glance import glance
-
-    if work.season.batches["set_at"].isna().all():
-        return None
-    table = glance(work.season, found=work.excursions)
-    return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table), unit=work.unit)
+def _pictures(work) -> dict:
+    """The picture of the first screen, and the calendar folded where it is too high to stand there."""
+    if work.calendar_first:
+        return dict(picture=work.calendar)
+    return dict(picture=work.ledger, more=(work.calendar,))
 
 
 def causes(work) -> Finding | None:

@@ -45,15 +45,13 @@ def lost(work) -> Finding | None:
     )
     left = [Composed(line) for line in not_counted_words(whole.attrs.get("not_counted", {}), whole.attrs["batches"])]
     left += [Composed(line) for line in whole.attrs.get("left_out", [])]
-    shown = shown[shown["eggs"].notna()]
-    picture = told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
     return Finding(
         "lost",
         "lost_most",
         facts,
         "sure",
         facts["lost"],
-        picture=picture,
+        picture=work.ledger if work.calendar_first else None,
         table=stages,
         more=(found, Said("lost_clear"), Said("lost_method", facts), *left),
     )
