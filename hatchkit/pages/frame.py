@@ -7,7 +7,7 @@ from importlib import resources
 
 from jinja2 import Environment, FunctionLoader
 
-from hatchkit.writing import SEALED
+from hatchkit.records.writing import SEALED
 
 
 @cache

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 
 def losses_against_dose(batches) -> dict:
     """Facts of `figures.relate.losses_against_dose`: hit, above, worst, worst_share, worst_high, free, free_above.
@@ -14,7 +16,7 @@ def losses_against_dose(batches) -> dict:
     known = batches[batches["dose"].notna()]
     met, beyond = known["exposed"].astype(bool), known["share_died"] > known["share_expected_high"]
     worst = known[met & beyond].sort_values("share_died").tail(1)
-    first = worst.iloc[0] if len(worst) else {"batch": "", "share_died": 0.0, "share_expected_high": 0.0}
+    first: Any = worst.iloc[0] if len(worst) else {"batch": "", "share_died": 0.0, "share_expected_high": 0.0}
     return dict(
         hit=int(met.sum()),
         above=int((met & beyond).sum()),

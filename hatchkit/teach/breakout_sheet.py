@@ -6,7 +6,6 @@ import base64
 import io
 
 from hatchkit import reference
-from hatchkit.cautions import cautions
 from hatchkit.figures import egg_drawings
 from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING
@@ -15,6 +14,7 @@ from hatchkit.figures.style import subplots
 from hatchkit.pages.frame import template
 from hatchkit.say import text
 from hatchkit.teach import picture_key
+from hatchkit.words.cautions import cautions
 
 
 def breakout_sheet() -> str:

@@ -29,25 +29,6 @@ def shapes(mu, rho):
     return mu * size, (1 - mu) * size
 
 
-def chance_of_at_least(chicks, eggs, mu, rho=0.0):
-    """P(at least `chicks` chicks from `eggs` eggs) when mean and correlation are known.
-
-    Parameters
-    ----------
-    chicks, eggs : int
-    mu : float or array
-        Mean hatch of eggs set, 0-1.
-    rho : float or array
-        Intra-batch correlation, 0 (binomial) to below 1.
-    """
-    from scipy.special import betainc
-
-    if np.all(np.asarray(rho) == 0):
-        mu = np.asarray(mu, float)
-        return betainc(chicks, eggs - chicks + 1, mu) if 0 < chicks <= eggs else np.where(chicks <= 0, 1.0, 0.0 * mu)
-    return at_least(chicks, eggs, *shapes(mu, rho))
-
-
 def probability(chicks, eggs, a, b):
     """P(exactly so many chicks) where the hatch rate has the beta distribution (a, b); arrays broadcast."""
     from scipy.special import betaln, gammaln
@@ -65,17 +46,6 @@ def at_least(chicks, eggs, a, b):
     side = np.arange(chicks) if below else np.arange(chicks, eggs + 1)
     total = probability(side.reshape(-1, *[1] * a.ndim), eggs, a, b).sum(axis=0)
     return np.clip(1 - total if below else total, 0.0, 1.0)
-
-
-def eggs_for(chicks, mu, rho=0.0, *, sure=0.9):
-    """Fewest eggs that give at least `chicks` chicks with probability `sure`; mean and spread known.
-
-    Returns
-    -------
-    int or None
-        None where `MOST_EGGS` would not do.
-    """
-    return _fewest(lambda eggs: chance_of_at_least(chicks, eggs, mu, rho), chicks, sure)
 
 
 def _fewest(chance, chicks, sure):
@@ -153,7 +123,7 @@ def chance_learned(weight, chicks, eggs):
 
 
 def eggs_learned(weight, chicks, *, sure=0.9):
-    """Fewest eggs for at least `chicks` chicks with probability `sure`, or None (see `eggs_for`)."""
+    """Fewest eggs for at least `chicks` chicks with probability `sure`; None where `MOST_EGGS` would not do."""
     return _fewest(lambda eggs: chance_learned(weight, chicks, eggs), chicks, sure)
 
 

@@ -14,7 +14,7 @@ from hatchkit.relate.design import design, with_dose
 from hatchkit.relate.exposure import add_doses, batch_tracks, exposure
 from hatchkit.relate.late import next_windows
 from hatchkit.relate.measures import known_dose
-from hatchkit.relate.one_batch import compare, excursion_batches, one_batch
+from hatchkit.relate.one_batch import compare, one_batch
 from hatchkit.relate.relation import holm, relate_exposure, relate_losses
 
 UNTOLD = ("cannot tell", "cannot be told")
@@ -97,16 +97,21 @@ def test_a_season_without_any_log_says_so(warm):
     assert found.words().startswith("Cannot tell")
 
 
+def exposed_batches(relation):
+    table = relation.exposure
+    return list(dict.fromkeys(table.loc[table["dose"] > 0, "batch"]))
+
+
 def test_one_exposed_batch_is_never_called_a_clear_sign_by_the_season(warm):
     season, answer, found = warm
-    assert len(excursion_batches(found)) == 1
+    assert len(exposed_batches(found)) == 1
     assert found.verdict.startswith(UNTOLD)
     assert "Only one batch was exposed" in found.words()
 
 
 def test_the_batch_with_the_planted_warm_spell_stands_out_by_itself(warm):
     season, answer, relation = warm
-    batch = excursion_batches(relation)[0]
+    batch = exposed_batches(relation)[0]
     found = one_batch(season, batch, relation=relation)
     assert found.verdict.startswith("more deaths than usual: consistent with")
     assert found.chance < 0.01 and found.others >= 5
@@ -117,7 +122,7 @@ def test_the_batch_with_the_planted_warm_spell_stands_out_by_itself(warm):
 
 def test_a_batch_that_met_nothing_is_told_so(warm):
     season, _, relation = warm
-    spared = next(b for b in relation.exposure["batch"] if b not in excursion_batches(relation))
+    spared = next(b for b in relation.exposure["batch"] if b not in exposed_batches(relation))
     assert one_batch(season, spared, relation=relation).verdict == "no excursion reached this batch"
     with pytest.raises(HatchkitError, match="there are"):
         one_batch(season, "no such batch", relation=relation)

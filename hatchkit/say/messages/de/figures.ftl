@@ -165,13 +165,6 @@ drawn_no_batch = Keine Brut zu zeigen
 drawn_eggs_set = eingelegte Eier
 drawn_good_chicks = gesunde Küken
 drawn_share_of_set_axis = Anteil der eingelegten Eier (%)
-drawn_season = Saison
-drawn_published = veröffentlicht: { $name }
-drawn_stage_axis = Anteil der { $of ->
-        [fertile] nicht klaren oder unbefruchteten Eier
-        [transferred] umgelegten Eier
-       *[set] eingelegten Eier
-    } (%), Balken: 95-%-Bereich
 drawn_chart_limit = übliche Grenze
 drawn_chart_mean = Mittel
 drawn_chart_axis = Bruten in der Reihenfolge des Einlegens
@@ -206,17 +199,6 @@ picture_losses_by_group = { $count ->
         [0] Keine Gruppe hat einen Anteil zu zeigen.
         [one] { $best }: { SHARE($best_share) } der eingelegten Eier ergaben gesunde Küken.
        *[other] Gesunde Küken von den eingelegten Eiern: von { SHARE($worst_share) } ({ $worst }) bis { SHARE($best_share) } ({ $best }). { $worst } verlor am meisten als { WORD($stage, "drawn_stage") }, { SHARE($stage_share) } der Eier.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] In { $name } ging nichts verloren.
-       *[other] { $name } verlor am meisten als { WORD($stage, "drawn_stage") }: { SHARE($share) } der Eier (95-%-Bereich { SHARE($low) } bis { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; die Saison verlor so { SHARE($own) }
-        }{ $level ->
-            [none] .
-           *[other] ; ein veröffentlichter Wert ist { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->

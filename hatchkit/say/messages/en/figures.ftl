@@ -171,13 +171,6 @@ drawn_ledger_lost = { $whole ->
        *[no] about { $eggs }
     }
 drawn_share_of_set_axis = Share of eggs set (%)
-drawn_season = season
-drawn_published = published: { $name }
-drawn_stage_axis = Share of { $of ->
-        [fertile] eggs not clear or infertile
-        [transferred] eggs moved to hatch
-       *[set] eggs set
-    } (%), bars: 95 % interval
 drawn_chart_limit = usual limit
 drawn_chart_mean = mean
 drawn_chart_axis = Batches in order of setting
@@ -212,17 +205,6 @@ picture_losses_by_group = { $count ->
         [0] No group has a share to show.
         [one] { $best }: { SHARE($best_share) } of its eggs set gave good chicks.
        *[other] Good chicks of eggs set: from { SHARE($worst_share) } ({ $worst }) to { SHARE($best_share) } ({ $best }). { $worst } lost most as { WORD($stage, "drawn_stage") }, { SHARE($stage_share) } of its eggs.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] Nothing was lost in { $name }.
-       *[other] { $name } lost most as { WORD($stage, "drawn_stage") }: { SHARE($share) } of its eggs (95 % interval { SHARE($low) } to { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; the season lost { SHARE($own) } so
-        }{ $level ->
-            [none] .
-           *[other] ; a published level is { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->

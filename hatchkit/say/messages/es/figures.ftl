@@ -165,13 +165,6 @@ drawn_no_batch = Ninguna tanda que mostrar
 drawn_eggs_set = huevos puestos
 drawn_good_chicks = pollitos sanos
 drawn_share_of_set_axis = Parte de los huevos puestos (%)
-drawn_season = temporada
-drawn_published = publicado: { $name }
-drawn_stage_axis = Parte de los { $of ->
-        [fertile] huevos ni claros ni infértiles
-        [transferred] huevos trasladados
-       *[set] huevos puestos
-    } (%), barras: intervalo del 95 %
 drawn_chart_limit = límite habitual
 drawn_chart_mean = media
 drawn_chart_axis = Tandas por orden de puesta a incubar
@@ -206,17 +199,6 @@ picture_losses_by_group = { $count ->
         [0] Ningún grupo tiene una parte que mostrar.
         [one] { $best }: el { SHARE($best_share) } de los huevos puestos dio pollitos sanos.
        *[other] Pollitos sanos de los huevos puestos: de { SHARE($worst_share) } ({ $worst }) a { SHARE($best_share) } ({ $best }). { $worst } perdió más como { WORD($stage, "drawn_stage") }, el { SHARE($stage_share) } de sus huevos.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] No se perdió nada en { $name }.
-       *[other] { $name } perdió más como { WORD($stage, "drawn_stage") }: el { SHARE($share) } de sus huevos (intervalo del 95 %, { SHARE($low) } a { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; la temporada perdió así el { SHARE($own) }
-        }{ $level ->
-            [none] .
-           *[other] ; un nivel publicado es { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->

@@ -165,13 +165,6 @@ drawn_no_batch = Aucune couvée à montrer
 drawn_eggs_set = œufs mis
 drawn_good_chicks = poussins sains
 drawn_share_of_set_axis = Part des œufs mis (%)
-drawn_season = saison
-drawn_published = publié : { $name }
-drawn_stage_axis = Part des { $of ->
-        [fertile] œufs ni clairs ni non fécondés
-        [transferred] œufs transférés
-       *[set] œufs mis
-    } (%), barres : intervalle à 95 %
 drawn_chart_limit = limite habituelle
 drawn_chart_mean = moyenne
 drawn_chart_axis = Couvées dans l’ordre de mise
@@ -206,17 +199,6 @@ picture_losses_by_group = { $count ->
         [0] Aucun groupe n’a de part à montrer.
         [1] { $best } : { SHARE($best_share) } des œufs mis ont donné des poussins sains.
        *[other] Poussins sains des œufs mis : de { SHARE($worst_share) } ({ $worst }) à { SHARE($best_share) } ({ $best }). { $worst } a perdu le plus comme { WORD($stage, "drawn_stage") }, { SHARE($stage_share) } de ses œufs.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] Rien n’a été perdu dans { $name }.
-       *[other] { $name } a perdu le plus comme { WORD($stage, "drawn_stage") } : { SHARE($share) } de ses œufs (intervalle à 95 % de { SHARE($low) } à { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; la saison a perdu ainsi { SHARE($own) }
-        }{ $level ->
-            [none] .
-           *[other] ; un niveau publié est { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->
