@@ -117,7 +117,7 @@ def luck(work) -> Finding:
         unusual=[Said("luck_one", _in_words(row)) for row in odd.head(3).to_dict("records")],
     )
     answer = (
-        "luck_unusual" if len(odd) else "luck_published" if len(published) else "luck_few" if own.empty else "luck_none"
+        "luck_unusual" if len(odd) else "luck_by_published" if len(published) else "luck_few" if own.empty else "luck_none"
     )
     columns = ("batch", "stage", "eggs", "out_of", "low", "high", "one_in")
     rare = own.sort_values("chance", kind="stable").head(8)

@@ -131,7 +131,7 @@ def test_causes_that_weigh_the_same_are_told_as_a_tie_and_no_bad_hatch_is_to_go_
 
     clear = first("clear", "batch,set date,eggs set,clear,hatched", "A,2025-03-01,20,20,0")
     assert clear["most"].answer == "most_cause_shared" and len(clear["most"].facts["tied"]) > 1
-    assert clear["luck"].answer == "luck_published" and clear["luck"].facts["published"] == ["A"]
+    assert clear["luck"].answer == "luck_by_published" and clear["luck"].facts["published"] == ["A"]
     head = "batch,set date,eggs set,clear,dead in shell,hatched"
     odd = first(
         "odd",

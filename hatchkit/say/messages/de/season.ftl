@@ -104,7 +104,7 @@ poor_no = nein
 
 ask_luck = Ist es mehr als Pech?
 luck_unusual = Ja: { LIST($unusual) }. Durch Pech kommt so viel etwa einmal in { $one_in } Bruten vor.
-luck_published = { $comparisons ->
+luck_by_published = { $comparisons ->
         [0] Gegen veröffentlichte Werte ja
        *[other] Gegen Ihre eigenen Bruten nein ({ $comparisons } Vergleiche), gegen veröffentlichte Werte ja
     }: In { LIST($published, most: 5) } ging in einem Abschnitt mehr verloren, als Pech oft gibt.

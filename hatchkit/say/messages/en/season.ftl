@@ -105,7 +105,7 @@ poor_no = no
 
 ask_luck = Is it more than bad luck?
 luck_unusual = Yes: { LIST($unusual) }. By luck so many come about once in { $one_in } batches.
-luck_published = { $comparisons ->
+luck_by_published = { $comparisons ->
         [0] By published levels, yes
        *[other] Against your own batches, no ({ $comparisons } comparisons); by published levels, yes
     }: in { LIST($published, most: 5) } more was lost at a stage than luck often gives.

@@ -104,7 +104,7 @@ poor_no = no
 
 ask_luck = ¿Es más que mala suerte?
 luck_unusual = Sí: { LIST($unusual) }. La suerte da tantos más o menos una vez en { $one_in } tandas.
-luck_published = { $comparisons ->
+luck_by_published = { $comparisons ->
         [0] Frente a niveles publicados, sí
        *[other] Frente a sus propias tandas, no ({ $comparisons } comparaciones); frente a niveles publicados, sí
     }: en { LIST($published, most: 5) } se perdió en una etapa más de lo que la suerte suele dar.

@@ -104,7 +104,7 @@ poor_no = non
 
 ask_luck = Est-ce plus que de la malchance ?
 luck_unusual = Oui : { LIST($unusual) }. La malchance en donne autant environ une fois sur { $one_in } couvées.
-luck_published = { $comparisons ->
+luck_by_published = { $comparisons ->
         [0] Par rapport aux niveaux publiés, oui
        *[other] Par rapport à vos couvées, non ({ $comparisons } comparaisons) ; aux niveaux publiés, oui
     } : dans { LIST($published, most: 5) }, plus d’œufs ont été perdus à un stade que la malchance n’en donne souvent.
