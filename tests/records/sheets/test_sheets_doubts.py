@@ -1,4 +1,4 @@
-"""A column of eggs that nobody knows, among eggs left: what was worked out around it is not used, and it is asked about."""
+"""A column of eggs that nobody knows: what was worked out around it is not used, and it is asked about."""
 
 import pytest
 from sheet_files import write_csv
