@@ -65,3 +65,21 @@ def test_more_healthy_chicks_than_hatched_is_no_reading(tmp_path):
     rows = ["A,2025-03-01,30,3,4,23", "B,2025-03-22,24,4,5,15", "C,2025-04-12,28,3,5,20"]
     fates, _ = read(tmp_path, head, rows)
     assert fates.get("hatched", 0) in (0, 58)
+
+
+@pytest.mark.parametrize("percents", [("85", "75", "80"), ("85.2", "75.0", "80.0"), ("0.852", "0.75", "0.8")])
+def test_percentages_of_the_fertile_tell_the_clears(tmp_path, percents):
+    head = ["Batch", "Set", "Eggs", "Zorque", "Dead", "Moved to hatcher", "Chicks", "Dead in shell"]
+    rows = ["A,2025-03-01,30,3,2,25,23,2", "B,2025-03-22,24,4,1,19,15,4", "C,2025-04-12,28,3,2,23,20,3"]
+    _, open_without = read(tmp_path, head, rows)
+    rows = [f"{row},{percent}" for row, percent in zip(rows, percents, strict=True)]
+    fates, asked = read(tmp_path, [*head, "% of fertile"], rows)
+    assert fates == {"clear": 10, "dead": 14, "hatched": 58}
+    assert not open_without.empty and asked.empty
+
+
+@pytest.mark.parametrize("name", ["Total Eclipse", "Summe 2", "Mean Green"])
+def test_a_row_with_a_date_of_its_own_is_no_sum(tmp_path, name):
+    rows = [*ROWS, f"{name},2025-05-03,20,18,17,17,15", "Total,,102,,,,73"]
+    season = hk.load_season(write_csv(tmp_path, [",".join(HEAD), *rows]))
+    assert season.batches["eggs_set"].tolist() == [30, 24, 28, 20]
