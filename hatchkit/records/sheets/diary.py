@@ -98,7 +98,9 @@ def entries_of(block, context) -> list[Entry]:
         before, mine = None, name or next((m for m in re.findall(_LETTER, text) if m in letters), None)
         for sentence in _parts(text, opened, letters):
             first = (name or label) not in {None, *(batch["name"] for batch in opened)}
-            entry = _entry(row, at, sentence, context, first) if at is not None or not dated else None
+            birds = species_in(sentence).keys()
+            unknown = bool(birds) and not any(birds & batch["birds"] for batch in opened)
+            entry = _entry(row, at, sentence, context, first, unknown) if at is not None or not dated else None
             if entry is None:
                 continue
             own = name or next((m for m in re.findall(_LETTER, sentence) if m in letters), None)
@@ -163,8 +165,8 @@ def _heading(text: str, day, context) -> str | None:
     )
 
 
-def _entry(row: int, at, sentence: str, context, first: bool = False) -> Entry | None:
-    """What a sentence tells; the `first` of a batch that a column names is of its setting."""
+def _entry(row: int, at, sentence: str, context, first=False, unknown=False) -> Entry | None:
+    """What a sentence tells; the `first` of a named batch is of its setting, and so are eggs of an `unknown` bird."""
     if not sentence.strip():
         return None
     sentence = _OTHER_NUMBERS.sub(" ", sentence)
@@ -199,6 +201,9 @@ def _entry(row: int, at, sentence: str, context, first: bool = False) -> Entry |
         and bool(species_in(sentence))
         and (
             bool(roles & {"batch"})
+            or unknown
+            and "egg" in roles
+            and not roles & {"candle", "transfer"}
             or bool(roles & {"incubator", "in", "broody", "set"})
             and not roles & {"candle", "transfer"}
         )
