@@ -223,9 +223,9 @@ def _unknown(word: str, language) -> Token:
         # "Summer" is no "Summe" on an English sheet.
         if language is None or not known.roles or known.languages & {language, "en"}:
             return known
-    tail = _of_bird(word)
-    if tail:
-        return _known(word, phrases()[tail], language)
+    parted = eggs_of_bird(word)
+    if parted:
+        return _known(word, phrases()[parted[1]], language)
     if word in _bird_names():
         return Token(word)
     if len(word) >= 3:
@@ -262,13 +262,15 @@ def _bird_names() -> frozenset:
 
 
 @cache
-def _of_bird(word: str) -> str | None:
-    """The eggs or chicks that end a word which begins with a bird ("Laufenteneier", "pulykatojás"), or None."""
+def eggs_of_bird(word: str) -> tuple[str, str] | None:
+    """Bird, and eggs or chicks, of a word made of both ("Laufenteneier", "pulykatojás", "ankägg"), or None."""
     for size in range(len(word) - 2, 2, -1):
         head, tail = word[:size], word[size:]
         if phrases().get(tail, {}).keys() & {"egg", "chicks"} and size + len(tail[:3]) > 5:
-            if {head, head[:-1], head[:-2], f"{head}a", f"{head}e"} & _bird_names():
-                return tail
+            forms = (head, head[:-1], head[:-2], f"{head}a", f"{head}e")
+            bird = next((form for form in forms if form in _bird_names()), None)
+            if bird:
+                return bird, tail
     return None
 
 
