@@ -95,7 +95,7 @@ def is_empty(cell) -> bool:
     """Nothing, blanks only, or not a number."""
     if isinstance(cell, str):
         return not cell or cell.isspace()
-    return cell is None or (isinstance(cell, float) and math.isnan(cell))
+    return cell is None or cell != cell
 
 
 def is_number(cell) -> bool:

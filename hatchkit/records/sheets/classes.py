@@ -6,6 +6,9 @@ from dataclasses import replace
 
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
 
+#: Words of a look from which eggs were taken out, where none says why.
+_OUT = frozenset("out day candle first second third egg".split())
+
 
 def by_class(roles: frozenset, look: Look) -> list[Meaning]:
     """Readings by what is counted."""
@@ -120,6 +123,9 @@ def _of_class(roles, look: Look, within: bool) -> list[Meaning]:
         if not look:
             found.append(Meaning("unhatched", weight=POSSIBLE))
         return found
+    if has("out") and look and not look.transfer and roles <= _OUT:
+        # "D7 out" was taken out, clear or dead: the sums or the person tell which.
+        return [Meaning("dead", look, POSSIBLE), Meaning("clear", look, POSSIBLE)]
     if roles == {"out"}:
         return [Meaning("hatched", weight=USUAL), Meaning("hatch_at", weight=POSSIBLE)]
     if roles & {"hatched", "chicks"} or has("hatch") and has("number") and not has("batch"):

@@ -90,6 +90,8 @@ def _fits(meaning, column) -> float:
         "pipped",
     ):
         return -100.0
+    if name == "batch" and column.share_fate >= MOSTLY and column.share_text >= MOSTLY:
+        return -100.0
     if name in ("result", "fate") and column.share_fate >= 0.5:
         return meaning.weight + 3.0
     if name == "batch" and column.distinct == 1.0 or name == "egg" and column.distinct < 0.5 and not column.running:

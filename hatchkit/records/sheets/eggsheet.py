@@ -32,7 +32,8 @@ def read_eggs(block, chosen, context: Context) -> Part:
     """
     n, odd = len(block.rows), []
     columns = block.columns
-    frame, fates, result, days, out_at = {}, [], None, None, None
+    frame: dict = {}
+    fates, result, days, out_at = [], None, None, None
     dated = any(meaning is not None and meaning.field == "set_at" for meaning in chosen)
     for place, meaning in enumerate(chosen):
         if meaning is None:

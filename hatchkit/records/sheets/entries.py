@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Any
 
 from hatchkit.records.sheets.cells import Mention
 from hatchkit.records.sheets.fields import Look
@@ -36,7 +37,7 @@ class Entry:
     """
 
     row: int
-    at: object = None
+    at: Any = None
     batch: str | None = None
     roles: frozenset = frozenset()
     look: Look = Look()
@@ -66,6 +67,7 @@ def class_of(roles: frozenset) -> str | None:
 
 
 def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
+    """Book a count told in words to an entry, in the class that its words mean."""
     kind = class_of(mention.roles)
     if kind is None or mention.roles & {"weak", "fresh"}:
         return

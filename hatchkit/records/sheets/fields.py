@@ -115,7 +115,7 @@ class Look:
     transfer: bool = False
 
     def within(self, other: Look) -> Look:
-        """This look with what `other`, which spans it, says of its day and order."""
+        """The look with what `other`, which spans it, says of its day and order."""
         return Look(
             other.day if self.day is None else self.day,
             other.order if self.order is None else self.order,

@@ -119,7 +119,7 @@ def _forms(reader, spans, above: list) -> list[dict]:
     Titles of the whole sheet are added to `above`.
     """
     records: list[dict] = []
-    state = {"record": None, "group": "", "under": None, "of": {}}
+    state: dict = {"record": None, "group": "", "under": None, "of": {}}
 
     def fresh(title: str, row: int):
         state.update(record={"title": title, "row": row, "items": {}}, group="", under=None, of={})

@@ -195,8 +195,9 @@ def _entries(cell, language) -> dict:
         match = _SIGN.fullmatch(entry) or _ENTRY.fullmatch(entry)
         if match is None and part is not first:
             return {}
-        words = match and next((w for w in match[2].split("/") if fate_of(w.strip(), language) is not None), None)
-        if words:
+        told = match[2].split("/") if match else []
+        words = next((one for one in told if fate_of(one.strip(), language) is not None), None)
+        if match and words:
             found[plain(match[1])] = match[2] if fate_of(match[2], language) is not None else words.strip()
         elif match and match[1] != "?" and not match[1].isalnum():
             silent[plain(match[1])] = ""

@@ -113,6 +113,7 @@ def cut(text) -> list[str]:
 
 @cache
 def bare(text: str) -> str:
+    """A text without accents, small, with letters of the north written out."""
     for old, new in (("æ", "ae"), ("Æ", "ae"), ("ø", "o"), ("Ø", "o"), ("ł", "l"), ("Ł", "l"), ("đ", "d")):
         text = text.replace(old, new)
     return plain(text)

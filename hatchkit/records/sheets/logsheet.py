@@ -154,6 +154,7 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
 
 
 def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
+    """The entries of a log, in order, as batches, looks and remarks."""
     batches: list[OpenBatch] = []
     by_name: dict = {}
     current = None
@@ -204,9 +205,7 @@ def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
         lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
         ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed", "clear"))
         told = np.nan if batch.eggs is None else batch.eggs - lost - ends
-        removed = end.get("removed", 0) + sum(
-            row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
-        )
+        removed = end.get("removed", 0) + sum(row["removed"] for row in mine if not np.isnan(row["removed"]))
         rows.append(
             {
                 **batch.fields,

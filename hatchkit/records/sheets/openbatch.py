@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.entries import Entry, class_of
 
@@ -14,8 +16,9 @@ class OpenBatch:
 
     def __init__(self, entry: Entry, name):
         self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
-        self.set_at, self.eggs, self.looks, self.end, self.notes = None, None, [], {}, []
-        self.hatch_at, self.early = None, []
+        self.eggs, self.looks, self.end, self.notes, self.early = None, [], {}, [], []
+        self.set_at: Any = None
+        self.hatch_at: Any = None
 
     def take(self, entry: Entry, step: str) -> None:
         for key, value in entry.fields.items():

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import zip_longest
 
 import numpy as np
@@ -70,12 +71,18 @@ def spread(upper: list[str], lower: list[str]) -> list[str]:
 
 
 def is_date(cell) -> bool:
+    """Whether a cell is a date, or a text that looks like one."""
     return not isinstance(cell, str) or looks_like_date(cell)
 
 
 def lists(text, language) -> bool:
     """Whether a text counts eggs ("3 clear, 1 blood ring"), as no heading does."""
     return isinstance(text, str) and len(text) > 6 and len(mentions(text, language)) > 1
+
+
+def counts_eggs(text, language) -> bool:
+    """Whether a text begins with a number of eggs of a class ("3 clear"), as a line of a diary does."""
+    return bool(re.match(r"\d+ +[^\W\d_]{3}", text)) and bool(mentions(text, language))
 
 
 def drop_sums(block: Block) -> None:

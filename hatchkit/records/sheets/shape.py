@@ -16,6 +16,7 @@ from hatchkit.records.sheets.forms import labelled_blocks
 from hatchkit.records.sheets.labels import label_columns, labels_in
 from hatchkit.records.sheets.rows import (
     UNITS,
+    counts_eggs,
     drop_sums,
     is_caption,
     is_date,
@@ -101,6 +102,8 @@ class _Reader:
         if len(places) < 2 or len(texts) < 0.8 * len(places):
             return False
         if any(lists(self.cells[row][place], self.language) for place in texts):
+            return False
+        if any(counts_eggs(self.cells[row][place], self.language) for place in texts):
             return False
         named = self.named(row)
         if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):

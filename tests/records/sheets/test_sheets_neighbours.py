@@ -8,6 +8,7 @@ from sheet_files import write_csv
 
 import hatchkit as hk
 from hatchkit.losses.windows import left_out as left_out_of
+from hatchkit.records.sheets.rows import counts_eggs
 
 FATES = (
     {"clear", "infertile"}, {"early_dead", "mid_dead", "late_dead", "dead", "dead_in_shell"}, {"pipped_dead"},
@@ -76,6 +77,15 @@ Brut;Ei;eingelegt;Tag 7;Tag 14;Schlupf
 1;4;12.03.2024;ok;ok;angepickt, tot
 1;5;12.03.2024;ok;ok;Küken""",
 }
+
+
+PER_EGG["yes and no"] = """
+Egg,Hen,Set,Fertile?,Hatched?,Notes
+1,Dot,13/04/2025,y,n,never pipped
+2,Dot,13/04/2025,y,y,
+3,Fern,13/04/2025,n,,
+4,Fern,13/04/2025,y,n,pipped but died
+5,Dot,13/04/2025,y,y,"""
 
 
 @pytest.mark.parametrize("text", PER_EGG.values(), ids=PER_EGG)
@@ -348,3 +358,19 @@ Hatch,Set,Eggs,Clear,Dead,Hatched
 1,25/1/2026,20,2,1,17
 3,15/3/2026,30,2,2,26"""
     assert read(tmp_path, text)[0].batches["batch"].tolist() == ["1, 2025", "2, 2025", "1, 2026", "3, 2026"]
+
+
+def test_lines_of_a_diary_cut_at_their_commas_are_lines():
+    assert counts_eggs("3 clear", "en") and not counts_eggs("2nd candling clear", "en")
+    assert not counts_eggs("Clear 1", "en") and not counts_eggs("7 day clears", "en")
+
+
+def test_a_remark_that_tells_of_all_that_were_left_parts_them(tmp_path):
+    text = """
+Pekin ducks 2025
+Set,No. eggs,Candle 1 (d8),Candle 2 (d16),Transfer,Out,Comments
+2 Mar,20,17 good,16 good,16,14,2 DIS
+30 Mar,24,21 good,21 good,20,17,"2 DIS, 1 pipped & died\""""
+    season, batches = read(tmp_path, text)
+    assert batches == [(20, 3, 3, 0, 0, 14, 0), (24, 3, 3, 1, 0, 17, 0)]
+    assert season.looks["day"].round().tolist()[:2] == [8, 16]
