@@ -21,6 +21,7 @@ class OpenBatch:
         self.hatch_at: Any = None
 
     def take(self, entry: Entry, step: str) -> None:
+        """Add an entry of which `entries.step_of` says what it does."""
         for key, value in entry.fields.items():
             self.fields.setdefault(key, value)
         if entry.text:
