@@ -15,6 +15,7 @@ from hatchkit.records.sheets import names as naming
 from hatchkit.records.sheets.batch_species import with_species
 from hatchkit.records.sheets.candidates import PLAIN_OUT
 from hatchkit.records.sheets.diary import read_diary, without_unclear
+from hatchkit.records.sheets.doubts import without_unexplained
 from hatchkit.records.sheets.eggsheet import read_eggs
 from hatchkit.records.sheets.evidence import FEW
 from hatchkit.records.sheets.legend import marks_in
@@ -100,6 +101,8 @@ def read_sheets(
         if part is not None and item.kind == "lines" and settings.get("diary") != "used":
             part, more = without_unclear(item, part)
             asked += more
+        if part is not None and item.kind == "batches":
+            part = without_unexplained(item, part)
         if part is not None and item.kind in ("batches", "looks") and settings.get("sums") != "used":
             part, more = without_too_many(item, part)
             asked += more
