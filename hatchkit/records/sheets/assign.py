@@ -98,6 +98,8 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
         total, layout, result = scored
         tried.append((total, picks, layout, result))
         best = max(best, total)
+    if not tried:
+        tried += _one_by_one(choices, lambda chosen: _score(chosen, columns, worked, length, need))
     if not _plain(tried, choices):
         _near_the_best(tried, choices, lambda chosen: _score(chosen, columns, worked, length, need))
     tried.sort(key=lambda item: -item[0])
@@ -138,6 +140,20 @@ def _plain(tried: list, choices) -> bool:
     _, picks, _, result = max(tried, key=lambda item: item[0])
     adds_up, rows = _sums(result)
     return adds_up == rows > 0 and all(own[pick].weight > 0 for own, pick in zip(choices, picks, strict=True))
+
+
+def _one_by_one(choices, score) -> list:
+    """A joint reading to begin with where many columns would be the same thing: each takes the best that is free."""
+    picks = [next((i for i, own in enumerate(options) if own.field == "ignore"), 0) for options in choices]
+    best = None
+    for place in sorted(range(len(choices)), key=lambda place: -choices[place][0].weight):
+        for pick in range(len(choices[place])):
+            some = [*picks[:place], pick, *picks[place + 1 :]]
+            scored = score([own[number] for own, number in zip(choices, some, strict=True)])
+            if scored is not None:
+                picks, best = some, scored
+                break
+    return [] if best is None else [(best[0], tuple(picks), *best[1:])]
 
 
 def _near_the_best(tried: list, choices, score) -> None:

@@ -232,7 +232,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
         ]
     elif column.birds >= 0.6:
         found += [Meaning("breed", weight=USUAL + 0.5 * step)]
-    elif tells_steps(column):
+    elif tells_steps(column) and not _numbered(column):
         found += [Meaning("what", weight=USUAL)]
     elif column.share_fate >= 0.7 and column.share_text > 0.7 and column.mean_length < 25:
         found += [Meaning("fate", weight=POSSIBLE)]

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 
-from hatchkit.records.sheets.amounts import dozens_counted, excepted
-from hatchkit.records.sheets.lexicon import Token, cell_words, tokens
+from hatchkit.records.sheets.amounts import ABOUT, dozens_counted, excepted
+from hatchkit.records.sheets.lexicon import Token, all_roles, cell_words, tokens
 from hatchkit.records.words import plain
 
 #: A count of eggs above this is no count of a keeper's batch.
@@ -42,16 +42,14 @@ CLASSES = frozenset(
 #: Eggs that are no part of the number they are added to.
 _APART = frozenset({"rotten", "cracked", "removed", "dead", "clear", "pipped", "shell", "unhatched"})
 
-_ABOUT = re.compile(
-    r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
-    r"ok\.?|omkring|kb\.?)\s*(?=\d)"
-)
 _SUM = re.compile(r"\d+(?:\s*\+\s*\d+)+")
 _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
 #: "15 of 24": fifteen.
 _PART_OF = re.compile(r"(?<![\d.,/])(\d+)\s+(?:out of|of|von|sur|van|de|su|di|z|av|af)\s+(\d+)(?![\d.,/])")
-_MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
+_AND = dict(
+    en="and", de="und", fr="et", nl="en", es="y|e", it="e|ed", pt="e", pl="i|oraz", cs="a|i", sv="och", da="og", hu="es"
+)  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -97,7 +95,7 @@ def is_empty(cell) -> bool:
     """Nothing, blanks only, or not a number."""
     if isinstance(cell, str):
         return not cell or cell.isspace()
-    return cell is None or (isinstance(cell, float) and math.isnan(cell))
+    return cell is None or cell != cell
 
 
 def is_number(cell) -> bool:
@@ -154,8 +152,8 @@ def _count_text(cell: str, language) -> Count:
         return Count(None, "all")
     if text.endswith("%") or "percent" in text:
         return Count(None, "percent")
-    about = bool(_ABOUT.match(text))
-    text = dozens_counted(_ABOUT.sub("", text), language)
+    about = bool(ABOUT.match(text))
+    text = dozens_counted(ABOUT.sub("", text), language)
     if re.fullmatch(r"[+-]?\d{1,9}(?:[.,]0*)?", text):
         number = int(float(text.replace(",", ".")))
         return _in_bounds(number, "about" if about else "")
@@ -262,15 +260,20 @@ def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
     # A sum counts eggs: "10+2 next day" names no day.
     spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: f"{int(sums[1][:6]) + int(sums[2][:6])} eggs", spelt)
     spelt = _PART_OF.sub(lambda of: of[1] if int(of[1][:6]) <= int(of[2][:6]) else of[0], spelt)
-    within = False
-    for clause in re.split(
-        r"[;,]|\.(?=\s|$)|\(|\)|\band\b|\bund\b|\bet\b|\ben\b|\be\b|\by\b|\bi\b|\ba\b|\boch\b|\bog\b|\bes\b", spelt
-    ):
+    within, before = False, frozenset()
+    words = "|".join(word for name, word in _AND.items() if language is None or name in (language, "en"))
+    for clause in re.split(rf"(?:([;,()]|\.(?=\s|$))|\b(?:{words})\b)", spelt):
+        if clause is None or clause in (";", ",", "(", ")", "."):
+            before = before if clause is None else frozenset()
+            continue
         parts = [
             token
             for token in tokens(clause, language)
             if token.number is not None or token.roles & (CLASSES | {"ofwhich", "day", "egg", "not", "zero"})
         ]
+        if before and parts and parts[0].number is None:
+            parts[0] = replace(parts[0], roles=parts[0].roles | before)  # "pipped and dead 1" counts one egg
+        before = all_roles(parts) & CLASSES if all(token.number is None for token in parts) else frozenset()
         within = within or any("ofwhich" in token.roles for token in parts)
         found += _pairs(parts, within)
     return tuple(found)
@@ -310,36 +313,3 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
             found.append(Mention(count, frozenset(mine | (roles & {"not"})), within))
         place = ahead
     return found
-
-
-def measure_of(cell, units: dict) -> tuple[float | None, str]:
-    """A number with decimals and an optional unit of `units` (name -> factor): (value, what was odd)."""
-    if isinstance(cell, bool):
-        return None, "bad"
-    if isinstance(cell, (int, float)):
-        return (float(cell), "") if math.isfinite(cell) and abs(cell) < 1e9 else (None, "bad")
-    if not isinstance(cell, str):
-        return None, "date"
-    text = plain(cell)[:100]
-    if text in cell_words("unknown"):
-        return None, "unknown"
-    if text in cell_words("zero"):
-        return 0.0, ""
-    about = bool(_ABOUT.match(text))
-    text = _ABOUT.sub("", text)
-    if re.fullmatch(r"\d{1,3}(?:[.,]\d{3})+[.,]\d+", text):
-        mark = text[-1 - len(re.search(r"\d+$", text)[0])]
-        return float(text.replace("," if mark == "." else ".", "").replace(mark, ".")), ""
-    if match := _MEASURE.fullmatch(text):
-        factor = units.get(match[2])
-        if factor is None or len(match[1]) > 9:
-            return None, "bad"
-        number = float(match[1].replace(",", ".")) * factor
-        return number, "about" if about else "unit" if factor != 1.0 else "unsure" if match[3] else ""
-    if match := re.fullmatch(
-        r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis|a|do|til|tot)\s*(\d+(?:[.,]\d+)?)\s*([a-z]{0,10})\.?", text
-    ):
-        factor = units.get(match[3])
-        if factor is not None and len(match[1]) < 7 and len(match[2]) < 7:
-            return (float(match[1].replace(",", ".")) + float(match[2].replace(",", "."))) / 2 * factor, "range"
-    return None, "bad"

@@ -145,7 +145,9 @@ def _dead(roles, look: Look, within: bool) -> list[Meaning]:
         return [Meaning("dead", Look(order=1), PLAIN, within), Meaning("broken_early", weight=WEAK)]
     if has("mid") and not look:
         return [Meaning("dead", Look(order=2), PLAIN, within), Meaning("broken_mid", weight=WEAK)]
-    return [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
+    found = [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
+    # "Addled/cracked" beside the dead of the same look are the eggs that were taken out.
+    return found + [Meaning("removed", look, USUAL)] * bool(roles & {"rotten", "cracked", "removed"})
 
 
 def ends_of_hatch(roles) -> list[Meaning]:

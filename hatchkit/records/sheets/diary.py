@@ -9,15 +9,20 @@ from dataclasses import replace
 import numpy as np
 import pandas as pd
 
+from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
 from hatchkit.records.sheets.entries import Entry, add_mention
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.logsheet import batches_of
 from hatchkit.records.sheets.lookwords import look_of
+from hatchkit.records.sheets.loose import eggs_set_in, loose_in, moved_in, take_what_lacks
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
+from hatchkit.records.words import plain
 
+#: Letters that two words share at their beginning if they are forms of one word.
+STEM = 5
 #: Numbers that count no eggs: hours, degrees, money, lengths.
 _OTHER_NUMBERS = re.compile(
     r"\d+(?:[.,]\d+)?\s*(?:min(?:s|ut\w*)?|h|hrs?|hours?|horas?|heures?|std\.?|stunden?|uur|uren|or[ea]|godz\w*|hodin\w*|"
@@ -33,7 +38,13 @@ _STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
 
 def read_diary(block, context: Context) -> Part:
     """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
-    return batches_of(block, entries_of(block, context), context, [])
+    entries = entries_of(block, context)
+    told = [entry for entry in entries if entry.counts or not entry.loose]
+    part = batches_of(replace(block, skipped=[]), told, context, [])
+    for name, rest in zip(part.batches.get("name", []), part.batches.get("rest", []), strict=True):
+        if rest == rest and rest and rest > 0:
+            take_what_lacks(int(rest), [entry for entry in entries if entry.batch == name])
+    return batches_of(block, [entry for entry in entries if entry.counts or not entry.loose], context, [])
 
 
 def without_unclear(item, part: Part) -> tuple[Part | None, list[dict]]:
@@ -86,11 +97,15 @@ def entries_of(block, context) -> list[Entry]:
             continue
         before, mine = None, name or next((m for m in re.findall(_LETTER, text) if m in letters), None)
         for sentence in _parts(text, opened, letters):
-            entry = _entry(row, at, sentence, context) if at is not None or not dated else None
+            first = (name or label) not in {None, *(batch["name"] for batch in opened)}
+            birds = species_in(sentence).keys()
+            unknown = bool(birds) and not any(birds & batch["birds"] for batch in opened)
+            entry = _entry(row, at, sentence, context, first, unknown) if at is not None or not dated else None
             if entry is None:
                 continue
             own = name or next((m for m in re.findall(_LETTER, sentence) if m in letters), None)
-            _give_batch(entry, sentence, opened, label, before, own or (mine if before is None else None))
+            own = own or (mine if before is None else None)
+            _give_batch(entry, sentence, opened, label, before, own, column=name is not None and not first)
             before = entry.batch
             found.append(entry)
     return found
@@ -150,7 +165,8 @@ def _heading(text: str, day, context) -> str | None:
     )
 
 
-def _entry(row: int, at, sentence: str, context) -> Entry | None:
+def _entry(row: int, at, sentence: str, context, first=False, unknown=False) -> Entry | None:
+    """What a sentence tells; the `first` of a named batch is of its setting, and so are eggs of an `unknown` bird."""
     if not sentence.strip():
         return None
     sentence = _OTHER_NUMBERS.sub(" ", sentence)
@@ -165,6 +181,7 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
     if head and any(token.roles & {"batch", "hatch", "set"} for token in tokens(head[1], context.language)):
         bare = bare[head.end() :]  # "Batch 1: ..." counts no egg
     bare = re.sub(r"^\s*[A-Z]\s*(?=:)|^\s*[A-Z]\s+(?=d\s?\d)", "", bare)  # the batch's letter is no word
+    bare = dozens_counted(plain(bare), context.language)
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = all_roles(found)
@@ -176,7 +193,7 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
             add_mention(entry, mention, remark=False)
     lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
     starts = (
-        "set" in roles
+        (first or "set" in roles)
         and not lost
         or bool(found)
         and "set" in found[0].roles
@@ -184,12 +201,15 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
         and bool(species_in(sentence))
         and (
             bool(roles & {"batch"})
+            or unknown
+            and "egg" in roles
+            and not roles & {"candle", "transfer"}
             or bool(roles & {"incubator", "in", "broody", "set"})
             and not roles & {"candle", "transfer"}
         )
     )
     if starts:
-        eggs = _eggs_set(found)
+        eggs = eggs_set_in(found)
         if eggs is not None:
             entry.counts = {"eggs_set": eggs}
             entry.roles |= {"set"}
@@ -200,48 +220,23 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
         if count is not None and look.day != count and count not in entry.counts.values():
             entry.counts["hatched"] = count
     if "transfer" in roles and "left" not in entry.counts and not entry.counts.keys() & {"hatched", "eggs_set"}:
-        moved = _moved(found, entry.counts)
+        moved = moved_in(found, entry.counts)
         if moved is not None:
             entry.counts["left"] = moved
-    if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"}:
+    entry.loose = loose_in(entry, found)
+    if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"} and not entry.loose:
         return None
     return entry
 
 
-def _moved(found, counts: dict) -> int | None:
-    """The eggs that went on in a sentence of the move ("Lockdown, 23 in"): the one number that no class claims."""
-    numbers = [
-        token.number
-        for place, token in enumerate(found)
-        if token.number is not None
-        and not token.roles - {"word number"}
-        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
-    ]
-    for count in counts.values():
-        if count in numbers:
-            numbers.remove(count)
-    return numbers[0] if len(numbers) == 1 and numbers[0] > 0 else None
-
-
-def _eggs_set(found) -> int | None:
-    """The number of eggs in a sentence of setting: the one before the eggs, else the first that is no day."""
-    numbers = [
-        (place, token.number)
-        for place, token in enumerate(found)
-        if token.number is not None
-        and not token.roles - {"word number"}
-        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
-    ]
-    if not numbers:
-        return None
-    before = [number for place, number in numbers if any("egg" in token.roles for token in found[place : place + 5])]
-    eggs = next((place for place, token in enumerate(found) if "egg" in token.roles), None)
-    near = [number for place, number in numbers if eggs is not None and place < eggs]
-    return near[-1] if before and near else before[0] if before else numbers[0][1]
-
-
 def _words(sentence: str) -> frozenset:
     return frozenset(word for word in cut(sentence) if len(word) > 3 and not word.isdigit())
+
+
+def _alike(one: str, other: str) -> bool:
+    """Whether two words are one but for what ends them ("Sundheimern", "Laufenteneier")."""
+    short = min(len(one), len(other))
+    return one == other or short >= STEM and one[: max(STEM, short - 2)] == other[: max(STEM, short - 2)]
 
 
 def _name_in(sentence: str, opened: list) -> str | None:
@@ -265,13 +260,13 @@ def _name_in(sentence: str, opened: list) -> str | None:
     return first[1] if first else None
 
 
-def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before: str | None, own=None) -> None:
+def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before, own=None, column=False) -> None:
     """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird.
 
     `before` is the batch of which the same line spoke last, `own` what a column or a letter in the line names.
     """
     named = own or _name_in(sentence, opened)
-    if own is not None and own in {batch["name"] for batch in opened}:
+    if own is not None and (column or own in {batch["name"] for batch in opened}):
         entry.batch = own
         return
     birds = frozenset(species_in(sentence))
@@ -291,7 +286,9 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, be
 
     def likeness(place):
         batch = opened[place]
-        score = len(words & batch["words"]) + 2.0 * bool(birds & batch["birds"])
+        score = sum(any(_alike(word, other) for other in batch["words"]) for word in words) + 2.0 * bool(
+            birds & batch["birds"]
+        )
         score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
         ended = batch.get("ended")
         score -= 3.0 * (ended is not None and entry.at is not None and (entry.at - ended).days > 4)

@@ -13,7 +13,6 @@ from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.eggfates import fate_of_egg, look_list
 from hatchkit.records.sheets.fatewords import fate_of
-from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
@@ -33,7 +32,8 @@ def read_eggs(block, chosen, context: Context) -> Part:
     """
     n, odd = len(block.rows), []
     columns = block.columns
-    frame, fates, result, days, out_at = {}, [], None, None, None
+    frame: dict = {}
+    fates, result, days, out_at = [], None, None, None
     dated = any(meaning is not None and meaning.field == "set_at" for meaning in chosen)
     for place, meaning in enumerate(chosen):
         if meaning is None:
@@ -69,7 +69,8 @@ def read_eggs(block, chosen, context: Context) -> Part:
     if out_at is not None:
         days = (out_at - frame["set_at"]) / np.timedelta64(1, "D")
     if result is not None and days is not None:
-        result = _on_days(result, days)
+        of = pd.DataFrame({name: frame[name] for name in ("name", "set_at") if name in frame}, index=range(n))
+        result = _on_days(result, days, list(of.itertuples(index=False, name=None)))
     weights = frame.pop("weights", {})
     eggs = pd.DataFrame(frame, index=range(n))
     alone = "set_at" not in frame and "name" not in frame
@@ -95,15 +96,17 @@ def read_eggs(block, chosen, context: Context) -> Part:
     return _grouped(block, eggs, fates, result, weights, odd, context)
 
 
-def _on_days(result: list, days) -> list:
-    """The results with the day on which each egg came out; dead from the day of the first chick on are dead in shell."""
-    chicks = [day for fate, day in zip(result, days, strict=True) if fate is not None and fate.fate == "hatched"]
-    first = np.nanmin(chicks) if len(chicks) and not np.isnan(chicks).all() else np.inf
+def _on_days(result: list, days, batch_of: list) -> list:
+    """The results with the day on which each egg came out; dead from a batch's first chick on are dead in shell."""
+    first: dict = {}
+    for fate, day, batch in zip(result, days, batch_of, strict=True):
+        if fate is not None and fate.fate == "hatched" and day == day:
+            first[batch] = min(day, first.get(batch, day))
     return [
         fate
-        if fate is None or fate.look.day is not None or day != day or day >= first
+        if fate is None or fate.look.day is not None or day != day or day >= first.get(batch, np.inf)
         else replace(fate, look=replace(fate.look, day=int(day)))
-        for fate, day in zip(result, days, strict=True)
+        for fate, day, batch in zip(result, days, batch_of, strict=True)
     ]
 
 

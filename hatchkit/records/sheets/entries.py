@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Any
 
 from hatchkit.records.sheets.cells import Mention
 from hatchkit.records.sheets.fields import Look
@@ -30,10 +31,13 @@ _CLASS = (
 
 @dataclass
 class Entry:
-    """One line of a log or diary."""
+    """One line of a log or diary.
+
+    `loose` are numbers of which no word beside them says what they count, each with the class that the sentence names.
+    """
 
     row: int
-    at: object = None
+    at: Any = None
     batch: str | None = None
     roles: frozenset = frozenset()
     look: Look = Look()
@@ -41,6 +45,7 @@ class Entry:
     within: dict = field(default_factory=dict)
     text: str = ""
     fields: dict = field(default_factory=dict)
+    loose: list = field(default_factory=list)
 
     @property
     def looks_again(self) -> bool:
@@ -62,6 +67,7 @@ def class_of(roles: frozenset) -> str | None:
 
 
 def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
+    """Book a count told in words to an entry, in the class that its words mean."""
     kind = class_of(mention.roles)
     if kind is None or mention.roles & {"weak", "fresh"}:
         return
@@ -77,7 +83,8 @@ def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
-    counts = entry.counts
+    # A log that parts a cell's words into columns writes 0 for what its cell does not name.
+    counts = {name: count for name, count in entry.counts.items() if count} or entry.counts
     if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"} and not counts.keys() & {"dis", "pipped"}:
         return "note"
     if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
@@ -98,6 +105,6 @@ def step_of(entry: Entry) -> str:
         return "transfer"
     if entry.roles & {"hatch"} and not entry.roles & {"expected", "candle"}:
         return "hatch"
-    if counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
+    if entry.counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
         return "look"
     return "note"

@@ -58,6 +58,8 @@ def fate_of(cell, language: str | None) -> Fate | None:
 def _from_roles(roles: frozenset) -> str | None:
     has = roles.__contains__
     negated = has("not")
+    if has("incubator") and has("out"):
+        return None  # "out of the machine" says where an egg is, not what became of it
     if has("pipped") and not (has("hatched") and not negated and not has("dead")):
         return "pipped_dead"
     if has("shell") or has("unhatched") or negated and roles & {"hatched", "hatch", "out"}:

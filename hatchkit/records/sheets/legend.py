@@ -10,9 +10,9 @@ from hatchkit.records.sheets.fatewords import fate_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.words import plain
 
-_ENTRY = re.compile(r"(?:[^\W\d_]+:\s+)?([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)")
+_ENTRY = re.compile(r"(?:[^\W\d_]+ ?:\s+)?([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)")
 #: "+ alive": a sign needs no equals sign; and where the next entry of a key begins.
-_SIGN = re.compile(r"(?:[^\W\d_]+:\s+)?([^\w\s])\s+([^=;\d]{3,40}?)")
+_SIGN = re.compile(r"(?:[^\W\d_]+ ?:\s+)?([^\w\s])\s+([^=;\d]{3,40}?)")
 _NEXT = re.compile(r"(?:[;,\n]\s*|\s+)(?=[^\s=:,;]{1,4}\s*(?:=|->))|\s{3,}(?=[^\w\s]\s)")
 
 #: "Penoy = clear egg, no embryo."; "Cl. = clairs ; Mt mir. = morts au mirage": short words may be cut by a dot.
@@ -112,7 +112,9 @@ def with_glossary(grid, language: str | None):
     words, places = {}, []
     for row, cells in enumerate(grid.cells[:200]):
         for column, cell in enumerate(cells):
-            if isinstance(cell, str) and "=" in cell and len(cell) < 400:
+            # A sentence at the end of a row of data explains that row alone.
+            alone = sum(not is_empty(other) for other in cells) < 3
+            if isinstance(cell, str) and "=" in cell and len(cell) < 400 and alone:
                 mine = _glosses(cell, language)
                 if mine:
                     words |= mine
@@ -189,11 +191,13 @@ def _entries(cell, language) -> dict:
     found, silent = {}, {}
     first, *rest = _NEXT.split(cell)
     for part in (first, *rest):
-        match = _ENTRY.fullmatch(part.strip(" ;,\n")) or _SIGN.fullmatch(part.strip(" ;,\n"))
+        entry = part.strip(" ;,\n")
+        match = _SIGN.fullmatch(entry) or _ENTRY.fullmatch(entry)
         if match is None and part is not first:
             return {}
-        words = match and next((w for w in match[2].split("/") if fate_of(w.strip(), language) is not None), None)
-        if words:
+        told = match[2].split("/") if match else []
+        words = next((one for one in told if fate_of(one.strip(), language) is not None), None)
+        if match and words:
             found[plain(match[1])] = match[2] if fate_of(match[2], language) is not None else words.strip()
         elif match and match[1] != "?" and not match[1].isalnum():
             silent[plain(match[1])] = ""

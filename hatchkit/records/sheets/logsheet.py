@@ -13,12 +13,12 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
-from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import mentions
 from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_of
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.lookwords import look_of
+from hatchkit.records.sheets.openbatch import OpenBatch
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part
 
 
@@ -63,7 +63,7 @@ def read_log(block, chosen, context: Context) -> Part:
         elif name == "look_day":
             for entry, day in zip(entries, typed.measures(cells, block.rows, {"": 1.0, "d": 1.0}, mark), strict=True):
                 if not np.isnan(day):
-                    entry.look = _both(Look(day=int(day)), entry.look)
+                    entry.look = Look(day=int(day)).within(entry.look)
         elif meaning.field in _LEDGER:
             read = typed.counts(cells, block.rows, context.language, mark)
             key = "hatched" if name == "left" and at_the_end else _LEDGER[meaning.field]
@@ -137,15 +137,6 @@ _LEDGER = {
 }
 
 
-def _both(one: Look, other: Look) -> Look:
-    """What two cells of a row say of one look; the first wins."""
-    return Look(
-        one.day if one.day is not None else other.day,
-        one.order if one.order is not None else other.order,
-        one.transfer or other.transfer,
-    )
-
-
 def _words(entry: Entry, text, name: str, context: Context) -> list:
     """Take the words of what was done; what a remark counts is given back."""
     if not text:
@@ -154,7 +145,7 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
     roles = all_roles(found)
     if name == "what":
         entry.roles |= roles
-        entry.look = _both(look_of(list(found)), entry.look)
+        entry.look = look_of(list(found)).within(entry.look)
     entry.text = "; ".join(filter(None, (entry.text, text)))
     counted = list(mentions(text, context.language))
     for mention in counted if name == "what" else ():
@@ -162,52 +153,9 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
     return counted if name != "what" else []
 
 
-class _Open:
-    """A batch while its entries come in."""
-
-    def __init__(self, entry: Entry, name):
-        self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
-        self.set_at, self.eggs, self.looks, self.end, self.notes = None, None, [], {}, []
-        self.hatch_at = None
-
-    def take(self, entry: Entry, step: str) -> None:
-        for key, value in entry.fields.items():
-            self.fields.setdefault(key, value)
-        if entry.text:
-            self.notes.append(entry.text)
-        counts = dict(entry.counts)
-        known = self.hatch_at is not None and entry.at is not None and "hatched" in self.end
-        ended = known and entry.at >= self.hatch_at
-        if step == "look" and ended and counts.keys() & {"dead", "clear"}:
-            step = "hatch"  # what is found after the chicks is of the eggs that were left
-        if step == "set":
-            self.set_at = self.set_at or entry.at
-            if entry.text and species_in(entry.text):
-                self.fields.setdefault("species_text", entry.text[:200])
-            eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
-            self.eggs = eggs if self.eggs is None else self.eggs
-        elif step == "hatch":
-            self.hatch_at = entry.at or self.hatch_at
-            if "dead" in counts:
-                counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
-            if counts.keys() == {"eggs_set"} and class_of(entry.roles) == "hatched":
-                counts["hatched"] = counts.pop("eggs_set")  # "ducklings hatched: 23" below the eggs that were left
-            for key, value in counts.items():
-                if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
-                    self.end[key] = self.end.get(key, 0) + value
-                elif key == "hatched":
-                    self.end["all"] = True
-            for key, value in entry.within.items():
-                if key in ("pipped", "removed", "culled") and key not in self.end:
-                    self.end[key] = value
-                    if key != "culled" and self.end.get("dis", 0) >= value:
-                        self.end["dis"] -= value
-        elif step in ("look", "transfer"):
-            self.looks.append((entry, step == "transfer", counts))
-
-
 def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
-    batches: list[_Open] = []
+    """The entries of a log, in order, as batches, looks and remarks."""
+    batches: list[OpenBatch] = []
     by_name: dict = {}
     current = None
     for entry in entries:
@@ -220,25 +168,27 @@ def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
             and by_name[name].eggs is not None
             and entry.counts.keys() & {"eggs_set", "left"}
         ):
-            current = _Open(entry, name)
+            current = OpenBatch(entry, name)
             batches.append(current)
             if name is not None:
                 by_name[name] = current
         elif name is not None and name in by_name:
             current = by_name[name]
         elif name is not None:
-            current = by_name[name] = _Open(entry, name)
+            current = by_name[name] = OpenBatch(entry, name)
             batches.append(current)
         if current is None:
             block.skipped.append((entry.row, "note", entry.text[:200]))
             continue
         current.take(entry, step)
+    for batch in batches:
+        batch.close()
     return _as_part(
         block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
     )
 
 
-def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
+def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
     rows, looks = [], []
     for place, batch in enumerate(batches):
         inside = batch.eggs
@@ -253,11 +203,9 @@ def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
             end["dis"], derived = max(int(inside) - sum(end.values()) + end.get("culled", 0), 0), True
         mine = [row for row in looks if row["place"] == place]
         lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
-        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed"))
+        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed", "clear"))
         told = np.nan if batch.eggs is None else batch.eggs - lost - ends
-        removed = end.get("removed", 0) + sum(
-            row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
-        )
+        removed = end.get("removed", 0) + sum(row["removed"] for row in mine if not np.isnan(row["removed"]))
         rows.append(
             {
                 **batch.fields,

@@ -40,7 +40,8 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
         else:
             from_both = {m.field for m in inherited}
             found = [
-                replace(m, look=m.look or look, weight=m.weight + (0.3 if m.field in from_both else 0.0)) for m in found
+                replace(m, look=m.look.within(look), weight=m.weight + (0.3 if m.field in from_both else 0.0))
+                for m in found
             ]
             found += [replace(m, weight=m.weight - 0.5) for m in inherited if m.field not in {f.field for f in found}]
             # "Date" below a look is the look's own.

@@ -117,7 +117,8 @@ def _text(columns, i: int) -> str:
 
 def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.DataFrame:
     """Names, times and measures; notes are joined."""
-    n, frame, notes, extra = len(rows), {}, [[] for _ in rows], {}
+    frame: dict = {}
+    n, notes, extra = len(rows), [[] for _ in rows], {}
     # Setting first: the year of the other dates follows from it.
     for place in sorted(range(len(columns)), key=lambda place: reading.chosen[place].field != "set_at"):
         meaning = reading.chosen[place]

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import dataclasses
 import datetime as dt
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
 
-from hatchkit.records.sheets.cells import Count, count_of, is_empty, is_number, measure_of, text_of
+from hatchkit.records.sheets.amounts import measure_of
+from hatchkit.records.sheets.cells import Count, count_of, is_empty, is_number, text_of
 from hatchkit.records.sheets.lexicon import cell_words
 from hatchkit.records.sheets.when import read_dates
 from hatchkit.records.words import plain
@@ -85,7 +87,7 @@ class Odd:
 
     heading: str
     field: str
-    hits: dict = field(default_factory=dict)
+    hits: dict = dataclasses.field(default_factory=dict)
 
     def add(self, code: str, row: int, cell) -> None:
         """Keep a cell under a code."""
@@ -131,13 +133,18 @@ def counts(cells, rows, language, odd: Odd) -> Counts:
 
 def texts(cells) -> list:
     """A column as texts; None where empty."""
-    return [cell if type(cell) is str and cell.isalnum() else text_of(cell) for cell in cells]
+    known = {cell: text_of(cell) for cell in set(cells)}
+    return [known[cell] for cell in cells]
 
 
 def measures(cells, rows, units: dict, odd: Odd) -> np.ndarray:
     """A column of numbers with decimals."""
     known: dict = {}
     most = MOST_STORED_DAYS if units is DAYS else MOST_WEEKS if units is WEEKS else np.inf
+    if set(map(type, cells)) == {float}:
+        numbers = np.array(cells)
+        if (np.abs(numbers) < min(most, 1e9)).all():
+            return numbers
     values = np.full(len(cells), np.nan)
     for place, cell in enumerate(cells):
         if is_empty(cell):
