@@ -6,8 +6,9 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from hatchkit.records.sheets.amounts import measure_of
 from hatchkit.records.sheets.birds import species_in
-from hatchkit.records.sheets.cells import CLASSES, Count, count_of, is_empty, is_number, measure_of, text_of
+from hatchkit.records.sheets.cells import CLASSES, Count, count_of, is_empty, is_number, text_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.when import is_dateish
 

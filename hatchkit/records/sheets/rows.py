@@ -125,7 +125,7 @@ def _plainly_data(cells, places, repeated) -> bool:
 
 
 def _dated(cells, places) -> bool:
-    """Whether a row bears one whole date besides numbers, as a batch does and a sum does not ("Summe 2", "Mean Green")."""
+    """Whether a row bears one whole date besides numbers, as a batch does and a sum does not ("Mean Green")."""
     told = [cells[i] for i in places[1:] if not is_number(cells[i])]
     dates = [cell for cell in told if not isinstance(cell, str) or len(cell) > 5 and looks_like_date(cell)]
     return len(dates) == 1 and len(places) > 4
