@@ -26,7 +26,7 @@ from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.profile import SAMPLE
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
-from hatchkit.records.sheets.understand import Understood, language_on, understand
+from hatchkit.records.sheets.understand import Understood, language_on, understand, year_in
 from hatchkit.records.sheets.unfinished import without_ends_ahead
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
@@ -126,9 +126,8 @@ def without_too_many(item: Understood, part: Part) -> tuple[Part | None, list[di
     tried = rest.notna() & table["hatched"].notna()
     slip = np.maximum(FEW, SLIP_SHARE * table["eggs_set"].astype(float))
     over = tried & ((rest < -slip) | table["broken"].astype(bool))
-    slips = tried & (rest < 0)
-    if tried.sum() >= LEAST_SLIPS and slips.sum() > 0.5 * tried.sum():
-        over = over | slips
+    if tried.sum() >= LEAST_SLIPS and (tried & (rest < 0)).sum() > 0.5 * tried.sum():
+        over |= tried & (rest < 0)
     if (tried & (rest == 0)).sum() <= 0.5 * tried.sum():
         # A column of losses that was left out because the eggs exceed with it is no way out.
         over |= tried & (rest < _left_out_losses(item, table))
@@ -160,8 +159,6 @@ def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     block = item.block
     years: Any = item.year or year
     if block.sections and any(block.sections):
-        from hatchkit.records.sheets.understand import year_in
-
         own = [year_in([text]) or years for text in block.sections]
         if any(own):
             years = own if len(set(own)) > 1 else own[0]
