@@ -27,6 +27,9 @@ def fill_from_around(batches: pd.DataFrame, block, context) -> None:
     if "set_at" not in batches or batches["set_at"].isna().all():
         batches["set_at"] = pd.Series([read[text]["set_at"] for text in texts], dtype="datetime64[us]")
         batches["set_at_hour"] = False
+    counted = _counted(batches["section"])
+    if counted and not ("name" in batches and batches["name"].notna().any()):
+        batches["name"] = counted
     of_rows = "name" in batches and batches["name"].notna().any()
     for name in ("incubator", "name"):
         if name in batches and batches[name].notna().any():
@@ -39,6 +42,14 @@ def fill_from_around(batches: pd.DataFrame, block, context) -> None:
             batches[name] = found
     if of_rows and "pen" in batches and any(read[text]["name"] for text in texts):
         _names_of_hatch(batches, texts, read)
+
+
+def _counted(sections) -> list[str] | None:
+    """Sections that one word and a running number name ("Card 21", "Card 22"), or None."""
+    found = [re.fullmatch(r"\W*([^\W\d][^\d]{1,23}?)\W*(\d{1,4})\W*", str(section)) for section in sections]
+    if len(found) < 2 or not all(found) or len({match[1].lower() for match in found}) > 1:
+        return None
+    return [match[0].strip() for match in found] if len({match[2] for match in found}) == len(found) else None
 
 
 def _names_of_hatch(batches: pd.DataFrame, texts, read) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -154,7 +155,7 @@ def _left_out_losses(item: Understood, table: pd.DataFrame) -> np.ndarray:
 
 def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     block = item.block
-    years: object = item.year or year
+    years: Any = item.year or year
     if block.sections and any(block.sections):
         from hatchkit.records.sheets.understand import year_in
 

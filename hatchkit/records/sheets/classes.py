@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
 
 #: Words of a look from which eggs were taken out, where none says why.
@@ -81,6 +83,14 @@ def _opened(roles) -> list[Meaning]:
 
 
 def _losses(roles, look: Look, within: bool) -> list[Meaning]:
+    if "left" in roles and roles & {"clear", "dead"} and roles & {"removed", "out"}:
+        # "Left (clears out)": the loss is told to say why fewer are left.
+        losses = _of_class(roles - {"left", "removed", "out"}, look, within)
+        return [Meaning("left", look, PLAIN), *(replace(loss, weight=loss.weight - 1.5) for loss in losses)]
+    return _of_class(roles, look, within)
+
+
+def _of_class(roles, look: Look, within: bool) -> list[Meaning]:
     has = roles.__contains__
     if has("not") and has("fertile"):
         return [Meaning("clear", look, PLAIN)]
@@ -88,6 +98,8 @@ def _losses(roles, look: Look, within: bool) -> list[Meaning]:
         return [Meaning("clear", look, POSSIBLE), Meaning("dead", look, POSSIBLE)]
     if has("clear"):
         return [Meaning("clear", look, PLAIN, within)]
+    if "bad" in roles and (look or "candle" in roles):
+        return [Meaning("dead", look, PLAIN, within), Meaning("removed", look, POSSIBLE, within)]
     if roles & {"rotten", "cracked", "removed"} and not roles & {"dead", "hatched"}:
         several = len(roles & {"rotten", "cracked", "removed"}) > 1
         field = "removed" if several or has("removed") else "rotten" if has("rotten") else "cracked"
@@ -133,7 +145,9 @@ def _dead(roles, look: Look, within: bool) -> list[Meaning]:
         return [Meaning("dead", Look(order=1), PLAIN, within), Meaning("broken_early", weight=WEAK)]
     if has("mid") and not look:
         return [Meaning("dead", Look(order=2), PLAIN, within), Meaning("broken_mid", weight=WEAK)]
-    return [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
+    found = [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
+    # "Addled/cracked" beside the dead of the same look are the eggs that were taken out.
+    return found + [Meaning("removed", look, USUAL)] * bool(roles & {"rotten", "cracked", "removed"})
 
 
 def ends_of_hatch(roles) -> list[Meaning]:

@@ -35,6 +35,10 @@ def choose(columns, options, language: str | None = None) -> list:
             taken.add(key)
     fates = [place for place, meaning in enumerate(chosen) if meaning is not None and meaning.field == "fate"]
     ends = [place for place in fates if not chosen[place].look]
+    if columns and not any(m is not None and m.field == "egg" for m in chosen):
+        first = chosen[0]
+        if (first is None or first.field in ("ignore", "batch")) and columns[0].distinct == 1.0:
+            chosen[0] = Meaning("egg")
     if ends and not any(m is not None and m.field == "result" for m in chosen):
         chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
     if not any(m is not None and m.field == "result" for m in chosen):
@@ -90,15 +94,10 @@ def _fits(meaning, column) -> float:
         return -100.0
     if name in ("result", "fate") and column.share_fate >= 0.5:
         return meaning.weight + 3.0
-    if (
-        name == "batch"
-        and column.running
-        and column.distinct == 1.0
-        or name == "egg"
-        and column.distinct < 0.5
-        and not column.running
-    ):
+    if name == "batch" and column.distinct == 1.0 or name == "egg" and column.distinct < 0.5 and not column.running:
         return meaning.weight - 3.0
+    if name == "batch" and column.share_text > 0.8 and column.distinct < 0.5 and not column.share_fate:
+        return meaning.weight + 1.0
     if name == "result" and column.share_fate < 0.3:
         return meaning.weight - 3.0
     return meaning.weight

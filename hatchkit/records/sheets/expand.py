@@ -29,6 +29,8 @@ _HEADING = {
 MOST_LETTERS = 12
 #: Rows whose remarks must tell of their looks before they are taken for counts.
 LEAST_COURSES = 2
+#: Cells of a long column from which it is seen whether they count.
+SAMPLE = 400
 _LOSSES = frozenset({"clear", "dead", "shell", "pipped", "hatched", "chicks", "left", "unhatched", "fertile"})
 _ENDS = frozenset({"left", "unhatched", "result", "hatch", "hatched", "opened", "chicks", "shell"})
 
@@ -87,9 +89,11 @@ def expanded(block: Block, language: str | None) -> Block:
 def _told_in_counts(block: Block, language: str | None) -> bool:
     """Whether a column of numbers counts what became of the eggs."""
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
-        full = [cell for cell in cells if not is_empty(cell)]
+        if not _roles(f"{group} {heading}", language) & _LOSSES:
+            continue
+        full = [cell for cell in cells[:SAMPLE] if not is_empty(cell)]
         numbers = sum(_counted(cell, language) for cell in full if isinstance(cell, (int, float, str)))
-        if numbers > 0.6 * len(full) and _roles(f"{group} {heading}", language) & _LOSSES:
+        if numbers > 0.6 * len(full):
             return True
     return False
 
@@ -201,7 +205,7 @@ def _quiet(cell: str, language) -> bool:
     return not all_roles(found) & _LOSSES and all(token.number is None for token in found)
 
 
-def _counted(cell: str, language) -> bool:
+def _counted(cell, language) -> bool:
     return count_of(cell, language).value is not None
 
 

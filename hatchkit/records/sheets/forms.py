@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from hatchkit.records.sheets.block import Block, starts_with_total
 from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.labels import is_label
-from hatchkit.records.sheets.when import looks_like_date
+from hatchkit.records.sheets.rows import drop_sums
+from hatchkit.records.sheets.when import is_dateish, looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
 _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
@@ -15,6 +16,8 @@ _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "sec
 
 #: Labels that come again for each look.
 _LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
+#: Labels of the end of a hatch.
+_ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
 _OF_LOOKS = _LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
 #: Roles of a label that stands for a look, and codes of a value that counts nothing.
 _LOOKS = frozenset({"candle", "day", "transfer", "first", "second", "third", "week"})
@@ -32,8 +35,9 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     """
     width = max(len(row) for row in reader.cells)
     spans = [(column, right) for column, right in zip(columns, [*columns[1:], width], strict=True)]
-    if len(spans) == 1 and _lies(reader, *spans[0]):
-        yield _sideways(reader, *spans[0])
+    beside = len(spans) == 2 and columns[1] == columns[0] + 1
+    if (len(spans) == 1 or beside) and _lies(reader, *spans[-1]):
+        yield _sideways(reader, *spans[-1], over=columns[0] if beside else None)
         return
     labels = [
         {_key(row[column]) for row in reader.cells if column < len(row) and is_label(reader, str(row[column]))}
@@ -41,13 +45,11 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     ]
     apart = len(spans) > 1 and all(len(names & labels[0]) >= 0.6 * len(names) for names in labels[1:])
     records: list[dict] = []
-    if apart:
-        for span in spans:
-            records += _forms(reader, [span])
-    else:
-        records = _forms(reader, spans)
+    above: list[tuple] = []
+    for parts in [[span] for span in spans] if apart else [spans]:
+        records += _forms(reader, parts, above)
     if records:
-        yield _as_block(reader, records)
+        yield _as_block(reader, records, above)
 
 
 def _key(text) -> str:
@@ -55,9 +57,11 @@ def _key(text) -> str:
 
 
 def _lies(reader, column: int, right: int) -> bool:
-    """Whether several columns of values stand beside the labels."""
+    """Whether several columns of values stand beside the labels, and no headings among them."""
     several = single = 0
-    for row in reader.cells:
+    for number, row in enumerate(reader.cells):
+        if _mini_heading(reader, row, reader.filled(number)):
+            return False
         if column < len(row) and isinstance(row[column], str) and is_label(reader, row[column]):
             values = sum(not is_empty(cell) and not str(cell).endswith(":") for cell in row[column + 1 : right])
             several += values >= 2
@@ -65,8 +69,11 @@ def _lies(reader, column: int, right: int) -> bool:
     return several > single and several >= 3
 
 
-def _sideways(reader, column: int, right: int) -> Block:
-    """A table lying on its side: a record per column of values, a heading per label."""
+def _sideways(reader, column: int, right: int, over: int | None = None) -> Block:
+    """A table lying on its side: a record per column of values, a heading per label; groups of labels may stand `over`.
+
+    A group's cell is merged or written once, and holds for the labels below it.
+    """
     block = Block("sideways", reader.grid.file, reader.grid.sheet, [], [], [], [])
     group, lines = "", []
     for row, cells in enumerate(reader.cells):
@@ -74,6 +81,9 @@ def _sideways(reader, column: int, right: int) -> Block:
         values = [cells[place] if place < len(cells) else "" for place in range(column + 1, right)]
         filled = [value for value in values if not is_empty(value)]
         text = text_of(label) or ""
+        above = text_of(cells[over]) if over is not None and over < len(cells) else None
+        group = above if above and text else group
+        text = text or above or ""
         if text and not filled:
             if reader.roles(text) & _GROUPS:
                 group = text
@@ -104,13 +114,17 @@ def _sideways(reader, column: int, right: int) -> Block:
         block.heading_row = block.heading_row or row + 1
     block.rows = [block.heading_row] * len(kept)
     block.sections = [""] * len(kept)
+    drop_sums(block)
     return block
 
 
-def _forms(reader, spans) -> list[dict]:
-    """Records of forms, one after another down the sheet: label and value in the same cell or side by side."""
+def _forms(reader, spans, above: list) -> list[dict]:
+    """Records of forms, one after another down the sheet: label and value in the same cell or side by side.
+
+    Titles of the whole sheet are added to `above`.
+    """
     records: list[dict] = []
-    state = {"record": None, "group": "", "under": None, "of": {}}
+    state: dict = {"record": None, "group": "", "under": None, "of": {}}
 
     def fresh(title: str, row: int):
         state.update(record={"title": title, "row": row, "items": {}}, group="", under=None, of={})
@@ -148,6 +162,11 @@ def _forms(reader, spans) -> list[dict]:
                 state["group"], state["of"], state["blank"] = text, {}, False
             elif state["record"] is None or state["record"]["items"]:
                 fresh(text, row + 1)
+                state["blank"] = False
+            elif state.pop("blank", False) or _starts(reader, text) and not _starts(reader, state["record"]["title"]):
+                # What stands apart above the first form's own title is of the whole sheet.
+                above.append((state["record"]["row"], "title", state["record"]["title"]))
+                state["record"].update(title=text, row=row + 1)
             else:
                 state["record"]["title"] += " " + text
             continue
@@ -213,7 +232,7 @@ def _mini_heading(reader, cells, places) -> bool:
     kinds = [
         reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]
     ]
-    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date"}
+    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date", "weight"}
     texts = [text_of(cells[place]) for place in places]
     if len(set(texts)) < len(texts) or any(
         is_number(text) or looks_like_date(text) or mentions(text, reader.language) for text in texts
@@ -226,6 +245,8 @@ def _under(reader, state: dict, cells, places, row: int) -> bool:
     """Take a row below such headings: its first cell says which look."""
     lead = state["lead"]
     name = text_of(cells[lead]) if lead < len(cells) else ""
+    if name and reader.roles(name) & _ENDS:
+        return False  # "Hatched 11 on 1 April" is a line of its own below the looks
     taken = False
     for place, heading in state["under"].items():
         if place != lead and place < len(cells) and not is_empty(cells[place]) and state["record"] is not None:
@@ -241,6 +262,8 @@ def _pairs(reader, cells, spans):
         if not isinstance(label, str) or not label.strip():
             continue
         head, colon, tail = label.partition(":")
+        if tail.strip() and reader.roles(tail) and any(not is_empty(cell) for cell in cells[column + 1 : right]):
+            head, colon, tail = label, "", ""  # "Candling day 7: clear" beside its number is one label
         if not is_label(reader, label) and (
             colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
         ):
@@ -260,7 +283,11 @@ def _pairs(reader, cells, spans):
             if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
             else " ".join(text_of(cell) for cell in values)
         )
-        yield head.strip() if colon else label.strip(), value, column
+        head = head.strip() if colon else label.strip()
+        yield head, value, column
+        when = next((cell for cell in values[1:] if not is_number(cell) and is_dateish(cell)), None)
+        if when is not None and is_number(values[0]):
+            yield f"{head} date", when, column  # "Hatched 11 on 1 April"
         for place in further:
             yield rest[place].rstrip(": "), rest[place + 1], column
 
@@ -298,7 +325,7 @@ def _is_line(cell) -> bool:
     return isinstance(cell, str) and not cell.strip("_.… ")
 
 
-def _as_block(reader, records: list[dict]) -> Block:
+def _as_block(reader, records: list[dict], above: list[tuple]) -> Block:
     keys: dict = {}
     for record in records:
         for label, group in record["items"]:
@@ -317,5 +344,7 @@ def _as_block(reader, records: list[dict]) -> Block:
         columns,
         [record["row"] for record in records],
         sections=[record["title"] for record in records],
+        titles=[text for _, _, text in above],
+        skipped=above,
         heading_row=records[0]["row"],
     )

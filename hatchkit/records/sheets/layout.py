@@ -95,6 +95,9 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
             continue
         fields.setdefault(name, []).append(column.place)
     looks = _by_day_and_order(looks)
+    latest = max((look.look.day for look in looks if look.look.day is not None), default=0)
+    if latest > length:
+        length = latest / TRANSFER_SHARE  # a longer incubation: the transfer is not before the last candling
     looks.sort(key=lambda look: look.sort_key(length))
     return Layout(_merged(looks, length), fields)
 

@@ -51,8 +51,8 @@ def account(layout: Layout, values, everything=None) -> Account:
     layout : Layout
     values : sequence of ndarray of float
         Counts by place of the column; NaN where nothing is written.
-    everything : sequence of ndarray of bool, optional
-        By place: the cell says "all".
+    everything : sequence of ndarray of float, optional
+        By place: how many the cell leaves out that says "all" ("all but one"); NaN where it does not.
     """
     n = len(values[0]) if len(values) else 0
     nothing = np.full(n, np.nan)
@@ -66,7 +66,7 @@ def account(layout: Layout, values, everything=None) -> Account:
     fertile = of("fertile")
     no_clears = np.isnan(fertile).all() and not any("clear" in look.fields for look in layout.looks)
     unplaced = np.nansum([of("removed"), of("rotten"), of("cracked")], axis=0)
-    placed = np.zeros(n)
+    placed, written, counted = np.zeros(n), np.zeros(n), eggs.copy()
     for number, look in enumerate(layout.looks):
         part = _one_look(look, values, inside, broken, everything)
         if "dead" not in look.fields:
@@ -77,6 +77,11 @@ def account(layout: Layout, values, everything=None) -> Account:
             # Nobody told clear from dead here: what went at the first look is clear, which may be either.
             part["clear"] = np.where(part["derived"], part["dead"], part["clear"])
             part["dead"] = np.where(part["derived"], np.nan, part["dead"])
+        # Losses written since the eggs were counted last that explain how many are left now.
+        written = written + part["out"]
+        part["closes"] = (written > 0) & ~np.isnan(part["left"]) & (part["left"] == counted - written)
+        counted = np.where(np.isnan(part["left"]), counted, part["left"])
+        written = np.where(np.isnan(part["left"]), written, 0.0)
         inside = part["inside"]
         looks.append(part)
     if not layout.looks and not np.isnan(fertile).all():
@@ -87,6 +92,7 @@ def account(layout: Layout, values, everything=None) -> Account:
             left=nothing.copy(),
             derived=np.zeros(n, bool),
             inside=np.where(np.isnan(fertile), eggs, fertile),
+            closes=np.zeros(n, bool),
         )
         broken |= _zero(part["clear"]) < 0
         inside = part["inside"]
@@ -107,7 +113,8 @@ def _one_look(look, values, inside, broken, everything) -> dict:
         if name in look.fields:
             removed = np.where(np.isnan(of(name)), removed, _zero(removed) + of(name))
     if everything is not None and "left" in look.fields:
-        left = np.where(everything[look.fields["left"]], inside - _zero(clear) - _zero(dead) - _zero(removed), left)
+        told = _zero(clear) + _zero(dead) + _zero(removed)
+        left = _all_but(everything[look.fields["left"]], inside, told, left)
     out = _zero(clear) + _zero(dead) + _zero(removed)
     derived = ~np.isnan(left) & ~np.isnan(inside) & np.isnan(dead)
     gap = inside - out - left
@@ -118,7 +125,7 @@ def _one_look(look, values, inside, broken, everything) -> dict:
     broken |= checked & (gap < 0)
     after = np.where(np.isnan(left), inside - out, left)
     short = np.where(checked & (gap > 0), gap, 0.0)
-    return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short)
+    return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short, out=out)
 
 
 def _gap_of_removed(part: dict, unplaced, placed) -> None:
@@ -144,7 +151,6 @@ def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account
     zero = _zero
     pipped, unhatched, dis = of("pipped"), of("unhatched"), of("dis")
     removed = _sum_known(of("removed"), of("rotten"), of("cracked")) - placed
-    hatched = _hatched(layout, of, inside, everything, zero(removed))
     within = layout.pipped_within
     if "unhatched" in layout.fields:
         dis = np.where(np.isnan(unhatched), dis, unhatched - (zero(pipped) if within else 0.0))
@@ -154,6 +160,9 @@ def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account
         broken |= zero(dis) < 0
     opened = _sum_known(*(of(name) for name in ("broken_infertile", "broken_early", "broken_mid", "broken_late")))
     end_loss = np.where(np.isnan(dis), zero(opened), np.maximum(zero(dis), zero(opened)))
+    hatched = _hatched(layout, of, inside, everything, end_loss + zero(pipped), zero(removed))
+    # Chicks in good health are some of those that hatched.
+    broken |= _zero(of("healthy")) > np.where(np.isnan(hatched), np.inf, hatched)
     last = looks[-1] if looks else None
     counted_last = np.zeros(len(eggs), bool) if last is None else ~np.isnan(last["left"])
     derived = counted_last & np.isnan(dis) & np.isnan(opened) & ~np.isnan(hatched)
@@ -168,10 +177,15 @@ def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account
     return Account(eggs, hatched, dis, pipped, removed, looks, rest, broken, tested, derived)
 
 
-def _hatched(layout, of, inside, everything, removed):
+def _all_but(everything, inside, told, written):
+    """What "all" is of the eggs inside: those that are told of elsewhere or that it leaves out are no part of it."""
+    return np.where(np.isnan(everything), written, inside - np.fmax(everything, told))
+
+
+def _hatched(layout, of, inside, everything, lost, removed):
     hatched, culled, healthy = of("hatched"), of("culled"), of("healthy")
     if everything is not None and layout.fields.get("hatched"):
-        hatched = np.where(everything[layout.fields["hatched"][0]], inside - removed, hatched)
+        hatched = _all_but(everything[layout.fields["hatched"][0]], inside - removed, lost, hatched)
     if np.isnan(hatched).all() and not np.isnan(healthy).all():
         hatched = healthy
     if layout.culled_apart:

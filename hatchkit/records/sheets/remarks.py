@@ -48,7 +48,9 @@ def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
         ),
         None,
     )
-    if target is None or mention.roles & {"fresh", "weak", "set"}:
+    # "21 - 1 drowned at a week" tells of a chick.
+    of_chicks = place in layout.fields.get("hatched", ()) and target == "removed" and mention.roles <= {"removed"}
+    if target is None or of_chicks or mention.roles & {"fresh", "weak", "set"}:
         return
     known = frame.at[i, target] if target in frame else np.nan
     inside = (

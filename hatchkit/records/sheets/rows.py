@@ -31,6 +31,8 @@ UNITS = frozenset(
         "yes/no",
         "text",
         "dd/mm/yyyy",
+        "d/m/y",
+        "no.",
         "weeks",
         "count",
         "time",
@@ -69,6 +71,7 @@ def spread(upper: list[str], lower: list[str]) -> list[str]:
 
 
 def is_date(cell) -> bool:
+    """Whether a cell is a date, or a text that looks like one."""
     return not isinstance(cell, str) or looks_like_date(cell)
 
 

@@ -53,9 +53,9 @@ def find_blocks(grid, language: str | None) -> list[Block]:
     """
     reader = _Reader(grid, language)
     heads = reader.heading_rows()
-    upright = max((reader.named(row) for row in heads), default=0)
+    upright = max((reader.kinds(row) for row in heads), default=0)
     lying = label_columns(reader)
-    if lying and labels_in(reader, lying[0]) > max(upright, 2):
+    if lying and labels_in(reader, lying) > max(upright, 2):
         return list(labelled_blocks(reader, lying))
     if heads:
         return list(reader.tables(heads))
@@ -85,6 +85,10 @@ class _Reader:
     def named(self, row: int) -> int:
         """How many different things the words of a row name."""
         return len({(self.roles(cell), cell) for cell in self.cells[row] if self.roles(cell)})
+
+    def kinds(self, row: int) -> int:
+        """How many kinds of things the words of a row name: "1st hatch, 2nd hatch, 3rd hatch" name one."""
+        return len({self.roles(cell) for cell in self.cells[row]} - {frozenset()})
 
     def is_heading(self, row: int) -> bool:
         places = self.filled(row)

@@ -158,7 +158,7 @@ def _column_questions(item, support: dict) -> list[dict]:
         rivals = [
             rival
             for rival in reading.rivals[place]
-            if rival.behind < LIKELY and NUMBERS & {meaning.field, rival.meaning.field}
+            if rival.behind < LIKELY and not rival.alike and NUMBERS & {meaning.field, rival.meaning.field}
         ]
         backed = support[item.block.file, column.group, column.heading, key_of(meaning)]
         if not rivals or backed >= LIKELY or not column.filled:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from typing import Any
 
 from hatchkit.records.sheets import eggcolumns, typed, weighings
 from hatchkit.records.sheets.alike import with_one_name
@@ -46,7 +47,7 @@ class Understood:
         The year that titles, the sheet's or the file's name give.
     """
 
-    block: object
+    block: Any
     kind: str
     language: str | None
     columns: list
