@@ -22,7 +22,7 @@ from hatchkit.records.sheets.order import decide_order
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
-from hatchkit.records.sheets.understand import Understood, language_on, understand
+from hatchkit.records.sheets.understand import Understood, language_on, understand, year_in
 from hatchkit.records.sheets.unfinished import without_ends_ahead
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
@@ -109,8 +109,6 @@ def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     block = item.block
     years: Any = item.year or year
     if block.sections and any(block.sections):
-        from hatchkit.records.sheets.understand import year_in
-
         own = [year_in([text]) or years for text in block.sections]
         if any(own):
             years = own if len(set(own)) > 1 else own[0]

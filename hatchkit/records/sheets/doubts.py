@@ -39,9 +39,8 @@ def without_too_many(item, part: Part) -> tuple[Part | None, list[dict]]:
     tried = rest.notna() & table["hatched"].notna()
     slip = np.maximum(FEW, SLIP_SHARE * table["eggs_set"].astype(float))
     over = tried & ((rest < -slip) | table["broken"].astype(bool))
-    slips = tried & (rest < 0)
-    if tried.sum() >= LEAST_SLIPS and slips.sum() > 0.5 * tried.sum():
-        over = over | slips
+    if tried.sum() >= LEAST_SLIPS and (tried & (rest < 0)).sum() > 0.5 * tried.sum():
+        over |= tried & (rest < 0)
     if (tried & (rest == 0)).sum() <= 0.5 * tried.sum():
         # A column of losses that was left out because the eggs exceed with it is no way out.
         over |= tried & (rest < _left_out_losses(item, table))
