@@ -1,4 +1,4 @@
-"""What is worked out around a column of eggs that the reading leaves out is not used, and the column is asked about.
+"""What was read and is not used until the person has answered: tables with too many eggs, losses worked out in doubt.
 
 Where the eggs left are written, the losses between are worked out: with a column left out these are of the wrong look
 or class, and nothing on the sheet would show it. What is written stays; the rest is unaccounted for until told.
@@ -10,14 +10,62 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets.assign import LIKELY, Rival
+from hatchkit.records.sheets.candidates import PLAIN_OUT
+from hatchkit.records.sheets.evidence import FEW
 from hatchkit.records.sheets.fields import COUNTS, USUAL, Meaning
 from hatchkit.records.sheets.meanings import meanings
 from hatchkit.records.sheets.parts import Part
+from hatchkit.records.sheets.profile import SAMPLE
 
+#: Share of the eggs set that a slip of counting may be; rows from which too many eggs speak against a reading.
+SLIP_SHARE, LEAST_TRIED = 0.05, 2
+#: A slip in most of this many rows is none.
+LEAST_SLIPS = 3
 #: Share of whole numbers from which a column may be one of eggs; a reading of this weight was told by the person.
 NUMBERS, TOLD = 0.8, 20.0
 #: What a column of eggs under an unknown heading is offered as.
-_OFFERED = ("clear", "dead", "left", "hatched")
+_OFFERED = ("clear", "dead", "left", "dis", "hatched")
+
+
+def without_too_many(item, part: Part) -> tuple[Part | None, list[dict]]:
+    """A table less its batches, and the question about them, where most rows tell of more eggs than were set.
+
+    A keeper miscounts in a row or two; where most rows hold too many, the columns were misread.
+    """
+    table = part.batches
+    if not len(table) or {"eggs_set", "set_at"} <= set(item.block.headings):
+        return part, []
+    rest = table["rest"].astype(float)
+    tried = rest.notna() & table["hatched"].notna()
+    slip = np.maximum(FEW, SLIP_SHARE * table["eggs_set"].astype(float))
+    over = tried & ((rest < -slip) | table["broken"].astype(bool))
+    if tried.sum() >= LEAST_SLIPS and (tried & (rest < 0)).sum() > 0.5 * tried.sum():
+        over |= tried & (rest < 0)
+    if (tried & (rest == 0)).sum() <= 0.5 * tried.sum():
+        # A column of losses that was left out because the eggs exceed with it is no way out.
+        over |= tried & (rest < _left_out_losses(item, table))
+    if tried.sum() < LEAST_TRIED or over.sum() <= 0.5 * tried.sum():
+        return part, []
+    asked = dict(
+        code="sums",
+        file=item.block.file,
+        sheet=item.block.sheet,
+        taken="left_out",
+        rows=[int(row) for row in table.loc[over, "row"]],
+        names=[str(name or "") for name in table.loc[over].get("name", [])],
+    )
+    return None, [asked]
+
+
+def _left_out_losses(item, table: pd.DataFrame) -> np.ndarray:
+    """Eggs by row of the table in columns that words plainly name as losses and that the reading left out."""
+    eggs = pd.Series(0.0, item.block.rows[:SAMPLE])
+    for column, meaning in zip(item.columns, item.chosen, strict=True):
+        if meaning is not None and meaning.field == "ignore" and meaning.weight <= PLAIN_OUT:
+            words = meanings(column.heading, column.group, item.language)
+            if words and words[0].field in ("clear", "dead", "dis", "hatched", "pipped", "removed"):
+                eggs += np.nan_to_num(column.values)
+    return table["row"].map(eggs).fillna(0.0).to_numpy() if eggs.index.is_unique else np.zeros(len(table))
 
 
 def without_unexplained(item, part: Part) -> Part:
@@ -34,8 +82,9 @@ def without_unexplained(item, part: Part) -> Part:
         return part
     columns = _unexplained(item)
     for place, offered in columns:
+        if item.reading.margins[place] >= LIKELY or not item.reading.rivals[place]:
+            item.reading.rivals[place] = [Rival(each, 0.0, item.reading.adds_up, item.reading.rows) for each in offered]
         item.reading.margins[place] = 0.0
-        item.reading.rivals[place] = [Rival(each, 0.0, item.reading.adds_up, item.reading.rows) for each in offered]
     return _less_derived(part) if columns and derived.any() else part
 
 
