@@ -116,9 +116,8 @@ def luck(work) -> Finding:
         one_in=_one_in(odd),
         unusual=[Said("luck_one", _in_words(row)) for row in odd.head(3).to_dict("records")],
     )
-    answer = (
-        "luck_unusual" if len(odd) else "luck_by_published" if len(published) else "luck_few" if own.empty else "luck_none"
-    )
+    levels = "luck_by_published" if len(published) else "luck_few" if own.empty else "luck_none"
+    answer = "luck_unusual" if len(odd) else levels
     columns = ("batch", "stage", "eggs", "out_of", "low", "high", "one_in")
     rare = own.sort_values("chance", kind="stable").head(8)
     rare = rare.assign(eggs=rare["eggs"].round(), one_in=[odds(chance) for chance in rare["chance"]])
