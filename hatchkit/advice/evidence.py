@@ -137,6 +137,8 @@ def _gather(season) -> Gathered:
     flock = evidence_records.flock_items(season.batches, eggs.counts, eggs.clears_counted)
     table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
     table["clock_machine"] = _of_machine(table["clock"], rows)
+    good = _good(eggs, usual_of_batch)
+    table["flock_own"] = pd.Series(evidence_records.other_flock(rows, good), dtype=float).reindex(table.index)
     fates = {str(name): part.to_dict("records") for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(
         season,
@@ -144,7 +146,7 @@ def _gather(season) -> Gathered:
         usual_of_batch,
         table,
         doses,
-        _good(eggs, usual_of_batch),
+        good,
         rows,
         fates,
         _kinds(season, counted(season)),
