@@ -138,6 +138,8 @@ def _gather(season) -> Gathered:
     table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
     table["clock_machine"] = _of_machine(table["clock"], rows)
     good = _good(eggs, usual_of_batch)
+    for item in MEASURED:
+        table[item], doses = _beyond_the_good(table[item], item, doses, good, rows)
     table["flock_own"] = pd.Series(evidence_records.other_flock(rows, good), dtype=float).reindex(table.index)
     fates = {str(name): part.to_dict("records") for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(
@@ -207,6 +209,25 @@ def _good(eggs: Tally, usual_of_batch: dict[str, Usual]) -> pd.Series:
         own, published = (share - one.shares[0]) / sd + 1.5, (share - published_shares()[0] + 0.25) / 0.15
         worth[batch] = float(np.clip(min(own, published), 0, 1))
     return pd.Series(worth, dtype=float)
+
+
+def _beyond_the_good(found, item, doses, good, rows) -> tuple[pd.Series, dict]:
+    """A dose of the log less what the good batches of the same machine met by the same probe, and so the days' doses.
+
+    A probe that reads a degree low shows cold all the time; what batches that did well share has harmed nobody.
+    """
+    out, less = found.copy(), dict(doses)
+    for batch, dose in found.items():
+        if not dose > 0:
+            continue
+        machine = rows[batch].get("incubator")
+        mates = [name for name in found.index if name != batch and rows[name].get("incubator") == machine]
+        shared = found[[name for name in mates if good[name] > 0.5]].dropna()
+        if len(shared):
+            out[batch] = max(dose - float(shared.median()), 0.0)
+            by_day = getattr(less[batch], item)
+            less[batch] = less[batch]._replace(**{item: by_day * out[batch] / dose})
+    return out, less
 
 
 def _of_machine(clock, rows) -> pd.Series:
