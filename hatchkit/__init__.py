@@ -26,7 +26,7 @@ _HOME = {
     "review": "hatchkit.findings.season",
     "poor_hatch": "hatchkit.findings.batch",
     "write_page": "hatchkit.pages.page",
-    "write_report": "hatchkit.report",
+    "write_report": "hatchkit.pages.report",
     "HatchkitError": "hatchkit.problems",
 }
 

@@ -9,6 +9,7 @@ from hatchkit import bootstrap
 
 
 def main():
+    """Start the launcher; returns the exit status."""
     arguments = sys.argv[1:]
     try:
         status = bootstrap.run_in_own_environment(arguments)

@@ -29,7 +29,7 @@ NEEDED = [
     "jinja2",
     "ipywidgets",
 ]
-NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "psychrolib", "icalendar", "selenium"]
+NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "mypy", "xdist", "psychrolib", "icalendar", "selenium"]
 
 
 class SetupError(Exception):
@@ -140,7 +140,7 @@ def _oldest_versions():
             wishes = metadata.requires("hatchkit") or []
         except metadata.PackageNotFoundError:
             wishes = []
-    found = (re.match(r"([\w.-]+)\s*>=\s*([\d.]+)", wish) for wish in wishes)
+    found = (re.match(r"(?:pytest-(?=xdist))?([\w.-]+)\s*>=\s*([\d.]+)", wish) for wish in wishes)
     return dict((match.group(1).replace("-", "_").lower(), match.group(2)) for match in found if match)
 
 
@@ -213,7 +213,7 @@ def _fill(python, root, home):
     if status:
         raise SetupError(
             "hatchkit could not fetch the libraries that it needs. Is this machine online? "
-            "What pip said is in %s; once mended, start the same command again." % log
+            "What pip said is in %s; once fixed, start the same command again." % log
         )
 
 

@@ -19,7 +19,8 @@ def main(arguments=None) -> int:
     """Run one command; returns the exit status."""
     speak_everywhere()
     parser = _parser()
-    options, options.rest = parser.parse_known_args(arguments)
+    options, rest = parser.parse_known_args(arguments)
+    options.rest = rest
     if options.rest and getattr(options, "run", None) is not _test:
         parser.error(f"not understood: {' '.join(options.rest)}")
     if not hasattr(options, "run"):
@@ -62,7 +63,7 @@ def _parser() -> argparse.ArgumentParser:
         sub.set_defaults(run=run)
         return sub
 
-    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to mend")
+    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to fix")
     _folders(sub)
     sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
     sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")
@@ -185,17 +186,16 @@ def _output_options(sub) -> None:
 
 
 def _check(options) -> None:
-    from hatchkit.outputs import safe_output
     from hatchkit.pages.check_text import check_text
     from hatchkit.records import safe_csv
-    from hatchkit.writing import whole_file
+    from hatchkit.records.writing import safe_output, write_whole
 
     table = options.csv and safe_output(options.csv, season=options.folder, suffix=".csv")
     page = options.html and safe_output(options.html, season=options.folder, suffix=(".html", ".htm"))
     season = _load(options)
     tables = options.tables and safe_csv.tables_folder(options.tables, season=options.folder)
     if options.ask:
-        from hatchkit.asking import ask
+        from hatchkit.widgets.asking import ask
 
         if ask(season, language=season.language):
             season = _load(options)
@@ -207,8 +207,7 @@ def _check(options) -> None:
     if page:
         from hatchkit.pages.check_page import check_page
 
-        with whole_file(page) as part:
-            part.write_text(check_page(season, language=season.language), encoding="utf-8")
+        write_whole(page, check_page(season, language=season.language))
         print(f"The page is in {page}")
     if tables:
         safe_csv.write_tables(season, tables)
@@ -221,7 +220,7 @@ def _review(options) -> None:
 
 def _poor_hatch(options) -> None:
     import hatchkit as hk
-    from hatchkit.places import folders_and_batch
+    from hatchkit.records.places import folders_and_batch
 
     options.folder, batch = folders_and_batch(options.folder)
     if batch:  # a wrong name should cost a second, not a whole run
@@ -230,8 +229,8 @@ def _poor_hatch(options) -> None:
 
 
 def _report(options, page: str, batch: str = "") -> None:
-    from hatchkit.places import given_paths, root_of
-    from hatchkit.report import StderrProgress, write_report
+    from hatchkit.pages.report import StderrProgress, write_report
+    from hatchkit.records.places import given_paths, root_of
 
     gc.set_threshold(100_000, 50, 50)  # a page leaves little to collect; looking for it costs a twelfth of the time
     if not sys.warnoptions:
@@ -275,16 +274,16 @@ def _next_set(options) -> None:
 
 def _candling_sheet(options) -> None:
     from hatchkit.pages.candling_sheet import write_candling_sheet
-    from hatchkit.places import folders_and_batch
+    from hatchkit.records.places import folders_and_batch
 
     options.folder, batch = folders_and_batch(options.folder)
     print(f"wrote {write_candling_sheet(options.out, _load(options), batch)}")
 
 
 def _start(options) -> None:
-    from hatchkit.blank_season import start_folder
-    from hatchkit.double_click import write_double_click
-    from hatchkit.surface import copy_notebooks
+    from hatchkit.start.blank_season import start_folder
+    from hatchkit.start.double_click import write_double_click
+    from hatchkit.start.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
     written = [*start_folder(folder, options.language or "en"), *copy_notebooks(folder), *write_double_click(folder)]
@@ -295,8 +294,8 @@ def _start(options) -> None:
 
 
 def _open(options) -> int:
-    from hatchkit.folders import season_folder
-    from hatchkit.surface import copy_notebooks, lab_command, lab_environment
+    from hatchkit.records.places import season_folder
+    from hatchkit.start.surface import copy_notebooks, lab_command, lab_environment
 
     folder = season_folder(options.folder)
     if not folder.is_dir():
@@ -343,13 +342,11 @@ def _mark(options) -> None:
 
 
 def _breakout_sheet(options) -> None:
-    from hatchkit.outputs import safe_output
+    from hatchkit.records.writing import safe_output, write_whole
     from hatchkit.teach.breakout_sheet import breakout_sheet
-    from hatchkit.writing import whole_file
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
-    with whole_file(path) as part:
-        part.write_text(breakout_sheet(), encoding="utf-8")
+    write_whole(path, breakout_sheet())
     print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
 
 
@@ -358,7 +355,10 @@ def _test(options) -> int:
     if root is None:
         raise HatchkitError("The tests come with the source; run this in a source checkout.")
     rest = options.rest or ["-q"]
-    return run_and_wait([sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *rest], cwd=root)
+    shared = [] if "-n" in rest else ["-n", "2", "--dist", "loadfile"]
+    return run_and_wait(
+        [sys.executable, "-m", "pytest", "--nbval-lax", "--nbval-current-env", *shared, *rest], cwd=root
+    )
 
 
 if __name__ == "__main__":

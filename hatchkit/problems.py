@@ -1,7 +1,7 @@
 """One record of everything that could not be taken as it was written.
 
 Every reader and check returns its findings in the same table, so that a person sees in one place
-what was found, what hatchkit did about it and how to mend it.
+what was found, what hatchkit did about it and how to fix it.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     import pandas as pd
 
 #: A problem told by a code keeps it with its facts, so that it can be said in another language; else "" and None.
-COLUMNS = ["severity", "file", "sheet", "row", "column", "found", "done", "mend", "code", "facts"]
+COLUMNS = ["severity", "file", "sheet", "row", "column", "found", "done", "fix", "code", "facts"]
 
 #: lost = cannot be used at all; doubtful = used, but may be wrong; note = an assumption to know about.
 SEVERITIES = ("lost", "doubtful", "note")
@@ -43,7 +43,7 @@ class HatchkitError(Exception):
 
 
 def problem(
-    severity, *, code=None, facts=None, found=None, done=None, mend="", file="", sheet="", row=None, column=""
+    severity, *, code=None, facts=None, found=None, done=None, fix="", file="", sheet="", row=None, column=""
 ) -> dict:
     """One row of the problems table.
 
@@ -51,11 +51,11 @@ def problem(
     ----------
     severity : {"lost", "doubtful", "note"}
     code : str, optional
-        A message of `hatchkit.say`, which gives what was found, what was done and how to mend it.
+        A message of `hatchkit.say`, which gives what was found, what was done and how to fix it.
     facts : dict, optional
         The facts of that message.
-    found, done, mend : str
-        Without a code: what was found, what hatchkit did with it, how the person can mend it.
+    found, done, fix : str
+        Without a code: what was found, what hatchkit did with it, how the person can fix it.
     file, sheet, column : str
         Where; empty where it does not apply. `file` is the path as seen from the season folder.
     row : int, optional
@@ -65,7 +65,7 @@ def problem(
         raise ValueError(f"severity must be one of {SEVERITIES}, not {severity!r}")
     if code is not None:
         facts = facts or {}
-        found, done, mend = say.problem(code, facts).values()
+        found, done, fix = say.problem(code, facts).values()
     elif found is None or done is None:
         raise TypeError("a problem needs a code, or what was found and done")
     return dict(
@@ -76,7 +76,7 @@ def problem(
         column=column,
         found=found,
         done=done,
-        mend=mend,
+        fix=fix,
         code=code or "",
         facts=facts,
     )
@@ -98,10 +98,10 @@ def in_language(problems: pd.DataFrame, language: str) -> pd.DataFrame:
     words = [
         say.problem(row["code"], row["facts"] or {}, language)
         if row["code"]
-        else {name: row[name] for name in ("found", "done", "mend")}
+        else {name: row[name] for name in ("found", "done", "fix")}
         for row in problems.to_dict("records")
     ]
-    return problems.assign(**{name: [one[name] for one in words] for name in ("found", "done", "mend")})
+    return problems.assign(**{name: [one[name] for one in words] for name in ("found", "done", "fix")})
 
 
 def combine(*tables) -> pd.DataFrame:

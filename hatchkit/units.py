@@ -21,7 +21,18 @@ def check_unit(unit: str) -> str:
 
 
 def c_to_f(temp_c):
-    """Temperature in °F of a temperature in °C (number or array)."""
+    """Temperature in °F of a temperature in °C (number or array).
+
+    Parameters
+    ----------
+    temp_c : float or array
+        degC.
+
+    Returns
+    -------
+    float or array
+        degF: 32 + 1.8 x.
+    """
     return temp_c * 9 / 5 + 32
 
 

@@ -9,7 +9,7 @@ import pandas as pd
 import pytest
 
 import hatchkit as hk
-from hatchkit.folders import demo_years
+from hatchkit.records.places import demo_years
 from hatchkit.records.season_years import season_years, year_in
 
 HEAD = ["batch", "species", "pen", "incubator", "set_at", "eggs_set", "clear1", "hatched"]

@@ -1,5 +1,6 @@
 """The face of the package: cheap to import, every public call where it is said to be."""
 
+import ast
 import re
 import subprocess
 import sys
@@ -15,7 +16,7 @@ ALLOWED_AT_TOP = {"README.md", "DEVELOPERS.md", "pyproject.toml", "notebooks", "
 
 def test_importing_hatchkit_loads_no_heavy_library():
     code = (
-        "import sys, hatchkit, hatchkit.cli, hatchkit.report, hatchkit.say; hatchkit.HatchkitError; "
+        "import sys, hatchkit, hatchkit.cli, hatchkit.pages.report, hatchkit.say; hatchkit.HatchkitError; "
         "print(sorted({'pandas', 'numpy', 'matplotlib', 'scipy', 'statsmodels'} & set(sys.modules)))"
     )
     printed = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
@@ -43,14 +44,19 @@ def test_the_top_level_holds_what_the_house_has_and_no_more():
 
 
 def test_files_stay_short_enough_to_hold_in_the_head():
+    """In statements, docstrings aside: neither the formatter's lines nor a fuller docstring count against a file."""
     long = {
-        name: lines
+        name: count
         for name in _tracked()
-        if name.startswith("hatchkit/")
-        and name.endswith(".py")
-        and (lines := len((ROOT / name).read_text(encoding="utf-8").splitlines())) > 350
+        if name.startswith("hatchkit/") and name.endswith(".py") and (count := _statements(ROOT / name)) > 225
     }
     assert long == {}
+
+
+def _statements(file: Path) -> int:
+    nodes = [node for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))) if isinstance(node, ast.stmt)]
+    words = [node for node in nodes if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)]
+    return len(nodes) - len(words)
 
 
 def test_no_committed_text_carries_the_address_of_a_package_host():

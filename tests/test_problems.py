@@ -35,7 +35,7 @@ def test_a_severity_outside_the_three_is_a_mistake_of_ours():
 def test_a_problem_with_a_code_gets_its_sentences_from_say_and_keeps_its_facts():
     facts = dict(path="answers.toml")
     row = problems.problem("doubtful", code="answers_unreadable", facts=facts, file="answers.toml")
-    assert row["found"] and row["done"] and row["mend"] and (row["code"], row["facts"]) == ("answers_unreadable", facts)
+    assert row["found"] and row["done"] and row["fix"] and (row["code"], row["facts"]) == ("answers_unreadable", facts)
     told = problems.combine(problems.table([row]), problems.table([problems.problem("lost", found="f", done="d")]))
     assert told["code"].tolist() == ["", "answers_unreadable"] and told["facts"].tolist() == [None, facts]
 

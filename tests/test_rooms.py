@@ -9,13 +9,10 @@ ROOT = Path(__file__).resolve().parent.parent / "hatchkit"
 FLOORS = (
     {"say"},
     {"problems"},
-    {"reference", "units", "spelling", "folders", "sentences", "terminal", "writing"},
-    {"stage_names"},
-    {"cautions", "tables"},
+    {"reference", "units", "terminal"},
+    {"words"},
     {"losses", "climate", "usual"},
     {"records"},
-    {"places"},
-    {"outputs", "joined"},
     {"season"},
     {"relate"},
     {"yearly"},
@@ -24,11 +21,10 @@ FLOORS = (
     {"figures"},
     {"simulate"},
     {"pages"},
-    {"report", "surface", "asking", "blank_season"},
     {"widgets"},
     {"teach"},
     {"bootstrap"},
-    {"double_click"},
+    {"start"},
     {"cli"},
     {"__main__"},
 )
@@ -39,9 +35,9 @@ FLOORS = (
 STRANGERS = {
     "records": {"losses", "usual", "climate"},
     "figures": {"problems", "records", "season", "losses", "climate", "usual", "relate", "advice", "findings"},
-    "losses": {"say", "tables"},
+    "losses": {"say", "words.tables"},
     "climate": {"say"},
-    "usual": {"say", "problems", "tables"},
+    "usual": {"say", "problems", "words"},
 }
 ALLOWED_ARROWS = {
     ("records.logs.humidity", "climate.air"),
@@ -51,10 +47,10 @@ ALLOWED_ARROWS = {
 #: Circles that are known. One that was mended is taken out here; a new one is mended, not added.
 ALLOWED_CIRCLES = {
     frozenset({"advice.habits", "advice.tally"}),
-    frozenset({"joined", "season"}),
+    frozenset({"season", "season.joined"}),
     frozenset({"relate.one_batch", "relate.one_batch_words"}),
 }
-ALLOWED_UPWARD = {("joined", "season"), ("records.safe_csv", "places")}
+ALLOWED_UPWARD = set()
 
 
 def _modules() -> dict[str, Path]:
@@ -148,7 +144,7 @@ def test_rooms_do_not_know_what_is_no_business_of_theirs():
         (name, other)
         for name, others in ARROWS.items()
         for other in others
-        if _room(other) in STRANGERS.get(_room(name), ())
+        if {_room(other), other} & STRANGERS.get(_room(name), set())
     }
     assert found == ALLOWED_ARROWS
 

@@ -7,9 +7,6 @@ import pandas as pd
 
 from hatchkit import reference
 
-#: Scaling hen's days to another bird is good to about this many days (guinea fowl: eye and yolk 1 to 3 days off).
-SCALE_DAYS = 3
-
 
 def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
     """The guide with days scaled to a species.
@@ -18,7 +15,7 @@ def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
     ----------
     species : Series, optional
         Row of the species table; hen's days if left out. Other birds' days are hen's days times their
-        length / 21, which no source endorses: +/- `SCALE_DAYS`.
+        length / 21, which no source endorses: +/- three days.
     part : {"age", "position", "sign"} or list of them, optional
 
     Returns
@@ -54,21 +51,3 @@ def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
         "sure",
     ]
     return guide[columns].reset_index(drop=True)
-
-
-def guide_in_words(species=None, *, part=None) -> pd.DataFrame:
-    """The guide as a reader sees it: Look, Day, What you see, What it means, Points to."""
-    guide = breakout_guide(species, part=part)
-    days = [
-        f"{low:.0f}" if low == high else f"{low:.0f}-{high:.0f}"
-        for low, high in zip(guide["day_low"], guide["day_high"], strict=True)
-    ]
-    return pd.DataFrame(
-        {
-            "Look": guide["look"],
-            "Day": days,
-            "What you see": guide["see"],
-            "What it means": guide["means"],
-            "Points to": guide["points_to"],
-        }
-    )

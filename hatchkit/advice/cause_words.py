@@ -9,9 +9,9 @@ import pandas as pd
 
 from hatchkit.advice.signs import names
 from hatchkit.advice.tally import STAGES
-from hatchkit.spelling import day_words
-from hatchkit.stage_names import in_words
-from hatchkit.tables import percent
+from hatchkit.words.spelling import day_words
+from hatchkit.words.stage_names import in_words
+from hatchkit.words.tables import percent
 
 #: A factor beyond this, up or down, is worth a mention.
 WORTH = 1.5
@@ -38,6 +38,7 @@ class Counted(NamedTuple):
 
     @property
     def eggs_set(self) -> float:
+        """Eggs of the batch, those without a known end too."""
         return float(self.counts.sum() + self.unaccounted)
 
     def mostly_unknown(self, limit) -> bool:

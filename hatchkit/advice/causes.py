@@ -126,6 +126,9 @@ def likely_causes(season, batch) -> Causes:
     Returns
     -------
     Causes
+        ``.table``: one row per cause with its share of the weight (0-1) and the eggs put down to it; ``.verdict``:
+        one of
+    five words.
 
     Raises
     ------
@@ -135,6 +138,10 @@ def likely_causes(season, batch) -> Causes:
     Notes
     -----
     The score is described in `hatchkit.advice.weighing`; ``.arithmetic(cause)`` shows it for one cause.
+
+    Source: the shapes of the causes and what speaks for them are rows of ``reference/cause_patterns.csv`` and
+    ``cause_evidence.csv`` (each with its source and how sure); ordinary deaths by age Kuurman et al. 2001 Poult. Sci.
+    80:710-717; half doses of heat Ande & Wilson 1981. How often it is right: ``tests/benchmarks/results/causes.md``.
     """
     season.batch(batch)
     return batch_causes(gather(season), str(batch))
@@ -334,8 +341,9 @@ def _mostly_clears(pattern, counted, usual) -> bool:
 
 
 def _verdict(table, pairs, counted) -> str:
-    """The one rule: confident from `CONFIDENT` if `firm`, probable from one half, else two causes, bad luck or cannot
-    tell.
+    """The one rule of the verdict.
+
+    Confident from `CONFIDENT` if `firm`, probable from one half, else two causes, bad luck or cannot tell.
 
     With more than `MOST_UNACCOUNTED` of the eggs without a known end it is not called bad luck either.
     """

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 import numpy as np
 import pandas as pd
@@ -92,7 +92,7 @@ class Gathered:
         {batch: verdict of `batch_water_loss`}.
     """
 
-    season: object
+    season: Any
     tally: Tally
     usual: dict
     values: pd.DataFrame

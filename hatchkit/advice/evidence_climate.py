@@ -108,10 +108,10 @@ def _doses(columns) -> Doses:
     day = np.clip(np.floor(columns["hen_days"]), 0, course.DAYS - 1).astype(int)
     inside = (columns["hours"] > 0) & (columns["hen_days"] >= 0) & (columns["hen_days"] < course.DAYS)
     heat = np.nan_to_num(heat_per_hour(columns["egg_c"])) * columns["hours"] / half_dose(columns["hen_days"])
-    by_day = [np.bincount(day[inside], values[inside], course.DAYS) for values in (heat, _lost(columns))]
+    by_heat, by_cold = (np.bincount(day[inside], values[inside], course.DAYS) for values in (heat, _lost(columns)))
     span = columns["age_days"][inside].max() - columns["age_days"][inside].min() if inside.any() else 0.0
     whole = (course.DAYS - 0.5) * 24 * (columns["age_days"][-1] / max(columns["hen_days"][-1], 1e-9)) if span else 1.0
-    return Doses(*by_day, float(min(columns["hours"][inside].sum() / whole, 1.0)))
+    return Doses(by_heat, by_cold, float(min(columns["hours"][inside].sum() / whole, 1.0)))
 
 
 def _lost(columns):

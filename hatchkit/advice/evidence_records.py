@@ -58,6 +58,7 @@ def find(season, batch, species, placed) -> dict:
 
 
 def number(row, column) -> float:
+    """A cell of a row as a number, NaN where there is none."""
     value = row.get(column)
     return float("nan") if value is None or pd.isna(value) else float(value)
 

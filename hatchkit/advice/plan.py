@@ -71,8 +71,7 @@ class Plan:
         """Write next_set.ics and next_set.html into `folder`; returns the two paths."""
         from pathlib import Path
 
-        from hatchkit.outputs import safe_output
-        from hatchkit.writing import whole_file
+        from hatchkit.records.writing import safe_output, whole_file
 
         folder = Path(folder)
         folder.mkdir(parents=True, exist_ok=True)
@@ -112,6 +111,8 @@ def next_set(
     Returns
     -------
     Plan
+        ``.eggs``: eggs to set for each sureness (0-1); ``.calendar``: what to do when, on the person's clock;
+        ``.changes``.
 
     Raises
     ------
@@ -124,6 +125,9 @@ def next_set(
     The prediction is beta-binomial, averaged over mean and spread as far as the own batches leave them
     open. The prior mean is the published level (``reference/hatch_levels.csv``), so few own batches are
     drawn towards it and many are not.
+
+    Source: beta-binomial Skellam 1948 J. R. Stat. Soc. B 10:257; levels with their sources in ``hatch_levels.csv``;
+    days of storage, transfer and hatch in ``species.csv``.
     """
     from hatchkit.advice.what_to_change import changes
 

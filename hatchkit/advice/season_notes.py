@@ -65,7 +65,7 @@ def _unusual(season) -> list[str]:
 
 
 def _from_records(causes) -> list[dict]:
-    """Eggs that nobody can account for, as something to mend in the records."""
+    """Eggs that nobody can account for, as something to fix in the records."""
     gone = {batch: one.unaccounted for batch, one in causes.items() if one.unaccounted}
     return [
         dict(

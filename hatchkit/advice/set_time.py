@@ -8,18 +8,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.say import text
 
 #: Hour of setting where none is asked for (hour of the wall clock).
 EVENING = 18
 
 LIKE = "write it like 2026-04-03 18:00, in your own wall clock"
-
-
-def set_time(season, set_at=None, *, species=None, today=None) -> tuple[pd.Timestamp, str]:
-    """As `set_time_noted`, with what was assumed in words (blank: nothing)."""
-    when, notes = set_time_noted(season, set_at, species=species, today=today)
-    return when, "; ".join(text(f"plan_note_{code}", facts) for code, facts in notes)
 
 
 def set_time_noted(season, set_at=None, *, species=None, today=None) -> tuple[pd.Timestamp, list]:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from html import escape
 
 from hatchkit.advice import words
-from hatchkit.cautions import cautions
+from hatchkit.records.writing import SEALED
 from hatchkit.say import has, text
-from hatchkit.writing import SEALED
+from hatchkit.words.cautions import cautions
 
 #: So many changes have room on one sheet; the review has them all.
 MOST_CHANGES = 4

@@ -101,11 +101,6 @@ def published_shares() -> np.ndarray:
     return shares / shares.sum()
 
 
-def stage_counts(season) -> pd.DataFrame:
-    """Eggs per finished batch and stage: `Tally.counts`, without the eggs that have no known end."""
-    return tally(season).counts
-
-
 def tally(season) -> Tally:
     """`Tally` of the finished batches of a season.
 

@@ -7,13 +7,14 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference, stage_names
+from hatchkit import reference
 from hatchkit.advice import season_words
 from hatchkit.advice.account import account, of_causes
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.tally import STAGES
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.verdict import CLEAR, SOME
+from hatchkit.words import stage_names
 
 #: A cause that accounts for less than this many eggs is not shown.
 LEAST_EGGS = 0.5

@@ -51,32 +51,6 @@ def vapour_pressure(temp_c, rh_pct):
     return saturation_pressure(temp_c) * np.asarray(rh_pct, dtype=float) / 100
 
 
-def dew_point(temp_c, rh_pct):
-    """Temperature at which this air begins to wet a cold surface.
-
-    Parameters
-    ----------
-    temp_c, rh_pct : float or array
-        Air temperature, degC, and relative humidity, %RH (above 0).
-
-    Returns
-    -------
-    float or array
-        degC between -60 and the air temperature, by bisection on the saturation pressure (over
-        water, also below freezing); NaN for perfectly dry air.
-    """
-    temp_c, rh_pct = np.broadcast_arrays(np.asarray(temp_c, float), np.asarray(rh_pct, float))
-    wanted = vapour_pressure(temp_c, rh_pct)
-    found = _bisect(lambda guess: saturation_pressure(guess) - wanted, np.full(temp_c.shape, -60.0), temp_c)
-    return np.where(wanted > saturation_pressure(-60.0), found, np.nan)[()]
-
-
-def humidity_ratio(temp_c, rh_pct, pressure_kpa=101.325):
-    """Water in the air, kg per kg of dry air: 0.621945 e / (P - e), ideal gas (ASHRAE, chapter 1)."""
-    vapour = vapour_pressure(temp_c, rh_pct)
-    return 0.621945 * vapour / (pressure_kpa - vapour)
-
-
 def rh_from_wet_bulb(dry_c, wet_c, pressure_kpa=101.325, coefficient=VENTILATED_WICK):
     """Relative humidity from a dry and a wet thermometer.
 
@@ -105,29 +79,6 @@ def rh_from_wet_bulb(dry_c, wet_c, pressure_kpa=101.325, coefficient=VENTILATED_
     return (100 * vapour / saturation_pressure(dry_c))[()]
 
 
-def wet_bulb(temp_c, rh_pct, pressure_kpa=101.325, coefficient=VENTILATED_WICK):
-    """What a wet thermometer shows in this air: ``rh_from_wet_bulb`` turned round, by bisection.
-
-    Parameters
-    ----------
-    temp_c, rh_pct : float or array
-        Air temperature, degC, and relative humidity, %RH.
-    pressure_kpa, coefficient : float
-        As in ``rh_from_wet_bulb``.
-
-    Returns
-    -------
-    float or array
-        degC.
-    """
-    temp_c, rh_pct = np.broadcast_arrays(np.asarray(temp_c, float), np.asarray(rh_pct, float))
-    return _bisect(
-        lambda guess: rh_from_wet_bulb(temp_c, guess, pressure_kpa, coefficient) - rh_pct,
-        np.full(temp_c.shape, -20.0),
-        temp_c,
-    )
-
-
 def standard_pressure(altitude_m):
     """Air pressure, kPa, at an altitude in metres above the sea in the standard atmosphere.
 
@@ -135,15 +86,3 @@ def standard_pressure(altitude_m):
     by 2 or 3 %.
     """
     return (101.325 * (1 - 2.25577e-5 * np.asarray(altitude_m, dtype=float)) ** 5.2559)[()]
-
-
-def _bisect(function, low, high):
-    """Root of a rising function between two arrays; 60 halvings reach the last digit."""
-    low, high = np.array(low, dtype=float), np.array(high, dtype=float)
-    missing = np.isnan(high)
-    for _ in range(60):
-        middle = (low + high) / 2
-        above = function(middle) > 0
-        high = np.where(above, middle, high)
-        low = np.where(above, low, middle)
-    return np.where(missing, np.nan, (low + high) / 2)[()]

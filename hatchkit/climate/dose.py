@@ -139,56 +139,6 @@ def window_dose(track: pd.DataFrame, start, end) -> dict:
     return {"hours": hours, "hours_logged": logged, "share_logged": share} | dose_of(columns, speaks)
 
 
-def chronic_heat(track: pd.DataFrame) -> dict:
-    """Days on end with warm eggs: a harm of its own, which a 24 h dose does not see.
-
-    Parameters
-    ----------
-    track : DataFrame
-        From ``batch_track``.
-
-    Returns
-    -------
-    dict
-        days_over_watch, days_over_high: the longest runs of days (since setting) whose mean estimated
-        egg lay more than 1.4 K and 1.9 K above the setting temperature (38.9 and 39.4 degC for hens);
-        first_day of the longer one, days_logged. Days logged for less than half count for neither.
-
-    Notes
-    -----
-    38.9 degC at the shell cost growth and development (Lourens 2005), 39.4 and over is called harmful
-    by the trade. In turkeys 1 K for five days between days 6 and 12 lowered the hatch, with deaths
-    weeks later (French 2000): look at later stages than the warm days.
-    """
-    used = track[(track["hours"] > 0) & (track["stage"] == "setting")]
-    if used.empty:
-        return {"days_over_watch": np.nan, "days_over_high": np.nan, "first_day": np.nan, "days_logged": 0}
-    day = np.floor(used["age_days"]).astype(int)
-    weight = used["hours"].groupby(day).sum()
-    over_range = (used["egg_c"] - used["egg_range_high_c"]) * used["hours"]
-    mean = (over_range.groupby(day).sum() / weight).where(weight >= 12)
-    mean = mean.reindex(range(int(day.max()) + 1))
-    gap = constant("chronic_high_k") - constant("chronic_watch_k")
-    watch, first = _longest(mean.to_numpy() > -gap)
-    high, _ = _longest(mean.to_numpy() > 0)
-    return {
-        "days_over_watch": watch,
-        "days_over_high": high,
-        "first_day": float(first) if watch else np.nan,
-        "days_logged": int(mean.notna().sum()),
-    }
-
-
-def _longest(marks) -> tuple[int, int]:
-    """Length and start of the longest run of True."""
-    edges = np.flatnonzero(np.diff(np.concatenate([[False], marks, [False]])))
-    if len(edges) == 0:
-        return 0, 0
-    lengths = edges[1::2] - edges[::2]
-    best = int(lengths.argmax())
-    return int(lengths[best]), int(edges[2 * best])
-
-
 def dose_of(columns: dict, speaks) -> dict:
     """The doses of ``window_dose`` from columns of a track as arrays.
 

@@ -33,6 +33,7 @@ def find_excursions(season) -> pd.DataFrame:
     Parameters
     ----------
     season : Season
+    Its log in degC and UTC; a season without one gives no rows.
 
     Returns
     -------
@@ -47,6 +48,9 @@ def find_excursions(season) -> pd.DataFrame:
     other side of the range. What happened in gaps is not known: see ``state_of_time``. Days on end
     beside the range are one row (`looks_like` is steady) with where the machine ran as its extreme;
     events inside them have rows of their own, and their time counts for those only.
+
+    Source: limits of air and egg per species are rows of ``reference/ranges.csv``, each with its source; that 2 hours
+    and half an hour divide what counts is the kit's own judgement.
     """
     return season.once(("excursions",), lambda: _all_excursions(season)).copy(deep=False)
 
@@ -98,12 +102,12 @@ def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None)
     columns["usual"] = columns["level"] == 0
     runs = _runs(columns, np.sign(columns["level"]), step_h)
     rows, runs = _steady_rows(columns, runs, step_h, air)
-    rows += [_describe(columns, *run, "air", step_h) for run in runs if _counts(columns, *run)]
+    rows += [_describe(columns, run, "air", step_h) for run in runs if _counts(columns, *run)]
     taken = [(columns["clock_h"][row["first"]], columns["clock_h"][row["last"]], row["kind"]) for row in rows]
     egg = columns["egg_c"]
     egg_side = (egg > columns["egg_range_high_c"]).astype(int) - (egg < columns["egg_range_low_c"]).astype(int)
     rows += [
-        _describe(columns, *run, "egg", step_h)
+        _describe(columns, run, "egg", step_h)
         for run in _runs(columns, egg_side, step_h)
         if _length(columns, run) >= WATCH_HOURS and not _follows(columns, run, taken)
     ]
@@ -209,10 +213,11 @@ def _counts(columns, first, last, side) -> bool:
     return worst >= 2 or _length(columns, (first, last, side)) >= WATCH_HOURS
 
 
-def _describe(columns, first, last, side, on, step_h) -> dict:
-    """One excursion as a row; `first` and `last` are positions of its readings."""
+def _describe(columns, run, on, step_h) -> dict:
+    """One excursion as a row; `run` is the positions of its first and last readings and its side."""
+    first, last, side = run
     clock, part = columns["clock_h"], slice(first, last + 1)
-    hours = _length(columns, (first, last, side))
+    hours = _length(columns, run)
     # The egg lags, so its extreme may come up to 2 h after the air's return.
     after = int(np.searchsorted(clock, clock[last] + EGG_EXTREME_H))
     felt = columns["egg_c"][first:after]

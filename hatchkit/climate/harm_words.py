@@ -6,8 +6,8 @@ import numpy as np
 
 from hatchkit import reference
 from hatchkit.climate.dose import half_dose
-from hatchkit.tables import percent
 from hatchkit.units import worded
+from hatchkit.words.tables import percent
 
 NOT_A_MORTALITY = "This orders disturbances by heat; it does not predict how many die."
 #: A dose that rounds to nothing, h at 43 degC, is not told.
@@ -46,28 +46,6 @@ def heat_words(row, *, unit="C") -> str:
             "day 16 did no major harm (Thompson, Wilson & Brown 1976), so take that advice as caution, "
             "not as a verdict."
         )
-    return worded(text, unit)
-
-
-def days(count) -> str:
-    """So many days: 1 day, 3 days."""
-    return f"{count:.0f} day{'' if count == 1 else 's'}"
-
-
-def chronic_words(result, *, batch="", unit="C") -> str:
-    """Days on end with warm eggs, from ``dose.chronic_heat``."""
-    name = f"Batch {batch}: " if batch else ""
-    if not result["days_logged"]:
-        return f"{name}nothing was logged, so warm days cannot be told."
-    if not result["days_over_watch"]:
-        return f"{name}on no logged day was the estimated egg warm throughout."
-    text = (
-        f"{name}the estimated egg was warm (over 38.9 °C in hens) for {days(result['days_over_watch'])} on end "
-        f"from day {result['first_day']:.0f}"
-    )
-    if result["days_over_high"]:
-        text += f"; over 39.4 °C it was for {days(result['days_over_high'])} on end, then or at another time"
-    text += "; the estimate is no better than 0.5 K. Losses from lasting warmth come later than the warmth itself."
     return worded(text, unit)
 
 

@@ -17,34 +17,6 @@ LEVELS = ("in band", "watch", "alarm", "serious")
 DAYS_AFTER_HATCH = 2.0
 
 
-def temperature_range(figures, *, stage="setting", air="fan") -> pd.DataFrame:
-    """Limits for one species.
-
-    Parameters
-    ----------
-    figures : Series
-        The species' figures (``Season.species``): `setter_c`, `hatcher_c`.
-    stage : {"setting", "hatching"}
-    air : {"fan", "weak fan", "strong fan", "still", "egg"}
-        "egg" gives limits for the temperature of the egg instead of the air.
-
-    Returns
-    -------
-    DataFrame
-        Index: level (in_band, watch, alarm; beyond alarm is serious); columns low_c, high_c, source, sure.
-    """
-    rows = _rows(str(figures.name), stage, _kind(air))
-    centre = float(figures["hatcher_c" if stage == "hatching" else "setter_c"])
-    return pd.DataFrame(
-        {
-            "low_c": centre + rows["low_k"],
-            "high_c": centre + rows["high_k"],
-            "source": rows["source"],
-            "sure": rows["sure"],
-        }
-    )
-
-
 def limits(figures, *, stage="setting", air="fan") -> np.ndarray:
     """``temperature_range`` as an array of (low, high) for in band, watch and alarm."""
     centre = float(figures["hatcher_c" if stage == "hatching" else "setter_c"])

@@ -42,6 +42,7 @@ class Stretch:
 
     @property
     def part(self) -> slice:
+        """The readings of the stretch, as positions."""
         return slice(self.first, self.last + 1)
 
     def holds(self, run) -> bool:

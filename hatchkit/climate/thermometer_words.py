@@ -5,9 +5,9 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.climate.words import step
-from hatchkit.spelling import many
-from hatchkit.tables import percent
 from hatchkit.units import shown_step, temperature
+from hatchkit.words.spelling import many
+from hatchkit.words.tables import percent
 
 NO_THERMOMETER = "No temperature was logged, so there is no thermometer to judge."
 

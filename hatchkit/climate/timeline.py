@@ -93,22 +93,6 @@ def incubator_timeline(season, incubator, *, found=None, bins=BINS) -> Timeline:
     )
 
 
-def common_span(lines) -> tuple:
-    """Lowest and highest temperature of several `Timeline`, degC, so that their pictures have one scale."""
-    values = [
-        table[name]
-        for line in lines
-        for table, names in (
-            (line.air, ("low_c", "high_c")),
-            (line.egg, ("egg_c",)),
-            (line.excursions[line.excursions["notable"].astype(bool)], ("extreme_c",)),
-        )
-        for name in names
-    ]
-    ends = pd.Series([float(end) for part in values if part.notna().any() for end in (part.min(), part.max())])
-    return (float(ends.min()), float(ends.max())) if len(ends) else (np.nan, np.nan)
-
-
 def close_up(season, excursion, *, hours=6.0) -> pd.DataFrame:
     """The track of the batch around one row of ``find_excursions``, some hours before and after."""
     track = batch_track(season, excursion["batch"])

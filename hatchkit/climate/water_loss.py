@@ -40,28 +40,6 @@ def vapour_difference(egg_c, air_c, rh_pct):
     return (inside - air.vapour_pressure(air_c, rh_pct)) / air.TORR_KPA
 
 
-def loss_share(specific_g, *, egg_c, air_c, rh_pct, days, pressure_kpa=101.325):
-    """Share of its weight that an egg loses in some days.
-
-    Parameters
-    ----------
-    specific_g : float or array
-        Conductance per gram of egg, mg/(day g torr), at sea level.
-    egg_c, air_c, rh_pct : float or array
-        Temperatures, degC, and humidity of the air, %RH.
-    days : float
-    pressure_kpa : float
-        Leave at sea level for eggs laid where they are incubated (hens at altitude make up for it in
-        the shell) and for a conductance fitted on site; set it for eggs brought up from below.
-
-    Notes
-    -----
-    Ar et al. 1974; reproduces the losses of Meir & Ar 2008 (hens) within 0.6 of a percentage point.
-    """
-    torr = vapour_difference(egg_c, air_c, rh_pct)
-    return np.asarray(specific_g, float) * (101.325 / pressure_kpa) * torr * days / 1000
-
-
 def rh_needed(target_share, *, days, specific_g, egg_c=37.5, air_c=37.5, pressure_kpa=101.325):
     """Humidity, %RH, at which an egg loses `target_share` in `days`; ``loss_share`` turned round.
 
@@ -70,52 +48,6 @@ def rh_needed(target_share, *, days, specific_g, egg_c=37.5, air_c=37.5, pressur
     torr = target_share * 1000 / (np.asarray(specific_g, float) * (101.325 / pressure_kpa) * days)
     vapour = air.saturation_pressure(egg_c) - torr * air.TORR_KPA
     return (100 * vapour / air.saturation_pressure(air_c))[()]
-
-
-def rh_by_proportion(rh_pct, loss, wanted_loss):
-    """Humidity for another loss at the same temperature: 100 - RH changes in proportion to the loss."""
-    return 100 - (100 - np.asarray(rh_pct, float)) * np.asarray(wanted_loss, float) / loss
-
-
-def fit_conductance(days, grams, torr) -> dict:
-    """Conductance of one egg (or the mean egg of a tray) from its weighings.
-
-    Parameters
-    ----------
-    days, grams : array
-        When weighed and what it weighed (per egg, tray off).
-    torr : float
-        Mean vapour pressure difference over the same time, from the log.
-
-    Returns
-    -------
-    dict
-        slope_g_day, set_g, conductance (mg/(day torr)), specific (per gram of set weight); the last
-        two missing, with `reason`, when there are fewer than two weighings 3 days apart or the
-        difference is under 5 torr.
-    """
-    series = pd.DataFrame(
-        {
-            "egg": "",
-            "name": "",
-            "whole": True,
-            "namesakes": False,
-            "eggs_weighed": 1.0,
-            "day": np.asarray(days, float),
-            "grams": np.asarray(grams, float),
-        }
-    )
-    lines = egg_lines(series)
-    out = {"slope_g_day": np.nan, "set_g": np.nan, "conductance": np.nan, "specific": np.nan, "reason": ""}
-    if lines.empty or lines["last_day"].iloc[0] - lines["first_day"].iloc[0] < LEAST_DAYS:
-        return out | {"reason": "needs two weighings at least 3 days apart"}
-    line = lines.iloc[0]
-    out |= {"slope_g_day": float(line["slope_g_day"]), "set_g": float(line["set_g"])}
-    torr = float(torr)
-    if not torr >= LEAST_TORR:
-        return out | {"reason": "humidity is not logged, or too near the egg's own for a conductance"}
-    conductance = out["slope_g_day"] * 1000 / torr
-    return out | {"conductance": conductance, "specific": conductance / out["set_g"]}
 
 
 def prior_loss(egg_mass_g, *, torr, days) -> tuple[float, float, float]:

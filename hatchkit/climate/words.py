@@ -7,14 +7,13 @@ import pandas as pd
 
 from hatchkit.climate.egg_heat import constant
 from hatchkit.climate.harm_words import cold_words, heat_words, length
-from hatchkit.spelling import many
-from hatchkit.stage_names import label
-from hatchkit.tables import percent
 from hatchkit.units import shown_step, temperature, worded
+from hatchkit.words.spelling import many
+from hatchkit.words.stage_names import label
+from hatchkit.words.tables import percent
 
 #: How far out of the range, by level (`climate.ranges`).
 FAR = {"watch": "a little ", "alarm": "clearly ", "serious": "far "}
-NOT_LOGGED = "No temperature was logged while eggs were in, so nothing is known of heat or cold."
 #: From this doubt on, hours, an expected hatch is told by the day.
 DAY_ONLY_H = 24.0
 
@@ -78,57 +77,6 @@ def _how_far(row, unit) -> str:
         most = "most" if row["kind"] == "warm" else "least"
         return f"the estimated egg too {row['kind']} in air of at {most} {worst}"
     return f"the air {FAR.get(row['level'], '')}too {row['kind']}, at worst {worst}"
-
-
-def excursions_words(table, *, logged=True, unit="C") -> str:
-    """All excursions of a season in a few sentences.
-
-    Parameters
-    ----------
-    table : DataFrame
-        From ``find_excursions``.
-    logged : bool
-        Whether anything was logged while eggs were in (``excursions.was_logged``).
-    unit : {"C", "F"}
-    """
-    if not logged:
-        return NOT_LOGGED
-    if table.empty:
-        return "While eggs were in and readings were taken, no temperature left its range for long enough to count."
-    events = table.drop_duplicates("event")
-    steady = events["looks_like"] == "steady"
-    short = events[~steady]
-    lines = [_counted(short["looks_like"])] if len(short) else ["No disturbance counts."]
-    told = ", ".join(str(number) for number in short.loc[short["notable"], "event"])
-    if "," in told:
-        lines.append(f"Worth reading by themselves, with these numbers in the pictures: {told}.")
-    elif told:
-        lines.append(f"Worth reading by itself, with this number in the pictures: {told}.")
-    lines += _steady_lines(events[steady], unit)
-    return " ".join(lines)
-
-
-def _counted(looks) -> str:
-    if len(looks) == 1:
-        return f"1 disturbance, {_looks(looks.iloc[0]).removeprefix('looks ')}."
-    counts = looks.value_counts()
-    parts = ", ".join(f"{count} {_looks(name).removeprefix('looks ')}" for name, count in counts.items())
-    return f"{len(looks)} disturbances: {parts}."
-
-
-def _steady_lines(events, unit) -> list[str]:
-    """One sentence for each machine and side that ran beside its range, and what to do first."""
-    lines = []
-    for (incubator, _), own in events.groupby(["incubator", "kind"], sort=True):
-        days = " and ".join(length(hours) for hours in own["hours"])
-        numbers = ", ".join(str(number) for number in own["event"])
-        lines.append(
-            f"Incubator {incubator} {worded(own['evidence'].iloc[0], unit)}, for {days} "
-            f"({'number' if len(own) == 1 else 'numbers'} {numbers})."
-        )
-    if lines:
-        lines.append("Check the thermometer, and where it hangs, before you change the setting.")
-    return lines
 
 
 def clock_words(row, *, timezone="UTC", unit="C") -> str:

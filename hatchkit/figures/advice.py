@@ -22,8 +22,6 @@ PLAIN = dict(facecolor="#CFCFCF", edgecolor=INK, linewidth=0.6)
 EMPTY = PLAIN | dict(facecolor=style.PAPER)
 
 
-#: Width and height of a drawing of an egg with its words, inches.
-EGG = 1.37, 1.88
 #: Points to the inch of the drawings within an SVG; what is drawn from this order on stays words and lines.
 SHARP, WORDS = 160, 29
 

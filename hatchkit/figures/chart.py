@@ -39,6 +39,18 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 100) -> Chart:
         One sentence that says what the picture shows; must not be empty.
     caption : str, optional
         Shown under the picture.
+    dpi : int
+        Dots an inch of the PNG.
+
+    Returns
+    -------
+    Chart
+        Shows itself in a notebook, as a PNG with its alt text.
+
+    Raises
+    ------
+    ValueError
+        Without `alt`.
     """
     import matplotlib.pyplot as plt
 

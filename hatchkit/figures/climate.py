@@ -28,7 +28,7 @@ MARKS = {"warm": "^", "cold": "v"}
 TALL, LANE = 2.5, 0.31
 
 
-def incubator_timeline(timeline, ax=None, *, unit="C", span_c=None, language="en"):
+def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
     """Air and egg temperature of one incubator, its batches, spells of heat and cold, and gaps.
 
     The scale is even near 37.5 degC and drawn together beyond, so that a power cut is seen in its depth and the
@@ -40,15 +40,12 @@ def incubator_timeline(timeline, ax=None, *, unit="C", span_c=None, language="en
         From ``climate.timeline.incubator_timeline``.
     ax : matplotlib Axes, optional
     unit : {"C", "F"}
-    span_c : (float, float), optional
-        Lowest and highest temperature to have room for, degC, so that several machines have one scale
-        (``climate.timeline.common_span``); its own if left out.
     """
     lanes = int(timeline.batches["lane"].max()) + 1 if len(timeline.batches) else 0
     ax = style.axes(ax, size=(style.WIDTH, TALL + LANE * lanes + 0.7))
     air, egg, events = timeline.air, timeline.egg, timeline.excursions.drop_duplicates("event")
     told = events[events["notable"].astype(bool)]
-    values = [told["extreme_c"], air["low_c"], air["high_c"], egg["egg_c"], pd.Series(span_c, dtype=float)]
+    values = [told["extreme_c"], air["low_c"], air["high_c"], egg["egg_c"]]
     height = bent_scale(
         ax, pd.Series([part.min() for part in values]).min(), pd.Series([part.max() for part in values]).max(), unit
     )

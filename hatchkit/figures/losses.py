@@ -10,7 +10,7 @@ import numpy as np
 from hatchkit.figures import rows, style
 from hatchkit.figures.trays import tray_map, tray_season
 
-__all__ = ["death_age", "egg_ledger", "losses_by_group", "season_chart", "stage_losses", "tray_map", "tray_season"]
+__all__ = ["death_age", "egg_ledger", "losses_by_group", "season_chart", "tray_map", "tray_season"]
 
 #: How each look is marked where lines have names of their own.
 LINE_STYLES = ("-", "--", "-.", ":")
@@ -101,74 +101,7 @@ def losses_by_group(table, ax=None, *, language="en"):
     return ax
 
 
-def stage_losses(table, own=None, norm=None, ax=None, *, of="set", name="this batch", language="en"):
-    """Losses per stage with 95 % intervals, beside the season and a published level.
-
-    Parameters
-    ----------
-    table : DataFrame
-        Rows of one group of a breakdown.
-    own : DataFrame, optional
-        The breakdown of the whole season (``by=None``).
-    norm : DataFrame, optional
-        Levels (``norms.norms``); those that are a share of the same eggs are drawn.
-    of : {"set", "fertile", "transferred"}
-    name : str
-        What to call the group.
-    """
-    rows = table[(table["stage"] != "hatched") & table[f"share_of_{of}"].notna()]
-    stages = list(rows["stage"])
-    ax = style.axes(ax, size=(style.WIDTH, 0.46 * len(stages) + 1.4))
-    place = {stage: at for at, stage in enumerate(stages)}
-    entries = [(_points(ax, rows, place, of, offset=-0.16, marker="o", filled=True), name)]
-    if own is not None:
-        rest = own[own["stage"].isin(stages) & own[f"share_of_{of}"].notna()]
-        entries.append(
-            (_points(ax, rest, place, of, offset=0.16, marker="s", filled=False), style.tell("season", language))
-        )
-    if norm is not None:
-        drawn = norm[(norm["denominator"] == of) & norm["stage"].isin(stages)].drop_duplicates("stage")
-        if len(drawn):
-            (level,) = ax.plot(
-                100 * drawn["share"],
-                [place[stage] for stage in drawn["stage"]],
-                ls="",
-                marker="d",
-                ms=9,
-                mfc=style.PAPER,
-                mec=style.INK,
-                zorder=3,
-            )
-            entries.append((level, style.wrapped(style.tell("published", language, name=drawn["name"].iloc[0]), 52)))
-    ax.set_yticks(range(len(stages)), [style.label(stage, language) for stage in stages])
-    ax.set_ylim(len(stages) - 0.4, -0.6)
-    ax.set_xlim(left=0)
-    ax.set_xlabel(style.tell("stage_axis", language, of=of))
-    ax.grid(axis="x", color="#DDDDDD", lw=0.6)
-    ax.set_axisbelow(True)
-    style.key(ax, entries, columns=1)
-    return ax
-
-
-def _points(ax, rows, place, of, *, offset, marker, filled):
-    share, low, high = (100 * rows[f"share_of_{of}{end}"].to_numpy(dtype=float) for end in ("", "_low", "_high"))
-    at = [place[stage] + offset for stage in rows["stage"]]
-    around = np.maximum(np.vstack([share - low, high - share]), 0.0)
-    return ax.errorbar(
-        share,
-        at,
-        xerr=around,
-        ls="",
-        marker=marker,
-        ms=6.5,
-        color=style.INK,
-        mfc=style.INK if filled else style.PAPER,
-        capsize=3,
-        lw=1.6 if filled else 0.9,
-    )
-
-
-def death_age(result, group=None, ax=None, *, species=None, smooth=None, language="en"):
+def death_age(result, group=None, ax=None, *, species=None, language="en"):
     """Cumulative loss of living embryos by age; a shaded box is all that the looks can tell.
 
     Within a box the loss rose from its lower left to its upper right corner, nobody knows on which
@@ -181,8 +114,6 @@ def death_age(result, group=None, ax=None, *, species=None, smooth=None, languag
         The group to draw; the first when left out.
     species : str, optional
         Likewise.
-    smooth : DataFrame, optional
-        A smooth shape to lay over it (columns day, lost), as from ``two_phase.season_two_phase``.
     """
     ax = style.axes(ax, size=(style.WIDTH, 3.4))
     fits = result.fits
@@ -200,8 +131,6 @@ def death_age(result, group=None, ax=None, *, species=None, smooth=None, languag
     ax.set_xlim(0, last * 1.02)
     ax.set_ylim(0, max(100 * curve["band_high"].max() * 1.15, 1.0))
     _steps(ax, curve, language)
-    if smooth is not None:
-        ax.plot(smooth["day"], 100 * smooth["lost"], color=style.INK, lw=1.4, ls=":")
     _look_names(ax, looks, last, language)
     ax.locator_params(axis="x", integer=True)
     ax.set_xlabel(style.tell("age_axis", language))

@@ -81,7 +81,13 @@ def _colours(content, wide, high) -> str:
 
 
 def dark_css() -> str:
-    """Rules for a page's style sheet: the pictures' colours where the reader's screen is dark. Paper stays white."""
+    """Rules for a page's style sheet: the pictures' colours where the reader's screen is dark. Paper stays white.
+
+    Returns
+    -------
+    str
+        One media query; the pairs of colours are ``style.DARK``.
+    """
     rules = " ".join(f"{_variable(light)}: {dark};" for light, dark in DARK.items())
     return f"@media screen and (prefers-color-scheme: dark) {{ .picture {{ {rules} }} }}"
 

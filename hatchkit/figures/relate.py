@@ -5,7 +5,6 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.figures import rows, style
-from hatchkit.units import check_unit, shown_step
 
 LIMITS = (0.1, 20.0)
 #: Degree-hours of the egg from which a spell is marked: below it lie candlings and the warming up of new eggs, K·h.
@@ -128,91 +127,3 @@ def _spread_out(dose):
 BATCH, UP = 36.0, 20.0
 #: Degree-hours of a spell whose mark is as large as it gets, K·h.
 LARGE = 200.0
-
-
-def losses_beside_exposure(exposure, ax=None, *, unit="C", most=24, language="en"):
-    """A row for each batch: deaths at each look as bars up, heat and cold in the egg as marks below, by age.
-
-    It shows, and proves nothing. All rows have one scale. Marks grow with the degree-hours, their number stands
-    beside them.
-
-    Parameters
-    ----------
-    exposure : DataFrame
-        From ``hatchkit.exposure``.
-    ax : Axes, optional
-    unit : {"C", "F"}
-    most : int
-        Batches to draw: the first of them; how many are left out is said below.
-    """
-    unit = check_unit(unit)
-    if exposure.empty:
-        return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
-    batches = list(dict.fromkeys(exposure["batch"].astype(str)))
-    shown, above = batches[:most], 40.0
-    high = BATCH * len(shown) + above
-    ax = style.axes(ax, size=(style.WIDTH, (high + 44) / 72))
-    ax.set_ylim(-high, 0)
-    last = float(exposure["day_end"].max())
-    ax.set_xlim(0, last * 1.01)
-    shares = (exposure["died"] / exposure["at_risk"].where(exposure["at_risk"] > 0)).astype(float)
-    top = max(float(shares.max(skipna=True)) if shares.notna().any() else 0.0, 0.05)
-    for place, batch in enumerate(shown):
-        ground = -above - BATCH * place - UP - 3
-        part = exposure[exposure["batch"].astype(str) == batch]
-        ax.plot([0, part["day_end"].max()], [ground, ground], color=style.SOFT, lw=0.7, zorder=1)
-        for row, share in zip(part.to_dict("records"), shares[part.index], strict=True):
-            _window(ax, ground, row, share / top, share, unit, language)
-    _row_names(ax, shown, above)
-    _beside_key(ax, top, len(batches) - len(shown), unit, language)
-    return ax
-
-
-def _window(ax, ground, row, height, share, unit, language):
-    """One stretch between two looks: what died in it, and what its eggs met."""
-    start, wide = row["day_start"], row["day_end"] - row["day_start"]
-    middle = start + wide / 2
-    if np.isfinite(height):
-        ax.bar(start, UP * height, width=wide, bottom=ground, align="edge", **style.fill("dead"))
-        if height > 0.4:
-            rows.beside(
-                ax,
-                row["day_end"] - 0.3,
-                ground + UP * max(height - 0.3, 0.4),
-                style.tell("share", language, share=share),
-            )
-    else:
-        style.write(ax, middle, ground + 7, "?", ha="center")
-    if not row["share_logged"] > 0:
-        style.write(ax, middle, ground - 7, "?", ha="center")
-        return
-    for kind, mark, side in (("warm", "^", -1), ("cold", "v", 1)):
-        hours = row[f"egg_degree_hours_{kind}"]
-        if np.isfinite(hours) and hours >= LEAST[kind]:
-            ax.plot(
-                middle + side * 0.2,
-                ground - 7.5,
-                mark,
-                ms=4 + 7 * min(hours / LARGE, 1) ** 0.5,
-                mfc=style.FILLS[kind][0],
-                mec=style.INK,
-                mew=0.7,
-            )
-            rows.beside(ax, middle + side * 0.2 + 0.3, ground - 7.5, f"{shown_step(hours, unit):.0f}")
-
-
-def _row_names(ax, names, above):
-    ax.set_yticks(
-        [-above - BATCH * place - UP - 3 for place in range(len(names))], [style.short(name) for name in names]
-    )
-    ax.tick_params(left=False)
-    ax.spines["left"].set_visible(False)
-
-
-def _beside_key(ax, top, left_out, unit, language):
-    """What bars and marks mean, where the eye begins; and the age below."""
-    words = [style.tell("beside_up", language, share=top), style.tell("beside_down", language, unit=unit)]
-    for place, line in enumerate(words):
-        style.write(ax, 0, -8 - 14 * place, line, transform=ax.get_yaxis_transform())
-    ax.set_xlabel(style.tell("beside_axis", language, left_out=left_out))
-    ax.locator_params(axis="x", integer=True)

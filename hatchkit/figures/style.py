@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit import stage_names
 from hatchkit.units import check_unit
+from hatchkit.words import stage_names
 
 #: Fills from light to dark by stage, so that they stay apart in grey; the hatch says the same again.
 #: Colours are the Okabe-Ito set, chosen for colour-blind readers (Okabe & Ito 2008, Color Universal Design).

@@ -79,6 +79,7 @@ class Work:
 
     @cached_property
     def standings(self) -> pd.DataFrame:
+        """Table of `advice.poor_hatch.standing`, a row per batch."""
         from hatchkit.advice.poor_hatch import standing
 
         return standing(self.season)
@@ -91,6 +92,7 @@ class Work:
 
     @cached_property
     def breakdown(self) -> pd.DataFrame:
+        """The batch's rows of the breakdown by batch."""
         from hatchkit.losses.breakdown import breakdown
 
         table = breakdown(self.season, by="batch")
@@ -104,6 +106,7 @@ class Work:
 
     @cached_property
     def excursions(self) -> pd.DataFrame:
+        """The batch's excursions (``find_excursions``)."""
         from hatchkit.climate.excursions import find_excursions
 
         return find_excursions(self.alone)

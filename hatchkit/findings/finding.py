@@ -200,6 +200,7 @@ class Findings:
 
     @property
     def first(self) -> Finding:
+        """The finding of the first question."""
         return self.found[0]
 
     def __iter__(self) -> Iterator[Finding]:

@@ -25,7 +25,7 @@ def records(season) -> Finding:
     plain = [Told("sheets.assumed_words", assumed)] if assumed.how else []
     table = None
     if len(season.problems):
-        columns = ("severity", "file", "row", "found", "done", "mend")
+        columns = ("severity", "file", "row", "found", "done", "fix")
         told = in_language(season.problems, season.language)
         table = Table("problems", told[list(columns)].astype(object), columns, {"severity": "severity"})
     return Finding(

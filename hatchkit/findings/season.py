@@ -56,12 +56,14 @@ class Work:
 
     @cached_property
     def causes(self) -> dict:
+        """Batch -> its ranked causes (``season_causes``)."""
         from hatchkit.advice.causes import season_causes
 
         return season_causes(self.season)
 
     @cached_property
     def notes(self):
+        """What is worth attention over the season (``season_notes``)."""
         from hatchkit.advice.season_notes import season_notes
 
         return season_notes(self.season, causes=self.causes)
@@ -75,18 +77,21 @@ class Work:
 
     @cached_property
     def by_batch(self):
+        """The breakdown by batch."""
         from hatchkit.losses.breakdown import breakdown
 
         return breakdown(self.season, by="batch")
 
     @cached_property
     def standing(self):
+        """Table of `advice.poor_hatch.standing`, a row per batch."""
         from hatchkit.advice.poor_hatch import standing
 
         return standing(self.season)
 
     @cached_property
     def excursions(self):
+        """The season's excursions (``find_excursions``)."""
         from hatchkit.climate.excursions import find_excursions
 
         return find_excursions(self.season)

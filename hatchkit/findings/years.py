@@ -38,6 +38,17 @@ def years(season, *, unit: str = "C", progress=None) -> Findings:
     Returns
     -------
     Findings
+        In order; ``hk.write_page`` makes a page of them. Shares 0-1, eggs as counts.
+
+    Raises
+    ------
+    HatchkitError
+        With one year of one keeper only.
+
+    Notes
+    -----
+    Source: pooling and intervals as in `hatchkit.yearly` (beta-binomial with stated priors); see there what was
+    measured.
     """
     from hatchkit.units import check_unit
 

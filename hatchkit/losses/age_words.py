@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import math
-
-from hatchkit.spelling import batch_count, day_words, eggs_words, percent, range_words
+from hatchkit.words.spelling import batch_count, day_words, eggs_words, percent, range_words
 
 
 def age_words(result) -> str:
@@ -91,14 +89,3 @@ def _widest(result, fit) -> str:
         f"{day_words(row['after_day'])} and {day_words(row['by_day'])}" for row in wide.to_dict("records")
     )
     return f" Between days {spans} the looks cannot tell on which day they died."
-
-
-def two_phase_words(fit) -> str:
-    """What a fitted two-phase shape says, and how far it is from the counts (ages on the hen's 21 days)."""
-    first, k1, s1, k2, s2 = fit.shape
-    middle = [scale * math.log(2) ** (1 / power) for power, scale in ((k1, s1), (k2, s2))]
-    return (
-        f"Two-phase shape: {percent(first)} of the deaths early (half of these by day {middle[0]:.1f}), "
-        f"{percent(1 - first)} late (half of these by day {middle[1]:.1f}), on the hen's scale of 21 days. "
-        f"At no age is it more than {fit.largest_miss:.1f} deaths away from the estimate without a shape."
-    )

@@ -20,6 +20,8 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
 
     Parameters
     ----------
+    season : Season
+        From ``load_season``.
     by : str or None
         Any column of batches (batch, flock, species, incubator, ...); None for the whole season.
     stages : {"development", "candling"}
@@ -41,6 +43,16 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
         counted it they are missing; by candling, such batches are left out. Batches that cannot enter rates
         show in ``attrs["left_out"]``; by="batch" lists them with missing shares. ``attrs["not_counted"]``:
         stage -> {batch: eggs set} of the batches used that did not count it.
+
+    Raises
+    ------
+    HatchkitError
+        For a column that the batches do not have, limits that do not join, or a method that there is not.
+
+    Notes
+    -----
+    Source: Wilson 1927 J. Am. Stat. Assoc. 22:209 (and Clopper & Pearson 1934, Jeffreys' prior); limits of the stages
+    are rows of ``reference/stage_limits.csv``; deaths across a limit are shared by ages at death (Kuurman et al. 2001).
     """
     check_column(season, by)
     book = ledger(season, stages=stages, limits=limits)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from hatchkit.spelling import eggs_words, listed, named_batches
-from hatchkit.stage_names import in_words
+from hatchkit.words.spelling import eggs_words, listed, named_batches
+from hatchkit.words.stage_names import in_words
 
 
 def not_counted_words(left: dict, number: int) -> list[str]:

@@ -174,6 +174,7 @@ def choose(counts: Counts, eggs_set: float) -> tuple[Reading, float]:
 
 
 def group(fate: str, eggs: float, after: float, by: float, found_at: str, egg: str = "") -> dict:
+    """A group of eggs of one fate, known to have ended in (after, by] days."""
     return dict(egg=egg, eggs=eggs, fate=fate, after_day=after, by_day=by, found_at=found_at)
 
 
@@ -234,7 +235,9 @@ def opened_interval(after: float, by: float, alive_day: float, end: float) -> tu
 
 def tally(rows: list[dict], looks: list[Look], stages) -> dict:
     """Egg rows counted in the terms of the sheet, to compare with its counts and to take from them."""
-    found = {(look.name, kind): 0.0 for look in looks if look.name != "hatch" for kind in ("clear", "dead", "removed")}
+    found: dict = {
+        (look.name, kind): 0.0 for look in looks if look.name != "hatch" for kind in ("clear", "dead", "removed")
+    }
     found.update(
         dict.fromkeys(
             ("hatched", "culled", "pipped_dead", "infertile", "removed", "in_shell", "early", "mid", "late"), 0.0

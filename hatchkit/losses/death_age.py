@@ -55,6 +55,8 @@ def age_at_death(season, by=None, *, draws: int = 500, seed: int = 1, level: flo
 
     Parameters
     ----------
+    season : Season
+        From ``load_season``.
     by : str, optional
         A column of batches to split by. Species are always kept apart, since their days differ.
     draws : int
@@ -62,10 +64,13 @@ def age_at_death(season, by=None, *, draws: int = 500, seed: int = 1, level: flo
         says nothing of the spread between batches; `fits` says so.
     seed : int
         Seed of the draws, so that the same records give the same band.
+    level : float
+        Of the bands, 0-1.
 
     Returns
     -------
     AgeAtDeath
+        ``.curve``: share of living embryos lost by age in days, least, most and band; ``.fits``: one row a group.
 
     Notes
     -----
@@ -74,6 +79,8 @@ def age_at_death(season, by=None, *, draws: int = 500, seed: int = 1, level: flo
     Hatching is survival of incubation, so the cumulative loss is the plain distribution of ages (no competing
     risk besides removal). The bands hold what the draws of batches show, widened for their number, and are never
     narrower than the chance of single eggs makes them (Wilson); see `_band`.
+
+    Source: Turnbull 1976 J. R. Stat. Soc. B 38:290-295 for ages known as intervals; see `interval_likelihood`.
     """
     check_column(season, by)
     eggs = _informative(season)

@@ -108,6 +108,6 @@ def _contradiction(egg: dict, said: str, done: str) -> dict:
         **where(egg),
         found=f"batch {egg['batch']}, egg {egg.get('egg')}: {said}",
         done=done,
-        mend="Check this egg's row.",
+        fix="Check this egg's row.",
         column="outcome",
     )

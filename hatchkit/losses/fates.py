@@ -76,7 +76,7 @@ def batch_fates(row: dict, eggs: list[dict], looks: list[dict], species_table) -
                 **where(row),
                 found=f"batch {row['batch']}: the number of eggs set is missing",
                 done="the batch is left out of rates",
-                mend="Enter eggs_set.",
+                fix="Enter eggs_set.",
                 column="eggs_set",
             )
         ]
@@ -138,7 +138,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
                 **where(row),
                 found=f"batch {row['batch']}: the eggs opened and the dead in shell can be read in more than one way",
                 done=f"{way.note}, which closes to the eggs set",
-                mend="If that is wrong, correct the counts.",
+                fix="If that is wrong, correct the counts.",
             )
         )
     rows = groups(counts, way, left, stages, length)
@@ -159,7 +159,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
                 **where(row),
                 found=f"batch {row['batch']}: no hatch counted yet for {lost:g} {'egg' if lost == 1 else 'eggs'}",
                 done="the batch is left out of rates until it is finished",
-                mend="Enter hatched when the hatch is over.",
+                fix="Enter hatched when the hatch is over.",
                 column="hatched",
             )
         )
@@ -180,15 +180,15 @@ def _lost(row, eggs_set, found, doubts):
         "lost",
         **where(row),
         found=f"batch {row['batch']}: {found}",
-        done="the batch is left out of rates until one of the two is mended",
-        mend="Count again which number is wrong: the eggs set or what became of them.",
+        done="the batch is left out of rates until one of the two is fixed",
+        fix="Count again which number is wrong: the eggs set or what became of them.",
         column="eggs_set",
     )
     return [group("unaccounted", eggs_set, 0.0, math.nan, "")], [*doubts, lost]
 
 
-def _doubt(row, found, done, mend="Check the row."):
-    return problem("doubtful", **where(row), found=f"batch {row['batch']}: {found}", done=done, mend=mend)
+def _doubt(row, found, done, fix="Check the row."):
+    return problem("doubtful", **where(row), found=f"batch {row['batch']}: {found}", done=done, fix=fix)
 
 
 def _clean(fate: dict) -> dict:
@@ -235,7 +235,7 @@ def _disagreements(row, counts: Counts, seen: dict, *, whole: bool) -> list[dict
             **where(row),
             found=f"batch {row['batch']}: " + "; ".join(wrong),
             done="the egg rows are used",
-            mend="Mend the count or the egg rows.",
+            fix="Fix the count or the egg rows.",
         )
     ]
 

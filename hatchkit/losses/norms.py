@@ -12,8 +12,10 @@ DENOMINATORS = ("set", "fertile", "transferred")
 
 
 def norms(species: str | None = None, own=None) -> pd.DataFrame:
-    """Levels of loss: norm, name (as it reads in a sentence), species, flock_kind, stage, limits, denominator,
-    share, source, sure.
+    """Published levels of loss, and a keeper's own.
+
+    Columns: norm, name (as it reads in a sentence), species, flock_kind, stage, limits, denominator, share, source,
+    sure.
 
     Parameters
     ----------

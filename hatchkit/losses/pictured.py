@@ -75,30 +75,6 @@ def losses_by_group(table) -> dict:
     )
 
 
-def stage_losses(table, own=None, norm=None, *, of="set", name="this batch") -> dict:
-    """Facts of `figures.losses.stage_losses`: the largest loss with its interval, the season's and a published one."""
-    share = f"share_of_{of}"
-    rows = table[(table["stage"] != "hatched") & table[share].notna()].sort_values(share, kind="stable")
-    if rows.empty or not rows[share].iloc[-1] > 0:
-        return dict(name=name, stage=None, share=0.0, low=0.0, high=0.0, own=None, level=None)
-    row = rows.iloc[-1]
-    theirs = None if own is None else own.loc[own["stage"] == row["stage"], share]
-    levels = None if norm is None else norm.loc[(norm["denominator"] == of) & (norm["stage"] == row["stage"]), "share"]
-    return dict(
-        name=name,
-        stage=row["stage"],
-        share=float(row[share]),
-        low=float(row[f"{share}_low"]),
-        high=float(row[f"{share}_high"]),
-        own=_first(theirs),
-        level=_first(levels),
-    )
-
-
-def _first(values):
-    return float(values.iloc[0]) if values is not None and len(values) else None
-
-
 def season_chart(table) -> dict:
     """Facts of `figures.losses.season_chart`: batches, how many and which lie outside, the mean."""
     out = list(table.loc[table["outside"].astype(bool), "batch"].astype(str))

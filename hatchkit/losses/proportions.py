@@ -115,6 +115,8 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
     ----------
     counts, totals : array, one entry a batch
         Eggs lost (or hatched) and eggs that they are taken from.
+    level : float
+        Of the interval, 0-1.
 
     Returns
     -------

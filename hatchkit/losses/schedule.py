@@ -107,7 +107,7 @@ def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], l
                     **where(row),
                     found=f"batch {row['batch']}: {look['name']} has counts but no date",
                     done=f"day {day:g} taken, the usual one",
-                    mend="Enter the date of this look.",
+                    fix="Enter the date of this look.",
                 )
             )
         found.append(
@@ -122,7 +122,7 @@ def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], l
                 **where(row),
                 found=f"batch {row['batch']}: {names} dated before or at the setting",
                 done="the counts are kept, the usual day is taken",
-                mend="Check set_at and the date of the look.",
+                fix="Check set_at and the date of the look.",
             )
         )
         # A take-off that cannot be is as good as none: the usual incubation length stands in below.
@@ -148,7 +148,7 @@ def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], l
                     found=f"batch {row['batch']}: taken off on day "
                     f"{taken_off[0].day:.1f}, before the last look on day {last:.1f}",
                     done=f"day {end.day:g} taken for the end of the hatch",
-                    mend="Check the dates.",
+                    fix="Check the dates.",
                 )
             )
     return [*middle, end], notes

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from typing import NamedTuple
 
 import numpy as np
 import pandas as pd
@@ -13,7 +12,7 @@ from hatchkit.losses.ledger import ledger, usable
 from hatchkit.losses.predictive import chances
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
-from hatchkit.stage_names import in_words
+from hatchkit.words.stage_names import in_words
 
 #: Tails beyond the limits: 3 standard deviations of a normal distribution on either side.
 TAIL = 0.00135
@@ -25,45 +24,14 @@ PROVISIONAL = 20
 FEWEST = 4
 
 
-class Limits(NamedTuple):
-    """Centre and 3-sigma limits of a p chart."""
-
-    centre: float
-    low: np.ndarray
-    high: np.ndarray
-
-
-def p_limits(counts, totals, *, sigma_z: float = 1.0) -> Limits:
-    """Centre and limits of a p chart; with `sigma_z` those of a p' chart.
-
-    Source: Montgomery, Introduction to Statistical Quality Control (p chart); Laney 2002 Quality Engineering
-    14:531-537 (p' chart).
-    """
-    k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
-    centre = k.sum() / n.sum()
-    half = 3 * sigma_z * np.sqrt(centre * (1 - centre) / n)
-    return Limits(float(centre), np.maximum(centre - half, 0.0), np.minimum(centre + half, 1.0))
-
-
-def sigma_z(counts, totals) -> float:
-    """Spread from batch to batch in units of chance, by the mean moving range of z scores.
-
-    The moving range sees the spread between neighbours only, so that a slow slide does not widen the limits.
-
-    Source: Laney 2002; 1.128 is the mean range of two standard normal values.
-    """
-    k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
-    centre = k.sum() / n.sum()
-    if len(n) < 2 or not 0 < centre < 1:
-        return math.nan
-    z = (k / n - centre) / np.sqrt(centre * (1 - centre) / n)
-    return float(np.mean(np.abs(np.diff(z))) / 1.128)
-
-
 def usual_spread(counts, totals) -> float:
-    """As `sigma_z` but from the median moving range, so that one bad batch does not hide itself.
+    """Spread from batch to batch in units of chance, by the median moving range of z scores.
 
-    0.954 is the median range of two standard normal values (0.6745 x 1.4142).
+    The moving range sees the spread between neighbours only, so that a slow slide does not widen the limits; the
+    median keeps one bad batch from hiding itself. 0.954 is the median range of two standard normal values
+    (0.6745 x 1.4142).
+
+    Source: Laney 2002 Quality Engineering 14:531-537, with the median for the mean.
     """
     k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
     centre = k.sum() / n.sum()

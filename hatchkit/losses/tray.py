@@ -8,7 +8,6 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.losses.egg_rows import text
-from hatchkit.problems import HatchkitError
 
 #: Eggs that tell nothing of the place: never held a living embryo, or were taken out.
 NOT_AT_RISK = ("clear", "infertile", "removed", "unaccounted")
@@ -88,16 +87,6 @@ def joins(died, pairs) -> int | np.ndarray:
     return np.sum(died[..., pairs[:, 0]] & died[..., pairs[:, 1]], axis=-1)
 
 
-def moran(values, pairs) -> float:
-    """Moran's I of values on eggs with equal weights on touching pairs.
-
-    Source: Moran 1950 Biometrika 37:17-23.
-    """
-    z = np.asarray(values, dtype=float)
-    z = z - z.mean()
-    return float(len(z) / len(pairs) * np.sum(z[pairs[:, 0]] * z[pairs[:, 1]]) / np.sum(z * z))
-
-
 def at_edge(row, col) -> np.ndarray:
     """Whether each place lies at the edge of the filled part of the tray."""
     row, col = np.asarray(row), np.asarray(col)
@@ -172,19 +161,3 @@ def _chance(score, scores) -> dict:
         return (1 + np.sum(scores >= value - 1e-9)) / (1 + len(scores))
 
     return {"chance": at_least(score), "smallest": at_least(max(scores.max(), score))}
-
-
-def check_places(season) -> list[str]:
-    """Batches in which two eggs share a place on a tray, as words for the reader."""
-    places = tray_map(season)
-    twice = places[places.duplicated(["batch", "tray", "row", "col"], keep=False)]
-    if twice.empty:
-        return []
-    return [f"batch {batch}: {len(part)} eggs share a place on the tray" for batch, part in twice.groupby("batch")]
-
-
-def need_places(table: pd.DataFrame) -> pd.DataFrame:
-    """The map, or a plain refusal where no egg has a place."""
-    if table.empty:
-        raise HatchkitError("No egg of this batch has a row and a place on its tray, so there is no map to draw.")
-    return table

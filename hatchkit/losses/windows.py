@@ -13,8 +13,6 @@ from hatchkit.reference import contract
 
 COLUMNS = contract.columns("windows")
 
-LIVING = ("hatched", "culled", "dead", "pipped_dead")
-
 
 def left_out(season) -> pd.DataFrame:
     """Batches that cannot enter rates, and why in words: columns batch, why.

@@ -6,9 +6,9 @@ import math
 
 import pandas as pd
 
-from hatchkit.losses.counted_words import not_compared_words, not_counted_words
+from hatchkit.losses.counted_words import not_compared_words
 from hatchkit.losses.season_chart import FEWEST
-from hatchkit.spelling import (
+from hatchkit.words.spelling import (
     DENOMINATORS,
     batch_count,
     batches_words,
@@ -17,87 +17,17 @@ from hatchkit.spelling import (
     named_batches,
     odds_words,
     percent,
-    range_words,
 )
-from hatchkit.stage_names import in_words
+from hatchkit.words.stage_names import in_words
 
 #: Chance below which a comparison that is not called unusual is named all the same.
 NEAR = 0.02
-
-
-def breakdown_words(table: pd.DataFrame) -> str:
-    """Where most eggs went, one line a group of a breakdown by development, then what was not counted."""
-    name = table.columns[0]
-    lines = []
-    for group, part in table.groupby(name, sort=False):
-        part = part.set_index("stage")
-        head = "All batches" if name == "season" else f"{name.replace('_', ' ').capitalize()} {group}"
-        if part["share_of_set"].isna().all():
-            lines.append(f"{head}: left out of rates.")
-            continue
-        chicks, eggs_set = part.loc["hatched"], part["set"].iloc[0]
-        losses = part.drop(index=["hatched"]).query("eggs > 0").sort_values("eggs", ascending=False)
-        lines.append(
-            f"{head}: {_stage_of(chicks['eggs'], 'hatched')} from {eggs_words(eggs_set)} "
-            f"egg{'' if eggs_set == 1 else 's'} set, "
-            f"{percent(chicks['share_of_set'])} (95 % interval "
-            f"{range_words(chicks['share_of_set_low'], chicks['share_of_set_high'])})"
-            + (
-                f", {percent(chicks['share_of_fertile'])} of eggs not clear or infertile"
-                if chicks["fertile"] > 0
-                else ""
-            )
-            + "."
-            + _largest(losses)
-        )
-    lines += not_counted_words(table.attrs.get("not_counted", {}), table.attrs.get("batches"))
-    left = table.attrs.get("left_out", [])
-    if left:
-        lines.append("Left out of rates: " + "; ".join(f"batch {reason}" for reason in left) + ".")
-    return "\n".join(lines) or "No batch has its eggs on record."
 
 
 def _stage_of(eggs, stage) -> str:
     """So many eggs of a stage: "12 late dead", "1 good chick"."""
     name = in_words(stage)
     return f"{eggs_words(eggs)} {name.removesuffix('s') if eggs == 1 and name.endswith('chicks') else name}"
-
-
-def _largest(losses: pd.DataFrame) -> str:
-    if losses.empty:
-        return " No egg was lost."
-    worst = losses.head(3)
-    said = [
-        f"{in_words(stage)} {eggs_words(row['eggs'])} ({percent(row['share_of_set'])} of set)"
-        for stage, row in worst.iterrows()
-    ]
-    missing = ""
-    if "unaccounted" in worst.index:
-        eggs = eggs_words(worst.loc["unaccounted", "eggs"])
-        missing = (
-            f" Of the {eggs} eggs not accounted for nobody can say whether they were clear, died or were taken out."
-            if eggs != "1"
-            else " Of the egg not accounted for nobody can say whether it was clear, died or was taken out."
-        )
-    return " Largest losses: " + ", ".join(said) + "." + missing
-
-
-def shared_words(table: pd.DataFrame) -> str:
-    """How much of a breakdown was seen and how much was shared out."""
-    dead = table[
-        ~table["stage"].isin(("hatched", "culled", "clear", "infertile", "pipped_dead", "removed", "unaccounted"))
-    ]
-    total, shared = dead["eggs"].sum(), dead["shared_out"].sum()
-    if total == 0:
-        return "No dead embryo was placed in a stage."
-    if shared < 0.05:
-        all_of_them = "The 1 dead embryo was" if total == 1 else f"All {eggs_words(total)} dead embryos were"
-        return f"{all_of_them} seen to belong to one stage."
-    return (
-        f"Of {eggs_words(total)} dead embryos, {eggs_words(total - shared)} were seen to belong to one stage; "
-        f"{eggs_words(shared)} died between two looks on either side of a limit and were shared out by the ages "
-        "at death of the season (the published course of deaths, fitted to your counts)."
-    )
 
 
 def bad_luck_words(table: pd.DataFrame) -> str:
@@ -190,45 +120,6 @@ def _near_misses(table) -> list[str]:
             need = f"{end:.0f} or more would have been called unusual"
         lines.append(f"- {_finding(row, '')}; {need}")
     return [*lines, "More batches, or batches more alike, would narrow what one expects."]
-
-
-def clears_words(table: pd.DataFrame) -> str:
-    """What the clears say of fertility, one line a group."""
-    name = table.columns[0]
-    lines = []
-    for row in table.to_dict("records"):
-        head = "All batches" if name == "season" else f"{name.replace('_', ' ').capitalize()} {row[name]}"
-        others = row["uncounted_in"].split(", ") if row["uncounted_in"] else []
-        if math.isnan(row["set"]):
-            lines.append(
-                f"{head}: the clears of {named_batches(others)} ({eggs_words(row['uncounted'])} eggs) were not "
-                "counted, so nothing is known of fertility."
-            )
-            continue
-        clear = "1 clear" if row["clear"] == 1 else f"{eggs_words(row['clear'])} clears"
-        said = (
-            f"{head}: {clear} among {eggs_words(row['set'])} eggs set; candled fertility "
-            f"{percent(row['candled_fertile'])}, which is not fertility"
-        )
-        if row["opened"] > 0:
-            opened = "1 clear was" if row["opened"] == 1 else f"{eggs_words(row['opened'])} clears were"
-            said += (
-                f". {opened} opened, {eggs_words(row['opened_dead'])} held a dead "
-                f"embryo: true fertility about {percent(row['fertile'])} "
-                f"({range_words(row['fertile_low'], row['fertile_high'])})"
-            )
-        elif row["clear"] > 0:
-            said += (
-                f". No clears were opened: true fertility lies between {percent(row['fertile_least'])} (all were "
-                f"infertile) and {percent(row['fertile_most'])} (all had died early); open some to know"
-            )
-        if others:
-            said += (
-                f". Left out, because the clears were not counted: {named_batches(others)} "
-                f"({eggs_words(row['uncounted'])} eggs)"
-            )
-        lines.append(said + ".")
-    return "\n".join(lines)
 
 
 def tray_words(table: pd.DataFrame) -> str:

@@ -9,10 +9,10 @@ from importlib import resources
 from jinja2 import Environment
 
 from hatchkit import reference
-from hatchkit.cautions import cautions
+from hatchkit.records.writing import SEALED
 from hatchkit.say import text
 from hatchkit.say.speak import word
-from hatchkit.writing import SEALED
+from hatchkit.words.cautions import cautions
 
 #: Looks of a batch as its species' usual days have them, and blank lines for more.
 LOOKS, SPARE = ("candle1", "candle2", "transfer", "hatch"), 3
@@ -159,13 +159,11 @@ def write_candling_sheet(out, season=None, batch=None, *, plan=None):
     season, batch, plan
         As in `candling_sheet`.
     """
-    from hatchkit.outputs import safe_output
-    from hatchkit.writing import whole_file
+    from hatchkit.records.writing import safe_output, write_whole
 
     out = out or f"candling-sheet-{re.sub('[^A-Za-z0-9_.-]+', '_', str(batch or 'blank'))[:60]}.html"
     out = safe_output(out, season=season.folder if season is not None else None, suffix=(".html", ".htm"))
     language = plan.language if plan is not None else None
     html = candling_sheet(season, batch or None, plan=plan, language=language)
-    with whole_file(out) as part:
-        part.write_text(html, encoding="utf-8")
+    write_whole(out, html)
     return out

@@ -56,7 +56,7 @@ def check_page(season, *, language: str = "en") -> str:
         logs_head=say("logs_head"),
         problems=_problems(season.problems, language),
         problems_none=say("problems_none"),
-        problem_head=[say(f"problems_head_{name}") for name in ("where", "found", "done", "mend")],
+        problem_head=[say(f"problems_head_{name}") for name in ("where", "found", "done", "fix")],
     )
     return _template().render(facts)
 
@@ -97,7 +97,7 @@ def _problems(problems, language: str) -> list[dict]:
         if part.empty:
             continue
         rows = [
-            [place_words(check.place_of(row), language), row["found"], row["done"], row["mend"]]
+            [place_words(check.place_of(row), language), row["found"], row["done"], row["fix"]]
             for row in part.head(MOST_ROWS).to_dict("records")
         ]
         more = text("problems_first", dict(most=MOST_ROWS), language) if len(part) > MOST_ROWS else ""

@@ -1,4 +1,4 @@
-"""`hatchkit check` on a terminal: how the sheets were read, whether the eggs add up, what is asked, what to mend."""
+"""`hatchkit check` on a terminal: how the sheets were read, whether the eggs add up, what is asked, what to fix."""
 
 from __future__ import annotations
 
@@ -40,7 +40,7 @@ def check_text(season, *, width: int = 100, full: bool = False, language: str = 
         Characters a line.
     full : bool
         Every column and every remark, however many lines.
-    language : str
+    language : {"en", "de", "fr", "es"}
 
     Returns
     -------
@@ -58,7 +58,17 @@ def check_text(season, *, width: int = 100, full: bool = False, language: str = 
 
 
 def assumed_line(season, language: str = "en") -> str:
-    """One line on what was assumed in reading the sheets, how sure it is, and what hangs on it."""
+    """One line on what was assumed in reading the sheets, how sure it is, and what hangs on it.
+
+    Parameters
+    ----------
+    season : Season
+    language : {"en", "de", "fr", "es"}
+
+    Returns
+    -------
+    str
+    """
     return printable(assumed_words(check.assumed(season), language))
 
 
@@ -207,7 +217,7 @@ def _questions(season, width: int, language: str) -> list[str]:
     return [*lines, *_wrapped(text("questions_how", {}, language), width)]
 
 
-# ---- what to mend -----------------------------------------------------------------------------------------
+# ---- what to fix -----------------------------------------------------------------------------------------
 
 
 def _problems(problems, width: int, most: int | None, language: str) -> list[str]:
@@ -242,7 +252,7 @@ def _problem(row: dict, width: int, short: bool, language: str) -> list[str]:
 
 
 def problem_texts(group: dict, language: str = "en") -> list[str]:
-    """One group of `records.check.group_problems` in sentences: where and what, what was done, how to mend it."""
+    """One group of `records.check.group_problems` in sentences: where and what, what was done, how to fix it."""
     where = place_words(group["place"], language)
     where = f"{where}: " if where else ""
     each = [
@@ -259,4 +269,4 @@ def problem_texts(group: dict, language: str = "en") -> list[str]:
         texts = [f"{where}{str(group['found']).rstrip('.')}{like}."]
     if group["done"]:
         texts.append(group["done"][:1].upper() + group["done"][1:].rstrip(".") + ".")
-    return [*texts, text("problems_mend", dict(mend=group["mend"]), language)] if group["mend"] else texts
+    return [*texts, text("problems_fix", dict(fix=group["fix"]), language)] if group["fix"] else texts

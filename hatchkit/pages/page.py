@@ -10,10 +10,10 @@ from pathlib import Path
 
 from jinja2 import Environment
 
-from hatchkit.cautions import cautions
 from hatchkit.findings.finding import Findings
 from hatchkit.pages import parts
 from hatchkit.say import text
+from hatchkit.words.cautions import cautions
 
 
 def page(
@@ -83,14 +83,17 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     -------
     Path
         Absolute path of the file written.
+
+    Raises
+    ------
+    HatchkitError
+        If `out` can't be written.
     """
-    from hatchkit.outputs import safe_output
-    from hatchkit.writing import whole_file
+    from hatchkit.records.writing import safe_output, write_whole
 
     out = safe_output(out, season=findings.facts.get("folder"), suffix=(".html", ".htm"))
     html = page(findings, full=full, language=language, progress=progress)
-    with whole_file(out) as part:
-        part.write_text(html, encoding="utf-8")
+    write_whole(out, html)
     return out
 
 

@@ -12,8 +12,8 @@ import re
 import tomllib
 from pathlib import Path
 
-from hatchkit.folders import demo_folder
 from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.places import demo_folder
 
 FILE = "answers.toml"
 _MOST_BYTES = 1_000_000
@@ -83,7 +83,7 @@ def keep_answers(folder, answers: dict) -> Path:
         If it can be written nowhere.
     """
     places = _places(Path(folder))
-    text = _HEAD + "".join(_block(*key, taken) for key, taken in sorted({**load_answers(folder), **answers}.items()))
+    text = _HEAD + "".join(_block(key, taken) for key, taken in sorted({**load_answers(folder), **answers}.items()))
     for path in [*places[:1], *reversed(places[1:])] if places[0].name == FILE else list(reversed(places)):
         try:
             _replace(path, text)
@@ -121,7 +121,8 @@ def _key_of(row):
     return key if all(isinstance(part, str) for part in key) else None
 
 
-def _block(file, sheet, heading, taken) -> str:
+def _block(key, taken) -> str:
+    file, sheet, heading = key
     code = heading[1:] if heading.startswith("?") else "meaning"
     told = dict(file=file, sheet=sheet, heading=heading, code=code, taken=taken)
     return "\n[[answer]]\n" + "".join(f"{name} = {_quoted(value)}\n" for name, value in told.items())

@@ -274,7 +274,7 @@ def _text(value) -> str:
 def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
     """Problems of the same kind together, the gravest first and, among those, the commonest first.
 
-    What was done and how to mend it mark the kind. A note groups over all files, anything graver within
+    What was done and how to fix it mark the kind. A note groups over all files, anything graver within
     its file, sheet and column.
 
     Parameters
@@ -285,14 +285,14 @@ def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        severity, place (dict: file, more_files, sheet, rows, columns), times, found (of the first), done, mend,
+        severity, place (dict: file, more_files, sheet, rows, columns), times, found (of the first), done, fix,
         each (row and found of the first few, for anything graver than a note).
     """
     kept = problems.fillna({name: "" for name in COLUMNS if name not in ("row", "facts")})
     place = kept["file"].astype(str) + "\n" + kept["sheet"].astype(str) + "\n" + kept["column"].astype(str)
     kept = kept.assign(place=place.where(kept["severity"] != "note", ""))
     groups = []
-    for values, part in kept.groupby(["severity", "place", "done", "mend"], sort=False):
+    for values, part in kept.groupby(["severity", "place", "done", "fix"], sort=False):
         groups.append(
             dict(
                 severity=values[0],
@@ -300,11 +300,11 @@ def group_problems(problems: pd.DataFrame) -> pd.DataFrame:
                 times=len(part),
                 found=part["found"].iloc[0],
                 done=values[2],
-                mend=values[3],
+                fix=values[3],
                 each=_each(part) if values[0] != "note" else [],
             )
         )
-    table = pd.DataFrame(groups, columns=["severity", "place", "times", "found", "done", "mend", "each"])
+    table = pd.DataFrame(groups, columns=["severity", "place", "times", "found", "done", "fix", "each"])
     order = table["severity"].map(list(SEVERITIES).index)
     return (
         table.assign(order=order)

@@ -67,7 +67,7 @@ def _check_dates(batches: pd.DataFrame, zone: str):
             column=later,
             found=f"batch {row['batch']}: {_ORDER[later]} {day[later]}, before {past}",
             done="The dates stay as written; ages that come from them may be wrong.",
-            mend=f"Correct {later} or {' or '.join(before)}{hint}.",
+            fix=f"Correct {later} or {' or '.join(before)}{hint}.",
         )
 
 
@@ -97,7 +97,7 @@ def _check_ages(batches: pd.DataFrame, species_table: pd.DataFrame):
                 column=column,
                 found=text,
                 done="The dates are kept as written.",
-                mend=f"Check set_at and {column}.",
+                fix=f"Check set_at and {column}.",
             )
 
 
@@ -110,7 +110,7 @@ def _check_parts(batches: pd.DataFrame):
                 column=part,
                 done="Both counts are kept.",
                 found=f"batch {row['batch']}: {row[part]} {part}, more than {row[whole]} {whole}",
-                mend=f"{part} are counted among {whole}; correct one of the two.",
+                fix=f"{part} are counted among {whole}; correct one of the two.",
             )
     for row in _rows(batches, (batches["stored_days"] < 0) | (batches["stored_days"] > 60)):
         yield of_row(
@@ -119,7 +119,7 @@ def _check_parts(batches: pd.DataFrame):
             column="stored_days",
             done="The figure is kept.",
             found=f"batch {row['batch']}: eggs stored {row['stored_days']:g} days",
-            mend="Write the days from laying to setting.",
+            fix="Write the days from laying to setting.",
         )
 
 
@@ -144,7 +144,7 @@ def check_eggs(eggs: pd.DataFrame) -> list[dict]:
             column="egg",
             done="Both rows are kept.",
             found=f"egg {row['egg']} of batch {row['batch']} is listed a second time",
-            mend="Give each egg of a batch its own number.",
+            fix="Give each egg of a batch its own number.",
         )
         for row in _rows(eggs, twice)
     ]
@@ -171,7 +171,7 @@ def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
             column="incubator",
             found=f"incubator {name} has batches but no log",
             done="Its temperature counts as not known.",
-            mend="Put its log into the folder sensors, and name it in season.toml: "
+            fix="Put its log into the folder sensors, and name it in season.toml: "
             f'[incubators."{name}"] files = ["sensors/..."].',
         )
         for name in sorted(used - logged)
@@ -185,7 +185,7 @@ def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
                 column="incubator",
                 found=f"a log of incubator {name}, in which no batch was set",
                 done="It is shown, but no batch is laid beside it.",
-                mend="Check how the incubator is spelt among the batches and in season.toml.",
+                fix="Check how the incubator is spelt among the batches and in season.toml.",
             )
         )
     return found

@@ -14,6 +14,8 @@ from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 
 #: Files of a folder that are looked at.
 MOST_FILES = 500
+#: Files of one kind that can't be read which are told by name.
+MOST_NAMED = 3
 #: Endings of texts that are no table of batches, but may be a log or a diary.
 LOG_TEXTS = (".txt", ".log", ".dat")
 #: What holds records for people and none for a program, with how to get them out.
@@ -50,7 +52,7 @@ def names_in(folder: Path) -> list[str]:
 
 def read_files(folder: Path, names: list[str], found: list):
     """The cells of every sheet in the folder's own files, and the files that could not be read as tables."""
-    grids, unread = [], []
+    grids, unread, not_read = [], [], {}
     names, copies = _without_copies(folder, names[:MOST_FILES])
     for name, kept in copies:
         found.append(_copy_told(folder, name, kept))
@@ -59,7 +61,7 @@ def read_files(folder: Path, names: list[str], found: list):
         if (folder / name).is_dir() or name == "problems.csv":
             continue
         if suffix in _NOT_READ:
-            found.append(problem("note", code=f"file_{_NOT_READ[suffix]}", facts=dict(name=name), file=name))
+            not_read.setdefault(_NOT_READ[suffix], []).append(name)
             continue
         if suffix not in WORKBOOKS + TEXTS:
             continue
@@ -71,6 +73,10 @@ def read_files(folder: Path, names: list[str], found: list):
             continue
         found += told
         grids += [grid for grid in mine if not _is_help(grid)]
+    for kind, mine in not_read.items():
+        # More than a note, since a note does not say what the person can do: records may lie in them.
+        told = ", ".join(mine[:MOST_NAMED]) + (" ..." if len(mine) > MOST_NAMED else "")
+        found.append(problem("doubtful", code=f"file_{kind}", facts=dict(name=told), file=mine[0]))
     return grids, unread
 
 

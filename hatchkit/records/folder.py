@@ -280,7 +280,7 @@ def _nothing(folder: Path, names: list[str], found: list) -> str:
     if lost:
         row = lost[0]
         sheet = f", sheet {row['sheet']}" if row["sheet"] else ""
-        return f"{row['file']}{sheet}: {row['found']}. {row['mend']}"
+        return f"{row['file']}{sheet}: {row['found']}. {row['fix']}"
     if not names:
         return (
             f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "

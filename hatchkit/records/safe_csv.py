@@ -8,9 +8,9 @@ from pathlib import Path
 
 import pandas as pd
 
-from hatchkit.places import given_paths, root_of
 from hatchkit.problems import COLUMNS, HatchkitError
-from hatchkit.writing import whole_file
+from hatchkit.records.places import given_paths, root_of
+from hatchkit.records.writing import whole_file
 
 _RUNS = tuple("=+-@")  # a spreadsheet takes text that starts with one of these for a formula
 _CONTROLS = ("\t", "\r", "\n")

@@ -56,7 +56,7 @@ def _load(path: Path, found: list) -> dict:
                 row=int(line) if line else None,
                 found=f"the file can't be read: {where}",
                 done="The season is read without its settings.",
-                mend='Correct that line; text needs quotes, as in timezone = "Europe/Rome".',
+                fix='Correct that line; text needs quotes, as in timezone = "Europe/Rome".',
             )
         )
     except RecursionError:
@@ -66,7 +66,7 @@ def _load(path: Path, found: list) -> dict:
                 file=FILE,
                 found="the file holds brackets within brackets without end",
                 done="The season is read without its settings.",
-                mend="Write it anew.",
+                fix="Write it anew.",
             )
         )
     except OSError as error:
@@ -76,7 +76,7 @@ def _load(path: Path, found: list) -> dict:
                 file=FILE,
                 found=f"the file can't be opened ({error.strerror})",
                 done="The season is read without its settings.",
-                mend="Close it in other programs.",
+                fix="Close it in other programs.",
             )
         )
     return {}
@@ -92,7 +92,7 @@ def _zone(settings: dict, found: list) -> str:
                 column="timezone",
                 found="no time zone is given",
                 done="Your wall clock is taken as it stands, without summer time.",
-                mend='Write timezone = "Europe/Rome" (your own zone) in season.toml.',
+                fix='Write timezone = "Europe/Rome" (your own zone) in season.toml.',
             )
         )
         return "UTC"
@@ -108,7 +108,7 @@ def _zone(settings: dict, found: list) -> str:
             column="timezone",
             found=f"{given!r} is not a known time zone",
             done="Your wall clock is taken as it stands, without summer time.",
-            mend=f'Did you mean "{near[0]}"?' if near else 'Write it like "Europe/Rome".',
+            fix=f'Did you mean "{near[0]}"?' if near else 'Write it like "Europe/Rome".',
         )
     )
     return "UTC"
@@ -126,15 +126,15 @@ def _species(settings: dict, found: list):
                 column="species",
                 found="species is no section",
                 done="It is not used.",
-                mend="Write [species.my_bird], its figures below.",
+                fix="Write [species.my_bird], its figures below.",
             )
         )
         settings["species"] = {}
     for name, given in (settings.get("species") or {}).items():
         where = f"species.{name}"
 
-        def tell(text, done, mend="", where=where):
-            found.append(problem("doubtful", file=FILE, column=where, found=text, done=done, mend=mend))
+        def tell(text, done, fix="", where=where):
+            found.append(problem("doubtful", file=FILE, column=where, found=text, done=done, fix=fix))
 
         if not isinstance(given, dict):
             tell(f"species.{name} is no section", "It is not used.", f"Write [species.{name}], its figures below.")

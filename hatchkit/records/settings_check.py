@@ -165,10 +165,10 @@ def _unknown(key: str, where: str, known: set, found: list) -> None:
             column=where,
             found=f"{where} is not a setting that hatchkit knows",
             done="It is not used.",
-            mend=f"Did you mean {near[0]}?" if near else "",
+            fix=f"Did you mean {near[0]}?" if near else "",
         )
     )
 
 
-def _not_used(where: str, text: str, mend: str, found: list) -> None:
-    found.append(problem("doubtful", file=FILE, column=where, found=text, done="It is not used.", mend=mend))
+def _not_used(where: str, text: str, fix: str, found: list) -> None:
+    found.append(problem("doubtful", file=FILE, column=where, found=text, done="It is not used.", fix=fix))

@@ -10,19 +10,19 @@ import pandas as pd
 from hatchkit.problems import problem
 
 
-def of_row(severity: str, row, *, found: str, done: str, mend: str = "", column: str = "") -> dict:
+def of_row(severity: str, row, *, found: str, done: str, fix: str = "", column: str = "") -> dict:
     """A problem row with the place that `row` came from.
 
     Parameters
     ----------
-    severity, found, done, mend, column : str
+    severity, found, done, fix, column : str
         As in `hatchkit.problems.problem`.
     row : Series
         A row of batches, eggs, weights or candlings: file, sheet, and sheet_row or row.
     """
     number = row["sheet_row"] if "sheet_row" in row.index else row["row"]
     return problem(
-        severity, file=row["file"], sheet=row["sheet"], row=number, column=column, found=found, done=done, mend=mend
+        severity, file=row["file"], sheet=row["sheet"], row=number, column=column, found=found, done=done, fix=fix
     )
 
 
@@ -68,7 +68,7 @@ def with_headings(problems: pd.DataFrame, headings: dict) -> pd.DataFrame:
         if row["column"] in names:
             row["column"] = f"{names[row['column']]} ({row['column']})"
         row["found"] = put(row["found"], "{0}")
-        row["mend"] = put(row["mend"], "{0} ({1})")
+        row["fix"] = put(row["fix"], "{0} ({1})")
     told = pd.DataFrame(rows, columns=problems.columns, index=problems.index)
     return told.astype(problems.dtypes.to_dict())
 

@@ -12,7 +12,7 @@ from hatchkit.problems import problem
 from hatchkit.records import workbook_guard as guard
 from hatchkit.records.code_pages import decode
 from hatchkit.records.workbook_guard import Refused
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 WORKBOOKS = (".xlsx", ".xlsm", ".ods", ".xls")
 TEXTS = (".csv", ".tsv")
@@ -60,7 +60,7 @@ def read_grids(path, *, file: str) -> tuple[list[Grid], list[dict]]:
             )
         ]
     except Refused as refused:
-        return [], [_lost(file, str(refused), _mend(str(refused)))]
+        return [], [_lost(file, str(refused), _fix(str(refused)))]
     except OSError as error:
         return [], [
             _lost(
@@ -72,11 +72,11 @@ def read_grids(path, *, file: str) -> tuple[list[Grid], list[dict]]:
     return grids, [row for grid in grids for row in grid.problems]
 
 
-def _lost(file: str, found: str, mend: str) -> dict:
-    return problem("lost", file=file, found=found, done="Nothing of this file is used.", mend=mend)
+def _lost(file: str, found: str, fix: str) -> dict:
+    return problem("lost", file=file, found=found, done="Nothing of this file is used.", fix=fix)
 
 
-def _mend(reason: str) -> str:
+def _fix(reason: str) -> str:
     if "password" in reason:
         return "Save it without a password."
     if "MB" in reason or "repeated" in reason or "rows" in reason:
@@ -163,7 +163,7 @@ def _fast_grids(path: Path, file: str, facts) -> list[Grid]:
                     sheet=meta.name,
                     found="the sheet is hidden",
                     done="It is read like the others.",
-                    mend="Delete it if it is not meant.",
+                    fix="Delete it if it is not meant.",
                 )
             )
         grids.append(grid)
@@ -192,7 +192,7 @@ def _mark_cells(grid: Grid, fact) -> None:
                 column=_letters(column),
                 found=f"the cell shows {text}",
                 done="The cell counts as empty.",
-                mend="Mend its formula.",
+                fix="Fix its formula.",
             )
         )
     if fact.unsaved:
@@ -207,7 +207,7 @@ def _mark_cells(grid: Grid, fact) -> None:
                 column=_letters(column),
                 found=f"{unsaved} without a saved result, the first in {_letters(column)}{row}",
                 done="These cells count as empty.",
-                mend="Open the workbook in your spreadsheet program and save it once; then run again.",
+                fix="Open the workbook in your spreadsheet program and save it once; then run again.",
             )
         )
     for row, column, text in fact.errors:
@@ -247,7 +247,7 @@ def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:
                         sheet=sheet.title,
                         found=f"a cell far from the table: {fact.far[0]}",
                         done=f"Only the first {fact.rows:,} rows and {fact.columns:,} columns are read.",
-                        mend="Delete the rows and columns beyond the table, then save.",
+                        fix="Delete the rows and columns beyond the table, then save.",
                     )
                 )
             _mark_cells(grid, fact)

@@ -10,6 +10,7 @@ from __future__ import annotations
 import posixpath
 import re
 import zipfile
+import zlib
 from dataclasses import dataclass, field
 from xml.parsers import expat
 
@@ -78,7 +79,7 @@ def read_part(parts: zipfile.ZipFile, name: str) -> bytes:
         RuntimeError,
         EOFError,
         OSError,
-        zipfile.zlib.error,
+        zlib.error,
     ) as error:
         raise Refused("the file is damaged: it can't be unpacked whole") from error
 

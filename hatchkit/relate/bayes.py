@@ -38,6 +38,7 @@ class Posterior:
 
     @property
     def effective_draws(self) -> float:
+        """How many equally weighted draws the weighted ones are worth."""
         return float(1 / (self.weight**2).sum())
 
 

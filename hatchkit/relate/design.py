@@ -57,18 +57,22 @@ class Design:
 
     @property
     def died(self):
+        """Deaths per row, shape (rows,)."""
         return self.rows["died"].to_numpy(float)
 
     @property
     def at_risk(self):
+        """Living embryos at the start of each row's window, shape (rows,)."""
         return self.rows["at_risk"].to_numpy(float)
 
     @property
     def dose(self):
+        """Dose per row as scored, NaN where nothing was logged, shape (rows,)."""
         return self.rows["dose"].to_numpy(float)
 
     @property
     def offset(self):
+        """Log of the window's length in days, shape (rows,)."""
         return np.log(self.rows["days"].to_numpy(float))
 
     @property
@@ -78,10 +82,12 @@ class Design:
 
     @property
     def exposed_batches(self):
+        """Codes of the batches with an exposed row."""
         return np.unique(self.batch[self.exposed])
 
     @property
     def known_batches(self):
+        """Codes of the batches with a row of known dose."""
         return np.unique(self.batch[self.known])
 
     def cells(self):

@@ -40,6 +40,11 @@ def exposure(season) -> pd.DataFrame:
         The columns of the windows table (batch, window, name, day_start, day_end, start, end,
         at_risk, died, clear) and the dose columns `DOSE_COLUMNS`. A window with no reading in it has
         missing doses and ``share_logged`` 0: not known is never nought.
+
+    Notes
+    -----
+    Doses are degree-hours (K h) and hours of the estimated egg beyond its range, and hours at 43 degC in the worst 24
+    h. Source: see `hatchkit.climate.dose` (Ande & Wilson 1981) and ``reference/dose_measures.csv``.
     """
     from hatchkit.losses.windows import candling_windows
 

@@ -231,9 +231,3 @@ def _besides(season, batch) -> list:
     if "notes" in row and pd.notna(row["notes"]) and str(row["notes"]).strip():
         said.append(f"You noted: {str(row['notes']).strip()}")
     return said
-
-
-def excursion_batches(relation) -> list:
-    """Batches that met an excursion, in the order of the exposure table."""
-    table = relation.exposure
-    return list(dict.fromkeys(table.loc[table["dose"] > 0, "batch"]))

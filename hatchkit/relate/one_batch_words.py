@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from hatchkit.relate.words import in_ten, look_words
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 #: With fewer other batches the comparison rests on the prior, not on this person's own losses.
 FEW_OTHERS = 5

@@ -61,22 +61,27 @@ class Relation:
 
     @property
     def effect(self) -> dict:
+        """Hazard ratio with its 95 % interval (`effect`)."""
         return self.counts.effect
 
     @property
     def test(self) -> dict:
+        """How rare it is by chance (`permutation`)."""
         return self.counts.test
 
     @property
     def excess(self) -> pd.DataFrame:
+        """Deaths beyond those expected, a row per batch (`excess`)."""
         return self.counts.excess
 
     @property
     def detectable(self) -> dict:
+        """What could have shown (`power`)."""
         return self.counts.detectable
 
     @property
     def confounding(self) -> pd.DataFrame:
+        """What goes with exposure (`confounding`)."""
         return self.counts.confounding
 
     def words(self) -> str:
@@ -98,6 +103,23 @@ def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     seed : int
     draws : int
         Arrangements to sample where they are too many to count out.
+
+    Returns
+    -------
+    Relation
+        ``.verdict`` and its code; ``.batches``, ``.windows`` and ``.exposure`` as tables (shares 0-1, doses as asked
+        for); hazard ratio with its 95 % interval.
+
+    Raises
+    ------
+    HatchkitError
+        For a measure that there is not.
+
+    Notes
+    -----
+    Source: permutation within strata after Fisher 1935; quasi-binomial with weights of Williams 1982 Appl. Stat.
+    31:144; limits of the verdict are rows of ``reference/verdict_rules.csv``. False alarms and power:
+    ``tests/benchmarks/results/relate.md``.
     """
     from hatchkit.losses.windows import candling_windows
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.relate.verdict import CLEAR, NONE, SOME, rules
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 #: What no verdict here can tell.
 NOT_THE_CAUSE = (

@@ -30,7 +30,8 @@ def sheet_words(file: str, sheets, language: str = "en") -> str:
 
 
 def ledger_words(row: dict, language: str = "en") -> str:
-    """One row's eggs: "H1: 24 set = 3 clears + 1 dead + 20 hatched: adds up."."""
+    """One row's eggs: "H1, hens: 24 set = 3 clears + 1 dead + 20 hatched: adds up."."""
+    kind = word("species", row["species"], language) if isinstance(row.get("species"), str) else ""
     terms = [
         text("ledger_term", dict(eggs=eggs, heading=_term(heading, language)), language)
         for heading, eggs, field in row["terms"]
@@ -38,7 +39,7 @@ def ledger_words(row: dict, language: str = "en") -> str:
     ]
     total = text(
         "ledger_sum" if terms else "ledger_nothing",
-        dict(name=row["name"], set=row["eggs_set"], terms=" + ".join(terms)),
+        dict(name=", ".join(filter(None, (row["name"], kind))), set=row["eggs_set"], terms=" + ".join(terms)),
         language,
     )
     if row["rest"] != row["rest"]:

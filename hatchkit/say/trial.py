@@ -12,6 +12,12 @@ def plan_words(plan, language: str = "en") -> str:
     ----------
     plan : object
         With the attributes of `hatchkit.trials.plan.Plan`.
+    language : {"en", "de", "fr", "es"}
+
+    Returns
+    -------
+    str
+        A sentence a line.
     """
     usual, new = plan.arms
     facts = dict(

@@ -67,8 +67,11 @@ def _plainly(value, locale) -> str:
 
 
 def functions(language: str, unit: str = "C") -> dict:
-    """What messages may call: PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE,
-    WHOLE (percent), DATE (without its year), HOUR, WEEKDAY."""
+    """What messages may call.
+
+    PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE, WHOLE (percent), DATE (without its
+    year), HOUR, WEEKDAY.
+    """
     locale = Locale.parse(LOCALES.get(language, language).replace("-", "_"))
     percent = "#,##0 %" if language == "en" else None  # as the kit has always written it
     small = "#,##0.0 %" if language == "en" else locale.percent_formats[None].pattern.replace("#,##0", "#,##0.0")

@@ -5,14 +5,15 @@ from __future__ import annotations
 import argparse
 import sys
 
-from hatchkit.outputs import safe_output
 from hatchkit.problems import HatchkitError
+from hatchkit.records.writing import safe_output
 from hatchkit.simulate import cause_names, simulate_season, write_demo
 from hatchkit.simulate.causes import SEVERITIES
 from hatchkit.terminal import speak_everywhere, whole
 
 
 def main(arguments=None) -> int:
+    """Write the demo season, or its years, to a folder; returns the exit status."""
     speak_everywhere()
     parser = argparse.ArgumentParser(prog="python -m hatchkit.simulate", description=__doc__)
     parser.add_argument("folder", help="where the season goes")

@@ -10,6 +10,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.records.writing import write_whole
 
 
 @dataclass(frozen=True)
@@ -70,12 +71,26 @@ class Answer:
             causes=json.loads(self.causes.to_json(orient="records")),
             eggs=json.loads(self.eggs.to_json(orient="split", index=False, double_precision=3)),
         )
-        path.write_text(json.dumps(data, indent=1), encoding="utf-8")
-        return path
+        return write_whole(path, json.dumps(data, indent=1))
 
 
 def read_answer(path) -> Answer:
-    """Read what `Answer.write` wrote."""
+    """Read what `Answer.write` wrote.
+
+    Parameters
+    ----------
+    path : path
+        The .json file.
+
+    Returns
+    -------
+    Answer
+
+    Raises
+    ------
+    HatchkitError
+        If it is no such file.
+    """
     try:
         data = json.loads(Path(path).read_text(encoding="utf-8"))
         eggs = pd.DataFrame(data["eggs"]["data"], columns=data["eggs"]["columns"])

@@ -55,7 +55,13 @@ HOURS = {"drift_warm": (14, 14, 14), "drift_cool": (48, 72, 120), "lid_ajar": (1
 
 
 def cause_names() -> list[str]:
-    """Keys of all causes that can be planted, "none" among them."""
+    """Keys of all causes that can be planted, "none" among them.
+
+    Returns
+    -------
+    list of str
+        Rows of ``reference/simulate_causes.csv``.
+    """
     return list(reference.load("simulate_causes")["cause"])
 
 

@@ -193,6 +193,17 @@ def _title(folder):
         return None
 
 
+def write_again(folder, tables, *, habit, styles: dict, title: str, timezone: str) -> None:
+    """Workbook, logs (machine -> style) and settings of an invented season, in place of those of an earlier writing."""
+    habits.write_workbook(folder / "batches.xlsx", tables, habit=habit, timezone=timezone)
+    for old in (folder / "sensors").glob("*.csv"):
+        old.unlink()
+    for machine, rows in tables["readings"].groupby("incubator"):
+        loggers.write_export(folder, rows, stem=machine, style=loggers.EXPORTS[styles[machine]], timezone=timezone)
+    patterns = {name: f"sensors/{name}_*.csv" for name in styles}
+    habits.write_settings(folder / "season.toml", title=title, timezone=timezone, incubators=patterns)
+
+
 def write_demo(folder, *, seed=SEED, answer=None):
     """Write the demo season; the answer is returned and never written into the folder.
 
@@ -202,10 +213,17 @@ def write_demo(folder, *, seed=SEED, answer=None):
         New, empty, or an earlier demo season, whose workbook, season.toml and sensors are replaced.
     answer : path, optional
         Where to write the sealed answer; refused inside `folder`.
+    seed : int
+        With another than the kit's own the demo is another.
 
     Returns
     -------
     Answer
+
+    Raises
+    ------
+    HatchkitError
+        If the folder holds anything else, or the answer would lie in it.
     """
     if answer is not None and Path(folder).resolve() in Path(answer).resolve().parents:
         raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
@@ -213,17 +231,7 @@ def write_demo(folder, *, seed=SEED, answer=None):
     plan = demo_plan()
     tables, eggs = course.run(np.random.default_rng(seed), plan)
     _slips(tables)
-    habits.write_workbook(folder / "batches.xlsx", tables, habit=habits.HABITS["plain"], timezone=ZONE)
-    for old in (folder / "sensors").glob("*.csv"):
-        old.unlink()
-    for incubator, rows in tables["readings"].groupby("incubator"):
-        loggers.write_export(folder, rows, stem=incubator, style=loggers.EXPORTS[STYLES[incubator]], timezone=ZONE)
-    habits.write_settings(
-        folder / "season.toml",
-        title=plan.title,
-        timezone=ZONE,
-        incubators={name: f"sensors/{name}_*.csv" for name in STYLES},
-    )
+    write_again(folder, tables, habit=habits.HABITS["plain"], styles=STYLES, title=plan.title, timezone=ZONE)
     names = ("batch", "incubator", "cause", "died_of", "day_start", "day_end", "size", "unit", "said")
     kinds = {item.batch: item.species for item in plan.batches}
     told = [dict(zip(names, item, strict=True)) | {"species": kinds[item[0]], "severity": "moderate"} for item in _TOLD]

@@ -7,10 +7,11 @@ from pathlib import Path
 import numpy as np
 import pandas as pd
 
-from hatchkit.simulate import course, habits, loggers
+from hatchkit.records.writing import write_whole
+from hatchkit.simulate import course, habits
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
-from hatchkit.simulate.demo import own_folder
+from hatchkit.simulate.demo import own_folder, write_again
 from hatchkit.simulate.machine import Fault
 
 SEED = 20230318
@@ -119,19 +120,10 @@ def write_years(folder, *, seed: int = SEED) -> Path:
     for year, (tables, _) in draw_years(seed).items():
         home = folder / str(year)
         home.mkdir(exist_ok=True)
-        habits.write_workbook(home / "batches.xlsx", tables, habit=habit, timezone=ZONE)
-        for old in (home / "sensors").glob("*.csv"):
-            old.unlink()
-        for machine, rows in tables["readings"].groupby("incubator"):
-            loggers.write_export(home, rows, stem=machine, style=loggers.EXPORTS["iso_comma"], timezone=ZONE)
-        habits.write_settings(
-            home / "season.toml",
-            title=f"Hatching {year} (invented)",
-            timezone=ZONE,
-            incubators={name: f"sensors/{name}_*.csv" for name in ("A", "B")},
-        )
+        styles = dict.fromkeys("AB", "iso_comma")
+        write_again(home, tables, habit=habit, styles=styles, title=f"Hatching {year} (invented)", timezone=ZONE)
     lines = [f'title = "{TITLE}"', f'timezone = "{ZONE}"', ""]
     for date, what, where in CHANGES:
         lines += ["[[changes]]", f"date = {date}", f'what = "{what}"', f'where = "{where}"', ""]
-    (folder / "season.toml").write_text("\n".join(lines), encoding="utf-8")
+    write_whole(folder / "season.toml", "\n".join(lines))
     return folder

@@ -15,6 +15,8 @@ from pathlib import Path
 
 import pandas as pd
 
+from hatchkit.records.writing import write_whole
+
 #: Fixed moment in workbook properties and archive entries (an arbitrary winter day before the season).
 FIXED = datetime(2026, 1, 1)
 
@@ -254,8 +256,7 @@ def write_workbook(path, tables: dict, *, habit: Habit, timezone) -> Path:
     book.properties.creator = book.properties.lastModifiedBy = ""
     buffer = io.BytesIO()
     book.save(buffer)
-    Path(path).write_bytes(without_times(buffer.getvalue()))
-    return Path(path)
+    return write_whole(path, without_times(buffer.getvalue()))
 
 
 def without_times(data: bytes) -> bytes:
@@ -288,5 +289,4 @@ def write_settings(path, *, title, timezone, incubators: dict, set_point_c=37.5)
     for name, pattern in incubators.items():
         files = [f'files = ["{pattern}"]'] if pattern else []
         lines += [f"[incubators.{name}]", *files, 'air = "fan"', f"set_point_c = {set_point_c}", ""]
-    Path(path).write_text("\n".join(lines), encoding="utf-8")
-    return Path(path)
+    return write_whole(path, "\n".join(lines))

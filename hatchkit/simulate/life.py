@@ -1,5 +1,7 @@
-"""What happens to everybody, whatever was planted: old hens that do well, long storage kept well, harmless spells,
-wrong remarks, a wrong clock, a miscount, missing logs, a second cause.
+"""What happens to everybody, whatever was planted.
+
+Old hens that do well, long storage kept well, harmless spells, wrong remarks, a wrong clock, a miscount, missing logs,
+a second cause.
 
 All of it is drawn from a stream of the seed of its own, so that none of it depends on the cause; how often each happens
 is in ``reference/case_levels.csv``.
@@ -8,6 +10,7 @@ is in ``reference/case_levels.csv``.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -45,7 +48,7 @@ class LivedSeason:
     plan: course.SeasonPlan
     plain: course.SeasonPlan
     tables: dict
-    answer: object
+    answer: Any
     causes: tuple
     troubles: dict
 

@@ -10,6 +10,8 @@ from pathlib import Path
 
 import pandas as pd
 
+from hatchkit.records.writing import write_whole
+
 
 @dataclass(frozen=True)
 class Export:
@@ -122,6 +124,6 @@ def write_export(folder, readings: pd.DataFrame, *, stem, style: Export, timezon
         lines += map(style.sep.join, zip(*(part.tolist() for part in parts), strict=True))
         path = sensors / f"{stem}{label}.csv"
         text = style.newline.join(lines) + style.newline
-        path.write_bytes(text.encode(style.encoding))
+        write_whole(path, text, encoding=style.encoding)
         written.append(path.relative_to(folder).as_posix())
     return written

@@ -191,6 +191,16 @@ def draw_season(
     Returns
     -------
     (Season, Answer)
+
+    Raises
+    ------
+    HatchkitError
+        For an unknown cause, severity or figure.
+
+    Notes
+    -----
+    Source: every generative figure is a row of ``reference/simulate_parameters.csv`` with unit, source and how sure
+    ("invented" where it is); background deaths Kuurman et al. 2001 Poult. Sci. 80:710-717.
     """
     from hatchkit.losses.fates import build_fates
 
@@ -263,6 +273,15 @@ def simulate_season(
     Returns
     -------
     Answer
+
+    Raises
+    ------
+    HatchkitError
+        If the folder is not new or empty, for an unknown cause, or if the answer would lie in the folder.
+
+    Notes
+    -----
+    Source: as `draw_season`; styles of loggers are invented.
     """
     _whole_numbers(seed=seed, times=times, batches=batches, eggs=eggs, incubators=incubators)
     folder = empty_folder(folder)

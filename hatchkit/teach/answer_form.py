@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+from hatchkit.records.writing import write_whole
 from hatchkit.say import text
 from hatchkit.simulate.habits import FIXED, without_times
 from hatchkit.teach import case_words
@@ -77,8 +78,7 @@ def write_form(path, *, case, batch, eggs, statements, language="en") -> Path:
 
     buffer = BytesIO()
     book.save(buffer)
-    Path(path).write_bytes(without_times(buffer.getvalue()))
-    return Path(path)
+    return write_whole(path, without_times(buffer.getvalue()))
 
 
 def _lists(sheet, lists, *, eggs, first, last, language):

@@ -1,4 +1,4 @@
-"""Find and read students' answer sheets; every file and row that is not taken is named, with how to mend it."""
+"""Find and read students' answer sheets; every file and row that is not taken is named, with how to fix it."""
 
 from __future__ import annotations
 
@@ -14,8 +14,8 @@ from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.sheets.cells import shown, text_of
 from hatchkit.records.words import plain
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
-from hatchkit.spelling import many
 from hatchkit.teach.case_words import LETTERS
+from hatchkit.words.spelling import many
 
 SHEET_COLUMNS = (
     "case",
@@ -84,8 +84,8 @@ def sentence(row) -> str:
     """A problem row as one line for the teacher."""
     parts = row["file"], f"sheet {row['sheet']}" if row["sheet"] else "", f"row {row['row']}" if row["row"] else ""
     place = ", ".join(part for part in parts if part)
-    found, done, mend = (str(row[name]).rstrip(".") for name in ("found", "done", "mend"))
-    return f"{place}: {found}. {done}.{' ' + mend + '.' if mend else ''}"
+    found, done, fix = (str(row[name]).rstrip(".") for name in ("found", "done", "fix"))
+    return f"{place}: {found}. {done}.{' ' + fix + '.' if fix else ''}"
 
 
 def kind_of(path) -> str:
@@ -112,7 +112,7 @@ def _files(answers, teacher, problems):
                 file=Path(error.filename).relative_to(answers).as_posix(),
                 done=_NOT_USED,
                 found="the folder cannot be opened",
-                mend="Ask for the right to read it",
+                fix="Ask for the right to read it",
             )
         )
 
@@ -147,7 +147,7 @@ def _files(answers, teacher, problems):
                         file=(home / name).relative_to(answers).as_posix(),
                         found="not a table",
                         done=_NOT_USED,
-                        mend="If it is an answer, save it as a table: .csv, .xlsx or .ods",
+                        fix="If it is an answer, save it as a table: .csv, .xlsx or .ods",
                     )
                 )
     if seasons:
@@ -164,7 +164,7 @@ def _files(answers, teacher, problems):
 def _read_file(path, name, problems):
     """(answers, whether there was a sheet of answers or a blank one)."""
     grids, told = read_grids(path, file=name)
-    own = [row | {"mend": row["mend"].replace("the season folder", "the folder of answers")} for row in told]
+    own = [row | {"fix": row["fix"].replace("the season folder", "the folder of answers")} for row in told]
     rows, kinds = [], set()
     for grid in grids:
         if form := _form(grid.cells):
@@ -185,7 +185,7 @@ def _read_file(path, name, problems):
         told = f"no headings of an answer sheet; its first row is '{shown(heads)}'"
         own.append(
             problem(
-                "lost", file=name, found=told, done=_NOT_USED, mend=f"Give it the headings {', '.join(SHEET_COLUMNS)}"
+                "lost", file=name, found=told, done=_NOT_USED, fix=f"Give it the headings {', '.join(SHEET_COLUMNS)}"
             )
         )
     problems += own
@@ -236,8 +236,8 @@ def _rows(cells, top, name, sheet, problems):
     heads = [_name(cell) for cell in cells[top]]
     heads = heads[: max(place for place, head in enumerate(heads) if head) + 1]
 
-    def tell(severity, row, found, mend, done=_NOT_USED):
-        problems.append(problem(severity, file=name, sheet=sheet, row=row, found=found, done=done, mend=mend))
+    def tell(severity, row, found, fix, done=_NOT_USED):
+        problems.append(problem(severity, file=name, sheet=sheet, row=row, found=found, done=done, fix=fix))
 
     twice = [head for head, times in Counter(heads).items() if head in SHEET_COLUMNS and times > 1]
     if twice:
@@ -314,7 +314,7 @@ def _known(table, cases, problems):
                     row=row["row"],
                     done=_NOT_USED,
                     found=f"the answer book has no case {row['case']}",
-                    mend="Mend the number, or look whether it is the book of this lesson",
+                    fix="Fix the number, or look whether it is the book of this lesson",
                 )
             )
             continue
@@ -336,7 +336,7 @@ def _one_each(table, problems):
                 row=int(rows["row"].iloc[0]),
                 found=f"there is more than one answer for case {case} ({places})",
                 done=_NOT_USED,
-                mend="Leave one of them",
+                fix="Leave one of them",
             )
         )
     return pd.DataFrame(kept, columns=table.columns).set_index("case")

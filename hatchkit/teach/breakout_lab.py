@@ -36,7 +36,23 @@ class HiddenEgg:
 
 
 def hidden_egg(case: int, kind: str = "opened") -> HiddenEgg:
-    """An egg whose day is drawn with the number of the case; the same number gives the same egg."""
+    """An egg whose day is drawn with the number of the case; the same number gives the same egg.
+
+    Parameters
+    ----------
+    case : int
+        Any whole number.
+    kind : {"opened", "candled"}
+
+    Returns
+    -------
+    HiddenEgg
+        ``.day`` is the day of a hen's egg, 0 to 21.
+
+    Notes
+    -----
+    Source: what is seen by day in ``reference/embryo_stages.csv``, sizes in ``embryo_proportions.csv``.
+    """
     rng = np.random.default_rng([int(case), len(kind)])
     return HiddenEgg(kind, int(rng.choice(DAYS[kind])))
 

@@ -9,7 +9,6 @@ from importlib import resources
 from jinja2 import Environment
 
 from hatchkit import reference
-from hatchkit.cautions import cautions
 from hatchkit.figures import egg_drawings
 from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING
@@ -17,6 +16,7 @@ from hatchkit.figures.egg_opened import opened
 from hatchkit.figures.style import subplots
 from hatchkit.say import text
 from hatchkit.teach import picture_key
+from hatchkit.words.cautions import cautions
 
 
 def breakout_sheet() -> str:

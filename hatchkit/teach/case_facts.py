@@ -75,6 +75,7 @@ class Book:
         return int(np.nansum(rows[kept].astype(float).to_numpy()))
 
     def between(self, start, end):
+        """The log from `start` to just before `end`."""
         return self.log[(self.log.index >= start) & (self.log.index < end)]
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 
@@ -24,7 +25,7 @@ class Case:
     """
 
     lived: life.LivedSeason
-    reading: object
+    reading: Any
     facts: list
     level: str
 

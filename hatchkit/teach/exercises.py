@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import textwrap
+from typing import Any
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
@@ -11,24 +12,51 @@ from hatchkit.teach.judging import FOUND, OPEN, RIGHT, Verdict
 from hatchkit.teach.lesson_exercises import FURTHER
 from hatchkit.teach.outline import aim_words, progress_words
 
-EXERCISES = {**PARTS, **FURTHER}
+EXERCISES: dict[str, Any] = {**PARTS, **FURTHER}
 
 #: Exercise -> whether it was right when it was last checked in this session.
 _DONE: dict[str, bool] = {}
 
 
 def begin(section: str) -> None:
-    """Print what a section of a lesson is for and how long it takes."""
+    """Print what a section of a lesson is for and how long it takes.
+
+    Parameters
+    ----------
+    section : str
+        Key of a section in ``reference/lesson_outline.csv``.
+    """
     print(textwrap.fill(aim_words(section), 100))
 
 
 def progress(lesson: str) -> None:
-    """Print how many exercises of each section of a lesson are right so far."""
+    """Print how many exercises of each section of a lesson are right so far.
+
+    Parameters
+    ----------
+    lesson : str
+        Key of a lesson in ``reference/lesson_outline.csv``.
+    """
     print(progress_words(lesson, _DONE))
 
 
 def check(name: str, answer, *data) -> None:
-    """Print what to make of `answer` to the exercise `name`; `data` is what the exercise is about."""
+    """Print what to make of an answer to an exercise.
+
+    Parameters
+    ----------
+    name : str
+        Exercise, as in ``reference/lesson_outline.csv``.
+    answer : number, tuple of numbers, letter, sentence, or ``...`` while it is open
+        Shares 0-1, eggs as counts, temperatures in degC, ages in days.
+    *data
+        The tables or figures that the question names, in its order.
+
+    Raises
+    ------
+    HatchkitError
+        For an exercise that there is not.
+    """
     verdict = judge(name, answer, *data)
     _DONE[name] = verdict.state in (RIGHT, FOUND)
     print(textwrap.fill(verdict.words, 100))

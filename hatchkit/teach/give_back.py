@@ -11,10 +11,10 @@ from jinja2 import Environment
 
 from hatchkit.figures.case import case_picture
 from hatchkit.figures.chart import chart
+from hatchkit.records.writing import write_whole
 from hatchkit.say import text
 from hatchkit.teach import case_words
 from hatchkit.teach.marking import pairs, rules, unused, write_marks
-from hatchkit.writing import whole_file
 
 PARTS = ("stage", "cause", "size", "facts")
 
@@ -42,10 +42,8 @@ def give_back(marking, lesson, out) -> Path:
         if row["answered"]:
             width = marking.book.set_index("case").loc[row["case"]]
             page = student_page(row, shown[row["case"]], width=width["width"], sure=width["shown"])
-            with whole_file(out / f"case_{row['case']}.html") as part:
-                part.write_text(page, encoding="utf-8")
-    with whole_file(out / "class.html") as part:
-        part.write_text(class_page(marking, shown), encoding="utf-8")
+            write_whole(out / f"case_{row['case']}.html", page)
+    write_whole(out / "class.html", class_page(marking, shown))
     write_marks(marking.marks, out / "marks.csv")
     return out
 

@@ -149,6 +149,7 @@ def _rounded(given, right, figures: int = 1) -> bool:
         return False
     off = abs(given - float(right))
     _, digits, exponent = Decimal(repr(given)).normalize().as_tuple()
+    assert isinstance(exponent, int)  # a letter only where the number is not finite
     enough = off < 1e-9 or len(digits) + max(exponent, 0) >= figures
     return enough and off <= 0.5 * 10 ** min(exponent, 0) + 1e-9 and off <= abs(right) / 4
 

@@ -17,12 +17,12 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.records.writing import SEALED, write_whole
 from hatchkit.simulate import life, seasons
 from hatchkit.teach import case_words
 from hatchkit.teach.answer_form import write_form
 from hatchkit.teach.cases import make_case
 from hatchkit.teach.marking import BOOK, rules
-from hatchkit.writing import SEALED
 
 #: Seeds below this can be tried one after another by somebody who knows the kit.
 GUESSED = 10**9
@@ -81,11 +81,9 @@ def write_lesson(
         show.step()
     show.end()
     book = pd.DataFrame(rows)
-    book.to_csv(folder / BOOK, index=False)
-    (folder / "students" / "README.md").write_text(_guide(), encoding="utf-8")
-    page = (folder / BOOK).with_suffix(".html")
-    page.write_text(_book_page(book, seed), encoding="utf-8")
-    return page
+    write_whole(folder / BOOK, book.to_csv(index=False))
+    write_whole(folder / "students" / "README.md", _guide())
+    return write_whole((folder / BOOK).with_suffix(".html"), _book_page(book, seed))
 
 
 def _write_case(folder, name, case, row, language):
@@ -102,7 +100,7 @@ def _write_case(folder, name, case, row, language):
     )
     answers = folder / "teacher" / "answers"
     case.lived.answer.write(answers / f"case_{name}.json")
-    (answers / f"case_{name}_shown.json").write_text(case.shown_again(), encoding="utf-8")
+    write_whole(answers / f"case_{name}_shown.json", case.shown_again())
 
 
 def _guide():

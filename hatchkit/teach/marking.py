@@ -127,7 +127,7 @@ def unused(path) -> Path:
 def write_marks(marks, path) -> Path:
     """Write the marks as CSV that is safe to open in a spreadsheet; nothing that is there is written over."""
     from hatchkit.records.safe_csv import safe_cell
-    from hatchkit.writing import whole_file
+    from hatchkit.records.writing import whole_file
 
     path = target(path)
     texts = [name for name in marks if not pd.api.types.is_numeric_dtype(marks[name])]
@@ -235,8 +235,10 @@ def credits_of(truth, stage, causes, ends, ticked, kinds):
 
 
 def _stage_and_causes(given):
-    """Stage, causes (None where none is understood), remarks; stage and cause the other way round where only that
-    makes sense."""
+    """Stage, causes (None where none is understood), remarks.
+
+    Stage and cause the other way round where only that makes sense.
+    """
     (stage, odd_stage), (cause, odd_cause) = stage_meant(given["stage"]), cause_meant(given["cause"])
     other_stage, other_cause = stage_meant(given["cause"])[0], cause_meant(given["stage"])[0]
     remarks = [odd for odd in (odd_stage, odd_cause) if odd]

@@ -49,20 +49,76 @@ def _grid(items, draw, columns, *, height=1.9):
 
 
 def views_key(columns=6):
-    """Candled eggs by day, and some that stopped."""
+    """Candled eggs by day, and some that stopped.
+
+    Parameters
+    ----------
+    columns : int
+        Drawings side by side.
+
+    Returns
+    -------
+    ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
+    """
     return _grid(VIEWS, lambda ax, view: candled(ax, view, view_title(view)), columns)
 
 
 def by_day(columns=6):
-    """Opened eggs of the hen's days 0 to 21."""
+    """Opened eggs of the hen's days 0 to 21.
+
+    Parameters
+    ----------
+    columns : int
+        Drawings side by side.
+
+    Returns
+    -------
+    ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
+    """
     return _grid(DAYS, lambda ax, day: opened(ax, day, day_title(day)), columns)
 
 
 def positions_key(columns=4):
-    """The right position and seven that are wrong, the viewpoint said on each."""
+    """The right position and seven that are wrong, the viewpoint said on each.
+
+    Parameters
+    ----------
+    columns : int
+        Drawings side by side.
+
+    Returns
+    -------
+    ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
+    """
     return _grid(tuple(LYING), lambda ax, kind: egg_drawings.egg(ax, kind, position_title(kind)), columns, height=2.0)
 
 
 def signs_key(columns=3):
-    """Wet, dry, rotten."""
+    """Wet, dry, rotten.
+
+    Parameters
+    ----------
+    columns : int
+        Drawings side by side.
+
+    Returns
+    -------
+    ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
+    """
     return _grid(SIGNS, lambda ax, kind: egg_drawings.egg(ax, kind, sign_title(kind)), columns, height=2.0)

@@ -27,7 +27,7 @@ def options(sub) -> None:
 
 def run(given) -> None:
     """Plan, or judge if the folder holds a plan."""
-    from hatchkit.folders import season_folder
+    from hatchkit.records.places import season_folder
     from hatchkit.say.trial import plan_words, result_words
     from hatchkit.season import load_season
     from hatchkit.trials import sheet

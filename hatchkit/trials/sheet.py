@@ -11,8 +11,8 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.safe_csv import safe_cell
+from hatchkit.records.writing import whole_file, write_whole
 from hatchkit.trials.plan import SHEET, Plan, deal
-from hatchkit.writing import whole_file
 
 PLAN, BOOK = "trial.toml", "trial_sheet.csv"
 
@@ -42,9 +42,8 @@ def save(plan: Plan, folder) -> list[Path]:
         f"blocks = {json.dumps([list(block) for block in plan.blocks], ensure_ascii=False)}",
         "",
     ]
-    with whole_file(folder / PLAN) as part:
-        part.write_text("\n".join(lines), encoding="utf-8")
-    with open(folder / BOOK, "w", encoding="utf-8-sig", newline="") as handle:
+    write_whole(folder / PLAN, "\n".join(lines))
+    with whole_file(folder / BOOK) as part, open(part, "w", encoding="utf-8-sig", newline="") as handle:
         writer = csv.writer(handle)
         writer.writerow([name.capitalize() for name in SHEET])
         for row in plan.sheet.itertuples(index=False):

@@ -29,35 +29,6 @@ def shapes(mu, rho):
     return mu * size, (1 - mu) * size
 
 
-def chance_of_at_least(chicks, eggs, mu, rho=0.0):
-    """P(at least `chicks` chicks from `eggs` eggs) when mean and correlation are known.
-
-    Parameters
-    ----------
-    chicks, eggs : int
-    mu : float or array
-        Mean hatch of eggs set, 0-1.
-    rho : float or array
-        Intra-batch correlation, 0 (binomial) to below 1.
-    """
-    from scipy import stats
-
-    if np.all(np.asarray(rho) == 0):
-        return stats.binom.sf(chicks - 1, eggs, mu)
-    return stats.betabinom.sf(chicks - 1, eggs, *shapes(mu, rho))
-
-
-def eggs_for(chicks, mu, rho=0.0, *, sure=0.9):
-    """Fewest eggs that give at least `chicks` chicks with probability `sure`; mean and spread known.
-
-    Returns
-    -------
-    int or None
-        None where `MOST_EGGS` would not do.
-    """
-    return _fewest(lambda eggs: chance_of_at_least(chicks, eggs, mu, rho), chicks, sure)
-
-
 def _fewest(chance, chicks, sure):
     """Smallest whole number of eggs with ``chance(eggs) >= sure``; `chance` rises with eggs."""
     low, high = max(int(chicks), 1) - 1, max(int(chicks), 1)

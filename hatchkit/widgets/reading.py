@@ -6,13 +6,13 @@ import html
 
 import ipywidgets
 
-from hatchkit.asking import retry
 from hatchkit.records.answers import keep_answers
 from hatchkit.records.check import ledger_of, questions_of, sheets_read
 from hatchkit.say import text
 from hatchkit.say.sheets import choice_line, heading_words, ledger_words, question_words, sheet_words
 from hatchkit.say.speak import reading_words
-from hatchkit.sentences import sentences
+from hatchkit.widgets.asking import retry
+from hatchkit.words.sentences import sentences
 
 #: Rows of the ledger shown under the drop-downs.
 MOST_ROWS = 3

@@ -26,7 +26,19 @@ class Shown:
 
 
 def answer(findings: Findings, *, picture: bool = True) -> Shown:
-    """The first screen of a page: what it is about, the answer, how sure, what to do now, one picture."""
+    """The first screen of a page: what it is about, the answer, how sure, what to do now, one picture.
+
+    Parameters
+    ----------
+    findings : Findings
+        From ``hk.review``, ``hk.poor_hatch`` or ``hk.years``.
+    picture : bool
+        Whether the first picture is shown.
+
+    Returns
+    -------
+    Shown
+    """
     one, language, unit = findings.first, findings.language, findings.unit
     title, counts = (
         parts.message(f"page_{findings.about}_{what}", findings.facts, language, unit) for what in ("title", "counts")
@@ -59,8 +71,13 @@ def show(finding: Finding, findings: Findings, *, more: bool = False) -> Shown:
     findings : Findings
         Whose unit and language are used.
     more : bool
+    Everything that is known, not the answer alone.
+
+    Returns
+    -------
+    Shown
     """
-    from hatchkit.cautions import cautions
+    from hatchkit.words.cautions import cautions
 
     language, unit = findings.language, findings.unit
     words = parts.message(finding.answer, finding.facts, language, unit)
@@ -131,6 +148,10 @@ def show_all(findings: Findings, begins: str, *, more: bool = False) -> Shown:
     begins : str
         Such as "groups_".
     more : bool
+
+    Returns
+    -------
+    Shown
     """
     markup, lines = [], []
     for one in findings:

@@ -8,7 +8,7 @@ import pytest
 import hatchkit as hk
 from hatchkit.advice.causes import TIE, likely_causes, season_causes
 from hatchkit.advice.poor_hatch import poorest_batch, standing
-from hatchkit.advice.tally import stage_counts
+from hatchkit.advice.tally import tally
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate.seasons import draw_season
 
@@ -101,7 +101,7 @@ def test_a_checked_probe_lifts_the_limit(humid):
 
 def test_stage_counts_hold_every_egg_of_a_finished_batch(humid):
     season, _ = humid
-    counts = stage_counts(season)
+    counts = tally(season).counts
     loose = season.fates[season.fates["fate"] == "unaccounted"].groupby("batch")["eggs"].sum()
     eggs = season.batches.set_index("batch")["eggs_set"].astype(float)
     assert counts.sum(axis=1).to_numpy() == pytest.approx((eggs - loose.reindex(eggs.index).fillna(0)).to_numpy())

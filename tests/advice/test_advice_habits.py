@@ -5,7 +5,7 @@ import pytest
 
 import hatchkit as hk
 from hatchkit.advice.habits import believed_fates
-from hatchkit.advice.tally import stage_counts
+from hatchkit.advice.tally import tally
 
 
 def keeper(folder, *, dead=6, batches=3, eggs=40, **more):
@@ -39,7 +39,7 @@ def after(season):
 def test_noughts_in_every_batch_are_not_believed(tmp_path):
     """120 eggs: 16 % of the published ledger, 19 eggs, were due as clears and early dead; none was ever found."""
     season = keeper(tmp_path)
-    assert (after(season) == 0).all() and stage_counts(season)["early"].gt(0).all()
+    assert (after(season) == 0).all() and tally(season).counts["early"].gt(0).all()
     told = season.fates.loc[season.fates["fate"] == "dead", "after_day"]
     assert (told > 7).all()  # the records themselves are left as they were
 

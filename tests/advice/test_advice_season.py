@@ -8,7 +8,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.advice.account import account
-from hatchkit.advice.breakout import breakout_guide, guide_in_words
+from hatchkit.advice.breakout import breakout_guide
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.poor_hatch import standing
 from hatchkit.advice.season_notes import LEAST_EGGS, _from_stages, season_notes
@@ -106,13 +106,6 @@ def test_the_guide_scales_days_and_marks_care():
     assert duck.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [5, 10]
     assert hen.loc[hen["part"] == "position", "care"].all()
     assert not hen.loc[eye, "care"].iloc[0]
-    assert list(guide_in_words(part="sign").columns) == [
-        "Look",
-        "Day",
-        "What you see",
-        "What it means",
-        "Points to",
-    ]
 
 
 @pytest.mark.parametrize("species", ["chicken", "duck", "turkey", "quail", "goose", "pigeon", "emu"])

@@ -3,15 +3,16 @@
 import dataclasses
 import datetime as dt
 
+import numpy as np
 import pandas as pd
 import pytest
 
 from hatchkit import reference
 from hatchkit.advice.plan import next_set, own_hatch
-from hatchkit.advice.set_time import set_time
+from hatchkit.advice.set_time import set_time_noted
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate.seasons import draw_season
-from hatchkit.usual.beta_binomial import MOST_EGGS, eggs_for, eggs_learned, learn
+from hatchkit.usual.beta_binomial import MOST_EGGS, MU, RHO, eggs_learned, learn
 
 TODAY = "2026-11-26 09:00"
 
@@ -31,7 +32,7 @@ def season():
 ])  # fmt: skip
 def test_what_is_no_time_gets_one_plain_sentence(season, text, message):
     with pytest.raises(HatchkitError, match=message) as told:
-        set_time(season, text, today=TODAY)
+        set_time_noted(season, text, today=TODAY)
     assert "\n" not in str(told.value)
 
 
@@ -43,30 +44,30 @@ def test_what_is_no_time_gets_one_plain_sentence(season, text, message):
     (pd.Timestamp("2027-05-04 06:30", tz="UTC"), "2027-05-04 07:30"),
 ])  # fmt: skip
 def test_times_are_read_as_the_sheets_are(season, text, wall):
-    when, _ = set_time(season, text, today=TODAY)
+    when, _ = set_time_noted(season, text, today=TODAY)
     assert when == pd.Timestamp(wall, tz="Europe/London")
 
 
 def test_the_order_of_day_and_month_is_the_seasons(season):
     american = dataclasses.replace(season, settings={"sheets": {"day_first": False}})
-    assert set_time(american, "04/05/2027", today=TODAY)[0].month == 4
+    assert set_time_noted(american, "04/05/2027", today=TODAY)[0].month == 4
     british = dataclasses.replace(season, settings={"sheets": {"day_first": True}})
-    assert set_time(british, "04/05/2027", today=TODAY)[0].month == 5
+    assert set_time_noted(british, "04/05/2027", today=TODAY)[0].month == 5
 
 
 def test_what_is_assumed_is_said(season):
-    assert "noon is taken" in set_time(season, "2027-05-04", today=TODAY)[1]
-    assert "has passed" in set_time(season, "2020-05-04 18:00", today=TODAY)[1]
+    assert set_time_noted(season, "2027-05-04", today=TODAY)[1] == [("no_hour", {})]
+    assert set_time_noted(season, "2020-05-04 18:00", today=TODAY)[1] == [("passed", {})]
     plan = next_set(season, "hen", 10, set_at="2027-05-04", today=TODAY)
     assert "Eggs in on 4 May 2027 at 12:00 (no hour was given, so noon is taken, as in the sheets)" in plan.words()
 
 
 def test_the_day_that_nobody_named_lies_ahead(season):
     hen = reference.species("chicken")
-    when, why = set_time(season, species=hen, today=TODAY)
-    assert when == pd.Timestamp("2026-12-03 18:00", tz="Europe/London") and "7 days to collect" in why
+    when, why = set_time_noted(season, species=hen, today=TODAY)
+    assert when == pd.Timestamp("2026-12-03 18:00", tz="Europe/London") and why == [("collect", {"days": 7})]
     blank = dataclasses.replace(season, batches=season.batches.iloc[:0])
-    assert set_time(blank, species=hen, today=TODAY)[0] == when
+    assert set_time_noted(blank, species=hen, today=TODAY)[0] == when
 
 
 def test_a_batch_still_in_the_machine_comes_out_first(season):
@@ -74,13 +75,16 @@ def test_a_batch_still_in_the_machine_comes_out_first(season):
     rows["set_at"] = pd.Timestamp("2026-11-25 18:00", tz="UTC")
     rows["taken_off_at"] = pd.Series(pd.NaT, index=rows.index).dt.tz_localize("UTC")
     busy = dataclasses.replace(season, batches=rows)
-    when, why = set_time(busy, species=reference.species("chicken"), today=TODAY)
-    assert when == pd.Timestamp("2026-12-18 18:00", tz="Europe/London") and "last batch is out" in why
+    when, why = set_time_noted(busy, species=reference.species("chicken"), today=TODAY)
+    assert when == pd.Timestamp("2026-12-18 18:00", tz="Europe/London") and why == [("free", {})]
 
 
 def test_a_million_chicks_are_answered_at_once(season):
     assert eggs_learned(learn([], [], 0.7, 0.15), 1_000_000) is None
-    assert eggs_for(MOST_EGGS, 0.99, sure=0.5) is None and eggs_for(MOST_EGGS - 100, 0.999, sure=0.5) <= MOST_EGGS
+    weight = np.zeros((len(MU), len(RHO)))
+    weight[-1, 0] = 1.0
+    assert eggs_learned(weight, MOST_EGGS, sure=0.5) is None
+    assert eggs_learned(weight, MOST_EGGS - 100, sure=0.5) <= MOST_EGGS
     assert "1,000,000 chicks" in next_set(season, "hen", 1_000_000, today=TODAY).words()
 
 

@@ -1,4 +1,4 @@
-"""Can a case be guessed from what lies on its surface? Prints the table of DEVELOPERS.md.
+"""Can a case be guessed from what lies on its surface? Prints the table of results/course.md.
 
     python tests/benchmarks/course_guesser.py [--train 1000] [--cases 300] [--level second]
 

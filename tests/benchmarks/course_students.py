@@ -1,4 +1,4 @@
-"""What an automatic and a careful student earn on a class of cases. Prints the table of DEVELOPERS.md.
+"""What an automatic and a careful student earn on a class of cases. Prints the table of results/course.md.
 
     python tests/benchmarks/course_students.py [--cases 32] [--level second] [--first-seed 5000]
 

@@ -1,4 +1,4 @@
-"""Sealed cases: how often is the planted cause named? Prints the table of DEVELOPERS.md.
+"""Sealed cases: how often is the planted cause named? Prints a table like those of results/causes.md.
 
     python tests/benchmarks/sealed_cases.py [--each 9] [--null 120] [--minutes 12]
 

@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from lab_session import addresses_asked
 
-from hatchkit.report import write_report
+from hatchkit.pages.report import write_report
 
 #: Widths of a desk and of a telephone, and the height of a first screen, CSS pixels.
 WIDTHS, SCREEN = (1280, 390), 800

@@ -3,7 +3,7 @@
 import json
 from pathlib import Path
 
-from hatchkit import surface
+from hatchkit.start import surface
 
 SETTINGS = Path(surface.__file__).parent / "lab_settings"
 

@@ -143,20 +143,3 @@ def test_a_batch_that_nobody_logged_has_an_empty_track():
     met = batch_track(season(batches=[{"incubator": "Z"}]), "1")
     assert met.empty and list(met) == COLUMNS
     assert dose.window_dose(met, hour(0), hour(24))["share_logged"] == 0
-
-
-def test_days_on_end_are_told_apart_from_single_days():
-    """Day means of the egg over 38.9 degC: three days running count as three, one cool day between as a break."""
-    result = dose.chronic_heat(track(bump(144, 72, 2.0), bump(240, 24, 2.0)))
-    assert result["days_over_watch"] == 3 and result["first_day"] == 6
-    assert dose.chronic_heat(track())["days_over_watch"] == 0
-    assert dose.chronic_heat(track(bump(144, 48, 2.6)))["days_over_high"] == 2
-
-
-def test_days_without_readings_break_the_run_and_no_log_is_missing():
-    rows = readings(with_events(bump(144, 96, 2.0)))
-    rows = rows[~rows["time"].between(hour(170), hour(190))]
-    result = dose.chronic_heat(batch_track(season(rows), "1"))
-    assert result["days_over_watch"] == 2 and result["days_logged"] < 18
-    nothing = dose.chronic_heat(batch_track(season(batches=[{"incubator": "Z"}]), "1"))
-    assert np.isnan(nothing["days_over_watch"]) and nothing["days_logged"] == 0

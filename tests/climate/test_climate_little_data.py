@@ -41,8 +41,6 @@ def test_every_call_answers(case):
     made = case()
     found = hk.find_excursions(made)
     assert found.empty and not excursions.was_logged(made)
-    assert words.excursions_words(found, logged=False).startswith("No temperature was logged while eggs were in")
-    assert "no temperature left its range" in words.excursions_words(found)
     assert len(clock.hatch_clock(made)) == len(made.batches)
     assert len(water_loss.batch_water_loss(made)) == len(made.batches)
     for row in [*clock.hatch_clock(made).iloc]:

@@ -10,10 +10,8 @@ from hypothesis import strategies as st
 from hatchkit.climate.water_loss import (
     _loss,
     batch_water_loss,
-    fit_conductance,
     kind_loss,
     loss_points,
-    loss_share,
     rh_needed,
     vapour_difference,
 )
@@ -60,6 +58,11 @@ def test_just_outside_the_target_cannot_be_told():
     got = row(weighed(np.linspace(0.0050, 0.0070, 5)))
     assert got["projected_share"] < got["target_low"] < got["projected_high"]
     assert got["verdict"] == "cannot tell" and "interval" in got["reason"]
+
+
+def loss_share(specific_g, *, egg_c, air_c, rh_pct, days, pressure_kpa=101.325):
+    """Ar et al. 1974: conductance per gram of egg (mg/(day g torr) at sea level) x pressure difference x days."""
+    return specific_g * (101.325 / pressure_kpa) * vapour_difference(egg_c, air_c, rh_pct) * days / 1000
 
 
 def test_the_humidity_advised_gives_the_target_by_the_same_law():
@@ -289,8 +292,6 @@ def test_weighings_after_transfer_are_not_used():
 def test_one_weighing_or_two_days_are_refused():
     assert row(weighed(EVEN, days=(0, 2)))["verdict"] == "no weighings"
     assert row(weighed(EVEN, days=(5,)))["verdict"] == "no weighings"
-    assert fit_conductance([0, 2], [60, 59], 24.0)["reason"]
-    assert np.isnan(fit_conductance([0, 9], [60, 57], 3.0)["conductance"])
 
 
 def test_without_humidity_in_the_log_loss_is_told_and_conductance_not():

@@ -93,20 +93,16 @@ def test_a_machine_beside_its_range_is_told_with_what_is_wanted():
         readings(with_events(outage(259, 2.5, room=18), base=38.0)), settings={"incubators": {"A": {"air": "still"}}}
     )
     table = hk.find_excursions(made)
-    text = words.excursions_words(table, unit="F")
-    assert text.startswith("1 disturbance, like heating lost") and "with this number in the pictures: 2." in text
-    assert "Incubator A ran at about 100.4 °F, steadily 0.5 °F below the range for still air (100.9 °F to" in text
-    assert "about 101.7 °F is wanted), for 18.0 days (number 1). Check the thermometer" in text
+    assert table["looks_like"].tolist() == ["steady", "outage"]
     row = words.excursion_words(table.iloc[0])
     assert "18.0 days: it ran at about 38.0 °C, steadily 0.3 °C below" in row and "Looks like" not in row
-    assert "No disturbance counts. Incubator A ran" in words.excursions_words(table.iloc[:1])
 
 
 def test_what_the_curve_does_not_tell_is_not_likened_to_anything():
     made = season(readings(with_events(opening(100, 25, back_h=0.5), bump(300, 5, 0.8)), step_min=30.0))
     table = hk.find_excursions(made)
     assert "Not clear from the curve: fell" in words.excursion_words(table.iloc[0])
-    assert words.excursions_words(table).startswith("2 disturbances: 1 not clear from the curve, 1 like")
+    assert table["looks_like"].iloc[0] == "unclear"
 
 
 def test_nothing_rounds_to_minus_nought_or_to_nought_times():
@@ -160,17 +156,6 @@ def test_long_steps_are_said_to_miss_spikes():
     assert 0.5 < coarse["unseen_share"] < 0.7
 
 
-def test_warm_days_in_words():
-    met = track.batch_track(season(readings(with_events(bump(144, 72, 2.6)))), "1")
-    text = harm_words.chronic_words(dose.chronic_heat(met), batch="1")
-    assert "3 days on end from day 6" in text and "no better than 0.5 °C" in text
-    assert "no better than 0.9 °F" in harm_words.chronic_words(dose.chronic_heat(met), unit="F")
-    quiet = dose.chronic_heat(track.batch_track(season(), "1"))
-    assert "on no logged day" in harm_words.chronic_words(quiet)
-    none = dose.chronic_heat(track.batch_track(season(batches=[{"incubator": "Z"}]), "1"))
-    assert "nothing was logged" in harm_words.chronic_words(none)
-
-
 def test_little_warmth_is_not_called_harm():
     row = hk.find_excursions(season(readings(with_events(bump(200, 5, 0.8))))).iloc[0]
     assert "Too little for the heat harm" in harm_words.heat_words(row)
@@ -181,12 +166,6 @@ def test_a_hole_within_an_excursion_is_said():
     rows = rows[~rows["time"].between(hour(201), hour(201.4))]
     text = words.excursion_words(hk.find_excursions(season(rows)).iloc[0])
     assert "what happened then is not known" in text
-
-
-def test_the_seasons_sentence_counts_each_disturbance_once(found):
-    text = words.excursions_words(found)
-    assert text.startswith(f"{found['event'].nunique()} disturbances") and "Worth reading" in text
-    assert "no temperature left its range" in words.excursions_words(found.iloc[:0])
 
 
 def test_everyday_openings_are_not_notable(found):
@@ -274,9 +253,7 @@ def test_every_column_is_documented(made, found):
     }
     for name, table in tables.items():
         assert list(table) == list(TABLES.loc[TABLES["table"] == name, "column"]), name
-    doses = {"dose": dose.window_dose(met, hour(0), hour(100)), "chronic_heat": dose.chronic_heat(met)}
-    for name, keys in doses.items():
-        assert set(keys) == set(TABLES.loc[TABLES["table"] == name, "column"])
+    assert set(dose.window_dose(met, hour(0), hour(100))) == set(TABLES.loc[TABLES["table"] == "dose", "column"])
 
 
 @pytest.mark.parametrize("name", ["ranges", "egg_physics", "heat_doses", "oxygen_uptake"])
@@ -292,10 +269,6 @@ def test_ranges_nest_and_cover_every_species():
             for air in ("fan", "strong fan", "still", "egg"):
                 limits = ranges.limits(figures, stage=stage, air=air)
                 assert (np.diff(limits[:, 0]) < 0).all() and (np.diff(limits[:, 1]) > 0).all(), species
-    table = ranges.temperature_range(species_table.loc["ostrich"], stage="hatching", air="still")
-    assert np.allclose(
-        table[["low_c", "high_c"]], ranges.limits(species_table.loc["ostrich"], stage="hatching", air="still")
-    )
 
 
 def test_common_settings_lie_in_the_hens_range():

@@ -15,7 +15,6 @@ from hatchkit import say
 from hatchkit.advice import egg_chances, evidence_ladder, glance, poor_hatch
 from hatchkit.advice import pictured as advised
 from hatchkit.advice.breakout import breakout_guide
-from hatchkit.advice.poor_hatch_page import climate_page
 from hatchkit.climate import clock, probes, timeline, water_loss
 from hatchkit.climate import pictured as met
 from hatchkit.figures import advice as advice_pictures
@@ -28,7 +27,6 @@ from hatchkit.figures import relate as relate_pictures
 from hatchkit.figures.case import case_picture
 from hatchkit.losses import pictured as lost
 from hatchkit.losses import tray
-from hatchkit.losses.norms import norms
 from hatchkit.losses.season_chart import season_chart as make_season_chart
 from hatchkit.relate import pictured as related
 
@@ -144,15 +142,6 @@ def losses_by_flock():
 
 
 @picture
-def stage_losses():
-    parts = of_batch(), hk.breakdown(season(), by=None), norms("chicken")
-    return (
-        loss_pictures.stage_losses(*parts, name=f"batch {BATCH}"),
-        say.text("picture_stage_losses", lost.stage_losses(*parts, name=f"Batch {BATCH}")),
-    )
-
-
-@picture
 def season_chart():
     table = make_season_chart(season(), stage="late")
     return loss_pictures.season_chart(table), say.text("picture_season_chart", lost.season_chart(table))
@@ -185,15 +174,6 @@ def hazard_by_window():
     )
 
 
-@picture
-def losses_beside_exposure():
-    table = relation().exposure
-    return (
-        relate_pictures.losses_beside_exposure(table),
-        say.text("picture_losses_beside_exposure", related.losses_beside_exposure(table)),
-    )
-
-
 @cache
 def excursions():
     return hk.find_excursions(season())
@@ -217,7 +197,9 @@ def incubator_timeline_in_fahrenheit():
 
 @picture
 def incubator_timeline_of_a_batch():
-    table = climate_page(season(), BATCH).timeline
+    alone = poor_hatch.one_batch(season(), BATCH)
+    machine = str(alone.batches["incubator"].iloc[0])
+    table = timeline.incubator_timeline(alone, machine, found=hk.find_excursions(alone))
     return climate_pictures.incubator_timeline(table), say.text(
         "picture_incubator_timeline", met.incubator_timeline(table)
     )

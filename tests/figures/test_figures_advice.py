@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.advice import alt_words
+from hatchkit.advice import pictured
 from hatchkit.advice.breakout import breakout_guide
 from hatchkit.figures import advice, style
 from hatchkit.figures.chart import chart
@@ -63,7 +63,7 @@ def test_one_drawing_for_each_look_that_has_one():
     axs = advice.breakout_drawings(guide)
     assert len(axs) == (guide["drawing"] != "none").sum()
     assert all(ax.texts for ax in axs)
-    assert "Head under the left wing" in alt_words.drawings(guide)
+    assert "Head under the left wing" in pictured.drawings(guide)["looks"]
 
 
 def test_given_axes_are_drawn_on_and_returned():

@@ -51,26 +51,6 @@ def test_ratios_say_whether_chance_is_ruled_out():
     )
 
 
-def test_losses_beside_exposure_name_the_worst_stretch_and_whether_it_met_a_spell():
-    table = pd.DataFrame(
-        {
-            "batch": ["a", "b"],
-            "day_start": 0.0,
-            "day_end": 7.0,
-            "at_risk": 40.0,
-            "died": [2.0, 10],
-            "share_logged": [1.0, 0],
-            "egg_degree_hours_warm": [9.0, np.nan],
-            "egg_degree_hours_cold": 0.0,
-        }
-    )
-    words = told("losses_beside_exposure", related.losses_beside_exposure(table))
-    assert "1 stretch" in words and "batch b (25 %" in words and "which had none" in words
-    assert "1 stretch has no log" in words
-    quiet = related.losses_beside_exposure(table.assign(egg_degree_hours_warm=0.0, died=np.nan))
-    assert "In no stretch" in told("losses_beside_exposure", quiet)
-
-
 def test_a_ledger_without_a_loss_and_one_with_one():
     table = pd.DataFrame({"stage": ["hatched", "late"], "eggs": [20.0, 0.0], "set": 20})
     assert told("egg_ledger", lost.egg_ledger(table)).endswith("Nothing was lost.")

@@ -11,7 +11,7 @@ matplotlib.use("Agg")
 
 import matplotlib.pyplot as plt
 
-from hatchkit.climate.timeline import Timeline, common_span
+from hatchkit.climate.timeline import Timeline
 from hatchkit.figures import climate as pictures
 
 START = pd.Timestamp("2025-03-01 10:00", tz="UTC")
@@ -102,16 +102,6 @@ def test_no_temperature_is_cut_off_and_a_power_cut_is_seen_in_its_depth():
     assert stem.get_linewidth() >= 2
     heights = ax.transAxes.inverted().transform(ax.transData.transform([(0, value) for value in (12, 37, 38)]))[:, 1]
     assert heights[0] < 0.15 and heights[2] - heights[1] > 0.05  # the everyday has room too
-
-
-def test_machines_shown_together_have_one_scale():
-    warm = replace(timeline(), excursions=excursions().assign(extreme_c=42.0))
-    lines = [timeline(), warm, timeline(full=False)]
-    span = common_span(lines)
-    assert span == (21.0, 42.0)
-    limits = {pictures.incubator_timeline(line, span_c=span).get_ylim() for line in lines}
-    assert len(limits) == 1
-    assert len({pictures.incubator_timeline(line).get_ylim() for line in lines}) == 3
 
 
 def test_timeline_with_nothing_but_air():

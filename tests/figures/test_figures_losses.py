@@ -11,7 +11,6 @@ import pytest
 import hatchkit as hk
 from hatchkit.figures import losses as figures
 from hatchkit.figures import style
-from hatchkit.losses.norms import norms
 from hatchkit.losses.season_chart import season_chart
 from hatchkit.losses.tray import tray_map, tray_season
 
@@ -93,19 +92,6 @@ def test_groups_fill_up_to_100_percent(season):
     ]
 
 
-def test_stages_stand_beside_season_and_level(season):
-    table = hk.breakdown(season)
-    ax = figures.stage_losses(
-        table[table["batch"] == "2"], own=hk.breakdown(season, by=None), norm=norms("chicken"), name="batch 2"
-    )
-    assert [text.get_text().replace("\n", " ") for text in ax.get_legend().get_texts()] == [
-        "batch 2",
-        "season",
-        "published: broiler-breeder flocks, Butcher & Nilipour",
-    ]
-    assert "95 % interval" in ax.get_xlabel() and "eggs set" in ax.get_xlabel()
-
-
 def test_ages_at_death_show_boxes_and_the_looks(season):
     ax = figures.death_age(hk.age_at_death(season, draws=20))
     assert {"first candling", "second candling", "transfer", "after hatch"} <= set(texts(ax))
@@ -151,7 +137,7 @@ def test_the_season_chart_marks_what_lies_outside_and_names_it(season):
 def test_axes_that_are_handed_in_come_back(season):
     _, ax = plt.subplots()
     table = hk.breakdown(season, by=None)
-    for draw in (figures.egg_ledger, figures.losses_by_group, figures.stage_losses):
+    for draw in (figures.egg_ledger, figures.losses_by_group):
         assert draw(table, ax=ax) is ax
 
 

@@ -82,28 +82,3 @@ def exposure():
             "egg_degree_hours_cold": [4.0, 0.0, np.nan],
         }
     )
-
-
-def test_unlogged_and_uncounted_windows_carry_a_question_mark_and_no_bar_and_the_everyday_no_mark():
-    ax = relate.losses_beside_exposure(exposure())
-    assert [text.get_text() for text in ax.texts].count("?") == 2
-    assert len(ax.patches) == 2
-    assert [label.get_text() for label in ax.get_yticklabels()] == ["a", "b"]
-    assert [line.get_marker() for line in ax.lines if line.get_marker() in "^v"] == ["^"]
-
-
-def test_all_batches_have_one_scale_and_the_highest_bar_is_named():
-    ax = relate.losses_beside_exposure(exposure())
-    low, high = (patch.get_height() for patch in ax.patches)
-    assert low / high == pytest.approx((2 / 40) / (5 / 20))
-    assert any("highest: 25 %" in text.get_text() for text in ax.texts)
-
-
-def test_batches_without_room_are_counted():
-    assert "1 more batch is not drawn" in relate.losses_beside_exposure(exposure(), most=1).get_xlabel()
-
-
-def test_degree_hours_can_be_shown_in_fahrenheit():
-    ax = relate.losses_beside_exposure(exposure(), unit="F")
-    words = [text.get_text() for text in ax.texts]
-    assert any("°F·h" in text for text in words) and "16" in words  # 9 K·h

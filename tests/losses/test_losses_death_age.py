@@ -8,7 +8,6 @@ from tiny_season import tiny_season
 import hatchkit as hk
 from hatchkit.losses.death_age import age_at_death_from
 from hatchkit.losses.proportions import interval, pooled
-from hatchkit.losses.two_phase import fit_two_phase
 from hatchkit.problems import HatchkitError
 
 HEN = dict(
@@ -165,8 +164,3 @@ def test_the_words_say_what_the_looks_cannot_tell():
 def test_impossible_intervals_are_refused(after, by, eggs):
     with pytest.raises(HatchkitError):
         age_at_death_from(after, by, eggs)
-
-
-def test_a_two_phase_shape_needs_five_stretches():
-    with pytest.raises(HatchkitError, match="at least 5"):
-        fit_two_phase([0, 7, 14], [7, 14, 21], [5, 1, 4])

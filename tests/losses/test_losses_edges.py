@@ -36,12 +36,11 @@ SEASONS = {
 }
 
 CALLS = {
-    "breakdown": lambda season: words.breakdown_words(hk.breakdown(season)),
-    "shared": lambda season: words.shared_words(hk.breakdown(season, by=None)),
+    "breakdown": hk.breakdown,
     "candling": lambda season: hk.breakdown(season, by=None, stages="candling"),
     "ages": lambda season: hk.age_at_death(season, draws=5).words(),
     "luck": lambda season: words.bad_luck_words(bad_luck(season)),
-    "clears": lambda season: words.clears_words(clears(season)),
+    "clears": clears,
     "tray": lambda season: words.tray_words(clustering(season)),
     "chart": lambda season: words.season_chart_words(season_chart(season)),
     "windows": candling_windows,

@@ -5,7 +5,7 @@ import pytest
 from tiny_season import tiny_season
 
 from hatchkit.losses import words
-from hatchkit.losses.tray import at_edge, check_places, clustering, need_places, tray_map
+from hatchkit.losses.tray import at_edge, clustering, tray_map
 from hatchkit.problems import HatchkitError
 
 
@@ -91,17 +91,6 @@ def test_when_place_does_not_matter_few_trays_look_clustered():
 
 def test_the_same_records_give_the_same_answer():
     assert clustering(season({0, 1, 9}), "1").equals(clustering(season({0, 1, 9}), "1"))
-
-
-def test_places_used_twice_are_named_and_a_missing_map_is_refused():
-    one = season({0})
-    one.eggs.loc[1, "col"] = 1
-    assert check_places(one) == ["batch 1: 2 eggs share a place on the tray"]
-    assert check_places(season({0})) == []
-    without = tiny_season([dict(batch=1, eggs_set=12, hatched=12)])
-    assert tray_map(without).empty
-    with pytest.raises(HatchkitError, match="no map"):
-        need_places(tray_map(without))
 
 
 def test_the_edge_of_a_3_by_3_tray_is_all_but_the_middle():

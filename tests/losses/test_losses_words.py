@@ -8,19 +8,6 @@ import hatchkit as hk
 from hatchkit.losses import words
 
 
-def test_the_breakdown_names_chicks_interval_and_largest_losses():
-    season = tiny_season(
-        [
-            dict(batch=1, eggs_set=48, day1=7, clear1=5, dead1=2, hatched=36, dead_in_shell=5),
-            dict(batch=2, eggs_set=24, hatched=52),
-        ]
-    )
-    said = words.breakdown_words(hk.breakdown(season))
-    assert "Batch 1: 36 good chicks from 48 eggs set, 75 % (95 % interval 61 to 85 %)" in said
-    assert "Batch 2: left out of rates" in said and "Left out of rates: batch 2" in said
-    assert words.shared_words(hk.breakdown(season, by=None)).startswith("Of 7 dead embryos, 2 were seen")
-
-
 def test_an_egg_taken_out_alive_explains_why_the_share_is_not_that_of_the_two_counts():
     counts = dict(day1=7, clear1=0, dead1=2, hatched=9, dead_in_shell=7)
     gone = [dict(batch="1", egg="x", candle1="alive", transfer="removed")]
@@ -44,22 +31,17 @@ def test_one_batch_is_one_batch():
     none = tiny_season([dict(batch=1, eggs_set=12, hatched=12)])
     assert "living embryos in 1 batch died" in hk.age_at_death(none, draws=5).words()
     one = tiny_season([dict(batch=1, eggs_set=24, day1=7, clear1=3, dead1=2, hatched=19)])
-    few = tiny_season([dict(batch=1, eggs_set=24, day1=7, clear1=3, dead1=20, hatched=1)])
-    assert "Batch 1: 1 good chick from 24 eggs set" in words.breakdown_words(hk.breakdown(few))
     assert "over 1 batch." in words.season_chart_words(season_chart(one, "early"))
 
 
 def test_no_sentence_shows_a_p_value():
     season = tiny_season([dict(batch=n, eggs_set=48, day1=7, clear1=2, dead1=n, hatched=46 - n) for n in range(8)])
     from hatchkit.losses.bad_luck import bad_luck
-    from hatchkit.losses.clears import clears
     from hatchkit.losses.season_chart import season_chart
 
     said = "\n".join(
         [
-            words.breakdown_words(hk.breakdown(season)),
             words.bad_luck_words(bad_luck(season)),
-            words.clears_words(clears(season)),
             words.season_chart_words(season_chart(season, "early")),
             hk.age_at_death(season, draws=10).words(),
         ]

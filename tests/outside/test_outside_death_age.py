@@ -12,7 +12,6 @@ from interval_data import (
 )
 
 from hatchkit.losses.death_age import age_at_death_from
-from hatchkit.losses.two_phase import fit_two_phase
 from hatchkit.losses.two_phase_shape import cumulative
 
 # Fay & Shaw 2010 J. Stat. Softw. 36(2), pages 11-12 of the package vignette: printed to four digits.
@@ -130,14 +129,3 @@ def test_published_two_phase_shape_has_the_printed_means_and_spreads():
         assert np.sqrt(np.sum(shares * (middle - found) ** 2)) == pytest.approx(spread, abs=0.05)
     weeks = np.diff(cumulative([0, 7, 14, 21]))
     assert weeks / weeks.sum() == pytest.approx([0.71, 0.07, 0.22], abs=0.006)
-
-
-def test_two_phase_fit_of_the_chick_deaths_is_the_best_of_many_starts():
-    days = np.arange(1.0, 22.0)
-    found = fit_two_phase(days - 1, days, CHICK_DEATHS)
-    assert 0.6 < found.shape[0] < 0.75
-    rest = np.diff(cumulative(np.arange(22.0), shape=found.shape))
-    assert found.log_likelihood == pytest.approx(float(np.sum(CHICK_DEATHS * np.log(rest / rest.sum()))), abs=1e-6)
-    # No shape of the family can beat the shares themselves.
-    free = age_at_death_from(days - 1, days, CHICK_DEATHS).log_likelihood
-    assert found.log_likelihood < free

@@ -11,28 +11,42 @@ from hatchkit.advice import dates, ics
 from hatchkit.usual import beta_binomial as predictive
 
 
-@pytest.mark.parametrize(("rho", "eggs"), [(0.0, 31), (0.03, 33), (0.10, 37)])
+def known(mu, rho):
+    """The weights of a keeper of whom mean and spread are known: all of it at the nearest place of the grid."""
+    weight = np.zeros((len(predictive.MU), len(predictive.RHO)))
+    weight[np.abs(predictive.MU - mu).argmin(), np.abs(predictive.RHO - rho).argmin()] = 1.0
+    return weight
+
+
+@pytest.mark.parametrize(("rho", "eggs"), [(0.001, 31), (0.03, 33), (0.10, 37)])
 def test_eggs_for_twenty_chicks_as_computed_with_scipy_and_vgam(rho, eggs):
-    # Mean hatch 0.75, nine times in ten; quantiles from scipy's binomial and beta-binomial, tail checked with VGAM.
-    assert predictive.eggs_for(20, 0.75, rho, sure=0.9) == eggs
+    # Mean hatch 0.75 (the grid has 0.745 and 0.755), nine times in ten; rho 0.001 stands for the binomial. Quantiles
+    # from scipy's binomial and beta-binomial, tail checked with VGAM.
+    fewer, more = (predictive.eggs_learned(known(mu, rho), 20, sure=0.9) for mu in (0.756, 0.744))
+    assert fewer <= eggs <= more <= fewer + 1
 
 
 def test_chance_of_twenty_from_thirty_as_vgam_gives_it():
-    assert predictive.chance_of_at_least(20, 30, 0.75, 0.03) == pytest.approx(0.8229349174, abs=1e-9)
+    assert stats.betabinom.sf(19, 30, *predictive.shapes(0.75, 0.03)) == pytest.approx(0.8229349174, abs=1e-9)
+    lower, upper = (predictive.chance_learned(known(mu, 0.03), 20, 30) for mu in (0.744, 0.756))
+    assert lower < 0.8229349174 < upper
 
 
 def test_shapes_give_vgams_cumulative_probability():
     # P(X <= 5 | n = 48, a = 2, b = 30) = 0.8433651187 (VGAM pbetabinom.ab).
     mean, rho = 2 / 32, 1 / 33
-    assert 1 - predictive.chance_of_at_least(6, 48, mean, rho) == pytest.approx(0.8433651187, abs=1e-9)
+    assert stats.betabinom.cdf(5, 48, *predictive.shapes(mean, rho)) == pytest.approx(0.8433651187, abs=1e-9)
 
 
 @pytest.mark.parametrize("chicks", [1, 12, 100])
-@pytest.mark.parametrize("rho", [0.0, 0.05, 0.2])
+@pytest.mark.parametrize("rho", [0.001, 0.055, 0.22])
 def test_the_answer_is_the_smallest_exact_quantile(chicks, rho):
-    eggs = predictive.eggs_for(chicks, 0.8, rho, sure=0.8)
-    size = (1 - rho) / rho if rho else None
-    law = (lambda n: stats.binom(n, 0.8)) if rho == 0 else (lambda n: stats.betabinom(n, 0.8 * size, 0.2 * size))
+    eggs = predictive.eggs_learned(known(0.805, rho), chicks, sure=0.8)
+    size = (1 - rho) / rho
+
+    def law(n):
+        return stats.betabinom(n, 0.805 * size, 0.195 * size)
+
     assert law(eggs).sf(chicks - 1) >= 0.8 - 1e-12 > law(eggs - 1).sf(chicks - 1)
 
 
@@ -45,7 +59,7 @@ def test_with_many_batches_the_prediction_nears_the_known_law():
     mean, _, _, rho = predictive.summary(weight)
     assert mean == pytest.approx(counts.sum() / totals.sum(), abs=0.01)
     assert rho == pytest.approx(0.04, abs=0.012)
-    assert abs(predictive.eggs_learned(weight, 30) - predictive.eggs_for(30, 0.8, 0.04)) <= 1
+    assert abs(predictive.eggs_learned(weight, 30) - predictive.eggs_learned(known(0.8, 0.04), 30)) <= 1
 
 
 def test_without_own_batches_the_middle_hatch_is_the_published_one():

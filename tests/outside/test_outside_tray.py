@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from hatchkit.losses.tray import joins, moran, neighbours
+from hatchkit.losses.tray import joins, neighbours
 
 ROW, COL = (part.ravel() for part in np.meshgrid(np.arange(6), np.arange(8), indexing="ij"))
 
@@ -20,11 +20,10 @@ def test_pairs_of_touching_places_on_a_6_by_8_tray():
     assert len(neighbours(ROW, COL)) == 40 + 42 + 70
 
 
-def test_join_count_and_moran_of_ten_dead():
+def test_join_count_of_ten_dead():
     # R spdep 1.2-7 on the same tray (queen neighbours, binary weights).
     pairs = neighbours(ROW, COL)
     assert joins(died(), pairs) == 8
-    assert moran(died(), pairs) == pytest.approx(0.125207756233, abs=1e-10)
 
 
 def test_expected_pairs_when_place_does_not_matter():

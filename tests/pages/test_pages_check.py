@@ -180,7 +180,7 @@ def test_many_columns_many_sheets_and_many_remarks_stay_within_forty_lines():
         for n in range(25 + s)
     ]
     rows = [
-        problem("lost", file="a.csv", row=n, column=f"c{n}", found=f"{n} is odd", done="d" * 150, mend="m" * 150)
+        problem("lost", file="a.csv", row=n, column=f"c{n}", found=f"{n} is odd", done="d" * 150, fix="m" * 150)
         for n in range(60)
     ]
     ledger = [batch("H" * 40, 99, *((f"Heading {n}", 1, "clear") for n in range(60)))] * 9
@@ -208,7 +208,7 @@ def test_hostile_text_in_any_place_is_harmless():
         [column(0, BAD, BAD, example=BAD, sheet=BAD, file=BAD)],
         [dict(LEFT, heading=BAD, file=BAD, sheet=BAD)],
         [batch(BAD, 3, (BAD, 3, "clear"))],
-        [problem("lost", file=BAD, sheet=BAD, row=1, column=BAD, found=BAD, done=BAD, mend=BAD)],
+        [problem("lost", file=BAD, sheet=BAD, row=1, column=BAD, found=BAD, done=BAD, fix=BAD)],
     )
     hostile.title = BAD
     text, page = check_text(hostile, full=True), check_page(hostile)
@@ -254,7 +254,7 @@ def test_a_season_without_sheets_has_no_such_line_and_no_table():
     assert assumed_line(bare) == "" and "I read it" not in check_text(bare)
     for name in ("reading", "ledger", "questions"):
         delattr(bare, name)
-    assert "Nothing to mend." in check_text(bare)
+    assert "Nothing to fix." in check_text(bare)
 
 
 def test_which_columns_are_left_out_is_a_matter_of_doubt_and_numbers():

@@ -206,7 +206,7 @@ def write_sheet(folder, grid, form, pick):
 def faults(read, truth, place, headings):
     """What is wrong with the reading: a value that is neither the truth nor told or asked, a row that went missing."""
     wrong, problems = [], read["problems"]
-    text = problems[["column", "found", "mend"]].astype(str).agg(" ".join, axis=1)
+    text = problems[["column", "found", "fix"]].astype(str).agg(" ".join, axis=1)
     told_rows = set(problems.loc[problems["severity"] != "note", "row"].dropna().astype(int))
     asked = set(read["questions"]["heading"])
     by_row = {

@@ -268,8 +268,8 @@ def _cells(folder, name):
     import nbformat
     from matplotlib import pyplot
 
-    from hatchkit.folders import notebooks_folder
     from hatchkit.problems import HatchkitError
+    from hatchkit.records.places import notebooks_folder
 
     page = nbformat.read(next(notebooks_folder().glob(f"{name}*.ipynb")), as_version=4)
     known = {"display": lambda *shown: None}

@@ -64,7 +64,7 @@ def _ods_cell(value, repeat):
 def said(read, *words):
     """The problem rows whose text holds all the words."""
     problems = read["problems"] if isinstance(read, dict) else read.problems
-    text = problems[["file", "sheet", "column", "found", "done", "mend"]].astype(str).agg(" ".join, axis=1)
+    text = problems[["file", "sheet", "column", "found", "done", "fix"]].astype(str).agg(" ".join, axis=1)
     keep = pd.Series(True, index=text.index)
     for word in words:
         keep &= text.str.contains(word, regex=False)

@@ -7,9 +7,9 @@ import pytest
 from sheet_files import write_csv
 
 import hatchkit as hk
-from hatchkit.folders import demo_folder
 from hatchkit.problems import HatchkitError
 from hatchkit.records.answers import FILE, keep_answers, load_answers, read_answers
+from hatchkit.records.places import demo_folder
 
 LEFT = ("hatches.xlsx", "2025", "Left")
 

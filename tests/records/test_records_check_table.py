@@ -25,7 +25,7 @@ ROWS = [
         column="Hatched",
         found="batch 1: 31 hatched from 30",
         done="The batch stays.",
-        mend="Correct it.",
+        fix="Correct it.",
     ),
     problem(
         "doubtful",
@@ -35,9 +35,9 @@ ROWS = [
         column="Hatched",
         found="batch 6: 41 hatched from 40",
         done="The batch stays.",
-        mend="Correct it.",
+        fix="Correct it.",
     ),
-    problem("lost", file="x.xlsx", sheet="batches", row=7, found="no species", done="Left out.", mend="Add it."),
+    problem("lost", file="x.xlsx", sheet="batches", row=7, found="no species", done="Left out.", fix="Add it."),
 ]
 
 
@@ -54,7 +54,7 @@ def season_of(rows):
     )
 
 
-def test_problems_are_grouped_by_what_to_mend_first():
+def test_problems_are_grouped_by_what_to_fix_first():
     groups = group_problems(problems.table(ROWS))
     assert groups["severity"].tolist() == ["lost", "doubtful", "note"] and groups["times"].tolist() == [1, 2, 2]
     assert groups["place"].map(place_words).tolist() == [
@@ -66,13 +66,13 @@ def test_problems_are_grouped_by_what_to_mend_first():
 
 def test_the_table_is_plain_text_in_that_order():
     text = check_text(season_of(ROWS), width=80)
-    assert text.index("Mend first") < text.index("Then: used") < text.index("To know")
-    assert "x.xlsx, sheet batches, row 7: no species." in text and "Mend: Add it." in text
+    assert text.index("Fix first") < text.index("Then: used") < text.index("To know")
+    assert "x.xlsx, sheet batches, row 7: no species." in text and "Fix: Add it." in text
     assert "(and 1 more like it)" in text and max(map(len, text.splitlines())) <= 80
 
 
-def test_nothing_to_mend_is_said():
-    assert "Nothing to mend." in check_text(season_of([])) and "Nothing to mend." in check_page(season_of([]))
+def test_nothing_to_fix_is_said():
+    assert "Nothing to fix." in check_text(season_of([])) and "Nothing to fix." in check_page(season_of([]))
 
 
 def test_control_characters_of_a_file_do_not_reach_the_terminal():
@@ -95,7 +95,7 @@ def test_other_text_is_left_as_it_is(value, shown):
 def test_the_csv_holds_every_row_and_no_formula(tmp_path):
     rows = [
         *ROWS,
-        problem("note", file="=evil.csv", column="@SUM(A1)", found="-2+3", done="+x", mend='=HYPERLINK("x")'),
+        problem("note", file="=evil.csv", column="@SUM(A1)", found="-2+3", done="+x", fix='=HYPERLINK("x")'),
     ]
     write_problems_csv(problems.table(rows), tmp_path / "problems.csv")
     with open(tmp_path / "problems.csv", encoding="utf-8-sig", newline="") as handle:
@@ -116,7 +116,7 @@ def test_the_page_escapes_all_text_of_the_files():
                     column="a&b",
                     found="<img src=x onerror=y>",
                     done="d",
-                    mend="m",
+                    fix="m",
                 )
             ]
         )

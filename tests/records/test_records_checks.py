@@ -29,10 +29,10 @@ def checked(folder, **cells):
         (dict(stored_days=-2), ["eggs stored -2 days"]),
     ],
 )
-def test_each_contradiction_is_named_with_row_and_mend(tmp_path, cells, words):
+def test_each_contradiction_is_named_with_row_and_fix(tmp_path, cells, words):
     found = said(checked(tmp_path, **cells), "batch B1", *words)
     assert found["row"].tolist() == [2] and found["severity"].iloc[0] != "note"
-    assert found["mend"].iloc[0]
+    assert found["fix"].iloc[0]
 
 
 def test_one_egg_too_many_is_a_doubt_about_the_row_and_the_batch_stays_in(tmp_path):

@@ -69,7 +69,7 @@ def test_a_broken_workbook_is_named_and_the_rest_is_read(tmp_path, content):
     read = read_folder(tmp_path)
     assert len(read["batches"]) == 1
     row = said(read, "batches.xlsx")
-    assert row["severity"].tolist() == ["lost"] and row["mend"].iloc[0]
+    assert row["severity"].tolist() == ["lost"] and row["fix"].iloc[0]
 
 
 def test_a_workbook_cut_short_is_named(tmp_path):

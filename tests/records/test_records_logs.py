@@ -4,9 +4,14 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.records.logs.season import read_logs
+from hatchkit.records.logs.season import read_all
 
 START = pd.Timestamp("2026-04-13 22:30")
+
+
+def read_logs(folder, settings, batches, timezone):
+    logs = read_all(folder, settings, batches, timezone)
+    return logs.readings, logs.problems
 
 
 def write(
@@ -80,7 +85,7 @@ def test_a_log_that_nothing_claims_is_kept_and_the_line_that_mends_it_is_given(t
     write(tmp_path, "a.csv")
     readings, problems = read_logs(tmp_path, {}, batches("A", "B"), "UTC")
     assert sorted(readings["incubator"].unique()) == ["A", "export17"]
-    assert problems["mend"].str.contains('[incubators.A] files = ["sensors/export17.csv"]', regex=False).sum() == 1
+    assert problems["fix"].str.contains('[incubators.A] files = ["sensors/export17.csv"]', regex=False).sum() == 1
 
 
 def test_the_only_log_of_the_only_incubator_is_its_own(tmp_path):
@@ -160,7 +165,7 @@ def test_bad_files_are_reported_and_the_rest_is_read(tmp_path):
     assert len(readings) == 50
     lost = problems[problems["severity"] == "lost"]
     assert sorted(lost["file"]) == ["sensors/folder.csv", "sensors/letter.txt", "sensors/log.xlsx", "sensors/noise.csv"]
-    assert (lost["mend"] != "").all()
+    assert (lost["fix"] != "").all()
 
 
 def test_a_season_without_logs_has_an_empty_table(tmp_path):

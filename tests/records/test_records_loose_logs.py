@@ -9,7 +9,7 @@ from sheet_files import said, tidy_season
 from hatchkit.problems import HatchkitError
 from hatchkit.records.folder import read_folder
 from hatchkit.records.logs.read import is_log, read_readings
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 ROWS = [f"2026-03-{1 + hour // 24:02d} {hour % 24:02d}:00:00,37.{hour % 7},55" for hour in range(96)]
 

@@ -188,7 +188,7 @@ def test_an_offset_in_every_stamp_is_used(tmp_path):
 def test_without_a_zone_the_clock_stands_and_a_note_says_so(tmp_path):
     readings, problems = read(tmp_path, FILES["month first"])
     assert_truth(readings)
-    assert problems["mend"].str.contains("timezone = ").sum() == 1
+    assert problems["fix"].str.contains("timezone = ").sum() == 1
 
 
 def test_lines_add_up_with_blank_event_summary_and_header_lines_between(tmp_path):

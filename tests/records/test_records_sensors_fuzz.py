@@ -15,7 +15,7 @@ SLOW_IS_FINE = [HealthCheck.function_scoped_fixture, HealthCheck.too_slow, Healt
 
 
 @settings(
-    max_examples=110,
+    max_examples=50,
     deadline=None,
     database=None,
     derandomize=True,

@@ -55,10 +55,10 @@ def test_an_entry_that_cannot_be_used_is_told_and_the_season_is_read(tmp_path, t
     hk.load_season(tmp_path)
 
 
-def test_the_mend_names_the_nearest_setting_and_an_example(tmp_path):
+def test_the_fix_names_the_nearest_setting_and_an_example(tmp_path):
     read = settings(tmp_path, INCUBATOR + 'set_pont_c = 37.5\naltitude_m = "200 m"\n')
-    assert said(read, "set_pont_c")["mend"].tolist() == ["Did you mean set_point_c?"]
-    assert said(read, "altitude_m")["mend"].tolist() == ["Write it like altitude_m = 200"]
+    assert said(read, "set_pont_c")["fix"].tolist() == ["Did you mean set_point_c?"]
+    assert said(read, "altitude_m")["fix"].tolist() == ["Write it like altitude_m = 200"]
 
 
 def test_levels_of_one_s_own_reach_the_comparison(tmp_path):
@@ -69,7 +69,7 @@ def test_levels_of_one_s_own_reach_the_comparison(tmp_path):
 
 
 def test_all_that_the_template_offers_is_understood(tmp_path):
-    from hatchkit.blank_season import start_folder
+    from hatchkit.start.blank_season import start_folder
 
     start_folder(tmp_path)
     path = tmp_path / "season.toml"

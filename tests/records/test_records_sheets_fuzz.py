@@ -15,7 +15,7 @@ from hatchkit.records.workbook import read_grids
 DRAWN = (Phase.explicit, Phase.generate)
 
 
-@settings(max_examples=80, deadline=None, derandomize=True, phases=DRAWN)
+@settings(max_examples=50, deadline=None, derandomize=True, phases=DRAWN)
 @given(st.data())
 def test_a_broken_sheet_gives_the_truth_or_names_the_place(data):
     def pick(options):

@@ -12,7 +12,7 @@ from hatchkit.records.check import group_problems
 from hatchkit.records.folder import read_folder
 from hatchkit.records.told import local_minute, with_headings
 from hatchkit.say.sheets import place_words
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 ROME = 'timezone = "Europe/Rome"\n'
 
@@ -31,16 +31,16 @@ def test_the_person_s_heading_stands_beside_the_kit_s_name(tmp_path):
                      "B1,hen,2026-05-20,20,25,2,2026-05-01")  # fmt: skip
     dates = said(season, "taken off 2026-05-01, before set 2026-05-20").iloc[0]
     assert dates["column"] == "hatch date (taken_off_at)"
-    assert dates["mend"] == "Correct hatch date (taken_off_at) or date in (set_at)."
+    assert dates["fix"] == "Correct hatch date (taken_off_at) or date in (set_at)."
     assert said(season, "but 20 eggs set")["column"].tolist() == ["eggs (eggs_set)"]
 
 
 def test_headings_are_put_in_once_and_not_into_lines_for_season_toml():
     rows = problems.table([problem("note", file="a.csv", column="set_at", found="set_at is late", done="d",
-                                   mend='Correct set_at, or write [headers] "In" = "set_at".')])  # fmt: skip
+                                   fix='Correct set_at, or write [headers] "In" = "set_at".')])  # fmt: skip
     once = with_headings(rows, {("a.csv", ""): {"set_at": "Eggs in on"}})
     assert once["column"].tolist() == ["Eggs in on (set_at)"] and once["found"][0] == "Eggs in on is late"
-    assert once["mend"][0] == 'Correct Eggs in on (set_at), or write [headers] "In" = "set_at".'
+    assert once["fix"][0] == 'Correct Eggs in on (set_at), or write [headers] "In" = "set_at".'
     assert with_headings(once, {("a.csv", ""): {"set_at": "Eggs in on"}}).equals(once)
     assert with_headings(rows, {}).equals(rows) and with_headings(rows.iloc[:0], {}).empty
 
@@ -49,7 +49,7 @@ def test_a_swap_of_day_and_month_is_offered_only_where_it_would_help(tmp_path):
     lines = ["batch,species,set_at,eggs_set,hatched,taken_off_at"]
     season = checked(tmp_path, *lines, "B1,hen,2026-05-20,20,12,2026-05-01", "B2,hen,2026-04-12,20,12,2026-03-05")
     assert said(season, "batch B1", "swapped").empty
-    assert "day and month may be swapped in taken_off_at" in said(season, "batch B2", "before")["mend"].iloc[0]
+    assert "day and month may be swapped in taken_off_at" in said(season, "batch B2", "before")["fix"].iloc[0]
 
 
 # ---- the clock --------------------------------------------------------------------------------------------

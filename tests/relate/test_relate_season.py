@@ -9,12 +9,12 @@ import pytest
 import hatchkit as hk
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
-from hatchkit.relate import alt_words, words
+from hatchkit.relate import words
 from hatchkit.relate.design import design, with_dose
 from hatchkit.relate.exposure import add_doses, batch_tracks, exposure
 from hatchkit.relate.late import next_windows
 from hatchkit.relate.measures import known_dose
-from hatchkit.relate.one_batch import compare, excursion_batches, one_batch
+from hatchkit.relate.one_batch import compare, one_batch
 from hatchkit.relate.relation import holm, relate_exposure, relate_losses
 
 UNTOLD = ("cannot tell", "cannot be told")
@@ -97,16 +97,21 @@ def test_a_season_without_any_log_says_so(warm):
     assert found.words().startswith("Cannot tell")
 
 
+def exposed_batches(relation):
+    table = relation.exposure
+    return list(dict.fromkeys(table.loc[table["dose"] > 0, "batch"]))
+
+
 def test_one_exposed_batch_is_never_called_a_clear_sign_by_the_season(warm):
     season, answer, found = warm
-    assert len(excursion_batches(found)) == 1
+    assert len(exposed_batches(found)) == 1
     assert found.verdict.startswith(UNTOLD)
     assert "Only one batch was exposed" in found.words()
 
 
 def test_the_batch_with_the_planted_warm_spell_stands_out_by_itself(warm):
     season, answer, relation = warm
-    batch = excursion_batches(relation)[0]
+    batch = exposed_batches(relation)[0]
     found = one_batch(season, batch, relation=relation)
     assert found.verdict.startswith("more deaths than usual: consistent with")
     assert found.chance < 0.01 and found.others >= 5
@@ -117,7 +122,7 @@ def test_the_batch_with_the_planted_warm_spell_stands_out_by_itself(warm):
 
 def test_a_batch_that_met_nothing_is_told_so(warm):
     season, _, relation = warm
-    spared = next(b for b in relation.exposure["batch"] if b not in excursion_batches(relation))
+    spared = next(b for b in relation.exposure["batch"] if b not in exposed_batches(relation))
     assert one_batch(season, spared, relation=relation).verdict == "no excursion reached this batch"
     with pytest.raises(HatchkitError, match="there are"):
         one_batch(season, "no such batch", relation=relation)
@@ -285,12 +290,6 @@ def test_words_never_show_a_bare_p_value_and_always_the_question(found):
         assert "Asked before looking" in said
 
 
-def test_alt_texts_say_what_the_pictures_show(found):
-    assert "the second candling" in alt_words.hazard_alt(found)
-    assert "4 exposed" in alt_words.dose_alt(found)
-    assert "48 windows of 16 batches" in alt_words.exposure_alt(found.exposure)
-
-
 def test_one_batch_alone_in_its_season_can_only_be_described():
     table = made_exposure()
     alone = compare(table[table["batch"] == "b1"], "b1")
@@ -334,8 +333,6 @@ def test_poor_seasons_give_a_verdict_in_words_and_no_exception(name):
     assert relation.words().endswith((".", "?")) and "nan" not in relation.words()
     if name not in ("no incubator named", "all in one machine at once"):
         assert relation.verdict.startswith(UNTOLD), relation.verdict
-    alts = alt_words.hazard_alt(relation), alt_words.dose_alt(relation), alt_words.exposure_alt(relation.exposure)
-    assert all(said.endswith(".") for said in alts)
 
 
 def unseen_hit(**more):
@@ -366,7 +363,3 @@ def test_different_reasons_for_leaving_windows_out_are_told_apart():
 def test_without_any_log_the_verdict_is_all_that_is_said():
     table = made_exposure().assign(share_logged=0.0, egg_degree_hours_warm=np.nan, egg_degree_hours_cold=np.nan)
     assert relate_exposure(table).words() == "Cannot tell: no window of any batch was logged."
-
-
-def test_the_picture_points_to_the_verdict_wherever_that_stands():
-    assert "below" not in alt_words.SHOWS_NOT_PROVES and "above" not in alt_words.SHOWS_NOT_PROVES

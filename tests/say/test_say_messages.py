@@ -2,6 +2,7 @@
 
 import datetime as dt
 import importlib
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -11,6 +12,7 @@ import pandas as pd
 import pytest
 
 from hatchkit import say
+from hatchkit.problems import COLUMNS
 from hatchkit.say import catalogue, speak, values
 from hatchkit.say.readings import parts_of
 
@@ -76,7 +78,7 @@ def test_a_message_that_is_not_there_or_lacks_a_fact_is_an_error_in_tests():
 def test_a_person_sees_the_facts_where_words_are_missing(monkeypatch):
     monkeypatch.delenv("HATCHKIT_STRICT")
     assert say.text("too_many_eggs", dict(batch="H2")) == "too many eggs (batch H2)"
-    assert set(say.problem("too_many_eggs", dict(batch="H2"))) == {"found", "done", "mend"}
+    assert set(say.problem("too_many_eggs", dict(batch="H2"))) == {"found", "done", "fix"}
 
 
 def test_another_language_counts_in_its_own_way_and_falls_back_to_english(german):
@@ -147,3 +149,8 @@ def test_importing_say_costs_nothing_and_no_room_is_imported():
     )
     printed = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=ROOT)
     assert printed.stdout.splitlines() == ["[]", "[]"]
+
+
+def test_readers_are_told_to_fix_and_never_to_mend():
+    texts = (path.read_text(encoding="utf-8") for path in (Path(say.__file__).parent / "messages" / "en").glob("*.ftl"))
+    assert not [text for text in texts if re.search(r"\bmend", text, re.IGNORECASE)] and "fix" in COLUMNS

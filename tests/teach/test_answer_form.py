@@ -5,10 +5,9 @@ import pytest
 from openpyxl import load_workbook
 
 from hatchkit.teach.answer_form import write_form
-from hatchkit.teach.answer_sheets import SHEET_COLUMNS, kind_of, read_answers
+from hatchkit.teach.answer_sheets import kind_of, read_answers
 from hatchkit.teach.answer_words import cause_meant, stage_meant
 from hatchkit.teach.case_words import LANGUAGES, cause_words, stage_words
-from hatchkit.teach.form_widget import AnswerForm
 
 STATEMENTS = [
     ("no_spell", dict(batch="3")),
@@ -74,22 +73,3 @@ def test_a_form_saved_as_text_is_read(tmp_path):
     pd.DataFrame(rows).to_csv(tmp_path / "f.csv", index=False, header=False, sep=";")
     table, _ = read_answers(tmp_path, cases=["01"])
     assert table.loc["01", ["stage", "cause", "facts"]].tolist() == ["late", "none", "A"]
-
-
-def test_the_form_in_a_notebook_writes_a_sheet_and_never_over_one(tmp_path):
-    form = AnswerForm("01", "3", 48, STATEMENTS, tmp_path / "answer.csv", language="de")
-    form.fields["stage"].value, form.fields["cause"].value = "late", "probe_high"
-    form.fields["eggs_lost"].value, form.boxes["C"].value = (4, 12), True
-    form.keep_button.click()
-    first = (tmp_path / "answer.csv").read_bytes()
-    form.boxes["A"].value = True
-    assert form.keep().name == "answer_2.csv" and (tmp_path / "answer.csv").read_bytes() == first
-    table, _ = read_answers(tmp_path / "answer_2.csv", cases=["01"])
-    assert table.loc["01", ["stage", "cause", "eggs_lost_low", "eggs_lost_high", "facts"]].tolist() == [
-        "late",
-        "probe_high",
-        "4",
-        "12",
-        "A C",
-    ]
-    assert tuple(form.answer()) and set(form.answer()) <= set(SHEET_COLUMNS)

@@ -15,7 +15,7 @@ import pytest
 from hatchkit import reference
 from hatchkit.losses.proportions import interval
 from hatchkit.simulate import seasons
-from hatchkit.surface import copy_notebooks
+from hatchkit.start.surface import copy_notebooks
 from hatchkit.teach.exercises import EXERCISES, judge
 from hatchkit.teach.judging import RIGHT
 from hatchkit.teach.outline import sections

@@ -6,8 +6,8 @@ import ipywidgets
 import pandas as pd
 import pytest
 
-from hatchkit.sentences import Sentences
 from hatchkit.widgets.reading import confirm_reading
+from hatchkit.words.sentences import Sentences
 
 FILE, SHEET = "hatches.xlsx", "2025"
 KEY = (FILE, SHEET, "Left")

@@ -8,7 +8,7 @@ import pandas as pd
 import pytest
 
 import hatchkit as hk
-from hatchkit import report
+from hatchkit.pages import report
 from hatchkit.yearly.nameless import without_names
 
 #: Words that are nowhere but in names; each is put where a keeper could write it.

@@ -20,7 +20,7 @@ from hatchkit.records.logs.values import (
     to_celsius,
     unit_from_range,
 )
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
@@ -351,14 +351,14 @@ def _unit(values, raw, plan, channel, wishes, account):
     guess, sure = unit_from_range(values)
     if said and (said == guess or not sure):
         return said
-    mend = 'write temp_unit = "C" or "F" under [sensors] in season.toml'
+    fix = 'write temp_unit = "C" or "F" under [sensors] in season.toml'
     if said:
         account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
         account.say(
             "doubtful",
             f"{channel.name} is headed °{said} but its values can only be {'K' if guess == 'K' else '°' + guess}",
             f"read as {guess}",
-            mend,
+            fix,
             column=channel.name,
         )
     elif sure:
@@ -376,7 +376,7 @@ def _unit(values, raw, plan, channel, wishes, account):
             "doubtful",
             f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
             f"read as °{guess}",
-            mend,
+            fix,
             column=channel.name,
         )
     return guess

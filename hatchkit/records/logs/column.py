@@ -35,6 +35,7 @@ _TENTHS = re.compile(
 
 
 def column_of(head: Head, n: int, legend: dict) -> Column:
+    """The n-th column below a head, with what heading and legend say of it."""
     name = head.header[n] if head.header and n < len(head.header) else ""
     said = legend.get(name, "")
     name = (

@@ -107,7 +107,7 @@ def _records(whole) -> list:
 
 
 def _columns_side_by_side(whole: dict) -> list | None:
-    """{"time": [...], "temperature": [...]}"""
+    """Of the form {"time": [...], "temperature": [...]}."""
     tables = [value for value in whole.values() if isinstance(value, list) and value]
     if (
         tables
@@ -121,7 +121,7 @@ def _columns_side_by_side(whole: dict) -> list | None:
 
 
 def _named_rows(whole: dict) -> list | None:
-    """{"columns": ["time", ...], "values": [[...], ...]}"""
+    """Of the form {"columns": ["time", ...], "values": [[...], ...]}."""
     rows = [value for value in whole.values() if _plain_rows(value)]
     names = [
         value
@@ -134,7 +134,7 @@ def _named_rows(whole: dict) -> list | None:
 
 
 def _points(whole: dict) -> list | None:
-    """{"target": "box temperature", "datapoints": [[37.5, 1757628300], ...]}"""
+    """Of the form {"target": "box temperature", "datapoints": [[37.5, 1757628300], ...]}."""
     rows = [value for value in whole.values() if _plain_rows(value)]
     name = next((value for value in whole.values() if isinstance(value, str) and role_of(value)), None)
     if len(rows) != 1 or name is None or any(len(row) != 2 for row in rows[0]):
@@ -146,7 +146,7 @@ def _points(whole: dict) -> list | None:
 
 
 def _labelled_series(whole: dict) -> list | None:
-    """{"labels": [...], "datasets": [{"label": "Temperature", "data": [...]}]}"""
+    """Of the form {"labels": [...], "datasets": [{"label": "Temperature", "data": [...]}]}."""
     axes = [
         (name, value)
         for name, value in whole.items()
@@ -172,7 +172,7 @@ def _labelled_series(whole: dict) -> list | None:
 
 
 def _by_moment(whole: dict) -> list | None:
-    """{"1757628300": {"temp": 37.5}, ...}"""
+    """Of the form {"1757628300": {"temp": 37.5}, ...}."""
     if (
         len(whole) > 2
         and all(isinstance(value, dict) for value in whole.values())

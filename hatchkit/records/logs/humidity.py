@@ -6,7 +6,7 @@ import numpy as np
 
 from hatchkit.records import marks
 from hatchkit.records.logs import values
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 
 def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:

@@ -8,7 +8,7 @@ import pandas as pd
 
 from hatchkit.problems import problem
 from hatchkit.reference import contract
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 #: What a file tells of its readings; whose and of which year they are is said when seasons are joined.
 COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper", "season")]
@@ -103,7 +103,7 @@ def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
                         found=f"{many(int(clash.sum()), 'reading')} of {probe} against other values "
                         f"at the same time in {other['file'].iloc[0]}",
                         done='both kept and marked "repeated"',
-                        mend="take the wrong file out",
+                        fix="take the wrong file out",
                     )
                 )
                 part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))

@@ -44,9 +44,9 @@ class Account:
         return None if row is None else int(row) + self.shift + self.first_line
 
     def tell(self, said, *, row=None, column="") -> None:
-        """Add a problem row that `told` made: severity, found, done, mend and perhaps a line."""
-        severity, found, done, mend, *line = said
-        self.say(severity, found, done, mend, row=line[0] if line else row, column=column)
+        """Add a problem row that `told` made: severity, found, done, fix and perhaps a line."""
+        severity, found, done, fix, *line = said
+        self.say(severity, found, done, fix, row=line[0] if line else row, column=column)
 
     def ask(self, heading, taken, choices, rows_changed, code, **facts) -> None:
         """Add a question: what `heading` was taken for and what else it could be."""
@@ -71,17 +71,17 @@ class Account:
         self.questions.extend(other.questions)
         self.facts = {**self.facts, **other.facts}
 
-    def say(self, severity, found, done, mend="", *, row=None, column="") -> None:
+    def say(self, severity, found, done, fix="", *, row=None, column="") -> None:
         """Add a problem row that stands for no line of its own."""
         self.rows.append(
-            problem(severity, found=found, done=done, mend=mend, file=self.file, row=self._at(row), column=column)
+            problem(severity, found=found, done=done, fix=fix, file=self.file, row=self._at(row), column=column)
         )
 
     def clock(self, time) -> str:
         """A time (datetime64, UTC) as the person's wall clock shows it; "UTC" is added where no zone is known."""
         return local_minute(time, self.zone)
 
-    def count(self, kind, severity, number, done, mend="", *, first=None, example="") -> None:
+    def count(self, kind, severity, number, done, fix="", *, first=None, example="") -> None:
         """Account for `number` lines of one kind (for example "blank lines") with one problem row."""
         number = int(number)
         if not number:
@@ -92,7 +92,7 @@ class Account:
             words += f", the first in line {self._at(first)}"
         if example:
             words += f': "{example[:60]}"'
-        self.rows.append(problem(severity, found=words, done=done, mend=mend, file=self.file, row=self._at(first)))
+        self.rows.append(problem(severity, found=words, done=done, fix=fix, file=self.file, row=self._at(first)))
 
 
 def line_text(data: bytes, line: int) -> str:
@@ -153,7 +153,7 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
             "note" if why is None else "lost",
             len(rows),
             "left out",
-            "" if why is None else told.mend_date(why),
+            "" if why is None else told.fix_date(why),
             first=_line(head, rows),
             example=line_text(data, head.first + rows[0]),
         )

@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.marks import limit
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 _DAY = 86_400_000_000
 _HOUR = 3_600_000_000

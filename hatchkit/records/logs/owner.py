@@ -157,7 +157,7 @@ class Owners:
                             column=probe,
                             found=f"probe {probe} in {file}",
                             done=f"taken for incubator {name} by its {how}",
-                            mend=f'if not: [incubators.{_key(name)}] files = ["..."]',
+                            fix=f'if not: [incubators.{_key(name)}] files = ["..."]',
                         )
                     )
             lost = [probe for probe, (name, _) in owner.items() if name is None]

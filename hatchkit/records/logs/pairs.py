@@ -97,6 +97,7 @@ def _rest(column) -> tuple:
 
 
 def channels_of(measures: list) -> list:
+    """Columns of measures as channels: a temperature with the humidity that goes with it."""
     temps = [c for c in measures if c.role in ("temp", "value")]
     for column in list(temps[1:]):
         before = [t for t in temps if t.n < column.n]

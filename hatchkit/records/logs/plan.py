@@ -85,5 +85,6 @@ class Column:
 
     @property
     def numeric(self) -> bool:
+        """Whether at least half of the filled cells are numbers."""
         filled = [cell for cell in self.cells if cell]
         return bool(filled) and len(self.values) >= 0.5 * len(filled)

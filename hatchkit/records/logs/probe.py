@@ -7,7 +7,7 @@ import pandas as pd
 
 from hatchkit.records import marks
 from hatchkit.records.logs.order import file_order
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 _WHY = {
     "stuck": "without any change for hours",

@@ -187,7 +187,8 @@ def _source_of(stamp: str) -> dict:
 
 def _labelled_lines(data: bytes) -> bytes:
     """Lines that name their values as a table parted by tabs; what stands before the first name is the stamp."""
-    rows, keys = [], {}
+    rows: list[dict] = []
+    keys: dict = {}
     for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
         found = list(_PAIR.finditer(line)) if _labels(line) else []
         first = _labels(line)[0] if found else None

@@ -47,12 +47,6 @@ class Logs:
     files: pd.DataFrame = field(default_factory=lambda: pd.DataFrame(columns=FILES))
 
 
-def read_logs(folder, settings, batches, timezone, *, loose=()):
-    """Readings and problems of `read_all`."""
-    logs = read_all(folder, settings, batches, timezone, loose=loose)
-    return logs.readings, logs.problems
-
-
 def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> Logs:
     """Read every sensor file of a season folder.
 
@@ -92,7 +86,7 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
                     file=name,
                     found=f"{name} is a log and lies beside the table of batches",
                     done="read like the logs in the folder sensors",
-                    mend="put it into a folder named sensors",
+                    fix="put it into a folder named sensors",
                 )
             )
         if path.suffix.lower() in _NO_LOGS:
@@ -110,7 +104,7 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
                         file=name,
                         found=str(error),
                         done="left out",
-                        mend="export the log again as CSV, or take the file out of the folder sensors",
+                        fix="export the log again as CSV, or take the file out of the folder sensors",
                     )
                 )
         if account is None:

@@ -1,11 +1,11 @@
-"""How a log's reading is put in words: each function turns facts into severity, found, done, mend.
+"""How a log's reading is put in words: each function turns facts into severity, found, done, fix.
 
 The one place of the logs' sentences, so that they can be moved as a whole.
 """
 
 from __future__ import annotations
 
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 
 def shifted_heading() -> tuple:
@@ -193,7 +193,7 @@ _BAD_DATE = {
 }
 
 
-def mend_date(why: str) -> str:
+def fix_date(why: str) -> str:
     """How a line without a readable time is mended."""
     return "correct the date in the file" + (f": {_BAD_DATE[why]}" if why in _BAD_DATE else "")
 
@@ -210,7 +210,7 @@ def machine_guessed(file: str, name: str, how: str, key: str) -> dict:
     return dict(
         found=f"{file} names no incubator",
         done=f"taken for {name}, {_GUESSED[how]}",
-        mend=f'[incubators.{key}] files = ["{file}"]',
+        fix=f'[incubators.{key}] files = ["{file}"]',
     )
 
 
@@ -220,7 +220,7 @@ def machine_unknown(file: str, probes: list, stem: str, line: str) -> dict:
     return dict(
         found=f"{file} (probe {shown}) names no incubator of the season",
         done=f'kept as incubator "{stem}"',
-        mend=f"write in season.toml, with the right name: {line}",
+        fix=f"write in season.toml, with the right name: {line}",
     )
 
 
@@ -229,7 +229,7 @@ def not_a_log(name: str) -> dict:
     return dict(
         found=f"{name} is no text, workbook or archive",
         done="left out",
-        mend="take it out of the folder sensors, or export it as CSV",
+        fix="take it out of the folder sensors, or export it as CSV",
     )
 
 

@@ -25,7 +25,7 @@ def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
         offset, named = _summer(stamps, offset, words, wishes, account)
     if offset is not None and named is None:
         account.say("note", f"the file says its clock is {words}", "taken as its zone")
-        return stamps.local - np.timedelta64(int(offset * 1e6), "us")
+        return stamps.local - np.timedelta64(int(float(offset) * 1e6), "us")
     if named is None:
         account.say(
             "note",
@@ -36,8 +36,8 @@ def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
     utc, notes = zones.to_utc(stamps.local, named, put_right=wishes.answers.get(CLOCK) != PUT_RIGHT[1])
     if any("put right" in found for _, found, _, _ in notes):
         account.ask(CLOCK, PUT_RIGHT[0], PUT_RIGHT, len(utc), "log_clock")
-    for severity, found, done, mend in notes:
-        account.say(severity, found, done, mend)
+    for severity, found, done, fix in notes:
+        account.say(severity, found, done, fix)
     if stamps.offset is not None:
         given = np.isfinite(stamps.offset)
         utc = utc.copy()

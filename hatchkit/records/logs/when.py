@@ -49,11 +49,13 @@ def _clocks_differ(columns: list) -> bool:
 
 
 def usual_kind(column: Column) -> str:
+    """The kind of stamp that most cells of a column have, "" where none has one."""
     kinds = [kind_of(cell) for cell in column.cells if cell]
     return max(set(kinds), key=kinds.count) if kinds else ""
 
 
 def stamp_columns(columns: list, head: Head) -> Plan:
+    """Which columns say when, by what their cells look like and their headings say."""
     kinds = {c.n: usual_kind(c) for c in columns}
 
     def first(wanted, named):

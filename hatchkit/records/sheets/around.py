@@ -27,17 +27,29 @@ def fill_from_around(batches: pd.DataFrame, block, context) -> None:
     if "set_at" not in batches or batches["set_at"].isna().all():
         batches["set_at"] = pd.Series([read[text]["set_at"] for text in texts], dtype="datetime64[us]")
         batches["set_at_hour"] = False
+    counted = _counted(batches["section"])
+    if counted and not ("name" in batches and batches["name"].notna().any()):
+        batches["name"] = counted
+    of_rows = "name" in batches and batches["name"].notna().any()
     for name in ("incubator", "name"):
         if name in batches and batches[name].notna().any():
             continue
         found = [
-            read[text][name] if section or name == "incubator" else None
+            read[text][name] if section or name == "incubator" or read[text]["set_at"] is not pd.NaT else None
             for text, section in zip(texts, batches["section"], strict=True)
         ]
         if any(found):
             batches[name] = found
-    if "name" in batches and "pen" in batches and any(read[text]["name"] for text in texts):
+    if of_rows and "pen" in batches and any(read[text]["name"] for text in texts):
         _names_of_hatch(batches, texts, read)
+
+
+def _counted(sections) -> list[str] | None:
+    """Sections that one word and a running number name ("Card 21", "Card 22"), or None."""
+    found = [re.fullmatch(r"\W*([^\W\d][^\d]{1,23}?)\W*(\d{1,4})\W*", str(section)) for section in sections]
+    if len(found) < 2 or not all(found) or len({match[1].lower() for match in found}) > 1:
+        return None
+    return [match[0].strip() for match in found] if len({match[2] for match in found}) == len(found) else None
 
 
 def _names_of_hatch(batches: pd.DataFrame, texts, read) -> None:
@@ -49,6 +61,18 @@ def _names_of_hatch(batches: pd.DataFrame, texts, read) -> None:
         ]
 
 
+def _day_of_setting(text: str, hits, context):
+    """The date behind a word for setting, else the first not expected ("Hatch 2, due 3 May, set 12 April")."""
+    dated, end = [], 0
+    for hit in hits:
+        if hit.kind == "date" and not np.isnat(np.datetime64(hit.moment)):
+            dated.append((all_roles(tokens(text[end : hit.start], context.language)), pd.Timestamp(hit.moment)))
+            end = hit.end
+    plain = [moment for roles, moment in dated if roles & {"set"}]
+    plain += [moment for roles, moment in dated if not roles & {"expected"}]
+    return plain[0] if plain else pd.NaT
+
+
 def _said(text: str, context) -> dict:
     """set_at, incubator and name that a section line or title tells."""
     found = dict(set_at=pd.NaT, incubator=None, name=None)
@@ -58,10 +82,7 @@ def _said(text: str, context) -> dict:
     # "Hatch 1 - 03/03/2025": the number in front is no part of the date.
     whole = re.search(r"(?<!\d)\d{1,2}[./-]\d{1,2}[./-]\d{4}(?!\d)|(?<!\d)\d{4}-\d{2}-\d{2}(?!\d)", text)
     text_of_date = text[whole.start() :] if whole else text
-    for hit in times.find(text_of_date, context.day_first, year):
-        if hit.kind == "date" and not np.isnat(np.datetime64(hit.moment)):
-            found["set_at"] = pd.Timestamp(hit.moment)
-            break
+    found["set_at"] = _day_of_setting(text_of_date, times.find(text_of_date, context.day_first, year), context)
     words = tokens(text, context.language)
     for part in re.split(r"[,;:(]| - | – ", text):
         roles = all_roles(tokens(part, context.language))
@@ -78,7 +99,7 @@ def _said(text: str, context) -> dict:
                 if other.number is not None and other.number < 400
             ]
             if near:
-                match = re.match(r"\W*((?:[^\W\d_]+\.?\s+)?(?:n[r.o°º]*\s*)?\d+\.?(?:\s+[^\W\d_]+)?)", text)
+                match = re.match(r"\W*([^\W\d_]+\.?\s+(?:n[r.o°º]*\s*)?\d+|\d+\.?(?:\s+[^\W\d_]+)?)", text)
                 found["name"] = match[1].strip() if match else str(near[0].number)
                 break
     return found

@@ -14,8 +14,9 @@ import numpy as np
 
 from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.evidence import evidence
-from hatchkit.records.sheets.fields import COUNTS, ONCE, USUAL, Meaning
-from hatchkit.records.sheets.ledger import Account, Layout, account, layout_of
+from hatchkit.records.sheets.fields import COUNTS, DATES, ONCE, USUAL, Meaning
+from hatchkit.records.sheets.layout import Layout, layout_of
+from hatchkit.records.sheets.ledger import Account, account
 
 #: Readings tried for one table at most; sheets are small, and the likeliest come first.
 MOST_TRIED = 240
@@ -29,12 +30,16 @@ LACKS = -5.0
 
 @dataclass(frozen=True)
 class Rival:
-    """Another reading of one column: what it would be, how far below the best, rows in which the eggs add up."""
+    """Another reading of one column: what it would be, how far below the best, rows in which the eggs add up.
+
+    ``alike``: every batch keeps its numbers under it, so that there is nothing to ask.
+    """
 
     meaning: Meaning
     behind: float
     adds_up: int
     rows: int
+    alike: bool = False
 
 
 @dataclass
@@ -78,7 +83,7 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
         Fields without which a reading is of little use.
     """
     values = [column.values for column in columns]
-    everything = [np.array([count.code == "all" for count in column.counts], dtype=bool) for column in columns]
+    everything = [np.array([count.all_but for count in column.counts]) for column in columns]
     worked = _Worked(values, everything)
     tried: list[tuple[float, tuple, Layout, Account]] = []
     best = -np.inf
@@ -93,6 +98,8 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
         total, layout, result = scored
         tried.append((total, picks, layout, result))
         best = max(best, total)
+    if not tried:
+        tried += _one_by_one(choices, lambda chosen: _score(chosen, columns, worked, length, need))
     if not _plain(tried, choices):
         _near_the_best(tried, choices, lambda chosen: _score(chosen, columns, worked, length, need))
     tried.sort(key=lambda item: -item[0])
@@ -133,6 +140,20 @@ def _plain(tried: list, choices) -> bool:
     _, picks, _, result = max(tried, key=lambda item: item[0])
     adds_up, rows = _sums(result)
     return adds_up == rows > 0 and all(own[pick].weight > 0 for own, pick in zip(choices, picks, strict=True))
+
+
+def _one_by_one(choices, score) -> list:
+    """A joint reading to begin with where many columns would be the same thing: each takes the best that is free."""
+    picks = [next((i for i, own in enumerate(options) if own.field == "ignore"), 0) for options in choices]
+    best = None
+    for place in sorted(range(len(choices)), key=lambda place: -choices[place][0].weight):
+        for pick in range(len(choices[place])):
+            some = [*picks[:place], pick, *picks[place + 1 :]]
+            scored = score([own[number] for own, number in zip(choices, some, strict=True)])
+            if scored is not None:
+                picks, best = some, scored
+                break
+    return [] if best is None else [(best[0], tuple(picks), *best[1:])]
 
 
 def _near_the_best(tried: list, choices, score) -> None:
@@ -192,6 +213,8 @@ def _score(chosen, columns, worked, length, need):
     return weight + _context(chosen, columns) + score, layout, result
 
 
+#: Fields of which no account tells, though figures hang on them.
+_DATED = frozenset(DATES) | {"fate", "result"}
 _OF_LEDGER = frozenset(COUNTS) | {"look_at", "look_day", "fate", "weight"}
 
 
@@ -260,13 +283,23 @@ def _reading(tried, choices, columns) -> Reading:
         for other_total, other_picks, _, other in tried[1:]:
             reading = choices[place][other_picks[place]]
             if not _same(reading, meaning) and key_of(reading) not in mine:
-                mine[key_of(reading)] = Rival(reading, total - other_total, *_sums(other))
+                behind, dates = total - other_total, {reading.field, meaning.field} & _DATED
+                alike = behind < LIKELY and not dates and _told(result) == _told(other)
+                mine[key_of(reading)] = Rival(reading, behind, *_sums(other), alike)
         ranked = sorted(mine.values(), key=lambda rival: rival.behind)
         rivals.append([rival for rival in ranked if rival.behind < RIVAL][:4])
         margins.append(ranked[0].behind if ranked else RIVAL * 2)
     adds_up, rows = _sums(result)
     over = int(((result.rest < 0) | result.broken).sum())
     return Reading(chosen, margins, rivals, layout, adds_up, over, rows, total)
+
+
+def _told(result: Account) -> tuple:
+    """What an account tells of every batch: its ends, and its losses look by look."""
+    ends = (result.set, result.hatched, result.dis, result.pipped, result.removed)
+    found = [(name, look[name]) for look in result.looks for name in ("clear", "dead", "removed")]
+    losses = [[(name, counts[i]) for name, counts in found if counts[i] > 0] for i in range(len(result.set))]
+    return tuple(np.nan_to_num(values, nan=-1.0).tolist() for values in ends), losses
 
 
 def _sums(result: Account) -> tuple[int, int]:

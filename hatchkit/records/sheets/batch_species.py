@@ -72,7 +72,7 @@ def _explained_words(table: pd.DataFrame):
 def _each_once(table: pd.DataFrame, read) -> list:
     """`read` of each row, worked out once for rows that tell the same of their bird."""
     told = [
-        table[name].astype(str).tolist()
+        table[name].tolist()
         for name in ("species_text", "breed", "section", "pen", "notes", "sheet", "titles")
         if name in table
     ]

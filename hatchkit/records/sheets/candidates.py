@@ -22,6 +22,8 @@ _NO_EGGS = frozenset(
 MOST_MACHINES = 12
 #: Clears are told apart at the first look, by this day (common practice, no source: hens' day 7, geese's day 10).
 FIRST_LOOK_BY = 12
+#: Nobody sees anything in an egg before this day, and no bird sits longer than the other.
+FIRST_DAY, LAST_DAY = 3, 45
 #: What a plain heading keeps where none of its cells can be read so.
 AGAINST_VALUES = -0.5
 
@@ -110,7 +112,7 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
             return None
         weight += 0.5 if name != "date" else 0.0
     elif name == "look_day":
-        if column.share_count < 0.5 or np.nanmax(np.append(column.values, 0)) > 45:
+        if column.share_count < 0.5 or not _are_days(column.values, meaning.look.day):
             return None
     elif name == "fate":
         if column.share_fate < 0.6:
@@ -169,6 +171,14 @@ def _with_values(meaning: Meaning, column) -> Meaning | None:
     return replace(meaning, weight=weight)
 
 
+def _are_days(values, named: int | None) -> bool:
+    """Whether numbers can be the days on which eggs were looked at; beside a day that the heading names, near it."""
+    days = values[~np.isnan(values)]
+    if not len(days) or np.median(days) < FIRST_DAY or days.max() > LAST_DAY:
+        return False
+    return named is None or bool(np.abs(days - named).max() <= 3)
+
+
 def tells_steps(column) -> bool:
     """Whether a column names steps of the work rather than what became of single eggs."""
     return (
@@ -222,7 +232,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
         ]
     elif column.birds >= 0.6:
         found += [Meaning("breed", weight=USUAL + 0.5 * step)]
-    elif tells_steps(column):
+    elif tells_steps(column) and not _numbered(column):
         found += [Meaning("what", weight=USUAL)]
     elif column.share_fate >= 0.7 and column.share_text > 0.7 and column.mean_length < 25:
         found += [Meaning("fate", weight=POSSIBLE)]

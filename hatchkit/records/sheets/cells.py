@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import cache
 
-from hatchkit.records.sheets.lexicon import Token, cell_words, tokens
+from hatchkit.records.sheets.amounts import dozens_counted, excepted
+from hatchkit.records.sheets.lexicon import Token, all_roles, cell_words, tokens
 from hatchkit.records.words import plain
 
 #: A count of eggs above this is no count of a keeper's batch.
@@ -38,6 +39,9 @@ CLASSES = frozenset(
     }
 )
 
+#: Eggs that are no part of the number they are added to.
+_APART = frozenset({"rotten", "cracked", "removed", "dead", "clear", "pipped", "shell", "unhatched"})
+
 _ABOUT = re.compile(
     r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
     r"ok\.?|omkring|kb\.?)\s*(?=\d)"
@@ -47,6 +51,9 @@ _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
 #: "15 of 24": fifteen.
 _PART_OF = re.compile(r"(?<![\d.,/])(\d+)\s+(?:out of|of|von|sur|van|de|su|di|z|av|af)\s+(\d+)(?![\d.,/])")
+_AND = dict(
+    en="and", de="und", fr="et", nl="en", es="y|e", it="e|ed", pt="e", pl="i|oraz", cs="a|i", sv="och", da="og", hu="es"
+)  # fmt: skip
 _MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
 
 
@@ -73,19 +80,27 @@ class Count:
         What the words beside the number say.
     whole : int or None
         The 24 of "15 of 24".
+    short : int
+        The 2 of "all but 2".
     """
 
     value: int | None
     code: str = ""
     mentions: tuple = field(default=())
     whole: int | None = None
+    short: int = 0
+
+    @property
+    def all_but(self) -> float:
+        """How many are no part of "all"; NaN where the cell does not say so."""
+        return float(self.short) if self.code == "all" else math.nan
 
 
 def is_empty(cell) -> bool:
     """Nothing, blanks only, or not a number."""
     if isinstance(cell, str):
         return not cell or cell.isspace()
-    return cell is None or (isinstance(cell, float) and math.isnan(cell))
+    return cell is None or cell != cell
 
 
 def is_number(cell) -> bool:
@@ -133,7 +148,7 @@ def _plain_number(cell) -> Count:
 
 @cache
 def _count_text(cell: str, language) -> Count:
-    text = plain(cell)[:300]
+    text = plain(cell.replace("½", " 1/2"))[:300]
     if text in cell_words("unknown") and text != "x":
         return Count(None, "unknown")
     if text in cell_words("zero") or text in ("0", "-0"):
@@ -143,7 +158,7 @@ def _count_text(cell: str, language) -> Count:
     if text.endswith("%") or "percent" in text:
         return Count(None, "percent")
     about = bool(_ABOUT.match(text))
-    text = _ABOUT.sub("", text)
+    text = dozens_counted(_ABOUT.sub("", text), language)
     if re.fullmatch(r"[+-]?\d{1,9}(?:[.,]0*)?", text):
         number = int(float(text.replace(",", ".")))
         return _in_bounds(number, "about" if about else "")
@@ -183,6 +198,9 @@ def _with_words(text: str, about: bool, language) -> Count:
             return Count(None, "range")
         number = int(re.sub(r"\D", "", match[1])) + int(match[2] or 0)
         found = mentions(rest, language)
+        if match[2] and (apart := mentions(f"{match[2]} {rest}", language)) and apart[0].roles <= _APART:
+            # "5 + 1 cracked" counts five of its own kind and one of another.
+            number, found = number - int(match[2]), apart
         return Count(
             _in_bounds(number, "").value,
             "unsure" if rest.startswith("?") else "about" if about else "remark" if re.search(r"[a-z]", rest) else "",
@@ -201,7 +219,7 @@ def _with_words(text: str, about: bool, language) -> Count:
     if first in cell_words("zero") and len(text.split()) <= 4:
         return Count(0, "remark", tuple(mentions(text, language)))
     if first in cell_words("all"):
-        return Count(None, "all", tuple(mentions(text, language)))
+        return Count(None, "all", tuple(mentions(text, language)), short=excepted(text, language))
     found = mentions(text, language)
     if len(found) == 1 and len(text.split()) <= 4 and found[0].count <= MOST_EGGS:
         return Count(found[0].count, "remark")
@@ -243,19 +261,24 @@ def mentions(text: str, language: str | None = None) -> tuple[Mention, ...]:
         In order; ``within`` is set where the text says that they are part of what stands before ("of which").
     """
     found = []
-    spelt = plain(str(text))[:600]
+    spelt = dozens_counted(plain(str(text))[:600], language)
     # A sum counts eggs: "10+2 next day" names no day.
     spelt = re.sub(r"(\d+)\s*\+\s*(\d+)", lambda sums: f"{int(sums[1][:6]) + int(sums[2][:6])} eggs", spelt)
     spelt = _PART_OF.sub(lambda of: of[1] if int(of[1][:6]) <= int(of[2][:6]) else of[0], spelt)
-    within = False
-    for clause in re.split(
-        r"[;,]|\.(?=\s|$)|\(|\)|\band\b|\bund\b|\bet\b|\ben\b|\be\b|\by\b|\bi\b|\ba\b|\boch\b|\bog\b|\bes\b", spelt
-    ):
+    within, before = False, frozenset()
+    words = "|".join(word for name, word in _AND.items() if language is None or name in (language, "en"))
+    for clause in re.split(rf"(?:([;,()]|\.(?=\s|$))|\b(?:{words})\b)", spelt):
+        if clause is None or clause in (";", ",", "(", ")", "."):
+            before = before if clause is None else frozenset()
+            continue
         parts = [
             token
             for token in tokens(clause, language)
             if token.number is not None or token.roles & (CLASSES | {"ofwhich", "day", "egg", "not", "zero"})
         ]
+        if before and parts and parts[0].number is None:
+            parts[0] = replace(parts[0], roles=parts[0].roles | before)  # "pipped and dead 1" counts one egg
+        before = all_roles(parts) & CLASSES if all(token.number is None for token in parts) else frozenset()
         within = within or any("ofwhich" in token.roles for token in parts)
         found += _pairs(parts, within)
     return tuple(found)

@@ -2,7 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
+
+#: Words of a look from which eggs were taken out, where none says why.
+_OUT = frozenset("out day candle first second third egg".split())
 
 
 def by_class(roles: frozenset, look: Look) -> list[Meaning]:
@@ -40,7 +45,8 @@ def by_class(roles: frozenset, look: Look) -> list[Meaning]:
         if has("hatched") and not roles & {"not", "dead", "out"}:
             return [Meaning("pipped", weight=WEAK)]
         return [Meaning("pipped", Look(), PLAIN, within)]
-    if has("shell"):
+    if has("shell") or has("dead") and has("stretch"):
+        # "Died in the hatcher" is of the days after the move, and no look on its day.
         return [Meaning("dis", Look(), PLAIN, within), Meaning("dead", look, WEAK)]
     if has("malpos"):
         return [Meaning("malpos", weight=PLAIN, within=True)]
@@ -77,6 +83,14 @@ def _opened(roles) -> list[Meaning]:
 
 
 def _losses(roles, look: Look, within: bool) -> list[Meaning]:
+    if "left" in roles and roles & {"clear", "dead"} and roles & {"removed", "out"}:
+        # "Left (clears out)": the loss is told to say why fewer are left.
+        losses = _of_class(roles - {"left", "removed", "out"}, look, within)
+        return [Meaning("left", look, PLAIN), *(replace(loss, weight=loss.weight - 1.5) for loss in losses)]
+    return _of_class(roles, look, within)
+
+
+def _of_class(roles, look: Look, within: bool) -> list[Meaning]:
     has = roles.__contains__
     if has("not") and has("fertile"):
         return [Meaning("clear", look, PLAIN)]
@@ -84,6 +98,8 @@ def _losses(roles, look: Look, within: bool) -> list[Meaning]:
         return [Meaning("clear", look, POSSIBLE), Meaning("dead", look, POSSIBLE)]
     if has("clear"):
         return [Meaning("clear", look, PLAIN, within)]
+    if "bad" in roles and (look or "candle" in roles):
+        return [Meaning("dead", look, PLAIN, within), Meaning("removed", look, POSSIBLE, within)]
     if roles & {"rotten", "cracked", "removed"} and not roles & {"dead", "hatched"}:
         several = len(roles & {"rotten", "cracked", "removed"}) > 1
         field = "removed" if several or has("removed") else "rotten" if has("rotten") else "cracked"
@@ -107,6 +123,9 @@ def _losses(roles, look: Look, within: bool) -> list[Meaning]:
         if not look:
             found.append(Meaning("unhatched", weight=POSSIBLE))
         return found
+    if has("out") and look and not look.transfer and roles <= _OUT:
+        # "D7 out" was taken out, clear or dead: the sums or the person tell which.
+        return [Meaning("dead", look, POSSIBLE), Meaning("clear", look, POSSIBLE)]
     if roles == {"out"}:
         return [Meaning("hatched", weight=USUAL), Meaning("hatch_at", weight=POSSIBLE)]
     if roles & {"hatched", "chicks"} or has("hatch") and has("number") and not has("batch"):
@@ -126,7 +145,9 @@ def _dead(roles, look: Look, within: bool) -> list[Meaning]:
         return [Meaning("dead", Look(order=1), PLAIN, within), Meaning("broken_early", weight=WEAK)]
     if has("mid") and not look:
         return [Meaning("dead", Look(order=2), PLAIN, within), Meaning("broken_mid", weight=WEAK)]
-    return [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
+    found = [Meaning("dead", look, PLAIN, within), Meaning("dis", weight=0.0 if not look else WEAK)]
+    # "Addled/cracked" beside the dead of the same look are the eggs that were taken out.
+    return found + [Meaning("removed", look, USUAL)] * bool(roles & {"rotten", "cracked", "removed"})
 
 
 def ends_of_hatch(roles) -> list[Meaning]:

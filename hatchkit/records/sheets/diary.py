@@ -9,15 +9,21 @@ from dataclasses import replace
 import numpy as np
 import pandas as pd
 
+from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
-from hatchkit.records.sheets.entries import Entry, add_mention
+from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.logsheet import batches_of
 from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
+from hatchkit.records.words import plain
 
+#: What may have become of "the rest".
+_LOST = frozenset({"clear", "dead", "dis", "pipped", "removed"})
+#: Letters that two words share at their beginning if they are forms of one word.
+STEM = 5
 #: Numbers that count no eggs: hours, degrees, money, lengths.
 _OTHER_NUMBERS = re.compile(
     r"\d+(?:[.,]\d+)?\s*(?:min(?:s|ut\w*)?|h|hrs?|hours?|horas?|heures?|std\.?|stunden?|uur|uren|or[ea]|godz\w*|hodin\w*|"
@@ -33,7 +39,21 @@ _STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
 
 def read_diary(block, context: Context) -> Part:
     """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
-    return batches_of(block, entries_of(block, context), context, [])
+    entries = entries_of(block, context)
+    told = [entry for entry in entries if entry.counts or not entry.loose]
+    part = batches_of(replace(block, skipped=[]), told, context, [])
+    for name, rest in zip(part.batches.get("name", []), part.batches.get("rest", []), strict=True):
+        if rest == rest and rest and rest > 0:
+            _close(int(rest), [entry for entry in entries if entry.batch == name])
+    return batches_of(block, [entry for entry in entries if entry.counts or not entry.loose], context, [])
+
+
+def _close(rest: int, entries: list[Entry]) -> None:
+    """Take the one loose number that is just what a batch lacks, or what is said of the rest; of two fits, none."""
+    fits = [(entry, kind) for entry in entries for count, kind in entry.loose if count in (rest, None)]
+    if len(fits) == 1:
+        entry, kind = fits[0]
+        entry.counts = {**entry.counts, kind: entry.counts.get(kind, 0) + rest}
 
 
 def without_unclear(item, part: Part) -> tuple[Part | None, list[dict]]:
@@ -86,11 +106,13 @@ def entries_of(block, context) -> list[Entry]:
             continue
         before, mine = None, name or next((m for m in re.findall(_LETTER, text) if m in letters), None)
         for sentence in _parts(text, opened, letters):
-            entry = _entry(row, at, sentence, context) if at is not None or not dated else None
+            first = (name or label) not in {None, *(batch["name"] for batch in opened)}
+            entry = _entry(row, at, sentence, context, first) if at is not None or not dated else None
             if entry is None:
                 continue
             own = name or next((m for m in re.findall(_LETTER, sentence) if m in letters), None)
-            _give_batch(entry, sentence, opened, label, before, own or (mine if before is None else None))
+            own = own or (mine if before is None else None)
+            _give_batch(entry, sentence, opened, label, before, own, column=name is not None and not first)
             before = entry.batch
             found.append(entry)
     return found
@@ -150,7 +172,8 @@ def _heading(text: str, day, context) -> str | None:
     )
 
 
-def _entry(row: int, at, sentence: str, context) -> Entry | None:
+def _entry(row: int, at, sentence: str, context, first: bool = False) -> Entry | None:
+    """What a sentence tells; the `first` of a batch that a column names is of its setting."""
     if not sentence.strip():
         return None
     sentence = _OTHER_NUMBERS.sub(" ", sentence)
@@ -165,6 +188,7 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
     if head and any(token.roles & {"batch", "hatch", "set"} for token in tokens(head[1], context.language)):
         bare = bare[head.end() :]  # "Batch 1: ..." counts no egg
     bare = re.sub(r"^\s*[A-Z]\s*(?=:)|^\s*[A-Z]\s+(?=d\s?\d)", "", bare)  # the batch's letter is no word
+    bare = dozens_counted(plain(bare), context.language)
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = all_roles(found)
@@ -176,7 +200,7 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
             add_mention(entry, mention, remark=False)
     lost = entry.counts.keys() & {"clear", "dead", "hatched", "pipped", "dis"}
     starts = (
-        "set" in roles
+        (first or "set" in roles)
         and not lost
         or bool(found)
         and "set" in found[0].roles
@@ -203,20 +227,45 @@ def _entry(row: int, at, sentence: str, context) -> Entry | None:
         moved = _moved(found, entry.counts)
         if moved is not None:
             entry.counts["left"] = moved
-    if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"}:
+    entry.loose = _loose(entry, found)
+    if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"} and not entry.loose:
         return None
     return entry
 
 
-def _moved(found, counts: dict) -> int | None:
-    """The eggs that went on in a sentence of the move ("Lockdown, 23 in"): the one number that no class claims."""
-    numbers = [
-        token.number
+def _numbers(found) -> list[tuple[int, int]]:
+    """Place and value of the numbers among tokens that count no days."""
+    return [
+        (place, token.number)
         for place, token in enumerate(found)
         if token.number is not None
         and not token.roles - {"word number"}
         and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
     ]
+
+
+def _loose(entry: Entry, found) -> list[tuple[int, str | None]]:
+    """Numbers that no class claims, with the class that the sentence names; in a sentence of the hatch, chicks."""
+    numbers = [number for _, number in _numbers(found) if number > 0]
+    hatching = step_of(entry) == "hatch"
+    for name, count in (*entry.counts.items(), *entry.within.items()):
+        if count in numbers and not (hatching and name == "left"):  # "one egg was left, dead in shell"
+            numbers.remove(count)
+    kind = class_of(entry.roles & CLASSES)
+    if hatching and "hatched" not in entry.counts and kind in (None, *entry.counts):
+        kind = "hatched"
+    elif kind in (*entry.counts, "left", "eggs_set"):
+        kind = None
+    # "The rest dead in shell"; but "the other three" are three.
+    places = [place for place, token in enumerate(found) if "others" in token.roles]
+    counted = any(token.number is not None for place in places for token in found[place + 1 : place + 3])
+    rest = None if places and not counted and kind in _LOST else 0
+    return [(number, kind) for number in [*numbers, rest] if kind and number != 0]
+
+
+def _moved(found, counts: dict) -> int | None:
+    """The eggs that went on in a sentence of the move ("Lockdown, 23 in"): the one number that no class claims."""
+    numbers = [number for _, number in _numbers(found)]
     for count in counts.values():
         if count in numbers:
             numbers.remove(count)
@@ -225,13 +274,7 @@ def _moved(found, counts: dict) -> int | None:
 
 def _eggs_set(found) -> int | None:
     """The number of eggs in a sentence of setting: the one before the eggs, else the first that is no day."""
-    numbers = [
-        (place, token.number)
-        for place, token in enumerate(found)
-        if token.number is not None
-        and not token.roles - {"word number"}
-        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
-    ]
+    numbers = _numbers(found)
     if not numbers:
         return None
     before = [number for place, number in numbers if any("egg" in token.roles for token in found[place : place + 5])]
@@ -242,6 +285,12 @@ def _eggs_set(found) -> int | None:
 
 def _words(sentence: str) -> frozenset:
     return frozenset(word for word in cut(sentence) if len(word) > 3 and not word.isdigit())
+
+
+def _alike(one: str, other: str) -> bool:
+    """Whether two words are one but for what ends them ("Sundheimern", "Laufenteneier")."""
+    short = min(len(one), len(other))
+    return one == other or short >= STEM and one[: max(STEM, short - 2)] == other[: max(STEM, short - 2)]
 
 
 def _name_in(sentence: str, opened: list) -> str | None:
@@ -265,13 +314,13 @@ def _name_in(sentence: str, opened: list) -> str | None:
     return first[1] if first else None
 
 
-def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before: str | None, own=None) -> None:
+def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before, own=None, column=False) -> None:
     """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird.
 
     `before` is the batch of which the same line spoke last, `own` what a column or a letter in the line names.
     """
     named = own or _name_in(sentence, opened)
-    if own is not None and own in {batch["name"] for batch in opened}:
+    if own is not None and (column or own in {batch["name"] for batch in opened}):
         entry.batch = own
         return
     birds = frozenset(species_in(sentence))
@@ -291,7 +340,9 @@ def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, be
 
     def likeness(place):
         batch = opened[place]
-        score = len(words & batch["words"]) + 2.0 * bool(birds & batch["birds"])
+        score = sum(any(_alike(word, other) for other in batch["words"]) for word in words) + 2.0 * bool(
+            birds & batch["birds"]
+        )
         score -= 1.5 * bool(birds and batch["birds"] and not birds & batch["birds"])
         ended = batch.get("ended")
         score -= 3.0 * (ended is not None and entry.at is not None and (entry.at - ended).days > 4)

@@ -7,7 +7,8 @@ from hatchkit.records.sheets.fields import Look
 
 #: A fate as the outcome of an egg.
 _IN_SHELL = ("dead", "dead_in_shell", "infertile", "clear", "pipped_dead")
-_AT_END = {"dead_in_shell": "dead", "alive": None}
+_AT_END = {"dead_in_shell": "dead", "alive": None, "out": "hatched"}
+_AT_LOOK = {"infertile": "clear", "dead_in_shell": "dead", "out": "removed"}
 #: Days on which eggs of one list came out; more are the ages of the embryos.
 MOST_DAYS = 7
 
@@ -58,7 +59,8 @@ def fate_of_egg(said: tuple, looks, ends: set) -> tuple[list, str | None, str | 
     for number, fate in enumerate(said[:-1]):
         if fate is None or gone:
             continue
-        state = {"infertile": "clear", "dead_in_shell": "dead"}.get(fate.fate, fate.fate)
+        said_so = "hatched" if fate.fate == "out" and number in ends else fate.fate
+        state = _AT_LOOK.get(said_so, said_so)
         if state in ("alive", "clear", "dead", "removed") and number not in ends:
             at_look[number] = state
             gone = state != "alive"

@@ -13,7 +13,6 @@ from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.eggfates import fate_of_egg, look_list
 from hatchkit.records.sheets.fatewords import fate_of
-from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
@@ -33,7 +32,9 @@ def read_eggs(block, chosen, context: Context) -> Part:
     """
     n, odd = len(block.rows), []
     columns = block.columns
-    frame, fates, result, days = {}, [], None, None
+    frame: dict = {}
+    fates, result, days, out_at = [], None, None, None
+    dated = any(meaning is not None and meaning.field == "set_at" for meaning in chosen)
     for place, meaning in enumerate(chosen):
         if meaning is None:
             continue
@@ -42,6 +43,8 @@ def read_eggs(block, chosen, context: Context) -> Part:
         odd.append(mark)
         if name in TEXT_FIELDS and name != "tray":
             frame[TEXT_FIELDS[name]] = typed.texts(cells)
+        elif name == "date" and dated:
+            out_at = typed.times(cells, block.rows, context.day_first, context.year, mark)[0]
         elif name in TIME_FIELDS:
             target = TIME_FIELDS[name]
             frame[target], frame[f"{target}_hour"] = typed.times(
@@ -63,16 +66,18 @@ def read_eggs(block, chosen, context: Context) -> Part:
             days = typed.counts(cells, block.rows, context.language, mark).values
         elif name == "notes":
             frame["notes"] = typed.texts(cells)
+    if out_at is not None:
+        days = (out_at - frame["set_at"]) / np.timedelta64(1, "D")
     if result is not None and days is not None:
-        result = [
-            replace(fate, look=Look(int(day))) if fate is not None and fate.look.day is None and day == day else fate
-            for fate, day in zip(result, days, strict=True)
-        ]
+        of = pd.DataFrame({name: frame[name] for name in ("name", "set_at") if name in frame}, index=range(n))
+        result = _on_days(result, days, list(of.itertuples(index=False, name=None)))
     weights = frame.pop("weights", {})
     eggs = pd.DataFrame(frame, index=range(n))
     alone = "set_at" not in frame and "name" not in frame
     eggs["section"] = [section or (block.titles[-1] if block.titles and alone else "") for section in block.sections]
     eggs["sheet_row"] = block.rows
+    if "name" not in eggs and {"egg", "set_at"} <= set(eggs):
+        _named_by_codes(eggs)
     said = np.array(
         [
             any(found[i] is not None for _, found in fates) or result is not None and result[i] is not None
@@ -89,6 +94,29 @@ def read_eggs(block, chosen, context: Context) -> Part:
     result = [result[i] for i in kept] if result is not None else [None] * len(kept)
     weights = {day: grams[kept] for day, grams in weights.items()}
     return _grouped(block, eggs, fates, result, weights, odd, context)
+
+
+def _on_days(result: list, days, batch_of: list) -> list:
+    """The results with the day on which each egg came out; dead from a batch's first chick on are dead in shell."""
+    first: dict = {}
+    for fate, day, batch in zip(result, days, batch_of, strict=True):
+        if fate is not None and fate.fate == "hatched" and day == day:
+            first[batch] = min(day, first.get(batch, day))
+    return [
+        fate
+        if fate is None or fate.look.day is not None or day != day or day >= first.get(batch, np.inf)
+        else replace(fate, look=replace(fate.look, day=int(day)))
+        for fate, day, batch in zip(result, days, batch_of, strict=True)
+    ]
+
+
+def _named_by_codes(eggs: pd.DataFrame) -> None:
+    """What the codes of all eggs of one setting begin with ("P-01", "P-02") is the batch's name."""
+    letters = eggs["egg"].astype(str).str.extract(r"^\s*([^\W\d_]+)[-. /]*\d+\s*$")[0]
+    pairs = pd.DataFrame({"letters": letters, "set_at": eggs["set_at"]}).drop_duplicates()
+    if letters.notna().all() and pairs["set_at"].notna().all() and len(pairs) == pairs["set_at"].nunique() > 1:
+        if len(pairs) == letters.nunique():
+            eggs["name"] = letters
 
 
 def _letters_counted(cells) -> list:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Any
 
 from hatchkit.records.sheets.cells import Mention
 from hatchkit.records.sheets.fields import Look
@@ -30,10 +31,13 @@ _CLASS = (
 
 @dataclass
 class Entry:
-    """One line of a log or diary."""
+    """One line of a log or diary.
+
+    `loose` are numbers of which no word beside them says what they count, each with the class that the sentence names.
+    """
 
     row: int
-    at: object = None
+    at: Any = None
     batch: str | None = None
     roles: frozenset = frozenset()
     look: Look = Look()
@@ -41,6 +45,7 @@ class Entry:
     within: dict = field(default_factory=dict)
     text: str = ""
     fields: dict = field(default_factory=dict)
+    loose: list = field(default_factory=list)
 
     @property
     def looks_again(self) -> bool:
@@ -62,6 +67,7 @@ def class_of(roles: frozenset) -> str | None:
 
 
 def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
+    """Book a count told in words to an entry, in the class that its words mean."""
     kind = class_of(mention.roles)
     if kind is None or mention.roles & {"weak", "fresh"}:
         return

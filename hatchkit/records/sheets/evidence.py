@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.records.sheets.ledger import Account, Layout
+from hatchkit.records.sheets.layout import Layout
+from hatchkit.records.sheets.ledger import Account
 
 #: Natural log of odds for a reading, per row: the eggs add up where they could have failed to; they add up because a
 #: loss was worked out; some are missing though the end was counted; some are missing; more eggs than were set.
 ROW_ADDS_UP, ROW_DERIVED, ROW_SHORT_OF_END, ROW_SHORT, ROW_OVER = 2.0, 0.4, -0.8, -0.2, -3.0
 #: A keeper miscounts by an egg or two: that speaks less against a reading.
 ROW_OVER_BY_FEW, FEW = -1.0, 2
+#: For each look whose eggs left are written: they are what the losses leave; they lie between those before and after.
+LOOK_CLOSES, LOOK_BETWEEN = 1.0, 0.7
 #: Rows beyond this many say nothing new.
 MOST_ROWS = 8
 
@@ -31,5 +34,9 @@ def evidence(result: Account, layout: Layout) -> float:
             ROW_SHORT_OF_END if ended else ROW_SHORT,
         ),
     )
-    score = np.where(np.isnan(result.hatched) & ~over, 0.0, score)[usable]
+    score = np.where(np.isnan(result.hatched) & ~over, 0.0, score)
+    for look in result.looks:
+        between = look["derived"] & ~np.isnan(result.hatched)
+        score = score + np.where(over, 0.0, LOOK_CLOSES * look["closes"] + LOOK_BETWEEN * between)
+    score = score[usable]
     return float(score.mean() * min(len(score), MOST_ROWS))

@@ -29,6 +29,8 @@ _HEADING = {
 MOST_LETTERS = 12
 #: Rows whose remarks must tell of their looks before they are taken for counts.
 LEAST_COURSES = 2
+#: Cells of a long column from which it is seen whether they count.
+SAMPLE = 400
 _LOSSES = frozenset({"clear", "dead", "shell", "pipped", "hatched", "chicks", "left", "unhatched", "fertile"})
 _ENDS = frozenset({"left", "unhatched", "result", "hatch", "hatched", "opened", "chicks", "shell"})
 
@@ -87,9 +89,11 @@ def expanded(block: Block, language: str | None) -> Block:
 def _told_in_counts(block: Block, language: str | None) -> bool:
     """Whether a column of numbers counts what became of the eggs."""
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
-        full = [cell for cell in cells if not is_empty(cell)]
+        if not _roles(f"{group} {heading}", language) & _LOSSES:
+            continue
+        full = [cell for cell in cells[:SAMPLE] if not is_empty(cell)]
         numbers = sum(_counted(cell, language) for cell in full if isinstance(cell, (int, float, str)))
-        if numbers > 0.6 * len(full) and _roles(f"{group} {heading}", language) & _LOSSES:
+        if numbers > 0.6 * len(full):
             return True
     return False
 
@@ -170,7 +174,15 @@ def _classes(heading: str, group: str, cells, language) -> list[str]:
         several += len(kinds) > 1
         for kind in kinds:
             found[kind] = found.get(kind, 0) + 1
-    told = sum(bool(mentions(cell, language)) or _zero(cell) or _counted(cell, language) for cell in words)
+    look = roles & {"candle", "transfer", "first", "second", "third"}
+    told = sum(
+        bool(mentions(cell, language))
+        or _zero(cell)
+        or _counted(cell, language)
+        or bool(look)
+        and _quiet(cell, language)
+        for cell in words
+    )
     if not found or told < 0.5 * len(words):
         return []
     if not several and (
@@ -187,7 +199,13 @@ def _zero(cell: str) -> bool:
     return text in cell_words("zero") or text in cell_words("unknown")
 
 
-def _counted(cell: str, language) -> bool:
+def _quiet(cell: str, language) -> bool:
+    """Whether words beside a look tell of no loss and no number ("all looking good")."""
+    found = tokens(cell, language)
+    return not all_roles(found) & _LOSSES and all(token.number is None for token in found)
+
+
+def _counted(cell, language) -> bool:
     return count_of(cell, language).value is not None
 
 

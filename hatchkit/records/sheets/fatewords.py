@@ -7,7 +7,7 @@ from functools import cache
 
 from hatchkit.records.sheets.cells import text_of
 from hatchkit.records.sheets.fields import Look
-from hatchkit.records.sheets.lexicon import all_roles, cell_words, tokens
+from hatchkit.records.sheets.lexicon import all_roles, cell_words, tokens, without_negated
 from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.words import plain
 
@@ -19,7 +19,8 @@ OWN = {"alive", "clear", "dead", "removed", "hatched", "culled", "pipped_dead", 
 class Fate:
     """What a cell says of one egg.
 
-    fate: alive, clear, infertile, dead, dead_in_shell, pipped_dead, hatched, culled or removed.
+    fate: alive, clear, infertile, dead, dead_in_shell, pipped_dead, hatched, culled, removed or out (of the shell at
+    the hatch, of the machine before it).
     """
 
     fate: str
@@ -45,7 +46,7 @@ def fate_of(cell, language: str | None) -> Fate | None:
         return None
     if text in ("x", "+", "v", "✓", "√", "1", "*"):
         return Fate("alive") if text in ("+", "v", "✓", "√") else None
-    found = list(tokens(str(cell), language))
+    found = without_negated(list(tokens(str(cell), language)))
     # A word that only looks like a known one says nothing beside known ones.
     sure = [token for token in found if not token.guessed]
     found = sure if _from_roles(all_roles(sure)) else found
@@ -57,6 +58,8 @@ def fate_of(cell, language: str | None) -> Fate | None:
 def _from_roles(roles: frozenset) -> str | None:
     has = roles.__contains__
     negated = has("not")
+    if has("incubator") and has("out"):
+        return None  # "out of the machine" says where an egg is, not what became of it
     if has("pipped") and not (has("hatched") and not negated and not has("dead")):
         return "pipped_dead"
     if has("shell") or has("unhatched") or negated and roles & {"hatched", "hatch", "out"}:
@@ -77,4 +80,6 @@ def _from_roles(roles: frozenset) -> str | None:
         return "alive"
     if roles & {"weak"}:
         return "hatched"
+    if has("out"):
+        return "out"
     return None

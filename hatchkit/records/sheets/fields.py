@@ -114,6 +114,14 @@ class Look:
     order: int | None = None
     transfer: bool = False
 
+    def within(self, other: Look) -> Look:
+        """The look with what `other`, which spans it, says of its day and order."""
+        return Look(
+            other.day if self.day is None else self.day,
+            other.order if self.order is None else self.order,
+            self.transfer or other.transfer,
+        )
+
     def __bool__(self) -> bool:
         return self.day is not None or self.order is not None or self.transfer
 

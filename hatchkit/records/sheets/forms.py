@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from hatchkit.records.sheets.block import Block, starts_with_total
-from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.labels import is_label
-from hatchkit.records.sheets.when import looks_like_date
+from hatchkit.records.sheets.rows import drop_sums
+from hatchkit.records.sheets.when import is_dateish, looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
 _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
@@ -15,6 +16,12 @@ _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "sec
 
 #: Labels that come again for each look.
 _LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
+#: Labels of the end of a hatch.
+_ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
+_OF_LOOKS = _LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
+#: Roles of a label that stands for a look, and codes of a value that counts nothing.
+_LOOKS = frozenset({"candle", "day", "transfer", "first", "second", "third", "week"})
+_NO_COUNT = frozenset({"bad", "date", "huge", "negative"})
 
 
 def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
@@ -28,8 +35,9 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     """
     width = max(len(row) for row in reader.cells)
     spans = [(column, right) for column, right in zip(columns, [*columns[1:], width], strict=True)]
-    if len(spans) == 1 and _lies(reader, *spans[0]):
-        yield _sideways(reader, *spans[0])
+    beside = len(spans) == 2 and columns[1] == columns[0] + 1
+    if (len(spans) == 1 or beside) and _lies(reader, *spans[-1]):
+        yield _sideways(reader, *spans[-1], over=columns[0] if beside else None)
         return
     labels = [
         {_key(row[column]) for row in reader.cells if column < len(row) and is_label(reader, str(row[column]))}
@@ -37,13 +45,11 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     ]
     apart = len(spans) > 1 and all(len(names & labels[0]) >= 0.6 * len(names) for names in labels[1:])
     records: list[dict] = []
-    if apart:
-        for span in spans:
-            records += _forms(reader, [span])
-    else:
-        records = _forms(reader, spans)
+    above: list[tuple] = []
+    for parts in [[span] for span in spans] if apart else [spans]:
+        records += _forms(reader, parts, above)
     if records:
-        yield _as_block(reader, records)
+        yield _as_block(reader, records, above)
 
 
 def _key(text) -> str:
@@ -51,9 +57,11 @@ def _key(text) -> str:
 
 
 def _lies(reader, column: int, right: int) -> bool:
-    """Whether several columns of values stand beside the labels."""
+    """Whether several columns of values stand beside the labels, and no headings among them."""
     several = single = 0
-    for row in reader.cells:
+    for number, row in enumerate(reader.cells):
+        if _mini_heading(reader, row, reader.filled(number)):
+            return False
         if column < len(row) and isinstance(row[column], str) and is_label(reader, row[column]):
             values = sum(not is_empty(cell) and not str(cell).endswith(":") for cell in row[column + 1 : right])
             several += values >= 2
@@ -61,8 +69,11 @@ def _lies(reader, column: int, right: int) -> bool:
     return several > single and several >= 3
 
 
-def _sideways(reader, column: int, right: int) -> Block:
-    """A table lying on its side: a record per column of values, a heading per label."""
+def _sideways(reader, column: int, right: int, over: int | None = None) -> Block:
+    """A table lying on its side: a record per column of values, a heading per label; groups of labels may stand `over`.
+
+    A group's cell is merged or written once, and holds for the labels below it.
+    """
     block = Block("sideways", reader.grid.file, reader.grid.sheet, [], [], [], [])
     group, lines = "", []
     for row, cells in enumerate(reader.cells):
@@ -70,6 +81,9 @@ def _sideways(reader, column: int, right: int) -> Block:
         values = [cells[place] if place < len(cells) else "" for place in range(column + 1, right)]
         filled = [value for value in values if not is_empty(value)]
         text = text_of(label) or ""
+        above = text_of(cells[over]) if over is not None and over < len(cells) else None
+        group = above if above and text else group
+        text = text or above or ""
         if text and not filled:
             if reader.roles(text) & _GROUPS:
                 group = text
@@ -100,13 +114,17 @@ def _sideways(reader, column: int, right: int) -> Block:
         block.heading_row = block.heading_row or row + 1
     block.rows = [block.heading_row] * len(kept)
     block.sections = [""] * len(kept)
+    drop_sums(block)
     return block
 
 
-def _forms(reader, spans) -> list[dict]:
-    """Records of forms, one after another down the sheet: label and value in the same cell or side by side."""
+def _forms(reader, spans, above: list) -> list[dict]:
+    """Records of forms, one after another down the sheet: label and value in the same cell or side by side.
+
+    Titles of the whole sheet are added to `above`.
+    """
     records: list[dict] = []
-    state = {"record": None, "group": "", "under": None, "of": {}}
+    state: dict = {"record": None, "group": "", "under": None, "of": {}}
 
     def fresh(title: str, row: int):
         state.update(record={"title": title, "row": row, "items": {}}, group="", under=None, of={})
@@ -127,10 +145,16 @@ def _forms(reader, spans) -> list[dict]:
         if state["under"] and _under(reader, state, cells, places, row):
             continue
         state["under"] = None
-        pairs = list(_pairs(reader, cells, spans))
+        beside = _beside(reader, cells[: spans[-1][1]], spans[0][0])
+        pairs = [] if beside else list(_pairs(reader, cells, spans))
         if _captions(reader, cells, places, spans):
             state["of"] = {column: text_of(cells[column]) for column, _ in spans if column in places}
             state["blank"] = False
+            continue
+        if beside and state["record"] is not None:
+            for key, value in beside:
+                state["record"]["items"].setdefault(key, value)
+            state["look"], state["blank"] = beside[0][0][1] or beside[0][0][0], False
             continue
         if not pairs:
             text = " ".join(text_of(cells[place]) for place in places)
@@ -138,6 +162,11 @@ def _forms(reader, spans) -> list[dict]:
                 state["group"], state["of"], state["blank"] = text, {}, False
             elif state["record"] is None or state["record"]["items"]:
                 fresh(text, row + 1)
+                state["blank"] = False
+            elif state.pop("blank", False) or _starts(reader, text) and not _starts(reader, state["record"]["title"]):
+                # What stands apart above the first form's own title is of the whole sheet.
+                above.append((state["record"]["row"], "title", state["record"]["title"]))
+                state["record"].update(title=text, row=row + 1)
             else:
                 state["record"]["title"] += " " + text
             continue
@@ -203,9 +232,11 @@ def _mini_heading(reader, cells, places) -> bool:
     kinds = [
         reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]
     ]
-    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date"}
+    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date", "weight"}
     texts = [text_of(cells[place]) for place in places]
-    if len(set(texts)) < len(texts) or any(looks_like_date(text) for text in texts):
+    if len(set(texts)) < len(texts) or any(
+        is_number(text) or looks_like_date(text) or mentions(text, reader.language) for text in texts
+    ):
         return False
     return len(kinds) == len(places) and sum(bool(roles & classes) for roles in kinds) >= 2
 
@@ -214,6 +245,8 @@ def _under(reader, state: dict, cells, places, row: int) -> bool:
     """Take a row below such headings: its first cell says which look."""
     lead = state["lead"]
     name = text_of(cells[lead]) if lead < len(cells) else ""
+    if name and reader.roles(name) & _ENDS:
+        return False  # "Hatched 11 on 1 April" is a line of its own below the looks
     taken = False
     for place, heading in state["under"].items():
         if place != lead and place < len(cells) and not is_empty(cells[place]) and state["record"] is not None:
@@ -229,6 +262,8 @@ def _pairs(reader, cells, spans):
         if not isinstance(label, str) or not label.strip():
             continue
         head, colon, tail = label.partition(":")
+        if tail.strip() and reader.roles(tail) and any(not is_empty(cell) for cell in cells[column + 1 : right]):
+            head, colon, tail = label, "", ""  # "Candling day 7: clear" beside its number is one label
         if not is_label(reader, label) and (
             colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
         ):
@@ -239,12 +274,50 @@ def _pairs(reader, cells, spans):
         values = [cell for cell in cells[column + 1 : right] if not is_empty(cell) and not _is_line(cell)]
         if not values:
             continue
+        # Further labels of the line that stand in no column of labels: "Hatched: | 19 | Pipped: | 0".
+        further = [place for place in range(1, len(values) - 1) if _colon(reader, values[place])]
+        rest = values
+        values = values[: further[0]] if further else values
         value = (
             values[0]
             if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
             else " ".join(text_of(cell) for cell in values)
         )
-        yield head.strip() if colon else label.strip(), value, column
+        head = head.strip() if colon else label.strip()
+        yield head, value, column
+        when = next((cell for cell in values[1:] if not is_number(cell) and is_dateish(cell)), None)
+        if when is not None and is_number(values[0]):
+            yield f"{head} date", when, column  # "Hatched 11 on 1 April"
+        for place in further:
+            yield rest[place].rstrip(": "), rest[place + 1], column
+
+
+def _colon(reader, cell) -> bool:
+    """Whether a cell is a label that says so itself, by a colon at its end."""
+    return isinstance(cell, str) and cell.rstrip().endswith(":") and is_label(reader, cell)
+
+
+def _beside(reader, cells, column: int) -> list:
+    """((class, look), value) of a line that tells of one look: "Day 7 | clear | 4 | dead | 1", "Day 7 | 4 | clear".
+
+    Empty for any other line.
+    """
+    look = cells[column] if column < len(cells) else ""
+    rest = [cell for cell in cells[column + 1 :] if not is_empty(cell)]
+    if not isinstance(look, str) or len(rest) < 2 or not reader.roles(look.partition(":")[0]) & _LOOKS:
+        return []
+    words = [isinstance(cell, str) and bool(reader.roles(cell)) and reader.roles(cell) <= _OF_LOOKS for cell in rest]
+    found, look = [], look.rstrip(": ")
+    if len(rest) % 2 and not words[0]:
+        # The label has a value of its own: "Day 7 clear | 4 | dead | 1".
+        found.append(((look, ""), rest[0]))
+        rest, words = rest[1:], words[1:]
+    if len(rest) % 2 or words[::2] == words[1::2] or len(set(words[::2])) > 1 or len(set(words[1::2])) > 1:
+        return []
+    names, values = (rest[::2], rest[1::2]) if words[0] else (rest[1::2], rest[::2])
+    if any(isinstance(value, str) and count_of(value, reader.language).code in _NO_COUNT for value in values):
+        return []
+    return found + [((name.rstrip(": "), look), value) for name, value in zip(names, values, strict=True)]
 
 
 def _is_line(cell) -> bool:
@@ -252,7 +325,7 @@ def _is_line(cell) -> bool:
     return isinstance(cell, str) and not cell.strip("_.… ")
 
 
-def _as_block(reader, records: list[dict]) -> Block:
+def _as_block(reader, records: list[dict], above: list[tuple]) -> Block:
     keys: dict = {}
     for record in records:
         for label, group in record["items"]:
@@ -271,5 +344,7 @@ def _as_block(reader, records: list[dict]) -> Block:
         columns,
         [record["row"] for record in records],
         sections=[record["title"] for record in records],
+        titles=[text for _, _, text in above],
+        skipped=above,
         heading_row=records[0]["row"],
     )

@@ -16,19 +16,12 @@ def label_columns(reader) -> list[int]:
             for row, cells in enumerate(reader.cells[:400])
             if column < len(cells) and isinstance(cells[column], str) and cells[column].strip()
         ]
-        named = {(text.lower().strip(" :")) for _, text in texts if is_label(reader, text)}
-        known = sum(bool(is_label(reader, text)) for _, text in texts)
-        values = sum(_has_value(reader, row, column, text) for row, text in texts if is_label(reader, text))
-        if (
-            not found
-            and sum(
-                not is_empty(cell)
-                for row, text in texts
-                if is_label(reader, text)
-                for cell in reader.cells[row][:column]
-            )
-            > 0.3 * known
-        ):
+        labels = [(row, text) for row, text in texts if is_label(reader, text)]
+        named = {text.lower().strip(" :") for _, text in labels}
+        known = len(labels)
+        values = sum(_has_value(reader, row, column, text) for row, text in labels)
+        before = (cell for row, _ in labels for cell in reader.cells[row][:column])
+        if not found and sum(not is_empty(cell) for cell in before) > 0.3 * known:
             continue
         colons = sum(text.strip().endswith(":") for _, text in texts)
         if colons >= 3 and colons >= 0.6 * len(texts):
@@ -56,12 +49,14 @@ def is_label(reader, text: str) -> bool:
     return len(label) < 60 and bool(reader.roles(label)) and not lists(label, reader.language) and not is_date(label)
 
 
-def labels_in(reader, column: int) -> int:
-    """How many different fields a column of labels names."""
+def labels_in(reader, columns: list[int]) -> int:
+    """How many different fields the first column of labels names, together with one right beside it."""
+    mine = [column for column in columns[:2] if column - columns[0] < 2]
     return len(
         {
             reader.roles(cells[column].partition(":")[0])
             for cells in reader.cells[:400]
+            for column in mine
             if column < len(cells) and isinstance(cells[column], str) and is_label(reader, cells[column])
         }
     )

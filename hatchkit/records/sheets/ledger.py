@@ -6,168 +6,11 @@ before - losses; no loss is negative. What each kind of agreement weighs is stat
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 
-from hatchkit.records.sheets.fields import Look
-
-#: Usual day of transfer as a share of the incubation (common practice, no source: day 18 of 21, 25 of 28).
-TRANSFER_SHARE = 0.87
-
-
-@dataclass
-class LookColumns:
-    """One look with the places of its columns by field."""
-
-    look: Look
-    fields: dict = field(default_factory=dict)
-    named: bool = True
-
-    def sort_key(self, length: float) -> float:
-        """About which day the look is, for the order of looks."""
-        if self.look.day is not None:
-            return self.look.day
-        if self.look.transfer:
-            return TRANSFER_SHARE * length
-        return length * (self.look.order or 1) / 3.0 - 0.01
-
-
-@dataclass
-class Layout:
-    """Which column holds what: looks in order, and the fields that belong to no look.
-
-    Attributes
-    ----------
-    looks : list of LookColumns
-    fields : dict
-        Field -> list of places.
-    pipped_within, culled_apart : bool
-        Pipped are counted among the dead in shell; culled and weak chicks are not counted among the hatched.
-    """
-
-    looks: list
-    fields: dict
-    pipped_within: bool = False
-    culled_apart: bool = False
-
-
-def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
-    """Looks and other fields of an assignment, or None if two columns would be the same thing.
-
-    Parameters
-    ----------
-    chosen : list of Meaning or None
-        One per column, in order.
-    columns : list of Column
-    length : float
-        Days of incubation, to place the transfer among the looks.
-    """
-    looks: list[LookColumns] = []
-    fields: dict = {}
-    current: LookColumns | None = None
-    for column, meaning in zip(columns, chosen, strict=True):
-        if meaning is None or meaning.field in ("ignore", "percent"):
-            continue
-        name = meaning.field
-        if name in ("look_at", "look_day", "fate"):
-            current = _look(looks, meaning.look or Look(order=_next_order(looks, name)), length)
-            if name in current.fields:
-                return None
-            current.fields[name] = column.place
-            continue
-        if name in ("clear", "dead", "left", "removed", "rotten", "cracked", "weight") and meaning.look:
-            current = _look_of_neighbour(looks, current, name, meaning.look) or _look(looks, meaning.look, length)
-            if name in current.fields:
-                if name not in ("rotten", "cracked", "removed"):
-                    return None
-                fields.setdefault(name, []).append(column.place)
-                continue
-            current.fields[name] = column.place
-            continue
-        if name in ("clear", "dead", "left"):
-            mine = current
-            if mine is None or name in mine.fields or name != "left" and _closed(mine, name, fields):
-                free = (
-                    [look for look in looks if name not in look.fields and look is not current] if mine is None else []
-                )
-                new = not (free and name == "clear")
-                mine = _look(looks, Look(order=_next_order(looks, name)), length) if new else free[0]
-                mine.named = mine.named and not new or bool(mine.fields)
-            if name in mine.fields:
-                return None
-            mine.fields[name] = column.place
-            current = mine
-            continue
-        fields.setdefault(name, []).append(column.place)
-    looks.sort(key=lambda look: look.sort_key(length))
-    return Layout(_merged(looks, length), fields)
-
-
-def _look_of_neighbour(looks, current, name: str, wanted: Look) -> LookColumns | None:
-    """Clears without a day beside the dead of a named day are of one look: "Clears, Day 7 dead"."""
-    if current is None or current.named or name != "dead" or set(current.fields) != {"clear"} or wanted.day is None:
-        return None
-    if any(look.look.day == wanted.day for look in looks):
-        return None
-    current.look, current.named = Look(wanted.day, current.look.order, wanted.transfer), True
-    return current
-
-
-def _closed(look: LookColumns, name: str, fields: dict) -> bool:
-    return name == "clear" and "left" in look.fields and "dead" in look.fields
-
-
-def _next_order(looks: list[LookColumns], name: str) -> int:
-    return 1 + sum(name in look.fields or look.look.order is not None and name == "look_at" for look in looks)
-
-
-def _look(looks: list[LookColumns], wanted: Look, length: float) -> LookColumns:
-    """The look of this day, order or name; a new one if there is none."""
-    for known in looks:
-        have = known.look
-        same = (
-            wanted.day is not None
-            and have.day == wanted.day
-            or wanted.day is None
-            and wanted.order is not None
-            and have.order == wanted.order
-            or wanted.transfer
-            and have.transfer
-            or wanted.order is not None
-            and have.order == wanted.order
-            and (have.day is None or wanted.day is None)
-        )
-        if same:
-            known.look = Look(
-                have.day if have.day is not None else wanted.day,
-                have.order if have.order is not None else wanted.order,
-                have.transfer or wanted.transfer,
-            )
-            return known
-    looks.append(LookColumns(wanted))
-    return looks[-1]
-
-
-def _merged(looks: list[LookColumns], length: float) -> list[LookColumns]:
-    """Looks with a day near the transfer and the transfer itself are one, where their columns do not collide."""
-    transfer = next((look for look in looks if look.look.transfer), None)
-    if transfer is None:
-        return looks
-    candlings = [look for look in looks if look is not transfer]
-    undated = [look for look in candlings if "look_at" not in look.fields]
-    if set(transfer.fields) == {"look_at"} and len(candlings) > 1 and undated == candlings[-1:]:
-        # "Transfer" heads a date; "clear 3, dead 3" beside it are what was found then.
-        transfer.fields |= undated[0].fields
-        return [look for look in looks if look is not undated[0]]
-    for other in looks:
-        if other is transfer or other.look.day is None or set(other.fields) & set(transfer.fields):
-            continue
-        if transfer.look.day is None and abs(other.look.day - TRANSFER_SHARE * length) <= 2:
-            transfer.look = Look(other.look.day, other.look.order, True)
-            transfer.fields = {**other.fields, **transfer.fields}
-            return [look for look in looks if look is not other]
-    return looks
+from hatchkit.records.sheets.layout import Layout
 
 
 @dataclass
@@ -208,8 +51,8 @@ def account(layout: Layout, values, everything=None) -> Account:
     layout : Layout
     values : sequence of ndarray of float
         Counts by place of the column; NaN where nothing is written.
-    everything : sequence of ndarray of bool, optional
-        By place: the cell says "all".
+    everything : sequence of ndarray of float, optional
+        By place: how many the cell leaves out that says "all" ("all but one"); NaN where it does not.
     """
     n = len(values[0]) if len(values) else 0
     nothing = np.full(n, np.nan)
@@ -223,7 +66,7 @@ def account(layout: Layout, values, everything=None) -> Account:
     fertile = of("fertile")
     no_clears = np.isnan(fertile).all() and not any("clear" in look.fields for look in layout.looks)
     unplaced = np.nansum([of("removed"), of("rotten"), of("cracked")], axis=0)
-    placed = np.zeros(n)
+    placed, written, counted = np.zeros(n), np.zeros(n), eggs.copy()
     for number, look in enumerate(layout.looks):
         part = _one_look(look, values, inside, broken, everything)
         if "dead" not in look.fields:
@@ -234,6 +77,11 @@ def account(layout: Layout, values, everything=None) -> Account:
             # Nobody told clear from dead here: what went at the first look is clear, which may be either.
             part["clear"] = np.where(part["derived"], part["dead"], part["clear"])
             part["dead"] = np.where(part["derived"], np.nan, part["dead"])
+        # Losses written since the eggs were counted last that explain how many are left now.
+        written = written + part["out"]
+        part["closes"] = (written > 0) & ~np.isnan(part["left"]) & (part["left"] == counted - written)
+        counted = np.where(np.isnan(part["left"]), counted, part["left"])
+        written = np.where(np.isnan(part["left"]), written, 0.0)
         inside = part["inside"]
         looks.append(part)
     if not layout.looks and not np.isnan(fertile).all():
@@ -244,6 +92,7 @@ def account(layout: Layout, values, everything=None) -> Account:
             left=nothing.copy(),
             derived=np.zeros(n, bool),
             inside=np.where(np.isnan(fertile), eggs, fertile),
+            closes=np.zeros(n, bool),
         )
         broken |= _zero(part["clear"]) < 0
         inside = part["inside"]
@@ -264,7 +113,8 @@ def _one_look(look, values, inside, broken, everything) -> dict:
         if name in look.fields:
             removed = np.where(np.isnan(of(name)), removed, _zero(removed) + of(name))
     if everything is not None and "left" in look.fields:
-        left = np.where(everything[look.fields["left"]], inside - _zero(clear) - _zero(dead) - _zero(removed), left)
+        told = _zero(clear) + _zero(dead) + _zero(removed)
+        left = _all_but(everything[look.fields["left"]], inside, told, left)
     out = _zero(clear) + _zero(dead) + _zero(removed)
     derived = ~np.isnan(left) & ~np.isnan(inside) & np.isnan(dead)
     gap = inside - out - left
@@ -275,7 +125,7 @@ def _one_look(look, values, inside, broken, everything) -> dict:
     broken |= checked & (gap < 0)
     after = np.where(np.isnan(left), inside - out, left)
     short = np.where(checked & (gap > 0), gap, 0.0)
-    return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short)
+    return dict(clear=clear, dead=dead, removed=removed, left=left, derived=derived, inside=after, short=short, out=out)
 
 
 def _gap_of_removed(part: dict, unplaced, placed) -> None:
@@ -301,7 +151,6 @@ def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account
     zero = _zero
     pipped, unhatched, dis = of("pipped"), of("unhatched"), of("dis")
     removed = _sum_known(of("removed"), of("rotten"), of("cracked")) - placed
-    hatched = _hatched(layout, of, inside, everything, zero(removed))
     within = layout.pipped_within
     if "unhatched" in layout.fields:
         dis = np.where(np.isnan(unhatched), dis, unhatched - (zero(pipped) if within else 0.0))
@@ -311,6 +160,9 @@ def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account
         broken |= zero(dis) < 0
     opened = _sum_known(*(of(name) for name in ("broken_infertile", "broken_early", "broken_mid", "broken_late")))
     end_loss = np.where(np.isnan(dis), zero(opened), np.maximum(zero(dis), zero(opened)))
+    hatched = _hatched(layout, of, inside, everything, end_loss + zero(pipped), zero(removed))
+    # Chicks in good health are some of those that hatched.
+    broken |= _zero(of("healthy")) > np.where(np.isnan(hatched), np.inf, hatched)
     last = looks[-1] if looks else None
     counted_last = np.zeros(len(eggs), bool) if last is None else ~np.isnan(last["left"])
     derived = counted_last & np.isnan(dis) & np.isnan(opened) & ~np.isnan(hatched)
@@ -325,10 +177,15 @@ def _end(layout, of, eggs, inside, broken, looks, everything, placed) -> Account
     return Account(eggs, hatched, dis, pipped, removed, looks, rest, broken, tested, derived)
 
 
-def _hatched(layout, of, inside, everything, removed):
+def _all_but(everything, inside, told, written):
+    """What "all" is of the eggs inside: those that are told of elsewhere or that it leaves out are no part of it."""
+    return np.where(np.isnan(everything), written, inside - np.fmax(everything, told))
+
+
+def _hatched(layout, of, inside, everything, lost, removed):
     hatched, culled, healthy = of("hatched"), of("culled"), of("healthy")
     if everything is not None and layout.fields.get("hatched"):
-        hatched = np.where(everything[layout.fields["hatched"][0]], inside - removed, hatched)
+        hatched = _all_but(everything[layout.fields["hatched"][0]], inside - removed, lost, hatched)
     if np.isnan(hatched).all() and not np.isnan(healthy).all():
         hatched = healthy
     if layout.culled_apart:

@@ -10,7 +10,16 @@ from hatchkit.records.sheets.fatewords import fate_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.words import plain
 
-_ENTRY = re.compile(r"\s*([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)\s*")
+_ENTRY = re.compile(r"(?:[^\W\d_]+ ?:\s+)?([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)")
+#: "+ alive": a sign needs no equals sign; and where the next entry of a key begins.
+_SIGN = re.compile(r"(?:[^\W\d_]+ ?:\s+)?([^\w\s])\s+([^=;\d]{3,40}?)")
+_NEXT = re.compile(r"(?:[;,\n]\s*|\s+)(?=[^\s=:,;]{1,4}\s*(?:=|->))|\s{3,}(?=[^\w\s]\s)")
+
+#: "Penoy = clear egg, no embryo."; "Cl. = clairs ; Mt mir. = morts au mirage": short words may be cut by a dot.
+_GLOSS = re.compile(
+    r"(?:^|[.;,\n]\s*)((?:[^\W\d_]{1,5}\.? )?(?:[^\W\d_]{1,6}\.|[^\W\d_]{4,20}(?: [^\W\d_]{2,15})?))\s*=\s*"
+    r"([^.;,(=\n]*)"
+)
 
 
 def marks_in(grid, language: str | None) -> tuple[dict, list]:
@@ -103,7 +112,9 @@ def with_glossary(grid, language: str | None):
     words, places = {}, []
     for row, cells in enumerate(grid.cells[:200]):
         for column, cell in enumerate(cells):
-            if isinstance(cell, str) and "=" in cell and len(cell) < 400:
+            # A sentence at the end of a row of data explains that row alone.
+            alone = sum(not is_empty(other) for other in cells) < 3
+            if isinstance(cell, str) and "=" in cell and len(cell) < 400 and alone:
                 mine = _glosses(cell, language)
                 if mine:
                     words |= mine
@@ -127,14 +138,12 @@ def with_glossary(grid, language: str | None):
 
 
 def _glosses(text: str, language) -> dict:
-    """Word -> its first meaning, for each sentence that gives one of a class of eggs."""
+    """Word or abbreviation -> its first meaning, for each of which a sentence gives one of a class of eggs."""
     found = {}
-    for part in re.split(r"[.;\n]\s*|,\s*(?=[^\W\d_]+ ?=)", text):
-        word, equals, meaning = part.partition("=")
-        meaning = re.split(r"[,(]", meaning)[0].strip()
-        if equals and re.fullmatch(r"\s*[^\W\d_]{4,20}(?: [^\W\d_]{2,15})?\s*", word) and 2 < len(meaning) < 50:
-            if fate_of(meaning, language) is not None:
-                found[word.strip().lower()] = meaning
+    for match in _GLOSS.finditer(text):
+        word, meaning = match[1].strip(), match[2].strip()
+        if 2 < len(meaning) < 50 and fate_of(meaning, language) is not None:
+            found[word.lower()] = meaning
     return found
 
 
@@ -171,21 +180,28 @@ def _written_out(cell: str, marks: dict) -> str:
 
 
 def _entries(cell, language) -> dict:
-    """Mark -> words of a cell of a key; empty where the cell is none."""
+    """Mark -> words of a cell of a key; empty where the cell is none.
+
+    A sign whose words name no fate ("/ = no longer in the machine") stands for nothing.
+    """
     if not isinstance(cell, str) or is_empty(cell):
         return {}
     if not re.search(r"=|->", cell):
         return _in_a_line(cell, language)
-    found = {}
-    for part in re.split(r"[;,\n](?=\s*[^\s=:,;]{1,4}\s*(?:=|->))", cell):
-        match = _ENTRY.fullmatch(part)
-        if match is None:
+    found, silent = {}, {}
+    first, *rest = _NEXT.split(cell)
+    for part in (first, *rest):
+        entry = part.strip(" ;,\n")
+        match = _SIGN.fullmatch(entry) or _ENTRY.fullmatch(entry)
+        if match is None and part is not first:
             return {}
-        for words in re.split(r"\s*/\s*", match[2]):
-            if fate_of(words, language) is not None:
-                found[plain(match[1])] = words
-                break
-    return found
+        told = match[2].split("/") if match else []
+        words = next((one for one in told if fate_of(one.strip(), language) is not None), None)
+        if match and words:
+            found[plain(match[1])] = match[2] if fate_of(match[2], language) is not None else words.strip()
+        elif match and match[1] != "?" and not match[1].isalnum():
+            silent[plain(match[1])] = ""
+    return {**silent, **found} if found else {}
 
 
 def _in_a_line(cell: str, language) -> dict:

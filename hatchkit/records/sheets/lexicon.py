@@ -20,8 +20,12 @@ _NOTHING = frozenset(
     "the of at a and or for with from by von der die das dem den des und im bei am zu le la les de du des "
     "a au aux et en van het een bij na el los las del y con por il lo gli di e al alla dello o os as do "
     "da dos das w z na do u i v ve s se och med vid pa efter til og ved az es utan after before nach "
-    "apres despues dopo depois po til only just my our mon tue wed thu fri sat sun".split()
+    "apres despues dopo depois po til qui que trouve only just my our mon tue wed thu fri sat sun".split()
 )
+
+
+#: "an egg" counts one.
+_ARTICLES = dict(en="an", de="ein")
 
 
 @dataclass(frozen=True)
@@ -51,6 +55,15 @@ class Token:
 def all_roles(found) -> frozenset:
     """What the words of a text may say, taken together."""
     return frozenset().union(*(token.roles for token in found))
+
+
+def without_negated(found: list[Token]) -> list[Token]:
+    """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
+    kept = list(found)
+    for place, token in enumerate(found[:-1]):
+        if (token.text == "no" or "not" in token.roles) and "pipped" in found[place + 1].roles:
+            kept = [t for t in found if t not in (token, found[place + 1])] + [Token("shell", frozenset({"shell"}))]
+    return kept
 
 
 @cache
@@ -99,6 +112,7 @@ def cut(text) -> list[str]:
 
 @cache
 def bare(text: str) -> str:
+    """A text without accents, small, with letters of the north written out."""
     for old, new in (("æ", "ae"), ("Æ", "ae"), ("ø", "o"), ("Ø", "o"), ("ł", "l"), ("Ł", "l"), ("đ", "d")):
         text = text.replace(old, new)
     return plain(text)
@@ -135,7 +149,7 @@ def _spelt_as_phrases(words: list[str], language) -> list[str]:
             continue
         for near in nearest_words(word, longest):
             right = [*words[:place], near, *words[place + 1 :]]
-            starts, ends = range(max(place - 3, 0), place + 1), range(place + 1, place + 4)
+            starts, ends = range(max(place - 3, 0), place + 1), range(place + 1, min(place + 4, len(words) + 1))
             if any(" ".join(right[a:b]) in known for a in starts for b in ends if b - a > 1):
                 words = right
                 break
@@ -168,9 +182,15 @@ def _token_at(words: list[str], place: int, language):
         names = {1: "first", 2: "second", 3: "third", 4: "fourth"}
         number = int(ordinal[1])
         return Token(word, frozenset({names[number]}) if number in names else frozenset(), number=number), 1
+    if word == _ARTICLES.get(language) and _is_egg(words[place + 1 : place + 2], language):
+        return Token(word, frozenset({"word number"}), number=1), 1
     if word in _NOTHING:
         return None, 1
     return _unknown(word, language), 1
+
+
+def _is_egg(words: list[str], language) -> bool:
+    return any("egg" in token.roles for token in tokens(words[0], language)) if words else False
 
 
 def _says(word: str, language) -> bool:
@@ -199,7 +219,15 @@ def _known(text: str, roles: dict, language, guessed: bool = False) -> Token:
 def _unknown(word: str, language) -> Token:
     """A word with an ending, cut short, compounded or misspelt; else unknown."""
     for key in _stems(word):
-        return _known(word, phrases()[key], language)
+        known = _known(word, phrases()[key], language)
+        # "Summer" is no "Summe" on an English sheet.
+        if language is None or not known.roles or known.languages & {language, "en"}:
+            return known
+    tail = _of_bird(word)
+    if tail:
+        return _known(word, phrases()[tail], language)
+    if word in _bird_names():
+        return Token(word)
     if len(word) >= 3:
         longer = [key for key in _spoken(word[0], language) if key.startswith(word) and len(key) > len(word) + 1]
         merged = _merge(longer)
@@ -214,7 +242,7 @@ def _unknown(word: str, language) -> Token:
             frozenset.intersection(*(t.languages for t in roles)) or roles[0].languages,
             guessed=False,
         )
-    if len(word) >= 5 and word not in _bird_names():
+    if len(word) >= 5:
         near = [key for key in nearest_words(word, _spoken("", language)) if key[0] == word[0] or near_by(key, word)]
         merged = _roles_in(_merge(near), language)
         if near and (len(merged) == 1 or len(near) == 1):
@@ -231,6 +259,17 @@ def near_by(one: str, other: str) -> bool:
 def _bird_names() -> frozenset:
     """Names of birds and breeds that are one word: no misspelling of another ("Livorno")."""
     return frozenset(bare(row["name"]) for row in csv_rows("breeds"))
+
+
+@cache
+def _of_bird(word: str) -> str | None:
+    """The eggs or chicks that end a word which begins with a bird ("Laufenteneier", "pulykatojás"), or None."""
+    for size in range(len(word) - 2, 3, -1):
+        tail = word[size:]
+        if phrases().get(tail, {}).keys() & {"egg", "chicks"}:
+            if any(word[: size - link] in _bird_names() for link in range(3)):
+                return tail
+    return None
 
 
 @cache

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from copy import deepcopy
 from dataclasses import replace
+from typing import Any
 
 import numpy as np
 import pandas as pd
@@ -63,14 +64,14 @@ def read_log(block, chosen, context: Context) -> Part:
         elif name == "look_day":
             for entry, day in zip(entries, typed.measures(cells, block.rows, {"": 1.0, "d": 1.0}, mark), strict=True):
                 if not np.isnan(day):
-                    entry.look = _both(Look(day=int(day)), entry.look)
+                    entry.look = Look(day=int(day)).within(entry.look)
         elif meaning.field in _LEDGER:
             read = typed.counts(cells, block.rows, context.language, mark)
             key = "hatched" if name == "left" and at_the_end else _LEDGER[meaning.field]
             for i in range(n):
                 if not np.isnan(read.values[i]):
                     entries[i].counts[key] = entries[i].counts.get(key, 0) + int(read.values[i])
-                elif read.everything[i]:
+                elif not np.isnan(read.everything[i]):
                     entries[i].counts[key] = "all"
         elif name == "number":
             numbered = typed.counts(cells, block.rows, context.language, mark).values
@@ -81,6 +82,9 @@ def read_log(block, chosen, context: Context) -> Part:
             entry.counts[kind] = int(count)
             if kind != "eggs_set":
                 entry.counts.pop("left", None)
+        if entry.looks_again and "dis" in entry.counts and not entry.counts.get("hatched"):
+            # One column of dead for all looks, though its heading speaks of the last: the row says which look.
+            entry.counts["dead"] = entry.counts.get("dead", 0) + entry.counts.pop("dis")
     return _with_remarks(block, entries, remarks, context, odd)
 
 
@@ -134,15 +138,6 @@ _LEDGER = {
 }
 
 
-def _both(one: Look, other: Look) -> Look:
-    """What two cells of a row say of one look; the first wins."""
-    return Look(
-        one.day if one.day is not None else other.day,
-        one.order if one.order is not None else other.order,
-        one.transfer or other.transfer,
-    )
-
-
 def _words(entry: Entry, text, name: str, context: Context) -> list:
     """Take the words of what was done; what a remark counts is given back."""
     if not text:
@@ -151,7 +146,7 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
     roles = all_roles(found)
     if name == "what":
         entry.roles |= roles
-        entry.look = _both(look_of(list(found)), entry.look)
+        entry.look = look_of(list(found)).within(entry.look)
     entry.text = "; ".join(filter(None, (entry.text, text)))
     counted = list(mentions(text, context.language))
     for mention in counted if name == "what" else ():
@@ -159,13 +154,18 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
     return counted if name != "what" else []
 
 
+#: Losses that a look may find, and a hatch.
+_BEFORE = frozenset({"clear", "dead", "removed", "left"})
+
+
 class _Open:
     """A batch while its entries come in."""
 
     def __init__(self, entry: Entry, name):
         self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
-        self.set_at, self.eggs, self.looks, self.end, self.notes = None, None, [], {}, []
-        self.hatch_at = None
+        self.eggs, self.looks, self.end, self.notes, self.early = None, [], {}, [], []
+        self.set_at: Any = None
+        self.hatch_at: Any = None
 
     def take(self, entry: Entry, step: str) -> None:
         for key, value in entry.fields.items():
@@ -183,25 +183,51 @@ class _Open:
                 self.fields.setdefault("species_text", entry.text[:200])
             eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
             self.eggs = eggs if self.eggs is None else self.eggs
+        elif step == "hatch" and "hatched" not in self.end and counts and not counts.keys() - _BEFORE:
+            self.early.append((entry, counts))
         elif step == "hatch":
+            if "hatched" in counts:
+                self._before_chicks(entry.at)
             self.hatch_at = entry.at or self.hatch_at
-            if "dead" in counts:
-                counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
-            for key, value in counts.items():
-                if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
-                    self.end[key] = self.end.get(key, 0) + value
-                elif key == "hatched":
-                    self.end["all"] = True
-            for key, value in entry.within.items():
-                if key in ("pipped", "removed", "culled") and key not in self.end:
-                    self.end[key] = value
-                    if key != "culled" and self.end.get("dis", 0) >= value:
-                        self.end["dis"] -= value
+            self._end(entry, counts)
         elif step in ("look", "transfer"):
             self.looks.append((entry, step == "transfer", counts))
 
+    def close(self) -> None:
+        """The end of the entries: what no chick followed was found at the end."""
+        for entry, _ in self.early:
+            self.hatch_at = entry.at or self.hatch_at
+        self._before_chicks(None)
+
+    def _end(self, entry: Entry, counts: dict) -> None:
+        """Add what an entry of the hatch counts."""
+        if "dead" in counts:
+            counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
+        if counts.keys() == {"eggs_set"} and class_of(entry.roles) == "hatched":
+            counts["hatched"] = counts.pop("eggs_set")  # "ducklings hatched: 23" below the eggs that were left
+        for key, value in counts.items():
+            if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
+                self.end[key] = self.end.get(key, 0) + value
+            elif key == "hatched":
+                self.end["all"] = True
+        for key, value in entry.within.items():
+            if key in ("pipped", "removed", "culled") and key not in self.end:
+                self.end[key] = value
+                if key != "culled" and self.end.get("dis", 0) >= value:
+                    self.end["dis"] -= value
+
+    def _before_chicks(self, at) -> None:
+        """Put what was lost while the hatch was awaited at a look before the day of the first chick, or at the end."""
+        early, self.early = self.early, []
+        for entry, counts in early:
+            if at is not None and entry.at is not None and entry.at < at:
+                self.looks.append((entry, "transfer" in entry.roles, counts))
+            else:
+                self._end(entry, counts)
+
 
 def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
+    """The entries of a log, in order, as batches, looks and remarks."""
     batches: list[_Open] = []
     by_name: dict = {}
     current = None
@@ -228,6 +254,8 @@ def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
             block.skipped.append((entry.row, "note", entry.text[:200]))
             continue
         current.take(entry, step)
+    for batch in batches:
+        batch.close()
     return _as_part(
         block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
     )
@@ -248,11 +276,9 @@ def _as_part(block, batches: list[_Open], context: Context, odd) -> Part:
             end["dis"], derived = max(int(inside) - sum(end.values()) + end.get("culled", 0), 0), True
         mine = [row for row in looks if row["place"] == place]
         lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
-        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed"))
+        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed", "clear"))
         told = np.nan if batch.eggs is None else batch.eggs - lost - ends
-        removed = end.get("removed", 0) + sum(
-            row["removed"] or 0 for row in looks if row["place"] == place and not np.isnan(row["removed"])
-        )
+        removed = end.get("removed", 0) + sum(row["removed"] for row in mine if not np.isnan(row["removed"]))
         rows.append(
             {
                 **batch.fields,
@@ -299,8 +325,8 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     clear, dead, removed, left = (counts.get(key) for key in ("clear", "dead", "removed", "left"))
     out = sum(value for value in (clear, dead, removed) if isinstance(value, int))
     held = counts.get("eggs_set")
-    if left is None and isinstance(held, int) and inside is not None and held < inside:
-        left = held  # fewer than went in before: the eggs that were left
+    if left is None and isinstance(held, int) and inside is not None and held < inside + (not out):
+        left = counts["left"] = held  # no more than went in before: the eggs that were left
     derived = False
     if left == "all":
         left = None if inside is None else inside - out

@@ -8,6 +8,13 @@ from hatchkit.records.sheets.lexicon import Token, all_roles
 _ORDER = {"first": 1, "second": 2, "third": 3, "fourth": 4}
 
 
+def _of_the_next(found: list[Token], place: int) -> bool:
+    """Whether the word for day behind a number belongs to the number that follows it ("candle 1 (d8)")."""
+    before = found[place - 1].roles if place else frozenset()
+    after = found[place + 1 : place + 3]
+    return len(after) == 2 and "day" in after[0].roles and after[1].number is not None and "candle" in before
+
+
 def look_of(found: list[Token]) -> Look:
     """The look that tokens name: "day 7", "D10", "7 j", "1st candling", "candling 2", "lockdown d18"."""
     day = order = None
@@ -18,7 +25,7 @@ def look_of(found: list[Token]) -> Look:
             digits = token.text.isdigit()
             if not digits and token.number <= 4 and any("candle" in other.roles for other in near):
                 order = token.number  # "candle two (day 14)"
-            elif any("day" in other.roles for other in near):
+            elif any("day" in other.roles for other in near) and not _of_the_next(found, place):
                 day = token.number if day is None else day
             elif any("week" in other.roles for other in near):
                 day = token.number * 7

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from hatchkit.records.sheets.classes import by_class, ends_of_hatch
 from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
-from hatchkit.records.sheets.lexicon import Token, all_roles, tokens
+from hatchkit.records.sheets.lexicon import Token, all_roles, tokens, without_negated
 from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.own_columns import OWN, PLAIN_OWN, own_heading
 
@@ -40,9 +40,12 @@ def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
         else:
             from_both = {m.field for m in inherited}
             found = [
-                replace(m, look=m.look or look, weight=m.weight + (0.3 if m.field in from_both else 0.0)) for m in found
+                replace(m, look=m.look.within(look), weight=m.weight + (0.3 if m.field in from_both else 0.0))
+                for m in found
             ]
             found += [replace(m, weight=m.weight - 0.5) for m in inherited if m.field not in {f.field for f in found}]
+            # "Date" below a look is the look's own.
+            found = [Meaning("look_at", look, PLAIN) if look and m.field == "date" else m for m in found]
     if any(token.guessed for token in own):
         found = [replace(meaning, weight=meaning.weight - 1.0) for meaning in found]
     return sorted(found, key=lambda meaning: -meaning.weight)
@@ -60,18 +63,20 @@ def _number(token: Token) -> int | None:
     return None if token.number == 1 and len(token.text) < 4 else token.number
 
 
-def _without_negated(found: list[Token]) -> list[Token]:
-    """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
-    kept = list(found)
-    for place, token in enumerate(found[:-1]):
-        if (token.text == "no" or "not" in token.roles) and "pipped" in found[place + 1].roles:
-            kept = [t for t in found if t not in (token, found[place + 1])] + [Token("shell", frozenset({"shell"}))]
-    return kept
+#: Days of hatching (common practice, no source): quail 17, hens 21, pheasants 24, ducks 28, geese 30, Muscovies 35.
+_HATCHING = range(20, 37)
+
+
+def _last_days(found: list[Token]) -> frozenset:
+    """ "Dead d18-21" is of the days after the move."""
+    days = [token.number for token in found if token.text.isdigit()]
+    last = len(days) == 2 and days[0] >= 14 and 2 <= days[1] - days[0] <= 7 and days[1] in _HATCHING
+    return frozenset({"stretch"} if last else ())
 
 
 def _read(found: list[Token]) -> list[Meaning]:
-    found = _without_negated(found)
-    roles = all_roles(found)
+    found = without_negated(found)
+    roles = all_roles(found) | _last_days(found)
     unknown = sum(not token.roles and token.number is None for token in found)
     if not roles:
         return []
@@ -150,6 +155,8 @@ def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]
         return [Meaning("look_day", weight=POSSIBLE), Meaning("date", weight=POSSIBLE)]
     if has("total"):
         return [Meaning("eggs_set", weight=POSSIBLE), Meaning("ignore", weight=POSSIBLE)]
+    if roles == {"in"}:
+        return [Meaning("eggs_set", weight=USUAL), Meaning("set_at", weight=USUAL)]
     return []
 
 

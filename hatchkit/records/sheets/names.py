@@ -95,6 +95,13 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
             for name in double
             if len({new for new, old, kept in zip(longer, base, keep, strict=True) if old == name and kept}) > 1
         }
+        if tell in (_with_year, _with_day, _with_sheet):
+            # Numbers of one table are told in one way: "1, 2025" beside "3, 2025", not beside "3".
+            tables = {row.get("table") for row, name in zip(rows, base, strict=True) if name in useful}
+            useful |= {
+                name for name, row in zip(base, rows, strict=True) if row.get("table") in tables and name.isdigit()
+            }
+            longer = [tell(name, row) for name, row in zip(base, rows, strict=True)]
         base = [new if old in useful else old for new, old in zip(longer, base, strict=True)]
     used: set = set()
     result = []

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import Any
 
 import pandas as pd
 
@@ -94,7 +95,7 @@ class Context:
     sheet: str
     language: str | None
     day_first: bool
-    year: object = None
+    year: Any = None
     titles: tuple = ()
 
 

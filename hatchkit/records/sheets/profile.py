@@ -16,6 +16,8 @@ SAMPLE = 60
 
 #: Codes of cells that a keeper writes in a column of counts.
 _COUNT_CODES = frozenset({"", "zero", "unknown", "all", "sum", "remark", "unsure", "about", "of", "words"})
+#: Headings under which "out" is a chick.
+_ENDS = frozenset({"hatch", "hatched", "result"})
 
 
 @dataclass
@@ -97,7 +99,8 @@ def _column(place, heading, group, cells, language) -> Column:
         sum(isinstance(cell, str) and not is_number(cell) and not date for cell, date in zip(kept, dates, strict=True))
         / n
     )
-    column.share_fate = sum(is_fate(cell, language) for cell in texts) / n
+    ends = bool(_roles(heading, language) & _ENDS)
+    column.share_fate = sum(is_fate(cell, language, ends) for cell in texts) / n
     numbers = [count.value for count in column.counts if count.value is not None]
     column.running = (
         len(numbers) >= 3 and len(numbers) == n and all(b - a == 1 for a, b in zip(numbers, numbers[1:], strict=False))
@@ -130,12 +133,12 @@ def _is_time(cell) -> bool:
     return not isinstance(cell, (str, int, float))
 
 
-def is_fate(cell, language) -> bool:
-    """Whether a cell says in words what became of one egg or how it looked."""
+def is_fate(cell, language, ends: bool = False) -> bool:
+    """Whether a cell says in words what became of one egg or how it looked; "out" does so in a column of `ends`."""
     if not isinstance(cell, str) or len(cell) > 40:
         return False
     found = tokens(cell, language)
     roles = all_roles(found)
-    return bool(roles & (CLASSES - {"set", "left", "out"})) and not any(
+    return bool(roles & (CLASSES - {"set", "left"} - ({"out"} if not ends else set()))) and not any(
         token.number is not None and not any("day" in t.roles for t in found) for token in found
     )

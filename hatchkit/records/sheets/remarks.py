@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import numpy as np
 
@@ -29,6 +30,9 @@ def count_remarks(part: Part, looks, layout, special, context, result) -> None:
         if note:
             told.setdefault(i, []).extend((None, mention) for mention in mentions(note, context.language))
     for i, said in told.items():
+        if frame.at[i, "dis_derived"] and sum(m.count for _, m in said) == frame.at[i, "dead_in_shell"]:
+            # What a remark tells of are all the eggs that were worked out to be left: "2 dead in shell, 1 pipped".
+            said = [(place, replace(mention, within=True)) for place, mention in said]
         for place, mention in said:
             _one_remark(frame, looks, layout, i, place, mention, ends, part)
 
@@ -44,7 +48,9 @@ def _one_remark(frame, looks, layout, i, place, mention, ends, part) -> None:
         ),
         None,
     )
-    if target is None or mention.roles & {"fresh", "weak", "set"}:
+    # "21 - 1 drowned at a week" tells of a chick.
+    of_chicks = place in layout.fields.get("hatched", ()) and target == "removed" and mention.roles <= {"removed"}
+    if target is None or of_chicks or mention.roles & {"fresh", "weak", "set"}:
         return
     known = frame.at[i, target] if target in frame else np.nan
     inside = (

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import zip_longest
 
 import numpy as np
@@ -12,6 +13,8 @@ from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.when import looks_like_date
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
+#: What a line above a block says of it beside its name.
+_OF_CAPTIONS = frozenset({"set", "in", "date", "hatch", "hatched", "candle", "transfer", "expected", "batch"})
 UNITS = frozenset(
     {
         "g",
@@ -28,6 +31,8 @@ UNITS = frozenset(
         "yes/no",
         "text",
         "dd/mm/yyyy",
+        "d/m/y",
+        "no.",
         "weeks",
         "count",
         "time",
@@ -66,12 +71,18 @@ def spread(upper: list[str], lower: list[str]) -> list[str]:
 
 
 def is_date(cell) -> bool:
+    """Whether a cell is a date, or a text that looks like one."""
     return not isinstance(cell, str) or looks_like_date(cell)
 
 
 def lists(text, language) -> bool:
     """Whether a text counts eggs ("3 clear, 1 blood ring"), as no heading does."""
     return isinstance(text, str) and len(text) > 6 and len(mentions(text, language)) > 1
+
+
+def counts_eggs(text, language) -> bool:
+    """Whether a text begins with a number of eggs of a class ("3 clear"), as a line of a diary does."""
+    return bool(re.match(r"\d+ +[^\W\d_]{3}", text)) and bool(mentions(text, language))
 
 
 def drop_sums(block: Block) -> None:
@@ -145,6 +156,24 @@ def not_data(cells, places, repeated, reader) -> str:
     ):
         return "note"
     return ""
+
+
+def is_caption(cells, reader) -> bool:
+    """Whether a row tells of the block below it ("2nd hatch | set | 29 March | due | 19 April") and counts nothing."""
+    places = [place for place, cell in enumerate(cells) if not is_empty(cell)]
+    told = [cells[place] for place in places]
+    if len(told) < 2 or any(is_number(cell) for cell in told[1:]):
+        return False
+
+    def label(cell) -> bool:
+        return isinstance(cell, str) and not is_date(cell) and bool(reader.roles(cell.partition(":")[0]) & _OF_CAPTIONS)
+
+    beside = sum(
+        label(one) and ":" not in one.rstrip(": ") and is_date(other)
+        for one, other in zip(told, told[1:], strict=False)
+    )
+    within = sum(label(cell) and looks_like_date(cell.partition(":")[2].strip()) for cell in told)
+    return beside + within > 0 and label(told[0]) | (beside + within > 1)
 
 
 def roles_of(cell, language) -> frozenset:

@@ -14,12 +14,31 @@ from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
 from hatchkit.records.sheets.forms import labelled_blocks
 from hatchkit.records.sheets.labels import label_columns, labels_in
-from hatchkit.records.sheets.rows import UNITS, drop_sums, is_date, lists, not_data, plain_rows, roles_of, spread
+from hatchkit.records.sheets.rows import (
+    UNITS,
+    counts_eggs,
+    drop_sums,
+    is_caption,
+    is_date,
+    lists,
+    not_data,
+    plain_rows,
+    roles_of,
+    spread,
+)
 
 #: Headings are looked for among the first cells of a row up to this many columns.
 MOST_HEADINGS = 120
 #: Rows that are sums without saying so are looked for in tables up to this long.
 MOST_SUMMED = 500
+
+#: What the words of a row of headings name, one of them at least; what a row of headings above it names.
+_OF_HEADINGS = frozenset(
+    "batch hatch set egg date breed hatched chicks candle clear dead day what left species".split()
+)
+_OF_GROUPS = frozenset(
+    "candle day first second third transfer dead hatch hatched set clear week left what opened".split()
+)
 
 
 def find_blocks(grid, language: str | None) -> list[Block]:
@@ -34,9 +53,9 @@ def find_blocks(grid, language: str | None) -> list[Block]:
     """
     reader = _Reader(grid, language)
     heads = reader.heading_rows()
-    upright = max((reader.named(row) for row in heads), default=0)
+    upright = max((reader.kinds(row) for row in heads), default=0)
     lying = label_columns(reader)
-    if lying and labels_in(reader, lying[0]) > max(upright, 2):
+    if lying and labels_in(reader, lying) > max(upright, 2):
         return list(labelled_blocks(reader, lying))
     if heads:
         return list(reader.tables(heads))
@@ -67,6 +86,10 @@ class _Reader:
         """How many different things the words of a row name."""
         return len({(self.roles(cell), cell) for cell in self.cells[row] if self.roles(cell)})
 
+    def kinds(self, row: int) -> int:
+        """How many kinds of things the words of a row name: "1st hatch, 2nd hatch, 3rd hatch" name one."""
+        return len({self.roles(cell) for cell in self.cells[row]} - {frozenset()})
+
     def is_heading(self, row: int) -> bool:
         places = self.filled(row)
         texts = [
@@ -80,30 +103,13 @@ class _Reader:
             return False
         if any(lists(self.cells[row][place], self.language) for place in texts):
             return False
+        if any(counts_eggs(self.cells[row][place], self.language) for place in texts):
+            return False
         named = self.named(row)
         if named < 2 or named < 0.4 * len(places) or len(places) == 2 and not self._key_pair(row):
             return False
         kinds = {role for place in places for role in self.roles(self.cells[row][place])}
-        return bool(
-            kinds
-            & {
-                "batch",
-                "hatch",
-                "set",
-                "egg",
-                "date",
-                "breed",
-                "hatched",
-                "chicks",
-                "candle",
-                "clear",
-                "dead",
-                "day",
-                "what",
-                "left",
-                "species",
-            }
-        )
+        return not is_caption(self.cells[row], self) and bool(kinds & _OF_HEADINGS)
 
     def _key_pair(self, row: int) -> bool:
         below = [self.filled(place) for place in range(row + 1, min(row + 4, len(self.cells)))]
@@ -241,24 +247,9 @@ class _Reader:
         places = self.filled(above)
         if any(not isinstance(self.cells[above][i], str) or is_date(self.cells[above][i]) for i in places):
             return False
-        looks = {
-            "candle",
-            "day",
-            "first",
-            "second",
-            "third",
-            "transfer",
-            "dead",
-            "hatch",
-            "hatched",
-            "set",
-            "clear",
-            "week",
-            "left",
-            "what",
-            "opened",
-        }
-        named = sum(bool(self.roles(self.cells[above][i]) & looks) for i in places)
+        if is_caption(self.cells[above], self):
+            return False
+        named = sum(bool(self.roles(self.cells[above][i]) & _OF_GROUPS) for i in places)
         return named >= 1 and (len(places) >= 2 or places[0] > self.filled(top)[0])
 
     def _titles_above(self, top: int, previous: int) -> tuple[list[str], list[int]]:
@@ -273,11 +264,12 @@ class _Reader:
                 continue
             if (
                 previous >= 0
+                and not is_caption(self.cells[row], self)
                 and (len(places) > 2 or any(is_number(self.cells[row][i]) for i in places))
                 and len(places) > 1
             ):
                 break
-            texts.insert(0, " ".join(text_of(self.cells[row][i]) for i in places)[:300])
+            texts.insert(0, "; ".join(text_of(self.cells[row][i]) for i in places)[:300])
             rows.insert(0, row)
         return texts, rows
 
@@ -285,7 +277,10 @@ class _Reader:
         """The end of a block's rows, less the titles of the block that follows."""
         row = end - 1
         while row > start and (
-            not self.filled(row) or len(self.filled(row)) == 1 and isinstance(self.cells[row][self.filled(row)[0]], str)
+            not self.filled(row)
+            or len(self.filled(row)) == 1
+            and isinstance(self.cells[row][self.filled(row)[0]], str)
+            or is_caption(self.cells[row], self)
         ):
             row -= 1
         return row + 1

@@ -24,7 +24,7 @@ READING = [
     "changes_numbers",
 ]
 QUESTIONS = ["code", "file", "sheet", "heading", "taken", "choices", "rows_changed", "facts"]
-LEDGER = ["file", "sheet", "row", "name", "eggs_set", "terms", "rest"]
+LEDGER = ["file", "sheet", "row", "name", "species", "eggs_set", "terms", "rest"]
 #: Rows of each sheet that the ledger shows, and those among which the ones that do not add up are looked for.
 LEDGER_ROWS, LEDGER_TRIED = 8, 200
 #: Fields on which a number of the analysis depends.
@@ -103,6 +103,7 @@ def ledger_table(sheets) -> pd.DataFrame:
                 sheet=row["sheet"],
                 row=int(row["row"]),
                 name=row["batch"],
+                species=row["species"],
                 eggs_set=eggs,
                 terms=terms,
                 rest=rest,
@@ -157,7 +158,7 @@ def _column_questions(item, support: dict) -> list[dict]:
         rivals = [
             rival
             for rival in reading.rivals[place]
-            if rival.behind < LIKELY and NUMBERS & {meaning.field, rival.meaning.field}
+            if rival.behind < LIKELY and not rival.alike and NUMBERS & {meaning.field, rival.meaning.field}
         ]
         backed = support[item.block.file, column.group, column.heading, key_of(meaning)]
         if not rivals or backed >= LIKELY or not column.filled:

@@ -66,7 +66,7 @@ def read_batches(block, reading, context: Context) -> Part:
             special[place] = read.special
         else:
             values.append(np.full(n, np.nan))
-            everything.append(np.zeros(n, bool))
+            everything.append(np.full(n, np.nan))
     part = Part(
         _plain_fields(block, reading, columns, rows, context, odd, special), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd
     )
@@ -115,7 +115,8 @@ def _text(columns, i: int) -> str:
 
 def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.DataFrame:
     """Names, times and measures; notes are joined."""
-    n, frame, notes, extra = len(rows), {}, [[] for _ in rows], {}
+    frame: dict = {}
+    n, notes, extra = len(rows), [[] for _ in rows], {}
     # Setting first: the year of the other dates follows from it.
     for place in sorted(range(len(columns)), key=lambda place: reading.chosen[place].field != "set_at"):
         meaning = reading.chosen[place]

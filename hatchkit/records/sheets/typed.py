@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import dataclasses
 import datetime as dt
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
@@ -85,7 +86,7 @@ class Odd:
 
     heading: str
     field: str
-    hits: dict = field(default_factory=dict)
+    hits: dict = dataclasses.field(default_factory=dict)
 
     def add(self, code: str, row: int, cell) -> None:
         """Keep a cell under a code."""
@@ -94,7 +95,7 @@ class Odd:
 
 @dataclass
 class Counts:
-    """A column as counts: values (NaN where none), "all" marks, and the Count of each odd cell by place."""
+    """A column as counts: values (NaN where none), how many "all" leaves out, and the Count of each odd cell."""
 
     values: np.ndarray
     everything: np.ndarray
@@ -107,9 +108,9 @@ def counts(cells, rows, language, odd: Odd) -> Counts:
     if kinds and kinds <= {float, int}:
         numbers = np.array(cells, dtype=float)
         if np.isfinite(numbers).all() and ((numbers >= 0) & (numbers < 100_000) & (numbers == np.floor(numbers))).all():
-            return Counts(numbers, np.zeros(len(cells), bool), {})
+            return Counts(numbers, np.full(len(cells), np.nan), {})
     known: dict = {}
-    values, everything, special = np.full(len(cells), np.nan), np.zeros(len(cells), bool), {}
+    values, everything, special = np.full(len(cells), np.nan), np.full(len(cells), np.nan), {}
     for place, cell in enumerate(cells):
         if type(cell) is float and cell.is_integer() and 0 <= cell < 100_000:
             values[place] = cell
@@ -123,7 +124,7 @@ def counts(cells, rows, language, odd: Odd) -> Counts:
         if count.value is not None:
             values[place] = count.value
         if count.code:
-            everything[place] = count.code == "all"
+            everything[place] = count.all_but
             special[place] = count
             odd.add(count.code, rows[place], cell)
     return Counts(values, everything, special)
@@ -131,13 +132,18 @@ def counts(cells, rows, language, odd: Odd) -> Counts:
 
 def texts(cells) -> list:
     """A column as texts; None where empty."""
-    return [cell if type(cell) is str and cell.isalnum() else text_of(cell) for cell in cells]
+    known = {cell: text_of(cell) for cell in set(cells)}
+    return [known[cell] for cell in cells]
 
 
 def measures(cells, rows, units: dict, odd: Odd) -> np.ndarray:
     """A column of numbers with decimals."""
     known: dict = {}
     most = MOST_STORED_DAYS if units is DAYS else MOST_WEEKS if units is WEEKS else np.inf
+    if set(map(type, cells)) == {float}:
+        numbers = np.array(cells)
+        if (np.abs(numbers) < min(most, 1e9)).all():
+            return numbers
     values = np.full(len(cells), np.nan)
     for place, cell in enumerate(cells):
         if is_empty(cell):

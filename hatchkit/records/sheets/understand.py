@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from typing import Any
 
 from hatchkit.records.sheets import eggcolumns, typed, weighings
 from hatchkit.records.sheets.alike import with_one_name
@@ -24,6 +25,7 @@ from hatchkit.records.sheets.shape import find_blocks
 from hatchkit.records.sheets.strips import in_one_language, side_by_side
 from hatchkit.records.sheets.tongues import language_of
 from hatchkit.records.sheets.when import is_dateish
+from hatchkit.records.sheets.yesno import with_answers
 from hatchkit.records.words import plain
 
 
@@ -45,7 +47,7 @@ class Understood:
         The year that titles, the sheet's or the file's name give.
     """
 
-    block: object
+    block: Any
     kind: str
     language: str | None
     columns: list
@@ -88,13 +90,15 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
             block.skipped += [(row, "title", text) for row, text in key]
         block.columns = [filled_down(cells) for cells in block.columns]
         block = with_months(block, [*reversed(block.titles), grid.sheet, stem], language)
-        block = with_hours(expanded(with_one_name(block, language), language), language)
+        block = with_hours(expanded(with_answers(with_one_name(block, language), language), language), language)
         columns = profile(block, language)
         mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
         mine |= {columns[place].heading: "hour" for place in block.hours}
         options = [candidates(column, language, mine.get(column.heading)) for column in columns]
         kind = kind_of(block, columns, options)
-        item = Understood(block, kind, language, columns, [], titles=[*block.titles, grid.sheet, stem])
+        # What stands above the first block's own title is of the whole sheet.
+        above = found[0].block.titles[:-1] if found else []
+        item = Understood(block, kind, language, columns, [], titles=[*block.titles, *above, grid.sheet, stem])
         item.year = year_in(
             [
                 *_first_lines(block),
@@ -111,7 +115,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
             item.reading = best_reading(columns, options)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options)
+            item.chosen = eggcolumns.choose(columns, options, language)
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":

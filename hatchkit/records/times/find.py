@@ -111,7 +111,9 @@ def _is_meant(match, layout: str, text: str) -> bool:
     if layout == "md":
         # "3 may have died", but "11. Mai" and "3 May".
         name, dotted = text[match.start("name") : match.end("name")], match["date"].lstrip("0123456789")[:1] == "."
-        return match["name"] not in _ALSO_WORDS or name[:1].isupper() or dotted
+        # "Hatch 1 Set: 3 March" names no September.
+        label = match["name"][:3] == "set" and re.search(r"[^\W\d_]\W*$", text[: match.start()])
+        return match["name"] not in _ALSO_WORDS or (name[:1].isupper() or dotted) and not label
     # 3.4 in a sentence is a number; 3.4. and 3/4 followed by nothing of their kind are dates.
     return layout != "ab" or "/" in match["date"] or match["date"].rstrip().endswith(".") or "-" in match["date"]
 

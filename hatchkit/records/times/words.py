@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import re
 import unicodedata
+from collections.abc import Iterable
 from functools import cache, lru_cache
 from importlib import resources
 
@@ -90,5 +91,5 @@ def zones() -> dict[str, float]:
 def either(kind: str) -> str:
     """The words of one kind (months, weekdays, halves, zones, or a meaning) as a pattern, longest first."""
     known = {"months": months, "weekdays": weekdays, "halves": halves, "zones": zones}
-    words = known[kind]() if kind in known else {word for word, means in _rows() if means == kind}
+    words: Iterable[str] = known[kind]() if kind in known else {word for word, means in _rows() if means == kind}
     return "|".join(re.escape(word).replace(r"\ ", r"\s+") for word in sorted(words, key=len, reverse=True))

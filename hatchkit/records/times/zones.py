@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.spelling import many
+from hatchkit.words.spelling import many
 
 _HOUR = 3_600_000_000
 
@@ -64,7 +64,7 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     Returns
     -------
     utc : ndarray of datetime64[us]
-    notes : list of (severity, found, done, mend)
+    notes : list of (severity, found, done, fix)
     """
     zone = zone_of(timezone)
     if zone is None:
@@ -82,7 +82,7 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     first = offset_at(zone, local[good].min() - day)
     if not steps:
         return local - np.timedelta64(first, "us"), []
-    notes: list = []
+    notes = []
     for moment, before, after in steps:
         if _kept_old_time(local, good, moment, before, after):
             notes.append(

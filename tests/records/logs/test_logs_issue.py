@@ -293,7 +293,7 @@ def test_each_bad_line_is_one_problem_with_its_own_reason_and_none_is_asked(tmp_
     lost = [row for row in account.rows if row["severity"] == "lost"]
     assert len(readings) == 60 and not account.questions and [row["row"] for row in lost] == [21, 32, 53]
     for row, why in zip(lost, ("the other way round", "no such day", "its year"), strict=True):
-        assert why in row["mend"]
+        assert why in row["fix"]
 
 
 @pytest.mark.parametrize("head", ["time,Temp F,Temp C", "time,T1,T2", "time,Temp (°F),Temp (°C)"])

@@ -2,7 +2,7 @@
 
 `truth.json` of each archive (all invented) holds the batches. Some were scored once before anybody looked at them, and
 are open since. Read right at first contact: `aside_a` and `aside_b` 9 of 26, `aside_c` 14 of 30, `open_f` 31 of 40
-(5 wrong), `open_g` 30 of 40 (5 wrong), `open_h` 21 of 30 (5 wrong; not mended yet).
+(5 wrong), `open_g` 30 of 40 (5 wrong), `open_h` 21 of 30 (5 wrong), `open_i` 17 of 40 (13 wrong).
 """
 
 import json
@@ -17,14 +17,24 @@ import hatchkit as hk
 from hatchkit.problems import HatchkitError
 
 HERE = Path(__file__).parent
-ARCHIVES = ("open_a", "open_b", "open_d", "open_e", "open_f", "open_g", "open_h", "aside_a", "aside_b", "aside_c")
+ARCHIVES = (
+    "open_a",
+    "open_b",
+    "open_d",
+    "open_e",
+    "open_f",
+    "open_g",
+    "open_h",
+    "open_i",
+    "aside_a",
+    "aside_b",
+    "aside_c",
+)
 SAME = {"guinea fowl": "guinea", "muscovy duck": "muscovy"}
 #: Sheets that are not read right: asked about, or not used; none of them may be read wrong.
 NOT_YET = {
-    "open_a/x02": "a diary of two batches a line: two batches asked about",
+    "open_a/x02": "a diary in which one egg is missing: its batch is asked about",
     "open_b/y25": "a diary of two batches a line: all batches asked about",
-    "aside_b/y10": "a diary: all batches asked about",
-    "aside_a/x17": "a diary in Chilean words: two batches asked about",
     "aside_b/y23": "a wall calendar",
 }
 #: Read otherwise than their keepers did, or less of them; each is a fault to be mended, and told when it is.
@@ -33,13 +43,7 @@ DIFFERS = {
     "open_b/y14": "one egg too many among the opened ones",
     "open_e/e01": "a form on the foot of a page",
     "open_e/e30": "birds told apart by the letter of the lot",
-    "open_h/h02": "a row per egg: the fates under 'What happened' are not taken",
-    "open_h/h03": "a row per egg, a column per look: the fates at the hatch are not taken",
-    "open_h/h04": "a row per look: eggs counted twice, so that the batches hold too many",
-    "open_h/h07": "forms one below the other: dead in shell counted again",
-    "open_h/h14": "pens in blocks: a batch without a date of its own gets another's",
-    "open_h/h20": "forms one below the other: the dead are counted twice",
-    "open_h/h24": "a death told in words is not taken",
+    "open_i/i19": "one egg too many: the fates hold no more than were set, so that one clear is not among them",
 }
 
 

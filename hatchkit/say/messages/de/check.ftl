@@ -163,7 +163,7 @@ problems_lost = Zuerst zu ändern: gar nicht verwendet ({ $count })
 problems_doubtful = Dann: verwendet, aber vielleicht falsch ({ $count })
 problems_note = Zur Kenntnis: was angenommen wurde ({ $count })
 problems_none = Nichts zu ändern.
-problems_mend = Zu tun: { $mend }
+problems_fix = Zu tun: { $fix }
 problems_more_like = und { $count } { $count ->
         [one] weiteres dieser Art
        *[other] weitere dieser Art
@@ -176,7 +176,7 @@ problems_first = Die ersten { $most } sind gezeigt.
 problems_head_where = Wo
 problems_head_found = Gefunden
 problems_head_done = Was geschah
-problems_head_mend = So wird es richtig
+problems_head_fix = So wird es richtig
 place_more_files = { $file } und { $count ->
         [one] 1 weitere Datei
        *[other] { $count } weitere Dateien

@@ -165,13 +165,6 @@ drawn_no_batch = Keine Brut zu zeigen
 drawn_eggs_set = eingelegte Eier
 drawn_good_chicks = gesunde Küken
 drawn_share_of_set_axis = Anteil der eingelegten Eier (%)
-drawn_season = Saison
-drawn_published = veröffentlicht: { $name }
-drawn_stage_axis = Anteil der { $of ->
-        [fertile] nicht klaren oder unbefruchteten Eier
-        [transferred] umgelegten Eier
-       *[set] eingelegten Eier
-    } (%), Balken: 95-%-Bereich
 drawn_chart_limit = übliche Grenze
 drawn_chart_mean = Mittel
 drawn_chart_axis = Bruten in der Reihenfolge des Einlegens
@@ -206,17 +199,6 @@ picture_losses_by_group = { $count ->
         [0] Keine Gruppe hat einen Anteil zu zeigen.
         [one] { $best }: { SHARE($best_share) } der eingelegten Eier ergaben gesunde Küken.
        *[other] Gesunde Küken von den eingelegten Eiern: von { SHARE($worst_share) } ({ $worst }) bis { SHARE($best_share) } ({ $best }). { $worst } verlor am meisten als { WORD($stage, "drawn_stage") }, { SHARE($stage_share) } der Eier.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] In { $name } ging nichts verloren.
-       *[other] { $name } verlor am meisten als { WORD($stage, "drawn_stage") }: { SHARE($share) } der Eier (95-%-Bereich { SHARE($low) } bis { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; die Saison verlor so { SHARE($own) }
-        }{ $level ->
-            [none] .
-           *[other] ; ein veröffentlichter Wert ist { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->
@@ -254,13 +236,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = nichts zu vergleichen
 drawn_same = gleich
 drawn_hazard_axis = Sterberate, wenn betroffen, als Vielfaches der anderen
-drawn_beside_up = Balken: gestorbene Embryonen (höchster: { SHARE($share) })
-drawn_beside_down = ▲ Ei zu warm  ▼ zu kalt, in °{ $unit }·h  ? nicht bekannt
-drawn_beside_axis = Alter (Tage seit dem Einlegen){ $left_out ->
-        [0] { "" }
-        [one] ; 1 weitere Brut ist nicht gezeichnet
-       *[other] ; { $left_out } weitere Bruten sind nicht gezeichnet
-    }
 
 picture_hazard_by_window = { $name ->
         [none] Kein Zeitraum lässt sich vergleichen: im selben Zeitraum braucht es Embryonen mit Hitze oder Kälte und andere ohne.
@@ -273,21 +248,6 @@ picture_hazard_by_window = { $name ->
            *[other] { $clear } von { $count } Zeiträumen liegen klar über den anderen
         }.
     }
-
-picture_losses_beside_exposure = { $spells ->
-        [0] In keinem Zeitraum zwischen zwei Schierterminen waren Eier über das Alltägliche hinaus zu warm oder zu kalt.
-       *[other] Eier waren in { $spells ->
-            [one] 1 Zeitraum
-           *[other] { $spells } Zeiträumen
-        } zwischen zwei Schierterminen zu warm oder zu kalt (Bruten { LIST($batches) }). Die meisten Embryonen starben in einem Zeitraum von Brut { $worst } ({ SHARE($worst_share) }, Tage { NUMBER($day_from, maximumFractionDigits: 0) } bis { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] in dem es eine solche Phase gab
-           *[no] in dem es keine gab
-        }.
-    } { $dark ->
-        [0] Jeder Zeitraum ist aufgezeichnet.
-        [one] 1 Zeitraum hat keine Aufzeichnung.
-       *[other] { $dark } Zeiträume haben keine Aufzeichnung.
-    } Das Bild beweist nichts.
 
 drawn_look_candle1 = zum ersten Schieren
 drawn_look_candle2 = zum zweiten Schieren

@@ -3,7 +3,7 @@
 answers_unreadable =
     .found = die früher gegebenen Antworten sind nicht lesbar: { $path }
     .done = Sie werden nicht verwendet; was damals gefragt wurde, wird wieder gefragt.
-    .mend = Löschen Sie die Datei und antworten Sie neu; hatchkit check ORDNER --ask.
+    .fix = Löschen Sie die Datei und antworten Sie neu; hatchkit check ORDNER --ask.
 answers_elsewhere =
     .found = { $count ->
         [one] eine Ihrer Antworten liegt
@@ -20,9 +20,9 @@ tables_not_empty = { $path } enthält anderes ({ $names } ...): nennen Sie für 
 language_other =
     .found = die Tabellen sind in einer anderen Sprache ({ TONGUES($tongues) })
     .done = Was zur Saison gesagt wird, ist englisch.
-    .mend = Schreiben Sie language = "de" (oder "fr", "es", "en") in season.toml, um eine andere zu haben.
+    .fix = Schreiben Sie language = "de" (oder "fr", "es", "en") in season.toml, um eine andere zu haben.
 language_mixed =
     .found = die Tabellen sind in mehreren Sprachen ({ TONGUES($tongues) })
     .done = Was zur Saison gesagt wird, ist englisch.
-    .mend = Schreiben Sie language = "de" (oder "fr", "es", "en") in season.toml, um eine andere zu haben.
+    .fix = Schreiben Sie language = "de" (oder "fr", "es", "en") in season.toml, um eine andere zu haben.
 language_unknown = Eine Sprache „{ $language }“ gibt es nicht; es gibt { LIST($known) }.

@@ -11,8 +11,6 @@ teach_form_eggs_lost_low = Durch die Ursache verlorene Eier: mindestens (zu 80 %
 teach_form_eggs_lost_high = Durch die Ursache verlorene Eier: höchstens (zu 80 % sicher)
 teach_form_facts = Ankreuzen, was stimmt und für die Antwort zählt
 teach_form_why = Ihr Befund, in ein oder zwei Sätzen
-teach_form_keep = Antwort sichern
-teach_form_kept = Die Antwort steht in { $file }.
 
 teach_stage_infertile = klar oder unbefruchtet (nichts zu sehen)
 teach_stage_early = früh (Tag 1-7 beim Huhn, erstes Drittel)

@@ -51,7 +51,7 @@ do_fumes = Keep disinfectants, paint, solvents and sprays out of the room while 
 do_transfer_jolt = Warm the hatcher first, and move the eggs in small lots, without knocks, within minutes.
 do_navel_infection = Clean and dry the hatcher between hatches, set clean eggs, let navels dry before chicks are touched.
 do_late_turning = Stop the turner at the transfer, and lay the eggs on their side.
-do_bad_luck = Nothing to mend: judge the machine over several sets, not by this one.
+do_bad_luck = Nothing to fix: judge the machine over several sets, not by this one.
 do_unlisted = Open every unhatched egg, write down what you find, and ask a veterinarian if deaths are unusual.
 
 # What to do about a stage that lost more than is published, with no cause that stands out.

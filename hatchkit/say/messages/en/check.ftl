@@ -1,4 +1,4 @@
-# hatchkit check: the page on which a person sees how the sheet was read, what is asked, what is to be mended.
+# hatchkit check: the page on which a person sees how the sheet was read, what is asked, what is to be fixed.
 
 check_title = { $title }: how it was read
 check_counts = { $title }: read { $batches ->
@@ -159,11 +159,11 @@ ask_left = { $questions ->
        *[other] { $questions } questions are left.
     }
 
-problems_lost = Mend first: not used at all ({ $count })
+problems_lost = Fix first: not used at all ({ $count })
 problems_doubtful = Then: used, but may be wrong ({ $count })
 problems_note = To know: what was assumed ({ $count })
-problems_none = Nothing to mend.
-problems_mend = Mend: { $mend }
+problems_none = Nothing to fix.
+problems_fix = Fix: { $fix }
 problems_more_like = and { $count } more like { $count ->
         [one] it
        *[other] these
@@ -176,7 +176,7 @@ problems_first = The first { $most } are shown.
 problems_head_where = Where
 problems_head_found = Found
 problems_head_done = Done
-problems_head_mend = How to mend it
+problems_head_fix = How to fix it
 place_more_files = { $file } and { $count ->
         [one] 1 more file
        *[other] { $count } more files

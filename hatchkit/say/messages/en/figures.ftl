@@ -171,13 +171,6 @@ drawn_ledger_lost = { $whole ->
        *[no] about { $eggs }
     }
 drawn_share_of_set_axis = Share of eggs set (%)
-drawn_season = season
-drawn_published = published: { $name }
-drawn_stage_axis = Share of { $of ->
-        [fertile] eggs not clear or infertile
-        [transferred] eggs moved to hatch
-       *[set] eggs set
-    } (%), bars: 95 % interval
 drawn_chart_limit = usual limit
 drawn_chart_mean = mean
 drawn_chart_axis = Batches in order of setting
@@ -212,17 +205,6 @@ picture_losses_by_group = { $count ->
         [0] No group has a share to show.
         [one] { $best }: { SHARE($best_share) } of its eggs set gave good chicks.
        *[other] Good chicks of eggs set: from { SHARE($worst_share) } ({ $worst }) to { SHARE($best_share) } ({ $best }). { $worst } lost most as { WORD($stage, "drawn_stage") }, { SHARE($stage_share) } of its eggs.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] Nothing was lost in { $name }.
-       *[other] { $name } lost most as { WORD($stage, "drawn_stage") }: { SHARE($share) } of its eggs (95 % interval { SHARE($low) } to { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; the season lost { SHARE($own) } so
-        }{ $level ->
-            [none] .
-           *[other] ; a published level is { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->
@@ -260,13 +242,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = nothing to compare
 drawn_same = same
 drawn_hazard_axis = Rate of death when exposed, as a multiple of the others
-drawn_beside_up = Bars: embryos that died (highest: { SHARE($share) })
-drawn_beside_down = ▲ egg too warm  ▼ too cold, in °{ $unit }·h  ? not known
-drawn_beside_axis = Age (days since setting){ $left_out ->
-        [0] { "" }
-        [one] ; 1 more batch is not drawn
-       *[other] ; { $left_out } more batches are not drawn
-    }
 
 picture_hazard_by_window = { $name ->
         [none] No stretch can be compared: embryos that met heat or cold and others that did not are needed in the same stretch.
@@ -279,21 +254,6 @@ picture_hazard_by_window = { $name ->
            *[other] { $clear } of { $count } stretches are clearly above the others
         }.
     }
-
-picture_losses_beside_exposure = { $spells ->
-        [0] In no stretch between two looks were eggs too warm or too cold beyond the everyday.
-       *[other] Eggs were too warm or too cold in { $spells ->
-            [one] 1 stretch
-           *[other] { $spells } stretches
-        } between two looks (batches { LIST($batches) }). Most embryos died in one of batch { $worst } ({ SHARE($worst_share) }, days { NUMBER($day_from, maximumFractionDigits: 0) } to { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] which had such a spell
-           *[no] which had none
-        }.
-    } { $dark ->
-        [0] Every stretch is logged.
-        [one] 1 stretch has no log.
-       *[other] { $dark } stretches have no log.
-    } The picture proves nothing.
 
 drawn_look_candle1 = the first candling
 drawn_look_candle2 = the second candling

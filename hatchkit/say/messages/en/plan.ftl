@@ -23,7 +23,7 @@ plan_left_out = { COUNT($left) ->
         [one] Batch { LIST($left) } is
        *[other] Batches { LIST($left) } are
     } left out: the records contradict themselves.
-plan_driver = One batch drives this number: without { $batch } ({ PLAIN($hatched) } good chicks of { PLAIN($set) } eggs) it would be { PLAIN($without) } eggs. If you know that its cause is mended, plan between the two.
+plan_driver = One batch drives this number: without { $batch } ({ PLAIN($hatched) } good chicks of { PLAIN($set) } eggs) it would be { PLAIN($without) } eggs. If you know that its cause is fixed, plan between the two.
 plan_when = Eggs in on { DATE($set) } { PLAIN($year) } at { HOUR($set) }{ COUNT($notes) ->
         [0] { "" }
        *[other] { " " }({ $notes })

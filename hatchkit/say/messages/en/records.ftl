@@ -1,9 +1,9 @@
-# What could not be taken as it was written: found, done, mend.
+# What could not be taken as it was written: found, done, fix.
 
 answers_unreadable =
     .found = the answers that were kept before can't be read: { $path }
     .done = They are not used; what was asked before is asked again.
-    .mend = Delete the file and answer anew; hatchkit check FOLDER --ask.
+    .fix = Delete the file and answer anew; hatchkit check FOLDER --ask.
 answers_elsewhere =
     .found = { $count ->
         [one] one answer of yours lies
@@ -20,9 +20,9 @@ tables_not_empty = { $path } holds other things ({ $names } ...): name a new or 
 language_other =
     .found = the sheets are in { TONGUES($tongues) }
     .done = What is said of the season is in English.
-    .mend = Write language = "de" (or "fr", "es", "en") in season.toml to have another.
+    .fix = Write language = "de" (or "fr", "es", "en") in season.toml to have another.
 language_mixed =
     .found = the sheets are in several languages ({ TONGUES($tongues) })
     .done = What is said of the season is in English.
-    .mend = Write language = "de" (or "fr", "es", "en") in season.toml to have another.
+    .fix = Write language = "de" (or "fr", "es", "en") in season.toml to have another.
 language_unknown = There is no language “{ $language }”; there are { LIST($known) }.

@@ -11,8 +11,6 @@ teach_form_eggs_lost_low = Eggs lost to the cause: at least (80 % sure)
 teach_form_eggs_lost_high = Eggs lost to the cause: at most (80 % sure)
 teach_form_facts = Tick what is true and bears on your answer
 teach_form_why = Your finding, in one or two sentences
-teach_form_keep = Keep the answer
-teach_form_kept = The answer is in { $file }.
 
 teach_stage_infertile = clear or infertile (nothing to be seen)
 teach_stage_early = early (days 1-7 of a hen's egg, the first third)

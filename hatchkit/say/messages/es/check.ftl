@@ -163,7 +163,7 @@ problems_lost = Corregir primero: no usado en absoluto ({ $count })
 problems_doubtful = Después: usado, pero quizá equivocado ({ $count })
 problems_note = Para saber: lo que se supuso ({ $count })
 problems_none = Nada que corregir.
-problems_mend = Hacer: { $mend }
+problems_fix = Hacer: { $fix }
 problems_more_like = y { $count } { $count ->
         [one] más de esta clase
        *[other] más de esta clase
@@ -176,7 +176,7 @@ problems_first = Se muestran los primeros { $most }.
 problems_head_where = Dónde
 problems_head_found = Hallado
 problems_head_done = Hecho
-problems_head_mend = Cómo corregirlo
+problems_head_fix = Cómo corregirlo
 place_more_files = { $file } y { $count ->
         [one] 1 archivo más
        *[other] { $count } archivos más

@@ -165,13 +165,6 @@ drawn_no_batch = Ninguna tanda que mostrar
 drawn_eggs_set = huevos puestos
 drawn_good_chicks = pollitos sanos
 drawn_share_of_set_axis = Parte de los huevos puestos (%)
-drawn_season = temporada
-drawn_published = publicado: { $name }
-drawn_stage_axis = Parte de los { $of ->
-        [fertile] huevos ni claros ni infértiles
-        [transferred] huevos trasladados
-       *[set] huevos puestos
-    } (%), barras: intervalo del 95 %
 drawn_chart_limit = límite habitual
 drawn_chart_mean = media
 drawn_chart_axis = Tandas por orden de puesta a incubar
@@ -206,17 +199,6 @@ picture_losses_by_group = { $count ->
         [0] Ningún grupo tiene una parte que mostrar.
         [one] { $best }: el { SHARE($best_share) } de los huevos puestos dio pollitos sanos.
        *[other] Pollitos sanos de los huevos puestos: de { SHARE($worst_share) } ({ $worst }) a { SHARE($best_share) } ({ $best }). { $worst } perdió más como { WORD($stage, "drawn_stage") }, el { SHARE($stage_share) } de sus huevos.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] No se perdió nada en { $name }.
-       *[other] { $name } perdió más como { WORD($stage, "drawn_stage") }: el { SHARE($share) } de sus huevos (intervalo del 95 %, { SHARE($low) } a { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; la temporada perdió así el { SHARE($own) }
-        }{ $level ->
-            [none] .
-           *[other] ; un nivel publicado es { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->
@@ -254,13 +236,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = nada que comparar
 drawn_same = igual
 drawn_hazard_axis = Tasa de muerte de los expuestos, en múltiplos de los otros
-drawn_beside_up = Barras: embriones muertos (la más alta: { SHARE($share) })
-drawn_beside_down = ▲ huevo muy caliente  ▼ muy frío, en °{ $unit }·h  ? no se sabe
-drawn_beside_axis = Edad (días desde la puesta a incubar){ $left_out ->
-        [0] { "" }
-        [one] ; 1 tanda más no se dibuja
-       *[other] ; { $left_out } tandas más no se dibujan
-    }
 
 picture_hazard_by_window = { $name ->
         [none] Ningún tramo se puede comparar: en el mismo tramo hacen falta embriones con calor o frío y otros sin ellos.
@@ -273,21 +248,6 @@ picture_hazard_by_window = { $name ->
            *[other] { $clear } de { $count } tramos quedan claramente por encima de los otros
         }.
     }
-
-picture_losses_beside_exposure = { $spells ->
-        [0] En ningún tramo entre dos ovoscopias tuvieron los huevos demasiado calor o frío más allá de lo cotidiano.
-       *[other] Los huevos tuvieron demasiado calor o frío en { $spells ->
-            [one] 1 tramo
-           *[other] { $spells } tramos
-        } entre dos ovoscopias (tandas { LIST($batches) }). Donde más embriones murieron fue en un tramo de la tanda { $worst } ({ SHARE($worst_share) }, días { NUMBER($day_from, maximumFractionDigits: 0) } a { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] que tuvo tal episodio
-           *[no] que no tuvo ninguno
-        }.
-    } { $dark ->
-        [0] Cada tramo está registrado.
-        [one] 1 tramo no tiene registro.
-       *[other] { $dark } tramos no tienen registro.
-    } El dibujo no prueba nada.
 
 drawn_look_candle1 = la primera ovoscopia
 drawn_look_candle2 = la segunda ovoscopia

@@ -3,7 +3,7 @@
 answers_unreadable =
     .found = las respuestas guardadas antes no se pueden leer: { $path }
     .done = No se usan; lo que se preguntó se pregunta de nuevo.
-    .mend = Borre el archivo y conteste de nuevo; hatchkit check CARPETA --ask.
+    .fix = Borre el archivo y conteste de nuevo; hatchkit check CARPETA --ask.
 answers_elsewhere =
     .found = { $count ->
         [one] una respuesta suya está
@@ -20,9 +20,9 @@ tables_not_empty = { $path } contiene otras cosas ({ $names } ...): nombre una c
 language_other =
     .found = las tablas están en otro idioma ({ TONGUES($tongues) })
     .done = Lo que se dice de la temporada está en inglés.
-    .mend = Escriba language = "es" (o "de", "fr", "en") en season.toml para tener otro.
+    .fix = Escriba language = "es" (o "de", "fr", "en") en season.toml para tener otro.
 language_mixed =
     .found = las tablas están en varios idiomas ({ TONGUES($tongues) })
     .done = Lo que se dice de la temporada está en inglés.
-    .mend = Escriba language = "es" (o "de", "fr", "en") en season.toml para tener otro.
+    .fix = Escriba language = "es" (o "de", "fr", "en") en season.toml para tener otro.
 language_unknown = No hay un idioma «{ $language }»; hay { LIST($known) }.

@@ -11,8 +11,6 @@ teach_form_eggs_lost_low = Huevos perdidos por la causa: al menos (80 % de segur
 teach_form_eggs_lost_high = Huevos perdidos por la causa: como mucho (80 % de seguridad)
 teach_form_facts = Marque lo que es cierto y cuenta para la respuesta
 teach_form_why = Su conclusión, en una o dos frases
-teach_form_keep = Guardar la respuesta
-teach_form_kept = La respuesta está en { $file }.
 
 teach_stage_infertile = claro o infértil (nada que ver)
 teach_stage_early = temprana (días 1-7 en gallina, primer tercio)

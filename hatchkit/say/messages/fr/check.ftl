@@ -163,7 +163,7 @@ problems_lost = À corriger d’abord : pas utilisé du tout ({ $count })
 problems_doubtful = Ensuite : utilisé, mais peut-être faux ({ $count })
 problems_note = À savoir : ce qui a été supposé ({ $count })
 problems_none = Rien à corriger.
-problems_mend = À faire : { $mend }
+problems_fix = À faire : { $fix }
 problems_more_like = et { $count } { $count ->
         [1] autre du même genre
        *[other] autres du même genre
@@ -176,7 +176,7 @@ problems_first = Les { $most } premiers sont montrés.
 problems_head_where = Où
 problems_head_found = Constat
 problems_head_done = Suite donnée
-problems_head_mend = Comment corriger
+problems_head_fix = Comment corriger
 place_more_files = { $file } et { $count ->
         [1] 1 fichier de plus
        *[other] { $count } fichiers de plus

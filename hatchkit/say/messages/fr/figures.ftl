@@ -165,13 +165,6 @@ drawn_no_batch = Aucune couvée à montrer
 drawn_eggs_set = œufs mis
 drawn_good_chicks = poussins sains
 drawn_share_of_set_axis = Part des œufs mis (%)
-drawn_season = saison
-drawn_published = publié : { $name }
-drawn_stage_axis = Part des { $of ->
-        [fertile] œufs ni clairs ni non fécondés
-        [transferred] œufs transférés
-       *[set] œufs mis
-    } (%), barres : intervalle à 95 %
 drawn_chart_limit = limite habituelle
 drawn_chart_mean = moyenne
 drawn_chart_axis = Couvées dans l’ordre de mise
@@ -206,17 +199,6 @@ picture_losses_by_group = { $count ->
         [0] Aucun groupe n’a de part à montrer.
         [1] { $best } : { SHARE($best_share) } des œufs mis ont donné des poussins sains.
        *[other] Poussins sains des œufs mis : de { SHARE($worst_share) } ({ $worst }) à { SHARE($best_share) } ({ $best }). { $worst } a perdu le plus comme { WORD($stage, "drawn_stage") }, { SHARE($stage_share) } de ses œufs.
-    }
-
-picture_stage_losses = { $stage ->
-        [none] Rien n’a été perdu dans { $name }.
-       *[other] { $name } a perdu le plus comme { WORD($stage, "drawn_stage") } : { SHARE($share) } de ses œufs (intervalle à 95 % de { SHARE($low) } à { SHARE($high) }){ $own ->
-            [none] { "" }
-           *[other] ; la saison a perdu ainsi { SHARE($own) }
-        }{ $level ->
-            [none] .
-           *[other] ; un niveau publié est { SHARE($level) }.
-        }
     }
 
 picture_season_chart = { $outside ->
@@ -254,13 +236,6 @@ drawn_window = { $name } ({ $batches ->
 drawn_nothing_to_compare = rien à comparer
 drawn_same = pareil
 drawn_hazard_axis = Taux de mort des exposés, en multiple des autres
-drawn_beside_up = Barres : embryons morts (la plus haute : { SHARE($share) })
-drawn_beside_down = ▲ œuf trop chaud  ▼ trop froid, en °{ $unit }·h  ? inconnu
-drawn_beside_axis = Âge (jours depuis la mise){ $left_out ->
-        [0] { "" }
-        [1] ; 1 couvée de plus n’est pas dessinée
-       *[other] ; { $left_out } couvées de plus ne sont pas dessinées
-    }
 
 picture_hazard_by_window = { $name ->
         [none] Aucune période ne peut être comparée : il faut dans la même période des embryons qui ont eu chaud ou froid et d’autres non.
@@ -273,21 +248,6 @@ picture_hazard_by_window = { $name ->
            *[other] { $clear } périodes sur { $count } sont nettement au-dessus des autres
         }.
     }
-
-picture_losses_beside_exposure = { $spells ->
-        [0] Dans aucune période entre deux mirages les œufs n’ont eu trop chaud ou trop froid au-delà de l’ordinaire.
-       *[other] Les œufs ont eu trop chaud ou trop froid dans { $spells ->
-            [1] 1 période
-           *[other] { $spells } périodes
-        } entre deux mirages (couvées { LIST($batches) }). Le plus d’embryons sont morts dans une période de la couvée { $worst } ({ SHARE($worst_share) }, jours { NUMBER($day_from, maximumFractionDigits: 0) } à { NUMBER($day_to, maximumFractionDigits: 0) }), { $met ->
-            [yes] qui avait un tel épisode
-           *[no] qui n’en avait pas
-        }.
-    } { $dark ->
-        [0] Chaque période est enregistrée.
-        [1] 1 période n’est pas enregistrée.
-       *[other] { $dark } périodes ne sont pas enregistrées.
-    } L’image ne prouve rien.
 
 drawn_look_candle1 = au premier mirage
 drawn_look_candle2 = au deuxième mirage

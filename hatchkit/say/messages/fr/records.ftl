@@ -3,7 +3,7 @@
 answers_unreadable =
     .found = les réponses gardées auparavant ne peuvent pas être lues : { $path }
     .done = Elles ne sont pas utilisées ; ce qui avait été demandé l’est de nouveau.
-    .mend = Effacez le fichier et répondez de nouveau ; hatchkit check DOSSIER --ask.
+    .fix = Effacez le fichier et répondez de nouveau ; hatchkit check DOSSIER --ask.
 answers_elsewhere =
     .found = { $count ->
         [1] une de vos réponses se trouve
@@ -20,9 +20,9 @@ tables_not_empty = { $path } contient autre chose ({ $names } ...) : nommez un 
 language_other =
     .found = les tableaux sont dans une autre langue ({ TONGUES($tongues) })
     .done = Ce qui est dit de la saison est en anglais.
-    .mend = Écrivez language = "fr" (ou "de", "es", "en") dans season.toml pour en avoir une autre.
+    .fix = Écrivez language = "fr" (ou "de", "es", "en") dans season.toml pour en avoir une autre.
 language_mixed =
     .found = les tableaux sont dans plusieurs langues ({ TONGUES($tongues) })
     .done = Ce qui est dit de la saison est en anglais.
-    .mend = Écrivez language = "fr" (ou "de", "es", "en") dans season.toml pour en avoir une autre.
+    .fix = Écrivez language = "fr" (ou "de", "es", "en") dans season.toml pour en avoir une autre.
 language_unknown = Il n’y a pas de langue « { $language } » ; il y a { LIST($known) }.

@@ -11,8 +11,6 @@ teach_form_eggs_lost_low = Œufs perdus par la cause : au moins (sûr à 80 %)
 teach_form_eggs_lost_high = Œufs perdus par la cause : au plus (sûr à 80 %)
 teach_form_facts = Cochez ce qui est vrai et compte pour la réponse
 teach_form_why = Votre constat, en une ou deux phrases
-teach_form_keep = Garder la réponse
-teach_form_kept = La réponse est dans { $file }.
 
 teach_stage_infertile = clair ou infécond (rien de visible)
 teach_stage_early = précoce (jours 1-7 chez la poule, premier tiers)

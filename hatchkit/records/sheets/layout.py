@@ -1,0 +1,192 @@
+"""Columns of a reading -> the looks that they tell of, in order, and the fields that belong to no look."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from hatchkit.records.sheets.fields import Look
+
+#: Usual day of transfer as a share of the incubation (common practice, no source: day 18 of 21, 25 of 28).
+TRANSFER_SHARE = 0.87
+
+
+@dataclass
+class LookColumns:
+    """One look with the places of its columns by field."""
+
+    look: Look
+    fields: dict = field(default_factory=dict)
+    named: bool = True
+
+    def sort_key(self, length: float) -> float:
+        """About which day the look is, for the order of looks."""
+        if self.look.day is not None:
+            return self.look.day
+        if self.look.transfer:
+            return TRANSFER_SHARE * length
+        return length * (self.look.order or 1) / 3.0 - 0.01
+
+
+@dataclass
+class Layout:
+    """Which column holds what: looks in order, and the fields that belong to no look.
+
+    Attributes
+    ----------
+    looks : list of LookColumns
+    fields : dict
+        Field -> list of places.
+    pipped_within, culled_apart : bool
+        Pipped are counted among the dead in shell; culled and weak chicks are not counted among the hatched.
+    """
+
+    looks: list
+    fields: dict
+    pipped_within: bool = False
+    culled_apart: bool = False
+
+
+def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
+    """Looks and other fields of an assignment, or None if two columns would be the same thing.
+
+    Parameters
+    ----------
+    chosen : list of Meaning or None
+        One per column, in order.
+    columns : list of Column
+    length : float
+        Days of incubation, to place the transfer among the looks.
+    """
+    looks: list[LookColumns] = []
+    fields: dict = {}
+    current: LookColumns | None = None
+    for column, meaning in zip(columns, chosen, strict=True):
+        if meaning is None or meaning.field in ("ignore", "percent"):
+            continue
+        name = meaning.field
+        if name in ("look_at", "look_day", "fate"):
+            current = _look(looks, meaning.look or Look(order=_next_order(looks, name)), length)
+            if name in current.fields:
+                return None
+            current.fields[name] = column.place
+            continue
+        if name in ("clear", "dead", "left", "removed", "rotten", "cracked", "weight") and meaning.look:
+            current = _look_of_neighbour(looks, current, name, meaning.look) or _look(looks, meaning.look, length)
+            if name in current.fields:
+                if name not in ("rotten", "cracked", "removed"):
+                    return None
+                fields.setdefault(name, []).append(column.place)
+                continue
+            current.fields[name] = column.place
+            continue
+        if name in ("clear", "dead", "left"):
+            mine = current
+            if mine is None or name in mine.fields or name != "left" and _closed(mine, name, fields):
+                free = (
+                    [look for look in looks if name not in look.fields and look is not current] if mine is None else []
+                )
+                new = not (free and name == "clear")
+                mine = _look(looks, Look(order=_next_order(looks, name)), length) if new else free[0]
+                mine.named = mine.named and not new or bool(mine.fields)
+            if name in mine.fields:
+                return None
+            mine.fields[name] = column.place
+            current = mine
+            continue
+        fields.setdefault(name, []).append(column.place)
+    looks = _by_day_and_order(looks)
+    latest = max((look.look.day for look in looks if look.look.day is not None), default=0)
+    if latest > length:
+        length = latest / TRANSFER_SHARE  # a longer incubation: the transfer is not before the last candling
+    looks.sort(key=lambda look: look.sort_key(length))
+    return Layout(_merged(looks, length), fields)
+
+
+def _by_day_and_order(looks: list[LookColumns]) -> list[LookColumns]:
+    """A look told by its number and one told by its day are one, where no other can be ("Clear d7, Left 1st")."""
+    for other in [look for look in looks if look.look.order and look.look.day is None and not look.look.transfer]:
+        order = other.look.order
+        days = [
+            0,
+            *(look.look.day for look in looks if look.look.day is not None and (look.look.order or order) < order),
+        ]
+        later = [look.look.day for look in looks if look.look.day is not None and (look.look.order or 0) > order]
+        fits = [
+            look
+            for look in looks
+            if look.look.day is not None
+            and look.look.order is None
+            and max(days) < look.look.day < min([*later, 99])
+            and not set(look.fields) & set(other.fields)
+        ]
+        if len(fits) == 1 and (order == 1 or max(days)):
+            fits[0].look = Look(fits[0].look.day, order, fits[0].look.transfer)
+            fits[0].fields |= other.fields
+            looks = [look for look in looks if look is not other]
+    return looks
+
+
+def _look_of_neighbour(looks, current, name: str, wanted: Look) -> LookColumns | None:
+    """Clears without a day beside the dead of a named day are of one look: "Clears, Day 7 dead"."""
+    if current is None or current.named or name != "dead" or set(current.fields) != {"clear"} or wanted.day is None:
+        return None
+    if any(look.look.day == wanted.day for look in looks):
+        return None
+    current.look, current.named = Look(wanted.day, current.look.order, wanted.transfer), True
+    return current
+
+
+def _closed(look: LookColumns, name: str, fields: dict) -> bool:
+    return name == "clear" and "left" in look.fields and "dead" in look.fields
+
+
+def _next_order(looks: list[LookColumns], name: str) -> int:
+    return 1 + sum(name in look.fields or look.look.order is not None and name == "look_at" for look in looks)
+
+
+def _look(looks: list[LookColumns], wanted: Look, length: float) -> LookColumns:
+    """The look of this day, order or name; a new one if there is none."""
+    for known in looks:
+        have = known.look
+        same = (
+            wanted.day is not None
+            and have.day == wanted.day
+            or wanted.day is None
+            and wanted.order is not None
+            and have.order == wanted.order
+            or wanted.transfer
+            and have.transfer
+            or wanted.order is not None
+            and have.order == wanted.order
+            and (have.day is None or wanted.day is None)
+        )
+        if same:
+            known.look = Look(
+                have.day if have.day is not None else wanted.day,
+                have.order if have.order is not None else wanted.order,
+                have.transfer or wanted.transfer,
+            )
+            return known
+    looks.append(LookColumns(wanted))
+    return looks[-1]
+
+
+def _merged(looks: list[LookColumns], length: float) -> list[LookColumns]:
+    """Looks with a day near the transfer and the transfer itself are one, where their columns do not collide."""
+    transfer = next((look for look in looks if look.look.transfer), None)
+    if transfer is None:
+        return looks
+    candlings = [look for look in looks if look is not transfer]
+    undated = [look for look in candlings if "look_at" not in look.fields]
+    if set(transfer.fields) == {"look_at"} and len(candlings) > 1 and undated == candlings[-1:]:
+        # "Transfer" heads a date; "clear 3, dead 3" beside it are what was found then.
+        transfer.fields |= undated[0].fields
+        return [look for look in looks if look is not undated[0]]
+    for other in looks:
+        if other is transfer or other.look.day is None or set(other.fields) & set(transfer.fields):
+            continue
+        if transfer.look.day is None and abs(other.look.day - TRANSFER_SHARE * length) <= 2:
+            transfer.look = Look(other.look.day, other.look.order, True)
+            transfer.fields = {**other.fields, **transfer.fields}
+            return [look for look in looks if look is not other]
+    return looks

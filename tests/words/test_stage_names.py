@@ -1,0 +1,26 @@
+"""Each stage has one short name and one name within a sentence."""
+
+from hatchkit.advice.tally import STAGES
+from hatchkit.climate import shapes
+from hatchkit.figures import style
+from hatchkit.words.stage_names import in_words, label
+
+
+def test_short_names_and_names_in_a_sentence():
+    assert label("pipped_dead") == "pipped, died" and in_words("pipped_dead") == "pipped and died"
+    assert label("clear") == "clear, not opened" and in_words("clear") == "clear or infertile"
+
+
+def test_a_later_candling_and_an_unknown_key_still_read_as_words():
+    assert label("candle4") == in_words("candle4") == "candling 4"
+    assert label("days_1_4") == in_words("days_1_4") == "days 1 4"
+
+
+def test_no_stage_or_fill_is_shown_by_its_key():
+    for key in (*STAGES, *style.FILLS):
+        assert "_" not in label(key) + in_words(key)
+
+
+def test_every_word_for_a_disturbance_has_a_name():
+    """The words of the climate room are no names themselves: "opening" is a lid or door opened."""
+    assert {word for word in (*shapes.WORDS, "steady") if label(word) == word} == {"overheating"}
