@@ -25,7 +25,7 @@ from hatchkit.usual.stages import Usual, usual
 #: Order in which eggs are lost, and the published shares in that order.
 ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 
-#: Items of the log that say little where little was logged.
+#: Doses of the log, told beyond what good batches of the machine met; they say little where little was logged.
 MEASURED = ("heat", "cold")
 
 #: Facts that a cause may show in one of several ways: eggs too warm are told by the log or, where the probe lies, by
@@ -139,7 +139,7 @@ def _gather(season) -> Gathered:
     table["clock_machine"] = _of_machine(table["clock"], rows)
     good = _good(eggs, usual_of_batch)
     for item in MEASURED:
-        table[item], doses = _beyond_the_good(table[item], item, doses, good, rows)
+        doses = _beyond_the_good(table[item], item, doses, good, rows)
     table["flock_own"] = pd.Series(evidence_records.other_flock(rows, good), dtype=float).reindex(table.index)
     fates = {str(name): part.to_dict("records") for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(
@@ -211,23 +211,25 @@ def _good(eggs: Tally, usual_of_batch: dict[str, Usual]) -> pd.Series:
     return pd.Series(worth, dtype=float)
 
 
-def _beyond_the_good(found, item, doses, good, rows) -> tuple[pd.Series, dict]:
-    """A dose of the log less what the good batches of the same machine met by the same probe, and so the days' doses.
+def _shared(found, batch, good, rows) -> float:
+    """The dose that good batches of the same machine met by the same probe (their middle one); 0 without such a batch.
 
     A probe that reads a degree low shows cold all the time; what batches that did well share has harmed nobody.
     """
-    out, less = found.copy(), dict(doses)
+    machine = rows[batch].get("incubator")
+    mates = [name for name in found.index if name != batch and rows[name].get("incubator") == machine]
+    doses = found[[name for name in mates if good[name] > 0.5]].dropna()
+    return float(doses.median()) if len(doses) else 0.0
+
+
+def _beyond_the_good(found, item, doses, good, rows) -> dict:
+    """Doses by the day without the part that is shared with the good batches of the machine."""
+    out = dict(doses)
     for batch, dose in found.items():
-        if not dose > 0:
-            continue
-        machine = rows[batch].get("incubator")
-        mates = [name for name in found.index if name != batch and rows[name].get("incubator") == machine]
-        shared = found[[name for name in mates if good[name] > 0.5]].dropna()
-        if len(shared):
-            out[batch] = max(dose - float(shared.median()), 0.0)
-            by_day = getattr(less[batch], item)
-            less[batch] = less[batch]._replace(**{item: by_day * out[batch] / dose})
-    return out, less
+        if dose > 0:
+            left = max(1 - _shared(found, batch, good, rows) / dose, 0.0)
+            out[batch] = out[batch]._replace(**{item: getattr(out[batch], item) * left})
+    return out
 
 
 def _of_machine(clock, rows) -> pd.Series:
@@ -259,11 +261,12 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
     others, worth = gathered.values.loc[mates], gathered.good.reindex(mates).to_numpy()
     machine = gathered.rows[batch].get("incubator")
     near = worth * np.array([1.0 if gathered.rows[name].get("incubator") == machine else ELSEWHERE for name in mates])
+    shared = {item: _shared(gathered.values[item], batch, gathered.good, gathered.rows) for item in MEASURED}
     rows = []
     for item, row in _items().items():
         value = float(gathered.values.at[batch, item])
         gauge = (
-            Gauge(row["published"], row["spread"], 0)
+            Gauge(shared[item] if item in MEASURED else row["published"], row["spread"], 0)
             if row["kind"] == "dose"
             else usual_of(
                 others[item].to_numpy(),
@@ -327,7 +330,7 @@ def told(gathered: Gathered, batch, items) -> dict:
             if np.isnan(row["value"]):
                 lines.append([item, fact, "not known", 1.0])
                 continue
-            shown = row["value"] if row["kind"] == "dose" else row["value"] - row["usual"]
+            shown = row["value"] if row["kind"] == "dose" and item not in MEASURED else row["value"] - row["usual"]
             factor = float(np.exp(np.interp(shown, at, logs)))
             if item in OF_MACHINE and factor > 1 and not row["good_batches"]:
                 factor **= NO_MATE
