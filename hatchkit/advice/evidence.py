@@ -15,7 +15,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import evidence_climate, evidence_records, signs
+from hatchkit.advice import evidence_climate, evidence_machine, evidence_records, signs
 from hatchkit.advice.habits import believed_fates, idle_batches
 from hatchkit.advice.tally import STAGES, Tally, published_shares, tally
 from hatchkit.problems import HatchkitError
@@ -136,10 +136,10 @@ def _gather(season) -> Gathered:
     table = table.reindex(eggs.counts.index)
     flock = evidence_records.flock_items(season.batches, eggs.counts, eggs.clears_counted)
     table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
-    table["clock_machine"] = _of_machine(table["clock"], rows)
+    table["clock_machine"] = evidence_machine.clock_of_machine(table["clock"], rows)
     good = _good(eggs, usual_of_batch)
     for item in MEASURED:
-        doses = _beyond_the_good(table[item], item, doses, good, rows)
+        doses = evidence_machine.beyond_the_good(table[item], item, doses, good, rows)
     table["flock_own"] = pd.Series(evidence_records.other_flock(rows, good), dtype=float).reindex(table.index)
     fates = {str(name): part.to_dict("records") for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(
@@ -211,40 +211,6 @@ def _good(eggs: Tally, usual_of_batch: dict[str, Usual]) -> pd.Series:
     return pd.Series(worth, dtype=float)
 
 
-def _shared(found, batch, good, rows) -> float:
-    """The dose that good batches of the same machine met by the same probe (their middle one); 0 without such a batch.
-
-    A probe that reads a degree low shows cold all the time; what batches that did well share has harmed nobody.
-    """
-    machine = rows[batch].get("incubator")
-    mates = [name for name in found.index if name != batch and rows[name].get("incubator") == machine]
-    doses = found[[name for name in mates if good[name] > 0.5]].dropna()
-    return float(doses.median()) if len(doses) else 0.0
-
-
-def _beyond_the_good(found, item, doses, good, rows) -> dict:
-    """Doses by the day without the part that is shared with the good batches of the machine."""
-    out = dict(doses)
-    for batch, dose in found.items():
-        if dose > 0:
-            left = max(1 - _shared(found, batch, good, rows) / dose, 0.0)
-            out[batch] = out[batch]._replace(**{item: getattr(out[batch], item) * left})
-    return out
-
-
-def _of_machine(clock, rows) -> pd.Series:
-    """Middle clock difference of the other batches of the same incubator; missing below two of them."""
-    machines = {}
-    for batch, late in clock.dropna().items():
-        machines.setdefault(str(rows[batch].get("incubator")), []).append((batch, late))
-    out = pd.Series(np.nan, index=clock.index)
-    for batch in clock.index:
-        others = [late for name, late in machines.get(str(rows[batch].get("incubator")), []) if name != batch]
-        if len(others) >= 2 and not pd.isna(rows[batch].get("incubator")):
-            out[batch] = float(np.median(others))
-    return out
-
-
 @cache
 def _items() -> dict:
     return reference.load("evidence_items").set_index("item").to_dict("index")
@@ -261,7 +227,9 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
     others, worth = gathered.values.loc[mates], gathered.good.reindex(mates).to_numpy()
     machine = gathered.rows[batch].get("incubator")
     near = worth * np.array([1.0 if gathered.rows[name].get("incubator") == machine else ELSEWHERE for name in mates])
-    shared = {item: _shared(gathered.values[item], batch, gathered.good, gathered.rows) for item in MEASURED}
+    shared = {
+        item: evidence_machine.shared(gathered.values[item], batch, gathered.good, gathered.rows) for item in MEASURED
+    }
     rows = []
     for item, row in _items().items():
         value = float(gathered.values.at[batch, item])

@@ -11,7 +11,8 @@ from hatchkit import reference
 from hatchkit.advice import evidence_climate, evidence_records, weighing
 from hatchkit.advice.account import account
 from hatchkit.advice.causes import likely_causes, season_causes
-from hatchkit.advice.evidence import _beyond_the_good, _each_fact_once, evidence, gather, links, told
+from hatchkit.advice.evidence import _each_fact_once, evidence, gather, links, told
+from hatchkit.advice.evidence_machine import beyond_the_good
 from hatchkit.advice.what_to_change import changes
 from hatchkit.simulate.seasons import draw_season
 
@@ -286,10 +287,10 @@ def test_another_flock_than_the_good_batches_is_told_and_a_shared_one_too():
 
 
 def test_cold_that_good_batches_of_the_machine_met_too_is_no_dose():
-    """A probe that reads low shows 10 h of cold in three good batches; 14 h are 4 h beyond it, in another machine 14."""
+    """A probe reads low: 10 h of cold in good batches. 14 h are 4 h beyond it, in another machine 14."""
     found = pd.Series({"a": 10.0, "b": 9.0, "c": 12.0, "poor": 14.0, "other": 14.0})
     rows = {name: dict(incubator="B" if name == "other" else "A") for name in found.index}
     good = pd.Series({"a": 1.0, "b": 1.0, "c": 1.0, "poor": 0.0, "other": 0.0})
     met = evidence_climate.Doses(np.zeros(21), np.full(21, 14 / 21), 1.0)
-    left = _beyond_the_good(found, "cold", {name: met for name in found.index}, good, rows)
+    left = beyond_the_good(found, "cold", {name: met for name in found.index}, good, rows)
     assert left["poor"].cold.sum() == pytest.approx(4) and left["other"].cold.sum() == pytest.approx(14)
