@@ -11,9 +11,8 @@ def shared(found, batch, good, rows) -> float:
 
     A probe that reads a degree low shows cold all the time; what batches that did well share has harmed nobody.
     """
-    machine = rows[batch].get("incubator")
-    mates = [name for name in found.index if name != batch and rows[name].get("incubator") == machine]
-    doses = found[[name for name in mates if good[name] > 0.5]].dropna()
+    machine, fine = rows[batch].get("incubator"), good.index[good > 0.5]
+    doses = found.reindex([name for name in fine if name != batch and rows[name].get("incubator") == machine]).dropna()
     return float(doses.median()) if len(doses) else 0.0
 
 

@@ -158,14 +158,15 @@ def other_flock(rows, good) -> dict:
     good : Series
         How good each batch was, 0 to 1.
     """
+    fine = set(good.index[good > 0.5])
     named = {name: (str(row["species"]), str(row["flock"])) for name, row in rows.items() if _kept(row.get("flock"))}
     out = {}
     for batch, key in named.items():
         mates = [name for name, other in named.items() if other == key and name != batch]
         others = [name for name, other in named.items() if other[0] == key[0] and other != key]
-        if any(good.get(name, 0.0) > 0.5 for name in mates):
+        if fine.intersection(mates):
             out[batch] = 0.0
-        elif not mates and sum(good.get(name, 0.0) > 0.5 for name in others) >= OTHERS:
+        elif not mates and len(fine.intersection(others)) >= OTHERS:
             out[batch] = 1.0
     return out
 
