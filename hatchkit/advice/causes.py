@@ -103,7 +103,7 @@ class Causes:
         """How the share of one cause comes about: each factor, their product, and prior times product."""
         rows = self.sums[self.sums["cause"] == cause]
         if rows.empty:
-            raise HatchkitError(f"There is no cause {cause!r}; there are {', '.join(self.sums['cause'].unique())}.")
+            raise HatchkitError("not_one_of", dict(name="cause", given=cause, known=list(self.sums['cause'].unique())))
         return rows.drop(columns="cause").reset_index(drop=True)
 
     def first_named(self) -> str:
@@ -157,7 +157,7 @@ def season_causes(season) -> dict:
 def batch_causes(gathered: Gathered, batch: str) -> Causes:
     """`likely_causes` on tables that are already made."""
     if _eggs(gathered, batch) <= 0:
-        raise HatchkitError(f"Nothing is known of how batch {batch!r} ended, so no cause can be weighed.")
+        raise HatchkitError("end_not_known", dict(batch=batch))
     season, row = gathered.season, gathered.rows[batch]
     usual, items = gathered.usual[batch], evidence(gathered, batch)
     lines = told(gathered, batch, items)

@@ -250,19 +250,19 @@ def _eggs(weight, chicks, sure) -> pd.DataFrame:
 def _species(season, species) -> str:
     if species is None:
         if season.batches.empty:
-            raise HatchkitError("The season has no batch, so say which species the plan is for (species=...).")
+            raise HatchkitError("plan_no_species", {})
         return str(season.batches["species"].mode().iloc[0])
     key = species if species in season.species_table.index else reference.species_key(species)
     if key not in season.species_table.index:
-        raise HatchkitError(f"There is no species {species!r}; known are {', '.join(season.species_table.index)}.")
+        raise HatchkitError("not_one_of", dict(name="species", given=str(species), known=list(season.species_table.index)))
     return key
 
 
 def _wish(chicks, own, sure) -> int:
     if not 0 < sure < 1:
-        raise HatchkitError(f"sure is a probability between 0 and 1 (for example 0.9), not {sure!r}.")
+        raise HatchkitError("plan_sure", dict(given=str(sure)))
     if chicks is None:
         return max(int(own["hatched"].median()), 1) if len(own) else 12
     if isinstance(chicks, bool) or chicks < 1 or int(chicks) != chicks:
-        raise HatchkitError(f"chicks is a whole number of at least 1, not {chicks!r}.")
+        raise HatchkitError("whole_number", dict(name="chicks", least=1, given=str(chicks)))
     return int(chicks)

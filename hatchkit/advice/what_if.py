@@ -71,7 +71,7 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     """
     causes = season_causes(season) if causes is None else causes
     if not causes:
-        raise HatchkitError("No batch has its end on record, so it cannot be said what the season lost.")
+        raise HatchkitError("no_end_on_record", {})
     table = account(causes)
     by_cause = of_causes(table[table["eggs"] >= LEAST_EGGS])
     rows = _stages(causes) + _by_cause(_closed(table))

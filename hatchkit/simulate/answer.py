@@ -105,4 +105,4 @@ def read_answer(path) -> Answer:
             parameters=data["parameters"],
         )
     except (OSError, ValueError, KeyError) as error:
-        raise HatchkitError(f"{path} is not an answer file that hatchkit wrote ({error}).") from error
+        raise HatchkitError("not_an_answer", dict(path=str(path), why=str(error))) from error

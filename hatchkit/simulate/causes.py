@@ -68,9 +68,9 @@ def cause_names() -> list[str]:
 def check(cause, severity):
     """HatchkitError that lists the choices if one of the two is unknown."""
     if cause not in cause_names():
-        raise HatchkitError(f"There is no cause {cause!r} to plant; choose from {', '.join(cause_names())}.")
+        raise HatchkitError("not_one_of", dict(name="cause", given=cause, known=list(cause_names())))
     if severity not in SEVERITIES:
-        raise HatchkitError(f"Severity must be one of {', '.join(SEVERITIES)}, not {severity!r}.")
+        raise HatchkitError("not_one_of", dict(name="severity", given=str(severity), known=list(SEVERITIES)))
 
 
 def plant(rng, plan, *, cause, severity, batch, scale=1.0):

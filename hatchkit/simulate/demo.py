@@ -177,11 +177,11 @@ def _slips(tables):
     readings.loc[failed, ["temp_c", "temp_logged_c"]] = -40.0
 
 
-def own_folder(folder, title: str, what: str) -> Path:
+def own_folder(folder, title: str) -> Path:
     """The folder, made if need be; HatchkitError if it holds anything but an earlier season of this title."""
     folder = Path(folder)
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != title):
-        raise HatchkitError(f"{folder} holds something else than {what}, which would be replaced: name a new folder.")
+        raise HatchkitError("folder_holds_other", dict(path=str(folder)))
     folder.mkdir(parents=True, exist_ok=True)
     return folder
 
@@ -226,8 +226,8 @@ def write_demo(folder, *, seed=SEED, answer=None):
         If the folder holds anything else, or the answer would lie in it.
     """
     if answer is not None and Path(folder).resolve() in Path(answer).resolve().parents:
-        raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
-    folder = own_folder(folder, TITLE, "the demo season")
+        raise HatchkitError("answer_in_season", {})
+    folder = own_folder(folder, TITLE)
     plan = demo_plan()
     tables, eggs = course.run(np.random.default_rng(seed), plan)
     _slips(tables)

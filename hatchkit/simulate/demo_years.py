@@ -113,7 +113,7 @@ def write_years(folder, *, seed: int = SEED) -> Path:
     -------
     Path
     """
-    folder = own_folder(folder, TITLE, "the demo years")
+    folder = own_folder(folder, TITLE)
     headings = {**habits.EGG_HEADINGS, "hen": "Hen", "cock": "Cock"}
     plain = habits.HABITS["plain"]
     habit = habits.Habit("years", headings={**plain.headings, "flock": "Pen"}, egg_headings=headings)

@@ -123,7 +123,7 @@ def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, 
     cause = pick if cause is None else cause
     others = own["cause"].permutation([item.batch for item in plan.batches if item.batch != asked])
     if times > 1 and cause not in causes.REPEATABLE:
-        raise HatchkitError(f"{cause} cannot be planted {times} times; these can: {', '.join(causes.REPEATABLE)}.")
+        raise HatchkitError("planted_often", dict(cause=cause, times=times, known=list(causes.REPEATABLE)))
     touched, plain = [], plan
     for batch in [asked, *map(str, others[: times - 1])]:
         plan, more = causes.plant(own["cause"], plan, cause=cause, severity=severity, batch=batch)
@@ -286,9 +286,9 @@ def simulate_season(
     _whole_numbers(seed=seed, times=times, batches=batches, eggs=eggs, incubators=incubators)
     folder = empty_folder(folder)
     if answer is not None and folder.resolve() in Path(answer).resolve().parents:
-        raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
+        raise HatchkitError("answer_in_season", {})
     if style is not None and style not in loggers.EXPORTS:
-        raise HatchkitError(f"There is no export style {style!r}; choose from {', '.join(loggers.EXPORTS)}.")
+        raise HatchkitError("not_one_of", dict(name="style", given=style, known=list(loggers.EXPORTS)))
     if gaps is None:
         gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
     plan, tables, sealed = _drawn(
@@ -347,14 +347,14 @@ def _whole_numbers(**given) -> None:
     for name, value in given.items():
         least = 0 if name == "seed" else 1
         if not isinstance(value, Integral) or value < least:
-            raise HatchkitError(f"{name} must be a whole number from {least} up, not {value!r}.")
+            raise HatchkitError("whole_number", dict(name=name, least=least, given=str(value)))
 
 
 def empty_folder(folder) -> Path:
     """The folder, made if need be; HatchkitError if anything lies in it already."""
     folder = Path(folder)
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
-        raise HatchkitError(f"{folder} is not empty; name a new folder.")
+        raise HatchkitError("folder_not_empty", dict(path=str(folder)))
     folder.mkdir(parents=True, exist_ok=True)
     return folder
 

@@ -63,7 +63,7 @@ def read_answers(answers, *, cases, teacher=None):
     """
     answers = Path(answers)
     if not answers.exists():
-        raise HatchkitError(f"{answers} does not exist.")
+        raise HatchkitError("not_there", dict(path=str(answers)))
     found, sheets, problems = [], 0, []
     for path in _files(answers, teacher, problems):
         name = path.name if path == answers else path.relative_to(answers).as_posix()
@@ -71,11 +71,8 @@ def read_answers(answers, *, cases, teacher=None):
         sheets += sheet_found
         found += rows
     if not sheets:
-        told = "".join(f"\n- {sentence(row)}" for row in problems)
-        raise HatchkitError(
-            f"There is no answer sheet in {answers}; an answer sheet is a table with the headings "
-            f"{', '.join(SHEET_COLUMNS)}.{told}"
-        )
+        told = [sentence(row) for row in problems]
+        raise HatchkitError("no_answer_sheet", dict(path=str(answers), headings=list(SHEET_COLUMNS), told=told))
     table = pd.DataFrame(found, columns=["case", "file", "row", *SHEET_COLUMNS[1:]])
     return _one_each(_known(table, set(cases), problems), problems), problems
 

@@ -74,7 +74,7 @@ def judge(name: str, answer, *data) -> Verdict:
         The tables or figures that the question names, in its order.
     """
     if name not in EXERCISES:
-        raise HatchkitError(f"There is no exercise {name!r}; the first word after check( must stay as it was.")
+        raise HatchkitError("no_exercise", dict(name=name))
     if _is_open(answer):
         return Verdict(OPEN, "Not answered yet. Put your answer in place of the dots and run the cell again.")
     state, words = EXERCISES[name].judge(answer, *data)

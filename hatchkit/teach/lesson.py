@@ -60,15 +60,15 @@ def write_lesson(
         (columns: ``reference/columns_lesson.csv``).
     """
     if students < 1:
-        raise HatchkitError("A lesson needs at least one student.")
+        raise HatchkitError("whole_number", dict(name="students", least=1, given=str(students)))
     if batches < 2:
-        raise HatchkitError("A season of a lesson needs at least two batches: one to ask about, one to compare with.")
+        raise HatchkitError("lesson_batches", {})
     life.level(level)
     if language not in case_words.LANGUAGES:
-        raise HatchkitError(f"Forms come in {', '.join(case_words.LANGUAGES)}, not in {language!r}.")
+        raise HatchkitError("not_one_of", dict(name="language", given=language, known=list(case_words.LANGUAGES)))
     seed = secrets.randbits(64) if seed is None else int(seed)
     if seed < 0:
-        raise HatchkitError(f"A seed is a whole number from 0 up, not {seed}; leave it out to have one drawn.")
+        raise HatchkitError("whole_number", dict(name="seed", least=0, given=str(seed)))
     folder = seasons.empty_folder(folder)
     rng = np.random.default_rng([seed, 7])
     show = _Progress(students, "cases written", progress)

@@ -107,11 +107,11 @@ def target(path) -> Path:
     """
     path = Path(path)
     if not path.parent.is_dir():
-        raise HatchkitError(f"There is no folder {path.parent} to write {path.name} into; make it first.")
+        raise HatchkitError("no_folder_for", dict(folder=str(path.parent), name=path.name))
     if path.is_dir():
-        raise HatchkitError(f"{path} is a folder; name a file for the marks.")
+        raise HatchkitError("marks_in_folder", dict(path=str(path)))
     if path.exists() and kind_of(path) != "marks":
-        raise HatchkitError(f"{path} exists and is not a file of marks, so it is not written over; name a new file.")
+        raise HatchkitError("not_marks", dict(path=str(path)))
     return unused(path)
 
 
@@ -140,17 +140,14 @@ def write_marks(marks, path) -> Path:
 def _read_book(folder):
     path = Path(folder) / BOOK
     if not path.exists():
-        raise HatchkitError(f"{folder} holds no answer book ({BOOK.as_posix()}); it is not a lesson folder.")
+        raise HatchkitError("no_answer_book", dict(folder=str(folder), book=BOOK.as_posix()))
     try:
         book = pd.read_csv(path, dtype={"case": str, "batch": str}, keep_default_na=False)
     except ValueError as error:
-        raise HatchkitError(f"{path} cannot be read; put back the file that hatchkit wrote.") from error
+        raise HatchkitError("answer_book_unread", dict(path=str(path))) from error
     known = reference.load("columns_lesson").query("table == 'answer_book'")["column"]
     if absent := [name for name in known if name not in book]:
-        raise HatchkitError(
-            f"{path} has no column {', '.join(absent)}: another program saved it anew, or an older "
-            "hatchkit wrote it. Put back the file that hatchkit wrote, or make the lesson anew."
-        )
+        raise HatchkitError("answer_book_lacks", dict(path=str(path), columns=absent))
     return book
 
 

@@ -24,3 +24,38 @@ no_such_air = L’air peut être { LIST($known) } ; « { $air } » est inconnu.
 readings_in_disorder = Les relevés doivent être dans l’ordre du temps avant que la température de l’œuf soit calculée.
 no_such_dose = Il n’y a pas de dose « { $dose } » ; choisissez parmi { LIST($known) }.
 no_such_unit = Les températures se montrent en C ou F, pas en « { $unit } ».
+not_one_of = { $name } « { $given } » est inconnu ; on connaît { LIST($known) }.
+whole_number = { $name } doit être un nombre entier à partir de { PLAIN($least) }, non { $given }.
+end_not_known = On ne sait rien de la fin de la couvée « { $batch } » ; aucune cause ne peut donc être pesée.
+set_time_none = « { $given } » n’est pas un moment de mise en incubation ; écrivez-le comme 2026-04-03 18:00, à votre heure locale.
+set_time_misread = « { $given } » { $why ->
+        [year_odd] a une année qui ne peut pas être juste
+        [year_none] n’a pas d’année
+       *[no_date] n’est pas une date
+    } ; écrivez comme 2026-04-03 18:00, à votre heure locale.
+set_time_two_ways = « { $given } » peut être le { DATE($one) } ou le { DATE($other) } : écrivez { $write_one } ou { $write_other }, ou mettez [sheets] day_first = true (ou false) dans season.toml.
+set_time_skipped = { HOUR($time) } le { DAY($time) } n’existe pas à { $zone } : les horloges avancent alors. Donnez une heure que l’horloge montre.
+set_time_twice = { HOUR($time) } le { DAY($time) } vient deux fois à { $zone } : les horloges reculent cette nuit-là. Donnez une heure qui ne vient qu’une fois.
+plan_no_species = La saison n’a pas de couvée ; dites donc pour quelle espèce est le plan (species=...).
+plan_sure = sure est une probabilité entre 0 et 1 (par exemple 0.9), non { $given }.
+no_end_on_record = Aucune couvée n’a sa fin notée ; on ne peut dire ce que la saison a perdu.
+no_batch_yet = Il n’y a pas encore de couvée dans cette saison, donc pas d’éclosion à examiner.
+no_end_to_look_at = Aucune couvée de cette saison n’a sa fin notée : nommez la couvée à examiner.
+not_an_answer = { $path } n’est pas un fichier de réponse écrit par hatchkit ({ $why }).
+folder_holds_other = { $path } contient autre chose, qui serait remplacé : nommez un nouveau dossier.
+folder_not_empty = { $path } n’est pas vide ; nommez un nouveau dossier.
+answer_in_season = La réponse ne doit pas se trouver dans le dossier de la saison ; nommez un fichier ailleurs.
+planted_often = { $cause } ne peut être placé { $times } fois ; ceux-ci le peuvent : { LIST($known) }.
+lesson_batches = Une saison de cours demande au moins deux couvées : l’une sur laquelle on interroge, l’autre pour comparer.
+no_exercise = Il n’y a pas d’exercice « { $name } » ; le premier mot après check( doit rester tel quel.
+no_folder_for = Il n’y a pas de dossier { $folder } où écrire { $name } ; créez-le d’abord.
+marks_in_folder = { $path } est un dossier ; nommez un fichier pour les notes.
+not_marks = { $path } existe et n’est pas un fichier de notes ; il n’est pas écrasé. Nommez un nouveau fichier.
+no_answer_book = { $folder } ne contient pas de corrigé ({ $book }) ; ce n’est pas un dossier de cours.
+answer_book_unread = { $path } ne peut être lu ; remettez le fichier que hatchkit a écrit.
+answer_book_lacks = { $path } n’a pas de colonne { LIST($columns) } : un autre programme l’a réenregistré, ou un hatchkit plus ancien l’a écrit. Remettez le fichier que hatchkit a écrit, ou refaites le cours.
+not_there = { $path } n’existe pas.
+no_answer_sheet = Il n’y a pas de feuille de réponses dans { $path } ; c’est un tableau aux en-têtes { LIST($headings) }.{ COUNT($told) ->
+        [0] { "" }
+       *[other] { " " }Trouvé : { LIST($told) }
+    }
