@@ -5,7 +5,6 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.advice.cause_words import ONCE
 from hatchkit.advice.signs import names
 
 COLUMNS = ["part", "kind", "name", "value", "usual", "unit", "digits", "said", "factor", "push", "strength"]
@@ -45,11 +44,11 @@ def ladder(causes, cause=None) -> pd.DataFrame:
         dict(part="pattern", kind="pattern", name="", factor=float((pattern["chance"] * pattern["factor"]).sum())),
         dict(part="before", kind="before", name="", factor=float(priors[cause] / priors["bad_luck"])),
     ]
-    lines = sums[~sums["part"].isin(["pattern", "with a second cause"])].drop_duplicates("part")
+    lines = sums[~sums["part"].isin(["pattern", "second"])].drop_duplicates("part")
     for line in lines.to_dict("records"):
         item = items.get(line["part"])
         known = line["found"] != "not known"
-        if line["found"].endswith(ONCE):
+        if line["once"]:
             continue
         rows.append(
             dict(

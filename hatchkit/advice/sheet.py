@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from html import escape
 
-from hatchkit.advice import words
 from hatchkit.records.writing import SEALED
 from hatchkit.say import has, text
+from hatchkit.say import plan as words
 from hatchkit.words.cautions import cautions
 
 #: So many changes have room on one sheet; the review has them all.
@@ -31,7 +31,7 @@ def page(plan) -> str:
     def say(code, **facts):
         return escape(text(code, facts, language))
 
-    title = say("plan_title", name=words.bird_of(plan.basis, language), set=plan.basis["set_at"])
+    title = escape(words.title(plan, language))
     heads = "".join(
         f'<th scope="col">{name}</th>'
         for name in ("✓", say("paper_when"), say("paper_day"), say("paper_step"), say("paper_write"))
@@ -39,7 +39,7 @@ def page(plan) -> str:
     rows = "".join(_row(row, language) for row in plan.calendar.to_dict("records"))
     changes = "".join(
         f"<li><b>{escape(row['what'])}</b>: {escape(row['to'].rstrip('.'))}. {escape(row['why'])}</li>"
-        for row in words.changes_in(plan.changes, language, plan.unit)[:MOST_CHANGES]
+        for row in words.changes(plan.changes, language, plan.unit)[:MOST_CHANGES]
     )
     changes = changes or f"<li>{escape(words.what_changes(plan, language))}</li>"
     care = "".join(f"<li>{escape(one)}</li>" for one in cautions("machine", "opening_eggs", language=language))
@@ -61,6 +61,6 @@ def _row(row, language: str) -> str:
     note = say(f"write_{row['step']}") if has(f"write_{row['step']}") else ""
     return (
         f"<tr><td><i></i></td><td>{say('paper_moment', time=row['starts'])}</td>"
-        f'<td class="number">{say("shown_number", number=row["day"])}</td><td>{say("step_" + row["step"])}</td>'
+        f'<td class="number">{say("shown_number", number=row["day"])}</td><td>{escape(words.step(row, language))}</td>'
         f'<td class="blank">{note}</td></tr>'
     )
