@@ -30,12 +30,8 @@ BEFORE = 3
 #: Two stems joined by + belong together within so many letters.
 APART = 40
 
-NOT = set(
-    "no not never without didnt wasnt isnt kein keine keinen keinerlei nicht ohne nie pas sans aucun aucune ni "
-    "jamais geen niet zonder nooit sin ninguna ningun nunca non senza nessun nessuna mai nao sem nenhum nenhuma "
-    "nie bez zadnych zadnego nebyl nebyla nebylo zadne ingen inget inte utan aldrig intet ikke uden nem nincs "
-    "nelkul soha".split()
-)
+#: Words that deny what follows, in twelve languages.
+NOT = set(reference.small_words("denial"))
 
 
 def plain(text) -> str:
@@ -47,12 +43,6 @@ def plain(text) -> str:
 @cache
 def _table() -> dict:
     return reference.load("signs").set_index("sign").to_dict("index")
-
-
-@cache
-def names() -> dict:
-    """{sign: its name in words}."""
-    return {sign: row["name"] for sign, row in _table().items()}
 
 
 @cache

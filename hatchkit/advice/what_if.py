@@ -13,7 +13,6 @@ from hatchkit.advice.causes import season_causes
 from hatchkit.advice.tally import STAGES
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.verdict import CLEAR, SOME
-from hatchkit.words import stage_names
 
 #: A cause that accounts for less than this many eggs is not shown.
 LEAST_EGGS = 0.5
@@ -29,7 +28,7 @@ class WhatIf:
     Attributes
     ----------
     table : DataFrame
-        block (stage, cause, excursions), key, name, eggs, low, high, usual; low and high only where they
+        block (stage, cause, excursions), key, eggs, low, high, usual; low and high only where they
         are known, usual only for stages.
     facts : dict
         eggs_set, hatched, unaccounted (of the eggs set), left_out and left_out_eggs (names and eggs of batches
@@ -92,14 +91,13 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
             dict(
                 block="excursions",
                 key="excursions",
-                name="excursions",
                 eggs=excess["chicks_lost"],
                 low=excess["chicks_low"],
                 high=excess["chicks_high"],
                 usual=np.nan,
             )
         )
-    columns = ["block", "key", "name", "eggs", "low", "high", "usual"]
+    columns = ["block", "key", "eggs", "low", "high", "usual"]
     return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
 
 
@@ -138,7 +136,6 @@ def _stages(causes) -> list[dict]:
             dict(
                 block="stage",
                 key=stage,
-                name=stage_names.in_words(stage),
                 eggs=float(part["eggs"].sum()),
                 low=np.nan,
                 high=np.nan,
@@ -151,7 +148,6 @@ def _stages(causes) -> list[dict]:
             dict(
                 block="stage",
                 key="unaccounted",
-                name=stage_names.in_words("unaccounted"),
                 eggs=gone,
                 low=np.nan,
                 high=np.nan,
@@ -172,7 +168,6 @@ def _by_cause(table) -> list[dict]:
         dict(
             block="cause",
             key=row["key"],
-            name=row["name"],
             eggs=row["eggs"],
             low=np.nan,
             high=np.nan,

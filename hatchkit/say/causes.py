@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from hatchkit.say import text
 from hatchkit.say.speak import word
+from hatchkit.say.values import Joined
 
 #: So many tied causes and so many differences are named in a sentence; the tables have them all.
 TIES, DIFFERENCES = 3, 4
@@ -73,7 +74,8 @@ def different(causes, language: str = "en", unit: str = "C") -> str:
             told.append(text("different_name", row, language))
         else:
             told.append(item(row | dict(usual=row["usual"] if row["good_batches"] else None), language, unit))
-    return text("different_told", dict(good=good, count=len(told), told=capital("; ".join(told))), language)
+    told = [one if place else capital(one) for place, one in enumerate(told)]
+    return text("different_told", dict(good=good, count=len(told), told=Joined(told)), language)
 
 
 def capital(words: str) -> str:
@@ -97,7 +99,7 @@ def verdict(causes, language: str = "en", unit: str = "C") -> str:
     parts += _judgement(causes, say, language, unit)
     if len(causes.signs):
         read = [text("verdict_sign", row, language) for row in causes.signs[["sign", "said"]].to_dict("records")]
-        parts.append(say("signs", read="; ".join(read)))
+        parts.append(say("signs", read=Joined(read)))
     parts += [say("unaccounted", eggs=causes.unaccounted)] if causes.unaccounted and not many else []
     parts += [reason(piece, language, unit) for piece in causes.limits]
     parts += [say("remark", remark=causes.remark)] if causes.remark else []
@@ -132,7 +134,9 @@ def _judgement(causes, say, language, unit) -> list[str]:
 
 def _reasons(first, say, language, unit) -> list[str]:
     return [
-        say(key, told=reasons(first[key], language, unit)) for key in ("fits", "against", "unknown") if len(first[key])
+        say(key, told=Joined(dict.fromkeys(reason(piece, language, unit) for piece in first[key])))
+        for key in ("fits", "against", "unknown")
+        if len(first[key])
     ]
 
 
@@ -141,7 +145,7 @@ def _tied(causes, say, language) -> list[str]:
     if len(tied) < 2:
         return []
     more = len(tied) - TIES if len(tied) > TIES + 1 else 0
-    return [say("tied", told="; ".join(tied[:TIES] if more else tied), more=more)]
+    return [say("tied", told=Joined(tied[:TIES] if more else tied), more=more)]
 
 
 def _clears(causes, say) -> str:

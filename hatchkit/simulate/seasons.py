@@ -22,23 +22,13 @@ from hatchkit.simulate import causes, course, habits, loggers, without
 from hatchkit.simulate.biology import birds
 from hatchkit.simulate.biology import parameters as _figures
 from hatchkit.simulate.course import DAY, BatchPlan, SeasonPlan
+from hatchkit.simulate.demo import invented
 from hatchkit.simulate.machine import Fault
 
 ZONE = "Europe/Rome"
 FLOCKS = ("Yard", "Meadow", "Lower pen", "Upper pen", "Willow", "Stonewall")
-REMARKS = (
-    "",
-    "",
-    "",
-    "eggs a little dirty",
-    "mixed sizes",
-    "warm spell",
-    "some long eggs",
-    "cold nights",
-    "new feed",
-    "visitors on Sunday",
-    "pen cleaned the week before",
-)
+#: Remarks are drawn from the invented ones and so many empty ones.
+SILENT = 3
 
 
 def streams(seed):
@@ -61,6 +51,7 @@ def layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
     logit = np.log(figures["fertility"] / (1 - figures["fertility"]))
     fertile = {flock: float(1 / (1 + np.exp(-rng.normal(logit, figures["fertility_sd"])))) for flock in flocks}
     plans = []
+    remarks = [""] * SILENT + list(invented("remark").values())
     for place in range(batches):
         name, flock = names[place % incubators], flocks[int(rng.integers(len(flocks)))]
         number = place // incubators
@@ -80,12 +71,12 @@ def layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
                 stored_days=float(rng.integers(2, 8)),
                 egg_rows=bool(rng.random() < 0.35),
                 weighs=("", "tray", "single")[int(rng.integers(3))],
-                note=str(rng.choice(REMARKS)),
+                note=str(rng.choice(remarks)),
             )
         )
     log_days = float(bird["incubation_days"]) + 3.0
     plan = SeasonPlan(
-        title="A hatching season (invented)",
+        title=invented("title")["drawn"],
         timezone=ZONE,
         batches=tuple(plans),
         step_minutes=step_minutes,

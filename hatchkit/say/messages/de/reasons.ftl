@@ -56,14 +56,13 @@ reason_limit_few = { $batches ->
 reason_limit_not_opened = Nicht geschlüpfte Eier wurden nicht geöffnet (oder nicht notiert); die Sterbealter sind grob.
 
 # What was different, and the verdict.
-different_name = { WORD($item, kind: "named") }: { $value }, bei den guten { $usual }
-named_flock = Herde
-named_pen = Stall
-named_incubator = Brüter
-named_shelf = Fach
-named_hatcher = Schlupfbrüter
-named_posted = per Post
-named_broody = Glucke
+different_name = { WORD($item, kind: "item") }: { $value }, bei den guten { $usual }
+item_flock = Herde
+item_pen = Stall
+item_incubator = Brüter
+item_shelf = Fach
+item_hatcher = Schlupfbrüter
+item_broody = Glucke
 different_told = Was war diesmal anders, neben { $good ->
         [0] veröffentlichten Werten, denn eine gute Brut gibt es noch nicht
         [one] Ihrer einen guten Brut und veröffentlichten Werten

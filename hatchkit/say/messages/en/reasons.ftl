@@ -56,14 +56,13 @@ reason_limit_few = { $batches ->
 reason_limit_not_opened = Unhatched eggs were not opened (or not written down), so ages of death are rough.
 
 # What was different, and the verdict.
-different_name = { WORD($item, kind: "named") }: { $value }, { $usual } in the good ones
-named_flock = flock
-named_pen = pen
-named_incubator = incubator
-named_shelf = shelf
-named_hatcher = hatcher
-named_posted = posted
-named_broody = broody hen
+different_name = { WORD($item, kind: "item") }: { $value }, { $usual } in the good ones
+item_flock = flock
+item_pen = pen
+item_incubator = incubator
+item_shelf = shelf
+item_hatcher = hatcher
+item_broody = broody hen
 different_told = What was different this time, beside { $good ->
         [0] published values, as you have no good batch yet
         [one] your one good batch and published values

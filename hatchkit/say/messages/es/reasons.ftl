@@ -56,14 +56,13 @@ reason_limit_few = { $batches ->
 reason_limit_not_opened = Los huevos sin eclosionar no se abrieron (o no se anotó); las edades de muerte son aproximadas.
 
 # What was different, and the verdict.
-different_name = { WORD($item, kind: "named") }: { $value }, { $usual } en las buenas
-named_flock = lote
-named_pen = corral
-named_incubator = incubadora
-named_shelf = bandeja
-named_hatcher = nacedora
-named_posted = por correo
-named_broody = gallina clueca
+different_name = { WORD($item, kind: "item") }: { $value }, { $usual } en las buenas
+item_flock = lote
+item_pen = corral
+item_incubator = incubadora
+item_shelf = bandeja
+item_hatcher = nacedora
+item_broody = gallina clueca
 different_told = ¿Qué fue distinto esta vez, al lado de { $good ->
         [0] valores publicados, pues aún no hay tanda buena
         [one] su única tanda buena y valores publicados

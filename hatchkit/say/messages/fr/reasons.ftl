@@ -56,14 +56,13 @@ reason_limit_few = { $batches ->
 reason_limit_not_opened = Les œufs non éclos n’ont pas été ouverts (ou pas notés) ; les âges de mort sont approximatifs.
 
 # What was different, and the verdict.
-different_name = { WORD($item, kind: "named") } : { $value }, { $usual } dans les bonnes
-named_flock = troupeau
-named_pen = parquet
-named_incubator = couveuse
-named_shelf = étage
-named_hatcher = éclosoir
-named_posted = par la poste
-named_broody = poule couveuse
+different_name = { WORD($item, kind: "item") } : { $value }, { $usual } dans les bonnes
+item_flock = troupeau
+item_pen = parquet
+item_incubator = couveuse
+item_shelf = étage
+item_hatcher = éclosoir
+item_broody = poule couveuse
 different_told = Qu’est-ce qui était différent cette fois, à côté { $good ->
         [0] de valeurs publiées, faute de bonne couvée
         [1] de votre seule bonne couvée et de valeurs publiées
