@@ -20,7 +20,7 @@ OTHER = 2.0
 LEAST_GOOD = 3
 
 #: Items that are no circumstances but other batches' or the tray's losses told in another way.
-NOT_TOLD = ("flock_clears", "flock_deaths", "clock_machine", "tray", "clears_opened")
+NOT_TOLD = ("flock_clears", "flock_deaths", "flock_own", "clock_machine", "tray", "clears_opened")
 
 
 def different(gathered, batch, items) -> pd.DataFrame:

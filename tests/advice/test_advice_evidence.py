@@ -8,10 +8,11 @@ import pytest
 
 import hatchkit as hk
 from hatchkit import reference
-from hatchkit.advice import weighing
+from hatchkit.advice import evidence_climate, evidence_records, weighing
 from hatchkit.advice.account import account
 from hatchkit.advice.causes import likely_causes, season_causes
 from hatchkit.advice.evidence import _each_fact_once, evidence, gather, links, told
+from hatchkit.advice.evidence_machine import beyond_the_good
 from hatchkit.advice.what_to_change import changes
 from hatchkit.say.causes import verdict
 from hatchkit.say.plan import changes as change_words
@@ -279,3 +280,20 @@ def test_a_short_spell_of_cold_does_not_speak_for_cold_and_a_half_lethal_one_doe
     _, _, hours, logs, _ = next(link for link in links()["cold_spell"] if link[0] == "cold")
     short, halving = np.exp(np.interp([4.0, 24.0], hours, logs))
     assert short < 1 < 30 < halving
+
+
+def test_another_flock_than_the_good_batches_is_told_and_a_shared_one_too():
+    rows = {name: dict(species="chicken", flock=flock) for name, flock in zip("abcd", "xxyz", strict=True)}
+    good = pd.Series({"a": 1.0, "b": 1.0, "c": 0.0, "d": 0.0})
+    assert evidence_records.other_flock(rows, good) == {"a": 0.0, "b": 0.0, "c": 1.0, "d": 1.0}
+    assert evidence_records.other_flock(rows, good * 0) == {}  # no good batch tells anything
+
+
+def test_cold_that_good_batches_of_the_machine_met_too_is_no_dose():
+    """A probe reads low: 10 h of cold in good batches. 14 h are 4 h beyond it, in another machine 14."""
+    found = pd.Series({"a": 10.0, "b": 9.0, "c": 12.0, "poor": 14.0, "other": 14.0})
+    rows = {name: dict(incubator="B" if name == "other" else "A") for name in found.index}
+    good = pd.Series({"a": 1.0, "b": 1.0, "c": 1.0, "poor": 0.0, "other": 0.0})
+    met = evidence_climate.Doses(np.zeros(21), np.full(21, 14 / 21), 1.0)
+    left = beyond_the_good(found, "cold", {name: met for name in found.index}, good, rows)
+    assert left["poor"].cold.sum() == pytest.approx(4) and left["other"].cold.sum() == pytest.approx(14)
