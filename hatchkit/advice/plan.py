@@ -62,26 +62,6 @@ class Plan:
         )
         return calendar_text(told, title=words.title(self, self.language), stamp=stamp)
 
-    def sheet(self) -> str:
-        """A printable page (HTML, one sheet of A4 or Letter) to hang beside the machine."""
-        from hatchkit.advice.sheet import page
-
-        return page(self)
-
-    def save(self, folder) -> list:
-        """Write next_set.ics and next_set.html into `folder`; returns the two paths."""
-        from pathlib import Path
-
-        from hatchkit.records.writing import safe_output, whole_file
-
-        folder = Path(folder)
-        folder.mkdir(parents=True, exist_ok=True)
-        paths = [safe_output(folder / name, suffix=Path(name).suffix) for name in ("next_set.ics", "next_set.html")]
-        for path, content in zip(paths, (self.ics(), self.sheet()), strict=True):
-            with whole_file(path) as part:
-                part.write_bytes(content.encode("utf-8"))  # bytes: the calendar's CRLF must survive on every system
-        return paths
-
 
 def next_set(
     season, species=None, chicks=None, *, sure=0.9, set_at=None, stored_days=4.0, today=None, batch=None, unit="C"

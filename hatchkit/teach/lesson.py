@@ -9,15 +9,15 @@ from __future__ import annotations
 import secrets
 import sys
 import time
-from html import escape
 from pathlib import Path
 
 import numpy as np
 import pandas as pd
 
 from hatchkit import reference
+from hatchkit.pages.frame import template
 from hatchkit.problems import HatchkitError
-from hatchkit.records.writing import SEALED, write_whole
+from hatchkit.records.writing import write_whole
 from hatchkit.say import text
 from hatchkit.simulate import life, seasons
 from hatchkit.teach import case_words
@@ -111,29 +111,16 @@ def _guide():
 
 
 def _book_page(book, seed):
-    def say(code, **facts):
-        return escape(text(f"teach_book_{code}", facts))
-
     shown = book.drop(columns=["seed"]).rename(columns=lambda name: name.replace("_", " "))
-    head = "".join(f"<th scope='col'>{escape(name)}</th>" for name in shown)
-    body = "".join(
-        "<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
-        for row in shown.itertuples(index=False)
+    return template("answer_book", room="hatchkit.teach").render(
+        title=text("teach_book_title"),
+        lead=text("teach_book_lead", dict(cases=len(book), seed=str(seed))),
+        rules_head=text("teach_book_rules"),
+        rules=rules(),
+        answers=text("teach_book_answers"),
+        heads=list(shown),
+        rows=[list(map(str, row)) for row in shown.itertuples(index=False)],
     )
-    return f"""<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8">{SEALED}<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>{say("title")}</title>
-<style>body {{ font: 15px/1.4 Georgia, serif; max-width: 80rem; margin: 2rem auto; padding: 0 1rem; }}
-table {{ border-collapse: collapse; }} td, th {{ border: 1px solid #888; padding: .2rem .5rem; text-align: left;
-vertical-align: top; }} .wide {{ overflow-x: auto; }} @media print {{ body {{ font-size: 9pt; }}
-tr {{ break-inside: avoid; }} }}</style></head>
-<body><main><h1>{say("title")}</h1>
-<p>{say("lead", cases=len(book), seed=str(seed))}</p>
-<p>{say("rules")}</p>
-<ul>{"".join(f"<li>{escape(rule)}</li>" for rule in rules())}</ul>
-<div class="wide" tabindex="0" role="region" aria-label="{say("answers")}">
-<table><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></div></main></body></html>
-"""
 
 
 class _Progress:

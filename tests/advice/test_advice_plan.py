@@ -10,6 +10,7 @@ from hatchkit import reference
 from hatchkit.advice import dates
 from hatchkit.advice.plan import next_set, own_hatch, published_level
 from hatchkit.advice.what_to_change import changes
+from hatchkit.pages.next_set import save_next_set
 from hatchkit.problems import HatchkitError
 from hatchkit.say import plan as words
 from hatchkit.season import load_season
@@ -69,7 +70,7 @@ def test_long_storage_makes_the_hatch_later():
 
 
 def test_saved_files_are_a_calendar_and_a_page(plan, tmp_path):
-    calendar, page = plan.save(tmp_path / "plan")
+    calendar, page = save_next_set(plan, tmp_path / "plan")
     events = list(icalendar.Calendar.from_ical(calendar.read_bytes()).walk("VEVENT"))
     assert len(events) == len(plan.calendar)
     text = page.read_text(encoding="utf-8")

@@ -8,19 +8,14 @@ ROOT = Path(__file__).resolve().parents[2] / "hatchkit"
 
 #: Sentences that a room still holds itself. A room that is not named holds none. Numbers may only fall.
 STILL = {
-    "advice": 145,
     "bootstrap": 10,
     "cli": 26,
     "pages": 1,
     "records": 332,
     "reference": 1,
     "season": 6,
-    "simulate": 48,
     "start": 3,
-    "teach": 78,
     "terminal": 5,
-    "trials": 1,
-    "yearly": 4,
 }
 WORD = re.compile(r"[\"'(„]*[A-Za-z][A-Za-z'’-]*[.,;:!?)\"']*$")
 #: Texts for machines.

@@ -142,6 +142,7 @@ item_contaminated = faule Eier an den eingelegten
 item_cracked = angeknackste Eier an den eingelegten
 item_altitude = Höhe des Ortes
 item_posted = Eier, die per Post kamen
+item_flock_own = ob die Herde eine andere ist als bei den guten Bruten
 item_clears_opened = beim ersten Schieren geöffnete Klare mit Keim
 needs_heat = Temperaturwerte
 needs_cold = Temperaturwerte
@@ -163,6 +164,7 @@ needs_contaminated = Zahl der faulen Eier
 needs_cracked = Zahl der angeknacksten Eier
 needs_altitude = Höhe des Ortes (altitude_m in den Einstellungen)
 needs_posted = ob die Eier per Post kamen
+needs_flock_own = Herden dieser und zweier anderer Bruten
 needs_clears_opened = beim ersten Schieren geöffnete Klare
 needs_flock_deaths = andere Bruten dieser und einer weiteren Herde zum Vergleich
 

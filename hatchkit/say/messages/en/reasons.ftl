@@ -142,6 +142,7 @@ item_contaminated = rotten eggs of eggs set
 item_cracked = cracked eggs of eggs set
 item_altitude = height of the place
 item_posted = eggs that came by post
+item_flock_own = whether the flock differs from those of the good batches
 item_clears_opened = clears opened at the first candling that held a germ
 needs_heat = temperature readings
 needs_cold = temperature readings
@@ -163,6 +164,7 @@ needs_contaminated = count of rotten eggs
 needs_cracked = count of cracked eggs
 needs_altitude = height of the place (altitude_m in the settings)
 needs_posted = whether the eggs came by post
+needs_flock_own = flocks of this and of two other batches
 needs_clears_opened = clears opened at the first candling
 needs_flock_deaths = other batches of this flock and of another to compare
 

@@ -142,6 +142,7 @@ item_contaminated = huevos podridos de los puestos
 item_cracked = huevos rajados de los puestos
 item_altitude = altitud del lugar
 item_posted = huevos que llegaron por correo
+item_flock_own = si el lote difiere de los de las tandas buenas
 item_clears_opened = claros abiertos en la primera ovoscopia con germen
 needs_heat = lecturas de temperatura
 needs_cold = lecturas de temperatura
@@ -163,6 +164,7 @@ needs_contaminated = recuento de huevos podridos
 needs_cracked = recuento de huevos rajados
 needs_altitude = altitud del lugar (altitude_m en los ajustes)
 needs_posted = si los huevos llegaron por correo
+needs_flock_own = lotes de esta tanda y de otras dos
 needs_clears_opened = claros abiertos en la primera ovoscopia
 needs_flock_deaths = otras tandas de este lote y de otro para comparar
 

@@ -142,6 +142,7 @@ item_contaminated = œufs pourris sur œufs mis
 item_cracked = œufs fêlés sur œufs mis
 item_altitude = altitude du lieu
 item_posted = œufs venus par la poste
+item_flock_own = si le troupeau diffère de ceux des bonnes couvées
 item_clears_opened = clairs ouverts au premier mirage portant un germe
 needs_heat = relevés de température
 needs_cold = relevés de température
@@ -163,6 +164,7 @@ needs_contaminated = compte des œufs pourris
 needs_cracked = compte des œufs fêlés
 needs_altitude = altitude du lieu (altitude_m dans les réglages)
 needs_posted = si les œufs vinrent par la poste
+needs_flock_own = troupeaux de cette couvée et de deux autres
 needs_clears_opened = clairs ouverts au premier mirage
 needs_flock_deaths = autres couvées de ce troupeau et d’un autre à comparer
 
