@@ -44,14 +44,14 @@ class Causes:
     ----------
     batch : str
     table : DataFrame
-        One row per candidate, likeliest first: rank, cause, name, variant, share, tied, prior, factor_pattern,
+        One row per candidate, likeliest first: rank, cause, variant, share, tied, prior, factor_pattern,
         factor_evidence, fits, against, unknown (tuples of code and facts), firm, eggs_lost.
     pairs : DataFrame
         Two causes together: first, second, share, eggs_first, eggs_second; heaviest first.
     different : DataFrame
         In which items the batch differs from the keeper's good ones, most first (`different.different`).
     signs : DataFrame
-        Signs read from ticks and remarks: sign, name, kind, fact, said, column.
+        Signs read from ticks and remarks: sign, kind, fact, said, column.
     sums : DataFrame
         Every factor of every cause and way: cause, variant, chance, part, found, factor, once (the same fact
         counts in another row).
@@ -212,7 +212,6 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
         rows.append(
             dict(
                 cause=cause,
-                name=causes[cause]["name"],
                 variant=best,
                 share=share,
                 prior=prior[cause],
@@ -243,7 +242,6 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
         [
             "rank",
             "cause",
-            "name",
             "variant",
             "share",
             "tied",

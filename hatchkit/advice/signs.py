@@ -17,7 +17,7 @@ from hatchkit import reference
 
 LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
 
-COLUMNS = ["sign", "name", "kind", "fact", "said", "column"]
+COLUMNS = ["sign", "kind", "fact", "said", "column"]
 
 #: Letters that do not fall apart into a plain one and a mark.
 PLAIN = str.maketrans(
@@ -100,7 +100,7 @@ def read(text) -> dict:
 
 
 def found(row) -> pd.DataFrame:
-    """Signs of one batch (its row of batches) from `signs` and `notes`: sign, name, kind, fact, said, column."""
+    """Signs of one batch (its row of batches) from `signs` and `notes`: sign, kind, fact, said, column."""
     rows = {}
     for column in ("signs", "notes"):
         value = row.get(column)
@@ -108,7 +108,7 @@ def found(row) -> pd.DataFrame:
             continue
         for sign, said in read(value).items():
             known = _table()[sign]
-            rows.setdefault(sign, [sign, known["name"], known["kind"], known["fact"], said, column])
+            rows.setdefault(sign, [sign, known["kind"], known["fact"], said, column])
     return pd.DataFrame(list(rows.values()), columns=COLUMNS, dtype=object)
 
 

@@ -49,10 +49,8 @@ def test_still_air_is_held_at_the_middle_of_its_own_range(air, degrees):
 def test_a_mean_over_ages_is_told_only_where_there_are_several(variants, mean):
     parts = pd.DataFrame({"variant": variants, "part": "pattern", "factor": 2.0, "found": "", "once": False})
     causes = SimpleNamespace(
-        table=pd.DataFrame(
-            {"cause": ["heat_spell"], "name": ["Too warm"], "variant": ["early"], "prior": 0.1, "share": 0.2}
-        ),
-        evidence=pd.DataFrame({"item": [], "name": []}),
+        table=pd.DataFrame({"cause": ["heat_spell"], "variant": ["early"], "prior": 0.1, "share": 0.2}),
+        evidence=pd.DataFrame({"item": []}),
         arithmetic=lambda cause: parts,
     )
     assert ("is the mean over its" in arithmetic((causes, "heat_spell"))) == mean

@@ -106,7 +106,7 @@ def test_no_own_batch_of_a_species_rests_on_the_published_level(season):
 
 def test_a_wish_that_one_set_cannot_meet_is_said():
     plan_like = type("Plan", (), {})()
-    plan_like.basis = dict(sure=0.9, chicks=4999, name="hen")
+    plan_like.basis = dict(sure=0.9, chicks=4999, name="hen", most_eggs=predictive.MOST_EGGS)
     plan_like.eggs = pd.DataFrame({"sure": [0.9], "eggs": pd.array([None], dtype="Int64")})
     assert "cannot be planned in one set" in words.eggs_to_set(plan_like)
     assert predictive.eggs_learned(predictive.learn([], [], 0.5, 0.1), 4999, sure=0.99) is None

@@ -104,7 +104,7 @@ changed_probe_off =
             [one] 1 Brut
            *[other] { $batches } Bruten
         } weisen darauf hin.
-    .now = zeigt etwa { TENTH($off) } K { $way ->
+    .now = zeigt etwa { STEP($off) } { $way ->
             [high] zu viel; die Eier waren kühler, als er sagt
            *[low] zu wenig; die Eier waren wärmer, als er sagt
         }

@@ -104,7 +104,7 @@ changed_probe_off =
             [one] 1 batch
            *[other] { $batches } batches
         } point to it.
-    .now = reads about { TENTH($off) } K { $way ->
+    .now = reads about { STEP($off) } { $way ->
             [high] high, so the eggs were cooler than it says
            *[low] low, so the eggs were warmer than it says
         }

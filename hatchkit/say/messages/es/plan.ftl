@@ -104,7 +104,7 @@ changed_probe_off =
             [one] 1 tanda
            *[other] { $batches } tandas
         } lo señalan.
-    .now = marca unos { TENTH($off) } K { $way ->
+    .now = marca unos { STEP($off) } { $way ->
             [high] de más; los huevos estaban más fríos de lo que dice
            *[low] de menos; los huevos estaban más calientes de lo que dice
         }

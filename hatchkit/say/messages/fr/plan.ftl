@@ -104,7 +104,7 @@ changed_probe_off =
             [1] 1 couvée
            *[other] { $batches } couvées
         } l’indiquent.
-    .now = indique environ { TENTH($off) } K { $way ->
+    .now = indique environ { STEP($off) } { $way ->
             [high] de trop ; les œufs étaient plus froids qu’elle ne dit
            *[low] de moins ; les œufs étaient plus chauds qu’elle ne dit
         }
