@@ -48,7 +48,7 @@ HIGHER_M, ONLY_HERE = 600.0, 2.0
 #: speaks for the other side counts nothing, and the scale counts this against it.
 WATER_SIDE, SCALE_SAYS = {"too_dry": "too little", "too_humid": "too much"}, 0.01
 
-COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
+COLUMNS = ["item", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away"]
 
 
 class Line(NamedTuple):
@@ -246,7 +246,6 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
         rows.append(
             [
                 item,
-                row["name"],
                 row["kind"],
                 row["unit"],
                 row["digits"],
@@ -255,7 +254,6 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
                 gauge.spread,
                 gauge.batches,
                 (value - gauge.middle) / gauge.spread,
-                row["needs"],
             ]
         )
     table = pd.DataFrame(rows, columns=COLUMNS)

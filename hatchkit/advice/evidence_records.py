@@ -19,7 +19,7 @@ TRAY_LEAST_EGGS, TRAY_LEAST_DEAD = 20, 5
 TRAY_DRAWS = 1999
 
 #: How a keeper writes that it was not so.
-NO = set("no n nein non nee nej nem ne nie nao 0 0.0 false -".split())
+NO = set(reference.small_words("not_so"))
 
 #: Few embryos say little of how many lie wrongly: the share is drawn to the published one as if so many more were seen.
 LIE_DRAWN = 5.0

@@ -35,10 +35,7 @@ class Told:
 
 @dataclass(frozen=True)
 class Composed:
-    """A sentence that a room still puts together itself, in English.
-
-    Each use is a debt: `tests/findings` counts them, and the count may only fall.
-    """
+    """Why a room refused, in English: one that has no code for it yet. `refused` alone makes one."""
 
     words: str
 
