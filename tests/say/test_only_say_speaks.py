@@ -10,21 +10,14 @@ ROOT = Path(__file__).resolve().parents[2] / "hatchkit"
 STILL = {
     "advice": 145,
     "bootstrap": 10,
-    "cli": 26,
-    "pages": 1,
-    "records": 332,
-    "reference": 1,
-    "season": 6,
     "simulate": 48,
-    "start": 3,
     "teach": 78,
-    "terminal": 5,
     "trials": 1,
     "yearly": 4,
 }
 WORD = re.compile(r"[\"'(„]*[A-Za-z][A-Za-z'’-]*[.,;:!?)\"']*$")
 #: Texts for machines.
-NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ")
+NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ", "cd {")
 #: What a mistake of a programmer's gets, never a keeper.
 OURS = ("ValueError", "TypeError", "KeyError", "LookupError", "AttributeError", "RuntimeError", "MissingWords")
 #: The launcher's help.
@@ -38,7 +31,10 @@ def is_sentence(text: str) -> bool:
 
 
 def sentences(tree: ast.AST) -> list[tuple[int, str]]:
-    """Line and text of every sentence in a file's code: no docstrings, no launcher's help, no programmer's errors."""
+    """Line and text of every sentence in a file's code.
+
+    No docstrings, no launcher's help, no programmer's errors, no list of words ("hatch set egg".split()).
+    """
     found, nodes = [], [tree]
     while nodes:
         node = nodes.pop()
@@ -47,6 +43,8 @@ def sentences(tree: ast.AST) -> list[tuple[int, str]]:
         if isinstance(node, ast.Raise) and getattr(getattr(node.exc, "func", None), "id", "") in OURS:
             continue
         if isinstance(node, ast.keyword) and node.arg in HELP:
+            continue
+        if isinstance(node, ast.Attribute) and node.attr == "split" and isinstance(node.value, ast.Constant):
             continue
         text = ""
         if isinstance(node, ast.JoinedStr):
@@ -78,6 +76,7 @@ def f(x):
     if x:
         raise ValueError("a mistake of ours is none")
     parser.add_argument("x", help="what the launcher says of it")
+    words = "hatch set egg date".split()
     return f"batch {x} was very late: {'she is not to blame' if x else ''}", "three words only", "egg_count_so_far"
 '''
     assert [text for _, text in sentences(ast.parse(code))] == ["batch {} was very late: {}", "she is not to blame"]
