@@ -17,7 +17,7 @@ STILL = {
 }
 WORD = re.compile(r"[\"'(„]*[A-Za-z][A-Za-z'’-]*[.,;:!?)\"']*$")
 #: Texts for machines.
-NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ", "cd {")
+NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ", "cd {", "import ")
 #: What a mistake of a programmer's gets, never a keeper.
 OURS = ("ValueError", "TypeError", "KeyError", "LookupError", "AttributeError", "RuntimeError", "MissingWords")
 #: The launcher's help.
