@@ -9,7 +9,7 @@ import sys
 import warnings
 from pathlib import Path
 
-from hatchkit import __version__
+from hatchkit import __version__, say
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
 from hatchkit.terminal import speak_everywhere, unforeseen, whole
@@ -31,7 +31,7 @@ def main(arguments=None) -> int:
         sys.stdout.flush()
         return status
     except HatchkitError as error:
-        print(f"hatchkit: {error.words(getattr(options, 'language', None) or 'en')}", file=sys.stderr)
+        print(f"hatchkit: {error.words(_tongue(options))}", file=sys.stderr)
     except KeyboardInterrupt:
         print("hatchkit: stopped.", file=sys.stderr)
     except BrokenPipeError:  # whoever reads our words has seen enough of them, as in: hatchkit check demo | head
@@ -39,14 +39,27 @@ def main(arguments=None) -> int:
         return 0
     except OSError as error:
         if error.strerror:
-            print(f"hatchkit: {error.filename or 'a file'} cannot be used: {error.strerror}.", file=sys.stderr)
+            told = say.text("file_unusable", dict(file=error.filename, why=error.strerror), _tongue(options))
         else:  # not the system's: a wait that was cut short, say
-            print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
+            told = unforeseen(error, options, _tongue(options))
+        print(f"hatchkit: {told}", file=sys.stderr)
     except Exception as error:
         if os.environ.get("HATCHKIT_STRICT"):
             raise
-        print(f"hatchkit: {unforeseen(error, options)}", file=sys.stderr)
+        print(f"hatchkit: {unforeseen(error, options, _tongue(options))}", file=sys.stderr)
     return 2
+
+
+def _tongue(options) -> str:
+    """The language that was asked for on the command line."""
+    return getattr(options, "language", None) or say.LANGUAGES[0]
+
+
+def _tell(code: str, language: str, **facts) -> None:
+    """Print one message."""
+    print(
+        say.text(code, {name: str(fact) if isinstance(fact, Path) else fact for name, fact in facts.items()}, language)
+    )
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -58,12 +71,12 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("--version", action="version", version=f"hatchkit {__version__}")
     commands = parser.add_subparsers(title="commands", metavar="COMMAND")
 
-    def command(name, run, help_text):
-        sub = commands.add_parser(name, help=help_text, description=help_text)
+    def command(name, run, *, help):
+        sub = commands.add_parser(name, help=help, description=help)
         sub.set_defaults(run=run)
         return sub
 
-    sub = command("check", _check, "see how a season's sheets were read, what is asked, and what to fix")
+    sub = command("check", _check, help="see how a season's sheets were read, what is asked, and what to fix")
     _folders(sub)
     sub.add_argument("--ask", action="store_true", help="answer the open questions one by one")
     sub.add_argument("--full", action="store_true", help="every column and every remark, however many lines")
@@ -72,10 +85,12 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--tables", metavar="DIR", help="also write what was read as CSV files into a new folder")
     _language(sub)
 
-    sub = command("review", _review, "write the season review, or of several seasons the page of the years, as HTML")
+    sub = command(
+        "review", _review, help="write the season review, or of several seasons the page of the years, as HTML"
+    )
     _report_options(sub)
 
-    sub = command("poor-hatch", _poor_hatch, "write a page on one batch: what went wrong and what to change")
+    sub = command("poor-hatch", _poor_hatch, help="write a page on one batch: what went wrong and what to change")
     sub.add_argument(
         "folder",
         nargs="+",
@@ -84,7 +99,7 @@ def _parser() -> argparse.ArgumentParser:
     )
     _output_options(sub)
 
-    sub = command("next-set", _next_set, "how many eggs to set for a number of chicks, with dates")
+    sub = command("next-set", _next_set, help="how many eggs to set for a number of chicks, with dates")
     _folders(sub)
     sub.add_argument("--species", required=True)
     sub.add_argument("--chicks", type=int, required=True, help="chicks wanted, at least")
@@ -104,23 +119,25 @@ def _parser() -> argparse.ArgumentParser:
 
     from hatchkit.trials import command as trial
 
-    trial.options(command("trial", trial.run, "plan a split trial, or judge one by its plan"))
+    trial.options(command("trial", trial.run, help="plan a split trial, or judge one by its plan"))
 
-    sub = command("candling-sheet", _candling_sheet, "a sheet to take along to the candling of one batch, to print")
+    sub = command(
+        "candling-sheet", _candling_sheet, help="a sheet to take along to the candling of one batch, to print"
+    )
     sub.add_argument("folder", nargs="+", metavar="FOLDER [BATCH]", help="season folder, and the batch")
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     _language(sub)
 
-    sub = command("start", _start, "make a new season folder: blank workbook, season.toml, notebooks")
+    sub = command("start", _start, help="make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
     _language(sub)
 
-    sub = command("open", _open, "open JupyterLab on a season folder")
+    sub = command("open", _open, help="open JupyterLab on a season folder")
     sub.add_argument("folder")
     sub.add_argument("--no-browser", action="store_true", help="do not open a browser window")
     sub.add_argument("--port", type=whole(1), default=8888)
 
-    sub = command("lesson", _lesson, "make cases with a known answer for a class, and the teacher's answer book")
+    sub = command("lesson", _lesson, help="make cases with a known answer for a class, and the teacher's answer book")
     sub.add_argument("folder")
     sub.add_argument("--students", type=whole(1), required=True)
     sub.add_argument(
@@ -132,7 +149,7 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("--language", choices=("en", "de", "fr", "es"), default="en", help="of the answer forms")
     sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
 
-    sub = command("mark", _mark, "compare students' answer forms with the teacher's answer book")
+    sub = command("mark", _mark, help="compare students' answer forms with the teacher's answer book")
     sub.add_argument("answers", help="folder or file of filled-in answer forms (.xlsx, .ods, .csv)")
     sub.add_argument("folder", help="the lesson folder, which holds the answer book")
     sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
@@ -142,10 +159,14 @@ def _parser() -> argparse.ArgumentParser:
         help="write a page for each student, one for the class and the marks into a new folder",
     )
 
-    sub = command("breakout-sheet", _breakout_sheet, "write a picture key of unhatched eggs with boxes for a tally")
+    sub = command(
+        "breakout-sheet", _breakout_sheet, help="write a picture key of unhatched eggs with boxes for a tally"
+    )
     sub.add_argument("-o", "--out", metavar="FILE", default="breakout-sheet.html", help="HTML file to write")
 
-    command("test", _test, "run all tests of the kit (source checkout only); options and paths are passed on to pytest")
+    command(
+        "test", _test, help="run all tests of the kit (source checkout only); options and paths are passed on to pytest"
+    )
     return parser
 
 
@@ -203,15 +224,15 @@ def _check(options) -> None:
     print(check_text(season, full=options.full, language=season.language))
     if table:
         safe_csv.write_problems_csv(season.problems, table)
-        print(f"The list is in {table}")
+        _tell("list_written", season.language, path=table)
     if page:
         from hatchkit.pages.check_page import check_page
 
         write_whole(page, check_page(season, language=season.language))
-        print(f"The page is in {page}")
+        _tell("page_written", season.language, path=page)
     if tables:
         safe_csv.write_tables(season, tables)
-        print(f"The tables are in {tables}")
+        _tell("tables_written", season.language, path=tables)
 
 
 def _review(options) -> None:
@@ -237,7 +258,7 @@ def _report(options, page: str, batch: str = "") -> None:
         warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
     paths = given_paths(options.folder)
     name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
-    print(f"Reading {name} and writing the page ...", file=sys.stderr)
+    print(say.text("page_begun", dict(name=name), _tongue(options)), file=sys.stderr)
     path = write_report(
         options.folder,
         page,
@@ -249,7 +270,8 @@ def _report(options, page: str, batch: str = "") -> None:
         language=options.language,
         progress=StderrProgress("Page"),
     )
-    print(f"The page is in {path}\nOpen it in a browser; print it from there.")
+    _tell("page_written", _tongue(options), path=path)
+    _tell("open_in_browser", _tongue(options))
 
 
 def _next_set(options) -> None:
@@ -271,7 +293,7 @@ def _next_set(options) -> None:
 
     saved = save_next_set(plan, options.save)
     for path in (*saved, write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
-        print(f"wrote {path}")
+        _tell("wrote", season.language, path=path)
 
 
 def _candling_sheet(options) -> None:
@@ -279,7 +301,8 @@ def _candling_sheet(options) -> None:
     from hatchkit.records.places import folders_and_batch
 
     options.folder, batch = folders_and_batch(options.folder)
-    print(f"wrote {write_candling_sheet(options.out, _load(options), batch)}")
+    season = _load(options)
+    _tell("wrote", season.language, path=write_candling_sheet(options.out, season, batch))
 
 
 def _start(options) -> None:
@@ -288,11 +311,13 @@ def _start(options) -> None:
     from hatchkit.start.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    written = [*start_folder(folder, options.language or "en"), *copy_notebooks(folder), *write_double_click(folder)]
+    language = _tongue(options)
+    double_click = write_double_click(folder, language=language)
+    written = [*start_folder(folder, language), *copy_notebooks(folder), *double_click]
     if not written:
-        print(f"Everything is there already in {folder.resolve()}; nothing was changed.")
+        _tell("start_nothing", language, folder=folder.resolve())
     for path in written:
-        print(f"wrote {path}")
+        _tell("wrote", language, path=path)
 
 
 def _open(options) -> int:
@@ -301,10 +326,10 @@ def _open(options) -> int:
 
     folder = season_folder(options.folder)
     if not folder.is_dir():
-        raise HatchkitError(f"There is no folder {folder}. Make one with: hatchkit start {options.folder}")
+        raise HatchkitError("no_folder_yet", dict(folder=str(folder), given=options.folder))
     home = Path.cwd() if options.folder == "demo" else folder
     for path in copy_notebooks(home):
-        print(f"wrote {path}")
+        _tell("wrote", _tongue(options), path=path)
     command = lab_command(home, port=options.port, browser=not options.no_browser)
     return run_and_wait(command, env=lab_environment(folder))
 
@@ -319,13 +344,10 @@ def _lesson(options) -> None:
         level=options.level,
         language=options.language,
     )
-    print(
-        f"{options.students} cases are in {Path(options.folder).resolve()}\n"
-        f"The answer book is for the teacher alone: {written}\n"
-        "Its seed stands in it; whoever knows the seed can make the answer book."
-    )
+    folder = Path(options.folder).resolve()
+    _tell("lesson_written", options.language, count=options.students, folder=folder, path=written)
     if options.seed is not None and options.seed < GUESSED:
-        print("So short a seed can be guessed by trying; where marks count, leave --seed out.")
+        _tell("seed_short", options.language)
 
 
 def _mark(options) -> None:
@@ -336,11 +358,14 @@ def _mark(options) -> None:
     marking = mark_answers(Path(options.answers), Path(options.folder))
     print(marking.words())
     if options.csv:
-        print(f"\nThe marks are in {write_marks(marking.marks, options.csv).resolve()}")
+        print()
+        _tell("marks_written", _tongue(options), path=write_marks(marking.marks, options.csv).resolve())
     if options.give_back:
         from hatchkit.teach.give_back import give_back
 
-        print(f"\nThe pages are in {give_back(marking, Path(options.folder), Path(options.give_back)).resolve()}")
+        print()
+        pages = give_back(marking, Path(options.folder), Path(options.give_back)).resolve()
+        _tell("pages_written", _tongue(options), path=pages)
 
 
 def _breakout_sheet(options) -> None:
@@ -349,13 +374,14 @@ def _breakout_sheet(options) -> None:
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
     write_whole(path, breakout_sheet())
-    print(f"The sheet is in {path}\nOpen it in a browser; print it from there.")
+    _tell("sheet_written", _tongue(options), path=path)
+    _tell("open_in_browser", _tongue(options))
 
 
 def _test(options) -> int:
     root = checkout()
     if root is None:
-        raise HatchkitError("The tests come with the source; run this in a source checkout.")
+        raise HatchkitError("tests_need_source", {})
     rest = options.rest or ["-q"]
     shared = [] if "-n" in rest else ["-n", "2", "--dist", "loadfile"]
     return run_and_wait(

@@ -38,6 +38,10 @@ class HatchkitError(Exception):
         """The sentence in a language."""
         return say.text(self.code, self.facts, language) if self.code else str(self.args[0])
 
+    def reason(self) -> dict | str:
+        """As a fact of another message, which says it in its own language."""
+        return dict(code=self.code, facts=self.facts) if self.code else str(self.args[0])
+
     def __str__(self) -> str:
         return self.words()
 

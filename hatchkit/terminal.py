@@ -7,7 +7,7 @@ import re
 import sys
 from pathlib import Path
 
-from hatchkit import __version__
+from hatchkit import __version__, say
 
 
 def speak_everywhere() -> None:
@@ -22,13 +22,13 @@ def whole(least: int):
 
     def read(text: str) -> int:
         if not re.fullmatch(r"\s*[+-]?\d+\s*", text) or int(text) < least:
-            raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from {least} up")
+            raise argparse.ArgumentTypeError(say.text("not_whole_from", dict(given=text, least=least)))
         return int(text)
 
     return read
 
 
-def unforeseen(error: BaseException, options=None) -> str:
+def unforeseen(error: BaseException, options=None, language: str = "en") -> str:
     """One sentence on an error that nobody foresaw: what it was at, and the file in which its details lie."""
     import tempfile
     import traceback
@@ -39,18 +39,14 @@ def unforeseen(error: BaseException, options=None) -> str:
             value = frame.f_locals.get(name)
             if isinstance(value, (str, Path)) and str(value) and not str(value).endswith(".py"):
                 at = str(value)
-    what = (
-        "the machine has not enough memory for it"
-        if isinstance(error, MemoryError)
-        else (f"something happened that it did not foresee ({type(error).__name__})")
-    )
-    said = f"{what}{f', at {at}' if at else ''}"
+    details = None
     try:
         with tempfile.NamedTemporaryFile(
             "w", prefix="hatchkit-", suffix=".txt", delete=False, encoding="utf-8", errors="replace"
         ) as file:
             file.write(f"hatchkit {__version__}, Python {sys.version}\n{' '.join(sys.argv)}\n\n")
             traceback.print_exception(error, file=file)
+        details = file.name
     except OSError:
-        return f"{said}. Your records are as they were."
-    return f"{said}. Your records are as they were; the details, for whoever keeps hatchkit, are in {file.name}."
+        pass  # the sentence then names no file
+    return say.text("unforeseen", dict(error=type(error).__name__, at=str(at), details=details), language)

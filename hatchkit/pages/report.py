@@ -65,10 +65,7 @@ def write_report(
 
     about = PAGES.get(Path(str(page)).stem)
     if about is None:
-        raise HatchkitError(
-            f"There is no page {str(page)!r}; there are {' and '.join(PAGES)}. To turn a notebook "
-            "into a page: jupyter nbconvert --execute --to html."
-        )
+        raise HatchkitError("no_page", dict(page=str(page), there=list(PAGES)))
     unit = check_unit(unit)
     if out is not None:
         out = safe_output(out, season=folder, suffix=(".html", ".htm"))

@@ -12,15 +12,12 @@ import re
 import tomllib
 from pathlib import Path
 
+from hatchkit import say
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.places import demo_folder
 
 FILE = "answers.toml"
 _MOST_BYTES = 1_000_000
-_HEAD = """# What was confirmed when hatchkit asked how this season's sheets are to be read
-# (hatchkit check FOLDER --ask, or notebook 0). Written by hatchkit; delete the file, or one [[answer]],
-# to be asked anew. What season.toml says wins.
-"""
 
 
 def load_answers(folder) -> dict:
@@ -61,7 +58,7 @@ def read_answers(folder) -> tuple[dict, list[dict]]:
     return answers, found
 
 
-def keep_answers(folder, answers: dict) -> Path:
+def keep_answers(folder, answers: dict, language: str = "en") -> Path:
     """Add answers to those that were kept before.
 
     Parameters
@@ -71,6 +68,8 @@ def keep_answers(folder, answers: dict) -> Path:
         to the home folder, and is read from there again.
     answers : dict
         As `load_answers` returns.
+    language : str
+        Of the remark at the head of the file.
 
     Returns
     -------
@@ -83,7 +82,11 @@ def keep_answers(folder, answers: dict) -> Path:
         If it can be written nowhere.
     """
     places = _places(Path(folder))
-    text = _HEAD + "".join(_block(key, taken) for key, taken in sorted({**load_answers(folder), **answers}.items()))
+    text = (
+        say.text("answers_head", {}, language)
+        + "\n"
+        + "".join(_block(key, taken) for key, taken in sorted({**load_answers(folder), **answers}.items()))
+    )
     for path in [*places[:1], *reversed(places[1:])] if places[0].name == FILE else list(reversed(places)):
         try:
             _replace(path, text)

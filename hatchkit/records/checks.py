@@ -8,15 +8,7 @@ import pandas as pd
 from hatchkit.problems import problem
 from hatchkit.records.told import local_minute, of_row
 
-_ORDER = {
-    "set_at": "set",
-    "candle1_at": "candled first",
-    "candle2_at": "candled again",
-    "transfer_at": "moved to hatch",
-    "first_hatch_at": "first chick out",
-    "last_hatch_at": "last chick out",
-    "taken_off_at": "taken off",
-}
+_ORDER = ("set_at", "candle1_at", "candle2_at", "transfer_at", "first_hatch_at", "last_hatch_at", "taken_off_at")
 #: A date without its hour stands at noon, so two dates of one day may seem up to half a day out of order.
 _SLACK = pd.Timedelta(hours=12)
 #: No egg of the species table lies longer from setting to the take-off.
@@ -53,21 +45,21 @@ def _check_dates(batches: pd.DataFrame, zone: str):
     """One row per batch and date that lies before dates that should precede it."""
     times = np.column_stack([batches[name].dt.tz_localize(None).to_numpy("datetime64[us]") for name in _ORDER])
     late = np.fmax.accumulate(times, axis=1) - times > _SLACK.to_timedelta64()
-    names = list(_ORDER)
     for index, place in np.argwhere(late):
-        row, later = batches.iloc[index], names[place]
-        before = [name for name in names[:place] if row[name] - row[later] > _SLACK]
+        row, later = batches.iloc[index], _ORDER[place]
+        before = [name for name in _ORDER[:place] if row[name] - row[later] > _SLACK]
         day = {name: local_minute(row[name], zone, day_only=True) for name in (later, *before)}
-        past = " and ".join(f"{_ORDER[name]} {day[name]}" for name in before)
-        swapped = [name for name in day if _right_if_swapped(row, name, later, before, zone)]
-        hint = f"; day and month may be swapped in {' or '.join(swapped)}" if swapped else ""
         yield of_row(
             "doubtful",
             row,
+            "check_dates",
             column=later,
-            found=f"batch {row['batch']}: {_ORDER[later]} {day[later]}, before {past}",
-            done="The dates stay as written; ages that come from them may be wrong.",
-            fix=f"Correct {later} or {' or '.join(before)}{hint}.",
+            batch=row["batch"],
+            later=later,
+            day=day[later],
+            before=[dict(code="check_event_day", facts=dict(event=name, day=day[name])) for name in before],
+            columns=[later, *before],
+            columns_swapped=[name for name in day if _right_if_swapped(row, name, later, before, zone)],
         )
 
 
@@ -84,20 +76,20 @@ def _right_if_swapped(row, name: str, later: str, before: list[str], zone: str) 
 
 def _check_ages(batches: pd.DataFrame, species_table: pd.DataFrame):
     days = pd.Series(species_table["incubation_days"].reindex(batches["species"]).to_numpy(), batches.index)
-    for column, words in (("taken_off_at", "taken off"), ("transfer_at", "moved to hatch")):
+    for column in ("taken_off_at", "transfer_at"):
         age = (batches[column] - batches["set_at"]) / pd.Timedelta(days=1)
         for row in _rows(batches, (age > days * 1.35) | ((age < days * 0.6) & (age >= 0))):
-            text = (
-                f"batch {row['batch']}: {words} at {age[row.name]:.0f} days, though {row['species']} eggs take "
-                f"about {days[row.name]:g} days"
-            )
             yield of_row(
                 "doubtful",
                 row,
+                "check_days",
                 column=column,
-                found=text,
-                done="The dates are kept as written.",
-                fix=f"Check set_at and {column}.",
+                batch=row["batch"],
+                event=column,
+                days=round(age[row.name]),
+                species=row["species"],
+                usual=float(days[row.name]),
+                columns=["set_at", column],
             )
 
 
@@ -107,20 +99,19 @@ def _check_parts(batches: pd.DataFrame):
             yield of_row(
                 "doubtful",
                 row,
+                "check_part",
                 column=part,
-                done="Both counts are kept.",
-                found=f"batch {row['batch']}: {row[part]} {part}, more than {row[whole]} {whole}",
-                fix=f"{part} are counted among {whole}; correct one of the two.",
+                batch=row["batch"],
+                eggs=row[part],
+                of=row[whole],
+                part=part,
+                whole=whole,
+                column_part=part,
+                column_whole=whole,
             )
     for row in _rows(batches, (batches["stored_days"] < 0) | (batches["stored_days"] > 60)):
-        yield of_row(
-            "doubtful",
-            row,
-            column="stored_days",
-            done="The figure is kept.",
-            found=f"batch {row['batch']}: eggs stored {row['stored_days']:g} days",
-            fix="Write the days from laying to setting.",
-        )
+        facts = dict(batch=row["batch"], days=float(row["stored_days"]))
+        yield of_row("doubtful", row, "check_stored", column="stored_days", **facts)
 
 
 def check_eggs(eggs: pd.DataFrame) -> list[dict]:
@@ -138,14 +129,7 @@ def check_eggs(eggs: pd.DataFrame) -> list[dict]:
         return []
     twice = eggs["egg"].notna() & eggs.duplicated(["batch", "egg"], keep="first")
     return [
-        of_row(
-            "doubtful",
-            row,
-            column="egg",
-            done="Both rows are kept.",
-            found=f"egg {row['egg']} of batch {row['batch']} is listed a second time",
-            fix="Give each egg of a batch its own number.",
-        )
+        of_row("doubtful", row, "check_egg_twice", column="egg", egg=row["egg"], batch=row["batch"])
         for row in _rows(eggs, twice)
     ]
 
@@ -166,26 +150,10 @@ def check_logs(batches: pd.DataFrame, readings: pd.DataFrame) -> list[dict]:
     used = set(batches["incubator"].dropna().unique())
     logged = set(readings["incubator"].dropna().unique())
     found = [
-        problem(
-            "note",
-            column="incubator",
-            found=f"incubator {name} has batches but no log",
-            done="Its temperature counts as not known.",
-            fix="Put its log into the folder sensors, and name it in season.toml: "
-            f'[incubators."{name}"] files = ["sensors/..."].',
-        )
+        problem("note", column="incubator", code="check_no_log", facts=dict(machine=name))
         for name in sorted(used - logged)
     ]
     for name in sorted(logged - used):
         file = readings.loc[readings["incubator"] == name, "file"].iloc[0]
-        found.append(
-            problem(
-                "note",
-                file=file,
-                column="incubator",
-                found=f"a log of incubator {name}, in which no batch was set",
-                done="It is shown, but no batch is laid beside it.",
-                fix="Check how the incubator is spelt among the batches and in season.toml.",
-            )
-        )
+        found.append(problem("note", file=file, column="incubator", code="check_no_eggs", facts=dict(machine=name)))
     return found

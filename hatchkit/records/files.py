@@ -37,16 +37,13 @@ _NOT_READ = {
 def names_in(folder: Path) -> list[str]:
     """Names of what lies in a folder, hidden and lock files left out; a clear error where it can't be read."""
     if not folder.exists():
-        raise HatchkitError(f"There is no folder {folder}; check the spelling, or write the whole path.")
+        raise HatchkitError("no_folder", dict(folder=str(folder)))
     if not folder.is_dir():
-        raise HatchkitError(f"{folder} is a file; hatchkit wants the folder that it lies in.")
+        raise HatchkitError("folder_is_file", dict(folder=str(folder)))
     try:
         names = sorted(entry.name for entry in os.scandir(folder))
     except OSError as error:
-        raise HatchkitError(
-            f"The folder {folder} can't be read ({error.strerror}); ask for the right to read it, "
-            "or copy it to where you may."
-        ) from error
+        raise HatchkitError("folder_unreadable", dict(folder=str(folder), why=error.strerror)) from error
     return [name for name in names if not name.startswith((".", "~"))]
 
 

@@ -92,7 +92,7 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
     found += _sheets_without_table(grids, sheets, readings, log_problems)
     tables = any(item.kind not in ("", "lines") for item in sheets.understood)
     if readings.empty and batches.empty and not tables and not sheets.open:
-        raise HatchkitError(_nothing(folder, names, found))
+        raise _nothing(folder, names, found)
     eggs = tidy(sheets.eggs, "eggs", zone, found) if len(sheets.eggs) else contract.empty("eggs")
     weights = tidy(sheets.weights, "weights", zone, found) if len(sheets.weights) else contract.empty("weights")
     looks = tidy(sheets.looks, "looks", zone, found) if len(sheets.looks) else contract.empty("looks")
@@ -275,18 +275,13 @@ def _unread_files(unread, log_problems, readings) -> list[dict]:
     return [row for name, suffix, told in unread for row in told if suffix in WORKBOOKS or name not in used]
 
 
-def _nothing(folder: Path, names: list[str], found: list) -> str:
+def _nothing(folder: Path, names: list[str], found: list) -> HatchkitError:
+    """Why there is no season in a folder."""
     lost = [row for row in found if row["severity"] == "lost"]
     if lost:
         row = lost[0]
-        sheet = f", sheet {row['sheet']}" if row["sheet"] else ""
-        return f"{row['file']}{sheet}: {row['found']}. {row['fix']}"
+        parts = {part: dict(code=row["code"], facts=row["facts"], part=part) for part in ("found", "fix")}
+        return HatchkitError("folder_only_lost", dict(file=row["file"], sheet=row["sheet"], **parts))
     if not names:
-        return (
-            f"The folder {folder} is empty; put your batches.xlsx or .csv in it, "
-            "or write a blank one with: hatchkit start FOLDER."
-        )
-    return (
-        f"There is no table of batches and no log in {folder}; it holds: {', '.join(names[:8])}. "
-        "Put your batches.xlsx or .csv in it, or write a blank one with: hatchkit start FOLDER."
-    )
+        return HatchkitError("folder_empty", dict(folder=str(folder)))
+    return HatchkitError("folder_without_batches", dict(folder=str(folder), there=names))

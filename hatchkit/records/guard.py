@@ -30,5 +30,5 @@ def guarded(file: str, sheet: str, found: list, code: str = "sheet_broken"):
     except Exception as error:  # whatever it is, the other files are not to blame
         if os.environ.get("HATCHKIT_STRICT"):
             raise
-        reason = str(error) if isinstance(error, HatchkitError) else f"{type(error).__name__}: {error}"[:120]
+        reason = error.reason() if isinstance(error, HatchkitError) else f"{type(error).__name__}: {error}"[:120]
         found.append(problem("lost", code=code, facts=dict(reason=reason), file=file, sheet=sheet, row=1))

@@ -101,7 +101,7 @@ def folders_and_batch(words) -> tuple[list[str], str]:
 
 def demo_folder() -> Path:
     """The invented demo season that ships with the kit, found from any working folder."""
-    return _shipped("data_demo", "The demo season is not installed with this copy of hatchkit.")
+    return _shipped("data_demo", "demo_missing")
 
 
 def demo_years() -> Path:
@@ -111,7 +111,7 @@ def demo_years() -> Path:
 
 def notebooks_folder() -> Path:
     """Where the kit keeps its own notebooks."""
-    return _shipped("notebooks", "The notebooks are not installed with this copy of hatchkit.")
+    return _shipped("notebooks", "notebooks_missing")
 
 
 def _shipped(name: str, missing: str) -> Path:
@@ -120,7 +120,7 @@ def _shipped(name: str, missing: str) -> Path:
     for home in (here.parent / name, here / name):
         if home.is_dir():
             return home
-    raise HatchkitError(missing)
+    raise HatchkitError(missing, {})
 
 
 def environment(**settings) -> dict:

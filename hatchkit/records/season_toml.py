@@ -49,68 +49,27 @@ def _load(path: Path, found: list) -> dict:
     except tomllib.TOMLDecodeError as error:
         where = str(error)
         line = "".join(c for c in where.partition("line ")[2].partition(",")[0] if c.isdigit())
-        found.append(
-            problem(
-                "lost",
-                file=FILE,
-                row=int(line) if line else None,
-                found=f"the file can't be read: {where}",
-                done="The season is read without its settings.",
-                fix='Correct that line; text needs quotes, as in timezone = "Europe/Rome".',
-            )
-        )
+        row = int(line) if line else None
+        found.append(problem("lost", file=FILE, row=row, code="set_unreadable", facts=dict(why=where)))
     except RecursionError:
-        found.append(
-            problem(
-                "lost",
-                file=FILE,
-                found="the file holds brackets within brackets without end",
-                done="The season is read without its settings.",
-                fix="Write it anew.",
-            )
-        )
+        found.append(problem("lost", file=FILE, code="set_nested"))
     except OSError as error:
-        found.append(
-            problem(
-                "lost",
-                file=FILE,
-                found=f"the file can't be opened ({error.strerror})",
-                done="The season is read without its settings.",
-                fix="Close it in other programs.",
-            )
-        )
+        found.append(problem("lost", file=FILE, code="set_not_opened", facts=dict(why=error.strerror)))
     return {}
 
 
 def _zone(settings: dict, found: list) -> str:
     given = settings.get("timezone")
     if given is None:
-        found.append(
-            problem(
-                "note",
-                file=FILE,
-                column="timezone",
-                found="no time zone is given",
-                done="Your wall clock is taken as it stands, without summer time.",
-                fix='Write timezone = "Europe/Rome" (your own zone) in season.toml.',
-            )
-        )
+        found.append(problem("note", file=FILE, column="timezone", code="set_no_zone"))
         return "UTC"
     if is_zone(given):
         return given
     from zoneinfo import available_timezones
 
     near = difflib.get_close_matches(str(given), sorted(available_timezones()), 1, 0.6)
-    found.append(
-        problem(
-            "doubtful",
-            file=FILE,
-            column="timezone",
-            found=f"{given!r} is not a known time zone",
-            done="Your wall clock is taken as it stands, without summer time.",
-            fix=f'Did you mean "{near[0]}"?' if near else 'Write it like "Europe/Rome".',
-        )
-    )
+    facts = dict(zone=repr(given), near=near[0] if near else None)
+    found.append(problem("doubtful", file=FILE, column="timezone", code="set_unknown_zone", facts=facts))
     return "UTC"
 
 
@@ -119,33 +78,24 @@ def _species(settings: dict, found: list):
     figures = [name for name in table.columns if name != "name"]
     span = table[figures].agg(["min", "max"])
     if not isinstance(settings.get("species", {}), dict):
-        found.append(
-            problem(
-                "doubtful",
-                file=FILE,
-                column="species",
-                found="species is no section",
-                done="It is not used.",
-                fix="Write [species.my_bird], its figures below.",
-            )
-        )
+        facts = dict(name=None)
+        found.append(problem("doubtful", file=FILE, column="species", code="set_species_no_section", facts=facts))
         settings["species"] = {}
     for name, given in (settings.get("species") or {}).items():
         where = f"species.{name}"
 
-        def tell(text, done, fix="", where=where):
-            found.append(problem("doubtful", file=FILE, column=where, found=text, done=done, fix=fix))
+        def tell(code, where=where, **facts):
+            found.append(problem("doubtful", file=FILE, column=where, code=code, facts=facts))
 
         if not isinstance(given, dict):
-            tell(f"species.{name} is no section", "It is not used.", f"Write [species.{name}], its figures below.")
+            tell("set_species_no_section", name=name)
             continue
         given = dict(given)
         based_on = given.pop("based_on", None)
         origin = reference.species_key(str(based_on)) if based_on else name if name in table.index else None
         if origin is None:
-            why = f"is based on {based_on!r}, which is not known" if based_on else "does not say based_on what"
-            known = ", ".join(reference.species_table().index)
-            tell(f"[species.{name}] {why}", "It is not used.", f'Write based_on = "chicken" (known: {known}).')
+            known = list(reference.species_table().index)
+            tell("set_based_on", name=name, based_on=repr(based_on) if based_on else None, known=known)
             continue
         row = table.loc[origin].copy()
         if name != origin:
@@ -154,27 +104,15 @@ def _species(settings: dict, found: list):
         for figure, value in given.items():
             if figure not in figures:
                 near = difflib.get_close_matches(figure, figures, 1)
-                tell(
-                    f"{figure} is not a figure that hatchkit knows",
-                    "It is not used.",
-                    f"Did you mean {near[0]}?" if near else f"Known are: {', '.join(figures)}.",
-                )
+                tell("set_unknown_figure", figure=figure, near=near[0] if near else None, known=figures)
             elif isinstance(value, bool) or not isinstance(value, (int, float)):
-                tell(f"{figure} = {value!r} is no number", "The kit's own figure is used.", "Write a plain number.")
+                tell("set_figure_no_number", figure=figure, value=repr(value))
             elif not span[figure]["min"] / _FAR <= value <= span[figure]["max"] * _FAR:  # also what is no number at all
-                tell(
-                    f"{figure} = {value!r} is far from that of any bird that hatchkit knows",
-                    "The kit's own figure is used.",
-                    "Correct the figure.",
-                )
+                tell("set_figure_far", figure=figure, value=repr(value))
             else:
                 row[figure] = float(value)
         if not row["candle1_day"] < row["candle2_day"] < row["transfer_day"] < row["incubation_days"]:
-            tell(
-                f"[species.{name}]: candlings, transfer and hatch do not follow each other",
-                "The kit's own figures are used.",
-                "Correct the days; each must come after the one before.",
-            )
+            tell("set_days_disorder", name=name)
             row = table.loc[origin].copy()
         table.loc[name] = row
     return table

@@ -46,7 +46,7 @@ def check_settings(settings: dict, found: list) -> dict:
         elif key not in known:
             _unknown(key, key, {*known[""], *known, "species", "headers"} - {""}, found)
         elif not isinstance(value, dict):
-            _not_used(key, f"{key} = {value!r} is no section", f"Write it as a section: [{key}]", found)
+            _not_used(key, found, "set_no_section", where=key, value=repr(value))
         elif key in _NAMED:
             kept[key] = {name: _section(f"{key}.{name}", entries, known[key], found) for name, entries in value.items()}
         else:
@@ -56,7 +56,7 @@ def check_settings(settings: dict, found: list) -> dict:
 
 def _section(where: str, entries, known: dict, found: list) -> dict:
     if not isinstance(entries, dict):
-        _not_used(where, f"{where} = {entries!r} is no section", f"Write it as a section: [{where}]", found)
+        _not_used(where, found, "set_no_section", where=where, value=repr(entries))
         return {}
     kept = {}
     for key, value in entries.items():
@@ -67,7 +67,7 @@ def _section(where: str, entries, known: dict, found: list) -> dict:
 def _list(where: str, entries, known: dict, found: list) -> list:
     """Entries that hold all that a level needs; the others are told."""
     if not isinstance(entries, list) or not all(isinstance(entry, dict) for entry in entries):
-        _not_used(where, f"{where} is no list of entries", f"Write each under its own [[{where}]].", found)
+        _not_used(where, found, "set_no_list", where=where)
         return []
     kept = []
     for number, entry in enumerate(entries, start=1):
@@ -75,16 +75,13 @@ def _list(where: str, entries, known: dict, found: list) -> list:
         if _LISTED[where] <= set(entry):
             kept.append(entry)
         else:
-            needs = (
-                "a change needs date and what" if where == "changes" else "an own level needs species, stage and share"
-            )
-            _not_used(f"{where} {number}", needs, "Add what is missing.", found)
+            _not_used(f"{where} {number}", found, "set_lacks", list=where)
     return kept
 
 
 def _headers(value, found: list) -> dict:
     if not isinstance(value, dict):
-        _not_used("headers", f"headers = {value!r} is no section", "Write it as a section: [headers]", found)
+        _not_used("headers", found, "set_no_section", where="headers", value=repr(value))
         return {}
     columns = set(OWN_COLUMNS)
     kept = {}
@@ -93,12 +90,8 @@ def _headers(value, found: list) -> dict:
             kept[heading] = column
             continue
         near = difflib.get_close_matches(str(column), sorted(columns), 1)
-        _not_used(
-            f"headers.{heading}",
-            f"{column!r} is no column of hatchkit",
-            f'Did you mean "{heading}" = "{near[0]}"?' if near else "The columns are in the README.",
-            found,
-        )
+        facts = dict(taken=repr(column), heading=heading, near=near[0] if near else None)
+        _not_used(f"headers.{heading}", found, "set_unknown_column", **facts)
     return kept
 
 
@@ -109,24 +102,25 @@ def _entry(kept: dict, key: str, value, known: dict, where: str, found: list) ->
     row = known[key]
     wrong = _wrong(value, row)
     if wrong:
-        _not_used(where, f"{key} = {value!r} {wrong}", f"Write it like {row['example']}", found)
+        facts = dict(choices=row["choices"].split(), low=row["low"], high=row["high"], example=row["example"])
+        _not_used(where, found, "set_wrong", key=key, value=repr(value), wrong=wrong, **facts)
     else:
         kept[key] = value
 
 
 def _wrong(value, row: dict) -> str:
-    """What is wrong with a value, in words; empty where it can be used."""
+    """What is wrong with a value: its kind, "number" or "range"; empty where it can be used."""
     kind = row["kind"]
     if kind == "text" and not isinstance(value, str):
-        return "is no text in quotes"
+        return kind
     if kind == "yes_no" and not isinstance(value, bool):
-        return "is neither true nor false"
+        return kind
     if kind == "choice" and str(value).replace(" ", "_") not in row["choices"].split():
-        return f"is none of {', '.join(row['choices'].split())}"
+        return kind
     if kind == "zone" and not is_zone(value):
-        return "is not a known time zone"
+        return kind
     if kind == "names" and not (isinstance(value, str) or _all(value, list, str)):
-        return "is no list of names"
+        return kind
     if kind == "number":
         return _wrong_number(value, row)
     if kind == "number_or_probes":
@@ -141,9 +135,9 @@ def _all(value, kind, inner) -> bool:
 
 def _wrong_number(value, row: dict) -> str:
     if isinstance(value, bool) or not isinstance(value, (int, float)) or not math.isfinite(value):
-        return "is no number"
+        return "number"
     if not row["low"] <= value <= row["high"]:
-        return f"lies outside {row['low']:g} to {row['high']:g}"
+        return "range"
     return ""
 
 
@@ -158,17 +152,9 @@ def is_zone(name) -> bool:
 
 def _unknown(key: str, where: str, known: set, found: list) -> None:
     near = difflib.get_close_matches(str(key), sorted(known), 1)
-    found.append(
-        problem(
-            "note",
-            file=FILE,
-            column=where,
-            found=f"{where} is not a setting that hatchkit knows",
-            done="It is not used.",
-            fix=f"Did you mean {near[0]}?" if near else "",
-        )
-    )
+    facts = dict(where=where, near=near[0] if near else None)
+    found.append(problem("note", file=FILE, column=where, code="set_unknown", facts=facts))
 
 
-def _not_used(where: str, text: str, fix: str, found: list) -> None:
-    found.append(problem("doubtful", file=FILE, column=where, found=text, done="It is not used.", fix=fix))
+def _not_used(column: str, found: list, code: str, **facts) -> None:
+    found.append(problem("doubtful", file=FILE, column=column, code=code, facts=facts))

@@ -1,4 +1,4 @@
-"""How problem rows are put: numbers with their noun, times as on the wall clock, headings as the person wrote them."""
+"""How problem rows are put: times as on the wall clock, headings as the person wrote them."""
 
 from __future__ import annotations
 
@@ -7,23 +7,24 @@ from functools import cache
 
 import pandas as pd
 
+from hatchkit import say
 from hatchkit.problems import problem
 
 
-def of_row(severity: str, row, *, found: str, done: str, fix: str = "", column: str = "") -> dict:
+def of_row(severity: str, row, code: str, *, column: str = "", **facts) -> dict:
     """A problem row with the place that `row` came from.
 
     Parameters
     ----------
-    severity, found, done, fix, column : str
+    severity, code, column : str
         As in `hatchkit.problems.problem`.
     row : Series
         A row of batches, eggs, weights or candlings: file, sheet, and sheet_row or row.
+    **facts
+        Of the message.
     """
     number = row["sheet_row"] if "sheet_row" in row.index else row["row"]
-    return problem(
-        severity, file=row["file"], sheet=row["sheet"], row=number, column=column, found=found, done=done, fix=fix
-    )
+    return problem(severity, file=row["file"], sheet=row["sheet"], row=number, column=column, code=code, facts=facts)
 
 
 def local_minute(time, zone: str | None, *, day_only: bool = False) -> str:
@@ -56,7 +57,7 @@ def with_headings(problems: pd.DataFrame, headings: dict) -> pd.DataFrame:
     -------
     DataFrame
         "taken_off_at" of a sheet that calls it "Out" is "Out (taken_off_at)" as column and where it is to be
-        mended, and "Out" in what was found.
+        fixed, and "Out" in what was found.
     """
     rows = problems.to_dict("records")
     writers = {place: _writer(names) for place, names in headings.items() if names}
@@ -65,12 +66,24 @@ def with_headings(problems: pd.DataFrame, headings: dict) -> pd.DataFrame:
         if put is None:
             continue
         names = headings[row["file"], row["sheet"]]
+        if row["code"]:
+            row["facts"] = {name: _called(name, fact, names) for name, fact in row["facts"].items()}
+            row |= say.problem(row["code"], row["facts"])
         if row["column"] in names:
             row["column"] = f"{names[row['column']]} ({row['column']})"
         row["found"] = put(row["found"], "{0}")
         row["fix"] = put(row["fix"], "{0} ({1})")
     told = pd.DataFrame(rows, columns=problems.columns, index=problems.index)
     return told.astype(problems.dtypes.to_dict())
+
+
+def _called(name: str, fact, names: dict):
+    """A fact whose name begins with "column" holds columns of the kit; each gets the person's heading beside it."""
+    if not name.startswith("column"):
+        return fact
+    if isinstance(fact, list):
+        return [_called(name, one, names) for one in fact]
+    return f"{names[fact]} ({fact})" if fact in names else fact
 
 
 def _writer(names: dict):

@@ -12,7 +12,6 @@ from hatchkit.problems import problem
 from hatchkit.records import workbook_guard as guard
 from hatchkit.records.code_pages import decode
 from hatchkit.records.workbook_guard import Refused
-from hatchkit.words.spelling import many
 
 WORKBOOKS = (".xlsx", ".xlsm", ".ods", ".xls")
 TEXTS = (".csv", ".tsv")
@@ -48,60 +47,58 @@ def read_grids(path, *, file: str) -> tuple[list[Grid], list[dict]]:
     path = Path(path)
     try:
         if not path.is_file():
-            raise Refused("it is not an ordinary file")
+            raise Refused("book_not_ordinary", {})
         reader = _read_workbook if path.suffix.lower() in WORKBOOKS else _read_text
         grids = reader(path, file)
     except PermissionError:
-        return [], [
-            _lost(
-                file,
-                "the file can't be opened: it is locked by another program, or you may not read it",
-                "Close it in the other program (or ask for the right to read it), then run again.",
-            )
-        ]
+        return [], [_lost(file, Refused("book_in_use", {}))]
     except Refused as refused:
-        return [], [_lost(file, str(refused), _fix(str(refused)))]
+        return [], [_lost(file, refused)]
     except OSError as error:
-        return [], [
-            _lost(
-                file,
-                f"the file can't be read ({error.strerror or 'the disk refused'})",
-                "Copy it afresh into the season folder.",
-            )
-        ]
+        return [], [_lost(file, Refused("book_unreadable", dict(why=error.strerror)))]
     return grids, [row for grid in grids for row in grid.problems]
 
 
-def _lost(file: str, found: str, fix: str) -> dict:
-    return problem("lost", file=file, found=found, done="Nothing of this file is used.", fix=fix)
+#: How a refused file is put right, where saving it anew would not help.
+_FIXES = {
+    "book_in_use": "close",
+    "book_unreadable": "copy",
+    "book_password": "password",
+    "book_password_or_old": "password",
+} | dict.fromkeys(
+    (
+        "book_too_large",
+        "book_unpacks_too_large",
+        "book_text_too_large",
+        "book_spans",
+        "book_repeats",
+        "book_too_many",
+    ),
+    "smaller",
+)
 
 
-def _fix(reason: str) -> str:
-    if "password" in reason:
-        return "Save it without a password."
-    if "MB" in reason or "repeated" in reason or "rows" in reason:
-        return "Copy the table itself into a new workbook and save that in the season folder."
-    return "Open it in your spreadsheet program, save it anew as .xlsx or .csv, and run again."
+def _lost(file: str, refused: Refused) -> dict:
+    facts = dict(why=refused.reason(), fix=_FIXES.get(refused.code, "anew"))
+    return problem("lost", file=file, code="file_refused", facts=facts)
 
 
 def _read_workbook(path: Path, file: str) -> list[Grid]:
     size = path.stat().st_size
     if size > guard.MOST_BYTES:
-        raise Refused(
-            f"the file has {size / 1e6:.0f} MB, more than the {guard.MOST_BYTES / 1e6:.0f} MB that hatchkit opens"
-        )
+        raise Refused("book_too_large", guard.megabytes(size, guard.MOST_BYTES))
     with open(path, "rb") as handle:
         head = handle.read(8)
     if not head:
-        raise Refused("the file is empty")
+        raise Refused("book_empty", {})
     if head == _OLD_FORMAT:
         if path.suffix.lower() != ".xls":
-            raise Refused("the workbook is protected by a password, or is an old workbook under a new name")
+            raise Refused("book_password_or_old", {})
         return _fast_grids(path, file, None)
     if head[:2] != b"PK":
         if path.suffix.lower() == ".xls":
             return _read_text(path, file)
-        raise Refused("the file is damaged or is not a workbook")
+        raise Refused("book_damaged", {})
     with guard.open_parts(path) as parts:
         names = parts.namelist()
         if "content.xml" in names:
@@ -109,7 +106,7 @@ def _read_workbook(path: Path, file: str) -> list[Grid]:
             facts = None
         else:
             if "xl/workbook.xml" not in names:
-                raise Refused("the file is damaged or is not a workbook")
+                raise Refused("book_damaged", {})
             if "xl/sharedStrings.xml" in names:
                 guard.read_part(parts, "xl/sharedStrings.xml")
             facts = {
@@ -126,7 +123,7 @@ def _read_workbook(path: Path, file: str) -> list[Grid]:
 def _refuse_dense(facts: dict) -> None:
     for title, fact in facts.items():
         if fact.rows * fact.columns > guard.MOST_CELLS:
-            raise Refused(f"sheet {title} spans {fact.rows:,} rows and {fact.columns:,} columns")
+            raise Refused("book_spans", dict(sheet=title, rows=fact.rows, columns=fact.columns))
 
 
 def _fast_grids(path: Path, file: str, facts) -> list[Grid]:
@@ -135,11 +132,11 @@ def _fast_grids(path: Path, file: str, facts) -> list[Grid]:
     try:
         book = calamine.load_workbook(str(path))
     except calamine.PasswordError as error:
-        raise Refused("the workbook is protected by a password") from error
+        raise Refused("book_password", {}) from error
     except Exception as error:  # the reader's own kinds of error differ by version
         if facts is not None:
             return _careful_grids(path, file, facts)
-        raise Refused("the file is damaged or is not a workbook") from error
+        raise Refused("book_damaged", {}) from error
     grids = []
     for meta in book.sheets_metadata:
         if meta.typ != calamine.SheetTypeEnum.WorkSheet:
@@ -148,7 +145,7 @@ def _fast_grids(path: Path, file: str, facts) -> list[Grid]:
             sheet = book.get_sheet_by_name(meta.name)
             cells = sheet.to_python(skip_empty_area=False)
         except Exception as error:
-            raise Refused(f"sheet {meta.name} is damaged") from error
+            raise Refused("book_sheet_damaged", dict(sheet=meta.name)) from error
         grid = Grid(file, meta.name, cells)
         fact = (facts or {}).get(meta.name)
         if fact is None or fact.merged:
@@ -156,16 +153,7 @@ def _fast_grids(path: Path, file: str, facts) -> list[Grid]:
         if fact is not None:
             _mark_cells(grid, fact)
         if meta.visible != calamine.SheetVisibleEnum.Visible and any(map(any, cells)):
-            grid.problems.append(
-                problem(
-                    "note",
-                    file=file,
-                    sheet=meta.name,
-                    found="the sheet is hidden",
-                    done="It is read like the others.",
-                    fix="Delete it if it is not meant.",
-                )
-            )
+            grid.problems.append(problem("note", file=file, sheet=meta.name, code="book_sheet_hidden"))
         grids.append(grid)
     return grids
 
@@ -190,14 +178,12 @@ def _mark_cells(grid: Grid, fact) -> None:
                 sheet=grid.sheet,
                 row=row,
                 column=_letters(column),
-                found=f"the cell shows {text}",
-                done="The cell counts as empty.",
-                fix="Fix its formula.",
+                code="book_cell_error",
+                facts=dict(shown=text),
             )
         )
     if fact.unsaved:
         row, column = fact.unsaved[0]
-        unsaved = many(len(fact.unsaved), "formula")
         grid.problems.append(
             problem(
                 "doubtful",
@@ -205,9 +191,8 @@ def _mark_cells(grid: Grid, fact) -> None:
                 sheet=grid.sheet,
                 row=row,
                 column=_letters(column),
-                found=f"{unsaved} without a saved result, the first in {_letters(column)}{row}",
-                done="These cells count as empty.",
-                fix="Open the workbook in your spreadsheet program and save it once; then run again.",
+                code="book_cells_unsaved",
+                facts=dict(count=len(fact.unsaved), cell=f"{_letters(column)}{row}"),
             )
         )
     for row, column, text in fact.errors:
@@ -231,7 +216,7 @@ def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:
     try:
         book = openpyxl.load_workbook(path, read_only=True, data_only=True)
     except Exception as error:
-        raise Refused("the file is damaged or is not a workbook") from error
+        raise Refused("book_damaged", {}) from error
     grids = []
     try:
         for sheet in book.worksheets:
@@ -245,15 +230,14 @@ def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:
                         "doubtful",
                         file=file,
                         sheet=sheet.title,
-                        found=f"a cell far from the table: {fact.far[0]}",
-                        done=f"Only the first {fact.rows:,} rows and {fact.columns:,} columns are read.",
-                        fix="Delete the rows and columns beyond the table, then save.",
+                        code="book_cell_far",
+                        facts=dict(cell=fact.far[0], rows=fact.rows, columns=fact.columns),
                     )
                 )
             _mark_cells(grid, fact)
             grids.append(grid)
     except Exception as error:
-        raise Refused("the file is damaged or is not a workbook") from error
+        raise Refused("book_damaged", {}) from error
     finally:
         book.close()
     return grids
@@ -262,26 +246,24 @@ def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:
 def _read_text(path: Path, file: str) -> list[Grid]:
     size = path.stat().st_size
     if size > MOST_TEXT_BYTES:
-        raise Refused(
-            f"the file has {size / 1e6:.0f} MB, more than the {MOST_TEXT_BYTES / 1e6:.0f} MB of a table of batches"
-        )
+        raise Refused("book_text_too_large", guard.megabytes(size, MOST_TEXT_BYTES))
     with open(path, "rb") as handle:
         raw = handle.read(MOST_TEXT_BYTES)  # no more, even if the file grows meanwhile
     if not raw.strip():
-        raise Refused("the file is empty")
+        raise Refused("book_empty", {})
     text = decode(raw)
     if text is None:
-        raise Refused("the file is not text, though its name says so")
+        raise Refused("book_not_text", {})
     if not text.strip():
-        raise Refused("the file is empty")  # nothing but the mark of its encoding
+        raise Refused("book_empty", {})  # nothing but the mark of its encoding
     separator = guess_separator(text)
     csv.field_size_limit(1_000_000)
     try:
         cells = list(csv.reader(io.StringIO(text, newline=None), delimiter=separator))
     except csv.Error as error:
-        raise Refused("the file is not a table of text") from error
+        raise Refused("book_not_table", {}) from error
     if any(len(row) > guard.MOST_COLUMNS for row in cells) or len(cells) > guard.MOST_ROWS:
-        raise Refused(f"the file has more than {guard.MOST_ROWS:,} rows or {guard.MOST_COLUMNS} columns")
+        raise Refused("book_too_many", dict(rows=guard.MOST_ROWS, columns=guard.MOST_COLUMNS))
     width = max(map(len, cells))
     cells = [[cell.strip() for cell in row] + [""] * (width - len(row)) for row in cells]
     return [Grid(file, "", cells)]

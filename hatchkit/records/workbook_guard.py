@@ -14,6 +14,8 @@ import zlib
 from dataclasses import dataclass, field
 from xml.parsers import expat
 
+from hatchkit.problems import HatchkitError
+
 MOST_BYTES = 100_000_000  # unpacked; 50,000 rows x 12 columns are about 20 MB
 MOST_ROWS = 100_000
 MOST_COLUMNS = 200
@@ -29,8 +31,13 @@ _ERROR_CELL = re.compile(_CELL + rb"[^>]*?\bt=\"e\"[^>]*>.*?<v>([^<]*)</v>", re.
 _FORMULA_CELL = re.compile(_CELL + rb"[^>]*>\s*<f\b(?:[^>]*/>|.*?</f>)\s*(<v>[^<]*</v>|)", re.S)
 
 
-class Refused(Exception):
-    """The file will not be opened; the message says why in plain words."""
+class Refused(HatchkitError):
+    """The file will not be opened; the code says why."""
+
+
+def megabytes(size: int, most: int) -> dict:
+    """The facts of a file that is too large."""
+    return dict(mb=round(size / 1e6), most=round(most / 1e6))
 
 
 @dataclass
@@ -58,13 +65,11 @@ def open_parts(path) -> zipfile.ZipFile:
     try:
         parts = zipfile.ZipFile(path)
     except (zipfile.BadZipFile, NotImplementedError, ValueError, EOFError, IndexError) as error:
-        raise Refused("the file is damaged or is not a workbook") from error
+        raise Refused("book_damaged", {}) from error
     size = sum(part.file_size for part in parts.infolist())
     if size > MOST_BYTES:
         parts.close()
-        raise Refused(
-            f"the file unpacks to {size / 1e6:.0f} MB, more than the {MOST_BYTES / 1e6:.0f} MB that hatchkit opens"
-        )
+        raise Refused("book_unpacks_too_large", megabytes(size, MOST_BYTES))
     return parts
 
 
@@ -81,7 +86,7 @@ def read_part(parts: zipfile.ZipFile, name: str) -> bytes:
         OSError,
         zlib.error,
     ) as error:
-        raise Refused("the file is damaged: it can't be unpacked whole") from error
+        raise Refused("book_not_whole", {}) from error
 
 
 def sheet_facts(xml: bytes) -> SheetFacts:
@@ -126,7 +131,7 @@ def sheet_parts(parts: zipfile.ZipFile) -> dict[str, str]:
         target = posixpath.normpath(posixpath.join("/xl", targets.get(link, "")))[1:]
         name = spelt.get(target.lower()) or spelt.get(f"xl/{target}".lower())
         if name is None:
-            raise Refused("the file is damaged: one of its sheets can't be found in it")
+            raise Refused("book_sheet_missing", {})
         found[sheet.get("name", "")] = name
     return found
 
@@ -144,7 +149,7 @@ def _tags(xml: bytes, wanted: str) -> list[dict]:
     try:
         parser.Parse(xml, True)
     except expat.ExpatError as error:
-        raise Refused("the file is damaged: the list of its sheets can't be read") from error
+        raise Refused("book_sheets_unread", {}) from error
     return seen
 
 
@@ -192,9 +197,7 @@ def ods_cells(xml: bytes) -> None:
             if state["used"]:
                 state["widest"] = max(state.get("widest", 0), state["used"])
                 if state["rows"] > MOST_ROWS or state["rows"] * state["widest"] > MOST_CELLS:
-                    raise Refused(
-                        f"a cell is repeated so often that a sheet would have {state['rows'] * state['widest']:,} cells"
-                    )
+                    raise Refused("book_repeats", dict(cells=state["rows"] * state["widest"]))
 
     parser = expat.ParserCreate()
     parser.StartElementHandler, parser.EndElementHandler = start, end
@@ -202,7 +205,7 @@ def ods_cells(xml: bytes) -> None:
     try:
         parser.Parse(xml, True)
     except expat.ExpatError as error:
-        raise Refused("the file is damaged: its table can't be read") from error
+        raise Refused("book_table_unread", {}) from error
 
 
 def _repeat(attributes: dict, name: str) -> int:
@@ -211,4 +214,4 @@ def _repeat(attributes: dict, name: str) -> int:
 
 
 def _no_entities(*_):
-    raise Refused("the file defines text of its own that could unfold without end")
+    raise Refused("book_entities", {})

@@ -110,10 +110,10 @@ def safe_output(path, *, season=None, inputs=(), suffix) -> Path:
     out = Path(path).expanduser().resolve()
     endings = (suffix,) if isinstance(suffix, str) else tuple(suffix)
     if out.suffix.lower() not in endings:
-        raise HatchkitError(f"{path} cannot be the name of this file: give it one that ends in {endings[0]}.")
+        raise HatchkitError("out_suffix", dict(path=str(path), suffix=endings[0]))
     try:
         if out.is_dir() or not out.parent.is_dir():
-            raise HatchkitError(f"{out} cannot be written: give the name of a file in a folder that exists.")
+            raise HatchkitError("out_no_folder", dict(path=str(out)))
         if season is not None:
             for folder in _seasons(season):
                 _not_read_by(folder, out)
@@ -121,7 +121,7 @@ def safe_output(path, *, season=None, inputs=(), suffix) -> Path:
             _not_among(kept.expanduser().resolve(), out)
         _open_once(out)
     except OSError as error:
-        raise HatchkitError(f"{out} cannot be written: {error.strerror}.") from None
+        raise HatchkitError("out_unwritable", dict(path=str(out), why=error.strerror)) from None
     return out
 
 
@@ -141,18 +141,14 @@ def _not_read_by(folder: Path, out: Path) -> None:
         _not_among(sensors.resolve(), out)
         tops += [path for path in sensors.rglob("*") if path.is_file()]
     if any(_same(path, out) for path in tops):
-        raise HatchkitError(
-            f"{out} is part of the season's own records, which are never written to: name another file."
-        )
+        raise HatchkitError("out_own_records", dict(path=str(out)))
     if new:
-        raise HatchkitError(f"{out} would be read as part of the season: name it {OWN}, or write it to another folder.")
+        raise HatchkitError("out_would_be_read", dict(path=str(out), own=OWN))
 
 
 def _not_among(kept: Path, out: Path) -> None:
     if kept in out.parents or _same(kept, out):
-        raise HatchkitError(
-            f"{out} lies among the files that are read, which are never written to: name a file in another folder."
-        )
+        raise HatchkitError("out_among_read", dict(path=str(out)))
 
 
 def _same(path: Path, out: Path) -> bool:

@@ -67,8 +67,5 @@ def species(key: str) -> pd.Series:
     wide = species_table()
     found = species_key(key)
     if found is None:
-        raise HatchkitError(
-            f"There is no species {key!r} in hatchkit's table; known are "
-            f"{', '.join(wide.index)}. Add it to season.toml under [species]."
-        )
+        raise HatchkitError("unknown_species", dict(species=str(key), known=list(wide.index)))
     return wide.loc[found]

@@ -36,7 +36,7 @@ def attributes(code: str, facts: dict, language: str, needed, allowed, unit: str
 
 def _say(code: str, facts: dict, language: str, patterns, unit: str = "C") -> list[str]:
     speaker = _speaker(language if source(code, language) is not None else FIRST, unit)
-    given = {name: values.value_of(value) for name, value in facts.items()}
+    given = {name: values.value_of(_said(value, language, unit)) for name, value in facts.items()}
     if not speaker.learn(code):
         return _without_words(f"there is no message {code!r}", code, facts)
     texts = []
@@ -51,6 +51,17 @@ def _say(code: str, facts: dict, language: str, patterns, unit: str = "C") -> li
             return _without_words(f"{code!r}: {errors}", code, facts)
         texts.append(words)
     return texts
+
+
+def _said(fact, language: str, unit: str):
+    """A fact in words that is a message itself, such as why a file is refused: a dict of its code, facts and part."""
+    if isinstance(fact, (list, tuple)):
+        return [_said(one, language, unit) for one in fact]
+    if not isinstance(fact, dict) or not {"code", "facts"} <= fact.keys():
+        return fact
+    if part := fact.get("part"):
+        return attributes(fact["code"], fact["facts"] or {}, language, (), (part,), unit)[part]
+    return message(fact["code"], fact["facts"], language, unit)
 
 
 def _without_words(why: str, code: str, facts: dict) -> list[str]:

@@ -26,8 +26,8 @@ class Several(FluentType):
     def format(self, locale: Locale) -> str:
         """The list in words."""
         shown = [_plainly(item, locale) for item in self.items[: self.most]]
-        if len(shown) < len(self.items):
-            return ", ".join([*shown, "..."])
+        if len(shown) < len(self.items) or sum(map(len, shown)) > 4 * LONGEST:
+            return ", ".join([*shown, "..."])[: 4 * LONGEST]
         return format_list(shown, style=self.style, locale=locale)
 
 

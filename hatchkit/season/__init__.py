@@ -8,6 +8,7 @@ from pathlib import Path
 import pandas as pd
 
 from hatchkit import problems as _problems
+from hatchkit import say
 from hatchkit.records.changes import empty_changes
 from hatchkit.records.places import below, demo_folder, demo_years, given_paths, holds_table, root_of, season_folder  # noqa: F401 - season_folder is asked for here
 
@@ -70,10 +71,8 @@ class Season:
 
             lower = {name.lower(): name for name in rows}
             near = [lower[name] for name in difflib.get_close_matches(str(batch).lower(), lower, 1)]
-            raise _problems.HatchkitError(
-                f"There is no batch {batch!r} in this season; there are: {', '.join(rows) or 'none'}."
-                + "".join(f" Did you mean {name!r}?" for name in near)
-            )
+            facts = dict(batch=str(batch), there=list(rows) or None, near=near[0] if near else None)
+            raise _problems.HatchkitError("unknown_batch", facts)
         return rows[str(batch)].copy()
 
     def part(self, batch) -> Season:
@@ -131,42 +130,29 @@ class Season:
         """What was read, in a few sentences."""
         from hatchkit import __version__
 
-        place = (
-            "the demo season that ships with hatchkit"
-            if self.folder == demo_folder()
-            else "invented years that ship with hatchkit"
-            if self.folder == demo_years()
-            else str(self.folder)
-        )
-        return " ".join(
-            [
-                f"{self.title} ({place}), read by hatchkit {__version__}.",
-                self._batches_in_words(),
-                self._readings_in_words(),
-                f"Times are shown as in {self.timezone}.",
-            ]
-        )
+        place = {demo_folder(): "demo", demo_years(): "years"}.get(self.folder, "folder")
+        read = dict(title=self.title, place=place, folder=str(self.folder), version=__version__)
+        told = [("season_read", read), self._batches_told(), self._readings_told()]
+        told.append(("check_clock", dict(timezone=self.timezone)))
+        return " ".join(say.text(code, facts, self.language) for code, facts in told)
 
-    def _batches_in_words(self) -> str:
+    def _batches_told(self) -> tuple[str, dict]:
         if self.batches.empty:
-            return "No batches could be used."
-        first, last = (
-            f"{day:%d %B %Y}".lstrip("0")
-            for day in self.batches["set_at"].dt.tz_convert(self.timezone).agg(["min", "max"])
-        )
-        kinds = ", ".join(sorted(self.batches["species"].unique()))
-        count = len(self.batches)
-        days = f"set on {first}" if first == last else f"set from {first} to {last}"
-        return (
-            f"{count} batch{'es' if count != 1 else ''} with {int(self.batches['eggs_set'].sum())} eggs "
-            f"({kinds}), {days}."
+            return "season_no_batch", {}
+        first, last = (day.date() for day in self.batches["set_at"].dt.tz_convert(self.timezone).agg(["min", "max"]))
+        return "season_batches", dict(
+            count=len(self.batches),
+            eggs=int(self.batches["eggs_set"].sum()),
+            species=sorted(self.batches["species"].unique()),
+            first=first,
+            last=None if first == last else last,
         )
 
-    def _readings_in_words(self) -> str:
+    def _readings_told(self) -> tuple[str, dict]:
         if self.readings.empty:
-            return "No temperature readings: what follows says nothing about temperature."
-        machines = ", ".join(sorted(self.readings["incubator"].unique()))
-        return f"{len(self.readings):,} readings from {machines}."
+            return "season_no_reading", {}
+        machines = sorted(self.readings["incubator"].unique())
+        return "season_readings", dict(count=len(self.readings), machines=machines)
 
 
 def load_season(folder, answers: dict | None = None) -> Season:

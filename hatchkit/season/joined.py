@@ -406,9 +406,15 @@ def _settings(own: dict, seasons) -> dict:
 
 def unreadable(said: str, error) -> dict:
     """The problem row of a season that could not be read."""
-    return problem("lost", code="season_unreadable", facts=dict(place=said, why=str(error)), file=said)
+    return problem(
+        "lost",
+        code="season_unreadable",
+        facts=dict(place=said, why=error.reason() if isinstance(error, HatchkitError) else str(error)),
+        file=said,
+    )
 
 
 def none_readable(root: Path, failed: list[dict]) -> HatchkitError:
     """The error where not one of several seasons could be read."""
-    return HatchkitError("no_season_readable", dict(folder=str(root), why=failed[0]["found"] if failed else ""))
+    why = dict(code=failed[0]["code"], facts=failed[0]["facts"], part="found") if failed else ""
+    return HatchkitError("no_season_readable", dict(folder=str(root), why=why))

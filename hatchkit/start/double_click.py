@@ -7,6 +7,7 @@ import shlex
 import sys
 from pathlib import Path
 
+from hatchkit import say
 from hatchkit.bootstrap import checkout
 from hatchkit.records.writing import whole_file
 
@@ -15,26 +16,26 @@ PAGE = "season-review.html"
 
 _LINUX = """[Desktop Entry]
 Type=Application
-Name=Review this season
-Comment=Writes {page} with hatchkit and opens it
+Name={name}
+Comment={comment}
 Terminal=true
 Exec=sh -c {command}
 """
 _SHELL = """cd {folder} && {python} -m hatchkit review . --out {page} && {show} {page} || {{
-echo; printf 'Press Enter to close this window. '; read -r line; }}"""
+echo; printf '%s ' {enter}; read -r line; }}"""
 _MACOS = """#!/bin/sh
-# Untried: double-click writes {page} beside this file and opens it.
+# {untried}
 {command}
 """
 _WINDOWS = """@echo off
-rem Untried: double-click writes {page} beside this file and opens it.
+rem {untried}
 chcp 65001 >nul
 cd /d "%~dp0"
 {path}"{python}" -m hatchkit review . --out {page} && start "" {page} || pause
 """
 
 
-def write_double_click(folder, *, system: str = sys.platform) -> list[Path]:
+def write_double_click(folder, *, system: str = sys.platform, language: str = "en") -> list[Path]:
     """Lay the file for a system into a season folder; one that is there is left as it is.
 
     Parameters
@@ -43,6 +44,8 @@ def write_double_click(folder, *, system: str = sys.platform) -> list[Path]:
     system : str
         As ``sys.platform``: "win32", "darwin", or any other for Linux and its kin. Those for Windows and macOS were
         never tried.
+    language : str
+        Of what the file says.
 
     Returns
     -------
@@ -50,7 +53,7 @@ def write_double_click(folder, *, system: str = sys.platform) -> list[Path]:
         The file written, if any.
     """
     folder = Path(folder).resolve()
-    name, text = double_click(folder, system)
+    name, text = double_click(folder, system, language)
     out = folder / name
     if out.exists():
         return []
@@ -61,18 +64,20 @@ def write_double_click(folder, *, system: str = sys.platform) -> list[Path]:
     return [out]
 
 
-def double_click(folder: Path, system: str) -> tuple[str, str]:
+def double_click(folder: Path, system: str, language: str = "en") -> tuple[str, str]:
     """Name and text of the file for one system."""
     root = checkout()
+    said = {name: say.text(f"click_{name}", dict(page=PAGE), language) for name in ("name", "comment", "untried")}
+    enter = shlex.quote(say.text("click_enter", {}, language))
     if system == "win32":
         path = f'set "PYTHONPATH={root}"\n' if root else ""
-        return "Review this season.bat", _WINDOWS.format(page=PAGE, path=path, python=sys.executable)
+        return "Review this season.bat", _WINDOWS.format(page=PAGE, path=path, python=sys.executable, **said)
     python = " ".join(([f"PYTHONPATH={shlex.quote(root)}"] if root else []) + [shlex.quote(sys.executable)])
     if system == "darwin":
-        command = _SHELL.format(folder='"$(dirname "$0")"', python=python, page=PAGE, show="open")
-        return "Review this season.command", _MACOS.format(page=PAGE, command=command)
-    command = _SHELL.format(folder=shlex.quote(str(folder)), python=python, page=PAGE, show="xdg-open")
-    return "Review this season.desktop", _LINUX.format(page=PAGE, command=_quoted(command.replace("\n", " ")))
+        command = _SHELL.format(folder='"$(dirname "$0")"', python=python, page=PAGE, show="open", enter=enter)
+        return "Review this season.command", _MACOS.format(command=command, **said)
+    command = _SHELL.format(folder=shlex.quote(str(folder)), python=python, page=PAGE, show="xdg-open", enter=enter)
+    return "Review this season.desktop", _LINUX.format(command=_quoted(command.replace("\n", " ")), **said)
 
 
 def _quoted(command: str) -> str:

@@ -63,7 +63,7 @@ def ask(season, *, again=retry, keep=keep_answers, read=input, show=print, langu
         answers[_key(question)] = taken
         now = again(season, answers)
     left = sum(_key(question) not in answers for question in questions_of(now))
-    path = keep(season.folder, answers) if answers else None
+    path = keep(season.folder, answers, language) if answers else None
     if path is not None:
         show("\n" + text("ask_kept", dict(answers=len(answers), path=str(path)), language))
     show(text("ask_left", dict(questions=left), language))

@@ -118,7 +118,7 @@ class ReadingForm(ipywidgets.VBox):
         if not self.answers:
             self.message.value = _spoken([text("form_nothing_chosen", {}, self.language)])
             return
-        path = self.keep(self.season.folder, self.answers)
+        path = self.keep(self.season.folder, self.answers, self.language)
         told = [
             text("ask_kept", dict(answers=len(self.answers), path=str(path)), self.language),
             text("form_again", {}, self.language),

@@ -273,10 +273,10 @@ def check(log: Log, folder) -> None:
     assert account.lines["lines"] == log.lines, (account.lines, log.lines)
     assert sum(counted.values()) == log.lines, counted
     for kind, number in counted.items():
-        assert kind in ("lines with readings", "header line") or any(
-            row["found"].startswith(f"{number} ") for row in account.rows
+        assert kind in ("readings", "header") or any(
+            (row["code"], row["facts"].get("count")) == (f"log_lines_{kind}", number) for row in account.rows
         ), kind
-    doubted_order = any(row["severity"] == "doubtful" and "more than one order" in row["found"] for row in account.rows)
+    doubted_order = any((row["severity"], row["code"]) == ("doubtful", "log_order_open") for row in account.rows)
     if log.unsure_order and doubted_order:
         assert len(readings) == len(log.truth)
         return

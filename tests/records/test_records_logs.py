@@ -56,7 +56,9 @@ def test_the_file_name_tells_the_incubator(tmp_path, file, name):
     write(tmp_path, file)
     readings, problems = read_logs(tmp_path, {}, batches("A", "B", "Big One"), "UTC")
     assert readings["incubator"].unique().tolist() == [name]
-    assert problems["done"].str.contains(f"taken for incubator {name} by its file name").sum() == 1
+    assert [facts["machine"] for facts in problems.loc[problems["code"] == "log_machine_named", "facts"]].count(
+        name
+    ) == 1
 
 
 def test_season_toml_goes_before_the_file_name(tmp_path):
@@ -64,7 +66,7 @@ def test_season_toml_goes_before_the_file_name(tmp_path):
     settings = {"incubators": {"B": {"files": ["sensors/a*.csv"]}}}
     readings, problems = read_logs(tmp_path, settings, batches("A", "B"), "UTC")
     assert readings["incubator"].unique().tolist() == ["B"]
-    assert not problems["done"].str.contains("taken for").any()
+    assert not problems["code"].str.startswith("log_machine").any()
 
 
 def test_probes_of_one_file_go_to_their_incubators(tmp_path):
@@ -92,7 +94,7 @@ def test_the_only_log_of_the_only_incubator_is_its_own(tmp_path):
     write(tmp_path, "export17.csv")
     readings, problems = read_logs(tmp_path, {}, batches("Old box"), "UTC")
     assert readings["incubator"].unique().tolist() == ["Old box"]
-    assert problems["done"].str.contains("the only one of the season").sum() == 1
+    assert [facts["how"] for facts in problems.loc[problems["code"] == "log_machine_guessed", "facts"]] == ["only_one"]
 
 
 def test_the_probe_offset_is_added_and_the_logged_value_kept(tmp_path):
@@ -107,7 +109,7 @@ def test_an_export_that_starts_again_from_the_beginning_is_merged(tmp_path):
     write(tmp_path, "a_2.csv", count=80)
     readings, problems = read_logs(tmp_path, {}, batches("A"), "UTC")
     assert len(readings) == 80 and not readings["time"].duplicated().any()
-    assert problems["found"].str.contains("50 readings of Temp that also stand in").sum() == 1
+    assert [facts["count"] for facts in problems.loc[problems["code"] == "log_again", "facts"]] == [50]
 
 
 def test_two_loggers_in_one_incubator_stay_two_probes(tmp_path):
@@ -115,7 +117,7 @@ def test_two_loggers_in_one_incubator_stay_two_probes(tmp_path):
     write(tmp_path, "a_low.csv", seed=2, temp=36.9)
     readings, problems = read_logs(tmp_path, {}, batches("A"), "UTC")
     assert len(readings) == 100 and sorted(readings["probe"].unique()) == ["Temp", "Temp (a_top)"]
-    assert problems["done"].str.contains("taken for two probes").sum() == 1
+    assert problems["code"].eq("log_two_probes").sum() == 1
 
 
 def test_the_next_month_of_the_same_logger_is_the_same_probe(tmp_path):
@@ -134,7 +136,7 @@ def test_overlapping_files_that_contradict_each_other_are_marked(tmp_path):
     path.write_text("\n".join(text))
     readings, problems = read_logs(tmp_path, {}, batches("A"), "UTC")
     assert (readings["doubt"] == "repeated").sum() == 2 and len(readings) == 81
-    assert problems["found"].str.contains("1 reading of Temp against other values").sum() == 1
+    assert [facts["count"] for facts in problems.loc[problems["code"] == "log_clash", "facts"]] == [1]
 
 
 def test_day_or_month_first_is_settled_by_the_batches(tmp_path):
@@ -143,7 +145,7 @@ def test_day_or_month_first_is_settled_by_the_batches(tmp_path):
     for start, month in (("2026-05-01", 5), ("2026-04-01", 4)):
         readings, problems = read_logs(tmp_path, {}, batches("A", start=start), "UTC")
         assert set(readings["time"].dt.month) == {month}
-        assert problems["done"].str.contains("which falls into the season's batches").sum() == 1
+        assert [facts["how"] for facts in problems.loc[problems["code"] == "log_order_open", "facts"]] == ["batches"]
 
 
 def test_day_or_month_first_as_season_toml_says(tmp_path):
@@ -151,7 +153,7 @@ def test_day_or_month_first_as_season_toml_says(tmp_path):
     settings = {"sensors": {"day_first": False}}
     readings, problems = read_logs(tmp_path, settings, batches("A", start="2026-05-01"), "UTC")
     assert set(readings["time"].dt.month) == {4}
-    assert problems["done"].str.contains("as day_first says").sum() == 1
+    assert [facts["how"] for facts in problems.loc[problems["code"] == "log_order", "facts"]] == ["said"]
 
 
 def test_bad_files_are_reported_and_the_rest_is_read(tmp_path):
@@ -189,7 +191,8 @@ def test_a_wet_bulb_is_read_for_the_altitude_and_the_air_of_its_incubator(tmp_pa
     for name, said in {"sea": {}, "hill": {"altitude_m": 1500}, "still": {"air": "still"}}.items():
         readings, problems = read_logs(tmp_path, {"incubators": {"A": said}}, batches("A"), "UTC")
         found[name] = readings["rh_pct"].mean()
-        assert problems["done"].str.contains("still air" if name == "still" else "ventilated").sum() == 1
-        assert problems["done"].str.contains("84.6 kPa" if name == "hill" else "101.3 kPa").sum() == 1
+        [facts] = problems.loc[problems["code"] == "log_humidity_wet_bulb", "facts"]
+        assert facts["air"] == ("still" if name == "still" else "fan")
+        assert facts["pressure"] == (84.6 if name == "hill" else 101.3)
     # e = e_s(wet) - A P (dry - wet): a lower pressure takes off less, the wick in still air more.
     assert found["hill"] > found["sea"] + 0.5 and found["still"] < found["sea"] - 0.5

@@ -9,17 +9,10 @@ ROOT = Path(__file__).resolve().parents[2] / "hatchkit"
 #: Sentences that a room still holds itself. A room that is not named holds none. Numbers may only fall.
 STILL = {
     "bootstrap": 10,
-    "cli": 26,
-    "pages": 1,
-    "records": 332,
-    "reference": 1,
-    "season": 6,
-    "start": 3,
-    "terminal": 5,
 }
 WORD = re.compile(r"[\"'(„]*[A-Za-z][A-Za-z'’-]*[.,;:!?)\"']*$")
 #: Texts for machines.
-NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ", "import ")
+NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ", "cd {", "import ")
 #: What a mistake of a programmer's gets, never a keeper.
 OURS = ("ValueError", "TypeError", "KeyError", "LookupError", "AttributeError", "RuntimeError", "MissingWords")
 #: The launcher's help.
@@ -33,7 +26,10 @@ def is_sentence(text: str) -> bool:
 
 
 def sentences(tree: ast.AST) -> list[tuple[int, str]]:
-    """Line and text of every sentence in a file's code: no docstrings, no launcher's help, no programmer's errors."""
+    """Line and text of every sentence in a file's code.
+
+    No docstrings, no launcher's help, no programmer's errors, no list of words ("hatch set egg".split()).
+    """
     found, nodes = [], [tree]
     while nodes:
         node = nodes.pop()
@@ -42,6 +38,8 @@ def sentences(tree: ast.AST) -> list[tuple[int, str]]:
         if isinstance(node, ast.Raise) and getattr(getattr(node.exc, "func", None), "id", "") in OURS:
             continue
         if isinstance(node, ast.keyword) and node.arg in HELP:
+            continue
+        if isinstance(node, ast.Attribute) and node.attr == "split" and isinstance(node.value, ast.Constant):
             continue
         text = ""
         if isinstance(node, ast.JoinedStr):
@@ -73,6 +71,7 @@ def f(x):
     if x:
         raise ValueError("a mistake of ours is none")
     parser.add_argument("x", help="what the launcher says of it")
+    words = "hatch set egg date".split()
     return f"batch {x} was very late: {'she is not to blame' if x else ''}", "three words only", "egg_count_so_far"
 '''
     assert [text for _, text in sentences(ast.parse(code))] == ["batch {} was very late: {}", "she is not to blame"]

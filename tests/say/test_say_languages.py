@@ -37,6 +37,12 @@ FILES = (
     "plan.ftl",
     "years.ftl",
     "trial.ftl",
+    "logs_told.ftl",
+    "logs_refused.ftl",
+    "files.ftl",
+    "settings.ftl",
+    "checks.ftl",
+    "launcher.ftl",
 )
 
 

@@ -45,7 +45,7 @@ class Desk:
             raise EOFError
         return self.typed.pop(0)
 
-    def keep(self, folder, answers):
+    def keep(self, folder, answers, language):
         self.kept = dict(answers)
         return f"{folder}/answers.toml"
 

@@ -73,7 +73,7 @@ def form():
     made = confirm_reading(
         season(),
         again=lambda _, answers: season(answers),
-        keep=lambda folder, answers: kept.update(answers) or "folder/answers.toml",
+        keep=lambda folder, answers, language: kept.update(answers) or "folder/answers.toml",
     )
     made.kept = kept
     return made

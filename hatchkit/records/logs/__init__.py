@@ -20,7 +20,6 @@ How one file is read, in order; each step answers one question and hands on a sm
 - `owner.py`, `season.py`, `join.py`, `overview.py`: whose log it is and how sure; all logs of a season (`read_all`:
   readings, problems, questions, files); the table `logs` of a season, which `records/check.py: logs_read` groups
   and `say/logs.py` puts in words
-- `told.py`: the sentences
 - `times/`: `forms.py` is the table of forms; `gather`, `decide`, `read`, `find`; `grid.py` the fast path;
   `zones.py` UTC
 
@@ -35,8 +34,8 @@ Decisions
   batches of the season, then "dots mean day first". Whatever settled it is a problem row; "doubtful" from batches
   on.
 - `lines in the file = lines with readings + lines counted in problems`, always; `Account.lines` holds the figures
-  and each kind of line has a problem row whose text begins with its count, except a header that is the only line
-  above the readings (`"header line": 1`), which is as it should be. The fuzz checks this sum.
+  and each kind of line has a problem row that holds its count, except a header that is the only line above the
+  readings (`"header": 1`), which is as it should be. The fuzz checks this sum.
 - A missing code keeps its reading: `temp_c` is empty, `temp_logged_c` shows the code where it was a number, `doubt`
   is "missing code". A hole in a column that is filled together with others is a missing reading; blanks of loggers
   that write in turn are not. An impossible humidity is emptied and reported; the temperature of that reading is not

@@ -22,13 +22,10 @@ def refuse_odd_bulk(data: bytes, head: Head) -> None:
         return
     odd = [place for place in range(1, _PLACES + 1) if not _like_head(data, place, head)]
     if len(odd) > _PLACES // 2:
-        raise HatchkitError(
-            f"it begins like a log, but from about {100 * odd[0] // (_PLACES + 1)} % of its length "
-            "on most lines hold no reading; cut the rest off in a text editor"
-        )
+        raise HatchkitError("refuse_tail", dict(percent=100 * odd[0] // (_PLACES + 1)))
     most = limit("lines_most_million") * 1e6
     if len(data) > 6 * most and data.count(b"\n") > most:
-        raise HatchkitError(f"it has more than {most / 1e6:.0f} million lines; split it by month")
+        raise HatchkitError("refuse_too_many_lines", dict(millions=round(most / 1e6)))
 
 
 def _like_head(data: bytes, place: int, head: Head) -> bool:

@@ -6,7 +6,6 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import told
 from hatchkit.records.logs.humidity import humidity
 from hatchkit.records.logs.plan import AS_IT_STANDS, CHOICES, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
@@ -20,7 +19,6 @@ from hatchkit.records.logs.values import (
     to_celsius,
     unit_from_range,
 )
-from hatchkit.words.spelling import many
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
@@ -54,16 +52,10 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     event = ~filled
     event &= _has_text(raw, plan, parts)
     other = np.zeros(len(raw), dtype=bool) if quantities is None else ~filled & ~event & (quantities != "temp")
-    account.count(
-        "lines of text with a time (events)",
-        "note",
-        event.sum(),
-        "left out of the readings",
-        first=_first(lines, event),
-    )
+    account.count("events", "note", event.sum(), first=_first(lines, event))
     if not filled.all() or len(parts) > 1:
         _keep_missing(parts, filled, event | other)
-    account.count("lines of other quantities", "note", other.sum(), "not read", first=_first(lines, other))
+    account.count("other_quantities", "note", other.sum(), first=_first(lines, other))
     owners = row_owners(raw, plan, quantities)
     probes = [
         (name, part, mine)
@@ -71,7 +63,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
         for name, mine in _owners(owners, part["has"], channel, plan)
     ]
     if not probes or event.all():
-        raise HatchkitError("no line of it holds a number in its columns of temperature or humidity")
+        raise HatchkitError("refuse_no_number", {})
     _say_empty(account, plan, parts)
     probes = _chosen(probes, wishes, account)
     frames, used = [], np.zeros(len(raw), dtype=bool)
@@ -146,12 +138,8 @@ def _say_empty(account, plan, parts) -> None:
     for channel, part in zip(plan.channels, parts, strict=True):
         empty = int((~part["has"]).sum())
         if empty and len(plan.channels) > 1:
-            account.say(
-                "note",
-                f"{empty} of {len(part['has'])} lines have no value of {channel.name}",
-                "those lines give no reading of it",
-                column=channel.name,
-            )
+            facts = dict(count=empty, of=len(part["has"]), name=channel.name)
+            account.say("note", "log_empty_lines", column=channel.name, **facts)
 
 
 def _chosen(probes, wishes, account) -> list:
@@ -160,25 +148,21 @@ def _chosen(probes, wishes, account) -> list:
         return probes
     wanted = [probe for probe in probes if probe[0].lower() == str(wishes.channel).lower()]
     if not wanted:
-        raise HatchkitError(
-            f"{account.file} has no channel {wishes.channel!r}; "
-            f"it has {', '.join(dict.fromkeys(probe[0] for probe in probes))}."
-        )
+        there = list(dict.fromkeys(probe[0] for probe in probes))
+        raise HatchkitError("refuse_channel", dict(file=account.file, channel=str(wishes.channel), there=there))
     return wanted
 
 
 def _count_used(account, used, probes, event, lines) -> None:
     """Account for the lines with readings, and for those whose readings were all merged into others."""
-    account.lines["lines with readings"] = int(used.sum())
+    account.lines["readings"] = int(used.sum())
     if used.all():
         return
     wanted = _any([mine for _, _, mine in probes])
     merged = wanted & ~used
-    account.count(
-        "lines that repeat or complete a reading", "note", merged.sum(), "merged with it", first=_first(lines, merged)
-    )
+    account.count("merged", "note", merged.sum(), first=_first(lines, merged))
     other = ~wanted & ~event
-    account.count("lines of other channels", "note", other.sum(), "not asked for", first=_first(lines, other))
+    account.count("other_channels", "note", other.sum(), first=_first(lines, other))
 
 
 def _any(masks: list) -> np.ndarray:
@@ -218,8 +202,17 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
         if noted is not None:
             row = int(np.argmax(noted))
             doubted = noted.mean() <= _MOST_MARKED
-            name = channel.name if quantity == "temp" else f"the humidity of {channel.name}"
-            account.tell(told.marked(name, int(noted.sum()), int(lines[row]), str(raw[n].iloc[row]), doubted))
+            account.say(
+                "doubtful",
+                "log_marked",
+                row=int(lines[row]),
+                count=int(noted.sum()),
+                quantity="temp" if quantity == "temp" else "rh",
+                name=channel.name,
+                line=int(lines[row]),
+                example=str(raw[n].iloc[row])[:40],
+                doubted=bool(doubted),
+            )
             if doubted:
                 marked = noted if marked is None else marked | noted
     if quantities is not None:
@@ -253,7 +246,7 @@ def _doubt_exchanged(channel, part, wishes, account) -> None:
     count = int(((rh > 36) & (rh < 39)).sum())
     if 10 <= count < 0.95 * len(part["temp_c"]) and channel.name not in wishes.answers:
         account.ask(channel.name, "temp_C", CHOICES, count, "log_column")
-        account.tell(told.exchanged(channel.name, count))
+        account.say("doubtful", "log_exchanged", count=count, name=channel.name)
 
 
 def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
@@ -276,7 +269,7 @@ def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
             if wishes.answers.get(heading) == AS_IT_STANDS:
                 return values
             account.ask(heading, divided, [divided, AS_IT_STANDS], len(values), "log_scale")
-            account.tell(told.without_decimals(channel.name, middle, factor))
+            account.say("doubtful", "log_without_decimals", name=channel.name, middle=middle, factor=factor)
             return np.round(values / factor, 6)
     return values
 
@@ -284,14 +277,10 @@ def _in_range(values, quantity, channel, wishes, account) -> np.ndarray:
 def _say_odd_cells(account, odd, column, lines, name) -> None:
     rows = np.flatnonzero(odd)
     if len(rows):
-        account.say(
-            "note" if len(rows) < len(odd) / 10 else "doubtful",
-            f"text in {many(len(rows), 'cell')} of {name}, the first in line {lines[rows[0]]}: "
-            f'"{str(column.iloc[rows[0]])[:40]}"',
-            "taken as no value",
-            row=int(lines[rows[0]]),
-            column=name,
-        )
+        line = int(lines[rows[0]])
+        facts = dict(count=len(rows), name=name, line=line, example=str(column.iloc[rows[0]])[:40])
+        severity = "note" if len(rows) < len(odd) / 10 else "doubtful"
+        account.say(severity, "log_odd_cells", row=line, column=name, **facts)
 
 
 def _temperature(raw, plan, channel, numbers, wishes, account):
@@ -314,12 +303,8 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
     if len(codes):
         celsius = celsius.copy()
         celsius[codes] = np.nan
-        shown = ", ".join(sorted({format(v, "g") for v in np.unique(values[codes])[:5]}))
-        account.say(
-            "doubtful",
-            f"{many(len(codes), 'reading')} of {channel.name} with {shown}, a code for no reading",
-            "marked missing code; temp_c is left empty",
-        )
+        facts = dict(count=len(codes), name=channel.name, values=np.unique(values[codes])[:5].tolist())
+        account.say("doubtful", "log_missing_codes", **facts)
     return celsius, logged, unit
 
 
@@ -337,7 +322,7 @@ def _unit(values, raw, plan, channel, wishes, account):
     if wishes.temp_unit:
         unit = str(wishes.temp_unit).strip(" °").upper()[:1]
         if unit not in ("C", "F", "K"):
-            raise HatchkitError(f'temp_unit is {wishes.temp_unit!r}; write "C", "F" or "K".')
+            raise HatchkitError("refuse_temp_unit", dict(unit=str(wishes.temp_unit)))
         return unit
     if plan.unit is not None:
         letters = row_units(raw[plan.unit])
@@ -351,32 +336,13 @@ def _unit(values, raw, plan, channel, wishes, account):
     guess, sure = unit_from_range(values)
     if said and (said == guess or not sure):
         return said
-    fix = 'write temp_unit = "C" or "F" under [sensors] in season.toml'
+    facts = dict(column=channel.name, name=channel.name, unit=guess)
     if said:
-        account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
-        account.say(
-            "doubtful",
-            f"{channel.name} is headed °{said} but its values can only be {'K' if guess == 'K' else '°' + guess}",
-            f"read as {guess}",
-            fix,
-            column=channel.name,
-        )
-    elif sure:
-        account.say(
-            "note",
-            f"{channel.name} has no unit; its middle value is {np.nanmedian(values):.1f}"
-            if np.isfinite(values).any()
-            else f"{channel.name} has no unit",
-            f"read as {'K' if guess == 'K' else '°' + guess}",
-            column=channel.name,
-        )
+        account.say("doubtful", "log_unit_against", said=said, **facts)
     else:
+        middle = round(float(np.nanmedian(values)), 1) if np.isfinite(values).any() else None
+        severity, code = ("note", "log_unit_guessed") if sure else ("doubtful", "log_unit_open")
+        account.say(severity, code, middle=middle, **facts)
+    if said or not sure:
         account.ask(channel.name, f"temp_{guess}", UNIT_CHOICES, np.isfinite(values).sum(), "log_unit")
-        account.say(
-            "doubtful",
-            f"{channel.name} has no unit and its middle value is {np.nanmedian(values):.1f}",
-            f"read as °{guess}",
-            fix,
-            column=channel.name,
-        )
     return guess

@@ -36,20 +36,14 @@ def plain_clocks(clocks: np.ndarray, name: str) -> np.ndarray:
     if not cells:
         return clocks
     if sum(bool(match and _follows(match)) for match in map(_STRETCH.fullmatch, cells)) > 0.8 * len(cells):
-        raise HatchkitError(
-            f"its column {name} holds stretches of an hour ({cells[0]}) and no moments; write the hour "
-            "at which each begins"
-        )
+        raise HatchkitError("refuse_stretches", dict(column=name, example=cells[0]))
     halves = [_HALVES.fullmatch(cell) for cell in cells]
     if all(halves):
         return _of_halves(halves, codes, cells, name)
     if all(cell.isdigit() for cell in cells) and max(map(len, cells)) > 2:
         minutes = np.array([int(cell[:-4] or 0) if len(cell) > 4 else int(cell) for cell in cells])
         if (minutes % 100 >= 60).any() and max(map(len, cells)) <= 4 or (minutes >= 2401).any() and len(cells[0]) < 5:
-            raise HatchkitError(
-                f"its column {name} holds numbers such as {max(cells, key=int)}, which are no times of "
-                "day but may be minutes since midnight; write the times as 07:30"
-            )
+            raise HatchkitError("refuse_minutes", dict(column=name, example=max(cells, key=int)))
     return clocks
 
 
@@ -68,10 +62,7 @@ def _of_halves(halves, codes, cells, name) -> np.ndarray:
     else:
         even = [_is_even((hours * 60 + minutes)[codes[codes >= 0]]) for minutes in (as_clock, as_part)]
         if even[0] == even[1]:
-            raise HatchkitError(
-                f"its column {name} holds numbers such as {cells[0]}, which can be hours and minutes "
-                "or parts of an hour; write the times as 07:30"
-            )
+            raise HatchkitError("refuse_hour_parts", dict(column=name, example=cells[0]))
         minutes = as_clock if even[0] else as_part
     total = np.round((hours * 60 + minutes) * 60).astype(int)
     texts = [f"{s // 3600:02d}:{s // 60 % 60:02d}:{s % 60:02d}" for s in total]
@@ -101,10 +92,7 @@ def refuse_twelve_hours(local: np.ndarray) -> None:
         and (hours[back] == 12).mean() > 0.5
         and len(back) > 0.4 * len(np.unique(good // (24 * _HOUR)))
     ):
-        raise HatchkitError(
-            "its clock shows the hours 1 to 12 and neither am nor pm, so morning and evening cannot be "
-            "told apart; export the log with a clock of 24 hours"
-        )
+        raise HatchkitError("refuse_twelve_hours", {})
 
 
 def refuse_written_days(cells: list) -> None:
@@ -114,7 +102,4 @@ def refuse_written_days(cells: list) -> None:
         parts = [[int(cell[n : n + 2]) for n in range(year, 10, 2)] for cell in numbers]
         valid = all(1 <= part[0] <= 12 and 1 <= part[1] <= 31 and part[2] < 24 and part[-1] < 60 for part in parts)
         if len(numbers) > 2 and valid and (year == 2 or all(cell[:2] in ("19", "20") for cell in numbers)):
-            raise HatchkitError(
-                f"its numbers such as {numbers[0]} can be days with times ({form}) or seconds since "
-                "1970; write them as 2025-09-11 22:05"
-            )
+            raise HatchkitError("refuse_written_days", dict(example=numbers[0], form=form))

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import behaviour, told
+from hatchkit.records.logs import behaviour
 from hatchkit.records.logs.column import column_of, legend_of
 from hatchkit.records.logs.guess import ask_values, by_behaviour_of, doubt_by_values, letter_of_damp, nameless_values
 from hatchkit.records.logs.head import Head
@@ -42,10 +42,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         Where there is no stamp or nothing to read.
     """
     if head.separator == "," and (head.header and _split_decimals(head) or _odd_digits(head)):
-        raise HatchkitError(
-            "a comma parts both its columns and its decimals, without quotes, so they cannot be "
-            "told apart; export it with semicolons or with decimal points"
-        )
+        raise HatchkitError("refuse_commas", {})
     legend = legend_of(head.preamble)
     columns = [column_of(head, n, legend) for n in range(head.width)]
     for column in columns if only is not None else ():
@@ -65,10 +62,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     _take_answers(free, answers or {})
     measuring = sum(column.role in MEASURES for column in free)
     if measuring > limit("probes_most"):
-        raise HatchkitError(
-            f"it has {measuring} columns of temperature or humidity, more than the "
-            f"{limit('probes_most'):.0f} that hatchkit reads; export some of them"
-        )
+        raise HatchkitError("refuse_many_columns", dict(count=measuring, most=limit("probes_most")))
     if any(c.role in ("temp", "rh") for c in free):
         for column in free:
             column.role = "other" if column.role == "value" else column.role
@@ -101,26 +95,23 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     plan.text = [c.n for c in free if c.role == "text" and c.n != plan.zone]
     measures = one_statistic([c for c in free if c.role in MEASURES or c.role == "value"], plan)
     if not any(c.role in ("temp", "rh", "value") for c in measures):
-        raise HatchkitError("it has dates and times but no column of temperature or humidity" + _headings_seen(head))
+        headings = ", ".join(name for name in head.header or [] if name)[:150]
+        raise HatchkitError("refuse_no_measure", dict(headings=headings))
     plan.channels, plan.unit_above = channels_of(measures), unit_above(head.preamble)
     for channel in plan.channels:
         if "rh" in channel.columns:
             channel.columns = {key: n for key, n in channel.columns.items() if key in ("temp", "rh")}
     extra = [name for name in (head.header or [])[max(map(len, head.sample)) :] if name]
     if any(role_of(name) in MEASURES for name in extra):
-        plan.said.append(told.more_headings(extra))
+        plan.said.append(dict(severity="doubtful", code="log_headings_more", names=extra))
     if head.shifted:
-        plan.said.append(told.shifted_heading())
+        plan.said.append(dict(severity="doubtful", code="log_headings_fewer"))
     if twins := [c.name or f"column {c.n + 1}" for c in free if c.role == "twin"]:
-        plan.said.append(told.twins(twins))
+        plan.said.append(dict(severity="note", code="log_twins", names=twins))
     read = {n for channel in plan.channels for n in channel.columns.values()}
     known = ("unit", "probe", "quantity", "text", "record", "twin")
     plan.unused = [c.n for c in free if c.n not in read and c.n != plan.zone and c.role not in known and any(c.cells)]
     return plan
-
-
-def _headings_seen(head: Head) -> str:
-    return f"; its headings are {', '.join(name for name in head.header if name)[:150]}" if head.header else ""
 
 
 def _split_decimals(head: Head) -> bool:

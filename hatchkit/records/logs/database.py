@@ -48,7 +48,7 @@ def tables_of(data: bytes) -> list[tuple[str, list, list]]:
             )
         return out
     except sqlite3.Error as error:
-        raise HatchkitError(f"it is a damaged or locked database ({error})") from error
+        raise HatchkitError("refuse_database", dict(why=str(error))) from error
     finally:
         connection.close()
 

@@ -51,7 +51,7 @@ def as_utf8(data: bytes, page: str | None = None) -> tuple[bytes, str, list]:
     """
     start = data[:_LOOK]
     if start.startswith(b"%PDF"):
-        raise HatchkitError("it is a PDF, not a text file; export the log as CSV")
+        raise HatchkitError("refuse_pdf", {})
     if start.startswith(b"\xef\xbb\xbf"):
         data, start = data[3:], start[3:]
     elif (name := wide(start)) is not None:
@@ -59,7 +59,7 @@ def as_utf8(data: bytes, page: str | None = None) -> tuple[bytes, str, list]:
         return text.encode(), name, []
     binary = sum(start.count(bytes([code])) for code in range(32) if code not in (0, 9, 10, 12, 13, 26, 27))
     if binary > len(start) // 100:
-        raise HatchkitError("it holds bytes that are no text")
+        raise HatchkitError("refuse_bytes", {})
     if data.isascii():
         return data, "ascii", []
     try:

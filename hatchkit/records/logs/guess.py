@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import behaviour, told
+from hatchkit.records.logs import behaviour
 from hatchkit.records.logs.head import Head
 from hatchkit.records.logs.names import MEASURES, is_share, role_of, unit_of
 from hatchkit.records.logs.plan import CHOICES, Plan
@@ -17,7 +17,7 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
     """Where no heading is understood: temperature and humidity by how the numbers behave; doubted and asked."""
     kinds = {kind_of(cell) for n in plan.stamp for cell in columns[n].cells if cell}
     if kinds <= {"date", ""} and not plan.parts:
-        raise HatchkitError("it has dates without a time of day, and no column named temperature or humidity")
+        raise HatchkitError("refuse_days_without_measure", {})
     open_ = [
         c
         for c in free
@@ -48,7 +48,7 @@ def by_behaviour_of(plan: Plan, head: Head, columns: list, free: list) -> None:
         if column.role in ("", "probe", "machine"):
             column.role = "record" if behaviour.counts_up(column.values) else "other"
     plan.by_behaviour = True
-    plan.said.append(told.by_behaviour(bool(head.header)))
+    plan.said.append(dict(severity="doubtful", code="log_by_behaviour", header=bool(head.header)))
     plan.probe = next((c.n for c in free if c.role == "probe"), None)
     for column in temps + chosen[:1]:
         unit = warm.get(column.n, (0, ""))[1] or "C"
@@ -87,15 +87,12 @@ def ask_values(plan: Plan, found: list, columns: list) -> None:
                 groups = [column.values[np.array([name == one for name in names])] for one in sorted(set(names))]
         kinds = {_looks(values) for values in groups}
         if len(kinds) > 1:
-            raise HatchkitError(
-                f"its column {column.name} holds values of several kinds and neither a unit nor a name "
-                "says which are temperatures; write the unit or the quantity beside each value"
-            )
+            raise HatchkitError("refuse_several_kinds", dict(column=column.name))
         kind = kinds.pop()
         column.role, column.unit = ("rh", "") if kind == "rh" else ("temp", kind[-1])
         plan.asked.append((column.name or f"column {column.n + 1}", kind, list(CHOICES)))
     plan.by_behaviour = True
-    plan.said.append(told.by_behaviour(True))
+    plan.said.append(dict(severity="doubtful", code="log_by_behaviour", header=True))
 
 
 def _looks(values) -> str:
@@ -144,7 +141,9 @@ def doubt_by_values(plan: Plan, free: list) -> None:
         taken = "rh" if column.role == "rh" else f"temp_{column.unit or 'C'}"
         plan.asked.append((column.name, taken, list(CHOICES)))
     if doubted:
-        plan.said.append(told.against_values([(c.name, float(np.median(c.values))) for c in doubted]))
+        middles = [round(float(np.median(c.values)), 1) for c in doubted]
+        names = [c.name for c in doubted]
+        plan.said.append(dict(severity="doubtful", code="log_against_values", names=names, middles=middles))
 
 
 def _can_be_air(column) -> bool:

@@ -78,7 +78,7 @@ def read_head(data: bytes) -> Head:
     first = _first_alike(cells, fits) if best.dated_by == "stamp" else fits[0]
     first = _first_stamped(cells, first) if best.dated_by == "stamp" else first
     if first > _MOST_PREAMBLE:
-        raise HatchkitError(f"the first line with a date and a number is line {first + 1}, too far down for a log")
+        raise HatchkitError("refuse_too_far_down", dict(line=first + 1))
     sample = [cells[number] for number in best.good if number >= first]
     block = heading_lines(cells, first, width, best.separator)
     names, units, main = headings_of(cells, block, lines, best.separator, sample)
@@ -311,28 +311,23 @@ def _head_without_readings(lines: list) -> Head:
                 below = [n for n in range(number + 1, len(lines)) if re.search(r"\d", lines[n])]
                 if not below:
                     return Head(separator, ".", len(cells), number + 1, cells, [number], [], lines[:number], [], False)
-                raise HatchkitError(
-                    f"line {number + 1} has the headings of a log, but no line below it holds a date "
-                    f"with a "
-                    f'number; the first is line {below[0] + 1}: "{lines[below[0]].strip()[:60]}"'
-                )
+                facts = dict(line=number + 1, below=below[0] + 1, example=lines[below[0]].strip()[:60])
+                raise HatchkitError("refuse_nothing_below", facts)
     if not any(line.strip() for line in lines):
-        raise HatchkitError("the file is empty")
-    number, why = _nearest(lines)
-    raise HatchkitError(
-        f"no line of it holds both a date with a time and a number; {why}"
-        + (f', as in line {number + 1}: "{lines[number].strip()[:60]}"' if number is not None else "")
-    )
+        raise HatchkitError("refuse_empty", {})
+    number, lacks = _nearest(lines)
+    facts = dict(line=None, example="") if number is None else dict(line=number + 1, example=lines[number].strip()[:60])
+    raise HatchkitError("refuse_no_reading", dict(lacks=lacks, **facts))
 
 
 def _nearest(lines: list) -> tuple[int | None, str]:
-    """The line that comes nearest to a reading, and what it lacks."""
+    """The line that comes nearest to a reading, and what it lacks: "number", "date" or "both"."""
     for number, line in enumerate(lines):
         for separator in SEPARATORS:
             kinds = [kind_of(cell) for cell in split_line(line, separator)]
             if "both" in kinds or "date" in kinds:
-                return number, "there are dates without a number beside them"
+                return number, "number"
     for number, line in enumerate(lines):
         if re.search(r"\d+[.,]\d", line):
-            return number, "there are numbers without a date"
-    return None, "there is neither"
+            return number, "date"
+    return None, "both"

@@ -6,7 +6,6 @@ import numpy as np
 
 from hatchkit.records import marks
 from hatchkit.records.logs import values
-from hatchkit.words.spelling import many
 
 
 def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
@@ -27,16 +26,12 @@ def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
     wrong = np.union1d(wrong, odd[values.missing_codes(rh[odd], "rh", "%")])
     if len(wrong):
         rh = rh.copy()
-        shown = ", ".join(format(v, "g") for v in np.unique(rh[wrong])[:5])
+        facts = dict(count=len(wrong), name=channel.name, values=np.unique(rh[wrong])[:5].tolist())
         rh[wrong] = np.nan
-        account.say(
-            "doubtful",
-            f"{many(len(wrong), 'humidity value')} of {channel.name} that cannot be: {shown}",
-            "rh_pct is left empty there; the temperature stays",
-        )
+        account.say("doubtful", "log_humidity_impossible", **facts)
     highest = np.fmax.reduce(rh) if len(rh) else np.nan
     if 0.05 < highest <= 1.0 and np.isfinite(rh).sum() > 3:
-        account.say("note", f"humidity of {channel.name} lies between 0 and 1", "read as a share and shown in %")
+        account.say("note", "log_humidity_share", name=channel.name)
         rh = rh * 100
     return rh
 
@@ -59,15 +54,15 @@ def _from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
     if other == "wet_bulb":
         coefficient = air.STILL_WICK if wishes.still_air else air.VENTILATED_WICK
         rh[good] = air.rh_from_wet_bulb(dry, cold, wishes.pressure_kpa, coefficient)
-        wick = "a wick in still air" if wishes.still_air else "a ventilated wick"
         account.say(
             "note",
-            f"{channel.name} has a wet bulb and no humidity",
-            f"humidity worked out for {wick} (coefficient {coefficient * 1e4:.2f}e-4 per K) at "
-            f"{wishes.pressure_kpa:.1f} kPa",
-            'air = "still" or "fan" and altitude_m of the incubator in season.toml change that',
+            "log_humidity_wet_bulb",
+            name=channel.name,
+            air="still" if wishes.still_air else "fan",
+            coefficient=round(coefficient * 1e4, 2),
+            pressure=round(wishes.pressure_kpa, 1),
         )
     else:
         rh[good] = 100 * air.saturation_pressure(cold) / air.saturation_pressure(dry)
-        account.say("note", f"{channel.name} has a dew point and no humidity", "humidity worked out from the dew point")
+        account.say("note", "log_humidity_dew_point", name=channel.name)
     return rh

@@ -8,7 +8,6 @@ import pandas as pd
 
 from hatchkit.problems import problem
 from hatchkit.reference import contract
-from hatchkit.words.spelling import many
 
 #: What a file tells of its readings; whose and of which year they are is said when seasons are joined.
 COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper", "season")]
@@ -73,15 +72,15 @@ def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
             share, count = _shared(other, part)
             if not count:
                 continue
+            beside = other["file"].iloc[0]
             if share < 0.5:
                 name = f"{probe} ({Path(file).stem})"
                 rows.append(
                     problem(
                         "note",
                         file=file,
-                        found=f"{file} and {other['file'].iloc[0]} overlap in time with "
-                        f"different readings of {probe} in incubator {incubator}",
-                        done=f"taken for two probes; this one is called {name}",
+                        code="log_two_probes",
+                        facts=dict(file=file, other=beside, probe=probe, machine=incubator, taken=name),
                     )
                 )
                 continue
@@ -91,21 +90,13 @@ def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
                 ),
                 index=part.index,
             )
-            again = f"{many(int(same.sum()), 'reading')} of {probe} that also stand in {other['file'].iloc[0]}"
-            rows.append(problem("note", file=file, found=again, done="merged"))
+            again = dict(count=int(same.sum()), probe=probe, other=beside)
+            rows.append(problem("note", file=file, code="log_again", facts=again))
             part = part[~same]
             clash = part["time"].isin(other["time"])
             if clash.any():
-                rows.append(
-                    problem(
-                        "doubtful",
-                        file=file,
-                        found=f"{many(int(clash.sum()), 'reading')} of {probe} against other values "
-                        f"at the same time in {other['file'].iloc[0]}",
-                        done='both kept and marked "repeated"',
-                        fix="take the wrong file out",
-                    )
-                )
+                facts = dict(count=int(clash.sum()), probe=probe, other=beside)
+                rows.append(problem("doubtful", file=file, code="log_clash", facts=facts))
                 part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))
                 back = other["time"].isin(part.loc[clash, "time"]) & (other["doubt"] == "")
                 kept[place] = other.assign(doubt=other["doubt"].mask(back, "repeated"))

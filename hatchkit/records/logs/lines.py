@@ -13,13 +13,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
-from hatchkit.records.logs import told
 from hatchkit.records.logs.cells import is_number
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.told import local_minute
 
-_WORDS = "lines of text without a time"
-_UNTIMED = "lines with a value but no time that can be read"
+_WORDS, _UNTIMED = "words", "untimed"
 
 
 @dataclass
@@ -42,11 +40,6 @@ class Account:
 
     def _at(self, row):
         return None if row is None else int(row) + self.shift + self.first_line
-
-    def tell(self, said, *, row=None, column="") -> None:
-        """Add a problem row that `told` made: severity, found, done, fix and perhaps a line."""
-        severity, found, done, fix, *line = said
-        self.say(severity, found, done, fix, row=line[0] if line else row, column=column)
 
     def ask(self, heading, taken, choices, rows_changed, code, **facts) -> None:
         """Add a question: what `heading` was taken for and what else it could be."""
@@ -71,28 +64,23 @@ class Account:
         self.questions.extend(other.questions)
         self.facts = {**self.facts, **other.facts}
 
-    def say(self, severity, found, done, fix="", *, row=None, column="") -> None:
-        """Add a problem row that stands for no line of its own."""
-        self.rows.append(
-            problem(severity, found=found, done=done, fix=fix, file=self.file, row=self._at(row), column=column)
-        )
+    def say(self, severity, code, *, row=None, column="", **facts) -> None:
+        """Add a problem row that stands for no line of its own: the code of a message and its facts."""
+        self.rows.append(problem(severity, code=code, facts=facts, file=self.file, row=self._at(row), column=column))
 
     def clock(self, time) -> str:
         """A time (datetime64, UTC) as the person's wall clock shows it; "UTC" is added where no zone is known."""
         return local_minute(time, self.zone)
 
-    def count(self, kind, severity, number, done, fix="", *, first=None, example="") -> None:
-        """Account for `number` lines of one kind (for example "blank lines") with one problem row."""
+    def count(self, kind, severity, number, *, first=None, example="", **facts) -> None:
+        """Account for `number` lines of one kind ("blank": message log_lines_blank) with one problem row."""
         number = int(number)
         if not number:
             return
         self.lines[kind] = self.lines.get(kind, 0) + number
-        words = f"{number} {kind if number != 1 else kind.replace('lines', 'line', 1)}"
-        if first is not None and number > 1:
-            words += f", the first in line {self._at(first)}"
-        if example:
-            words += f': "{example[:60]}"'
-        self.rows.append(problem(severity, found=words, done=done, fix=fix, file=self.file, row=self._at(first)))
+        line = self._at(first)
+        facts = dict(count=number, first=line, example=example[:60], **facts)
+        self.rows.append(problem(severity, code=f"log_lines_{kind}", facts=facts, file=self.file, row=line))
 
 
 def line_text(data: bytes, line: int) -> str:
@@ -136,7 +124,7 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
     bad = np.flatnonzero(~good)
     blank = bad[blank_rows(raw.iloc[bad])]
     lines = {int(row): "" for row in blank}
-    account.count("blank lines", "note", len(blank), "left out", first=_line(head, blank))
+    account.count("blank", "note", len(blank), first=_line(head, blank))
     headers = [] if not head.header_lines or account.shift else [line_text(data, n).split() for n in head.header_lines]
     kinds: dict = {}
     numbers = [n for channel in plan.channels for n in channel.columns.values()]
@@ -152,17 +140,16 @@ def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:
             kind,
             "note" if why is None else "lost",
             len(rows),
-            "left out",
-            "" if why is None else told.fix_date(why),
             first=_line(head, rows),
             example=line_text(data, head.first + rows[0]),
+            **({} if why is None else dict(why=why.replace(" ", "_"))),
         )
     return good
 
 
 def _kind_of_line(text, headers, raw, row, numbers, by_blanks) -> str:
     if text and text.split() in headers:
-        return "repeated header lines"
+        return "repeated_header"
     if by_blanks and re.match(r"[^\W\d_]{4,}\.?\s", text):
         return _WORDS  # "Page 2 of 4": words parted by blanks, whose number stands under the values by chance
     values = [raw[n].iloc[row] for n in numbers]

@@ -44,10 +44,7 @@ def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.clock_only:
         day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
         if day is None:
-            raise HatchkitError(
-                "its lines hold times of day and no date, and neither the lines above them nor the "
-                "name of the file name one day; write the day into the name of the file"
-            )
+            raise HatchkitError("refuse_no_day", {})
         return _stamps.read_clocks(texts, day, _days_between(raw, texts))
     if plan.serial:
         found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)

@@ -6,7 +6,6 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.marks import limit
-from hatchkit.words.spelling import many
 
 _DAY = 86_400_000_000
 _HOUR = 3_600_000_000
@@ -25,7 +24,7 @@ def file_order(time, step, name, rows, lines, account, values=()) -> tuple[np.nd
     values : sequence of ndarray, shape (n,)
         What was read at each time; a reading exported twice is no step of the clock.
     rows : ndarray of int or None
-        Places of these readings in `lines` (None: all); `lines` are line numbers, for the words.
+        Places of these readings in `lines` (None: all); `lines` are line numbers, to be told.
     account : Account
 
     Returns
@@ -47,29 +46,18 @@ def file_order(time, step, name, rows, lines, account, values=()) -> tuple[np.nd
     if flipped:
         micros = micros[::-1]
         back = np.flatnonzero(micros[1:] < micros[:-1]) + 1
-        account.say("note", f"{name} is written newest first", "put in order of time")
+        account.say("note", "log_newest_first", name=name)
     stepped = None
     if len(back) > max(50, len(micros) // 20) and not _is_overlap(micros, values):
         first = len(micros) - 1 - back[0] if flipped else back[0]
-        account.say(
-            "doubtful",
-            f"the times of {name} go back {many(len(back), 'time')}, the first in line {line(first)}",
-            "put in order of time",
-            "check that the file holds one probe only",
-        )
+        account.say("doubtful", "log_times_back", name=name, count=len(back), line=line(first))
     else:
         stepped = _without_repeats(micros, [v[::-1] if flipped else v for v in values])
         stepped = stepped[::-1] if flipped else stepped
         if stepped.any():
             where = line(int(np.argmax(stepped)))
-            account.say(
-                "doubtful",
-                f"the clock of {name} went back or lost its date at line {where}; "
-                f"{many(int(stepped.sum()), 'reading')} beside the others",
-                'kept and marked "clock step"',
-                "correct the times in the file",
-                row=where,
-            )
+            facts = dict(name=name, line=where, count=int(stepped.sum()))
+            account.say("doubtful", "log_clock_step", row=where, **facts)
     order = np.argsort(time, kind="stable") if flipped or len(back) else None
     return order, stepped
 

@@ -11,7 +11,6 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
-from hatchkit.records.logs import told
 from hatchkit.records.logs.names import plain, role_of
 
 _ELSEWHERE = {
@@ -155,9 +154,8 @@ class Owners:
                             "note",
                             file=file,
                             column=probe,
-                            found=f"probe {probe} in {file}",
-                            done=f"taken for incubator {name} by its {how}",
-                            fix=f'if not: [incubators.{_key(name)}] files = ["..."]',
+                            code="log_machine_named",
+                            facts=dict(probe=probe, file=file, machine=name, how=how.replace(" ", "_"), key=_key(name)),
                         )
                     )
             lost = [probe for probe, (name, _) in owner.items() if name is None]
@@ -184,13 +182,15 @@ class Owners:
                     problem(
                         "note" if how == "only one" else "doubtful",
                         file=file,
-                        **told.machine_guessed(file, name, how, _key(name)),
+                        code="log_machine_guessed",
+                        facts=dict(file=file, machine=name, how=how.replace(" ", "_"), key=_key(name)),
                     )
                 )
                 continue
             key = _key(self.names[0] if self.names else "A")
             line = f'[incubators.{key}] files = ["{file}"]' + (f' probes = ["{probes[0]}"]' if len(probes) > 1 else "")
-            rows.append(problem("doubtful", file=file, **told.machine_unknown(file, probes, Path(file).stem, line)))
+            facts = dict(file=file, probes=probes, taken=Path(file).stem, line=line)
+            rows.append(problem("doubtful", file=file, code="log_machine_unknown", facts=facts))
         return rows, asked
 
     def _questions(self, file, part, probes, name) -> list:

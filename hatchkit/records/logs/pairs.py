@@ -6,7 +6,6 @@ import re
 
 import numpy as np
 
-from hatchkit.records.logs import told
 from hatchkit.records.logs.names import name_rest, plain, probe_name, unit_of
 from hatchkit.records.logs.plan import Channel, Plan
 
@@ -29,7 +28,7 @@ def one_statistic(measures: list, plan: Plan) -> list:
     kept = _without_raw(_without_marks(kept))
     extremes = [c for c in kept if c.statistic in ("minimum", "maximum") and c.role == "temp"]
     if extremes:
-        plan.said.append(told.only_extremes([c.name for c in extremes]))
+        plan.said.append(dict(severity="doubtful", code="log_only_extremes", names=[c.name for c in extremes]))
     return kept
 
 

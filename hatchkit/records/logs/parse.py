@@ -10,7 +10,6 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs import stamps as _stamps
-from hatchkit.records.logs import told
 
 
 def count_lines(data: bytes, head, rows: int) -> int:
@@ -31,18 +30,18 @@ def parse_whole(data: bytes, head, plan, account) -> tuple[bytes, pd.DataFrame]:
             return data, raw
     except ValueError as error:
         if not head.quoted:
-            raise HatchkitError(f"its lines cannot be told apart ({error})") from error
+            raise HatchkitError("refuse_lines", dict(why=str(error))) from error
     lines = data.split(b"\n")
     odd = [number for number, line in enumerate(lines) if line.count(b'"') % 2]
     for number in odd:
         lines[number] = lines[number].replace(b'"', b"")
     if odd:
-        account.tell(told.lone_quotes(len(odd), odd[0] + 1))
+        account.say("doubtful", "log_lone_quotes", row=odd[0] + 1, count=len(odd), line=odd[0] + 1)
     data = b"\n".join(lines)
     try:
         return data, parse(data, head, plan)
     except ValueError as error:
-        raise HatchkitError(f"its lines cannot be told apart ({error})") from error
+        raise HatchkitError("refuse_lines", dict(why=str(error))) from error
 
 
 def parse(data: bytes, head, plan) -> pd.DataFrame:

@@ -44,7 +44,7 @@ class Plan:
         Column that says of each line in which zone its clock stood; `zone_numbers`: as a number of hours.
     text, unused : list of int
     said : list
-        Facts to tell (see `told`).
+        What is said of it: severity, code and facts, as `lines.Account.say` takes them.
     asked : list of (heading, taken, choices)
         Questions.
     """

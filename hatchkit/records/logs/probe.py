@@ -7,16 +7,9 @@ import pandas as pd
 
 from hatchkit.records import marks
 from hatchkit.records.logs.order import file_order
-from hatchkit.words.spelling import many
 
-_WHY = {
-    "stuck": "without any change for hours",
-    "spike": "with a jump faster than the air of an egg box can make",
-    "out of range": "with a value no incubator has",
-    "repeated": "with the time of another of other value",
-    "missing code": "without a value",
-}
-
+#: Doubts that are told here; the others are where they are found.
+_TOLD = ("stuck", "spike", "out of range", "repeated", "missing code")
 _WEAKEST_FIRST = ("marked", "stuck", "spike", "out of range", "repeated", "clock step", "missing code")
 
 
@@ -97,12 +90,7 @@ def _merge(table, step, name, account) -> np.ndarray | None:
         keep = np.delete(keep, second)
     if not joined:
         return None
-    account.say(
-        "note",
-        f"{many(joined, 'reading')} of {name} with the time of another, equal or completing it",
-        "merged with it",
-        column=name,
-    )
+    account.say("note", "log_merged", column=name, count=joined, name=name)
     return keep
 
 
@@ -117,7 +105,7 @@ def _frame(name, table, doubts, account) -> pd.DataFrame:
     marked = {reason: np.flatnonzero(doubts[reason]) for reason in _WEAKEST_FIRST if reason in doubts}
     marked = {reason: where for reason, where in marked.items() if len(where)}
     for reason, where in marked.items():
-        if reason in _WHY:
+        if reason in _TOLD:
             _say_marks(account, reason, name, table["time"][where])
     _say_gaps(account, name, table["time"], doubts.get("gap"))
     time = pd.Series(table["time"], copy=False).dt.tz_localize("UTC")
@@ -153,13 +141,9 @@ def _same_text(text: str, count: int):
 
 
 def _say_marks(account, reason, name, times) -> None:
-    account.say(
-        "doubtful",
-        f"{many(len(times), 'reading')} of {name} {_WHY[reason]}, "
-        f"the first at {account.clock(times.min())}, the last at {account.clock(times.max())}",
-        f'kept and marked "{reason}"',
-        column=name,
-    )
+    first, last = account.clock(times.min()), account.clock(times.max())
+    facts = dict(count=len(times), name=name, doubt=reason.replace(" ", "_"), start=first, end=last, mark=reason)
+    account.say("doubtful", "log_doubted", column=name, **facts)
 
 
 def _say_gaps(account, name, times, gap) -> None:
@@ -167,16 +151,6 @@ def _say_gaps(account, name, times, gap) -> None:
     if len(holes):
         length = (times[holes] - times[holes - 1]).astype(np.int64) / 3.6e9
         longest = int(np.argmax(length))
-        hours = "1 hour" if round(length[longest], 1) == 1 else f"{length[longest]:.1f} hours".replace(".0 ", " ")
-        which = (
-            f"one gap of {hours} in the readings of {name}"
-            if len(holes) == 1
-            else (f"{len(holes)} gaps in the readings of {name}, the longest of {hours}")
-        )
-        account.say(
-            "note",
-            f"{which}: nothing between {account.clock(times[holes[longest] - 1])} and "
-            f"{account.clock(times[holes[longest]])}",
-            "the gap stays empty",
-            column=name,
-        )
+        start, end = (account.clock(times[holes[longest] - before]) for before in (1, 0))
+        hours = round(float(length[longest]), 1)
+        account.say("note", "log_gaps", column=name, count=len(holes), name=name, hours=hours, start=start, end=end)

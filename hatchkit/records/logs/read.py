@@ -12,7 +12,6 @@ import numpy as np
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import told
 from hatchkit.records.logs.bulk import refuse_odd_bulk
 from hatchkit.records.logs.cells import marks_joined
 from hatchkit.records.logs.channels import channel_readings
@@ -111,13 +110,13 @@ def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
     try:
         texts = texts_of(path, lambda part: wishes.answers.get((f"{name}/{part}" if part else name, ENCODING)))
     except HatchkitError as error:
-        raise HatchkitError(told.refused(name, error)) from error
+        raise _refused(name, error) from error
     for text in texts:
         label = f"{name}/{text.part}" if text.part else name
         own = Account(label, zone=wishes.shown_in, shift=text.shift)
         mine = replace(wishes, answers={at[1]: choice for at, choice in wishes.answers.items() if at[0] == label})
         for said in text.said:
-            own.tell(said)
+            own.say(**said)
         if text.pages:
             own.ask(
                 ENCODING,
@@ -131,12 +130,17 @@ def read_parts(path, wishes: Wishes, *, name=None) -> tuple[list, Account]:
             if text.data or not text.said:
                 parts.extend(_read_text(text.data, own, mine))
         except HatchkitError as error:
-            refused.append(told.refused(label, error))
-            own.tell(told.part_refused(text.part, error))
+            refused.append(_refused(label, error))
+            own.say("note", "log_part_refused", part=text.part, why=error.reason())
         account.add(own)
     if refused and not any(len(part) for part in parts):
-        raise HatchkitError(refused[0])
+        raise refused[0]
     return parts or [empty_readings()], account
+
+
+def _refused(name: str, error: HatchkitError) -> HatchkitError:
+    """That a file is no log, and why."""
+    return HatchkitError("log_refused", dict(name=name, why=error.reason()))
 
 
 def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
@@ -171,7 +175,7 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
     total = account.lines["lines"] = count_lines(data, head, len(raw)) + account.shift
     _count_head(account, head)
     for said in plan.said:
-        account.tell(said)
+        account.say(**said)
     for heading, taken, choices in plan.asked:
         account.ask(heading, taken, choices, len(raw), "log_column")
     if plan.unused:
@@ -179,7 +183,7 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
             head.header[n] if head.header and n < len(head.header) and head.header[n] else f"column {n + 1}"
             for n in plan.unused
         ]
-        account.tell(told.unused(names))
+        account.say("note", "log_unused", names=names)
     _say_order(account, when, plan, head, raw)
     keep = sort_lines(account, data, head, plan, raw, when)
     readings = channel_readings(raw, head, plan, when, keep, wishes, account)
@@ -190,7 +194,7 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
 def _read_sections(data, cuts, account, wishes) -> list:
     ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
     edges = [0, *(int(ends[number - 1]) + 1 for number in cuts), len(data)]
-    account.tell(told.sections(len(cuts) + 1, cuts[0] + 1 + account.shift))
+    account.say("note", "log_sections", row=cuts[0] + 1 + account.shift, count=len(cuts) + 1)
     parts = []
     for place, (start, stop) in enumerate(zip(edges, edges[1:], strict=False)):
         before = cuts[place - 1] if place else 0
@@ -201,9 +205,7 @@ def _read_sections(data, cuts, account, wishes) -> list:
             parts.extend(_read_text(data[start:stop], own, wishes))
         except HatchkitError as error:
             own.lines["lines"] = data[start:stop].count(b"\n") + (not data[start:stop].endswith(b"\n"))
-            own.count(
-                "lines of a section that cannot be read", "lost", own.lines["lines"], str(error), first=before + 1
-            )
+            own.count("section", "lost", own.lines["lines"], first=before + 1, why=error.reason())
         account.add(own)
         if "order" in own.facts:
             wishes = replace(wishes, others=(*wishes.others, own.facts["order"]))
@@ -249,11 +251,20 @@ def _say_order(account, when, plan, head, raw) -> None:
     example = next((date for date in dates if (stamp := stamp_of(date)) and stamp.layout in OPEN), None)
     if example is None:
         return
-    if when.order.sure < 0.9:
+    order = when.order
+    sure = order.sure >= 0.9
+    if not sure:
         choices = dict.fromkeys([when.order.order, *ORDER_CHOICES])
         account.ask(column, when.order.order, choices, len(raw), "log_date_order")
-    account.tell(
-        told.order_of_dates(when.order, example), row=head.first + 1 if when.order.sure < 0.9 else None, column=column
+    account.say(
+        "note" if sure or order.how == "dots" else "doubtful",
+        "log_order" if sure else "log_order_open",
+        row=None if sure else head.first + 1,
+        column=column,
+        example=example,
+        order=order.order,
+        how=None if order.how == "nothing" else order.how,
+        against=list(order.against),
     )
 
 
@@ -262,32 +273,20 @@ def _count_head(account, head) -> None:
         return
     if head.first == 1 and len(head.header_lines) == 1:
         # Nothing to tell: nearly every log begins so. The line is counted all the same.
-        account.lines["header line"] = 1
+        account.lines["header"] = 1
     elif head.first:
         titled = head.header_lines and head.header_lines[0]
-        above = "title and header" if titled else "header" if head.header else "title"
-        account.count(f"lines at the top ({above})", "note", head.first, "not readings")
+        above = "both" if titled else "header" if head.header else "title"
+        account.count("top", "note", head.first, above=above)
 
 
 def _count_rest(account, total, read, head) -> None:
     """Lines that the parser did not give back as rows (a quoted line break, an end mark)."""
     missing = total - head.first - read
-    account.count(
-        "lines that run on inside quotes or after the end mark",
-        "doubtful",
-        max(missing, 0),
-        "left out",
-        "open the file in a text editor and look for a stray quote mark",
-    )
+    account.count("in_quotes", "doubtful", max(missing, 0))
 
 
 def _without_readings(data, head, account):
     account.lines["lines"] = count_lines(data, head, 0)
-    account.count(
-        "lines and no readings",
-        "lost",
-        account.lines["lines"],
-        "the file has the header of a log and nothing below it",
-        "export the log again",
-    )
+    account.count("no_readings", "lost", account.lines["lines"])
     return empty_readings()

@@ -12,7 +12,7 @@ import pandas as pd
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.guard import guarded
-from hatchkit.records.logs import owner, told
+from hatchkit.records.logs import owner
 from hatchkit.records.logs.join import join_files
 from hatchkit.records.logs.overview import COLUMNS as FILES
 from hatchkit.records.logs.overview import files_table
@@ -80,17 +80,9 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     for path in paths:
         name = path.relative_to(folder).as_posix()
         if path.parent == folder:
-            rows.append(
-                problem(
-                    "note",
-                    file=name,
-                    found=f"{name} is a log and lies beside the table of batches",
-                    done="read like the logs in the folder sensors",
-                    fix="put it into a folder named sensors",
-                )
-            )
+            rows.append(problem("note", file=name, code="log_beside_batches", facts=dict(name=name)))
         if path.suffix.lower() in _NO_LOGS:
-            rows.append(problem("note", file=name, **told.not_a_log(name)))
+            rows.append(problem("note", file=name, code="log_not_a_log", facts=dict(name=name)))
             continue
         wishes = _wishes(name, others=tuple(orders.get(_kind(name), [])), **base)
         found, account = [], None
@@ -98,15 +90,7 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
             try:
                 found, account = read_parts(path, wishes, name=name)
             except HatchkitError as error:
-                rows.append(
-                    problem(
-                        "lost",
-                        file=name,
-                        found=str(error),
-                        done="left out",
-                        fix="export the log again as CSV, or take the file out of the folder sensors",
-                    )
-                )
+                rows.append(problem("lost", file=name, code="log_lost", facts=dict(why=error.reason())))
         if account is None:
             facts[name] = {}
             continue

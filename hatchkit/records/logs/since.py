@@ -90,11 +90,7 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     """
     start = start_above(preamble)
     if start is None:
-        raise HatchkitError(
-            f"its times count from the start of the log ({name or 'one reading after the other'}), "
-            f"and the lines above the readings do not say when that was; write a line such as Start: "
-            "2026-03-05 18:30 at the top"
-        )
+        raise HatchkitError("refuse_no_start", dict(column=name))
     if column is None:
         step = step_above(preamble)
         return start + np.arange(len(raw)) * np.timedelta64(step, "us")
@@ -136,7 +132,4 @@ def _unit_by_step(value: np.ndarray, step: int | None, name: str) -> int:
     for micros, _ in _UNITS:
         if step and usual > 0 and abs(usual * micros - step) < 0.01 * step:
             return micros
-    raise HatchkitError(
-        f"its times count from the start of the log, and the heading {name or 'of that column'} does "
-        f'not say whether in seconds, minutes or hours; write for example "{name or "Time"} (min)"'
-    )
+    raise HatchkitError("refuse_count_unit", dict(column=name))

@@ -11,7 +11,6 @@ import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
-from hatchkit.records.logs import told
 from hatchkit.records.logs.names import part_of_time
 from hatchkit.records.times.forms import epoch_micros, is_epoch
 from hatchkit.records.times.scan import NAT
@@ -91,7 +90,8 @@ def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, othe
     """
     evidence = times.gather(np.asarray(texts, dtype=object), clocks)
     if (both := times.two_orders(evidence)) is not None:
-        raise HatchkitError(told.two_orders(both, [texts[row] for _, row in both]))
+        (first, one), (second, two) = both
+        raise HatchkitError("refuse_two_orders", dict(one=texts[one], first=first, two=texts[two], second=second))
     order = times.decide(evidence, day_first, spans=spans, others=others)
     found = times.read(evidence, order, year)
     if clocks is not None:
@@ -125,16 +125,10 @@ def read_clocks(clocks, day: np.datetime64, days: dict | None = None) -> Stamps:
             local[row] = NAT
     local[~found.hour_written] = NAT
     if any(re.match(r"(?:2[5-9]|[3-9]\d|\d{3,}):", str(clocks[row])) for row in list(found.reasons)[:1000]):
-        raise HatchkitError(
-            "its times pass 24 hours, so they count from the start of the log and are no times of day; "
-            "write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column"
-        )
+        raise HatchkitError("refuse_beyond_24", {})
     good = np.flatnonzero(~np.isnat(local))
     if (np.diff(local[good]) < np.timedelta64(0, "us")).mean() > 0.5:
-        raise HatchkitError(
-            "its times of day run backwards and stand without a date, so the day of each cannot be "
-            "told; turn the lines around, or write the date beside each"
-        )
+        raise HatchkitError("refuse_backwards", {})
     back = np.diff(local[good]) < np.timedelta64(-12, "h")
     over = np.concatenate([[0], np.cumsum(back)]).astype(int) if len(good) else np.zeros(0, dtype=int)
     for row, own in sorted((days or {}).items()):
@@ -169,10 +163,7 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
         most = np.nanmax(hour, initial=0)
         figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
         if most < 24 and figures < 3 and part_of_time(name) != "hour" and _within_one_day(numbers, hour):
-            raise HatchkitError(
-                f"its column {name} holds 0 to {most:.0f} on one day, which can be hours or minutes "
-                "past midnight; name the column hour, or write the times as 00:07"
-            )
+            raise HatchkitError("refuse_hours_or_minutes", dict(column=name, most=round(most)))
         if figures > 4 or most >= 2500:
             numbers["second"], hour = hour % 100, hour // 100
             numbers["minute"], numbers["hour"] = hour % 100, hour // 100

@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import database, encoding, told
+from hatchkit.records.logs import database, encoding
 from hatchkit.records.logs.documents import cell_text
 from hatchkit.records.logs.names import MEASURES, role_of
 from hatchkit.records.logs.rows import rows_of
@@ -43,7 +43,7 @@ class Text:
     part : str
         Name of the sheet or of the member of an archive; "" for a plain file.
     said : list of dict
-        Problem rows' facts, as `told` makes them.
+        What is said of it: severity, code and facts, as `lines.Account.say` takes them.
     pages : dict
         Code page -> how a line reads in it, the one taken first; empty where only one makes sense.
     shift : int
@@ -76,15 +76,15 @@ def load_bytes(path: Path) -> bytes:
     """The file as it is now; what a logger adds while it is read is left for the next time."""
     if path.exists() and not path.is_file():
         # A pipe would be waited for without end.
-        raise HatchkitError("it cannot be opened (it is not an ordinary file)")
+        raise HatchkitError("refuse_no_ordinary_file", {})
     try:
         with open(path, "rb") as handle:
             size = os.fstat(handle.fileno()).st_size
             if size > limit("file_most_mb") * 1e6:
-                raise HatchkitError(f"it is larger than {limit('file_most_mb'):.0f} MB; split it by month")
+                raise HatchkitError("refuse_too_large", dict(mb=limit("file_most_mb")))
             return handle.read(size)
     except OSError as error:
-        raise HatchkitError(f"it cannot be opened ({error.strerror or error})") from error
+        raise HatchkitError("refuse_not_opened", dict(why=error.strerror or str(error))) from error
 
 
 def _unpacked(data: bytes) -> bytes:
@@ -95,9 +95,9 @@ def _unpacked(data: bytes) -> bytes:
         with gzip.open(io.BytesIO(data)) as handle:
             out = handle.read(most + 1)
     except (OSError, EOFError) as error:
-        raise HatchkitError("it is a damaged archive") from error
+        raise HatchkitError("refuse_archive", {}) from error
     if len(out) > most:
-        raise HatchkitError(f"unpacked it is larger than {most / 1e6:.0f} MB; split it by month")
+        raise HatchkitError("refuse_unpacks_too_large", dict(mb=round(most / 1e6)))
     return out
 
 
@@ -110,7 +110,7 @@ def _of_archive(path: Path, data: bytes, page_of) -> list[Text]:
                 if not any(info.filename in ("content.xml", "xl/workbook.xml") for info in names):
                     return _of_members(archive, names, page_of)
         except _DAMAGED as error:
-            raise HatchkitError("it is a damaged archive, a damaged workbook, or locked with a password") from error
+            raise HatchkitError("refuse_archive_locked", {}) from error
     return _of_workbook(path)
 
 
@@ -122,34 +122,39 @@ def _of_members(archive: zipfile.ZipFile, members: list, page_of) -> list[Text]:
         if not Path(info.filename).name.startswith((".", "_")) and not info.filename.startswith("__MACOSX")
     ][:_MOST_MEMBERS]
     if sum(info.file_size for info in members) > most:
-        raise HatchkitError(f"unpacked it is larger than {most / 1e6:.0f} MB; split it by month")
+        raise HatchkitError("refuse_unpacks_too_large", dict(mb=round(most / 1e6)))
     out = []
     for info in members:
         try:
             inner = archive.read(info)[: int(most)]
         except _DAMAGED:
-            out.append(Text(b"", info.filename, [told.member_left_out(info.filename, "it is damaged")]))
+            out.append(Text(b"", info.filename, [_left_out(info.filename, "refuse_damaged")]))
             continue
         if inner[:4] in (b"PK\x03\x04", b"\xd0\xcf\x11\xe0", b"%PDF", b"\x89PNG", b"\xff\xd8\xff\xe0"):
-            out.append(Text(b"", info.filename, [told.member_left_out(info.filename)]))
+            out.append(Text(b"", info.filename, [_left_out(info.filename, "refuse_no_text")]))
             continue
         try:
             text = of_bytes(inner, page_of(info.filename))
         except HatchkitError as error:
-            out.append(Text(b"", info.filename, [told.member_left_out(info.filename, str(error))]))
+            out.append(Text(b"", info.filename, [_left_out(info.filename, error.code, error.facts)]))
             continue
         text.part = info.filename
         out.append(text)
     if not out:
-        raise HatchkitError("the archive holds no file")
+        raise HatchkitError("refuse_archive_empty", {})
     return out
+
+
+def _left_out(name: str, code: str, facts: dict | None = None) -> dict:
+    """What is said of a member of an archive that is no log."""
+    return dict(severity="note", code="log_member_left_out", name=name, why=dict(code=code, facts=facts or {}))
 
 
 def _of_database(data: bytes) -> list[Text]:
     """Each table of a database file as lines of cells; line numbers count its rows."""
     tables = [(name, names, rows) for name, names, rows in database.tables_of(data) if rows]
     if not tables:
-        raise HatchkitError("the database holds no table with rows")
+        raise HatchkitError("refuse_no_rows", {})
     out = []
     for name, names, rows in _joined(tables):
         lines = ["\t".join(cell_text(cell) for cell in row) for row in (names, *rows)]
@@ -177,10 +182,10 @@ def _of_workbook(path: Path) -> list[Text]:
 
     grids, problems = read_grids(path, file=path.name)
     if not grids:
-        raise HatchkitError(problems[0]["found"] if problems else "the workbook has no sheet")
+        raise HatchkitError(*problems[0]["facts"]["why"].values()) if problems else HatchkitError("refuse_no_sheet", {})
     grids = [grid for grid in grids if any(any(cell != "" for cell in row) for row in grid.cells)]
     if not grids:
-        raise HatchkitError("the file is empty")
+        raise HatchkitError("refuse_empty", {})
     out = []
     for grid in grids:
         lines = ["\t".join(cell_text(cell) for cell in row).rstrip("\t") for row in grid.cells]
@@ -203,7 +208,11 @@ def of_bytes(data: bytes, page: str | None = None) -> Text:
     data, name, doubts = encoding.as_utf8(data, page)
     if b"\r" in data[:65_536] and b"\n" not in data[:65_536]:
         data = data.replace(b"\r", b"\n")
-    said = [told.encoding_open(name, *doubts[0])] if doubts else []
+    said = []
+    if doubts:
+        other, line, one, two = doubts[0]
+        facts = dict(line=line, one=one[:60], page=name, two=two[:60], other=other)
+        said = [dict(severity="doubtful", code="log_encoding_open", row=line, **facts)]
     data = _without_outer_quotes(data)
     pages = {name: doubts[0][2]} | {other: read for other, _, _, read in doubts} if doubts else {}
     table = rows_of(data)

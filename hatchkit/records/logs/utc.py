@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import numpy as np
 
-from hatchkit.records.logs import told
 from hatchkit.records.logs.zone import hours_apart, zone_above
 from hatchkit.records.times import zones
 
@@ -20,24 +19,19 @@ def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
     offset, words, summer = zone_above(head, plan, stamps.local)
     named = wishes.timezone if offset is None else offset if isinstance(offset, str) else None
     if isinstance(offset, str):
-        account.say("note", f"the file says its clock is {words}", "taken as its zone")
+        account.say("note", "log_zone_said", clock=words)
     if summer:
         offset, named = _summer(stamps, offset, words, wishes, account)
     if offset is not None and named is None:
-        account.say("note", f"the file says its clock is {words}", "taken as its zone")
+        account.say("note", "log_zone_said", clock=words)
         return stamps.local - np.timedelta64(int(float(offset) * 1e6), "us")
     if named is None:
-        account.say(
-            "note",
-            "the file and season.toml name no time zone",
-            "times are taken as the clock showed them",
-            'write timezone = "Europe/Rome" (or yours) in season.toml',
-        )
+        account.say("note", "log_zone_none")
     utc, notes = zones.to_utc(stamps.local, named, put_right=wishes.answers.get(CLOCK) != PUT_RIGHT[1])
-    if any("put right" in found for _, found, _, _ in notes):
+    if any(code == "clock_put_right" for _, code, _ in notes):
         account.ask(CLOCK, PUT_RIGHT[0], PUT_RIGHT, len(utc), "log_clock")
-    for severity, found, done, fix in notes:
-        account.say(severity, found, done, fix)
+    for severity, code, facts in notes:
+        account.say(severity, code, **facts)
     if stamps.offset is not None:
         given = np.isfinite(stamps.offset)
         utc = utc.copy()
@@ -60,5 +54,5 @@ def _summer(stamps, offset, words, wishes, account) -> tuple[float | None, str |
     taken = wishes.answers.get(ZONE)
     if taken not in choices:
         account.ask(ZONE, choices[0], choices, len(stamps.local), "log_zone")
-        account.tell(told.summer_open(words, choices))
+        account.say("doubtful", "log_summer_open", clock=words, taken=choices[0], other=choices[1])
     return (offset + 3600 if taken == choices[1] else offset), None

@@ -75,26 +75,17 @@ def stamp_columns(columns: list, head: Head) -> Plan:
             clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
             apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
         if "hour" not in apart and not any("." in cell for n in apart.values() for cell in columns[n].cells):
-            raise HatchkitError("it has dates without a time of day")
+            raise HatchkitError("refuse_no_time", {})
         return Plan([], parts=apart)
     if head.dated_by == "serial":
         return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
     if head.dated_by == "since":
         if dated := [c for c in columns if c.role == "date" and c.numeric]:
-            raise HatchkitError(
-                f"its column {dated[0].name} holds numbers such as {dated[0].cells[0]}, which are read "
-                "as no date; write them as 2025-09-11"
-            )
+            raise HatchkitError("refuse_no_date_column", dict(column=dated[0].name, example=dated[0].cells[0]))
         counting = next((c.n for c in columns if counts(c.name) and c.numeric), None)
         if counting is None and (start_above(head.preamble) is None or step_above(head.preamble) is None):
-            lacks = (
-                "when it began and how long a step is"
-                if start_above(head.preamble) is None
-                else (
-                    "how long a step is, nor does a heading such as Elapsed (min) say in which column time is counted"
-                )
-            )
-            raise HatchkitError(f"no line of it holds a date, and the lines above the readings do not say {lacks}")
+            lacks = "start" if start_above(head.preamble) is None else "step"
+            raise HatchkitError("refuse_no_date", dict(lacks=lacks))
         return Plan([] if counting is None else [counting], since=True)
     both = first("both", ("stamp", "date", "time"))
     if (epoch := true_clock(columns, kinds, both)) is not None:
@@ -140,13 +131,13 @@ def stamp_columns(columns: list, head: Head) -> Plan:
     if date is not None:
         days = [cell for cell in columns[date].cells if cell]
         if len(days) > 3 and len(set(days)) < 0.7 * len(days):
-            raise HatchkitError("it has dates without a time of day, and several lines a day")
+            raise HatchkitError("refuse_no_time_several", {})
         return Plan([date])
     if head.dated_by == "clock" and time is not None and is_elapsed(columns[time].name, columns[time].cells):
         return Plan([time], since=True)
     if head.dated_by == "clock" and time is not None:
         return Plan([time], clock_only=True)
-    raise HatchkitError("no column of it holds dates with times")
+    raise HatchkitError("refuse_no_stamp", {})
 
 
 def hours_of(columns: list, plan: Plan) -> list:

@@ -169,7 +169,7 @@ def put_zones(stamps, cells: np.ndarray, numbers: bool) -> None:
         if seconds is not None:
             offset[mine] = seconds
     if np.isnan(offset[~np.isnat(stamps.local)]).mean() > 0.5:
-        raise HatchkitError("its column of time zones cannot be read")
+        raise HatchkitError("refuse_zones", {})
     stamps.offset = offset if stamps.offset is None else np.where(np.isnan(stamps.offset), offset, stamps.offset)
 
 

@@ -8,7 +8,6 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.words.spelling import many
 
 _HOUR = 3_600_000_000
 
@@ -20,7 +19,7 @@ def zone_of(timezone) -> ZoneInfo | None:
     try:
         return ZoneInfo(str(timezone))
     except Exception as error:  # zoneinfo raises several kinds for a wrong name
-        raise HatchkitError(f'There is no time zone {timezone!r}; write it like timezone = "Europe/Rome".') from error
+        raise HatchkitError("no_such_zone", dict(zone=str(timezone))) from error
 
 
 def offset_at(zone: ZoneInfo, utc: np.datetime64) -> int:
@@ -64,7 +63,7 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     Returns
     -------
     utc : ndarray of datetime64[us]
-    notes : list of (severity, found, done, fix)
+    notes : list of (severity, code of a message, its facts)
     """
     zone = zone_of(timezone)
     if zone is None:
@@ -85,27 +84,13 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     notes = []
     for moment, before, after in steps:
         if _kept_old_time(local, good, moment, before, after):
-            notes.append(
-                (
-                    "doubtful",
-                    f"the clock of the logger did not follow the change of the hour on "
-                    f"{str((moment + np.timedelta64(before, 'us')).astype('datetime64[D]'))}",
-                    "the whole file is read in the time it began with",
-                    "if that is wrong, set timezone for this file's incubator in season.toml",
-                )
-            )
+            day = str((moment + np.timedelta64(before, "us")).astype("datetime64[D]"))
+            notes.append(("doubtful", "clock_not_followed", dict(day=day)))
             row = _corrected_at(local, moment, before, after) if put_right else None
             if row is not None:
-                notes.append(
-                    (
-                        "doubtful",
-                        f"the clock goes {'on' if after > before else 'back'} by an hour at "
-                        f"{str(local[row].astype('datetime64[m]')).replace('T', ' ')}, as if it was put right by "
-                        "hand",
-                        "what follows is read in the new time",
-                        "answer the question",
-                    )
-                )
+                time = str(local[row].astype("datetime64[m]")).replace("T", " ")
+                way = "on" if after > before else "back"
+                notes.append(("doubtful", "clock_put_right", dict(way=way, time=time)))
                 rest, more = to_utc(local[row:], timezone)
                 return np.concatenate([local[:row] - np.timedelta64(first, "us"), rest]), notes + more
             return local - np.timedelta64(first, "us"), notes
@@ -115,28 +100,12 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
         old = moment + np.timedelta64(min(before, after), "us")  # up to here it shows only old time
         offsets[good & (local >= new)] = after
         between = good & (local >= old) & (local < new)
-        if after < before and between.any():
-            offsets[between] = np.where(_second_pass(local, between), after, before)
-            notes.append(
-                (
-                    "note",
-                    f"{many(int(between.sum()), 'reading')} in the hour that came twice on "
-                    f"{str(old.astype('datetime64[D]'))}",
-                    "the order of the file tells the first pass from the second",
-                    "",
-                )
-            )
-        elif between.any():
-            notes.append(
-                (
-                    "note",
-                    f"{many(int(between.sum()), 'reading')} in the hour that was left out on "
-                    f"{str(old.astype('datetime64[D]'))}",
-                    "they are read as one hour later",
-                    "",
-                )
-            )
-            offsets[between] = before
+        if not between.any():
+            continue
+        twice = after < before
+        offsets[between] = np.where(_second_pass(local, between), after, before) if twice else before
+        facts = dict(count=int(between.sum()), day=str(old.astype("datetime64[D]")))
+        notes.append(("note", "clock_hour_twice" if twice else "clock_hour_skipped", facts))
     return local - offsets.astype("timedelta64[us]"), notes
 
 

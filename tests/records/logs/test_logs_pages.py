@@ -75,7 +75,7 @@ def test_a_value_with_a_mark_behind_it_is_read_with_a_doubt(tmp_path, separator,
     assert_whole(readings)
     marked = readings.sort_values("time")["doubt"].to_numpy() == "marked"
     assert np.flatnonzero(marked).tolist() == [*range(51, 60), 200]
-    assert any(row["row"] == 53 and "mark" in row["found"] for row in account.rows)
+    assert any((row["row"], row["code"]) == (53, "log_marked") for row in account.rows)
 
 
 def test_a_mark_that_nearly_all_values_bear_doubts_none_of_them(tmp_path):
@@ -86,7 +86,7 @@ def test_a_mark_that_nearly_all_values_bear_doubts_none_of_them(tmp_path):
     readings, account = read(tmp_path, lines)
     assert_whole(readings)
     assert not readings["doubt"].isin(["marked"]).any()
-    assert any("mark" in row["found"] for row in account.rows)
+    assert any(row["code"] == "log_marked" for row in account.rows)
 
 
 def test_letters_are_a_mark_behind_a_decimal_only():
