@@ -162,7 +162,8 @@ def _probe(season, species, mine):
     for row in truth.to_dict("records"):
         if row["verdict"].startswith("reads"):
             bias = row["clock_bias_c"]
-            off = dict(way="high" if bias > 0 else "low", off=round(abs(bias), 1), right=37.5)
+            # As season.toml wants it: with a point in every language.
+            off = dict(way="high" if bias > 0 else "low", off=round(abs(bias), 1), write=f"{-bias:+.1f}", right=37.5)
             yield "probe_off", dict(machine=row["incubator"], batches=row["clock_batches"], **off)
 
 

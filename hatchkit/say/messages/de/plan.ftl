@@ -96,10 +96,7 @@ changed_no_log =
     .how_sure = sicher: nichts wurde notiert
 changed_probe_off =
     .what = Den Fühler von Brüter { $machine } prüfen (neben einem Fieberthermometer nahe { DEGREES($right) })
-    .to = Wenn die Prüfung es bestätigt, { $way ->
-            [high] -
-           *[low] +
-        }{ TENTH($off) } als probe_offset_c in season.toml schreiben (in °C) und die Einstellung danach richten.
+    .to = Wenn die Prüfung es bestätigt, { $write } als probe_offset_c in season.toml schreiben (in °C) und die Einstellung danach richten.
     .why = Die Schlupfzeiten von { $batches ->
             [one] 1 Brut
            *[other] { $batches } Bruten
@@ -158,19 +155,19 @@ changed_record =
         }
     .how_sure = sicher: es war nicht da
 
-need_temperature_from_setting_to_take-off__keep_the_logger_running_ = Temperatur vom Einlegen bis zum Ende (Logger laufen lassen)
-need_hours_of_the_first_and_the_last_chick = Stunden des ersten und des letzten Kükens
-need_weights_at_setting_and_at_transfer = Gewichte beim Einlegen und beim Umlegen
-need_humidity_while_set__with_the_temperature_ = Feuchte während der Brut (mit der Temperatur)
-need_humidity_while_hatching__with_the_temperature_ = Feuchte beim Schlupf (mit der Temperatur)
-need_days_that_the_eggs_were_kept = wie viele Tage die Eier lagen
-need_age_of_the_laying_flock = Alter der Legehennen
-need_row_and_column_of_each_egg_on_the_tray = Reihe und Spalte jedes Eies auf der Horde
-need_how_many_embryos_among_the_opened_late_dead_lay_wrongly = wie viele der geöffneten spät abgestorbenen falsch lagen
-need_rotten_eggs = faule Eier
-need_cracked_eggs = angeknickte Eier
-need_whether_the_eggs_came_by_post = ob die Eier mit der Post kamen
-need_clears_opened__no_germ__or_died_early = klare geöffnet: kein Keim, oder früh abgestorben
+need_temperature = Temperatur vom Einlegen bis zum Ende (Logger laufen lassen)
+need_hatch_hours = Stunden des ersten und des letzten Kükens
+need_weights = Gewichte beim Einlegen und beim Umlegen
+need_humidity_set = Feuchte während der Brut (mit der Temperatur)
+need_humidity_hatch = Feuchte beim Schlupf (mit der Temperatur)
+need_stored_days = wie viele Tage die Eier lagen
+need_flock_age = Alter der Legehennen
+need_tray_places = Reihe und Spalte jedes Eies auf der Horde
+need_malpositions = wie viele der geöffneten spät abgestorbenen falsch lagen
+need_rotten = faule Eier
+need_cracked = angeknickte Eier
+need_posted = ob die Eier mit der Post kamen
+need_clears_opened = klare geöffnet: kein Keim, oder früh abgestorben
 
 target_temperature = Halten Sie { DEGREES($wanted) }{ $machine ->
         [none] { "" }

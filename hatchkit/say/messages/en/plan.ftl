@@ -96,10 +96,7 @@ changed_no_log =
     .how_sure = certain: nothing was kept
 changed_probe_off =
     .what = Check the probe of incubator { $machine } (beside a clinical thermometer near { DEGREES($right) })
-    .to = If the check agrees, write { $way ->
-            [high] -
-           *[low] +
-        }{ TENTH($off) } as probe_offset_c in season.toml (in °C), and move the setting to match.
+    .to = If the check agrees, write { $write } as probe_offset_c in season.toml (in °C), and move the setting to match.
     .why = The hatching hours of { $batches ->
             [one] 1 batch
            *[other] { $batches } batches
@@ -158,19 +155,19 @@ changed_record =
         }
     .how_sure = certain: it was not there
 
-need_temperature_from_setting_to_take-off__keep_the_logger_running_ = temperature from setting to take-off (keep the logger running)
-need_hours_of_the_first_and_the_last_chick = hours of the first and the last chick
-need_weights_at_setting_and_at_transfer = weights at setting and at transfer
-need_humidity_while_set__with_the_temperature_ = humidity while set (with the temperature)
-need_humidity_while_hatching__with_the_temperature_ = humidity while hatching (with the temperature)
-need_days_that_the_eggs_were_kept = days that the eggs were kept
-need_age_of_the_laying_flock = age of the laying flock
-need_row_and_column_of_each_egg_on_the_tray = row and column of each egg on the tray
-need_how_many_embryos_among_the_opened_late_dead_lay_wrongly = how many embryos among the opened late dead lay wrongly
-need_rotten_eggs = rotten eggs
-need_cracked_eggs = cracked eggs
-need_whether_the_eggs_came_by_post = whether the eggs came by post
-need_clears_opened__no_germ__or_died_early = clears opened: no germ, or died early
+need_temperature = temperature from setting to take-off (keep the logger running)
+need_hatch_hours = hours of the first and the last chick
+need_weights = weights at setting and at transfer
+need_humidity_set = humidity while set (with the temperature)
+need_humidity_hatch = humidity while hatching (with the temperature)
+need_stored_days = days that the eggs were kept
+need_flock_age = age of the laying flock
+need_tray_places = row and column of each egg on the tray
+need_malpositions = how many embryos among the opened late dead lay wrongly
+need_rotten = rotten eggs
+need_cracked = cracked eggs
+need_posted = whether the eggs came by post
+need_clears_opened = clears opened: no germ, or died early
 
 target_temperature = Hold { DEGREES($wanted) }{ $machine ->
         [none] { "" }

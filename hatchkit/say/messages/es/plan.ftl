@@ -96,10 +96,7 @@ changed_no_log =
     .how_sure = seguro: no se guardó nada
 changed_probe_off =
     .what = Comprobar la sonda de la incubadora { $machine } (junto a un termómetro clínico cerca de { DEGREES($right) })
-    .to = Si la comprobación lo confirma, escribir { $way ->
-            [high] -
-           *[low] +
-        }{ TENTH($off) } como probe_offset_c en season.toml (en °C), y mover el ajuste igual.
+    .to = Si la comprobación lo confirma, escribir { $write } como probe_offset_c en season.toml (en °C), y mover el ajuste igual.
     .why = Las horas de nacimiento de { $batches ->
             [one] 1 tanda
            *[other] { $batches } tandas
@@ -158,19 +155,19 @@ changed_record =
         }
     .how_sure = seguro: no estaba
 
-need_temperature_from_setting_to_take-off__keep_the_logger_running_ = temperatura desde la puesta hasta el final (dejar el registrador en marcha)
-need_hours_of_the_first_and_the_last_chick = horas del primer y del último pollito
-need_weights_at_setting_and_at_transfer = pesos al poner y en el traslado
-need_humidity_while_set__with_the_temperature_ = humedad durante la incubación (con la temperatura)
-need_humidity_while_hatching__with_the_temperature_ = humedad en el nacimiento (con la temperatura)
-need_days_that_the_eggs_were_kept = días que se guardaron los huevos
-need_age_of_the_laying_flock = edad de las gallinas ponedoras
-need_row_and_column_of_each_egg_on_the_tray = fila y columna de cada huevo en la bandeja
-need_how_many_embryos_among_the_opened_late_dead_lay_wrongly = cuántos de los muertos tardíos abiertos estaban mal colocados
-need_rotten_eggs = huevos podridos
-need_cracked_eggs = huevos agrietados
-need_whether_the_eggs_came_by_post = si los huevos vinieron por correo
-need_clears_opened__no_germ__or_died_early = claros abiertos: sin germen, o muertos pronto
+need_temperature = temperatura desde la puesta hasta el final (dejar el registrador en marcha)
+need_hatch_hours = horas del primer y del último pollito
+need_weights = pesos al poner y en el traslado
+need_humidity_set = humedad durante la incubación (con la temperatura)
+need_humidity_hatch = humedad en el nacimiento (con la temperatura)
+need_stored_days = días que se guardaron los huevos
+need_flock_age = edad de las gallinas ponedoras
+need_tray_places = fila y columna de cada huevo en la bandeja
+need_malpositions = cuántos de los muertos tardíos abiertos estaban mal colocados
+need_rotten = huevos podridos
+need_cracked = huevos agrietados
+need_posted = si los huevos vinieron por correo
+need_clears_opened = claros abiertos: sin germen, o muertos pronto
 
 target_temperature = Mantenga { DEGREES($wanted) }{ $machine ->
         [none] { "" }

@@ -96,10 +96,7 @@ changed_no_log =
     .how_sure = certain : rien n’a été noté
 changed_probe_off =
     .what = Vérifier la sonde de la couveuse { $machine } (à côté d’un thermomètre médical près de { DEGREES($right) })
-    .to = Si le contrôle le confirme, écrire { $way ->
-            [high] -
-           *[low] +
-        }{ TENTH($off) } comme probe_offset_c dans season.toml (en °C), et régler d’autant.
+    .to = Si le contrôle le confirme, écrire { $write } comme probe_offset_c dans season.toml (en °C), et régler d’autant.
     .why = Les heures d’éclosion de { $batches ->
             [1] 1 couvée
            *[other] { $batches } couvées
@@ -158,19 +155,19 @@ changed_record =
         }
     .how_sure = certain : cela n’y était pas
 
-need_temperature_from_setting_to_take-off__keep_the_logger_running_ = température de la mise à la fin (laisser tourner l’enregistreur)
-need_hours_of_the_first_and_the_last_chick = heures du premier et du dernier poussin
-need_weights_at_setting_and_at_transfer = poids à la mise et au transfert
-need_humidity_while_set__with_the_temperature_ = humidité pendant l’incubation (avec la température)
-need_humidity_while_hatching__with_the_temperature_ = humidité pendant l’éclosion (avec la température)
-need_days_that_the_eggs_were_kept = jours de conservation des œufs
-need_age_of_the_laying_flock = âge des poules pondeuses
-need_row_and_column_of_each_egg_on_the_tray = rangée et colonne de chaque œuf sur le plateau
-need_how_many_embryos_among_the_opened_late_dead_lay_wrongly = combien de morts tardifs ouverts étaient mal placés
-need_rotten_eggs = œufs pourris
-need_cracked_eggs = œufs fêlés
-need_whether_the_eggs_came_by_post = si les œufs sont venus par la poste
-need_clears_opened__no_germ__or_died_early = clairs ouverts : sans germe, ou morts tôt
+need_temperature = température de la mise à la fin (laisser tourner l’enregistreur)
+need_hatch_hours = heures du premier et du dernier poussin
+need_weights = poids à la mise et au transfert
+need_humidity_set = humidité pendant l’incubation (avec la température)
+need_humidity_hatch = humidité pendant l’éclosion (avec la température)
+need_stored_days = jours de conservation des œufs
+need_flock_age = âge des poules pondeuses
+need_tray_places = rangée et colonne de chaque œuf sur le plateau
+need_malpositions = combien de morts tardifs ouverts étaient mal placés
+need_rotten = œufs pourris
+need_cracked = œufs fêlés
+need_posted = si les œufs sont venus par la poste
+need_clears_opened = clairs ouverts : sans germe, ou morts tôt
 
 target_temperature = Tenez { DEGREES($wanted) }{ $machine ->
         [none] { "" }
