@@ -62,6 +62,10 @@ def column_of(head: Head, n: int, legend: dict) -> Column:
     values = np.array([_value(cell) for cell in cells if cell and is_number(cell)], dtype=float)
     return Column(n, name, role, unit, statistic_of(name), cells, values * scale, scale)
 
+_PLAIN = re.compile(r"[+-]?\d+(?:\.\d+)?")
+
 
 def _value(cell: str) -> float:
+    if _PLAIN.fullmatch(cell):
+        return float(cell)
     return float(re.sub(r"[^\d.+-]", "", re.sub(r"(?<=\d)[eE].*$", "", cell.replace(",", "."))))
