@@ -114,6 +114,8 @@ def cut(text) -> list[str]:
 @cache
 def bare(text: str) -> str:
     """A text without accents, small, with letters of the north written out."""
+    if text.isascii():
+        return plain(text)
     for old, new in (("æ", "ae"), ("Æ", "ae"), ("ø", "o"), ("Ø", "o"), ("ł", "l"), ("Ł", "l"), ("đ", "d")):
         text = text.replace(old, new)
     return plain(text)
