@@ -1,8 +1,8 @@
 """How the kit grows: large seasons beside the demo in the same run, as ratios of processor time, and their memory.
 
 Run: python tests/benchmarks/scale.py [part ...] [--times N]
-Parts: logs, readings, years, book, batches, rows, understand; without one all of them. Every command runs in a process
-of its own, each large season in turn with the demo; the least of N turns counts, since other work on the machine can
+Parts: logs, readings, years, book, batches, sheet, demo; without one all of them. Every command runs in a process of
+its own, each large season in turn with the demo; the least of N turns counts, since other work on the machine can
 only add to a turn. What was measured replaces its lines in results/scale.md, with commit and date.
 """
 
@@ -11,6 +11,7 @@ from __future__ import annotations
 import argparse
 import datetime as dt
 import os
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -21,11 +22,14 @@ import pandas as pd
 
 RESULTS = Path(__file__).parent / "results" / "scale.md"
 ROOT = Path(__file__).parents[2]
-HEADS = (
-    "# Scale: what large seasons cost\n\nWritten by `tests/benchmarks/scale.py`: processor time of whole commands, least of some turns, beside the demo\n"
-    "(or bare pandas) in the same run; memory is the highest of the process.\n\n"
-    "| part | measured | ratio | wanted | time | beside | memory | turns, commit, date |\n|---|---|---|---|---|---|---|---|\n"
-)
+HEADS = """# Scale: what large seasons cost
+
+Written by `tests/benchmarks/scale.py`: processor time of whole commands, least of some turns, beside the demo in the
+same run; memory is the highest of the process. Rows of a long sheet beside bare pandas: `read_workbook.py`.
+
+| part | measured | ratio | wanted | time | beside | memory | turns, commit, date |
+|---|---|---|---|---|---|---|---|
+"""
 
 
 def batch_rows(rng, count: int, machines: list[str], first: pd.Timestamp, days: float) -> pd.DataFrame:
@@ -46,11 +50,11 @@ def batch_rows(rng, count: int, machines: list[str], first: pd.Timestamp, days: 
                 "clear1": clear,
                 "dead1": early,
                 "transfer_at": set_at + pd.Timedelta(days=14 if number % 3 == 1 else 18),
-                "dead_transfer": int(rng.binomial(4, 0.2)),
+                "dead3": int(rng.binomial(4, 0.2)),
                 "taken_off_at": set_at + pd.Timedelta(days=(21.5, 18, 28.5)[number % 3]),
             }
         )
-        rows[-1]["hatched"] = 40 - clear - early - late - rows[-1]["dead_transfer"]
+        rows[-1] |= {"dead_in_shell": late, "hatched": 40 - clear - early - late - rows[-1]["dead3"]}
     return pd.DataFrame(rows)
 
 
@@ -93,10 +97,11 @@ def write_years(folder: Path) -> None:
         write_season(folder / str(year), 100, machines=4, days=300, minutes=30, year=year)
 
 
-def cost(command: list[str], limit: int = 450) -> tuple[float, float]:
+def cost(command: list[str]) -> tuple[float, float]:
     """Processor seconds and highest memory (GB) of a command in a process of its own."""
-    limits = {**os.environ, "PYTHONPATH": str(ROOT)}
-    run = subprocess.Popen(command, env=limits, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE)
+    run = subprocess.Popen(
+        command, env={**os.environ, "PYTHONPATH": str(ROOT)}, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE
+    )
     _, status, used = os.wait4(run.pid, 0)
     if status:
         raise SystemExit(f"{' '.join(command)} failed: {run.stderr.read().decode()[-500:]}")
@@ -112,6 +117,54 @@ def in_turn(one: list[str], other: list[str], times: int) -> tuple[float, float,
 def kit(command: str, folder, out: Path | None = None) -> list[str]:
     """A command line of the kit."""
     return [sys.executable, "-m", "hatchkit", command, str(folder), *(["-o", str(out)] if out else [])]
+
+
+def write_sheet(folder: Path) -> None:
+    """A workbook of 200 batches of 14 columns under a keeper's own headings."""
+    from read_workbook import write_batches
+
+    folder.mkdir()
+    write_batches(folder / "batches.xlsx", 200)
+
+
+def write_demo(folder: Path) -> None:
+    """The demo's workbook."""
+    folder.mkdir()
+    shutil.copy(ROOT / "data_demo" / "batches.xlsx", folder)
+
+
+#: Printed: seconds of importing pandas, then of understanding the sheets of a folder once their cells are read.
+UNDERSTAND = """
+import gc, sys, time
+begun = time.process_time()
+import pandas
+imported = time.process_time() - begun
+from pathlib import Path
+from hatchkit.records.files import names_in, read_files
+from hatchkit.records.own_sheet import own_readings
+from hatchkit.records.sheets.assemble import read_sheets
+from hatchkit.reference import species_table
+folder, birds = Path(sys.argv[1]), species_table()
+grids, _ = read_files(folder, names_in(folder), [])
+gc.disable()  # as read_folder does
+begun = time.process_time()
+own = own_readings(grids)
+sheets = read_sheets(grids, settings={}, fixed=own, species_table=birds)
+assert len(sheets.batches)
+print(time.process_time() - begun, imported)
+"""
+
+
+def understand(write, times: int) -> tuple[float, float, float]:
+    """Least processor time of understanding a folder's sheets for the first time in a process, and of import pandas."""
+    with tempfile.TemporaryDirectory() as home:
+        folder = Path(home, "season")
+        write(folder)
+        command = [sys.executable, "-c", UNDERSTAND, str(folder)]
+        env = {**os.environ, "PYTHONPATH": str(ROOT)}
+        runs = [subprocess.run(command, env=env, capture_output=True, text=True, check=True) for _ in range(times)]
+    took = [tuple(map(float, run.stdout.split())) for run in runs]
+    return min(one for one, _ in took), min(other for _, other in took), 0.0
 
 
 #: part -> what is measured, command, how its season is written, ratio wanted, turns.
@@ -139,12 +192,17 @@ PARTS = {
         10,
         2,
     ),
+    "sheet": ("understanding 200 batches under own headings, to import pandas", "understand", write_sheet, 0.5, 7),
+    "demo": ("understanding the demo's three sheets, to import pandas", "understand", write_demo, 0.5, 7),
 }
 
 
 def measure(part: str, times: int | None) -> tuple:
     """Name, ratio, ratio wanted, both times (s), memory (GB) and turns of one part."""
     said, command, write, wanted, usual = PARTS[part]
+    if command == "understand":
+        took, beside, memory = understand(write, times or usual)
+        return said, took / beside, wanted, took, beside, memory, times or usual
     with tempfile.TemporaryDirectory() as home:
         folder, page = Path(home, "season"), command == "review"
         write(folder)
@@ -174,8 +232,9 @@ def main() -> None:
     ).stdout.strip()
     for part in options.parts or PARTS:
         said, ratio, wanted, took, beside, memory, turns = measure(part, options.times)
+        held = f"{memory:.2f} GB" if memory else "-"
         line = (
-            f"| {part} | {said} | {ratio:.2f} | {wanted} | {took:.2f} s | {beside:.2f} s | {memory:.2f} GB | "
+            f"| {part} | {said} | {ratio:.2f} | {wanted} | {took:.2f} s | {beside:.2f} s | {held} | "
             f"{turns}, {commit}, {dt.date.today()} |"
         )
         print(line, flush=True)

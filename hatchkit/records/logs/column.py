@@ -62,6 +62,7 @@ def column_of(head: Head, n: int, legend: dict) -> Column:
     values = np.array([_value(cell) for cell in cells if cell and is_number(cell)], dtype=float)
     return Column(n, name, role, unit, statistic_of(name), cells, values * scale, scale)
 
+
 _PLAIN = re.compile(r"[+-]?\d+(?:\.\d+)?")
 
 
