@@ -26,6 +26,7 @@ def main(arguments=None) -> int:
     if not hasattr(options, "run"):
         parser.print_help()
         return 2
+    gc.set_threshold(100_000, 50, 50)  # a season leaves little to collect; looking for it costs a twelfth of the time
     try:
         status = options.run(options) or 0
         sys.stdout.flush()
@@ -253,7 +254,6 @@ def _report(options, page: str, batch: str = "") -> None:
     from hatchkit.pages.report import StderrProgress, write_report
     from hatchkit.records.places import given_paths, root_of
 
-    gc.set_threshold(100_000, 50, 50)  # a page leaves little to collect; looking for it costs a twelfth of the time
     if not sys.warnoptions:
         warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
     paths = given_paths(options.folder)

@@ -14,12 +14,16 @@ def csv_rows(name: str) -> tuple[dict, ...]:
     """The rows of a table of words."""
     # csv instead of pandas: "n/a" and "null" are words here, not missing values.
     text = (resources.files("hatchkit.reference") / f"{name}.csv").read_text(encoding="utf-8")
-    return tuple(csv.DictReader(text.splitlines()))
+    heads, *rows = csv.reader(text.splitlines())
+    return tuple(dict(zip(heads, row, strict=True)) for row in rows if row)
 
 
 def plain(text) -> str:
     """Lower case without accents, outer spaces and doubled spaces: "  Éclos " -> "eclos"."""
-    text = unicodedata.normalize("NFKD", str(text).replace("ß", "ss").replace("œ", "oe").replace("Œ", "Oe"))
+    text = str(text)
+    if text.isascii():  # as nearly all are: nothing to take apart
+        return " ".join(text.lower().split())
+    text = unicodedata.normalize("NFKD", text.replace("ß", "ss").replace("œ", "oe").replace("Œ", "Oe"))
     return " ".join("".join(c for c in text if not unicodedata.combining(c)).lower().split())
 
 

@@ -16,13 +16,26 @@ from hatchkit.say.readings import parts_of
 _REFERENCE = re.compile(r"\{\s*(-?[a-z][\w-]*)")
 
 
+#: A message of one line without a fact, a choice or another message in it.
+_PLAIN = re.compile(r"-?[a-zA-Z][\w-]*[ ]*=[ ]*([^\s{}][^\n{}]*?)\s*")
+
+
 class MissingWords(LookupError):
     """A message that is not there, or a message that needs a fact which was not given: a mistake of ours."""
 
 
 def message(code: str, facts: dict, language: str, unit: str = "C") -> str:
     """The words of `code`; see `hatchkit.say.text`."""
-    return _say(code, facts, language, lambda bundle, found: [found.value], unit)[0]
+    words = _as_written(code, language)
+    return words if words is not None else _say(code, facts, language, lambda bundle, found: [found.value], unit)[0]
+
+
+@cache
+def _as_written(code: str, language: str) -> str | None:
+    """The words of a message that says the same always: most headings are such, and need no working out."""
+    text = source(code, language)
+    match = _PLAIN.fullmatch(text if text is not None else source(code, FIRST) or "")
+    return match[1] if match else None
 
 
 def attributes(code: str, facts: dict, language: str, needed, allowed, unit: str = "C") -> dict:

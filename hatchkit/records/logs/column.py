@@ -63,5 +63,10 @@ def column_of(head: Head, n: int, legend: dict) -> Column:
     return Column(n, name, role, unit, statistic_of(name), cells, values * scale, scale)
 
 
+_PLAIN = re.compile(r"[+-]?\d+(?:\.\d+)?")
+
+
 def _value(cell: str) -> float:
+    if _PLAIN.fullmatch(cell):
+        return float(cell)
     return float(re.sub(r"[^\d.+-]", "", re.sub(r"(?<=\d)[eE].*$", "", cell.replace(",", "."))))

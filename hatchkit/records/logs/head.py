@@ -67,8 +67,8 @@ def read_head(data: bytes) -> Head:
     best = _best_cut(lines[:_PLAIN_HEAD])
     # A file whose first lines are nearly all readings has shown what it is; any other is looked at further down.
     if best is None or best.score[0] < 0.8 * _PLAIN_HEAD:
-        lines = lines[: _MOST_PREAMBLE + 150]
-        best = _best_cut(lines)
+        seen, lines = len(lines[:_PLAIN_HEAD]), lines[: _MOST_PREAMBLE + 150]
+        best = best if seen == len(lines) else _best_cut(lines)
     else:
         lines = lines[:_PLAIN_HEAD]
     if best is None:

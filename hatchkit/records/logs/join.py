@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from pathlib import Path
 
 import pandas as pd
@@ -61,55 +62,75 @@ def _in_time(pieces) -> pd.DataFrame:
     return table.sort_values("time", kind="stable")
 
 
+@dataclass
+class _Log:
+    """Readings of one file under the name of their probe, and the time that they span."""
+
+    probe: str
+    table: pd.DataFrame
+
+    def __post_init__(self):
+        self.file = self.table["file"].iloc[0]
+        self.first, self.last = self.table["time"].min(), self.table["time"].max()
+
+
 def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
     """Files that name the same probe: parts of one log, the same log twice, or two loggers."""
     rows, kept = [], []
-    for part in pieces:
-        name, file = probe, part["file"].iloc[0]
-        for place, other in enumerate(kept):
-            if other["probe"].iloc[0] != name:
+    for piece in pieces:
+        log = _Log(probe, piece)
+        for other in kept:
+            # Logs kept a file a day are many, and none of them meets the others: their spans tell it without a look.
+            if other.probe != log.probe or log.first > other.last or log.last < other.first:
                 continue
-            share, count = _shared(other, part)
+            share, count = _shared(other.table, log.table)
             if not count:
                 continue
-            beside = other["file"].iloc[0]
             if share < 0.5:
-                name = f"{probe} ({Path(file).stem})"
+                log.probe = f"{probe} ({Path(log.file).stem})"
                 rows.append(
                     problem(
                         "note",
-                        file=file,
+                        file=log.file,
                         code="log_two_probes",
-                        facts=dict(file=file, other=beside, probe=probe, machine=incubator, taken=name),
+                        facts=dict(file=log.file, other=other.file, probe=probe, machine=incubator, taken=log.probe),
                     )
                 )
                 continue
-            same = part["time"].isin(other["time"]) & pd.Series(
-                pd.MultiIndex.from_frame(part[["time", "temp_logged_c"]]).isin(
-                    pd.MultiIndex.from_frame(other[["time", "temp_logged_c"]])
-                ),
-                index=part.index,
-            )
-            again = dict(count=int(same.sum()), probe=probe, other=beside)
-            rows.append(problem("note", file=file, code="log_again", facts=again))
-            part = part[~same]
-            clash = part["time"].isin(other["time"])
-            if clash.any():
-                facts = dict(count=int(clash.sum()), probe=probe, other=beside)
-                rows.append(problem("doubtful", file=file, code="log_clash", facts=facts))
-                part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))
-                back = other["time"].isin(part.loc[clash, "time"]) & (other["doubt"] == "")
-                kept[place] = other.assign(doubt=other["doubt"].mask(back, "repeated"))
-        if len(part):
-            kept.append(part if name == probe else part.assign(probe=name))
-    return kept, rows
+            left = _merged(probe, other, log, rows)
+            if not len(left):
+                break
+            log = _Log(log.probe, left)
+        else:
+            kept.append(log)
+    return [log.table if log.probe == probe else log.table.assign(probe=log.probe) for log in kept], rows
+
+
+def _merged(probe: str, other: _Log, log: _Log, rows: list) -> pd.DataFrame:
+    """The readings of `log` that `other` does not hold; those against other values at the same time are doubted."""
+    part, held = log.table, other.table
+    same = part["time"].isin(held["time"]) & pd.Series(
+        pd.MultiIndex.from_frame(part[["time", "temp_logged_c"]]).isin(
+            pd.MultiIndex.from_frame(held[["time", "temp_logged_c"]])
+        ),
+        index=part.index,
+    )
+    again = dict(count=int(same.sum()), probe=probe, other=other.file)
+    rows.append(problem("note", file=log.file, code="log_again", facts=again))
+    part = part[~same]
+    clash = part["time"].isin(held["time"])
+    if clash.any():
+        facts = dict(count=int(clash.sum()), probe=probe, other=other.file)
+        rows.append(problem("doubtful", file=log.file, code="log_clash", facts=facts))
+        part = part.assign(doubt=part["doubt"].mask(clash & (part["doubt"] == ""), "repeated"))
+        back = held["time"].isin(part.loc[clash, "time"]) & (held["doubt"] == "")
+        other.table = held.assign(doubt=held["doubt"].mask(back, "repeated"))
+    return part
 
 
 def _shared(one, two) -> tuple[float, int]:
     """Of the shorter log in the time both cover: share of readings that the other holds too, and their count."""
     start, end = max(one["time"].min(), two["time"].min()), min(one["time"].max(), two["time"].max())
-    if start > end:
-        return 0.0, 0
     a, b = (part[(part["time"] >= start) & (part["time"] <= end)] for part in (one, two))
     if not len(a) or not len(b):
         return 0.0, 0

@@ -163,7 +163,9 @@ class Owners:
                 orphans.append((len(named), file, lost))
             self.known_by |= {(file, name or Path(file).stem): how for name, how in owner.values()}
             belongs = {probe: name or Path(file).stem for probe, (name, _) in owner.items()}
-            named.append(part.assign(incubator=part["probe"].map(belongs).astype("str")))
+            one = len(set(belongs.values())) == 1
+            machine = next(iter(belongs.values())) if one else part["probe"].map(belongs)
+            named.append(part.assign(incubator=pd.Series(machine, part.index, dtype="str")))
         found, asked = self._settle_orphans(named, orphans)
         return named, rows + found, asked
 

@@ -23,10 +23,12 @@ def blocks(head: Head) -> list:
 
     Stamps that differ by the same time in every line are one clock told twice.
     """
-    columns = [column_of(head, n, {}) for n in range(head.width)]
-    starts = [c for c in columns if usual_kind(c) in ("both", "date")]
-    if len(starts) < 2 or len({usual_kind(c) for c in starts}) > 1:
+    kinds = [usual_of([row[n].strip('"') if n < len(row) else "" for row in head.sample]) for n in range(head.width)]
+    stamped = [kind for kind in kinds if kind in ("both", "date")]
+    if len(stamped) < 2 or len(set(stamped)) > 1:
         return []
+    columns = [column_of(head, n, {}) for n in range(head.width)]
+    starts = [c for c, kind in zip(columns, kinds, strict=True) if kind in ("both", "date")]
     moments = [times.read([cell or None for cell in c.cells], True).moments for c in starts]
     if usual_kind(starts[0]) == "both" and all(
         len(np.unique((other - moments[0])[~np.isnat(other - moments[0])])) < 2 for other in moments[1:]
@@ -50,7 +52,12 @@ def _clocks_differ(columns: list) -> bool:
 
 def usual_kind(column: Column) -> str:
     """The kind of stamp that most cells of a column have, "" where none has one."""
-    kinds = [kind_of(cell) for cell in column.cells if cell]
+    return usual_of(column.cells)
+
+
+def usual_of(cells: list) -> str:
+    """The kind of stamp that most of some cells have, "" where none has one."""
+    kinds = [kind_of(cell) for cell in cells if cell]
     return max(set(kinds), key=kinds.count) if kinds else ""
 
 

@@ -108,12 +108,15 @@ def true_clock(columns: list, kinds: dict, both: int | None) -> int | None:
     """A column of Unix seconds beside a stamp that shows other hours: the count is UTC, the stamp some clock's time."""
     if both is None or names_zone(columns[both].name):
         return None
-    shown = times.read([cell or None for cell in columns[both].cells], True)
-    if shown.offset is not None:
+    counting = [
+        column
+        for column in columns
+        if kinds[column.n] == "epoch" and column.role in ("stamp", "time", "date", "", "record")
+    ]
+    shown = times.read([cell or None for cell in columns[both].cells], True) if counting else None
+    if shown is None or shown.offset is not None:
         return None
-    for column in columns:
-        if kinds[column.n] != "epoch" or column.role not in ("stamp", "time", "date", "", "record"):
-            continue
+    for column in counting:
         counted = times.read([cell or None for cell in column.cells], True).moments
         apart = (shown.moments - counted).astype("timedelta64[s]").astype(np.int64)[~np.isnat(shown.moments - counted)]
         off = np.round(apart / 900) * 900

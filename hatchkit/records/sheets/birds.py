@@ -126,7 +126,10 @@ def _plain_birds() -> tuple[str, ...]:
 
 
 def _in_compound(word: str) -> list[tuple[str, float]] | None:
-    for name in _plain_birds():
+    birds = _plain_birds()
+    if len(word) < 7 or not (word.endswith(birds) or word.startswith(birds)):
+        return None
+    for name in birds:
         if len(word) >= len(name) + 3 and (word.endswith(name) or word.startswith(name) and len(name) >= 5):
             return [(species, weight * 0.8) for species, weight in _names()[name,]]
     return None

@@ -103,7 +103,10 @@ def _by_length() -> dict:
 
 def cut(text) -> list[str]:
     """Lower-case words and numbers without accents: "Dead (D7)" -> dead, d, 7; "1st" stays whole."""
-    text = re.sub(r"(?<=[a-zà-ÿ])(?=[A-ZÀ-Ý][a-zà-ÿ])", " ", str(text))
+    text = str(text)
+    if text.isascii() and (text.islower() or text.istitle()) and text.replace(" ", "").isalpha():
+        return text.lower().split()  # plain words, as most texts are
+    text = re.sub(r"(?<=[a-zà-ÿ])(?=[A-ZÀ-Ý][a-zà-ÿ])", " ", text)
     text = bare(text).replace("%", " percent ").replace("#", " number ").replace("\u2116", " number ")
     text = re.sub(r"(?<=[a-z])\.(?=[a-z]\.)", "", text)
     text = re.sub(r"\bd['’](?=[a-z])", "", text)  # "24 d'oeufs" names no day
@@ -114,6 +117,8 @@ def cut(text) -> list[str]:
 @cache
 def bare(text: str) -> str:
     """A text without accents, small, with letters of the north written out."""
+    if text.isascii():
+        return plain(text)
     for old, new in (("æ", "ae"), ("Æ", "ae"), ("ø", "o"), ("Ø", "o"), ("ł", "l"), ("Ł", "l"), ("đ", "d")):
         text = text.replace(old, new)
     return plain(text)

@@ -24,9 +24,11 @@ def with_answers(block, language: str | None):
     yes, asked = {*cell_words("yes")}, []
     for place, cells in enumerate(block.columns):
         words = next((words for words in _ASKED if words[0] in roles[place]), None)
-        said = [plain(text_of(cell) or "") for cell in cells]
-        if words is not None and any(said) and {*said} <= {"", *_NO, *yes}:
-            asked.append((place, words, said))
+        if words is None:
+            continue
+        known = {cell: plain(text_of(cell) or "") for cell in set(cells)}
+        if any(known.values()) and {*known.values()} <= {"", *_NO, *yes}:
+            asked.append((place, words, [known[cell] for cell in cells]))
     out = [False] * len(block.rows)
     for place, words, said in asked:
         for row, text in enumerate(said):
