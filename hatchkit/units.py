@@ -16,7 +16,7 @@ def check_unit(unit: str) -> str:
     """`unit` as "C" or "F"; HatchkitError if it is neither."""
     plain = str(unit).strip().upper().removeprefix("°")
     if plain not in UNITS:
-        raise HatchkitError(f"Temperatures can be shown in C or F, not in {unit!r}.")
+        raise HatchkitError("no_such_unit", dict(unit=str(unit)))
     return plain
 
 

@@ -48,7 +48,6 @@ ALLOWED_ARROWS = {
 ALLOWED_CIRCLES = {
     frozenset({"advice.habits", "advice.tally"}),
     frozenset({"season", "season.joined"}),
-    frozenset({"relate.one_batch", "relate.one_batch_words"}),
 }
 ALLOWED_UPWARD = set()
 

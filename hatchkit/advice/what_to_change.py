@@ -156,7 +156,7 @@ def _probe(season, species, mine):
     truth = probe_truth(season)
     truth = truth[truth["incubator"].isin(mine["incubator"])].drop_duplicates("incubator")
     for row in truth.to_dict("records"):
-        if row["verdict"].startswith("eggs say"):
+        if row["verdict"].startswith("reads"):
             yield words.probe_off(row)
 
 
@@ -170,7 +170,7 @@ def _unchecked(season, species, mine):
     truth = probe_truth(season)
     truth = truth[truth["incubator"].isin(mine["incubator"]) & ~truth["checked"].astype(bool)]
     for row in truth.drop_duplicates("incubator").to_dict("records"):
-        if not row["verdict"].startswith("eggs say"):
+        if not row["verdict"].startswith("reads"):
             yield words.probe_unchecked(row)
 
 

@@ -13,7 +13,7 @@
 - can the probe be believed, how steady: `probes.py`; `probe_truth`, `steadiness`
 - do the eggs dry as they should: `water_loss.py`, `weighings.py`; `batch_water_loss`, `rh_needed`
 - when should they have hatched: `clock.py`, `development.py`; `hatch_clock`
-- tables behind pictures; sentences: `timeline.py`; `words.py`, `harm_words.py`, `thermometer_words.py`
+- tables behind pictures: `timeline.py`
 
 Decisions worth knowing:
 - **Own humid-air formulas** (Hyland-Wexler, six lines): 0.03 % from the steam tables. psychrolib is the reference

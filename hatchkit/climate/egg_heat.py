@@ -27,7 +27,7 @@ def air_kind(air: str) -> str:
     """The kind of air meant by `air`; HatchkitError lists the words that are known."""
     kind = AIR_KINDS.get(str(air).replace("_", " ").strip().lower())
     if kind is None:
-        raise HatchkitError(f"Air can be {', '.join(AIR_KINDS)}; {air!r} is not known.")
+        raise HatchkitError("no_such_air", dict(air=str(air), known=list(AIR_KINDS)))
     return kind
 
 

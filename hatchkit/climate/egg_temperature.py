@@ -246,5 +246,5 @@ def _hours(time):
         stamps = pd.DatetimeIndex(time)
         hours = ((stamps - stamps[0]) / pd.Timedelta(hours=1)).to_numpy() if len(stamps) else np.empty(0)
     if (np.diff(hours) < 0).any():
-        raise HatchkitError("Readings must be in the order of time before the egg's temperature is worked out.")
+        raise HatchkitError("readings_in_disorder", {})
     return hours

@@ -130,7 +130,7 @@ def _steady_rows(columns, runs, step_h, air):
             event[first : last + 1] = True
         columns["usual"][stretch.part] |= np.abs(stretch.beyond(columns)) < steady.EDGE_K
         calm = columns | {"hours": np.where(event, 0.0, columns["hours"])}
-        row = _describe(calm, stretch.first, stretch.last, stretch.side, "air", step_h)
+        row = _describe(calm, (stretch.first, stretch.last, stretch.side), "air", step_h)
         rows.append(row | steady.describe(columns, stretch, event[stretch.part], air))
         runs = [run for run in runs if not stretch.holds(run)] + inside
     return rows, runs

@@ -103,7 +103,7 @@ def hatch_clock(table) -> dict:
 def probe_truth(table, *, unit="C") -> dict:
     """Facts of `figures.probes.probe_truth`: probes, checked ones, and those of which something is said."""
     first = table.drop_duplicates(["incubator", "probe"])
-    told = first[first["verdict"].isin(["eggs say it reads high", "eggs say it reads low"])]
+    told = first[first["verdict"].isin(["reads high", "reads low"])]
     apart = table[table["verdict"] == "probes disagree"]
     row = told.loc[told["clock_bias_c"].astype(float).abs().idxmax()] if len(told) else None
     error = np.nan if row is None else float(row["clock_bias_c"])

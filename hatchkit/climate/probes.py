@@ -229,11 +229,11 @@ def _clock_bias(season) -> dict:
 
 
 def _verdict(row) -> str:
-    """agrees, differs from the other probe, the eggs say high or low, or not checked."""
+    """probes agree or disagree, reads high or low (by the hatch times), checked or not checked."""
     bias = row["clock_bias_c"]
     sure = np.isfinite(row["clock_low_c"]) and row["clock_low_c"] * row["clock_high_c"] > 0
     if sure and abs(bias) >= BIAS_TOLD_K:
-        return "eggs say it reads high" if bias > 0 else "eggs say it reads low"
+        return "reads high" if bias > 0 else "reads low"
     if row["compared"] and abs(row["differs_c"]) > PROBES_AGREE_K:
         return "probes disagree"
     if row["checked"]:

@@ -1,4 +1,4 @@
-"""What an excursion looks like, judged by its curve alone, with the evidence for the word.
+"""What an excursion looks like, judged by its curve alone, with what speaks for the word.
 
 The words are hints for a person who was there: a log cannot know who opened a lid. Limits below are
 judgement; the curves behind them: a lid opening lets warm, damp air out within minutes and the heater
@@ -48,7 +48,7 @@ WORDS = ("opening", "drift", "outage", "overheating", "sensor", "loading", "uncl
 
 
 def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
-    """A word from `WORDS` and one clause of evidence.
+    """A word from `WORDS` and what speaks for it.
 
     Parameters
     ----------
@@ -61,17 +61,19 @@ def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
     warm : bool
     step_h : float
         Usual step, hours.
+
+    Returns
+    -------
+    word : str
+    evidence : dict
+        `seen` (jumped, probes, loading, unlogged, fell_slowly, fell_fast, cooled, fell, rose) and its numbers:
+        ``*_k`` differences, ``*_c`` temperatures, ``*_h`` hours, ``*_pct`` changes of humidity.
     """
     curve = measure(columns, first, last, warm, step_h)
     if curve["jumped"]:
-        return "sensor", (
-            f"jumped {curve['jump_in_k']:.1f} K and back {curve['jump_out_k']:.1f} K between two readings, with no bend"
-        )
+        return "sensor", dict(seen="jumped", in_k=curve["jump_in_k"], out_k=curve["jump_out_k"])
     if curve["probes_part_k"] >= max(PROBES_PART_K, 0.9 * curve["depth_k"]):
-        return "sensor", (
-            f"the probes of the incubator differ by {curve['probes_part_k']:.1f} K more than before: "
-            "one of them is wrong"
-        )
+        return "sensor", dict(seen="probes", apart_k=curve["probes_part_k"])
     return _warm(curve) if warm else _cold(curve)
 
 
@@ -136,43 +138,50 @@ def _base(columns, first) -> float:
 def _cold(curve):
     hours, depth = curve["hours"], curve["depth_k"]
     if curve["age_h"] < LOADING_H and hours <= LOADING_LASTS_H:
-        return "loading", f"in the first hours after setting; {depth:.1f} K below what it should be"
+        return "loading", dict(seen="loading", depth_k=depth)
     if not curve["known_before"]:
         return "unclear", _unknown_before(curve, "coldest")
-    fall = f"fell {depth:.1f} K"
+    fall = dict(depth_k=depth, over_h=curve["to_extreme_h"])
     fast = curve["to_80_h"] <= max(FAST_H, 2 * curve["step_h"])
     coarse = curve["step_h"] > COARSE_H
     damp = _dampness(curve)
     creeping = depth <= CREEP_K and 0.8 * depth < CREEP_K_H * curve["to_80_h"]
     if not fast and (depth <= DRIFT_K or creeping):
-        return "drift", f"{fall} slowly, over {_time(curve['to_extreme_h'])}"
+        return "drift", dict(seen="fell_slowly", **fall)
     rushed = curve["rate_k_min"] >= OPENING_RATE * (1 if fast else 2) and not coarse
     # Humidity that rises speaks against an opening only where the fall itself does not settle it.
     if (fast and rushed) or damp != "rose" and (rushed or damp == "fell" or (fast and depth <= DRIFT_K)):
-        stayed = f" and stayed low for {_time(hours)} (left ajar?)" if hours > AJAR_H else ""
-        back = f", back in range after {_time(hours)}" if curve["back"] and not stayed else ""
-        lost = f"; humidity fell {-curve['rh_change_pct']:.0f} %RH, as when room air comes in"
-        dry = lost if damp == "fell" else ""
-        return "opening", f"{fall}, most of it within {_time(curve['to_80_h'])}{stayed}{back}{dry}"
-    if hours >= 0.5 and depth >= DRIFT_K and not (coarse and fast):
-        shut = f"; humidity rose {curve['rh_change_pct']:.0f} %RH, as in a closed box" if damp == "rose" else ""
-        fell = curve["base_c"] - curve["extreme_c"]
-        most = 60 * curve["rate_k_min"]
-        return "outage", (
-            f"fell {fell:.1f} K over {_time(curve['to_extreme_h'])}, at most {most:.0f} K per hour, down "
-            f"to {curve['extreme_c']:.1f} °C: as a box cools without heat{shut}"
+        return "opening", dict(
+            seen="fell_fast",
+            depth_k=depth,
+            most_h=curve["to_80_h"],
+            whole_h=hours,
+            then="ajar" if hours > AJAR_H else "back" if curve["back"] else "open",
+            dry_pct=-curve["rh_change_pct"] if damp == "fell" else None,
         )
-    why = "; the log's steps are too long to see the curve" if coarse else ""
-    return "unclear", f"{fall} within {_time(curve['to_extreme_h'])}{why}"
+    if hours >= 0.5 and depth >= DRIFT_K and not (coarse and fast):
+        return "outage", dict(
+            seen="cooled",
+            fell_k=curve["base_c"] - curve["extreme_c"],
+            over_h=curve["to_extreme_h"],
+            per_hour_k=60 * curve["rate_k_min"],
+            extreme_c=curve["extreme_c"],
+            damp_pct=curve["rh_change_pct"] if damp == "rose" else None,
+        )
+    return "unclear", dict(seen="fell", **fall, coarse=bool(coarse))
 
 
-def _unknown_before(curve, worst) -> str:
+def _unknown_before(curve, worst) -> dict:
     """Evidence without a change: what was before was not logged, so nobody knows whether the air fell or rose."""
-    was = f"{curve['extreme_c']:.1f} °C at its {worst}"
-    if curve["age_h"] >= LOADING_H:
-        return f"{was}, and what was just before is not logged"
-    longer = ", longer than eggs take to warm up" if worst == "coldest" else ""
-    return f"{was}, out of range from setting on for {_time(curve['hours'])}{longer}"
+    since = "unknown" if curve["age_h"] >= LOADING_H else "too_long" if worst == "coldest" else "setting"
+    return dict(
+        seen="unlogged",
+        extreme_c=curve["extreme_c"],
+        worst=worst,
+        since=since,
+        whole_h=curve["hours"],
+        stayed=False,
+    )
 
 
 def _dampness(curve) -> str:
@@ -189,18 +198,19 @@ def _median(values) -> float:
 
 
 def _warm(curve):
-    rise = f"rose {curve['depth_k']:.1f} K over {_time(curve['to_extreme_h'])} to {curve['extreme_c']:.1f} °C"
+    rise = dict(
+        seen="rose",
+        depth_k=curve["depth_k"],
+        over_h=curve["to_extreme_h"],
+        extreme_c=curve["extreme_c"],
+        whole_h=curve["hours"],
+        stayed=False,
+    )
     if not curve["known_before"]:
         rise = _unknown_before(curve, "warmest")
     slow = curve["to_80_h"] >= SLOW_H and curve["depth_k"] <= WARM_DRIFT_K
     if slow or (curve["level"] < 2 and curve["hours"] >= 2):
-        return "drift", f"{rise} and stayed warm for {_time(curve['hours'])}"
+        return "drift", rise | dict(stayed=True)
     if curve["level"] >= 2:
         return "overheating", rise
     return "unclear", rise
-
-
-def _time(hours: float) -> str:
-    if hours < 1.5:
-        return f"{60 * hours:.0f} min"
-    return f"{hours:.1f} h" if hours < 48 else f"{hours / 24:.1f} days"

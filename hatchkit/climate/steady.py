@@ -162,15 +162,18 @@ def describe(columns, stretch, inside, air) -> dict:
     }
 
 
-def _evidence(at, low, high, *, hatching, air) -> str:
-    still = air is not None and air_kind(air) == "still"
-    kind = "still air" if still else "air moved by a fan"
+def _evidence(at, low, high, *, hatching, air) -> dict:
+    """How far it ran from which range, as `shapes.looks_like` gives it (`seen` is "beside")."""
     off = low - at if at < low else at - high
-    far = f"steadily {off:.1f} K" if off >= 0.05 else "steadily just"
-    where = f"{'below' if at < low else 'above'} the range for {'hatching in ' if hatching else ''}{kind}"
-    top = " at the top of the eggs" if still else ""
-    assumed = "; season.toml does not say whether it has one" if air is None else ""
-    return (
-        f"ran at about {at:.1f} °C, {far} {where} "
-        f"({low:.1f} °C to {high:.1f} °C{top}; about {(low + high) / 2:.1f} °C is wanted{assumed})"
+    return dict(
+        seen="beside",
+        at_c=at,
+        off_k=off if off >= 0.05 else 0.0,
+        side="below" if at < low else "above",
+        hatching=bool(hatching),
+        air="still" if air is not None and air_kind(air) == "still" else "fan",
+        low_c=low,
+        high_c=high,
+        wanted_c=(low + high) / 2,
+        assumed=air is None,
     )

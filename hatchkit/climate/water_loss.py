@@ -122,7 +122,7 @@ def _batch_row(season, row) -> dict:
         "reason": "",
     }
     if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):
-        return out | {"verdict": "cannot tell", "reason": "the species or the time of setting is not known"}
+        return out | {"verdict": "cannot tell", "reason": "no_species"}
     figures = season.species_table.loc[row["species"]]
     out |= {
         "target_low": float(figures["loss_low_share"]),
@@ -149,16 +149,13 @@ def _batch_row(season, row) -> dict:
         "why_left_out": ", ".join(f"{count} {why}" for why, count in told.value_counts().items()),
     }
     if used.empty:
-        why = "which egg was weighed is not told" if single["namesakes"].all() else "no weighed egg was alive and whole"
+        why = "namesakes" if single["namesakes"].all() else "no_living"
         return out | {"verdict": "cannot tell", "reason": why}
     out |= _loss(used, out)
     out |= _humidity(out, track)
     usual = float(figures["egg_grams"])
     if out["set_g"] > HEAVY_TIMES * usual:
-        out["reason"] = (
-            f"{out['set_g']:.0f} g an egg is far above the usual {usual:.0f} g: "
-            "was the tray left on the scale? A tray left in understates the loss"
-        )
+        out["reason"] = "heavy"
     return out
 
 
@@ -191,19 +188,19 @@ def _loss(used, out) -> dict:
     verdict, reasons = "on target", []
     if eggs.sum() < 2:
         verdict = "cannot tell"
-        reasons.append("one egg only, and eggs of one flock differ more than the target is wide")
+        reasons.append("one_egg")
     elif high < out["target_low"]:
         verdict = "too little"
     elif low > out["target_high"]:
         verdict = "too much"
     elif not (out["target_low"] <= projected <= out["target_high"]):
         verdict = "cannot tell"
-        reasons.append("outside the target, but the interval reaches into it")
+        reasons.append("reaches_in")
     elif high - low > 2 * (out["target_high"] - out["target_low"]):
         verdict = "cannot tell"
-        reasons.append("inside the target, but the interval is over twice as wide as the target")
+        reasons.append("too_wide")
     if taken_off > 0:
-        reasons.append("eggs were taken off between weighings: the interval allows for it")
+        reasons.append("taken_off")
     return {
         "first_day": float(used["first_day"].min()),
         "last_day": day,
@@ -215,7 +212,7 @@ def _loss(used, out) -> dict:
         "projected_low": low,
         "projected_high": high,
         "verdict": verdict,
-        "reason": "; ".join(reasons),
+        "reason": ", ".join(reasons),
     }
 
 
@@ -250,12 +247,11 @@ def _indication(season, row, figures, track, transfer_day) -> dict:
     """Without weighings: what measured shells of its kind, or else the egg's size, would give in the logged air."""
     met = _met(track, 0.0, transfer_day)
     if met is None or not met["torr"] >= LEAST_TORR:
-        return {"verdict": "no weighings", "reason": "no weighings and no humidity in the log"}
+        return {"verdict": "no weighings", "reason": "no_humidity"}
     kind = kind_loss(row["species"], torr=met["torr"], days=transfer_day)
     middle, low, high = kind or prior_loss(
         egg_grams(season, row["batch"], figures), torr=met["torr"], days=transfer_day
     )
-    basis = "measured shells of its kind" if kind else "egg size"
     setting = machine_air.settings_of(season, machine_air.incubator_of(season, row))
     factor = 1.0
     if setting.get("eggs_brought_in") and setting.get("altitude_m"):
@@ -267,6 +263,5 @@ def _indication(season, row, figures, track, transfer_day) -> dict:
         "projected_share": middle * factor,
         "projected_low": low * factor,
         "projected_high": high * factor,
-        "reason": f"no weighings: an indication from {basis} and humidity, good to a factor of "
-        f"{high / middle:.2g} only",
+        "reason": "by_kind" if kind else "by_size",
     }

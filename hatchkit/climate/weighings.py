@@ -192,11 +192,11 @@ def left_out(lines: pd.DataFrame, fates: pd.DataFrame, *, batch, alive_until: fl
         gone = own.loc[own["fate"].isin(NOT_ALIVE) | dead, ["egg", "fate"]].drop_duplicates("egg")
         fate = dict(zip(gone["egg"].astype(str), gone["fate"], strict=True))
         for egg, name in lines["name"].items():
-            twin = " (this egg or its namesake on another tray)" if egg != name else ""
+            twin = " or its namesake" if egg != name else ""
             reason[egg] = fate[name] + twin if name in fate else ""
-    reason[lines["namesakes"].astype(bool)] = "of a name that several eggs have: which one was weighed?"
+    reason[lines["namesakes"].astype(bool)] = "namesakes"
     kept = lines.loc[reason == "", "slope_g_day"]
     if len(kept) >= 5:
         cracked = kept[kept > CRACKED_TIMES * kept.median()].index
-        reason[cracked] = "loses over twice the middle of the batch: cracked?"
+        reason[cracked] = "cracked"
     return reason

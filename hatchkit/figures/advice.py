@@ -167,7 +167,7 @@ def side_by_side(columns, *, height=3.0, width=style.WIDTH, titles=None, share_y
     return axs
 
 
-def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches of its species", language="en"):
+def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches", language="en"):
     """Share of embryos dead by age: one batch against all of its species, on one pair of axes.
 
     Parameters

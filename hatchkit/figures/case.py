@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from hatchkit import say
 from hatchkit.figures.style import INK, LINES, PAPER, SOFT, TEXT, WIDTH, axes, fill, subplots, temperature_label, write
 
 FILL = {
@@ -33,9 +34,7 @@ def case_picture(shown: dict, axs=None):
         bars.bar(place - 0.2, 100 * own / eggs, 0.38, **fill(FILL[name]))
         bars.bar(place + 0.2, 100 * other / others, 0.38, facecolor=PAPER, edgecolor=INK, linewidth=0.8)
         bars.annotate(str(own), (place - 0.2, 100 * own / eggs), ha="center", va="bottom", fontsize=TEXT)
-    axes(bars).set(
-        xticks=range(len(names)), xticklabels=names, ylabel="Lost (% of set)\nfilled: this batch,\nwhite: the others"
-    )
+    axes(bars).set(xticks=range(len(names)), xticklabels=names, ylabel=say.text("course_lost_axis"))
     bars.tick_params(axis="x", rotation=90)
     bars.margins(y=0.15)
     day, temp = np.array(shown["log"]["day"]), np.array(shown["log"]["temp_c"])
@@ -48,5 +47,5 @@ def case_picture(shown: dict, axs=None):
         right.tick_params(colors=SOFT, labelcolor=INK, labelsize=TEXT)
         right.spines["right"].set(color=SOFT, linewidth=0.7)
     else:
-        write(air, 0.5, 0.5, "no log of this machine", ha="center", transform=air.transAxes)
+        write(air, 0.5, 0.5, say.text("course_no_log"), ha="center", transform=air.transAxes)
     return axs

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from hatchkit import say
 from hatchkit.figures import style
 from hatchkit.figures.style import INK, LINES, PAPER, TEXT, WIDTH, axes, fill, temperature_label, write
 from hatchkit.units import c_to_f, f_to_c
@@ -69,11 +70,8 @@ def luck_alt(hatches, *, each) -> str:
     low, high = np.quantile(hatches, [0.025, 0.975])
     chicks, times = np.unique(hatches, return_counts=True)
     tallest = [str(count) for count in chicks[times >= 0.9 * times.max()]]
-    bars = f"bars at {', '.join(tallest[:-1])} and {tallest[-1]}" if tallest[1:] else f"bar at {tallest[0]}"
-    return (
-        f"Bars: how many of {len(hatches):,} hatches of {each} gave how many chicks; 95 of 100 lie between "
-        f"{low:.0f} and {high:.0f}, the tallest {bars}."
-    )
+    facts = dict(hatches=len(hatches), each=each, low=low, high=high, bars=len(tallest), tallest=tallest)
+    return say.text("course_luck", facts)
 
 
 def interval_lines(low, high, ax=None, *, truth):
@@ -90,7 +88,7 @@ def interval_lines(low, high, ax=None, *, truth):
             marker="|" if holds else "x",
         )
     ax.axvline(100 * truth, color="#0072B2", lw=1.2)
-    ax.set(xlabel="Hatch (%); the upright line is the true share", yticks=[], ylabel="One interval a hatch")
+    ax.set(xlabel=say.text("course_true_share_axis"), yticks=[], ylabel=say.text("course_intervals_axis"))
     return ax
 
 
@@ -110,7 +108,7 @@ def between_looks(table, ax=None, *, looks):
     for day in looks:
         ax.axvline(day, color="#0072B2", ls=":", lw=1.2)
     ax.set(
-        xlabel="Day of incubation; dotted: a look at the eggs",
+        xlabel=say.text("course_looks_axis"),
         xlim=(0, max(looks) + 0.5),
         xticks=range(0, max(looks) + 1, 7),
         yticks=range(len(table)),
@@ -186,7 +184,7 @@ def arrangements(differences, ax=None, *, seen, bars=16):
     smaller = points[~as_large].max(initial=100 * seen - width)
     begin = (smaller + points[as_large].min(initial=100 * seen)) / 2
     steps = np.arange(np.floor((points.min() - begin) / width), np.ceil((points.max() - begin) / width) + 1)
-    for key, part, name in (("hatched", ~as_large, "smaller"), ("warm", as_large, "at least as large")):
+    for key, part, name in (("hatched", ~as_large, "smaller"), ("warm", as_large, say.text("course_as_large"))):
         ax.hist(points[part], bins=begin + width * steps, label=name, **fill(key))
     ax.axvline(100 * seen, color=INK, ls="--", label="as it was")
     ax.set(xlabel="Difference (percentage points)", ylabel="Arrangements")
@@ -198,10 +196,7 @@ def arrangements(differences, ax=None, *, seen, bars=16):
 def arrangements_alt(differences, *, seen) -> str:
     """The picture of `arrangements` in a sentence."""
     points = 100 * np.asarray(differences)
-    return (
-        f"Bars: how often each difference comes out, from {points.min():.1f} to {points.max():.1f} points; the one "
-        f"that was seen, {100 * seen:.1f}, is dashed, and the bars from it to the right are marked."
-    )
+    return say.text("course_arrangements", dict(least=points.min(), most=points.max(), seen=100 * seen))
 
 
 def _as_large(differences, seen):

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from hatchkit import say
 from hatchkit.figures import egg_shell as es
 from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING, lying
@@ -107,7 +108,7 @@ def _dry(ax, title):
     low = y < 12
     ax.plot(np.where(low, x, np.nan), np.where(low, y, np.nan), color="#8A6A10", lw=1.6, ls=(0, (2, 1)), zorder=22)
     ax.annotate(
-        "skin tight and dry",
+        say.text("course_dry_skin"),
         (-17, -11),
         xytext=(-11, -32),
         fontsize=6,

@@ -4,11 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 
+from hatchkit import say
 from hatchkit.figures import egg_shell as es
 from hatchkit.figures.style import INK
-
-#: The one viewpoint of all these drawings.
-SEEN = "from its back, blunt end up:\nR is its right wing, L its left"
 
 #: Head (x, y) mm, direction of the beak in degrees (90: up to the air cell), wing over the head, feet's height.
 LYING = {
@@ -74,7 +72,17 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
             zorder=9,
         )
     if seen:
-        ax.text(0, -30.4, SEEN, ha="center", va="top", fontsize=6, style="italic", color=INK, zorder=30)
+        ax.text(
+            0,
+            -30.4,
+            say.text("course_seen_from"),
+            ha="center",
+            va="top",
+            fontsize=6,
+            style="italic",
+            color=INK,
+            zorder=30,
+        )
 
 
 def _tufts(ax, body, down):

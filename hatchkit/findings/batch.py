@@ -8,7 +8,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.advice import pictured
-from hatchkit.findings import batch_climate, batch_next
+from hatchkit.findings import batch_climate, batch_next, more_losses
 from hatchkit.findings.counts import eggs_of, losses, season_facts, whole_eggs
 from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, answers, told
 from hatchkit.findings.records import records
@@ -305,7 +305,7 @@ def _ages(work) -> tuple:
         other=species_word(work),
         facts=pictured.age_against_season(work.batch, mine.curve, others.curve),
     )
-    return (picture, Composed(mine.words()))
+    return (picture, *more_losses.ages(mine))
 
 
 def species_word(work) -> str:

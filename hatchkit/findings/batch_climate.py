@@ -5,7 +5,8 @@ from __future__ import annotations
 import pandas as pd
 
 from hatchkit.climate import pictured
-from hatchkit.findings.finding import Composed, Finding, Said, Table, told
+from hatchkit.findings import more_climate, more_losses
+from hatchkit.findings.finding import Finding, Said, Table, told
 from hatchkit.findings.season_climate import SPELL
 from hatchkit.problems import HatchkitError
 
@@ -15,7 +16,6 @@ def met(work) -> Finding:
     from hatchkit.climate.machine_air import incubator_of
     from hatchkit.climate.timeline import incubator_timeline
     from hatchkit.climate.track import batch_track
-    from hatchkit.climate.words import excursion_words
 
     alone = work.alone
     try:
@@ -33,10 +33,8 @@ def met(work) -> Finding:
         spells=[Said("reason_of_spell", row) for row in large.head(3).to_dict("records")],
     )
     line = incubator_timeline(alone, facts["machine"], found=found)
-    words = [
-        Composed(excursion_words(row, timezone=work.season.timezone, unit=work.unit))
-        for row in large.head(3).to_dict("records")
-    ]
+    zone = work.season.timezone
+    words = [piece for row in large.head(3).to_dict("records") for piece in more_climate.spell(row, zone)]
     picture = told(
         "climate.incubator_timeline", line, facts=pictured.incubator_timeline(line, unit=work.unit), unit=work.unit
     )
@@ -54,7 +52,6 @@ def met(work) -> Finding:
 def water(work) -> Finding | None:
     """Whether the eggs lost the right amount of water."""
     from hatchkit.climate.water_loss import batch_water_loss, loss_points
-    from hatchkit.climate.words import water_words
 
     table = batch_water_loss(work.alone)
     if table.empty or table["verdict"].iloc[0] == "no weighings" or pd.isna(table["projected_share"].iloc[0]):
@@ -73,26 +70,24 @@ def water(work) -> Finding | None:
         answer,
         row.to_dict(),
         "cannot_tell" if answer.endswith("tell") else "likely",
-        more=(picture, Composed(water_words(row))),
+        more=(picture, *more_climate.water(row)),
     )
 
 
 def clock(work) -> Finding | None:
     """Whether the hatch came early or late."""
     from hatchkit.climate.clock import hatch_clock
-    from hatchkit.climate.words import clock_words
 
     table = hatch_clock(work.alone)
     if table.empty or table["verdict"].iloc[0] not in ("on time", "early", "late"):
         return None
     row = table.iloc[0]
-    words = Composed(clock_words(row, timezone=work.season.timezone, unit=work.unit))
     return Finding(
         "clock",
         f"batch_clock_{row['verdict'].replace(' ', '_')}",
         dict(hours=abs(row["difference_h"])),
         "likely",
-        more=(words,),
+        more=(more_climate.clock(row, work.season.timezone),),
     )
 
 
@@ -100,23 +95,21 @@ def place(work) -> Finding | None:
     """Whether the dead lay together on the tray."""
     from hatchkit.losses import pictured as lost
     from hatchkit.losses.tray import clustering, tray_map
-    from hatchkit.losses.words import tray_words
 
     places = tray_map(work.season, work.batch)
     if places.empty:
         return None
     table = clustering(work.season, work.batch)
-    words = Composed(tray_words(table)) if len(table) else Said("place_few")
-    together = table.set_index("question").loc["together"] if len(table) else None
-    answer = (
-        "place_few"
-        if together is None or together["smallest"] > 0.05
-        else "batch_place_pattern"
-        if together["chance"] <= 0.05
-        else "batch_place_no_sign"
-    )
+    found = more_losses.place_answer(table) if len(table) else "few"
+    answer = "place_few" if found == "few" else f"batch_place_{found}"
     picture = told("losses.tray_map", places, facts=lost.tray_map(work.batch, places, table))
-    return Finding("place", answer, {}, "cannot_tell" if answer == "place_few" else "likely", more=(picture, words))
+    return Finding(
+        "place",
+        answer,
+        {},
+        "cannot_tell" if answer == "place_few" else "likely",
+        more=(picture, more_losses.place(table)),
+    )
 
 
 #: In the order in which they are read.

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, told
+from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, refused, told
 from hatchkit.problems import HatchkitError
 
 
@@ -18,7 +18,7 @@ def change(work) -> Finding | None:
     try:
         plan = next_set(work.season, work.season.batch(work.batch)["species"], batch=work.batch, unit=work.unit)
     except HatchkitError as refusal:
-        return Finding("change", "change_refused", dict(why=Composed(str(refusal))), "cannot_tell")
+        return Finding("change", "change_refused", dict(why=refused(refusal)), "cannot_tell")
     row = plan.eggs[np.isclose(plan.eggs["sure"], plan.basis["sure"])].iloc[0]
     facts = dict(row, changes=len(plan.changes), sure=plan.basis["sure"], own=plan.basis["batches"])
     answer = "change_too_many" if pd.isna(row["eggs"]) else "change_set"

@@ -43,6 +43,11 @@ class Composed:
     words: str
 
 
+def refused(refusal) -> Said | Composed:
+    """Why a room refused (a `HatchkitError`)."""
+    return Said(refusal.code, refusal.facts) if refusal.code else Composed(str(refusal))
+
+
 @dataclass(frozen=True)
 class Picture:
     """A figure by name with what it draws.

@@ -5,7 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.climate import pictured as met
-from hatchkit.findings.finding import Composed, Finding, Said, Table, told
+from hatchkit.findings import more_climate, more_relate
+from hatchkit.findings.finding import Finding, Said, Table, told
 from hatchkit.problems import HatchkitError
 from hatchkit.relate import pictured
 
@@ -54,7 +55,7 @@ def harm(work) -> Finding:
         picture=pictures[0] if pictures else None,
         plain=plain,
         table=table,
-        more=(*pictures[1:], Composed(relation.words())),
+        more=(*pictures[1:], *more_relate.relation(relation)),
     )
 
 
@@ -83,7 +84,6 @@ def _pictures(relation) -> list:
 def spells(work) -> Finding | None:
     """What the temperature did while eggs were in."""
     from hatchkit.climate import excursions
-    from hatchkit.climate.words import excursion_words
 
     season = work.season
     if not excursions.was_logged(season):
@@ -98,9 +98,7 @@ def spells(work) -> Finding | None:
         spells=[Said("spell", row) for row in large.head(4).to_dict("records")],
     )
     table = Table("spells", large.assign(hours=large["hours"].round(1)), SPELL, {"looks_like": "spell"})
-    one_by_one = [
-        Composed(excursion_words(row, timezone=season.timezone, unit=work.unit)) for row in large.to_dict("records")
-    ]
+    one_by_one = [piece for row in large.to_dict("records") for piece in more_climate.spell(row, season.timezone)]
     return Finding(
         "spells",
         "spells_found" if len(large) else "spells_none",
@@ -114,14 +112,13 @@ def spells(work) -> Finding | None:
 def probes(work) -> Finding | None:
     """Whether the thermometers can be believed."""
     from hatchkit.climate.probes import probe_truth, steadiness
-    from hatchkit.climate.thermometer_words import thermometers_words
 
     if work.season.readings.empty:
         return None
     steady, truth = steadiness(work.season), probe_truth(work.season)
     if truth.empty:
         return None
-    off = truth[truth["verdict"].str.startswith("eggs say")]
+    off = truth[truth["verdict"].str.startswith("reads")]
     facts = dict(
         number=len(truth),
         unchecked=int((~truth["checked"].astype(bool)).sum()),
@@ -148,23 +145,19 @@ def probes(work) -> Finding | None:
         facts,
         "guess" if len(off) else "cannot_tell" if facts["unchecked"] else "sure",
         table=table,
-        more=(
-            picture,
-            Composed(thermometers_words(steady, truth, unit=work.unit)),
-        ),
+        more=(picture, *more_climate.machines(steady, truth)),
     )
 
 
 def clock(work) -> Finding | None:
     """Whether the hatches came early or late."""
     from hatchkit.climate.clock import hatch_clock
-    from hatchkit.climate.words import clock_season_words
 
     table = hatch_clock(work.season)
     timed = table[table["verdict"].isin(["on time", "early", "late"])]
-    words = Composed(clock_season_words(table, timezone=work.season.timezone, unit=work.unit))
+    more = more_climate.clock_season(table, work.season.timezone)
     if timed.empty:
-        return Finding("clock", "clock_untimed", {}, "cannot_tell", more=(words,))
+        return Finding("clock", "clock_untimed", {}, "cannot_tell", more=tuple(more))
     names = {way: timed.loc[timed["verdict"] == way, "batch"].astype(str).tolist() for way in ("early", "late")}
     facts = dict(
         timed=len(timed),
@@ -175,22 +168,21 @@ def clock(work) -> Finding | None:
     )
     answer = "clock_off" if names["early"] or names["late"] else "clock_on_time"
     return Finding(
-        "clock", answer, facts, "likely", more=(told("water.hatch_clock", table, facts=met.hatch_clock(table)), words)
+        "clock", answer, facts, "likely", more=(told("water.hatch_clock", table, facts=met.hatch_clock(table)), *more)
     )
 
 
 def water(work) -> Finding | None:
     """Whether the eggs lost the right amount of water."""
     from hatchkit.climate.water_loss import batch_water_loss
-    from hatchkit.climate.words import water_season_words
 
     try:
         table = batch_water_loss(work.season)
     except HatchkitError:
         return None
-    words, weighed = Composed(water_season_words(table)), table[table["verdict"] != "no weighings"]
+    more, weighed = more_climate.water_season(table), table[table["verdict"] != "no weighings"]
     if weighed.empty:
-        return Finding("water", "water_not_weighed", dict(batches=len(table)), "cannot_tell", more=(words,))
+        return Finding("water", "water_not_weighed", dict(batches=len(table)), "cannot_tell", more=tuple(more))
     named = {
         way: weighed.loc[weighed["verdict"] == way, "batch"].astype(str).tolist() for way in ("too little", "too much")
     }
@@ -212,7 +204,7 @@ def water(work) -> Finding | None:
         ("batch", ("share_lost", "projected_low", "projected_high"), "share_target", "share_target_high"),
     )
     return Finding(
-        "water", "water_off" if off else "water_on_target", facts, "likely", table=rows, more=(picture, words)
+        "water", "water_off" if off else "water_on_target", facts, "likely", table=rows, more=(picture, *more)
     )
 
 

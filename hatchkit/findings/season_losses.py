@@ -6,8 +6,10 @@ import math
 
 import numpy as np
 
+from hatchkit.findings import more_losses
 from hatchkit.findings.counts import eggs_of, losses, whole_eggs
-from hatchkit.findings.finding import Composed, Finding, Said, Table, told
+from hatchkit.findings.finding import Finding, Said, Table, refused, told
+from hatchkit.findings.more_losses import odds
 from hatchkit.losses import pictured
 from hatchkit.problems import HatchkitError
 
@@ -21,7 +23,6 @@ SHARE_TRANSFERRED = ("share_of_transferred", "share_of_transferred_low", "share_
 def lost(work) -> Finding | None:
     """Where the eggs went."""
     from hatchkit.losses.breakdown import breakdown
-    from hatchkit.losses.counted_words import not_counted_words
 
     whole = work.whole
     if whole.empty or not work.totals["hatched"] >= 0:
@@ -43,8 +44,6 @@ def lost(work) -> Finding | None:
     found = Table(
         "looks", looks.assign(eggs=whole_eggs(looks["eggs"])), ("stage", "eggs", SHARE_SET), {"stage": "stage"}
     )
-    left = [Composed(line) for line in not_counted_words(whole.attrs.get("not_counted", {}), whole.attrs["batches"])]
-    left += [Composed(line) for line in whole.attrs.get("left_out", [])]
     shown = shown[shown["eggs"].notna()]
     picture = told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
     return Finding(
@@ -55,7 +54,7 @@ def lost(work) -> Finding | None:
         facts["lost"],
         picture=picture,
         table=stages,
-        more=(found, Said("lost_clear"), Said("lost_method", facts), *left),
+        more=(found, Said("lost_clear"), Said("lost_method", facts), *more_losses.not_counted(whole)),
     )
 
 
@@ -103,12 +102,11 @@ def _groups(work) -> list:
 def luck(work) -> Finding:
     """Whether any batch lost more at a stage than luck gives."""
     from hatchkit.losses.bad_luck import bad_luck
-    from hatchkit.losses.words import bad_luck_words
 
     try:
         table = bad_luck(work.season)
     except HatchkitError as refusal:
-        return Finding("luck", "luck_refused", dict(why=Composed(str(refusal))), "cannot_tell")
+        return Finding("luck", "luck_refused", dict(why=refused(refusal)), "cannot_tell")
     own = table[table["chance"].notna()]
     odd = own[own["unusual"]].sort_values("chance", kind="stable")
     facts = dict(
@@ -121,25 +119,18 @@ def luck(work) -> Finding:
     answer = "luck_few" if own.empty else "luck_unusual" if len(odd) else "luck_none"
     columns = ("batch", "stage", "eggs", "out_of", "low", "high", "one_in")
     rare = own.sort_values("chance", kind="stable").head(8)
-    rare = rare.assign(eggs=rare["eggs"].round(), one_in=[_odds(chance) for chance in rare["chance"]])
+    rare = rare.assign(eggs=rare["eggs"].round(), one_in=[odds(chance) for chance in rare["chance"]])
     rows = Table("rare", rare, columns, {"stage": "stage"}) if len(own) else None
     sure = "cannot_tell" if own.empty else "sure" if len(odd) else "likely"
-    return Finding("luck", answer, facts, sure, table=rows, more=(Composed(bad_luck_words(table)), Said("luck_method")))
+    return Finding("luck", answer, facts, sure, table=rows, more=(*more_losses.luck(table), Said("luck_method")))
 
 
 def _in_words(row) -> dict:
-    return dict(row, eggs=round(row["eggs"]), one_in=_odds(row["chance"]))
+    return dict(row, eggs=round(row["eggs"]), one_in=odds(row["chance"]))
 
 
 def _one_in(odd) -> int:
-    return _odds(odd["chance"].iloc[0]) if len(odd) else 0
-
-
-def _odds(chance) -> int:
-    """A chance as 1 in so many, to two figures."""
-    value = 1 / max(chance, 1e-4)
-    digits = 10 ** max(int(math.log10(value)) - 1, 0)
-    return int(round(value / digits) * digits)
+    return odds(odd["chance"].iloc[0]) if len(odd) else 0
 
 
 def clears(work) -> Finding | None:
@@ -221,14 +212,13 @@ def ages(work) -> Finding | None:
         facts,
         "sure" if facts["seen"] >= 0.9 * facts["dead"] else "likely",
         float(facts["dead"]),
-        more=(*pictures, Composed(result.words())),
+        more=(*pictures, *more_losses.ages(result)),
     )
 
 
 def place(work) -> Finding | None:
     """Whether the place on the tray mattered."""
     from hatchkit.losses.tray import clustering, tray_season
-    from hatchkit.losses.words import tray_words
 
     try:
         table = clustering(work.season)
@@ -250,15 +240,9 @@ def place(work) -> Finding | None:
         deaths=table["deaths"].iloc[0],
         trays=table["trays"].iloc[0],
         where=where,
-        one_in=_odds(together["chance"]),
+        one_in=odds(together["chance"]),
     )
-    answer = (
-        "place_few"
-        if together["smallest"] > 0.05
-        else "place_pattern"
-        if together["chance"] <= 0.05
-        else "place_no_sign"
-    )
+    answer = f"place_{more_losses.place_answer(table)}"
     places = tray_season(work.season)
     picture = told("losses.tray_season", places, facts=pictured.tray_season(places, table))
     return Finding(
@@ -266,31 +250,29 @@ def place(work) -> Finding | None:
         answer,
         facts,
         "cannot_tell" if answer == "place_few" else "likely",
-        more=(picture, Composed(tray_words(table))),
+        more=(picture, more_losses.place(table)),
     )
 
 
 def course(work) -> Finding | None:
     """Whether it got worse through the season."""
     from hatchkit.losses.season_chart import season_chart
-    from hatchkit.losses.words import season_chart_words
 
     try:
         table = season_chart(work.season, stage="late")
     except HatchkitError as refusal:
-        return Finding("course", "course_refused", dict(why=Composed(str(refusal))), "cannot_tell")
+        return Finding("course", "course_refused", dict(why=refused(refusal)), "cannot_tell")
     about, outside = table.attrs, table.loc[table["outside"], "batch"].astype(str).tolist()
     way = "rise" if about["slide"] > 0 else "fall"
     slide = "unknown" if math.isnan(about["slide_chance"]) else way if about["slide_chance"] <= 0.05 else "none"
     facts = dict(species=about["species"], batches=len(table), slide=slide, outside=outside, number=len(outside))
-    words = Composed(season_chart_words(table))
     return Finding(
         "course",
         f"course_{slide}",
         facts,
         "cannot_tell" if slide == "unknown" else "likely",
         picture=told("losses.season_chart", table, facts=pictured.season_chart(table)),
-        more=(words,),
+        more=tuple(more_losses.course(table)),
     )
 
 

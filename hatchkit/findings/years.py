@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 
+from hatchkit.findings import more_relate
 from hatchkit.findings.counts import season_facts
-from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, answers
+from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, answers
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
 from hatchkit.say import text
@@ -154,7 +155,8 @@ def differ(season):
         rows = same(season, by)
         rows = rows[rows["outcome"].isin(["fertility", "hatch_of_fertile"])]
         if len(rows):
-            shown = _shares(rows.assign(season=rows["season"].astype(str)))
+            names = [text("group_name", dict(by=by, name=one), season.language) for one in rows["group"]]
+            shown = _shares(rows.assign(season=rows["season"].astype(str), group=names))
             tables.append(
                 Table(
                     f"same_{by}",
@@ -301,7 +303,6 @@ def _groups_finding(found, language) -> Finding:
         clear_told=told(clear, 4),
         may_told=told(may, 4),
         eggs_more=more.iloc[0] if len(more) else np.nan,
-        lowest=low["group"],
         lowest_name=name(low["group"]),
         count=low["count"],
         total=low["total"],
@@ -347,4 +348,4 @@ def warmth(season):
     facts = dict(batches=len(season.batches), years=len(season.years))
     sure = {"clear sign": "likely", "some sign": "guess"}.get(found.verdict, "cannot_tell")
     code = {"clear sign": "years_warmth_clear", "some sign": "years_warmth_some"}.get(found.verdict, "years_warmth_no")
-    yield Finding("years_warmth", code, facts, sure, more=(Composed(found.words()),))
+    yield Finding("years_warmth", code, facts, sure, more=tuple(more_relate.relation(found)))

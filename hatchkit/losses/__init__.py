@@ -2,8 +2,8 @@
 
 Calls (all take a Season first): `hk.breakdown`, `hk.age_at_death`, `losses.bad_luck.bad_luck`,
 `losses.clears.clears`, `losses.tray.tray_map / clustering`, `losses.season_chart.season_chart`,
-`losses.norms.norms`, `losses.windows.candling_windows / left_out`; sentences in `losses/words.py`, `age_words.py`,
-`counted_words.py` (numbers spelt in `words/spelling.py`); figures in `figures/losses.py`: `egg_ledger`,
+`losses.norms.norms`, `losses.windows.candling_windows / left_out`; what is told beside the answers in
+`findings/more_losses.py`; figures in `figures/losses.py`: `egg_ledger`,
 `losses_by_group`, `death_age`, `tray_map`, `season_chart`.
 
 **Fates.** `schedule.py` puts the looks of a batch in order; `counts.py` and `egg_rows.py` turn records into groups

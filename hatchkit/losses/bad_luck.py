@@ -62,7 +62,7 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
     levels = norms(own=season.settings.get("norms"))
     if norm is not None:
         if norm not in set(levels["norm"]):
-            raise HatchkitError(f"There is no level {norm!r}; known are {', '.join(levels['norm'].unique())}.")
+            raise HatchkitError("no_level", dict(level=norm, known=levels["norm"].unique().tolist()))
         levels = levels[levels["norm"] == norm]
     rows, expected = [], []
     for kind, part in book.groupby(book["batch"].map(species), sort=False):

@@ -91,7 +91,7 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
         columns += [share, f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"]
     table = pd.DataFrame(rows, columns=[*columns, "uncounted", "batches"])
     out = left_out(season)
-    table.attrs["left_out"] = [f"{batch}: {why}" for batch, why in out.to_numpy()]
+    table.attrs["left_out"] = out.to_dict("records")
     table.attrs["not_counted"] = not_counted(book[book["batch"].isin(kept)])
     table.attrs["batches"] = len(kept)
     return table
@@ -111,14 +111,11 @@ def check_column(season, by) -> None:
     """Refuse, in the user's words, what the batches cannot be split by."""
     if by is None or (isinstance(by, str) and by in season.batches.columns):
         return
-    there = ", ".join(name for name in SPLIT_BY if name in season.batches.columns)
+    there = [name for name in SPLIT_BY if name in season.batches.columns]
     if isinstance(by, str):
-        raise HatchkitError(f"The batches have no column {by!r} to split by; there are, for example, {there}.")
+        raise HatchkitError("no_column", dict(column=by, there=there))
     first = next((name for name in by if isinstance(name, str)), "flock") if np.iterable(by) else "flock"
-    raise HatchkitError(
-        f"Batches are split by one column at a time: by={first!r}, not by={by!r}. For two at once, add a column to "
-        f"the batches that holds both. There are, for example, {there}."
-    )
+    raise HatchkitError("one_column", dict(column=first, given=str(by), there=there))
 
 
 def _row(part, told, stage, rated, method) -> dict:

@@ -56,10 +56,7 @@ def true_infertile(
     Source: Tenenbein 1970 J. Am. Stat. Assoc. 65:1350-1361 (double sampling).
     """
     if not 0 < opened <= clears <= eggs_set or not 0 <= early_dead <= opened:
-        raise HatchkitError(
-            "Opened clears must be between 1 and the clears, these at most the eggs set, and the "
-            "dead among them at most the opened."
-        )
+        raise HatchkitError("clears_out_of_order", {})
     clear, barren = clears / eggs_set, 1 - early_dead / opened
     variance = barren**2 * clear * (1 - clear) / eggs_set + clear**2 * barren * (1 - barren) / opened
     random = np.random.default_rng(seed)

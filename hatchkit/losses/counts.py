@@ -37,7 +37,7 @@ class Counts:
     removed: float
     spoilt: float
     finished: bool
-    notes: list[str] = field(default_factory=list)
+    notes: list[tuple] = field(default_factory=list)
 
 
 def read_counts(row: dict, looks: list[Look]) -> Counts:
@@ -45,17 +45,12 @@ def read_counts(row: dict, looks: list[Look]) -> Counts:
     hatched, culled = count(row.get("hatched")), count(row.get("culled"))
     notes = []
     if culled > hatched:
-        notes.append(
-            f"{culled:g} culled from {hatched:g} hatched; culled chicks belong to the hatched, "
-            f"so {culled:g} are taken as hatched and culled"
-        )
+        notes.append(("culled_beyond_hatched", dict(culled=culled, hatched=hatched)))
         hatched = culled
     at_looks = sum(count(look.removed) for look in looks)
     total = count(row.get("removed"))
     if total and at_looks > total:
-        notes.append(
-            f"{at_looks:g} eggs taken out at the looks but {total:g} in the column removed; {at_looks:g} is used"
-        )
+        notes.append(("taken_out_twice", dict(looks=at_looks, total=total)))
     finished = any(not math.isnan(number(row.get(name))) for name in AT_TAKE_OFF)
     return Counts(
         looks=looks,
@@ -110,7 +105,7 @@ def readings(counts: Counts) -> list[Reading]:
                 late,
                 max(0.0, counts.in_shell - infertile - opened),
                 infertile,
-                note="dead_in_shell is read as all unhatched eggs, the infertile ones among them",
+                note="unhatched",
             )
         )
     if counts.in_shell and early:
@@ -121,7 +116,7 @@ def readings(counts: Counts) -> list[Reading]:
                 late,
                 max(0.0, counts.in_shell - mid - late),
                 infertile,
-                note="dead_in_shell is read without the early dead",
+                note="without_early",
             )
         )
     if counts.in_shell and opened:
@@ -132,7 +127,7 @@ def readings(counts: Counts) -> list[Reading]:
                 late,
                 counts.in_shell,
                 infertile,
-                note="dead_in_shell is read as counted apart from the eggs opened",
+                note="apart",
             )
         )
     clears = sum(count(look.clear) for look in counts.looks)
@@ -146,7 +141,7 @@ def readings(counts: Counts) -> list[Reading]:
                 0.0,
                 infertile,
                 early,
-                note="the infertile and early dead among the opened eggs are read as clears that were opened",
+                note="clears",
             )
         )
     return ways

@@ -43,12 +43,6 @@ class AgeAtDeath:
     hazard: pd.DataFrame
     looks: pd.DataFrame
 
-    def words(self) -> str:
-        """What the estimate says, and what it cannot say, one line a group."""
-        from hatchkit.losses.age_words import age_words
-
-        return age_words(self)
-
 
 def age_at_death(season, by=None, *, draws: int = 500, seed: int = 1, level: float = 0.95) -> AgeAtDeath:
     """Non-parametric estimate of the ages at which embryos died, with a band from drawing batches again.
@@ -172,7 +166,7 @@ def fit_group(part: pd.DataFrame, marks: pd.Series, draws: int, random, level: f
                 deaths=died,
                 removed=float(part.loc[part["fate"] == "removed", "eggs"].sum()),
                 log_likelihood=float(total @ np.log(reached)),
-                band_from="batches drawn again" if len(pairs) > 1 else "eggs of the one batch drawn again",
+                band_from="batches" if len(pairs) > 1 else "eggs",
             )
         ],
         "table": dict(after_day=ages[finite, 0], by_day=ages[finite, 1], share=mass[0, finite]),

@@ -47,18 +47,10 @@ def egg_fate(egg: dict, looks: list[Look], species: str, incubation_days: float)
         name, by = end_look.name, end_look.day
         fate = _fate_at_look(how, outcome)
         if fate is None:
-            doubts.append(
-                _contradiction(egg, f"{how} at {name} but outcome {outcome}", f"the outcome {outcome} is used")
-            )
+            doubts.append(_contradiction(egg, "egg_outcome_differs", seen=how, look=name, outcome=outcome))
             fate, name, by = outcome, "hatch", end
     if alive > 0 and (fate == "infertile" or (fate == "clear" and name == "hatch")):
-        doubts.append(
-            _contradiction(
-                egg,
-                f"seen alive on day {alive:g} but outcome {fate}",
-                "taken as dead, since a living embryo was seen",
-            )
-        )
+        doubts.append(_contradiction(egg, "egg_seen_alive", day=alive, outcome=fate))
         fate = "dead"
     row, more = _row(egg, mark, fate, name, by, alive, stage_day, species, incubation_days)
     row["was_clear"] = end_look is not None and how == "clear" and name != "hatch"
@@ -93,21 +85,13 @@ def _row(egg, mark, fate, name, by, alive, stage_day, species, incubation_days):
     if low < by and high > after:
         return group(fate, 1.0, max(after, low), min(by, high), name, mark), []
     if low >= by:
-        said = f"looked like day {stage_day:g} but was found dead by day {by:g}"
-        done = f"the look of the embryo is set aside: died between day {after:g} and day {by:g}"
+        doubt = _contradiction(egg, "egg_older_than_found", stage=stage_day, after=after, by=by)
     else:
-        said = f"looked like day {stage_day:g} but was marked alive on day {after:g}"
-        done = f"one of the two is wrong: the interval covers both, day {low:g} to day {by:g}"
+        doubt = _contradiction(egg, "egg_younger_than_alive", stage=stage_day, alive=after, after=low, by=by)
         after = low
-    return group(fate, 1.0, after, by, name, mark), [_contradiction(egg, said, done)]
+    return group(fate, 1.0, after, by, name, mark), [doubt]
 
 
-def _contradiction(egg: dict, said: str, done: str) -> dict:
-    return problem(
-        "doubtful",
-        **where(egg),
-        found=f"batch {egg['batch']}, egg {egg.get('egg')}: {said}",
-        done=done,
-        fix="Check this egg's row.",
-        column="outcome",
-    )
+def _contradiction(egg: dict, code: str, **facts) -> dict:
+    facts = dict(batch=str(egg["batch"]), egg=str(egg.get("egg")), **facts)
+    return problem("doubtful", code=code, facts=facts, **where(egg), column="outcome")

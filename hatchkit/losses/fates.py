@@ -73,10 +73,9 @@ def batch_fates(row: dict, eggs: list[dict], looks: list[dict], species_table) -
         return [], [
             problem(
                 "lost",
+                code="eggs_set_missing",
+                facts=dict(batch=str(row["batch"])),
                 **where(row),
-                found=f"batch {row['batch']}: the number of eggs set is missing",
-                done="the batch is left out of rates",
-                fix="Enter eggs_set.",
                 column="eggs_set",
             )
         ]
@@ -85,7 +84,7 @@ def batch_fates(row: dict, eggs: list[dict], looks: list[dict], species_table) -
     looks, doubts = schedule(row, looks, figures)
     stages = limits_for(species, length)
     counts = read_counts(row, looks)
-    doubts += [_doubt(row, note, "see what was found") for note in counts.notes]
+    doubts += [_doubt(row, code, **facts) for code, facts in counts.notes]
     known = []
     for egg in eggs:
         fate, more = egg_fate(egg, looks, species, length)
@@ -93,7 +92,7 @@ def batch_fates(row: dict, eggs: list[dict], looks: list[dict], species_table) -
         if fate is not None:
             known.append(fate)
     if len(known) > eggs_set:
-        return _lost(row, eggs_set, f"{len(known)} egg rows with a fate but {eggs_set:g} eggs set", doubts)
+        return _lost(row, eggs_set, doubts, "rows_beyond_set", told=len(known))
     seen = tally(known, looks, stages)
     if known:
         doubts += _disagreements(row, counts, seen, whole=len(known) == eggs_set)
@@ -110,59 +109,23 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
     if left < 0:
         if not known and -left <= max(MOST_TOO_MANY, MOST_TOO_MANY_SHARE * rest):
             rows = _trimmed(groups(counts, way, 0.0, stages, length), -left)
-            doubts.append(
-                problem(
-                    "doubtful",
-                    code="too_many_eggs",
-                    facts=dict(batch=str(row["batch"]), told=int(rest - left), set=int(rest), excess=int(-left)),
-                    **where(row),
-                )
-            )
+            doubts.append(_doubt(row, "too_many_eggs", told=int(rest - left), set=int(rest), excess=int(-left)))
             return rows, doubts
         if not known:
-            return _lost(
-                row, rest, f"{rest - left:g} eggs in the records ({_spell(counts)}) but {rest:g} eggs set", doubts
-            )
-        doubts.append(
-            _doubt(
-                row,
-                f"the counts hold {rest - left:g} eggs beside the {len(known)} egg rows, but {rest:g} are left",
-                f"the egg rows are used, the other {f'{rest:g} eggs are' if rest != 1 else 'egg is'} unaccounted for",
-            )
-        )
+            return _lost(row, rest, doubts, "counts_beyond_set", told=rest - left, **_told(counts))
+        doubts.append(_doubt(row, "counts_beyond_rows", told=rest - left, rows=len(known), left=rest))
         return [*map(_clean, known), group("unaccounted", rest, 0.0, math.nan, "")], doubts
     if way.note:
-        doubts.append(
-            problem(
-                "note",
-                **where(row),
-                found=f"batch {row['batch']}: the eggs opened and the dead in shell can be read in more than one way",
-                done=f"{way.note}, which closes to the eggs set",
-                fix="If that is wrong, correct the counts.",
-            )
-        )
+        facts = dict(batch=str(row["batch"]), way=way.note)
+        doubts.append(problem("note", code="opened_two_ways", facts=facts, **where(row)))
     rows = groups(counts, way, left, stages, length)
     lost = sum(fate["eggs"] for fate in rows if fate["fate"] == "unaccounted")
     if lost and counts.finished:
-        doubts.append(
-            _doubt(
-                row,
-                f"the records explain {count(row['eggs_set']) - lost:g} of {count(row['eggs_set']):g} eggs set",
-                f"{lost:g} {'egg is' if lost == 1 else 'eggs are'} unaccounted for",
-                "Look for the missing eggs: clears, broken eggs, unhatched eggs.",
-            )
-        )
+        eggs_set = count(row["eggs_set"])
+        doubts.append(_doubt(row, "eggs_unexplained", told=eggs_set - lost, set=eggs_set, lost=lost))
     elif lost:
-        doubts.append(
-            problem(
-                "note",
-                **where(row),
-                found=f"batch {row['batch']}: no hatch counted yet for {lost:g} {'egg' if lost == 1 else 'eggs'}",
-                done="the batch is left out of rates until it is finished",
-                fix="Enter hatched when the hatch is over.",
-                column="hatched",
-            )
-        )
+        facts = dict(batch=str(row["batch"]), eggs=lost)
+        doubts.append(problem("note", code="hatch_not_counted", facts=facts, **where(row), column="hatched"))
     return [*map(_clean, known), *rows], doubts
 
 
@@ -175,38 +138,33 @@ def _trimmed(rows: list[dict], excess: float) -> list[dict]:
     return [row for row in rows if row["eggs"] > 0]
 
 
-def _lost(row, eggs_set, found, doubts):
-    lost = problem(
-        "lost",
-        **where(row),
-        found=f"batch {row['batch']}: {found}",
-        done="the batch is left out of rates until one of the two is fixed",
-        fix="Count again which number is wrong: the eggs set or what became of them.",
-        column="eggs_set",
-    )
+def _lost(row, eggs_set, doubts, code, **facts):
+    facts = dict(batch=str(row["batch"]), set=eggs_set, **facts)
+    lost = problem("lost", code=code, facts=facts, **where(row), column="eggs_set")
     return [group("unaccounted", eggs_set, 0.0, math.nan, "")], [*doubts, lost]
 
 
-def _doubt(row, found, done, fix="Check the row."):
-    return problem("doubtful", **where(row), found=f"batch {row['batch']}: {found}", done=done, fix=fix)
+def _doubt(row, code, **facts):
+    return problem("doubtful", code=code, facts=dict(batch=str(row["batch"]), **facts), **where(row))
 
 
 def _clean(fate: dict) -> dict:
     return {name: fate[name] for name in COLUMNS if name != "batch"}
 
 
-def _spell(counts: Counts) -> str:
-    """The counts in words, for a message."""
+def _told(counts: Counts) -> dict:
+    """What the counts hold, for a message: kinds (fields) and eggs, in one order."""
     parts = {
         "clear": sum(count(look.clear) for look in counts.looks),
-        "dead at candling": sum(count(look.dead) for look in counts.looks if look.name != "hatch"),
+        "dead": sum(count(look.dead) for look in counts.looks if look.name != "hatch"),
         "hatched": counts.hatched,
-        "pipped dead": counts.pipped,
-        "dead in shell or opened": max(counts.in_shell, counts.early + counts.mid + counts.late),
-        "infertile": counts.infertile,
+        "pipped_dead": counts.pipped,
+        "dead_in_shell": max(counts.in_shell, counts.early + counts.mid + counts.late),
+        "broken_infertile": counts.infertile,
         "removed": counts.removed + sum(count(look.removed) for look in counts.looks if look.name != "hatch"),
     }
-    return ", ".join(f"{eggs:g} {name}" for name, eggs in parts.items() if eggs)
+    held = {kind: eggs for kind, eggs in parts.items() if eggs}
+    return dict(kinds=list(held), eggs=list(held.values()))
 
 
 def _disagreements(row, counts: Counts, seen: dict, *, whole: bool) -> list[dict]:
@@ -215,7 +173,7 @@ def _disagreements(row, counts: Counts, seen: dict, *, whole: bool) -> list[dict
     With a row for every egg the two must be equal; with rows for some, the rows cannot exceed the count.
     """
     pairs = {
-        f"{kind} at {look.name}": (number(getattr(look, kind)), seen[look.name, kind])
+        f"{kind}@{look.name.replace('candle', 'look')}": (number(getattr(look, kind)), seen[look.name, kind])
         for look in counts.looks
         if look.name != "hatch"
         for kind in ("clear", "dead", "removed")
@@ -223,21 +181,14 @@ def _disagreements(row, counts: Counts, seen: dict, *, whole: bool) -> list[dict
     kept = {name: number(row.get(name)) for name in ("hatched", "culled", "pipped_dead")}
     pairs.update({name: (value, seen[name]) for name, value in kept.items()})
     wrong = [
-        f"{name} {told:g} by count, {rows:g} by egg rows"
-        for name, (told, rows) in pairs.items()
+        (kind, told, rows)
+        for kind, (told, rows) in pairs.items()
         if not math.isnan(told) and (rows != told if whole else rows > told)
     ]
     if not wrong:
         return []
-    return [
-        problem(
-            "doubtful",
-            **where(row),
-            found=f"batch {row['batch']}: " + "; ".join(wrong),
-            done="the egg rows are used",
-            fix="Fix the count or the egg rows.",
-        )
-    ]
+    kinds, told, rows = map(list, zip(*wrong, strict=True))
+    return [_doubt(row, "rows_against_counts", kinds=kinds, counts=told, rows=rows)]
 
 
 def _less(counts: Counts, seen: dict) -> Counts:

@@ -66,12 +66,12 @@ def _checked(after_day, by_day, eggs):
     by = np.where(np.isnan(by), np.inf, by)
     weight = np.ones(len(after)) if eggs is None else np.asarray(eggs, dtype=float)
     if not len(after) == len(by) == len(weight):
-        raise HatchkitError("after_day, by_day and eggs must have the same length.")
+        raise HatchkitError("ages_uneven", {})
     keep = weight > 0
     if not keep.any():
-        raise HatchkitError("Ages at death need at least one egg.")
+        raise HatchkitError("ages_without_egg", {})
     if np.any(np.isnan(after[keep])) or np.any(by[keep] <= after[keep]):
-        raise HatchkitError("Each interval must end after it begins: by_day above after_day.")
+        raise HatchkitError("ages_backward", {})
     return after[keep], by[keep], weight[keep]
 
 

@@ -43,7 +43,7 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
         the chicks are given, as the sheet has them. Eggs.
     """
     if stages not in ("development", "candling"):
-        raise HatchkitError(f"stages must be development or candling, not {stages!r}.")
+        raise HatchkitError("no_such_split", dict(given=str(stages)))
     records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
     figures = {batch: species_figures(row, season.species_table) for batch, row in records.items()}
     fates = {batch: rows for batch, rows in by_batch(season.fates).items() if batch in records}

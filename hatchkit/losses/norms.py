@@ -36,11 +36,9 @@ def _own(rows) -> pd.DataFrame:
     for row in rows:
         share = row.get("share")
         if not {"species", "stage", "share"} <= set(row) or not isinstance(share, int | float) or not 0 <= share <= 1:
-            raise HatchkitError(f"An own level needs species, stage and a share between 0 and 1, not {row}.")
+            raise HatchkitError("own_level_lacks", dict(given=str(row)))
         if row.get("denominator", "set") not in DENOMINATORS:
-            raise HatchkitError(
-                f"The denominator of an own level is set, fertile or transferred, not {row['denominator']}."
-            )
+            raise HatchkitError("own_level_of", dict(given=str(row["denominator"])))
         checked.append(
             {
                 "norm": "own",

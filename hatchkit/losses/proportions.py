@@ -54,10 +54,10 @@ def interval(count, total, method: str = "wilson", *, level: float = 0.95):
     Newcombe 1998 Stat. Med. 17:857-872 for the comparison.
     """
     if method not in METHODS:
-        raise HatchkitError(f"There is no interval method {method!r}; known are {', '.join(METHODS)}.")
+        raise HatchkitError("no_interval_method", dict(method=str(method), known=list(METHODS)))
     k, n = np.broadcast_arrays(np.asarray(count, dtype=float), np.asarray(total, dtype=float))
     if np.any((k < 0) | (k > n + 1e-9)):
-        raise HatchkitError("A count must lie between 0 and the total that it is taken from.")
+        raise HatchkitError("count_beyond_total", {})
     n = np.where(n > 0, n, np.nan)
     low, high = _wilson(k, n, normal_quantile(level)) if method == "wilson" else _beta(k, n, method, level)
     return (float(low), float(high)) if low.ndim == 0 else (low, high)
@@ -180,7 +180,7 @@ def beta_binomial(counts, totals, *, level: float = 0.95) -> BetaBinomial:
     keep = n > 0
     k, n = k[keep], n[keep]
     if not len(n):
-        raise HatchkitError("A share needs at least one batch with eggs.")
+        raise HatchkitError("share_without_eggs", {})
     constant = float(np.sum(_log_choose(n, k)))
 
     def best_rho(share):

@@ -96,30 +96,15 @@ def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], l
             if look["name"] == "hatch" or _nothing_kept(look):
                 continue
             day = _usual_day(look["name"], figures)
-            notes.append(
-                problem(
-                    "note",
-                    **where(row),
-                    found=f"batch {row['batch']}: {look['name']} has counts but no date",
-                    done=f"day {day:g} taken, the usual one",
-                    fix="Enter the date of this look.",
-                )
-            )
+            facts = dict(batch=str(row["batch"]), look=look["name"], day=day)
+            notes.append(problem("note", code="look_day_taken", facts=facts, **where(row)))
         found.append(
             Look(look["name"], day, number(look.get("clear")), number(look.get("dead")), number(look.get("removed")))
         )
     early = [look for look in found if look.day <= 0]
     if early:
-        names = ", ".join("the taking off" if look.name == "hatch" else look.name for look in early)
-        notes.append(
-            problem(
-                "doubtful",
-                **where(row),
-                found=f"batch {row['batch']}: {names} dated before or at the setting",
-                done="the counts are kept, the usual day is taken",
-                fix="Check set_at and the date of the look.",
-            )
-        )
+        facts = dict(batch=str(row["batch"]), looks=[look.name for look in early])
+        notes.append(problem("doubtful", code="look_before_setting", facts=facts, **where(row)))
         # A take-off that cannot be is as good as none: the usual incubation length stands in below.
         found = [
             look
@@ -136,16 +121,8 @@ def schedule(row: dict, looks: list[dict], figures: dict) -> tuple[list[Look], l
     else:
         end = Look("hatch", max(figures["incubation_days"], last + 0.5))
         if taken_off:
-            notes.append(
-                problem(
-                    "doubtful",
-                    **where(row),
-                    found=f"batch {row['batch']}: taken off on day "
-                    f"{taken_off[0].day:.1f}, before the last look on day {last:.1f}",
-                    done=f"day {end.day:g} taken for the end of the hatch",
-                    fix="Check the dates.",
-                )
-            )
+            facts = dict(batch=str(row["batch"]), off=taken_off[0].day, last=last, day=end.day)
+            notes.append(problem("doubtful", code="off_before_look", facts=facts, **where(row)))
     return [*middle, end], notes
 
 

@@ -12,7 +12,6 @@ from hatchkit.losses.ledger import ledger, usable
 from hatchkit.losses.predictive import chances
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.problems import HatchkitError
-from hatchkit.words.stage_names import in_words
 
 #: Tails beyond the limits: 3 standard deviations of a normal distribution on either side.
 TAIL = 0.00135
@@ -68,25 +67,25 @@ def season_chart(
     )
     records = records[records["batch"].isin(usable(season))]
     if records.empty:
-        raise HatchkitError("No finished batch to chart yet.")
+        raise HatchkitError("no_hatch_to_chart", {})
     book = ledger(season, limits=limits)
     book = book.assign(stage=book["stage"].replace({"infertile": "clear"}))
     if stage not in set(book["stage"]):
-        raise HatchkitError(f"There is no stage {stage!r}; there are {', '.join(book['stage'].unique())}.")
+        raise HatchkitError("no_such_stage", dict(stage=stage, known=book["stage"].unique().tolist()))
     of = "set" if stage in OF_SET else "fertile"
     book = book[comparable(book) & (book["stage"] == stage)].groupby("batch")
     book = book.agg(eggs=("eggs", "sum"), out_of=(of, "first"))
     told = records["batch"].isin(book.index)
     kinds = records["species"].value_counts()
     if not told.any():
-        raise HatchkitError(f"No finished batch has a full count of {in_words(stage)}: nothing to chart.")
+        raise HatchkitError("stage_not_counted", dict(stage=stage))
     species = species or records.loc[told, "species"].mode().iloc[0]
     left = records.loc[~told & (records["species"] == species), "batch"].tolist()
     records = records[told & (records["species"] == species)].sort_values("set_at", kind="stable")
     table = records[["batch", "set_at"]].join(book, on="batch")
     table = table[table["out_of"] > 0].reset_index(drop=True)
     if table.empty:
-        raise HatchkitError(f"No finished batch of {species} has eggs to chart.")
+        raise HatchkitError("no_eggs_to_chart", dict(species=species))
     spread = usual_spread(table["eggs"], table["out_of"])
     low, high, centre = _quantile_limits(table["eggs"].to_numpy(), table["out_of"].to_numpy(), spread)
     table = table.assign(share=table["eggs"] / table["out_of"], centre=centre, low=low, high=high)

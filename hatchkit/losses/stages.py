@@ -44,7 +44,7 @@ def limits_for(species: str, incubation_days: float, limits=None) -> list[tuple[
         return _own_limits(limits)
     name = limits or ("weeks" if species == "chicken" else "thirds")
     if name not in _limit_rows():
-        raise HatchkitError(f"There is no set of stage limits {name!r}; known are {', '.join(_limit_rows())}.")
+        raise HatchkitError("no_limits", dict(name=str(name), known=list(_limit_rows())))
     stages = []
     for row in _limit_rows()[name]:
         scale = incubation_days if row["unit"] == "share of incubation" else 1.0
@@ -57,10 +57,7 @@ def _own_limits(limits: dict) -> list[tuple[str, float, float]]:
     stages = [(str(stage), float(after), float(to)) for stage, (after, to) in limits.items()]
     joins = all(a[2] == b[1] for a, b in zip(stages, stages[1:], strict=False))
     if not stages or stages[0][1] != 0 or not joins or any(to <= after for _, after, to in stages):
-        raise HatchkitError(
-            "Own stage limits must start at day 0 and follow one another without holes, "
-            "for example {'early': (0, 7), 'mid': (7, 14), 'late': (14, 21)}."
-        )
+        raise HatchkitError("limits_with_holes", {})
     last = stages[-1]
     return [*stages[:-1], (last[0], last[1], math.inf)]
 

@@ -15,23 +15,25 @@ COLUMNS = contract.columns("windows")
 
 
 def left_out(season) -> pd.DataFrame:
-    """Batches that cannot enter rates, and why in words: columns batch, why.
+    """Batches that cannot enter rates, and why: columns batch, why, told, set.
 
-    Either nothing is known of how the batch ended (not finished yet), or its records cannot be read.
+    why: "rows" or "counts" (these tell of more eggs, `told`, than the `set` ones), "nothing" (no record of how it
+    ended), "chicks" or "hatch" (not counted), "set" (the number of eggs set is missing).
     """
     records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
     rows = []
     for batch, part in by_batch(season.fates).items():
         lost = [fate["fate"] == "unaccounted" for fate in part]
         if all(lost):
-            why = too_many(season, batch)
-            if why or not _chicks_counted(records.get(batch, {}), part):
-                rows.append((batch, why or "nothing is on record of what became of its eggs"))
+            more = too_many(season, batch)
+            if more or not _chicks_counted(records.get(batch, {}), part):
+                rows.append((batch, *(more or ("nothing", math.nan, math.nan))))
         elif any(lost) and not _chicks_counted(records.get(batch, {}), part):
             at_end = any(fate["found_at"] == "hatch" for fate in part)
-            rows.append((batch, "its chicks are not counted" if at_end else "its hatch is not counted"))
-    rows += [(batch, "eggs set is missing") for batch in records if batch not in set(season.fates["batch"])]
-    return pd.DataFrame(rows, columns=["batch", "why"], dtype="object")
+            rows.append((batch, "chicks" if at_end else "hatch", math.nan, math.nan))
+    there = set(season.fates["batch"])
+    rows += [(batch, "set", math.nan, math.nan) for batch in records if batch not in there]
+    return pd.DataFrame(rows, columns=["batch", "why", "told", "set"], dtype="object")
 
 
 def _chicks_counted(record, fates) -> bool:
@@ -40,17 +42,17 @@ def _chicks_counted(record, fates) -> bool:
     return by_row or not math.isnan(number(record.get("hatched"))) or any(fate["fate"] == "culled" for fate in fates)
 
 
-def too_many(season, batch: str) -> str:
-    """How the records of one batch exceed its eggs set, in words; blank where they do not."""
+def too_many(season, batch: str) -> tuple:
+    """How the records of one batch exceed its eggs set (what tells of how many, and the set ones); else empty."""
     own, looks, eggs = (
         by_batch(table[table["batch"].astype(str) == batch]).get(batch, []) if len(table) else []
         for table in (season.batches, season.looks, season.eggs)
     )
     if not own:
-        return ""
+        return ()
     problems = batch_fates(own[0], eggs, looks, season.species_table)[1]
-    told = [row["found"].removeprefix(f"batch {batch}: ") for row in problems if row["severity"] == "lost"]
-    return "".join(told)
+    lost = [row for row in problems if row["severity"] == "lost" and "told" in row["facts"]]
+    return next(((row["code"].partition("_")[0], row["facts"]["told"], row["facts"]["set"]) for row in lost), ())
 
 
 def candling_windows(season) -> pd.DataFrame:

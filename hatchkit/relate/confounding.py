@@ -10,12 +10,13 @@ import pandas as pd
 from hatchkit.relate.permutation import arrangements_count
 from hatchkit.relate.verdict import rules
 
-COLUMNS = ["factor", "batches", "explained", "levels", "levels_exposed", "levels_mixed", "apart", "says"]
-GROUPS = {"incubator": "incubator", "species": "species", "flock": "flock", "season": "season", "keeper": "keeper"}
+COLUMNS = ["factor", "batches", "explained", "levels", "levels_exposed", "levels_mixed", "apart", "how", "hit"]
+GROUPS = ("incubator", "species", "flock", "season", "keeper")
 #: Squared correlation with the exposure below which an amount hardly goes with it, and from which it does so
 #: not only in part: r of 0.32 and 0.71 (the kit's own limits).
 HARDLY, MUCH = 0.1, 0.5
-AMOUNTS = {"stored_days": "days of storage", "flock_age_weeks": "age of the flock", "start": "time of the season"}
+#: `start` is the time of the season.
+AMOUNTS = ("stored_days", "flock_age_weeks", "start")
 
 
 def confounding(design) -> pd.DataFrame:
@@ -26,11 +27,13 @@ def confounding(design) -> pd.DataFrame:
     DataFrame
         factor, batches, explained (share of the variance of the batches' dose that the factor
         explains), levels, levels_exposed (with an exposed batch), levels_mixed (with both kinds), apart
-        (False: the data cannot separate the two), says (a sentence).
+        (False: the data cannot separate the two), how (one_sided, nearly, within: a group's; exact, hardly, in_part,
+        together: an amount's), hit (the group's levels with an exposed batch, or "more" or "fewer": on which side the
+        exposed batches lie).
     """
     batches = batch_table(design)
-    rows = [_group_row(batches, design, column, word) for column, word in GROUPS.items() if column in batches]
-    rows += [_amount_row(batches, column, word) for column, word in AMOUNTS.items() if column in batches]
+    rows = [_group_row(batches, design, column) for column in GROUPS if column in batches]
+    rows += [_amount_row(batches, column) for column in AMOUNTS if column in batches]
     return pd.DataFrame([row for row in rows if row], columns=COLUMNS)
 
 
@@ -45,7 +48,7 @@ def batch_table(design) -> pd.DataFrame:
     )
 
 
-def _group_row(batches, design, column, word):
+def _group_row(batches, design, column):
     known = batches[batches[column].notna() & (batches[column].astype(str) != "")]
     levels = known.groupby(known[column].astype(str))["exposed"].agg(["any", "all", "size"])
     if len(levels) < 2 or not known["exposed"].any() or known["exposed"].all():
@@ -59,22 +62,9 @@ def _group_row(batches, design, column, word):
         shared
         and (mixed == 0 or explained >= rules()["explained_share"] or (alone and not _can_show_inside(design, column)))
     )
-    hit = ", ".join(levels.index[levels["any"]])
-    if mixed == 0 and shared:
-        says = (
-            f"All exposed batches share {word} {hit}, and no other batch does: this compares {word}s, "
-            f"and cannot say what the temperature did."
-        )
-    elif not apart:
-        says = (
-            f"Nearly all batches of {word} {hit} were exposed and the others were not: too few can be "
-            f"compared within one {word}."
-        )
-    else:
-        says = f"Exposed and unexposed batches are compared within each {word} with both: {mixed} of {len(levels)}."
-        if column == "flock":
-            says = f"{mixed} of {len(levels)} flocks had both exposed and unexposed batches."
-    return [word, len(known), explained, len(levels), int(levels["any"].sum()), mixed, apart, says]
+    hit = levels.index[levels["any"]].tolist()
+    how = "one_sided" if mixed == 0 and shared else "within" if apart else "nearly"
+    return [column, len(known), explained, len(levels), int(levels["any"].sum()), mixed, apart, how, hit]
 
 
 def _can_show_inside(design, column):
@@ -92,7 +82,7 @@ def _can_show_inside(design, column):
     return inside * chance >= 1 or across * chance < 1
 
 
-def _amount_row(batches, column, word):
+def _amount_row(batches, column):
     known = batches[batches[column].notna()]
     hit, free = known[known["exposed"]], known[~known["exposed"]]
     if len(hit) < 2 or len(free) < 2:
@@ -105,22 +95,17 @@ def _amount_row(batches, column, word):
     split = bool(hit[column].min() > free[column].max() or hit[column].max() < free[column].min())
     rare = comb(len(known), len(hit)) >= 40
     apart = not (split and rare and column != "start")
-    if split and rare:
-        which = "the later" if hit[column].min() > free[column].max() else "the earlier"
-        which = which if column == "start" else ("those with more" if which == "the later" else "those with fewer")
-        says = (
-            f"The exposed batches were exactly {which} by {word}: what changed with {word} cannot be "
-            f"separated from the temperature."
-        )
-    else:
-        shared = f"{100 * explained:.0f} % shared"
-        together = f"go together ({shared if explained >= MUCH else 'in part: ' + shared})"
-        says = (
-            f"Exposure and {word} hardly go together: {shared}."
-            if explained < HARDLY
-            else f"Exposure and {word} {together}: part of a difference may be due to {word}."
-        )
-    return [word, len(known), explained, np.nan, np.nan, np.nan, apart, says]
+    how = (
+        "exact"
+        if split and rare
+        else "hardly"
+        if explained < HARDLY
+        else "together"
+        if explained >= MUCH
+        else "in_part"
+    )
+    side = "more" if hit[column].min() > free[column].max() else "fewer"
+    return [column, len(known), explained, np.nan, np.nan, np.nan, apart, how, [side]]
 
 
 def _between_share(value, level):

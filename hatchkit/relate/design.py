@@ -204,11 +204,11 @@ def _usable(table, dose, least):
     rows["dose"] = value.where(value.isna() | (value > least), 0.0)
     rows["at_row"] = np.arange(len(rows))
     why = pd.Series("", index=rows.index)
-    why[rows.duplicated(["batch", "window"])] = "the window is there twice"
-    why[~(rows["days"] > 0)] = "length of the window not known"
-    why[rows["died"] > rows["at_risk"]] = "more dead than at risk"
-    why[~(rows["at_risk"] >= 1)] = "no eggs at risk"
-    why[rows[["at_risk", "died"]].isna().any(axis=1)] = "not counted"
+    why[rows.duplicated(["batch", "window"])] = "twice"
+    why[~(rows["days"] > 0)] = "no_length"
+    why[rows["died"] > rows["at_risk"]] = "too_many_dead"
+    why[~(rows["at_risk"] >= 1)] = "no_eggs"
+    why[rows[["at_risk", "died"]].isna().any(axis=1)] = "not_counted"
     out = why != ""
     left_out = rows.loc[out, ["batch", "window"]].assign(why=why[out], exposed=rows["dose"][out] > 0)
     left_out = left_out.reset_index(drop=True)

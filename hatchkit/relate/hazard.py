@@ -15,7 +15,7 @@ from hatchkit.relate.effect import effect as fit_effect
 from hatchkit.relate.excess import EXCESS_COLUMNS, excess
 from hatchkit.relate.power import power
 from hatchkit.relate.redrawn import foresee, redrawn
-from hatchkit.relate.verdict import rules, verdict
+from hatchkit.relate.verdict import UNTOLD, rules, verdict
 
 #: Draws of the small Bayesian model for the reported effect.
 EFFECT_DRAWS = 5000
@@ -29,6 +29,8 @@ class CountsRelation:
     ----------
     verdict : str
         By the one rule of `hatchkit.relate.verdict`.
+    because : dict
+        Facts of the verdict; `why` nothing could be computed at all, as `nothing_to_compute` gives it.
     effect : dict
         Hazard ratio at the usual dose (``step``) with interval and how it was got (`effect.effect`).
     test : dict
@@ -53,6 +55,7 @@ class CountsRelation:
     """
 
     verdict: str
+    because: dict
     effect: dict
     test: dict
     excess: pd.DataFrame
@@ -64,12 +67,6 @@ class CountsRelation:
     dose: str
     adjusted: list = field(default_factory=list)
     not_carried: list = field(default_factory=list)
-
-    def words(self) -> str:
-        """The verdict and its reasons in plain words."""
-        from hatchkit.relate.words import counts_in_words
-
-        return counts_in_words(self)
 
 
 def relate_counts(
@@ -123,7 +120,7 @@ def relate_counts(
     )
     why = nothing_to_compute(design)
     if why:
-        return CountsRelation(verdict=verdict(why=why), **blank)
+        return CountsRelation(verdict=UNTOLD, because=why, **blank)
     share, residual, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
     again = redrawn(design, seed=seed) if turned is None else {"more": np.nan, "spread": np.nan}
     test = {**test, "drawn": again["more"], "spread": again["spread"]}
@@ -138,7 +135,7 @@ def relate_counts(
     blank |= dict(effect=found, test=test, detectable=detectable)
     if with_excess:
         blank["excess"] = excess(design, seed=seed)
-    said = verdict(
+    said, because = verdict(
         more=test["more"],
         drawn=test["drawn"],
         smallest=test["smallest"],
@@ -149,7 +146,7 @@ def relate_counts(
         enough=enough,
         not_apart=not_apart(blank["confounding"]),
     )
-    return CountsRelation(verdict=said, **blank)
+    return CountsRelation(verdict=said, because=because, **blank)
 
 
 def weigh_chance(design, *, turned=None, draws=10_000, seed=1):
@@ -160,37 +157,44 @@ def weigh_chance(design, *, turned=None, draws=10_000, seed=1):
     return share, residual, dealt, test
 
 
-def nothing_to_compute(design) -> str:
-    """Why there is nothing to relate; "" if there is."""
+def nothing_to_compute(design) -> dict:
+    """Why there is nothing to relate; empty if there is.
+
+    `why` is no_window (of none eggs, dead and length are known), not_logged, one_batch, no_death, all_died,
+    no_excursion, same_dose, or uncounted (every window with an excursion was left out: `windows`, `batches`, and
+    whether they were `not_counted` or cannot be used).
+    """
     if len(design.rows) == 0:
-        return "of no window are the eggs, the dead and the length all known"
+        return dict(why="no_window")
     if not design.known.any():
-        return "no window of any batch was logged"
+        return dict(why="not_logged")
     if len(design.known_batches) < 2:
-        return "there is only one batch with a log, and nothing to compare it with"
+        return dict(why="one_batch")
     if design.died[design.known].sum() == 0:
-        return "no embryo died in a logged window"
+        return dict(why="no_death")
     if (design.at_risk - design.died)[design.known].sum() == 0:
-        return "every embryo died, exposed or not"
+        return dict(why="all_died")
     if not design.exposed.any():
-        return _unseen(design.left_out) or "no excursion that counts reached a batch"
+        return _unseen(design.left_out) or dict(why="no_excursion")
     if all(
         np.ptp(design.dose[design.known & (design.cell == cell)]) < 1e-12
         for cell in np.unique(design.cell[design.known])
     ):
-        return "all batches met the same dose"
-    return ""
+        return dict(why="same_dose")
+    return {}
 
 
-def _unseen(left_out) -> str:
-    """That every window with an excursion was left out; "" if none was."""
+def _unseen(left_out) -> dict:
+    """That every window with an excursion was left out; empty if none was."""
     hit = left_out[left_out["exposed"].astype(bool)]
     if hit.empty:
-        return ""
-    where = ", ".join(dict.fromkeys(hit["batch"].astype(str)))
-    told = "living or dead were not counted" if (hit["why"] == "not counted").all() else "counts cannot be used"
-    windows = "the only window with an excursion" if len(hit) == 1 else f"all {len(hit)} windows with an excursion"
-    return f"{windows} cannot be used, because {'its' if len(hit) == 1 else 'their'} {told} (batch {where})"
+        return {}
+    return dict(
+        why="uncounted",
+        windows=len(hit),
+        batches=list(dict.fromkeys(hit["batch"].astype(str))),
+        not_counted=bool((hit["why"] == "not_counted").all()),
+    )
 
 
 def enough_to_test(design) -> bool:

@@ -84,12 +84,6 @@ class Relation:
         """What goes with exposure (`confounding`)."""
         return self.counts.confounding
 
-    def words(self) -> str:
-        """The verdict, its size, its sureness, and what it cannot tell, in plain words."""
-        from hatchkit.relate.words import relation_in_words
-
-        return relation_in_words(self)
-
 
 def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     """Relate the season's losses to its temperature excursions.
@@ -141,7 +135,7 @@ def with_factors(exposure, batches) -> pd.DataFrame:
 def relate_exposure(exposure, *, tracks=None, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     """`relate_losses` from an exposure table with factors; tracks serve to turn the log of shared machines."""
     if measure not in measures().index:
-        raise HatchkitError(f"There is no dose {measure!r}; choose one of {', '.join(measures().index)}.")
+        raise HatchkitError("no_such_dose", dict(dose=str(measure), known=measures().index.tolist()))
     table = exposure.assign(dose=known_dose(exposure, measure), window=exposure["name"])
     turned = _turned(exposure, tracks, measure)
     counts = relate_counts(table, turned=turned, seed=seed, draws=draws)

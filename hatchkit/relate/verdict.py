@@ -9,10 +9,11 @@ from hatchkit import reference
 
 CLEAR = "clear sign"
 SOME = "some sign"
-NONE = "no sign, and a doubling would have shown"
-UNTOLD = "cannot tell: a doubling would have been missed {missed} in 10"
-NOT_APART = "cannot be told from the {factor}"
-NOTHING = "cannot tell: {why}"
+#: ... and a doubling would have shown.
+NONE = "no sign"
+UNTOLD = "cannot tell"
+#: The exposure cannot be told from a factor.
+NOT_APART = "not apart"
 
 
 @cache
@@ -33,9 +34,8 @@ def verdict(
     power=0.0,
     enough=True,
     not_apart="",
-    why="",
-) -> str:
-    """The verdict on harm.
+) -> tuple[str, dict]:
+    """The verdict on harm: one of the codes above, and its facts (`factor` or `missed`, where they apply).
 
     Parameters
     ----------
@@ -55,24 +55,25 @@ def verdict(
         Whether batches, exposed batches and deaths reach the least numbers for a test.
     not_apart : str
         Factor (such as "incubator") from which the exposure cannot be told apart.
-    why : str
-        Why nothing could be computed at all.
+
+    Returns
+    -------
+    code : str
+    facts : dict
+        missed: in how many of 10 such seasons a doubling would have been missed.
     """
     limit = rules()
-    if why:
-        return NOTHING.format(why=why)
     if not_apart:
-        return NOT_APART.format(factor=not_apart)
+        return NOT_APART, dict(factor=not_apart)
     if enough and _clear(more, drawn, smallest, floor, limit):
-        return CLEAR
+        return CLEAR, {}
     rare = more if not isfinite(drawn) else drawn
     if enough and (rare <= limit["some_chance"] or low > 1) and _worth_naming(low, high):
-        return SOME
+        return SOME, {}
     if enough and power >= limit["detect_power"] and high < limit["detect_ratio"]:
-        return NONE
+        return NONE, {}
     missed = 10 * (1 - (power if enough else 0.0))
-    count = min(10, max(1, round(missed)))
-    return UNTOLD.format(missed="1 time" if count == 1 else f"{count} times")
+    return UNTOLD, dict(missed=min(10, max(1, round(missed))))
 
 
 def _clear(more, drawn, smallest, floor, limit) -> bool:

@@ -69,8 +69,11 @@ class _Speaker:
         locale = values.LOCALES.get(language, language).replace("_", "-")
         functions = values.functions(language, unit)
         functions["WORD"] = lambda key, kind="word": word(str(kind), str(key), language)
-        functions["FIELDS"] = lambda keys: values.Several([word("field", str(key), language) for key in keys.items])
+        functions["WORDS"] = lambda keys, kind: values.Several(
+            [word(str(kind), str(key), language) for key in keys.items]
+        )
         functions["READING"] = lambda taken: reading_words(str(taken), language)
+        functions["READINGS"] = lambda many: values.Several([reading_words(str(one), language) for one in many.items])
         self.bundle = FluentBundle([locale], functions=functions, use_isolating=False)
 
     def learn(self, name: str) -> bool:

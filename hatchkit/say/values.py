@@ -69,8 +69,8 @@ def _plainly(value, locale) -> str:
 def functions(language: str, unit: str = "C") -> dict:
     """What messages may call.
 
-    PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, DAY, MINUTE, WHOLE (percent), DATE (without its
-    year), HOUR, WEEKDAY.
+    PLAIN, COUNT, LIST, OR, TONGUES, SHARE, EGGS, TENTH, DEGREES, STEP, SIGNED (a step with its sign), HOURS (signed),
+    DAY, MINUTE, WHOLE (percent), MONTH (its name), DATE (without its year), HOUR, WEEKDAY.
     """
     locale = Locale.parse(LOCALES.get(language, language).replace("-", "_"))
     percent = "#,##0 %" if language == "en" else None  # as the kit has always written it
@@ -82,6 +82,12 @@ def functions(language: str, unit: str = "C") -> dict:
     def degrees(value):
         return format_decimal(float(value), "#,##0.0", locale=locale) + f"\u00a0°{unit}"
 
+    def signed(value, digits):
+        """A difference with its sign; none where it rounds to nothing."""
+        rounded = round(float(value), digits) + 0.0
+        pattern = "#,##0" + ("." + "0" * digits if digits else "")
+        return format_decimal(rounded, f"+{pattern};-{pattern}" if rounded else pattern, locale=locale)
+
     return {
         "PLAIN": lambda value: _plainly(_bare(value), locale),
         "COUNT": lambda several: FluentInt(len(several.items)),
@@ -92,11 +98,14 @@ def functions(language: str, unit: str = "C") -> dict:
         "EGGS": lambda value: FluentInt(round(float(value))),
         "WHOLE": lambda value: format_percent(float(value), percent, locale=locale),
         "DATE": lambda value: format_skeleton("MMMMd", value, locale=locale),
+        "MONTH": lambda value: locale.months["stand-alone"]["wide"][int(str(value))],
         "HOUR": lambda value: format_time(value, "HH:mm", locale=locale),
         "WEEKDAY": lambda value: format_date(value, "EEE", locale=locale),
         "TENTH": lambda value: format_decimal(float(value), "#,##0.#", locale=locale),
         "DEGREES": lambda value: degrees(value * 9 / 5 + 32 if unit == "F" else value),
         "STEP": lambda value: degrees(value * 9 / 5 if unit == "F" else value),
+        "SIGNED": lambda value: signed(value * 9 / 5 if unit == "F" else value, 1) + f"\u00a0°{unit}",
+        "HOURS": lambda value: signed(value, 0) + "\u00a0h",
         "DAY": lambda value: format_date(value, "long", locale=locale),
         "MINUTE": lambda value: (
             format_date(value, "long", locale=locale) + " " + format_time(value, "HH:mm", locale=locale)

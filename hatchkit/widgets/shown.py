@@ -99,6 +99,12 @@ def show(finding: Finding, findings: Findings, *, more: bool = False) -> Shown:
     return Shown("".join(markup), lines)
 
 
+def tell(pieces, *, language: str = "en", unit: str = "C") -> Shown:
+    """Things to be said, a line each (``findings.more_climate`` and its neighbours give them)."""
+    lines = [parts.said(piece, language, unit) for piece in pieces]
+    return Shown("".join(f"<p>{_safe(line)}</p>" for line in lines), lines)
+
+
 def _piece(piece, language: str, unit: str) -> str:
     if isinstance(piece, Picture):
         return _picture(piece, language, unit)

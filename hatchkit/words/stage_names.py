@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from hatchkit import say
+
 _NAMES = {
     "hatched": ("hatched", "good chicks"),
     "culled": ("culled", "culled chicks"),
@@ -18,19 +20,6 @@ _NAMES = {
     "candle2": ("second candling", "second candling"),
     "transfer": ("transfer", "transfer"),
     "hatch": ("after hatch", "the hatch"),
-    **{
-        key: (name, name)
-        for key, name in (
-            ("opening", "a lid or door opened"),
-            ("drift", "a slow drift"),
-            ("outage", "heating lost (power or heater)"),
-            ("overheating", "overheating"),
-            ("sensor", "a faulty reading rather than real air"),
-            ("loading", "the eggs going in"),
-            ("steady", "a machine that runs beside its range for days"),
-            ("unclear", "not clear from the curve"),
-        )
-    },
 }
 
 
@@ -48,6 +37,8 @@ def _name(key, which):
     key = str(key)
     if key in _NAMES:
         return _NAMES[key][which]
+    if say.has(f"stage_{key}"):
+        return say.text(f"stage_{key}")
     if key.startswith("candle"):
         return f"candling {key.removeprefix('candle')}"
     return key.replace("_", " ")

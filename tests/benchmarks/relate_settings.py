@@ -155,7 +155,7 @@ def run(make, ratio, seasons, seed):
         table, how, truth = make(rng, ratio)
         found = relate_counts(table, seed=int(rng.integers(1e6)), **QUICK, **how)
         clear.append(found.verdict == "clear sign")
-        named.append(found.verdict.startswith("cannot be told from"))
+        named.append(found.verdict == "not apart")
         if found.effect and np.isfinite(found.effect["low"]):
             held.append(np.log(found.effect["low"]) <= truth <= np.log(found.effect["high"]))
         chance.append(found.test["more"] <= 0.05)

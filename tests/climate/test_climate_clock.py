@@ -75,7 +75,7 @@ def test_batches_that_agree_accuse_the_probe():
         {"batch": str(n), "first_hatch_at": hour(514 + n), "last_hatch_at": hour(534 + n)} for n in (-1, 0, 1, 2)
     ]
     row = probe_truth(season(batches=hatches)).iloc[0]
-    assert row["verdict"] == "eggs say it reads high"
+    assert row["verdict"] == "reads high"
     assert row["clock_batches"] == 4 and row["clock_low_c"] > 0.5
 
 

@@ -7,7 +7,10 @@ import pytest
 from climate_seasons import hour, readings, season
 
 import hatchkit as hk
-from hatchkit.climate import clock, excursions, probes, thermometer_words, timeline, track, water_loss, words
+from hatchkit import say
+from hatchkit.climate import clock, excursions, pictured, probes, timeline, track, water_loss
+from hatchkit.findings import more_climate
+from hatchkit.pages.parts import said
 
 
 def nothing_logged():
@@ -41,23 +44,23 @@ def test_every_call_answers(case):
     made = case()
     found = hk.find_excursions(made)
     assert found.empty and not excursions.was_logged(made)
-    assert len(clock.hatch_clock(made)) == len(made.batches)
-    assert len(water_loss.batch_water_loss(made)) == len(made.batches)
-    for row in [*clock.hatch_clock(made).iloc]:
-        assert words.clock_words(row)
-    for row in [*water_loss.batch_water_loss(made).iloc]:
-        assert words.water_words(row)
-    for row in [*probes.probe_truth(made).iloc]:
-        assert thermometer_words.probe_words(row)
-    for row in [*probes.steadiness(made).iloc]:
-        assert thermometer_words.steadiness_words(row)
+    times, water = clock.hatch_clock(made), water_loss.batch_water_loss(made)
+    assert len(times) == len(water) == len(made.batches)
+    told = [more_climate.clock(row) for row in times.iloc] + [
+        one for row in water.iloc for one in more_climate.water(row)
+    ]
+    told += more_climate.machines(probes.steadiness(made), probes.probe_truth(made))
+    told += more_climate.clock_season(times) + more_climate.water_season(water)
+    for one in told:
+        for language in say.LANGUAGES:
+            assert not {"nan", "none"} & set(said(one, language, "C").split()), (language, one)
 
 
 @pytest.mark.parametrize("case", CASES)
 def test_tracks_and_timelines_answer(case):
     made = case()
     lines = timeline.incubator_timeline(made, "A")
-    assert words.timeline_alt(lines)
+    assert say.text("picture_incubator_timeline", pictured.incubator_timeline(lines))
     for batch in made.batches["batch"]:
         assert list(track.batch_track(made, batch)) == track.COLUMNS
 
@@ -76,9 +79,8 @@ def test_repeated_and_disordered_times_do_no_harm():
     assert met["time"].iloc[0] >= hour(0)
 
 
-def test_no_thermometer_is_said_in_one_sentence():
+def test_without_a_thermometer_nothing_is_told_of_one():
     made = nothing_logged()
-    said = thermometer_words.thermometers_words(probes.steadiness(made), probes.probe_truth(made))
-    assert said == "No temperature was logged, so there is no thermometer to judge."
-    lines = thermometer_words.thermometers_words(probes.steadiness(season()), probes.probe_truth(season()))
-    assert len(lines.splitlines()) == 2 and excursions.was_logged(season())
+    assert more_climate.machines(probes.steadiness(made), probes.probe_truth(made)) == []
+    told = more_climate.machines(probes.steadiness(season()), probes.probe_truth(season()))
+    assert [one.code for one in told] == ["machine_steady", "probe_unknown"] and excursions.was_logged(season())

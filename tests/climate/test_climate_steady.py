@@ -27,8 +27,9 @@ def test_days_below_the_range_from_setting_on_are_not_the_eggs_going_in():
     row = hk.find_excursions(made()).iloc[0]
     assert row["looks_like"] == "steady" and row["notable"] and row["level"] == "watch"
     assert row["extreme_c"] == pytest.approx(38.0, abs=0.05) and row["hours"] == pytest.approx(18 * 24, abs=1)
-    assert "0.3 K below the range for still air (38.3 °C to 39.1 °C" in row["evidence"]
-    assert "38.7 °C is wanted" in row["evidence"]
+    seen = row["evidence"]
+    assert (seen["seen"], seen["side"], seen["air"], seen["assumed"]) == ("beside", "below", "still", False)
+    assert [round(seen[name], 1) for name in ("off_k", "low_c", "high_c", "wanted_c")] == [0.3, 38.3, 39.1, 38.7]
 
 
 def test_a_chill_inside_such_days_has_its_own_time_age_and_number():
@@ -37,38 +38,39 @@ def test_a_chill_inside_such_days_has_its_own_time_age_and_number():
     chill = table.iloc[1]
     assert abs((chill["start"] - hour(259)).total_seconds()) < 1800 and chill["notable"]
     assert chill["day_start"] == pytest.approx(10.8, abs=0.05) and chill["extreme_c"] < 26
-    assert chill["evidence"].startswith("fell 16.2 K") and "down to 21.8 °C" in chill["evidence"]
+    assert chill["evidence"]["seen"] == "cooled"
+    assert [round(chill["evidence"][name], 1) for name in ("fell_k", "extreme_c")] == [16.2, 21.8]
     assert table["extreme_c"].iloc[0] == pytest.approx(38.0, abs=0.05)
 
 
 def test_heat_inside_days_below_the_range_does_not_cut_them_in_two():
     table = hk.find_excursions(made(bump(310, 8, 2.3, rise=1)))
     assert words_of(table) == ["steady", "overheating"]
-    assert table["evidence"].iloc[1].startswith("rose 2.")
+    assert table["evidence"].iloc[1]["seen"] == "rose" and 2 <= table["evidence"].iloc[1]["depth_k"] < 3
 
 
 def test_a_stuck_probe_cuts_nothing_in_two_and_nothing_fell():
     table = hk.find_excursions(made(hole=(320, 350)))
     assert words_of(table) == ["steady"]
     assert table["gap_share"].iloc[0] == pytest.approx(30 / 432, abs=0.01)
-    assert not table["evidence"].str.contains("fell").any()
+    assert not any("fell" in one["seen"] for one in table["evidence"])
 
 
 def test_after_a_hole_nobody_knows_whether_the_air_fell():
     rows = readings(with_events(bump(200, 20, -1.0)))
     rows = rows[~rows["time"].between(hour(195), hour(205))]
     row = hk.find_excursions(season(rows)).iloc[0]
-    assert "fell" not in row["evidence"] and "just before is not logged" in row["evidence"]
+    assert (row["evidence"]["seen"], row["evidence"]["since"]) == ("unlogged", "unknown")
     warm = readings(with_events(bump(200, 20, 2.0)))
     warm = warm[~warm["time"].between(hour(195), hour(205))]
     row = hk.find_excursions(season(warm)).iloc[0]
-    assert "rose" not in row["evidence"] and row["looks_like"] == "overheating"
+    assert row["evidence"]["seen"] == "unlogged" and row["looks_like"] == "overheating"
 
 
 def test_a_day_and_a_half_from_setting_on_is_longer_than_warming_up():
     row = hk.find_excursions(season(readings(with_events(bump(-5, 35, -1.2))))).iloc[0]
     assert row["looks_like"] == "unclear" and row["notable"]
-    assert "from setting on for 30.0 h, longer than eggs take to warm up" in row["evidence"]
+    assert row["evidence"]["since"] == "too_long" and row["evidence"]["whole_h"] == pytest.approx(30, abs=0.05)
 
 
 def test_a_power_cut_in_the_second_hour_is_not_the_eggs_going_in():
@@ -102,18 +104,20 @@ def test_a_fan_machine_that_runs_warm_says_so():
     fan = {"incubators": {"A": {"air": "fan"}}}
     row = hk.find_excursions(season(readings(level(38.5)), settings=fan)).iloc[0]
     assert row["looks_like"] == "steady" and row["kind"] == "warm"
-    assert "0.4 K above the range for air moved by a fan (37.2" in row["evidence"]
-    assert row["evidence"].endswith("is wanted)")
+    seen = row["evidence"]
+    assert (seen["side"], seen["air"], seen["assumed"]) == ("above", "fan", False)
+    assert [round(seen[name], 1) for name in ("off_k", "low_c")] == [0.4, 37.2]
 
 
 def test_a_fan_that_is_only_assumed_is_named_as_such():
     row = hk.find_excursions(season(readings(level(38.5)))).iloc[0]
-    assert row["evidence"].endswith("is wanted; season.toml does not say whether it has one)")
+    assert row["evidence"]["assumed"]
 
 
 def test_a_machine_at_the_edge_of_its_range_is_not_nought_below_it():
     row = hk.find_excursions(made(base=38.28)).iloc[0]
-    assert row["looks_like"] == "steady" and "steadily just below the range for still air" in row["evidence"]
+    assert row["looks_like"] == "steady"
+    assert [row["evidence"][name] for name in ("off_k", "side", "air")] == [0, "below", "still"]
 
 
 def test_two_batches_share_the_days_beside_the_range_and_the_chill_each():

@@ -57,7 +57,7 @@ def test_verdicts(daily, verdict):
 def test_just_outside_the_target_cannot_be_told():
     got = row(weighed(np.linspace(0.0050, 0.0070, 5)))
     assert got["projected_share"] < got["target_low"] < got["projected_high"]
-    assert got["verdict"] == "cannot tell" and "interval" in got["reason"]
+    assert got["verdict"] == "cannot tell" and got["reason"] in ("reaches_in", "too_wide")
 
 
 def loss_share(specific_g, *, egg_c, air_c, rh_pct, days, pressure_kpa=101.325):
@@ -122,7 +122,7 @@ def test_a_tray_is_taken_per_egg_when_eggs_are_removed():
     ]
     got = row(tray)
     assert got["weighed"] == "tray" and got["projected_share"] == pytest.approx(0.0066 * 18, rel=1e-6)
-    assert "taken off" in got["reason"]
+    assert "taken_off" in got["reason"]
 
 
 def tray_of(counts, days=(0, 7, 14), daily=0.0066, *, grams=60.0, egg=np.nan, **more):
@@ -144,7 +144,7 @@ def tray_of(counts, days=(0, 7, 14), daily=0.0066, *, grams=60.0, egg=np.nan, **
 def test_one_egg_never_gives_a_verdict(daily):
     """Eggs of one flock differ by 14 to 31 % (Meir & Ar 2008): one egg says little of their mean."""
     got = row(weighed([daily]))
-    assert got["verdict"] == "cannot tell" and "one egg only" in got["reason"]
+    assert got["verdict"] == "cannot tell" and "one_egg" in got["reason"]
     assert got["projected_high"] > 1.45 * got["projected_share"]
     assert np.isnan(got["rh_next_pct"]) and np.isnan(got["rh_now_pct"])
 
@@ -229,13 +229,13 @@ def test_weights_at_setting_of_eggs_of_one_number_on_two_trays_are_not_mixed():
     )
     got = row(weighed(EVEN[:5], days=(7, 14)), eggs=eggs)
     assert got["series"] == 0 and got["left_out"] == 5
-    assert got["verdict"] == "cannot tell" and "which egg" in got["reason"]
+    assert got["verdict"] == "cannot tell" and got["reason"] == "namesakes"
 
 
 def test_two_weights_of_one_egg_at_one_time_are_taken_for_two_eggs():
     weights = weighed(EVEN) + [one | {"grams": one["grams"] * 0.9} for one in weighed(EVEN[:1])]
     got = row(weights)
-    assert got["series"] == 9 and "which one was weighed" in got["why_left_out"]
+    assert got["series"] == 9 and "namesakes" in got["why_left_out"]
 
 
 def test_a_tray_weighed_as_a_whole_keeps_apart_from_another_tray():
@@ -258,7 +258,7 @@ def test_no_new_humidity_unless_the_loss_is_off_target():
 def test_an_interval_twice_as_wide_as_the_target_is_no_verdict():
     got = row(weighed(np.linspace(0.0045, 0.0087, 4)))
     assert got["target_low"] < got["projected_share"] < got["target_high"] and got["verdict"] == "cannot tell"
-    assert "twice as wide" in got["reason"]
+    assert "too_wide" in got["reason"]
 
 
 def test_a_tray_left_on_the_scale_is_noticed():
@@ -272,7 +272,7 @@ def test_a_tray_left_on_the_scale_is_noticed():
         }
         for day in (0, 10)
     ]
-    assert "tray left on the scale" in row(tray)["reason"]
+    assert row(tray)["reason"] == "heavy"
 
 
 def test_weights_of_the_egg_sheet_count_as_day_0():
@@ -304,7 +304,7 @@ def test_without_weighings_measured_shells_of_its_kind_give_an_indication():
     got = row([])
     assert got["verdict"] == "no weighings" and got["weighed"] == "no"
     assert got["projected_low"] < got["projected_share"] < got["projected_high"] < 1.7 * got["projected_low"]
-    assert "measured shells" in got["reason"]
+    assert got["reason"] == "by_kind"
 
 
 def test_unweighed_hens_eggs_at_58_per_cent_are_expected_to_lose_about_twelve():

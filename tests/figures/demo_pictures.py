@@ -15,8 +15,10 @@ from hatchkit import say
 from hatchkit.advice import egg_chances, evidence_ladder, glance, poor_hatch
 from hatchkit.advice import pictured as advised
 from hatchkit.advice.breakout import breakout_guide
+from hatchkit.advice.poor_hatch import one_batch
 from hatchkit.climate import clock, probes, timeline, water_loss
 from hatchkit.climate import pictured as met
+from hatchkit.climate.machine_air import incubator_of
 from hatchkit.figures import advice as advice_pictures
 from hatchkit.figures import climate as climate_pictures
 from hatchkit.figures import course as course_pictures
@@ -197,9 +199,8 @@ def incubator_timeline_in_fahrenheit():
 
 @picture
 def incubator_timeline_of_a_batch():
-    alone = poor_hatch.one_batch(season(), BATCH)
-    machine = str(alone.batches["incubator"].iloc[0])
-    table = timeline.incubator_timeline(alone, machine, found=hk.find_excursions(alone))
+    alone = one_batch(season(), BATCH)
+    table = timeline.incubator_timeline(alone, incubator_of(alone, alone.batches.iloc[0]))
     return climate_pictures.incubator_timeline(table), say.text(
         "picture_incubator_timeline", met.incubator_timeline(table)
     )

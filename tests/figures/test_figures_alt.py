@@ -110,7 +110,7 @@ def test_water_tells_verdicts_and_guesses():
 
 
 def test_probes_that_nobody_checked_and_one_that_the_hatch_contradicts():
-    row = dict(incubator="A", probe="p", checked=False, verdict="eggs say it reads low", clock_bias_c=-0.5)
+    row = dict(incubator="A", probe="p", checked=False, verdict="reads low", clock_bias_c=-0.5)
     words = told("probe_truth", met.probe_truth(pd.DataFrame([row])))
     assert "never checked" in words and "machine A reads 0.5 °C too low" in words
     assert "0.9 °F" in told("probe_truth", met.probe_truth(pd.DataFrame([row]), unit="F"))

@@ -5,10 +5,10 @@ import numpy as np
 import pytest
 from matplotlib.patches import Polygon
 
-from hatchkit import reference
+from hatchkit import reference, say
 from hatchkit.figures import egg_drawings
 from hatchkit.figures.egg_candled import STOPPED, candled
-from hatchkit.figures.egg_lying import LYING, SEEN
+from hatchkit.figures.egg_lying import LYING
 from hatchkit.figures.egg_opened import opened
 from hatchkit.teach import picture_key
 
@@ -51,7 +51,7 @@ def test_eggs_grow_darker_before_the_candle():
 def test_each_position_says_from_where_it_is_seen_and_which_wing_is_which(ax, kind):
     egg_drawings.egg(ax, kind, "a position")
     said = [text.get_text() for text in ax.texts]
-    assert SEEN in said and {"R", "L"} <= set(said)
+    assert say.text("course_seen_from") in said and {"R", "L"} <= set(said)
 
 
 def _head(kind):

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from tiny_season import tiny_season
 
-from hatchkit.losses import words
+from hatchkit.findings import more_losses
 from hatchkit.losses.bad_luck import adjusted, bad_luck
 from hatchkit.losses.norms import level_for, norms
 from hatchkit.losses.predictive import distribution, log_likelihoods, summary, weights
@@ -50,7 +50,6 @@ def test_a_batch_is_not_held_against_itself():
 def test_ordinary_luck_is_not_called_unusual():
     table = bad_luck(season(bad=1))
     assert not table["unusual"].any()
-    assert "none is unusual" in words.bad_luck_words(table)
 
 
 def test_relabelling_and_reordering_batches_changes_nothing():
@@ -69,7 +68,7 @@ def test_a_lone_batch_has_only_the_published_level():
     assert table["chance"].notna().all()
     early = lone.set_index("stage").loc["early"]
     assert early["norm"] == "heavy_breeders" and early["norm_high"] < 9 and early["norm_unusual"]
-    assert "no second finished batch" in words.bad_luck_words(lone)
+    assert [one.code for one in more_losses.luck(lone)] == ["luck_published", "luck_not_why"]
 
 
 def test_own_levels_come_first_and_are_checked():
@@ -132,12 +131,12 @@ def test_a_count_from_which_a_batch_is_unusual_is_where_the_flag_turns():
     assert table.loc[("3", "hatched"), "unusual_from"] < table.loc[("3", "hatched"), "low"]
 
 
-def test_words_give_range_and_luck():
-    said = words.bad_luck_words(bad_luck(season()))
-    assert "batch 3: 15 late dead of 46; by your other batches one expects" in said
-    assert "so many come by luck in" in said and "does not say why" in said
-    assert "at the level of 3.0 % of eggs set (broiler-breeder flocks, Butcher & Nilipour) one expects" in said
-    assert "heavy_breeders" not in said
+def test_published_levels_are_told_with_their_range_and_luck():
+    said = {one.code: one.facts for one in more_losses.luck(bad_luck(season()))}
+    assert {level.facts["level"] for level in said["luck_published"]["levels"]} >= {"heavy_breeders"}
+    worst = said["luck_published"]["unusual"][0].facts
+    assert (worst["batch"], worst["stage"], worst["eggs"]) == ("3", "late", 15)
+    assert worst["high"] < 15 and worst["one_in"] > 100
 
 
 def test_a_count_that_is_rare_alone_is_named_with_what_it_would_have_taken():
@@ -152,9 +151,10 @@ def test_a_count_that_is_rare_alone_is_named_with_what_it_would_have_taken():
     table = bad_luck(one)
     row = table.set_index(["batch", "stage"]).loc[("5", "late")]
     assert not row["unusual"] and row["chance"] <= 0.02
-    said = words.bad_luck_words(table)
-    assert "Rare alone, but not called unusual" in said
-    assert f"{row['unusual_from']:.0f} or more would have been called unusual" in said
+    near = {one.code: one.facts for one in more_losses.luck(table)}["luck_near"]["near"]
+    assert ("5", "late", row["unusual_from"]) in [
+        tuple(one.facts[name] for name in ("batch", "stage", "unusual_from")) for one in near
+    ]
 
 
 def test_nothing_is_unusual_within_the_range_that_is_told_beside_it():

@@ -5,12 +5,11 @@ import math
 import pytest
 from tiny_season import tiny_season
 
-from hatchkit.losses import words
+from hatchkit.findings import more_losses
 from hatchkit.losses.bad_luck import bad_luck
 from hatchkit.losses.breakdown import breakdown
 from hatchkit.losses.clears import clears
 from hatchkit.losses.counted import counted
-from hatchkit.losses.counted_words import not_counted_words
 from hatchkit.losses.season_chart import season_chart
 from hatchkit.losses.windows import candling_windows, left_out
 from hatchkit.problems import HatchkitError
@@ -20,10 +19,6 @@ GOOD = dict(batch="good", flock="a", eggs_set=40, day1=7, clear1=4, dead1=1, hat
             dead_in_shell=5)  # fmt: skip
 SMUDGED = dict(batch="smudged", flock="a", eggs_set=14, day1=9, dead1=1, hatched=5)
 AWAY = dict(batch="away", flock="b", eggs_set=10, hatched=4)
-
-
-def said_of(table):
-    return "\n".join(not_counted_words(table.attrs["not_counted"], table.attrs["batches"]))
 
 
 def three():
@@ -47,7 +42,7 @@ def test_a_written_nought_is_a_count_and_a_blank_is_not():
 def test_unhatched_eggs_that_nobody_opened_or_candled_do_not_prove_that_none_was_clear():
     shut = tiny_season([dict(batch=1, eggs_set=30, hatched=20, dead_in_shell=10)])
     assert not counted(shut)["1"].stage("clear")
-    assert clears(shut).iloc[0][["set", "clear", "fertile_most"]].isna().all()
+    assert clears(shut)["set"].isna().all()
     opened = dict(hatched=20, dead_in_shell=10, broken_late=8, broken_early=2)
     assert counted(tiny_season([dict(batch=1, eggs_set=30, **opened)]))["1"].stage("clear")
 
@@ -64,7 +59,7 @@ def test_a_batch_whose_clears_were_not_counted_has_no_fertility_and_its_eggs_are
     assert (table.loc["a", "set"], table.loc["a", "clear"], table.loc["a", "uncounted"]) == (40, 4, 14)
     assert table.loc["b", ["set", "candled_fertile", "fertile_most"]].isna().all()
     assert table.loc["a", "candled_fertile"] == pytest.approx(0.9)
-    assert (table["uncounted_in"].tolist(), table["uncounted"].tolist()) == (["smudged", "away"], [14, 10])
+    assert table["uncounted_in"].tolist() == ["smudged", "away"]
 
 
 def test_the_share_of_eggs_not_clear_is_not_known_where_the_clears_are_not():
@@ -76,7 +71,7 @@ def test_the_share_of_eggs_not_clear_is_not_known_where_the_clears_are_not():
     hatched = whole.set_index("stage").loc["hatched"]
     assert (hatched["set"], hatched["fertile"]) == (64, 36)
     assert hatched["share_of_fertile"] == pytest.approx(30 / 36)
-    assert said_of(whole).count("Clears were not counted in batches smudged and away (24 eggs)") == 1
+    assert more_losses.not_counted(whole)[0].facts == dict(batches=["smudged", "away"], eggs=24)
 
 
 def test_a_stage_counted_in_some_batches_is_a_least_without_interval_and_in_none_is_not_known():
@@ -87,7 +82,8 @@ def test_a_stage_counted_in_some_batches_is_a_least_without_interval_and_in_none
     away = breakdown(three()).set_index(["batch", "stage"]).loc["away"]
     assert away.loc[["clear", "late", "pipped_dead", "culled"], "eggs"].isna().all()
     assert away.loc["unaccounted", "eggs"] == 6 and away["eggs"].sum() == 10
-    assert said_of(breakdown(three(), by=None)).count("Not counted to the end: culled chicks") == 1
+    least = [one.facts for one in more_losses.not_counted(breakdown(three(), by=None)) if one.code == "lost_uncounted"]
+    assert "culled" in least[0]["stages"] and least[0]["batches"] == ["smudged", "away"] and not least[0]["all"]
 
 
 def test_a_look_without_a_count_is_not_known_and_leaves_the_denominator():
@@ -125,9 +121,8 @@ def test_what_to_expect_comes_only_from_batches_that_counted_the_stage():
     assert clear["batch"].tolist() == ["g1"] and clear["others"].tolist() == [0] and clear["chance"].isna().all()
     chicks = table[table["stage"] == "hatched"]
     assert chicks["others"].tolist() == [2, 2, 2]
-    said = words.bad_luck_words(table)
-    assert "Not compared, nor expected from, because these (or the clears) were not counted: clear or infertile" in said
-    assert "of batches smudged and away" in said
+    left = [one.facts for one in more_losses.luck(table) if one.code == "luck_uncounted"]
+    assert "clear" in left[0]["stages"] and left[0]["batches"] == ["smudged", "away"]
 
 
 def test_the_season_chart_names_what_it_leaves_out():
@@ -135,38 +130,32 @@ def test_the_season_chart_names_what_it_leaves_out():
     season = tiny_season([*hens, dict(AWAY, day1=7, clear1=2), dict(GOOD, batch="d", species="duck")])
     table = season_chart(season, draws=99)
     assert len(table) == 5
-    said = words.season_chart_words(table)
-    assert "Left out, because these were not counted: batch away." in said
-    assert said.endswith("Not in this chart: duck (1 batch, too few to ask for a slide).")
+    said = {one.code: one.facts for one in more_losses.course(table)}
+    assert said["course_uncounted"]["batches"] == ["away"]
+    assert said["course_others"]["kinds"][0].facts == dict(species="duck", batches=1)
     with pytest.raises(HatchkitError, match="No finished batch has a full count of late dead"):
         season_chart(tiny_season([AWAY]))
 
 
 def test_one_disaster_among_few_batches_leaves_no_limits_and_says_so():
     rows = [dict(GOOD, batch=n, hatched=30 - bad, dead_in_shell=5 + bad) for n, bad in enumerate((0, 1, 28, 0, 1))]
-    said = words.season_chart_words(season_chart(tiny_season(rows), draws=99))
-    assert "differ so much that no limits can be drawn" in said and "No batch lies outside" not in said
+    assert more_losses.course(season_chart(tiny_season(rows), draws=99))[0].facts["limits"] == "none"
 
 
 def test_records_that_exceed_the_eggs_set_are_given_as_reason_and_shown_as_written():
     season = tiny_season([GOOD, dict(batch="over", eggs_set=20, day1=7, clear1=2, hatched=25)])
-    assert left_out(season).to_numpy().tolist() == [
-        ["over", "27 eggs in the records (2 clear, 25 hatched) but 20 eggs set"]
-    ]
+    assert left_out(season).to_numpy().tolist() == [["over", "counts", 27, 20]]
     over = breakdown(season).set_index(["batch", "stage"]).loc["over"]
     assert (over.loc["hatched", "eggs"], over.loc["hatched", "set"]) == (25, 20)
     assert over.drop(index="hatched")["eggs"].isna().all() and over["share_of_set"].isna().all()
-    assert len(breakdown(season).attrs["left_out"]) == 1
+    assert more_losses.not_counted(breakdown(season, by=None))[-1].code == "left_out_counts"
 
 
 def test_a_batch_without_any_record_or_without_its_chicks_says_so():
     season = tiny_season(
         [dict(batch="new", eggs_set=20, taken_off_day=None), dict(batch="half", eggs_set=20, dead_in_shell=3)]
     )
-    assert left_out(season).to_numpy().tolist() == [
-        ["new", "nothing is on record of what became of its eggs"],
-        ["half", "its chicks are not counted"],
-    ]
+    assert left_out(season)[["batch", "why"]].to_numpy().tolist() == [["new", "nothing"], ["half", "chicks"]]
     table = breakdown(season).set_index(["batch", "stage"])
     assert table.loc[[("new", "hatched"), ("half", "hatched")], "eggs"].isna().all()
 
@@ -183,4 +172,4 @@ def test_whether_eggs_nobody_can_account_for_were_moved_to_hatch_is_not_known():
 def test_a_take_off_before_the_setting_puts_the_end_at_the_usual_length():
     season = tiny_season([dict(GOOD, taken_off_day=-19)])
     assert candling_windows(season)["day_end"].tolist() == [7, 21]
-    assert "the taking off dated before or at the setting" in season.problems["found"].iloc[0]
+    assert season.problems["facts"].iloc[0]["looks"] == ["hatch"]

@@ -1,11 +1,13 @@
 """Ages at death of a season: what is identified, what is not, and the band."""
 
 import numpy as np
+import pandas as pd
 import pytest
 from age_trials import HEAVY, USUAL, cover
 from tiny_season import tiny_season
 
 import hatchkit as hk
+from hatchkit.findings import more_losses
 from hatchkit.losses.death_age import age_at_death_from
 from hatchkit.losses.proportions import interval, pooled
 from hatchkit.problems import HatchkitError
@@ -32,7 +34,7 @@ def test_one_batch_gives_the_counts_over_the_living_at_its_looks():
     for day, dead in ((7, 3), (14, 4), (18, 5), (21.5, 10)):
         assert curve.loc[day, "at_least"] == pytest.approx(dead / living, abs=1e-6)
     assert result.fits["deaths"].iloc[0] == 10 and result.fits["eggs"].iloc[0] == living
-    assert result.fits["band_from"].iloc[0] == "eggs of the one batch drawn again"
+    assert result.fits["band_from"].iloc[0] == "eggs"
 
 
 def test_between_looks_the_loss_is_a_range_and_not_a_curve():
@@ -95,7 +97,7 @@ def test_no_death_at_all_still_leaves_doubt():
     assert result.curve["at_most"].max() == 0
     # Wilson, 0 of 36, with Student's t for few batches, as for every share over batches.
     assert result.curve["band_high"].max() == pytest.approx(pooled([0, 0, 0], [12, 12, 12]).high)
-    assert "up to 18 %" in result.words()
+    assert [one.code for one in more_losses.ages(result)] == ["ages_alive", "ages_method"]
     one = hk.age_at_death(tiny_season([dict(batch=1, eggs_set=36, hatched=36)]), draws=20)
     assert one.curve["band_high"].max() == pytest.approx(0.0964, abs=1e-3)  # Wilson, 0 of 36
 
@@ -140,10 +142,10 @@ def test_eggs_taken_out_alive_early_say_nothing_of_later_risk():
     assert taken > 1.5 * kept
 
 
-def test_nothing_known_gives_empty_tables_and_a_sentence():
+def test_nothing_known_gives_empty_tables():
     result = hk.age_at_death(tiny_season([dict(batch=1, eggs_set=12, day1=7, clear1=12, hatched=0)]))
     assert result.fits.empty and result.curve.empty
-    assert "nothing can be said" in result.words()
+    assert [one.code for one in more_losses.ages(result)] == ["ages_none"]
 
 
 def test_all_dead_and_one_look_works():
@@ -152,10 +154,42 @@ def test_all_dead_and_one_look_works():
     assert np.isfinite(result.hazard.select_dtypes("number").to_numpy()).all()
 
 
-def test_the_words_say_what_the_looks_cannot_tell():
-    words = hk.age_at_death(tiny_season([{**HEN, "batch": 1}]), draws=20).words()
-    assert "10 of 44 living embryos in 1 batch died" in words
-    assert "One batch only" in words and "cannot tell" in words and "hour of setting" in words
+def told(*rows, **more):
+    result = hk.age_at_death(tiny_season(list(rows), **more), draws=5)
+    return {one.code: one.facts for one in more_losses.ages(result)}
+
+
+def test_what_the_looks_cannot_tell_is_told():
+    said = told({**HEN, "batch": 1})
+    assert (said["ages_died"]["deaths"], said["ages_died"]["eggs"], said["ages_died"]["batches"]) == (10, 44, 1)
+    assert said["ages_wide"]["spans"] and "ages_method" in said
+
+
+def test_an_egg_taken_out_alive_is_told_where_the_share_is_not_that_of_the_two_counts():
+    counts = dict(day1=7, clear1=0, dead1=2, hatched=9, dead_in_shell=7)
+    gone = [dict(batch="1", egg="x", candle1="alive", transfer="removed")]
+    said = told(dict(batch=1, eggs_set=19, day3=18, **counts), eggs=gone)
+    assert said["ages_died"]["share"] == pytest.approx(0.497, abs=1e-3) and said["ages_removed"] == dict(removed=1)
+    assert "ages_removed" not in told(dict(batch=1, eggs_set=18, **counts))
+
+
+def test_eggs_nobody_can_account_for_are_told_beside_the_share_that_died():
+    said = told(dict(batch=1, eggs_set=42, day1=7, clear1=6, dead1=2, hatched=17, dead_in_shell=4))
+    assert (said["ages_died"]["deaths"], said["ages_died"]["eggs"]) == (6, 23)
+    assert said["ages_unaccounted"] == dict(unaccounted=13, most=pytest.approx(19 / 36))
+
+
+@pytest.mark.parametrize("other, alone", [((0.001, 0.006), True), ((0.006, 0.02), False), ((0.01, 0.03), False)])
+def test_a_highest_risk_is_alone_only_where_its_band_stands_clear_of_the_others(other, alone):
+    rows = [(0.001, 0.0005, 0.003), (0.02, 0.01, 0.04), (0.002, *other)]
+    hazard = pd.DataFrame(
+        [
+            dict(after_day=7 * at, by_day=7 * at + 7, daily_low=risk, daily_high=risk, band_low=low, band_high=high)
+            for at, (risk, low, high) in enumerate(rows)
+        ]
+    )
+    facts = more_losses._risk(hazard)[0].facts
+    assert (facts["after"], facts["by"], facts["alone"]) == (7, 14, alone)
 
 
 @pytest.mark.parametrize(

@@ -4,7 +4,7 @@ import numpy as np
 import pytest
 from tiny_season import tiny_season
 
-from hatchkit.losses import words
+from hatchkit.findings import more_losses
 from hatchkit.losses.tray import at_edge, clustering, tray_map
 from hatchkit.problems import HatchkitError
 
@@ -39,7 +39,7 @@ def test_a_block_of_dead_is_told_from_chance():
     table = clustering(season({0, 1, 2, 8, 9, 10, 16, 17}, rows=6, cols=8), "1").set_index("question")
     assert table.loc["neighbours", "chance"] < 0.01 and table.loc["together", "chance"] < 0.02
     assert table.loc["neighbours", "seen"] > 2 * table.loc["neighbours", "expected"]
-    assert "lie together more than chance" in words.tray_words(table.reset_index())
+    assert more_losses.place_answer(table.reset_index()) == "pattern"
 
 
 def test_dead_all_around_the_edge_are_found():
@@ -53,14 +53,14 @@ def test_two_dead_on_a_small_tray_cannot_tell_anything():
     table = clustering(season({0, 1}), "1")
     together = table.set_index("question").loc["together"]
     assert together["smallest"] > 0.05
-    assert "no pattern could have been told from chance" in words.tray_words(table)
+    assert more_losses.place(table).facts["answer"] == "few"
 
 
 @pytest.mark.parametrize("dead", [set(), {3}, set(range(24))])
 def test_none_one_or_all_dead_say_so(dead):
     table = clustering(season(dead), "1")
     assert table.empty
-    assert "Too few" in words.tray_words(table)
+    assert more_losses.place(table).code == "place_few"
 
 
 def test_a_batch_without_egg_rows_says_that_no_places_were_kept():
@@ -70,13 +70,13 @@ def test_a_batch_without_egg_rows_says_that_no_places_were_kept():
         with pytest.raises(HatchkitError, match="no batch '7'"):
             clustering(one, "7")
     table = clustering(other, "1")
-    assert table.empty and words.tray_words(table).startswith("No places were kept")
+    assert table.empty and table.attrs["places"] == 0
     both = tiny_season(
         [dict(batch="1", eggs_set=24, day1=7), dict(batch="2", eggs_set=12, hatched=9, dead_in_shell=3)],
         eggs=with_rows.eggs.to_dict("records"),
     )
-    assert "No places were kept" in words.tray_words(clustering(both, "2"))
-    assert "dead among 24 eggs" in words.tray_words(clustering(both, "1"))
+    assert clustering(both, "2").attrs["places"] == 0
+    assert more_losses.place(clustering(both, "1")).facts["eggs"] == 24
 
 
 def test_when_place_does_not_matter_few_trays_look_clustered():
@@ -91,6 +91,10 @@ def test_when_place_does_not_matter_few_trays_look_clustered():
 
 def test_the_same_records_give_the_same_answer():
     assert clustering(season({0, 1, 9}), "1").equals(clustering(season({0, 1, 9}), "1"))
+
+
+def test_without_places_there_is_no_map():
+    assert tray_map(tiny_season([dict(batch=1, eggs_set=12, hatched=12)])).empty
 
 
 def test_the_edge_of_a_3_by_3_tray_is_all_but_the_middle():

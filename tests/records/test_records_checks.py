@@ -17,9 +17,6 @@ def checked(folder, **cells):
 @pytest.mark.parametrize(
     "cells, words",
     [
-        (dict(hatched=31), ["31 hatched", "30 eggs set"]),
-        (dict(clear1=20, dead1=11), ["12 dead", "30 eggs set"]),
-        (dict(hatched=26), ["26 hatched", "30 eggs set"]),
         (dict(culled=23), ["23 culled, more than 22 hatched"]),
         (dict(candle1_at="2026-02-20"), ["candled first 2026-02-20, before set 2026-03-01"]),
         (dict(taken_off_at="2026-03-18"), ["taken off 2026-03-18, before moved to hatch 2026-03-19"]),
@@ -33,6 +30,15 @@ def test_each_contradiction_is_named_with_row_and_fix(tmp_path, cells, words):
     found = said(checked(tmp_path, **cells), "batch B1", *words)
     assert found["row"].tolist() == [2] and found["severity"].iloc[0] != "note"
     assert found["fix"].iloc[0]
+
+
+@pytest.mark.parametrize(
+    "cells, kind, eggs", [(dict(hatched=31), "hatched", 31), (dict(clear1=20, dead1=11), "dead", 12)]
+)
+def test_more_eggs_than_were_set_are_named_by_kind(tmp_path, cells, kind, eggs):
+    found = told(checked(tmp_path, **cells), "counts_beyond_set", batch="B1", set=30)
+    facts = found["facts"].iloc[0]
+    assert found["row"].tolist() == [2] and dict(zip(facts["kinds"], facts["eggs"], strict=True))[kind] == eggs
 
 
 def test_one_egg_too_many_is_a_doubt_about_the_row_and_the_batch_stays_in(tmp_path):
@@ -75,7 +81,7 @@ def test_egg_rows_that_disagree_with_counts_are_named_with_what_each_says(tmp_pa
     ]
     write_csv(tmp_path, lines, name="eggs.csv")
     read = hk.load_season(tmp_path)
-    found = said(read, "batch B1", "hatched 3 by count, 2 by egg rows", "clear")
+    found = said(read, "batch B1", "hatched: ", "by count", "clear")
     assert found["row"].tolist() == [2]
     assert said(read, "listed a second time")["row"].tolist() == [5]
 

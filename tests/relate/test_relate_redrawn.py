@@ -84,10 +84,10 @@ def test_what_could_have_been_seen_grows_with_the_seasons():
 
 def test_the_verdict_asks_both_tests_where_both_can_speak():
     base = dict(low=1.2, high=6.0, floor=1.3, power=0.3)
-    assert verdict(drawn=0.03, more=0.3, smallest=0.2, **base) == CLEAR  # exchange could never have been rare
-    assert verdict(drawn=0.03, more=0.3, smallest=0.001, **base) != CLEAR
-    assert verdict(drawn=0.03, more=0.08, smallest=0.001, **base) == CLEAR
-    assert verdict(drawn=0.07, more=0.01, smallest=0.001, **base) != CLEAR
+    assert verdict(drawn=0.03, more=0.3, smallest=0.2, **base)[0] == CLEAR  # exchange could never have been rare
+    assert verdict(drawn=0.03, more=0.3, smallest=0.001, **base)[0] != CLEAR
+    assert verdict(drawn=0.03, more=0.08, smallest=0.001, **base)[0] == CLEAR
+    assert verdict(drawn=0.07, more=0.01, smallest=0.001, **base)[0] != CLEAR
 
 
 def test_some_sign_needs_an_effect():

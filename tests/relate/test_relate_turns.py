@@ -4,6 +4,7 @@ import numpy as np
 import pandas as pd
 import pytest
 
+from hatchkit.findings import more_relate
 from hatchkit.relate.hazard import relate_counts
 from hatchkit.relate.measures import PARTS, known_dose, score, together
 from hatchkit.relate.turns import batches_overlap, log_rates, turned_doses
@@ -87,7 +88,8 @@ def test_turns_stand_in_for_exchanges_in_the_verdict():
     assert found.test["kind"] == "log turned"
     assert found.test["arrangements"] == weeks * 7
     assert found.verdict == "clear sign"
-    assert "log turned against the batches" in found.words()
+    told = {one.code: one.facts for one in more_relate.counts(found)}
+    assert told["relate_chance"]["turned"]
 
 
 def test_small_doses_do_not_count_and_doubling_adds_a_step():

@@ -88,7 +88,7 @@ poor_one = { $batch } ({ EGGS($hatched) } von { EGGS($set) }{ $poor ->
         [removed] , wegen herausgenommener Eier
        *[embryos] { "" }
     })
-poor_method = Jede Brut wird neben Ihre anderen Bruten derselben Art gestellt, zu einem veröffentlichten Wert hin gezogen, und der Unterschied zwischen Bruten ist berücksichtigt: einmal von den eingelegten Eiern, einmal von den Eiern, die weder klar waren noch herausgenommen wurden. Schlecht ist, was in einem davon um eine Streuung oder mehr darunter liegt.
+poor_method = Jede Brut wird neben Ihre anderen Bruten derselben Art gestellt, einem veröffentlichten Wert angenähert, und der Unterschied zwischen Bruten ist berücksichtigt: einmal von den eingelegten Eiern, einmal von den Eiern, die weder klar waren noch herausgenommen wurden. Schlecht ist, was in einem davon um eine Streuung oder mehr darunter liegt.
 table_batches = Gesunde Küken nach Brut
 poor_embryos = ja, wegen abgestorbener Embryonen
 poor_clears = ja, wegen klarer Eier

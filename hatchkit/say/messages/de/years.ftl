@@ -61,7 +61,7 @@ drawn_outcome_hatch = Schlupf der eingelegten Eier
 drawn_outcome_fertility = befruchtet (nicht klar)
 drawn_outcome_hatch_of_fertile = Schlupf der befruchteten Eier
 drawn_share_axis = Anteil, %
-drawn_drawn_to_all = zu allen hin gezogen
+drawn_drawn_to_all = dem Gesamtwert angenähert
 drawn_as_counted = wie gezählt
 drawn_year_before = im Vorjahr
 drawn_by_itself = ohne sie zu erwarten (95 %)
@@ -81,7 +81,7 @@ head_season = Jahr
 head_outcome = Was
 head_total = Von Eiern
 head_share_counted = Anteil wie gezählt
-head_share_pooled = Zu allen hin gezogen
+head_share_pooled = Dem Gesamtwert angenähert
 head_group = Gruppe
 head_changed = Geändert am
 head_change_what = Was geändert wurde
@@ -167,13 +167,13 @@ groups_pair = { $better } über { $worse }
 group_name = { $by ->
         [hen] Henne { $name }
         [cock] Hahn { $name }
-        [month] Monat { $name }
+        [month] { MONTH($name) }
        *[other] { $name }
     }
-groups_lowest = { $lowest_name }: { EGGS($missed) } von { EGGS($total) } Eiern klar, { SHARE($share) } befruchtet wie gezählt, { SHARE($pooled) } zu den anderen hin gezogen.
-groups_how = Jede Gruppe wird zu allen hin gezogen, umso mehr, je weniger Eier sie hat, damit eine kleine Gruppe nicht durch bloßen Zufall heraussticht; Bruten eines Schlupfes zählen als eine.
+groups_lowest = { $lowest_name }: { EGGS($missed) } von { EGGS($total) } Eiern klar, { SHARE($share) } befruchtet wie gezählt, { SHARE($pooled) } den anderen angenähert.
+groups_how = Jede Gruppe wird dem Gesamtwert angenähert, umso mehr, je weniger Eier sie hat, damit eine kleine Gruppe nicht durch bloßen Zufall heraussticht; Bruten eines Schlupfes zählen als eine.
 groups_mixed = Bei { LIST($groups) } nicht zu trennen von „{ WORD($column, kind: "field") }“: alle Eier einer solchen Gruppe, und keine anderen, haben dort denselben Eintrag.
-alt_groups = { $groups } Gruppen mit ihren Anteilen, zu allen hin gezogen und wie gezählt; am niedrigsten ist { $lowest } ({ SHARE($pooled) }).
+alt_groups = { $groups } Gruppen mit ihren Anteilen, dem Gesamtwert angenähert und wie gezählt; am niedrigsten ist { $lowest_name } ({ SHARE($pooled) }).
 table_groups = Die Gruppen
 
 ask_years_warmth = Kosteten warme und kalte Phasen Embryonen, über alle Jahre?

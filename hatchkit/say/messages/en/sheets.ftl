@@ -148,7 +148,7 @@ remark_counted =
     .fix = Correct it if that is wrong.
 
 batch_lacks =
-    .found = a batch can't be used ({ $name }): it lacks { FIELDS($lacks) }
+    .found = a batch can't be used ({ $name }): it lacks { WORDS($lacks, kind: "field") }
     .done = The batch is left out.
     .fix = Write what is missing.
 name_twice =

@@ -164,3 +164,24 @@ teach_lie_across = across the egg
 teach_sign_wet = wet: too little water lost
 teach_sign_dry = dry and stuck: too much lost
 teach_sheet_alt = { $what }: a drawn hen's egg in millimetres.
+
+## On the pictures of the course
+
+course_luck = Bars: how many of { $hatches } hatches of { $each } gave how many chicks; 95 of 100 lie between { EGGS($low) } and { EGGS($high) }, the tallest { $bars ->
+        [one] bar
+       *[other] bars
+    } at { LIST($tallest) }.
+course_arrangements = Bars: how often each difference comes out, from { TENTH($least) } to { TENTH($most) } points; the one that was seen, { TENTH($seen) }, is dashed, and the bars from it to the right are marked.
+course_true_share_axis = Hatch (%); the upright line is the true share
+course_looks_axis = Day of incubation; dotted: a look at the eggs
+course_as_large = at least as large
+course_lost_axis =
+    Lost (% of set)
+    filled: this batch,
+    white: the others
+course_no_log = no log of this machine
+course_dry_skin = skin tight and dry
+course_seen_from =
+    from its back, blunt end up:
+    R is its right wing, L its left
+course_intervals_axis = One interval a hatch

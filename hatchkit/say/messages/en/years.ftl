@@ -167,13 +167,13 @@ groups_pair = { $better } above { $worse }
 group_name = { $by ->
         [hen] hen { $name }
         [cock] cock { $name }
-        [month] month { $name }
+        [month] { MONTH($name) }
        *[other] { $name }
     }
 groups_lowest = { $lowest_name }: { EGGS($missed) } of { EGGS($total) } eggs clear, { SHARE($share) } fertile as counted, { SHARE($pooled) } drawn towards the others.
 groups_how = Each group is drawn towards all of them, the more so the fewer its eggs, so that a small group does not stand out by luck alone; batches of one hatch count as one.
 groups_mixed = { LIST($groups) } cannot be told from their { $column }: all their eggs, and no others, are of one.
-alt_groups = { $groups } groups with their shares drawn towards all and as counted; the lowest is { $lowest } ({ SHARE($pooled) }).
+alt_groups = { $groups } groups with their shares drawn towards all and as counted; the lowest is { $lowest_name } ({ SHARE($pooled) }).
 table_groups = The groups
 
 ask_years_warmth = Did warm and cold spells cost embryos, over all years?

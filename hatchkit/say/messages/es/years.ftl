@@ -167,13 +167,13 @@ groups_pair = { $better } por encima de { $worse }
 group_name = { $by ->
         [hen] gallina { $name }
         [cock] gallo { $name }
-        [month] mes { $name }
+        [month] { MONTH($name) }
        *[other] { $name }
     }
 groups_lowest = { $lowest_name }: { EGGS($missed) } claros de { EGGS($total) } huevos, { SHARE($share) } fértiles tal como se contó, { SHARE($pooled) } acercados a los demás.
 groups_how = Cada grupo se acerca al conjunto, tanto más cuantos menos huevos tiene, para que un grupo pequeño no destaque por pura suerte; las tandas de un mismo nacimiento cuentan como una.
 groups_mixed = { LIST($groups) }: no se puede separar de «{ WORD($column, kind: "field") }». Todos los huevos de un grupo así, y ningún otro, tienen ahí el mismo valor.
-alt_groups = { $groups } grupos con sus proporciones, acercadas al conjunto y tal como se contaron; el más bajo es { $lowest } ({ SHARE($pooled) }).
+alt_groups = { $groups } grupos con sus proporciones, acercadas al conjunto y tal como se contaron; el más bajo es { $lowest_name } ({ SHARE($pooled) }).
 table_groups = Los grupos
 
 ask_years_warmth = ¿Costaron embriones los golpes de calor y de frío, en todos los años?

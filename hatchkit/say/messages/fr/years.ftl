@@ -167,13 +167,13 @@ groups_pair = { $better } au-dessus de { $worse }
 group_name = { $by ->
         [hen] poule { $name }
         [cock] coq { $name }
-        [month] mois { $name }
+        [month] { MONTH($name) }
        *[other] { $name }
     }
 groups_lowest = { $lowest_name } : { EGGS($missed) } clairs sur { EGGS($total) } œufs, { SHARE($share) } fécondés tels que comptés, { SHARE($pooled) } rapprochés des autres.
 groups_how = Chaque groupe est rapproché de l’ensemble, d’autant plus qu’il a peu d’œufs, pour qu’un petit groupe ne ressorte pas par le seul hasard ; les couvées d’une même éclosion comptent pour une.
 groups_mixed = { LIST($groups) } : impossible à démêler de « { WORD($column, kind: "field") } ». Tous les œufs d’un tel groupe, et aucun autre, y portent la même valeur.
-alt_groups = { $groups } groupes avec leurs parts, rapprochées de l’ensemble et telles que comptées ; le plus bas est { $lowest } ({ SHARE($pooled) }).
+alt_groups = { $groups } groupes avec leurs parts, rapprochées de l’ensemble et telles que comptées ; le plus bas est { $lowest_name } ({ SHARE($pooled) }).
 table_groups = Les groupes
 
 ask_years_warmth = Les épisodes de chaud et de froid ont-ils coûté des embryons, sur toutes les années ?
