@@ -29,7 +29,17 @@ NEEDED = [
     "jinja2",
     "ipywidgets",
 ]
-NEEDED_FOR_TESTS = ["pytest", "nbval", "hypothesis", "ruff", "mypy", "xdist", "psychrolib", "icalendar", "selenium"]
+NEEDED_FOR_TESTS = [
+    "pytest",
+    "nbval",
+    "hypothesis",
+    "ruff",
+    "mypy",
+    "pytest_xdist",
+    "psychrolib",
+    "icalendar",
+    "selenium",
+]
 
 
 class SetupError(Exception):
@@ -119,7 +129,7 @@ def _lacking(needed):
 
 def _found(name):
     try:
-        return importlib.util.find_spec(name) is not None
+        return importlib.util.find_spec({"pytest_xdist": "xdist"}.get(name, name)) is not None
     except ImportError:  # the package that it lies in is not there
         return False
 
@@ -140,7 +150,7 @@ def _oldest_versions():
             wishes = metadata.requires("hatchkit") or []
         except metadata.PackageNotFoundError:
             wishes = []
-    found = (re.match(r"(?:pytest-(?=xdist))?([\w.-]+)\s*>=\s*([\d.]+)", wish) for wish in wishes)
+    found = (re.match(r"([\w.-]+)\s*>=\s*([\d.]+)", wish) for wish in wishes)
     return dict((match.group(1).replace("-", "_").lower(), match.group(2)) for match in found if match)
 
 
