@@ -196,18 +196,11 @@ def _slopes(ways, eggs, hazards, factor, onehot):
     """Log likelihood, its slope in the bands' factors, and the sum of squared slopes (its bend)."""
     now = hazards * np.exp(np.clip(factor, -8, 8))[:, BAND_OF]
     cell = chances(now)
-    by_band = now[:, :, None] * onehot
-    passed = np.cumsum(by_band, axis=1)
     left = np.exp(-np.cumsum(now, axis=1))
-    slope = np.concatenate(
-        [left[:, :, None] * by_band - cell[:, :-1, None] * (passed - by_band), -cell[:, -1:, None] * passed[:, -1:]],
-        axis=1,
-    )
     chance = (1 - MISCOUNT) * cell @ ways.T + MISCOUNT / len(ways)
-    relative = (1 - MISCOUNT) * np.einsum("gc,hck->hgk", ways, slope, optimize=True) / chance[..., None]
-    told = np.log(chance) @ eggs
-    return (
-        told,
-        np.einsum("g,hgk->hk", eggs, relative),
-        np.einsum("g,hgk,hgl->hkl", eggs, relative, relative, optimize=True),
-    )
+    # A hazard that grows puts more eggs into its own cell and takes them from all later ones.
+    later = np.cumsum((ways * cell[:, None, :])[..., :0:-1], axis=2)[..., ::-1]
+    by_hazard = now[:, None, :] * (ways[:, :-1] * left[:, None, :] - later)
+    relative = (1 - MISCOUNT) * (by_hazard @ onehot) / chance[..., None]
+    weighed = relative * eggs[:, None]
+    return np.log(chance) @ eggs, weighed.sum(axis=1), weighed.transpose(0, 2, 1) @ relative

@@ -294,7 +294,7 @@ def told(gathered: Gathered, batch, items) -> dict:
         word for and the strongest word against the cause count, the rest stand at 1. An unknown item counts 1.
     """
     by_item = {row["item"]: row for row in items.to_dict("records")}
-    named = signs.found(gathered.rows[batch])
+    named = signs.found(gathered.rows[batch]).to_dict("records")
     logged = gathered.doses[batch].logged if batch in gathered.doses else 0.0
     weights, out, only_here = signs.factors(), {}, _above_the_good(gathered, batch)
     for cause in _causes():
@@ -313,7 +313,7 @@ def told(gathered: Gathered, batch, items) -> dict:
             if item in MEASURED and factor < 1:
                 factor = logged * factor + 1 - logged  # what was not logged may have held it
             lines.append([item, fact, "known", factor])
-        for sign in named.to_dict("records"):
+        for sign in named:
             factor = weights[sign["sign"]].get(cause)
             if factor is not None:
                 lines.append([sign["sign"], sign["fact"], sign["said"], factor])

@@ -125,5 +125,3 @@ def _spread_out(dose):
 
 #: Height of a batch's row, and of the highest bar in it, in points; heat and cold stand below the bar.
 BATCH, UP = 36.0, 20.0
-#: Degree-hours of a spell whose mark is as large as it gets, K·h.
-LARGE = 200.0

@@ -20,7 +20,7 @@ from hatchkit.say import text
 ASSUMED = 0.2
 
 
-def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None) -> Findings:
+def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None, each=None) -> Findings:
     """What a season's records say of one batch: why it was poor, how sure that is, what to change.
 
     Parameters
@@ -30,8 +30,8 @@ def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None) -> Fi
         Left out, the poorest batch is taken.
     unit : {"C", "F"}
         Unit in which temperatures are shown.
-    progress : callable, optional
-        Called with (questions answered, questions in all).
+    progress, each : callable, optional
+        Called with (questions answered, questions in all), and with each finding as soon as it is made.
 
     Returns
     -------
@@ -48,10 +48,13 @@ def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None) -> Fi
 
     name = str(season.batch(batch)["batch"]) if batch else poorest_batch(season)
     work = Work(season, name, check_unit(unit))
-    found = answers((why, standing, fate, evidence, *batch_climate.ASKED, *batch_next.ASKED), work, progress)
+    # The look into unhatched eggs comes last on the page; asked first, its many drawings are made meanwhile.
+    *others, last = batch_next.ASKED
+    asked = (last, why, standing, fate, evidence, *batch_climate.ASKED, *others)
+    last, *found = answers(asked, work, progress, each)
     unknown = tuple(Said(f"batch_unknown_{what}") for what in ("proof", "list", "clear", "illness"))
     facts = {**season_facts(season), **work.facts}
-    return Findings("batch", facts, found, records(season), unknown, unit=unit, language=season.language)
+    return Findings("batch", facts, (*found, last), records(season), unknown, unit=unit, language=season.language)
 
 
 class Work:

@@ -148,7 +148,7 @@ class Finding:
             raise ValueError(f"sureness is one of {SURENESS}, not {self.sure!r}")
 
 
-def answers(questions, about, progress=None) -> tuple:
+def answers(questions, about, progress=None, each=None) -> tuple:
     """The findings that a page's questions give, in their order.
 
     Parameters
@@ -159,6 +159,8 @@ def answers(questions, about, progress=None) -> tuple:
         What the questions are asked of.
     progress : callable, optional
         Called with (questions answered, questions in all).
+    each : callable, optional
+        Called with each finding as soon as it is made.
 
     Returns
     -------
@@ -167,7 +169,11 @@ def answers(questions, about, progress=None) -> tuple:
     found = []
     for number, ask in enumerate(questions, start=1):
         given = ask(about)
-        found += [given] if isinstance(given, Finding) else [one for one in given or () if one is not None]
+        new = [given] if isinstance(given, Finding) else [one for one in given or () if one is not None]
+        found += new
+        if each:
+            for one in new:
+                each(one)
         if progress:
             progress(number, len(questions))
     return tuple(found)

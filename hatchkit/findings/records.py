@@ -22,7 +22,7 @@ def records(season) -> Finding:
         unlike=int(counts.get("lost", 0) + counts.get("doubtful", 0)),
         **{name: int(counts.get(name, 0)) for name in SEVERITIES},
     )
-    plain = [Told("sheets.assumed_words", assumed)] if assumed.how else []
+    plain = (Told("sheets.assumed_words", assumed),) if assumed.how else ()
     table = None
     if len(season.problems):
         columns = ("severity", "file", "row", "found", "done", "fix")
@@ -33,9 +33,9 @@ def records(season) -> Finding:
         "records_read",
         facts,
         _sure(assumed.how),
-        plain=(*plain, Said("records_how", facts)),
+        plain=plain,
         table=table,
-        more=(Said("records_see"),),
+        more=(Said("records_how", facts), Said("records_see")),
     )
 
 

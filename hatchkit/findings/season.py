@@ -7,13 +7,16 @@ from functools import cached_property
 import numpy as np
 
 from hatchkit.findings import season_climate, season_losses
-from hatchkit.findings.counts import season_facts
+from hatchkit.findings.counts import season_facts, whole_eggs
 from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, answers, told
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
 
+#: Lanes of the calendar that fit on a first screen, the strip of spells above each machine counted as half of one.
+MOST_LANES, STRIP = 6.5, 0.5
 
-def review(season, *, unit: str = "C", progress=None) -> Findings:
+
+def review(season, *, unit: str = "C", progress=None, each=None) -> Findings:
     """What a season's records answer: what cost most, where the eggs went, whether it is more than luck, and so on.
 
     Parameters
@@ -21,8 +24,8 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     season : Season
     unit : {"C", "F"}
         Unit in which temperatures are shown.
-    progress : callable, optional
-        Called with (questions answered, questions in all).
+    progress, each : callable, optional
+        Called with (questions answered, questions in all), and with each finding as soon as it is made.
 
     Returns
     -------
@@ -32,14 +35,15 @@ def review(season, *, unit: str = "C", progress=None) -> Findings:
     from hatchkit.units import check_unit
 
     work = Work(season, check_unit(unit))
-    found = answers((most, *season_losses.ASKED, *season_climate.ASKED, causes), work, progress)
+    # What is read first takes longest to work out: it is asked last, and the others are drawn meanwhile.
+    *found, first = answers((*season_losses.ASKED, *season_climate.ASKED, causes, most), work, progress, each)
     unknown = tuple(
         Said(f"season_unknown_{name}", {"right": 37.5}) for name in ("cause", "clear", "day", "probe", "illness")
     )
     return Findings(
         "season",
         {**season_facts(season), **work.totals},
-        found,
+        (first, *found),
         records(season),
         unknown,
         unit,
@@ -107,6 +111,36 @@ class Work:
             return None
 
     @cached_property
+    def calendar(self):
+        """The season at a glance, drawn; None where no batch has its day of setting."""
+        from hatchkit.advice import pictured
+        from hatchkit.advice.glance import glance
+
+        if self.season.batches["set_at"].isna().all():
+            return None
+        table = glance(self.season, found=self.excursions)
+        return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table), unit=self.unit)
+
+    @cached_property
+    def calendar_first(self) -> bool:
+        """Whether the calendar is low enough for the first screen; else the ledger of eggs stands there."""
+        if self.calendar is None or self.ledger is None:
+            return True
+        lanes = self.calendar.table[0].batches.groupby("machine")["lane"].max() + 1
+        return float((lanes + STRIP).sum()) <= MOST_LANES
+
+    @cached_property
+    def ledger(self) -> Picture | None:
+        """From eggs set to good chicks, in whole eggs, drawn; None where no hatch is over."""
+        from hatchkit.losses import pictured
+
+        if self.whole.empty or not self.totals["hatched"] >= 0:
+            return None
+        shown = self.whole.assign(eggs=whole_eggs(self.whole["eggs"]))
+        shown = shown[shown["eggs"].notna()]
+        return told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
+
+    @cached_property
     def totals(self) -> dict:
         """Eggs set and hatched, with both shares; where no hatch is over, only the eggs set."""
         row = self.whole.set_index("stage").loc["hatched"] if len(self.whole) else {}
@@ -143,34 +177,55 @@ def most(work) -> Finding:
         else {}
     )
     best = max(weight, key=weight.get, default="")
+    tied = _tied(work, best, first) if first["sure"] == "guess" else []
+    facts |= dict(batch=best, tied=[Said("cause_alone", dict(key=key)) for key in tied])
     why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
     return Finding(
         "most",
-        f"most_{first['kind']}",
+        "most_cause_shared" if len(tied) > 1 else f"most_{first['kind']}",
         facts,
         sure,
         first["eggs_lost"],
         why_sure=why,
         do=_do(first),
-        picture=_glance(work),
         cautions=_cautions(first),
         plain=(Said("most_rest", dict(rest=rest)),) if rest else (),
+        **_pictures(work),
     )
+
+
+def _tied(work, batch, first) -> list:
+    """The causes that weigh as good as the same in a batch, the one that cost most first."""
+    table = work.causes[batch].table
+    tied = table.loc[table["tied"].astype(bool), "cause"].tolist()
+    return [first["key"], *(key for key in tied if key != first["key"])][:3] if first["key"] in tied else []
 
 
 def _nothing(work) -> Finding:
-    unusual = list(work.notes.attrs.get("unusual", []))
-    answer = "most_none_finished" if not work.causes else "most_unusual" if unusual else "most_nothing"
-    sure = "cannot_tell" if not work.causes else "likely"
+    if not work.causes:
+        answer, batches, sure, do = "most_none_finished", [], "cannot_tell", "do_unaccounted"
+    elif unusual := list(work.notes.attrs.get("unusual", [])):
+        answer, batches, sure, do = "most_unusual", unusual, "likely", "do_unlisted"
+    elif poor := _poor(work):
+        answer, batches, sure, do = "most_poor", poor, "likely", "do_unlisted"
+    else:
+        answer, batches, sure, do = "most_nothing", [], "likely", "do_nothing"
     return Finding(
         "most",
         answer,
-        dict(batches=unusual, number=len(work.causes)),
+        dict(batches=batches, number=len(work.causes)),
         sure,
         why_sure=Said(f"{answer}_sure"),
-        do=Said("do_nothing" if work.causes else "do_unaccounted"),
-        picture=_glance(work),
+        do=Said(do),
+        **_pictures(work),
     )
+
+
+def _poor(work) -> list:
+    """Batches below what is usual, and those of which no egg hatched."""
+    table = work.standing
+    bad = table["poor"].isin(["embryos", "clears", "removed"]) | (table["hatched"] == 0)
+    return table.loc[bad, "batch"].astype(str).tolist()
 
 
 def _short(row) -> Said:
@@ -197,15 +252,11 @@ def _lost(work) -> float:
     return float(work.totals["set"] - work.totals["hatched"])
 
 
-def _glance(work) -> Picture | None:
-    """The season's calendar."""
-    from hatchkit.advice import pictured
-    from hatchkit.advice.glance import glance
-
-    if work.season.batches["set_at"].isna().all():
-        return None
-    table = glance(work.season, found=work.excursions)
-    return told("glance.season_at_a_glance", table, facts=pictured.season_at_a_glance(table), unit=work.unit)
+def _pictures(work) -> dict:
+    """The picture of the first screen, and the calendar folded where it is too high to stand there."""
+    if work.calendar_first:
+        return dict(picture=work.calendar)
+    return dict(picture=work.ledger, more=(work.calendar,))
 
 
 def causes(work) -> Finding | None:

@@ -45,7 +45,7 @@ def harm(work) -> Finding:
     hit = relation.exposure[~(relation.exposure["dose"] == 0)]
     table = Table("exposed", hit, EXPOSED) if len(hit) else None
     pictures = _pictures(relation)
-    plain = (Said("harm_not_proof"),) if answer in ("harm_clear", "harm_some") else ()
+    proof = (Said("harm_not_proof"),) if answer in ("harm_clear", "harm_some") else ()
     return Finding(
         "harm",
         answer,
@@ -53,9 +53,8 @@ def harm(work) -> Finding:
         sure,
         facts.get("chicks_lost", np.nan),
         picture=pictures[0] if pictures else None,
-        plain=plain,
         table=table,
-        more=(*pictures[1:], *more_relate.relation(relation)),
+        more=(*proof, *pictures[1:], *more_relate.relation(relation)),
     )
 
 

@@ -44,15 +44,13 @@ def lost(work) -> Finding | None:
     found = Table(
         "looks", looks.assign(eggs=whole_eggs(looks["eggs"])), ("stage", "eggs", SHARE_SET), {"stage": "stage"}
     )
-    shown = shown[shown["eggs"].notna()]
-    picture = told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
     return Finding(
         "lost",
         "lost_most",
         facts,
         "sure",
         facts["lost"],
-        picture=picture,
+        picture=work.ledger if work.calendar_first else None,
         table=stages,
         more=(found, Said("lost_clear"), Said("lost_method", facts), *more_losses.not_counted(whole)),
     )
@@ -109,19 +107,22 @@ def luck(work) -> Finding:
         return Finding("luck", "luck_refused", dict(why=refused(refusal)), "cannot_tell")
     own = table[table["chance"].notna()]
     odd = own[own["unusual"]].sort_values("chance", kind="stable")
+    published = table[table["norm_unusual"] & ~table["unusual"]]
     facts = dict(
         comparisons=len(own),
+        published=published["batch"].astype(str).unique().tolist(),
         number=len(odd),
         batches=len(set(table["batch"])),
         one_in=_one_in(odd),
         unusual=[Said("luck_one", _in_words(row)) for row in odd.head(3).to_dict("records")],
     )
-    answer = "luck_few" if own.empty else "luck_unusual" if len(odd) else "luck_none"
+    levels = "luck_by_published" if len(published) else "luck_few" if own.empty else "luck_none"
+    answer = "luck_unusual" if len(odd) else levels
     columns = ("batch", "stage", "eggs", "out_of", "low", "high", "one_in")
     rare = own.sort_values("chance", kind="stable").head(8)
     rare = rare.assign(eggs=rare["eggs"].round(), one_in=[odds(chance) for chance in rare["chance"]])
     rows = Table("rare", rare, columns, {"stage": "stage"}) if len(own) else None
-    sure = "cannot_tell" if own.empty else "sure" if len(odd) else "likely"
+    sure = {"luck_unusual": "sure", "luck_few": "cannot_tell"}.get(answer, "likely")
     return Finding("luck", answer, facts, sure, table=rows, more=(*more_losses.luck(table), Said("luck_method")))
 
 

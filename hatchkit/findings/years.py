@@ -25,7 +25,7 @@ COMPARED = (
 SHARE, POOLED = ("share", "low", "high"), ("pooled", "low", "high")
 
 
-def years(season, *, unit: str = "C", progress=None) -> Findings:
+def years(season, *, unit: str = "C", progress=None, each=None) -> Findings:
     """What several seasons answer together.
 
     Parameters
@@ -33,8 +33,8 @@ def years(season, *, unit: str = "C", progress=None) -> Findings:
     season : Season
         Of several years, or of several keepers.
     unit : {"C", "F"}
-    progress : callable, optional
-        Called with (questions answered, questions in all).
+    progress, each : callable, optional
+        Called with (questions answered, questions in all), and with each finding as soon as it is made.
 
     Returns
     -------
@@ -56,7 +56,7 @@ def years(season, *, unit: str = "C", progress=None) -> Findings:
     check_unit(unit)
     if len(season.years) < 2 and len(season.keepers) < 2:
         raise HatchkitError("years_one", dict(name=season.title))
-    found = answers((each_year, differ, helped, keepers, groups, warmth), season, progress)
+    found = answers((each_year, differ, helped, keepers, groups, warmth), season, progress, each)
     facts = dict(
         season_facts(season), years=season.years, keepers=season.keepers, set=float(season.batches["eggs_set"].sum())
     )

@@ -41,6 +41,10 @@ class Counted(NamedTuple):
 
 def counted(season) -> dict[str, Counted]:
     """batch -> what was counted, for all batches that have fates."""
+    return season.once(("counted",), lambda: _counted(season))
+
+
+def _counted(season) -> dict[str, Counted]:
     looks, eggs, fates = by_batch(season.looks), by_batch(season.eggs), by_batch(season.fates)
     return {
         str(row["batch"]): batch_counted(

@@ -20,6 +20,10 @@ def left_out(season) -> pd.DataFrame:
     why: "rows" or "counts" (these tell of more eggs, `told`, than the `set` ones), "nothing" (no record of how it
     ended), "chicks" or "hatch" (not counted), "set" (the number of eggs set is missing).
     """
+    return season.once(("left_out",), lambda: _left_out(season)).copy(deep=False)
+
+
+def _left_out(season) -> pd.DataFrame:
     records = {str(row["batch"]): row for row in season.batches.to_dict("records")}
     rows = []
     for batch, part in by_batch(season.fates).items():

@@ -3,13 +3,9 @@
 from __future__ import annotations
 
 import re
-from functools import cache
-from importlib import resources
-
-from jinja2 import Environment
 
 from hatchkit import reference
-from hatchkit.records.writing import SEALED
+from hatchkit.pages.frame import template
 from hatchkit.say import text
 from hatchkit.say.speak import word
 from hatchkit.words.cautions import cautions
@@ -45,8 +41,7 @@ def candling_sheet(season=None, batch=None, *, plan=None, language: str | None =
     head, looks = _of_plan(plan, language) if plan is not None else _of_batch(season, batch, language)
     signs = reference.load("signs")
     signs = [say(f"sign_{sign}") for sign in signs.loc[signs["kind"] == "seen", "sign"]]
-    return _template().render(
-        sealed=SEALED,
+    return template("candling_sheet").render(
         language=language,
         title=say("paper_candling"),
         head=head,
@@ -141,12 +136,6 @@ def _usual_days(language: str) -> list[str]:
         for bird in BIRDS
         if bird in table.index
     ]
-
-
-@cache
-def _template():
-    source = (resources.files(__package__) / "candling_sheet.html.j2").read_text(encoding="utf-8")
-    return Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True).from_string(source)
 
 
 def write_candling_sheet(out, season=None, batch=None, *, plan=None):

@@ -2,12 +2,8 @@
 
 from __future__ import annotations
 
-from functools import cache
-from importlib import resources
-
-from jinja2 import Environment
-
-from hatchkit.pages.check_text import assumed_line, example_of, printable
+from hatchkit.pages.check_text import assumed_line, example_of
+from hatchkit.pages.frame import template
 from hatchkit.problems import COLUMNS, SEVERITIES, in_language
 from hatchkit.records import check
 from hatchkit.say import text
@@ -58,18 +54,7 @@ def check_page(season, *, language: str = "en") -> str:
         problems_none=say("problems_none"),
         problem_head=[say(f"problems_head_{name}") for name in ("where", "found", "done", "fix")],
     )
-    return _template().render(facts)
-
-
-@cache
-def _template():
-    source = (resources.files(__package__) / "check.html.j2").read_text(encoding="utf-8")
-    return Environment(autoescape=True, trim_blocks=True, finalize=_clean).from_string(source)
-
-
-def _clean(value):
-    """A text without control characters; they have no business in a page either."""
-    return printable(value) if isinstance(value, str) else value
+    return template("check").render(facts)
 
 
 def _sheet(sheet, language: str) -> dict:

@@ -8,16 +8,21 @@ from functools import cache
 from importlib import resources
 from pathlib import Path
 
-from jinja2 import Environment
-
 from hatchkit.findings.finding import Findings
 from hatchkit.pages import parts
+from hatchkit.pages.frame import template
 from hatchkit.say import text
 from hatchkit.words.cautions import cautions
 
 
 def page(
-    findings: Findings, *, full: bool = False, language: str | None = None, today: date | None = None, progress=None
+    findings: Findings,
+    *,
+    full: bool = False,
+    language: str | None = None,
+    today: date | None = None,
+    progress=None,
+    draw=parts.picture,
 ) -> str:
     """One HTML page: the first finding on the first screen, the others as sections, the records at the end.
 
@@ -32,6 +37,8 @@ def page(
         The day that the page says it was made on.
     progress : callable, optional
         Called with (findings laid out, findings in all).
+    draw : callable, optional
+        Gives the HTML of a picture, as `parts.picture` does (`drawing.Drawer` has them drawn already).
 
     Returns
     -------
@@ -40,7 +47,7 @@ def page(
     language, unit = language or findings.language, findings.unit
     laid_out = []
     for number, one in enumerate((*findings.found, findings.records), start=1):
-        laid_out.append(_section(one, language, unit))
+        laid_out.append(_section(one, language, unit, draw))
         if progress:
             progress(number, len(findings) + 1)
     *sections, records = laid_out
@@ -49,7 +56,7 @@ def page(
     first, facts = sections[0], {**findings.facts, "unit": unit}
     facts["today"] = today or date.today()
     about = f"page_{findings.about}"
-    return _template().render(
+    return template("page").render(
         language=language,
         style=_style(),
         full=full,
@@ -67,7 +74,9 @@ def page(
     )
 
 
-def write_page(findings: Findings, out, *, full: bool = False, language: str | None = None, progress=None) -> Path:
+def write_page(
+    findings: Findings, out, *, full: bool = False, language: str | None = None, progress=None, draw=parts.picture
+) -> Path:
     """Write the page of `findings` to the file `out`; HatchkitError if it can't be written.
 
     Parameters
@@ -76,7 +85,7 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
         From ``hk.review``, ``hk.poor_hatch`` or ``hk.years``.
     out : path
         An .html file; pictures are inside, nothing is fetched when it is opened.
-    full, language, progress
+    full, language, progress, draw
         As in `page`.
 
     Returns
@@ -92,7 +101,7 @@ def write_page(findings: Findings, out, *, full: bool = False, language: str | N
     from hatchkit.records.writing import safe_output, write_whole
 
     out = safe_output(out, season=findings.facts.get("folder"), suffix=(".html", ".htm"))
-    html = page(findings, full=full, language=language, progress=progress)
+    html = page(findings, full=full, language=language, progress=progress, draw=draw)
     write_whole(out, html)
     return out
 
@@ -109,11 +118,11 @@ def _version(facts: dict) -> dict:
     return {"today": facts["today"], "version": __version__}
 
 
-def _section(one, language: str, unit: str) -> dict:
+def _section(one, language: str, unit: str, draw) -> dict:
     """The texts and pictures of one finding."""
 
     def laid(pieces):
-        return [parts.part(piece, language, unit) for piece in pieces]
+        return [parts.part(piece, language, unit, draw) for piece in pieces]
 
     more = [one.table, *one.more] if one.table is not None else list(one.more)
     return dict(
@@ -121,7 +130,7 @@ def _section(one, language: str, unit: str) -> dict:
         ask=parts.message(f"ask_{one.question}", one.facts, language, unit),
         answer=parts.message(one.answer, one.facts, language, unit),
         sure=text(f"how_sure_{one.sure}", {}, language),
-        picture=parts.picture(one.picture, language, unit) if one.picture else "",
+        picture=draw(one.picture, language, unit) if one.picture else "",
         plain=laid(one.plain),
         more=laid(more),
         cautions=cautions(*one.cautions, language=language),
@@ -138,21 +147,7 @@ def _first_lines(one, section: dict, language: str, unit: str) -> list[dict]:
 
 
 @cache
-def _template():
-    source = (resources.files(__package__) / "page.html.j2").read_text(encoding="utf-8")
-    made = Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True, finalize=_clean)
-    return made.from_string(source)
-
-
-@cache
 def _style():
     from hatchkit.figures import dark_css
 
     return (resources.files(__package__) / "page.css").read_text(encoding="utf-8") + dark_css()
-
-
-def _clean(value):
-    """A text without control characters; they have no business in a page."""
-    if type(value) is not str:
-        return value
-    return "".join(char if char.isprintable() or char == "\u00a0" else " " for char in value)

@@ -34,12 +34,12 @@ def message(code: str, facts: dict, language: str, unit: str) -> str:
     return text(code, {name: plain(value) for name, value in facts.items()}, language, unit)
 
 
-def part(piece, language: str, unit: str) -> dict:
-    """One piece, as the template takes it: kind, and lines, heads and rows, or html."""
+def part(piece, language: str, unit: str, draw=None) -> dict:
+    """One piece, as the template takes it: kind, and lines, heads and rows, or html (by `draw`, else `picture`)."""
     if isinstance(piece, Table):
         return {"kind": "table", **table(piece, language, unit)}
     if isinstance(piece, Picture):
-        return {"kind": "picture", "html": picture(piece, language, unit)}
+        return {"kind": "picture", "html": (draw or picture)(piece, language, unit)}
     lines = said(piece, language, unit).splitlines()
     return {"kind": "words", "lines": [line.strip().removeprefix("- ") for line in lines if line.strip()]}
 

@@ -59,6 +59,7 @@ def write_report(
     HatchkitError
         If `out` can't be written or is one of the season's own files, before any work is done; for another page.
     """
+    from hatchkit.pages.drawing import Drawer
     from hatchkit.season import load_season
     from hatchkit.units import check_unit
 
@@ -71,19 +72,20 @@ def write_report(
     unit = check_unit(unit)
     if out is not None:
         out = safe_output(out, season=folder, suffix=(".html", ".htm"))
-    season = load_season(folder)
-    season = season.spoken_in(language) if language else season
-    if about == "season" and (len(season.years) > 1 or len(season.keepers) > 1):
-        about = "years"
-    if not names:
-        from hatchkit.yearly.nameless import without_names
+    with Drawer() as drawer:
+        season = load_season(folder)
+        season = season.spoken_in(language) if language else season
+        if about == "season" and (len(season.years) > 1 or len(season.keepers) > 1):
+            about = "years"
+        if not names:
+            from hatchkit.yearly.nameless import without_names
 
-        season, renamed = without_names(season)
-        batch = renamed.get(str(batch), batch)
-    return _write(season, about, out, unit, batch, full, progress)
+            season, renamed = without_names(season)
+            batch = renamed.get(str(batch), batch)
+        return _write(season, about, out, unit, batch, full, progress, drawer)
 
 
-def _write(season, about, out, unit, batch, full, progress) -> Path:
+def _write(season, about, out, unit, batch, full, progress, drawer) -> Path:
     from hatchkit.findings.batch import poor_hatch
     from hatchkit.findings.season import review
     from hatchkit.pages.page import file_name, write_page
@@ -92,15 +94,16 @@ def _write(season, about, out, unit, batch, full, progress) -> Path:
         """Answering is one half of the steps, laying out the other."""
         return (lambda done, total: progress(first + round(50 * done / total), 100)) if progress else None
 
+    common = dict(unit=unit, progress=step(0), each=lambda one: drawer.take(one, season.language, unit))
     if about == "season":
-        findings = review(season, unit=unit, progress=step(0))
+        findings = review(season, **common)
     elif about == "years":
         from hatchkit.findings.years import years
 
-        findings = years(season, unit=unit, progress=step(0))
+        findings = years(season, **common)
     else:
-        findings = poor_hatch(season, batch, unit=unit, progress=step(0))
-    return write_page(findings, out or file_name(findings), full=full, progress=step(50))
+        findings = poor_hatch(season, batch, **common)
+    return write_page(findings, out or file_name(findings), full=full, progress=step(50), draw=drawer.picture)
 
 
 class StderrProgress:

@@ -10,6 +10,8 @@ import numpy as np
 
 #: Linear predictors are kept inside this range: hazards from 1e-11 to 1 - 1e-10.
 ETA_RANGE = (-25.0, 3.1)
+#: Furthest that one step may move a linear predictor; the step's direction is kept, whatever the columns' units.
+LONGEST = 4.0
 
 
 def fit_many(died, at_risk, design, offset=0.0, *, ridge=0.0, rounds=30, tolerance=1e-10):
@@ -53,7 +55,8 @@ def fit_many(died, at_risk, design, offset=0.0, *, ridge=0.0, rounds=30, toleran
         information = (weight @ pairs).reshape(-1, terms, terms) + eye
         score = ((died - at_risk * share) * slope) @ design - ridge * coef
         step = np.linalg.solve(information, score[..., None])[..., 0]
-        step = np.clip(step, -4, 4)
+        reach = np.abs(step @ design.T).max(axis=1, keepdims=True, initial=0.0)
+        step = step * np.minimum(1.0, LONGEST / np.maximum(reach, LONGEST))
         coef = coef + step
         if np.abs(step).max(initial=0.0) < tolerance:
             break

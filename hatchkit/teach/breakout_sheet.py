@@ -4,9 +4,6 @@ from __future__ import annotations
 
 import base64
 import io
-from importlib import resources
-
-from jinja2 import Environment
 
 from hatchkit import reference
 from hatchkit.figures import egg_drawings
@@ -14,6 +11,7 @@ from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING
 from hatchkit.figures.egg_opened import opened
 from hatchkit.figures.style import subplots
+from hatchkit.pages.frame import template
 from hatchkit.say import text
 from hatchkit.teach import picture_key
 from hatchkit.words.cautions import cautions
@@ -27,20 +25,15 @@ def breakout_sheet() -> str:
         _part("lying", [(egg_drawings.egg, kind, picture_key.position_title(kind)) for kind in LYING]),
         _part("signs", [(egg_drawings.egg, kind, picture_key.sign_title(kind)) for kind in picture_key.SIGNS]),
     ]
-    source = (resources.files(__package__) / "breakout_sheet.html.j2").read_text(encoding="utf-8")
-    return (
-        Environment(autoescape=True, trim_blocks=True)
-        .from_string(source)
-        .render(
-            title=text("teach_sheet_title"),
-            lead=text("teach_sheet_lead"),
-            batch=text("teach_sheet_batch"),
-            parts=parts,
-            tally=text("teach_sheet_tally"),
-            cautions=cautions("opening_eggs", "killing"),
-            others=_others(),
-            sources=dict(head=text("teach_sheet_sources"), lines=_sources()),
-        )
+    return template("breakout_sheet", __package__).render(
+        title=text("teach_sheet_title"),
+        lead=text("teach_sheet_lead"),
+        batch=text("teach_sheet_batch"),
+        parts=parts,
+        tally=text("teach_sheet_tally"),
+        cautions=cautions("opening_eggs", "killing"),
+        others=_others(),
+        sources=dict(head=text("teach_sheet_sources"), lines=_sources()),
     )
 
 

@@ -3,14 +3,11 @@
 from __future__ import annotations
 
 import json
-from functools import cache
-from importlib import resources
 from pathlib import Path
-
-from jinja2 import Environment
 
 from hatchkit.figures.case import case_picture
 from hatchkit.figures.chart import chart
+from hatchkit.pages.frame import template
 from hatchkit.records.writing import write_whole
 from hatchkit.say import text
 from hatchkit.teach import case_words
@@ -73,7 +70,7 @@ def student_page(row: dict, shown: dict | None, *, width, sure) -> str:
     if row["finding"]:
         sections.append(dict(head=text("teach_page_finding"), lines=[row["finding"]]))
     sections.append(dict(head=text("teach_page_rules"), points=rules(), lines=[text("teach_page_invented")]))
-    return _template().render(
+    return template("give_back", __package__).render(
         title=text("teach_page_title", dict(case=row["case"])),
         sections=sections,
         lead=text("teach_page_mark", dict(mark=row["share_of_mark"])),
@@ -194,7 +191,7 @@ def class_page(marking, shown: dict) -> str:
         sections.append(_missed(done, shown))
     if len(marking.problems):
         sections.append(dict(head=text("teach_class_problems"), points=marking.not_taken()))
-    return _template().render(
+    return template("give_back", __package__).render(
         title=text("teach_class_title", dict(answered=len(done), cases=len(marks))), lead=lead, sections=sections
     )
 
@@ -228,9 +225,3 @@ def _missed(done, shown):
     return dict(
         head=text("teach_class_missed"), lines=[text("teach_class_missed_note")], table=dict(head=head, rows=rows)
     )
-
-
-@cache
-def _template():
-    source = (resources.files(__package__) / "give_back.html.j2").read_text(encoding="utf-8")
-    return Environment(autoescape=True, trim_blocks=True).from_string(source)

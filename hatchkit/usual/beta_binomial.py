@@ -29,6 +29,25 @@ def shapes(mu, rho):
     return mu * size, (1 - mu) * size
 
 
+def probability(chicks, eggs, a, b):
+    """P(exactly so many chicks) where the hatch rate has the beta distribution (a, b); arrays broadcast."""
+    from scipy.special import betaln, gammaln
+
+    ways = gammaln(eggs + 1) - gammaln(chicks + 1) - gammaln(eggs - chicks + 1)
+    return np.exp(ways + betaln(chicks + a, eggs - chicks + b) - betaln(a, b))
+
+
+def at_least(chicks, eggs, a, b):
+    """P(at least so many chicks), summed on the side of fewer terms; `a` and `b` are arrays of one shape."""
+    a, b = np.asarray(a, float), np.asarray(b, float)
+    if chicks <= 0 or chicks > eggs:
+        return np.full(a.shape, float(chicks <= 0))
+    below = chicks <= eggs - chicks
+    side = np.arange(chicks) if below else np.arange(chicks, eggs + 1)
+    total = probability(side.reshape(-1, *[1] * a.ndim), eggs, a, b).sum(axis=0)
+    return np.clip(1 - total if below else total, 0.0, 1.0)
+
+
 def _fewest(chance, chicks, sure):
     """Smallest whole number of eggs with ``chance(eggs) >= sure``; `chance` rises with eggs."""
     low, high = max(int(chicks), 1) - 1, max(int(chicks), 1)
@@ -89,27 +108,22 @@ def _log_beta_binomial(count, total):
 
 def predicted(weight, eggs):
     """P(0), P(1), ... P(eggs) chicks from one future set, averaged over what is not known."""
-    from scipy import stats
-
     keep = weight > 1e-6
     mu, rho = np.broadcast_to(MU[:, None], weight.shape)[keep], np.broadcast_to(RHO, weight.shape)[keep]
-    a, b = shapes(mu, rho)
-    each = stats.betabinom.pmf(np.arange(eggs + 1)[:, None], eggs, a, b)
+    each = probability(np.arange(eggs + 1)[:, None], eggs, *shapes(mu, rho))
     return each @ (weight[keep] / weight[keep].sum())
 
 
 def chance_learned(weight, chicks, eggs):
     """P(at least `chicks` from `eggs`) averaged over the grid weights of `learn`."""
-    from scipy import stats
-
     keep = weight > 1e-6
     mu, rho = np.broadcast_to(MU[:, None], weight.shape)[keep], np.broadcast_to(RHO, weight.shape)[keep]
-    tails = stats.betabinom.sf(chicks - 1, eggs, *shapes(mu, rho))
+    tails = at_least(chicks, eggs, *shapes(mu, rho))
     return float(tails @ (weight[keep] / weight[keep].sum()))
 
 
 def eggs_learned(weight, chicks, *, sure=0.9):
-    """Fewest eggs for at least `chicks` chicks with probability `sure`, or None (see `eggs_for`)."""
+    """Fewest eggs for at least `chicks` chicks with probability `sure`; None where `MOST_EGGS` would not do."""
     return _fewest(lambda eggs: chance_learned(weight, chicks, eggs), chicks, sure)
 
 

@@ -67,18 +67,3 @@ def test_each_batch_is_drawn_and_exposed_ones_are_named_and_shaped_apart():
     hit = next(line for line in ax.lines if line.get_marker() == "D")
     assert max(free.get_xdata()) < border.get_xdata()[0] < min(hit.get_xdata())
     assert not any(label.get_text().startswith(("-", "\N{MINUS SIGN}")) for label in ax.get_xticklabels())
-
-
-def exposure():
-    return pd.DataFrame(
-        {
-            "batch": ["a", "a", "b"],
-            "day_start": [0.0, 7.0, 0.0],
-            "day_end": [7.0, 14.0, 7.0],
-            "at_risk": [40.0, 38.0, 20.0],
-            "died": [2.0, np.nan, 5.0],
-            "share_logged": [1.0, 1.0, 0.0],
-            "egg_degree_hours_warm": [0.0, 9.0, np.nan],
-            "egg_degree_hours_cold": [4.0, 0.0, np.nan],
-        }
-    )

@@ -105,3 +105,40 @@ def test_sentences_that_rooms_still_compose_only_grow_fewer():
         if isinstance(node, ast.Call) and getattr(node.func, "id", "") == Composed.__name__
     ]
     assert 0 < len(calls) <= COMPOSED
+
+
+def test_a_calendar_too_high_for_the_first_screen_is_folded_and_the_ledger_of_eggs_stands_there(season):
+    from dataclasses import replace
+
+    from hatchkit.findings.season import Work, _pictures
+
+    assert _pictures(Work(season, "C"))["picture"].figure == "glance.season_at_a_glance"
+    batches = season.batches.assign(set_at=season.batches["set_at"].min())
+    crowded = _pictures(Work(replace(season, batches=batches), "C"))
+    assert crowded["picture"].figure == "losses.egg_ledger"
+    assert [one.figure for one in crowded["more"]] == ["glance.season_at_a_glance"]
+
+
+def test_causes_that_weigh_the_same_are_told_as_a_tie_and_no_bad_hatch_is_to_go_on_as_it_did(tmp_path):
+    from hatchkit.findings.season import review
+    from hatchkit.season import load_season
+
+    def first(name, head, *rows):
+        folder = tmp_path / name
+        folder.mkdir()
+        (folder / "batches.csv").write_text("\n".join([head, *rows]) + "\n", encoding="utf-8")
+        return review(load_season(folder))
+
+    clear = first("clear", "batch,set date,eggs set,clear,hatched", "A,2025-03-01,20,20,0")
+    assert clear["most"].answer == "most_cause_shared" and len(clear["most"].facts["tied"]) > 1
+    assert clear["luck"].answer == "luck_by_published" and clear["luck"].facts["published"] == ["A"]
+    head = "batch,set date,eggs set,clear,dead in shell,hatched"
+    odd = first(
+        "odd",
+        head,
+        *(
+            f"{name},2025-0{at}-01,20,3,{dead},{17 - dead}"
+            for at, (name, dead) in enumerate([("A", 3), ("B", 3), ("C", 12), ("D", 3)], start=3)
+        ),
+    )
+    assert odd["most"].answer == "most_unusual" and odd["most"].do.code == "do_unlisted"

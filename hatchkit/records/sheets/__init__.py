@@ -23,7 +23,8 @@ told in words become columns) -> ``cells`` and ``profile`` (what the cells hold)
 - what a heading's words allow (composed, not listed): `lexicon.py` (`reference/sheet_words.csv`), `tongues.py`,
   `meanings.py`, `classes.py`, `lookwords.py`, `own_columns.py`
 - what the cells allow; the joint reading of all columns by words, values and arithmetic: `profile.py`,
-  `candidates.py`, `assign.py`, `ledger.py`, `evidence.py`
+  `candidates.py`, `assign.py`, `layout.py`, `ledger.py`, `evidence.py`
+- what is not used though it was read, and asked about: `doubts.py`, `unfinished.py`
 - the block becomes batches, eggs, looks, weighings: `tables.py`, `eggsheet.py`, `eggfates.py`, `logsheet.py`,
   `diary.py`, `weighings.py`, `remarks.py`, `around.py`
 - what holds for all: order of dates, year, birds, names, looks merged: `order.py`, `years.py`, `batch_species.py`,
@@ -38,13 +39,21 @@ are those that the person's own program shows.
 - A column's meaning is a hypothesis. Each has a weight in log odds: 4 the words say it plainly, 2.5 usual, 1
   possible; cells change it; the joint reading adds the evidence of the rows (`evidence.py`: +2 a row in which the
   eggs add up and could have failed to, -3 one with too many eggs, -1 if by two at most, at most eight rows count).
-  A reading without a number set or a date costs 5. A rival within 1.5 is asked about.
+  A reading without a number set or a date costs 5. Eggs left add 0.7 a row where they lie between those before and
+  after, 1 where the written losses explain them; a percentage that fits adds 0.8. A rival within 1.5 is asked about,
+  unless every batch keeps its numbers under it.
 - Words first, then the sums: the in-order search is followed by a climb from its best (`_near_the_best`), in which
   a column of whole numbers under an unknown heading may be any class of eggs. If the eggs then add up in one way it
   is taken; if clear, dead, pipped ... do equally well, no word telling them apart, the column is left out, its eggs
   are unaccounted for, and it is asked about (`_without_guesses`).
-- A table most of whose rows hold more eggs than were set was misread: it is left out and asked about (`?sums`). A
-  diary of which fewer than half of the batches add up is not used at all.
+- A table most of whose rows hold more eggs than were set was misread: by however few
+  in three rows and more, and also where the reading left a column of losses out to hide it: it is left out and asked
+  about (`?sums`). A diary of which fewer than half of the batches add up is not used at all.
+- Losses that were worked out (from eggs left, from "all") are not used where a column that may be of eggs is left out
+  among them (`doubts.py`): what is written stays, the rest is unaccounted for, and the column is asked about.
+- A 0 hatched before the hatching day (less two) is "not yet": the batch is unfinished and stays out of rates.
+- "Died in the hatcher", "dead d18-21" are dead in shell, not a look at the move. In a list of eggs yes and no are
+  fates. "Left (clears out)" is eggs left; "bad" at a candling is dead; a row with a date of its own is no sum.
 - Words beside a count or in remarks of a log count only where the eggs then add up and do not without them; where
   they do, "1 pipped" is a part.
 - In a log the number of eggs in a row of a look or of the move is of those that went in: it opens no batch.

@@ -13,27 +13,19 @@ from hatchkit.records.guard import guarded
 from hatchkit.records.sheets import looks as look_table
 from hatchkit.records.sheets import names as naming
 from hatchkit.records.sheets.batch_species import with_species
-from hatchkit.records.sheets.candidates import PLAIN_OUT
 from hatchkit.records.sheets.diary import read_diary, without_unclear
+from hatchkit.records.sheets.doubts import without_too_many, without_unexplained
 from hatchkit.records.sheets.eggsheet import read_eggs
-from hatchkit.records.sheets.evidence import FEW
 from hatchkit.records.sheets.legend import marks_in
 from hatchkit.records.sheets.logsheet import read_log
-from hatchkit.records.sheets.meanings import meanings
 from hatchkit.records.sheets.order import decide_order
 from hatchkit.records.sheets.parts import Context, Part
-from hatchkit.records.sheets.profile import SAMPLE
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
-from hatchkit.records.sheets.understand import Understood, language_on, understand
+from hatchkit.records.sheets.understand import Understood, language_on, understand, year_in
 from hatchkit.records.sheets.unfinished import without_ends_ahead
 from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.years import decide_year
-
-#: Share of the eggs set that a slip of counting may be; rows from which too many eggs speak against a reading.
-SLIP_SHARE, LEAST_TRIED = 0.05, 2
-#: A slip in most of this many rows is none.
-LEAST_SLIPS = 3
 
 
 @dataclass
@@ -100,6 +92,8 @@ def read_sheets(
         if part is not None and item.kind == "lines" and settings.get("diary") != "used":
             part, more = without_unclear(item, part)
             asked += more
+        if part is not None and item.kind == "batches":
+            part = without_unexplained(item, part)
         if part is not None and item.kind in ("batches", "looks") and settings.get("sums") != "used":
             part, more = without_too_many(item, part)
             asked += more
@@ -111,54 +105,10 @@ def read_sheets(
     return sheets
 
 
-def without_too_many(item: Understood, part: Part) -> tuple[Part | None, list[dict]]:
-    """A table less its batches, and the question about them, where most rows tell of more eggs than were set.
-
-    A keeper miscounts in a row or two; where most rows hold too many, the columns were misread.
-    """
-    table = part.batches
-    if not len(table) or {"eggs_set", "set_at"} <= set(item.block.headings):
-        return part, []
-    rest = table["rest"].astype(float)
-    tried = rest.notna() & table["hatched"].notna()
-    slip = np.maximum(FEW, SLIP_SHARE * table["eggs_set"].astype(float))
-    over = tried & ((rest < -slip) | table["broken"].astype(bool))
-    slips = tried & (rest < 0)
-    if tried.sum() >= LEAST_SLIPS and slips.sum() > 0.5 * tried.sum():
-        over = over | slips
-    if (tried & (rest == 0)).sum() <= 0.5 * tried.sum():
-        # A column of losses that was left out because the eggs exceed with it is no way out.
-        over |= tried & (rest < _left_out_losses(item, table))
-    if tried.sum() < LEAST_TRIED or over.sum() <= 0.5 * tried.sum():
-        return part, []
-    asked = dict(
-        code="sums",
-        file=item.block.file,
-        sheet=item.block.sheet,
-        taken="left_out",
-        rows=[int(row) for row in table.loc[over, "row"]],
-        names=[str(name or "") for name in table.loc[over].get("name", [])],
-    )
-    return None, [asked]
-
-
-def _left_out_losses(item: Understood, table: pd.DataFrame) -> np.ndarray:
-    """Eggs by row of the table in columns that words plainly name as losses and that the reading left out."""
-    eggs = pd.Series(0.0, item.block.rows[:SAMPLE])
-    for column, meaning in zip(item.columns, item.chosen, strict=True):
-        if meaning is not None and meaning.field == "ignore" and meaning.weight <= PLAIN_OUT:
-            words = meanings(column.heading, column.group, item.language)
-            if words and words[0].field in ("clear", "dead", "dis", "hatched", "pipped", "removed"):
-                eggs += np.nan_to_num(column.values)
-    return table["row"].map(eggs).fillna(0.0).to_numpy() if eggs.index.is_unique else np.zeros(len(table))
-
-
 def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     block = item.block
     years: Any = item.year or year
     if block.sections and any(block.sections):
-        from hatchkit.records.sheets.understand import year_in
-
         own = [year_in([text]) or years for text in block.sections]
         if any(own):
             years = own if len(set(own)) > 1 else own[0]

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from hatchkit.records.sheets.candidates import key_of
-from hatchkit.records.sheets.evidence import evidence
+from hatchkit.records.sheets.evidence import evidence, fit_of
 from hatchkit.records.sheets.fields import COUNTS, DATES, ONCE, USUAL, Meaning
 from hatchkit.records.sheets.layout import Layout, layout_of
 from hatchkit.records.sheets.ledger import Account, account
@@ -84,7 +84,7 @@ def best_reading(columns, choices, length: float = 21.0, need=("eggs_set", "set_
     """
     values = [column.values for column in columns]
     everything = [np.array([count.all_but for count in column.counts]) for column in columns]
-    worked = _Worked(values, everything)
+    worked = _Worked(values, everything, [column.percents for column in columns if column.percents is not None])
     tried: list[tuple[float, tuple, Layout, Account]] = []
     best = -np.inf
     for deficit, picks, base in _in_order(choices):
@@ -224,6 +224,7 @@ class _Worked:
 
     values: list
     everything: list
+    percents: list
     known: dict = field(default_factory=dict)
 
     def out(self, chosen, columns, length: float):
@@ -240,7 +241,8 @@ class _Worked:
                 result = account(layout, self.values, self.everything)
                 prior = (1.0 if within else -1.0 if "dis" in names else 0.0) * (1 if pipped_within else -1)
                 prior -= 0.5 * culled_apart
-                options.append((evidence(result, layout) + prior, pipped_within, culled_apart, result))
+                weight = evidence(result, layout) + fit_of(result, self.percents) + prior
+                options.append((weight, pipped_within, culled_apart, result))
         score, layout.pipped_within, layout.culled_apart, result = max(options, key=lambda option: option[0])
         return score, layout, result
 

@@ -6,7 +6,7 @@ from functools import cache
 
 import numpy as np
 
-from hatchkit.records.sheets.lexicon import bare, cut, phrases
+from hatchkit.records.sheets.lexicon import bare, cut, eggs_of_bird, phrases
 from hatchkit.records.words import csv_rows, letters_apart, nearest_words
 
 #: A plain word for a bird ("duck", "Enten") outweighs the name of a breed.
@@ -83,6 +83,9 @@ def _find(words: tuple[str, ...]) -> list[tuple[str, float]] | None:
         part = _in_compound(word)
         if part:
             return part
+        parted = eggs_of_bird(word)
+        if parted and (parted[0],) in names:
+            return names[parted[0],]
         if len(word) >= 7 and word not in phrases():
             near = nearest_words(word, _single())
             if len(near) == 1 and near[0][0] == word[0] and letters_apart(near[0], word, 2) == 1:

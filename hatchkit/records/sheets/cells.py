@@ -7,7 +7,7 @@ import re
 from dataclasses import dataclass, field, replace
 from functools import cache
 
-from hatchkit.records.sheets.amounts import dozens_counted, excepted
+from hatchkit.records.sheets.amounts import ABOUT, dozens_counted, excepted
 from hatchkit.records.sheets.lexicon import Token, all_roles, cell_words, tokens
 from hatchkit.records.words import plain
 
@@ -42,10 +42,6 @@ CLASSES = frozenset(
 #: Eggs that are no part of the number they are added to.
 _APART = frozenset({"rotten", "cracked", "removed", "dead", "clear", "pipped", "shell", "unhatched"})
 
-_ABOUT = re.compile(
-    r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
-    r"ok\.?|omkring|kb\.?)\s*(?=\d)"
-)
 _SUM = re.compile(r"\d+(?:\s*\+\s*\d+)+")
 _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
@@ -54,7 +50,6 @@ _PART_OF = re.compile(r"(?<![\d.,/])(\d+)\s+(?:out of|of|von|sur|van|de|su|di|z|
 _AND = dict(
     en="and", de="und", fr="et", nl="en", es="y|e", it="e|ed", pt="e", pl="i|oraz", cs="a|i", sv="och", da="og", hu="es"
 )  # fmt: skip
-_MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
 
 
 @dataclass(frozen=True)
@@ -157,8 +152,8 @@ def _count_text(cell: str, language) -> Count:
         return Count(None, "all")
     if text.endswith("%") or "percent" in text:
         return Count(None, "percent")
-    about = bool(_ABOUT.match(text))
-    text = dozens_counted(_ABOUT.sub("", text), language)
+    about = bool(ABOUT.match(text))
+    text = dozens_counted(ABOUT.sub("", text), language)
     if re.fullmatch(r"[+-]?\d{1,9}(?:[.,]0*)?", text):
         number = int(float(text.replace(",", ".")))
         return _in_bounds(number, "about" if about else "")
@@ -318,36 +313,3 @@ def _pairs(parts: list[Token], within: bool) -> list[Mention]:
             found.append(Mention(count, frozenset(mine | (roles & {"not"})), within))
         place = ahead
     return found
-
-
-def measure_of(cell, units: dict) -> tuple[float | None, str]:
-    """A number with decimals and an optional unit of `units` (name -> factor): (value, what was odd)."""
-    if isinstance(cell, bool):
-        return None, "bad"
-    if isinstance(cell, (int, float)):
-        return (float(cell), "") if math.isfinite(cell) and abs(cell) < 1e9 else (None, "bad")
-    if not isinstance(cell, str):
-        return None, "date"
-    text = plain(cell)[:100]
-    if text in cell_words("unknown"):
-        return None, "unknown"
-    if text in cell_words("zero"):
-        return 0.0, ""
-    about = bool(_ABOUT.match(text))
-    text = _ABOUT.sub("", text)
-    if re.fullmatch(r"\d{1,3}(?:[.,]\d{3})+[.,]\d+", text):
-        mark = text[-1 - len(re.search(r"\d+$", text)[0])]
-        return float(text.replace("," if mark == "." else ".", "").replace(mark, ".")), ""
-    if match := _MEASURE.fullmatch(text):
-        factor = units.get(match[2])
-        if factor is None or len(match[1]) > 9:
-            return None, "bad"
-        number = float(match[1].replace(",", ".")) * factor
-        return number, "about" if about else "unit" if factor != 1.0 else "unsure" if match[3] else ""
-    if match := re.fullmatch(
-        r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis|a|do|til|tot)\s*(\d+(?:[.,]\d+)?)\s*([a-z]{0,10})\.?", text
-    ):
-        factor = units.get(match[3])
-        if factor is not None and len(match[1]) < 7 and len(match[2]) < 7:
-            return (float(match[1].replace(",", ".")) + float(match[2].replace(",", "."))) / 2 * factor, "range"
-    return None, "bad"

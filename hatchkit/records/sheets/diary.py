@@ -12,16 +12,15 @@ import pandas as pd
 from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
-from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_of
+from hatchkit.records.sheets.entries import Entry, add_mention
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
 from hatchkit.records.sheets.logsheet import batches_of
 from hatchkit.records.sheets.lookwords import look_of
+from hatchkit.records.sheets.loose import eggs_set_in, loose_in, moved_in, take_what_lacks
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 from hatchkit.records.words import plain
 
-#: What may have become of "the rest".
-_LOST = frozenset({"clear", "dead", "dis", "pipped", "removed"})
 #: Letters that two words share at their beginning if they are forms of one word.
 STEM = 5
 #: Numbers that count no eggs: hours, degrees, money, lengths.
@@ -44,16 +43,8 @@ def read_diary(block, context: Context) -> Part:
     part = batches_of(replace(block, skipped=[]), told, context, [])
     for name, rest in zip(part.batches.get("name", []), part.batches.get("rest", []), strict=True):
         if rest == rest and rest and rest > 0:
-            _close(int(rest), [entry for entry in entries if entry.batch == name])
+            take_what_lacks(int(rest), [entry for entry in entries if entry.batch == name])
     return batches_of(block, [entry for entry in entries if entry.counts or not entry.loose], context, [])
-
-
-def _close(rest: int, entries: list[Entry]) -> None:
-    """Take the one loose number that is just what a batch lacks, or what is said of the rest; of two fits, none."""
-    fits = [(entry, kind) for entry in entries for count, kind in entry.loose if count in (rest, None)]
-    if len(fits) == 1:
-        entry, kind = fits[0]
-        entry.counts = {**entry.counts, kind: entry.counts.get(kind, 0) + rest}
 
 
 def without_unclear(item, part: Part) -> tuple[Part | None, list[dict]]:
@@ -107,7 +98,9 @@ def entries_of(block, context) -> list[Entry]:
         before, mine = None, name or next((m for m in re.findall(_LETTER, text) if m in letters), None)
         for sentence in _parts(text, opened, letters):
             first = (name or label) not in {None, *(batch["name"] for batch in opened)}
-            entry = _entry(row, at, sentence, context, first) if at is not None or not dated else None
+            birds = species_in(sentence).keys()
+            unknown = bool(birds) and not any(birds & batch["birds"] for batch in opened)
+            entry = _entry(row, at, sentence, context, first, unknown) if at is not None or not dated else None
             if entry is None:
                 continue
             own = name or next((m for m in re.findall(_LETTER, sentence) if m in letters), None)
@@ -172,8 +165,8 @@ def _heading(text: str, day, context) -> str | None:
     )
 
 
-def _entry(row: int, at, sentence: str, context, first: bool = False) -> Entry | None:
-    """What a sentence tells; the `first` of a batch that a column names is of its setting."""
+def _entry(row: int, at, sentence: str, context, first=False, unknown=False) -> Entry | None:
+    """What a sentence tells; the `first` of a named batch is of its setting, and so are eggs of an `unknown` bird."""
     if not sentence.strip():
         return None
     sentence = _OTHER_NUMBERS.sub(" ", sentence)
@@ -208,12 +201,15 @@ def _entry(row: int, at, sentence: str, context, first: bool = False) -> Entry |
         and bool(species_in(sentence))
         and (
             bool(roles & {"batch"})
+            or unknown
+            and "egg" in roles
+            and not roles & {"candle", "transfer"}
             or bool(roles & {"incubator", "in", "broody", "set"})
             and not roles & {"candle", "transfer"}
         )
     )
     if starts:
-        eggs = _eggs_set(found)
+        eggs = eggs_set_in(found)
         if eggs is not None:
             entry.counts = {"eggs_set": eggs}
             entry.roles |= {"set"}
@@ -224,63 +220,13 @@ def _entry(row: int, at, sentence: str, context, first: bool = False) -> Entry |
         if count is not None and look.day != count and count not in entry.counts.values():
             entry.counts["hatched"] = count
     if "transfer" in roles and "left" not in entry.counts and not entry.counts.keys() & {"hatched", "eggs_set"}:
-        moved = _moved(found, entry.counts)
+        moved = moved_in(found, entry.counts)
         if moved is not None:
             entry.counts["left"] = moved
-    entry.loose = _loose(entry, found)
+    entry.loose = loose_in(entry, found)
     if not entry.counts and not roles & {"candle", "transfer", "hatch", "hatched"} and not entry.loose:
         return None
     return entry
-
-
-def _numbers(found) -> list[tuple[int, int]]:
-    """Place and value of the numbers among tokens that count no days."""
-    return [
-        (place, token.number)
-        for place, token in enumerate(found)
-        if token.number is not None
-        and not token.roles - {"word number"}
-        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
-    ]
-
-
-def _loose(entry: Entry, found) -> list[tuple[int, str | None]]:
-    """Numbers that no class claims, with the class that the sentence names; in a sentence of the hatch, chicks."""
-    numbers = [number for _, number in _numbers(found) if number > 0]
-    hatching = step_of(entry) == "hatch"
-    for name, count in (*entry.counts.items(), *entry.within.items()):
-        if count in numbers and not (hatching and name == "left"):  # "one egg was left, dead in shell"
-            numbers.remove(count)
-    kind = class_of(entry.roles & CLASSES)
-    if hatching and "hatched" not in entry.counts and kind in (None, *entry.counts):
-        kind = "hatched"
-    elif kind in (*entry.counts, "left", "eggs_set"):
-        kind = None
-    # "The rest dead in shell"; but "the other three" are three.
-    places = [place for place, token in enumerate(found) if "others" in token.roles]
-    counted = any(token.number is not None for place in places for token in found[place + 1 : place + 3])
-    rest = None if places and not counted and kind in _LOST else 0
-    return [(number, kind) for number in [*numbers, rest] if kind and number != 0]
-
-
-def _moved(found, counts: dict) -> int | None:
-    """The eggs that went on in a sentence of the move ("Lockdown, 23 in"): the one number that no class claims."""
-    numbers = [number for _, number in _numbers(found)]
-    for count in counts.values():
-        if count in numbers:
-            numbers.remove(count)
-    return numbers[0] if len(numbers) == 1 and numbers[0] > 0 else None
-
-
-def _eggs_set(found) -> int | None:
-    """The number of eggs in a sentence of setting: the one before the eggs, else the first that is no day."""
-    numbers = _numbers(found)
-    if not numbers:
-        return None
-    before = [number for place, number in numbers if any("egg" in token.roles for token in found[place : place + 5])]
-    eggs = next((place for place, token in enumerate(found) if "egg" in token.roles), None)
-    near = [number for place, number in numbers if eggs is not None and place < eggs]
-    return near[-1] if before and near else before[0] if before else numbers[0][1]
 
 
 def _words(sentence: str) -> frozenset:

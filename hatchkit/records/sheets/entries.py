@@ -83,7 +83,8 @@ def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
-    counts = entry.counts
+    # A log that parts a cell's words into columns writes 0 for what its cell does not name.
+    counts = {name: count for name, count in entry.counts.items() if count} or entry.counts
     if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"} and not counts.keys() & {"dis", "pipped"}:
         return "note"
     if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
@@ -104,6 +105,6 @@ def step_of(entry: Entry) -> str:
         return "transfer"
     if entry.roles & {"hatch"} and not entry.roles & {"expected", "candle"}:
         return "hatch"
-    if counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
+    if entry.counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
         return "look"
     return "note"

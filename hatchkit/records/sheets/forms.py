@@ -5,23 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from hatchkit.records.sheets.block import Block, starts_with_total
-from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
+from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
+from hatchkit.records.sheets.formlines import LOSSES, look_beside, pairs_in
 from hatchkit.records.sheets.labels import is_label
 from hatchkit.records.sheets.rows import drop_sums
-from hatchkit.records.sheets.when import is_dateish, looks_like_date
+from hatchkit.records.sheets.when import looks_like_date
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
 _GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
 
 
-#: Labels that come again for each look.
-_LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
 #: Labels of the end of a hatch.
 _ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
-_OF_LOOKS = _LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
-#: Roles of a label that stands for a look, and codes of a value that counts nothing.
-_LOOKS = frozenset({"candle", "day", "transfer", "first", "second", "third", "week"})
-_NO_COUNT = frozenset({"bad", "date", "huge", "negative"})
 
 
 def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
@@ -145,8 +140,8 @@ def _forms(reader, spans, above: list) -> list[dict]:
         if state["under"] and _under(reader, state, cells, places, row):
             continue
         state["under"] = None
-        beside = _beside(reader, cells[: spans[-1][1]], spans[0][0])
-        pairs = [] if beside else list(_pairs(reader, cells, spans))
+        beside = look_beside(reader, cells[: spans[-1][1]], spans[0][0])
+        pairs = [] if beside else list(pairs_in(reader, cells, spans))
         if _captions(reader, cells, places, spans):
             state["of"] = {column: text_of(cells[column]) for column, _ in spans if column in places}
             state["blank"] = False
@@ -172,7 +167,7 @@ def _forms(reader, spans, above: list) -> list[dict]:
             continue
         if state.pop("blank", False):
             state["of"], state["look"] = {}, ""
-            if all(not reader.roles(label) or not reader.roles(label) <= _LOSSES for label, _, _ in pairs):
+            if all(not reader.roles(label) or not reader.roles(label) <= LOSSES for label, _, _ in pairs):
                 state["group"] = ""
         for label, value, column in pairs:
             if _starts(reader, label) and any(c.isdigit() for c in label) and not is_number(value):
@@ -193,7 +188,7 @@ def _forms(reader, spans, above: list) -> list[dict]:
                 fresh(state["record"]["title"] if state["record"] and not state["record"]["items"] else "", row + 1)
                 key = (label, "")
             state["record"]["items"][key] = value
-            if reader.roles(label) & {"candle", "transfer"} and not reader.roles(label) & _LOSSES:
+            if reader.roles(label) & {"candle", "transfer"} and not reader.roles(label) & LOSSES:
                 state["look"] = label
     return [record for record in records if len(record["items"]) >= 2]
 
@@ -216,7 +211,7 @@ def _captions(reader, cells, places, spans) -> bool:
 
 def _look_above(reader, state: dict, label: str) -> str:
     """The look that a loss told of once more belongs to: the last line above that names one."""
-    return state.get("look", "") if reader.roles(label) <= _LOSSES else ""
+    return state.get("look", "") if reader.roles(label) <= LOSSES else ""
 
 
 def _starts(reader, text: str) -> bool:
@@ -253,76 +248,6 @@ def _under(reader, state: dict, cells, places, row: int) -> bool:
             state["record"]["items"].setdefault((heading, name or ""), cells[place])
             taken = True
     return taken
-
-
-def _pairs(reader, cells, spans):
-    """(label, value, column of the label) of one row."""
-    for column, right in spans:
-        label = cells[column] if column < len(cells) else ""
-        if not isinstance(label, str) or not label.strip():
-            continue
-        head, colon, tail = label.partition(":")
-        if tail.strip() and reader.roles(tail) and any(not is_empty(cell) for cell in cells[column + 1 : right]):
-            head, colon, tail = label, "", ""  # "Candling day 7: clear" beside its number is one label
-        if not is_label(reader, label) and (
-            colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
-        ):
-            continue
-        if colon and tail.strip() and not tail.strip().startswith("/"):
-            yield head.strip(), tail.strip(), column
-            continue
-        values = [cell for cell in cells[column + 1 : right] if not is_empty(cell) and not _is_line(cell)]
-        if not values:
-            continue
-        # Further labels of the line that stand in no column of labels: "Hatched: | 19 | Pipped: | 0".
-        further = [place for place in range(1, len(values) - 1) if _colon(reader, values[place])]
-        rest = values
-        values = values[: further[0]] if further else values
-        value = (
-            values[0]
-            if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
-            else " ".join(text_of(cell) for cell in values)
-        )
-        head = head.strip() if colon else label.strip()
-        yield head, value, column
-        when = next((cell for cell in values[1:] if not is_number(cell) and is_dateish(cell)), None)
-        if when is not None and is_number(values[0]):
-            yield f"{head} date", when, column  # "Hatched 11 on 1 April"
-        for place in further:
-            yield rest[place].rstrip(": "), rest[place + 1], column
-
-
-def _colon(reader, cell) -> bool:
-    """Whether a cell is a label that says so itself, by a colon at its end."""
-    return isinstance(cell, str) and cell.rstrip().endswith(":") and is_label(reader, cell)
-
-
-def _beside(reader, cells, column: int) -> list:
-    """((class, look), value) of a line that tells of one look: "Day 7 | clear | 4 | dead | 1", "Day 7 | 4 | clear".
-
-    Empty for any other line.
-    """
-    look = cells[column] if column < len(cells) else ""
-    rest = [cell for cell in cells[column + 1 :] if not is_empty(cell)]
-    if not isinstance(look, str) or len(rest) < 2 or not reader.roles(look.partition(":")[0]) & _LOOKS:
-        return []
-    words = [isinstance(cell, str) and bool(reader.roles(cell)) and reader.roles(cell) <= _OF_LOOKS for cell in rest]
-    found, look = [], look.rstrip(": ")
-    if len(rest) % 2 and not words[0]:
-        # The label has a value of its own: "Day 7 clear | 4 | dead | 1".
-        found.append(((look, ""), rest[0]))
-        rest, words = rest[1:], words[1:]
-    if len(rest) % 2 or words[::2] == words[1::2] or len(set(words[::2])) > 1 or len(set(words[1::2])) > 1:
-        return []
-    names, values = (rest[::2], rest[1::2]) if words[0] else (rest[1::2], rest[::2])
-    if any(isinstance(value, str) and count_of(value, reader.language).code in _NO_COUNT for value in values):
-        return []
-    return found + [((name.rstrip(": "), look), value) for name, value in zip(names, values, strict=True)]
-
-
-def _is_line(cell) -> bool:
-    """A line to write on ("____") that nobody wrote on."""
-    return isinstance(cell, str) and not cell.strip("_.… ")
 
 
 def _as_block(reader, records: list[dict], above: list[tuple]) -> Block:

@@ -50,6 +50,7 @@ _INNER = frozenset(
         "rest",
         "broken",
         "dis_derived",
+        "all_hatched",
         "yearless",
         "set_at_blank",
         "part",

@@ -106,6 +106,7 @@ def cut(text) -> list[str]:
     text = re.sub(r"(?<=[a-zà-ÿ])(?=[A-ZÀ-Ý][a-zà-ÿ])", " ", str(text))
     text = bare(text).replace("%", " percent ").replace("#", " number ").replace("\u2116", " number ")
     text = re.sub(r"(?<=[a-z])\.(?=[a-z]\.)", "", text)
+    text = re.sub(r"\bd['’](?=[a-z])", "", text)  # "24 d'oeufs" names no day
     words = re.findall(r"\d+(?:st|nd|rd|th|er|re|ere|eme|ste|ra|da|do|ro)\b|[a-z]+|\d+", text)
     return words
 
@@ -223,9 +224,9 @@ def _unknown(word: str, language) -> Token:
         # "Summer" is no "Summe" on an English sheet.
         if language is None or not known.roles or known.languages & {language, "en"}:
             return known
-    tail = _of_bird(word)
-    if tail:
-        return _known(word, phrases()[tail], language)
+    parted = eggs_of_bird(word)
+    if parted:
+        return _known(word, phrases()[parted[1]], language)
     if word in _bird_names():
         return Token(word)
     if len(word) >= 3:
@@ -262,13 +263,15 @@ def _bird_names() -> frozenset:
 
 
 @cache
-def _of_bird(word: str) -> str | None:
-    """The eggs or chicks that end a word which begins with a bird ("Laufenteneier", "pulykatojás"), or None."""
-    for size in range(len(word) - 2, 3, -1):
-        tail = word[size:]
-        if phrases().get(tail, {}).keys() & {"egg", "chicks"}:
-            if any(word[: size - link] in _bird_names() for link in range(3)):
-                return tail
+def eggs_of_bird(word: str) -> tuple[str, str] | None:
+    """Bird, and eggs or chicks, of a word made of both ("Laufenteneier", "pulykatojás", "ankägg"), or None."""
+    for size in range(len(word) - 2, 2, -1):
+        head, tail = word[:size], word[size:]
+        if phrases().get(tail, {}).keys() & {"egg", "chicks"} and size + len(tail[:3]) > 5:
+            forms = (head, head[:-1], head[:-2], f"{head}a", f"{head}e")
+            bird = next((form for form in forms if form in _bird_names()), None)
+            if bird:
+                return bird, tail
     return None
 
 

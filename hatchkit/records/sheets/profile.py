@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
+from hatchkit.records.sheets.amounts import measure_of
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, Count, count_of, is_empty, is_number, text_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
@@ -38,6 +39,8 @@ class Column:
         Counts; NaN where there is none.
     share_count, share_date, share_fate, share_text, share_fraction : float
         Of the filled cells.
+    percents : ndarray of float, shape (n,), or None
+        Percentages in points, where the cells or the heading say that they are some.
     running : bool
         1, 2, 3, ... in order.
     distinct : float
@@ -60,6 +63,7 @@ class Column:
     share_fate: float = 0.0
     share_text: float = 0.0
     share_fraction: float = 0.0
+    percents: np.ndarray | None = None
     running: bool = False
     distinct: float = 0.0
     birds: float = 0.0
@@ -94,6 +98,8 @@ def _column(place, heading, group, cells, language) -> Column:
     ]
     column.share_count = sum(ok and not date for ok, date in zip(good, dates, strict=True)) / n
     column.share_fraction = sum(count.code in ("share", "fraction", "percent") for count in column.counts) / n
+    if column.share_fraction > 0.5 or "percent" in _roles(heading, language):
+        column.percents = _percents(cells)
     texts = [cell for cell in kept if isinstance(cell, str) and not is_number(cell)]
     column.share_text = (
         sum(isinstance(cell, str) and not is_number(cell) and not date for cell, date in zip(kept, dates, strict=True))
@@ -112,6 +118,13 @@ def _column(place, heading, group, cells, language) -> Column:
         column.sets = sum(bool(_roles(cell, language) & {"set"}) for cell in texts) / n
     column.mean_length = sum(len(text_of(cell)) for cell in kept) / n
     return column
+
+
+def _percents(cells) -> np.ndarray:
+    """Cells as percentages in points: "93,0", "79 %", and 0.79 where none is above 1."""
+    values = [measure_of(cell, {"": 1.0, "%": 1.0})[0] for cell in cells]
+    points = np.array([np.nan if value is None else value for value in values], dtype=float)
+    return points * (100.0 if np.nanmax(np.append(points, 0.0)) <= 1.0 else 1.0)
 
 
 def is_event(cell, language) -> bool:

@@ -124,6 +124,13 @@ def _plainly_data(cells, places, repeated) -> bool:
     return numbers >= 2 and "%" not in cells and (text_of(cells[places[0]]) or "").lower() != repeated[places[0]]
 
 
+def _dated(cells, places) -> bool:
+    """Whether a row bears one whole date besides numbers, as a batch does and a sum does not ("Mean Green")."""
+    told = [cells[i] for i in places[1:] if not is_number(cells[i])]
+    dates = [cell for cell in told if not isinstance(cell, str) or len(cell) > 5 and looks_like_date(cell)]
+    return len(dates) == 1 and len(places) > 4
+
+
 def not_data(cells, places, repeated, reader) -> str:
     """Why a row is no record: total, repeated, units, section, note; "" for a record."""
     if (
@@ -133,7 +140,7 @@ def not_data(cells, places, repeated, reader) -> str:
     ):
         return ""
     texts = [cells[i] for i in places if isinstance(cells[i], str) and not is_number(cells[i])]
-    if any(starts_with_total(cells[i], reader.language) for i in places[:2]):
+    if any(starts_with_total(cells[i], reader.language) for i in places[:2]) and not _dated(cells, places):
         return "total"
     if len(texts) == 1 and len(cut(texts[0])) == 1 and starts_with_total(texts[0], reader.language):
         # The batch's column stands further right.

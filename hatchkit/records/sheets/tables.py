@@ -77,6 +77,8 @@ def read_batches(block, reading, context: Context) -> Part:
     _shared_hatch(part.batches, block, _unreadable(odd, rows))
     result = account(layout, values, everything)
     _put_counts(part, block, layout, values, result)
+    every = [~np.isnan(everything[place]) for place in layout.fields.get("hatched", ())[:1]]
+    part.batches["all_hatched"] = every[0] if every else False
     looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
     count_remarks(part, looks, layout, special, context, result)
     remarks_to_notes(part, columns, special)

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
-from hatchkit.records.sheets.cells import Count, count_of, is_empty, is_number, measure_of, text_of
+from hatchkit.records.sheets.amounts import measure_of
+from hatchkit.records.sheets.cells import Count, count_of, is_empty, is_number, text_of
 from hatchkit.records.sheets.lexicon import cell_words
 from hatchkit.records.sheets.when import read_dates
 from hatchkit.records.words import plain

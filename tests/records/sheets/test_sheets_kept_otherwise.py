@@ -50,6 +50,17 @@ A3;stora;2024-03-02;bra;död;
 B1;stora;2024-04-06;bra;bra;ut
 B2;stora;2024-04-06;bra;bra;död i ägget
 B3;stora;2024-04-06;sprucken, bort;;""", [(3, 1, 1, 0, 0, 1, 0), (3, 0, 1, 0, 1, 1, 0)]),
+    "looks and the end, Italian": ("""
+Registro uova - oche 2025
+
+Uovo,Covata,Messo il,Peso,Speratura 9 gg,Speratura 18 gg,Schiusa
+1,prima,05/03/2025,160,ok,ok,nato
+2,prima,05/03/2025,155,chiaro,,
+3,prima,05/03/2025,149,ok,morto,
+4,prima,05/03/2025,162,ok,ok,morto nel guscio
+5,seconda,20/03/2025,158,ok,ok,nato
+6,seconda,20/03/2025,151,rotto,,
+7,seconda,20/03/2025,150,ok,ok,"beccato, morto" """, [(4, 1, 2, 0, 0, 1, 0), (3, 0, 0, 1, 1, 1, 0)]),
 }  # fmt: skip
 LOGS = {
     "counts in words beside the eggs left, Czech": ("""
@@ -69,6 +80,18 @@ Date,Batch,Task,Eggs in,Clear,Quit,Chicks,Notes
 2024-09-07,B,CANDLE,,6,1,,
 2024-09-21,B,HATCH,,,,39,
 2024-09-22,B,CLEAR OUT,,,2,,quit = full term""", [(60, 9, 7, 0, 0, 44, 0), (48, 6, 3, 0, 0, 39, 0)]),
+    "counts in words, Danish": ("""
+Dato,Hold,Hvad,Resultat,Tilbage
+01-03-2025,H1,lagt i,30 æg,30
+08-03-2025,H1,lysning 1,"ubefrugtede 4, døde 1",25
+19-03-2025,H1,lysning 2,døde 2,23
+22-03-2025,H1,klækning,19 kyllinger,
+23-03-2025,H1,oprydning,"pippede og døde 1, døde i skallen 3",
+29-03-2025,H2,lagt i,24 æg,24
+05-04-2025,H2,lysning 1,"ubefrugtede 2, døde 0",22
+16-04-2025,H2,lysning 2,alle lever,22
+19-04-2025,H2,klækning,20 kyllinger,
+20-04-2025,H2,oprydning,"pippede og døde 0, døde i skallen 2",""", [(30, 4, 6, 1, 0, 19, 0), (24, 2, 2, 0, 0, 20, 0)]),
 }  # fmt: skip
 FORMS = {
     "looks side by side, Czech": ("""
@@ -140,6 +163,49 @@ Schieren;Datum;klar;abgestorben;faul/zerbrochen
 3.;10.04.2024;;0;0
 Geschlüpft;23;am;13.04.2024;
 Steckengeblieben;0;;;""", [(18, 3, 4, 0, 1, 10, 0), (30, 4, 3, 0, 0, 23, 0)]),
+    "numbered cards, Spanish": ("""
+FICHA DE INCUBACIÓN
+Ficha 12
+Especie:,pato
+Fecha de carga:,03/03/2025
+Número de huevos:,40 u.
+Infértiles (día 10):,6
+Muertos (día 10):,1
+Muertos (día 24):,2
+Nacidos:,28
+Picados sin nacer:,1
+Muertos en cáscara:,2
+
+Ficha 13
+Especie:,oca
+Fecha de carga:,10/03/2025
+Número de huevos:,16 u.
+Infértiles (día 10):,3
+Muertos (día 10):,ninguno
+Muertos (día 24):,1
+Nacidos:,10
+Picados sin nacer:,-
+Muertos en cáscara:,2""", [(40, 6, 5, 1, 0, 28, 0), (16, 3, 3, 0, 0, 10, 0)]),
+    "a table of looks within, Hungarian": ("""
+Keltetőlap 1;;;;
+Faj;pulyka;;;
+Berakva;2025.03.01.;;;
+Tojás;30;;;
+Lámpázás;Dátum;Terméketlen;Elhalt;Repedt
+1.;2025.03.09.;4;1;0
+2.;2025.03.20.;;2;1
+Kikelt;20;;;
+Befulladt;2;;;
+
+Keltetőlap 2;;;;
+Faj;kacsa;;;
+Berakva;2025.04.01.;;;
+Tojás;24;;;
+Lámpázás;Dátum;Terméketlen;Elhalt;Repedt
+1.;2025.04.09.;2;0;0
+2.;2025.04.20.;;1;0
+Kikelt;20;;;
+Befulladt;1;;;""", [(30, 4, 5, 0, 1, 20, 0), (24, 2, 2, 0, 0, 20, 0)]),
 }  # fmt: skip
 LYING = {
     "groups before the labels, Spanish": ("""
@@ -162,6 +228,15 @@ Dead d7,3,2,4,9
 Dead d18,1,0,2,3
 Chicks,33,37,41,111
 Dead in shell,1,5,6,12""", [(42, 4, 5, 0, 0, 33, 0), (48, 4, 7, 0, 0, 37, 0), (56, 3, 12, 0, 0, 41, 0)]),
+    "groups before the labels, Dutch": ("""
+Kwartels 2025,,,,
+,,broedsel 1,broedsel 2,totaal
+Inleg,datum,01-03-2025,05-04-2025,
+,eieren,60,72,132
+Dag 8,schier,8,10,18
+,dood,2,3,5
+Uitkomst,kuikens,46,54,100
+,dood in de dop,4,5,9""", [(60, 8, 6, 0, 0, 46, 0), (72, 10, 8, 0, 0, 54, 0)]),
 }  # fmt: skip
 DIARIES = {
     "English": ("""
@@ -207,6 +282,30 @@ Data;Lęg;Wpis
 22.03.2025;kury;Wykluło się 30, zamarłe w skorupie 4.
 25.03.2025;gęsi;Świetlenie: 3 niezapłodnione.
 15.04.2025;gęsi;"Wykluło się 11, 2 zamarłe w skorupie." """, [(40, 5, 5, 0, 0, 30, 0), (16, 3, 2, 0, 0, 11, 0)]),
+    "French": ("""
+3 mars 2025;Mis deux douzaines d'œufs de Marans en couveuse.
+10 mars 2025;Miré les Marans : 4 clairs, 1 avec cercle de sang.
+21 mars 2025;Marans : encore 1 mort. Les 18 autres à l'éclosoir.
+24 mars 2025;16 poussins Marans ! Les deux derniers œufs : morts en coquille.
+30 mars 2025;10 œufs d'oie sous la couveuse naturelle.
+9 avril 2025;Oies mirées, 2 clairs.
+29 avril 2025;7 oisons. Un œuf bêché mais mort.""", [(24, 4, 4, 0, 0, 16, 0), (10, 2, 0, 1, 0, 7, 0)]),
+    "Swedish": ("""
+2025-03-02;Lade in 30 hedemoraägg i maskinen.
+2025-03-09;Lyste Hedemora: 4 obefruktade, 1 död.
+2025-03-20;Hedemora: 2 döda, 23 flyttade till kläckaren.
+2025-03-23;20 kycklingar, 3 döda i ägget.
+2025-04-06;12 ankägg i maskinen.
+2025-04-14;Ankorna lysta, 2 obefruktade.
+2025-05-04;9 ankungar, en död i ägget.""", [(30, 4, 6, 0, 0, 20, 0), (12, 2, 1, 0, 0, 9, 0)]),
+    "Italian": ("""
+2 marzo 2025;Messe 30 uova di Livornese nell'incubatrice.
+9 marzo 2025;Speratura Livornese: 5 chiare, 1 morto.
+20 marzo 2025;Livornese: 1 morto, 23 in schiusa.
+23 marzo 2025;Nati 20 pulcini. Tre morti nel guscio.
+30 marzo 2025;Una dozzina di uova d'anatra sotto la chioccia.
+9 aprile 2025;Anatre: 3 chiare.
+27 aprile 2025;8 anatroccoli, uno morto nel guscio.""", [(30, 5, 5, 0, 0, 20, 0), (12, 3, 1, 0, 0, 8, 0)]),
 }  # fmt: skip
 
 

@@ -249,6 +249,7 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
+
 drawn_look_candle1 = zum ersten Schieren
 drawn_look_candle2 = zum zweiten Schieren
 drawn_look_transfer = zum Umlegen

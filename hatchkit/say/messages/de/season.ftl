@@ -33,6 +33,8 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = Was kostete am meisten?
 most_cause = Am meisten kostete: { WORD($key, kind: "cause") }. Etwa { EGGS($eggs) } der { EGGS($lost) } verlorenen Eier ({ LIST($batches, most: 5) }).
+most_cause_shared = Keine Ursache steht allein vorn: { LIST($tied) } wiegen in { $batch } etwa gleich viel. Auf die erste entfallen etwa { EGGS($eggs) } der { EGGS($lost) } verlorenen Eier.
+cause_alone = { WORD($key, kind: "cause") }
 most_stage = Mehr Verluste als veröffentlicht, ohne dass eine Ursache hervorsticht: { WORD($key, kind: "loss") }, etwa { EGGS($eggs) } der { EGGS($lost) } verlorenen Eier.
 most_records = { EGGS($eggs) ->
         [one] Von einem Ei ist
@@ -51,6 +53,8 @@ most_nothing = Keine Ursache und kein Abschnitt kostete so viele Eier, dass man 
 most_nothing_sure = Gewöhnliches Pech erklärt es; ein kleiner Schaden könnte sich in so wenigen Eiern verbergen.
 most_unusual = Keine Ursache und kein Abschnitt lässt sich an die erste Stelle setzen, aber nicht alles ist Pech: { LIST($batches) } verlor in einem Abschnitt mehr, als Pech oft gibt.
 most_unusual_sure = Sicher ist, dass es selten ist; was es war, sagen die Aufzeichnungen nicht.
+most_poor = Keine Ursache und kein Abschnitt lässt sich an die erste Stelle setzen, obwohl der Schlupf deutlich unter dem Üblichen lag: { LIST($batches, most: 5) }.
+most_poor_sure = Die Zahl ist sicher; was es war, sagen die Aufzeichnungen nicht.
 most_sure_cause_firm = Ziemlich sicher in { $batch } ({ SHARE($share) } des Gewichts unter allen Ursachen). Aufzeichnungen zeigen hin; sie beweisen nicht.
 most_sure_cause_probable = Wahrscheinlich in { $batch } ({ SHARE($share) } des Gewichts unter allen Ursachen), nicht sicher.
 most_sure_cause_guess = Eine Vermutung unter anderen: { SHARE($share) } des Gewichts in { $batch }.
@@ -99,7 +103,11 @@ poor_no = nein
 ## Ist es mehr als Pech?
 
 ask_luck = Ist es mehr als Pech?
-luck_unusual = Ja: { LIST($unusual) }. Durch Pech kommt so viel etwa einmal in { $one_in } Bruten vor; { $comparisons } Vergleiche sind berücksichtigt.
+luck_unusual = Ja: { LIST($unusual) }. Durch Pech kommt so viel etwa einmal in { $one_in } Bruten vor.
+luck_by_published = { $comparisons ->
+        [0] Gegen veröffentlichte Werte ja
+       *[other] Gegen Ihre eigenen Bruten nein ({ $comparisons } Vergleiche), gegen veröffentlichte Werte ja
+    }: In { LIST($published, most: 5) } ging in einem Abschnitt mehr verloren, als Pech oft gibt.
 luck_one = { $batch }: { $eggs } von { EGGS($out_of) } { WORD($stage, kind: "loss") }, zu erwarten sind { EGGS($low) } bis { EGGS($high) }
 luck_none = Nicht zu sehen: in { $comparisons } Vergleichen verlor keine Brut in einem Abschnitt mehr, als Pech geben kann.
 luck_few = Das lässt sich nicht sagen: keine zweite Brut derselben Art wurde ebenso gezählt.

@@ -255,6 +255,7 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
+
 drawn_look_candle1 = the first candling
 drawn_look_candle2 = the second candling
 drawn_look_transfer = the transfer

@@ -34,6 +34,8 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = What cost most?
 most_cause = Most goes to { WORD($key, kind: "cause") }: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost ({ LIST($batches, most: 5) }).
+most_cause_shared = No one cause stands first: { LIST($tied) } weigh about the same in { $batch }. To the first go about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.
+cause_alone = { WORD($key, kind: "cause") }
 most_stage = More { WORD($key, kind: "loss") } than is published, with no cause that stands out: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.
 most_records = { EGGS($eggs) ->
         [one] One egg has
@@ -52,6 +54,8 @@ most_nothing = No cause and no stage cost enough eggs to be put first: { $number
 most_nothing_sure = Ordinary luck is enough to explain it; a small harm could hide in so few eggs.
 most_unusual = No cause and no stage can be put first, but not all is luck: { LIST($batches) } lost more at some stage than luck often gives.
 most_unusual_sure = Sure that it is rare; what it was, the records do not tell.
+most_poor = No cause and no stage can be put first, though { LIST($batches, most: 5) } hatched clearly below what is usual.
+most_poor_sure = Sure of the count; what it was, the records do not tell.
 most_sure_cause_firm = Fairly sure in { $batch } ({ SHARE($share) } of the weight among all causes). Records point; they do not prove.
 most_sure_cause_probable = Probable in { $batch } ({ SHARE($share) } of the weight among all causes), not sure.
 most_sure_cause_guess = A guess among others: { SHARE($share) } of the weight in { $batch }.
@@ -100,7 +104,11 @@ poor_no = no
 ## Is it more than bad luck?
 
 ask_luck = Is it more than bad luck?
-luck_unusual = Yes: { LIST($unusual) }. By luck so many come about once in { $one_in } batches; { $comparisons } comparisons are allowed for.
+luck_unusual = Yes: { LIST($unusual) }. By luck so many come about once in { $one_in } batches.
+luck_by_published = { $comparisons ->
+        [0] By published levels, yes
+       *[other] Against your own batches, no ({ $comparisons } comparisons); by published levels, yes
+    }: in { LIST($published, most: 5) } more was lost at a stage than luck often gives.
 luck_one = { $batch } had { $eggs } { WORD($stage, kind: "loss") } of { EGGS($out_of) }, where { EGGS($low) } to { EGGS($high) } are to be expected
 luck_none = Not to be seen: in { $comparisons } comparisons no batch lost more at a stage than luck may give.
 luck_few = It cannot be told: no second batch of a species counted the same.

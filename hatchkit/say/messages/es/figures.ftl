@@ -249,6 +249,7 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
+
 drawn_look_candle1 = la primera ovoscopia
 drawn_look_candle2 = la segunda ovoscopia
 drawn_look_transfer = el traslado

@@ -33,6 +33,8 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = ¿Qué costó más?
 most_cause = Lo que más costó: { WORD($key, kind: "cause") }. Unos { EGGS($eggs) } de los { EGGS($lost) } huevos perdidos ({ LIST($batches, most: 5) }).
+most_cause_shared = Ninguna causa va sola delante: { LIST($tied) } pesan casi lo mismo en { $batch }. A la primera le tocan unos { EGGS($eggs) } de los { EGGS($lost) } huevos perdidos.
+cause_alone = { WORD($key, kind: "cause") }
 most_stage = Más pérdidas que lo publicado, sin causa que destaque: { WORD($key, kind: "loss") }, unos { EGGS($eggs) } de los { EGGS($lost) } huevos perdidos.
 most_records = { EGGS($eggs) ->
         [one] De un huevo
@@ -51,6 +53,8 @@ most_nothing = Ninguna causa y ninguna etapa costó tantos huevos como para pone
 most_nothing_sure = La simple mala suerte basta para explicarlo; un daño pequeño podría esconderse en tan pocos huevos.
 most_unusual = Ninguna causa y ninguna etapa puede ponerse primero, pero no todo es suerte: { LIST($batches) } perdió en alguna etapa más de lo que la suerte suele dar.
 most_unusual_sure = Es seguro que es raro; qué fue, los registros no lo dicen.
+most_poor = Ninguna causa y ninguna etapa puede ponerse primero, aunque nació claramente menos de lo habitual: { LIST($batches, most: 5) }.
+most_poor_sure = El número es seguro; qué fue, los registros no lo dicen.
 most_sure_cause_firm = Bastante seguro en { $batch } ({ SHARE($share) } del peso entre todas las causas). Los registros señalan; no prueban.
 most_sure_cause_probable = Probable en { $batch } ({ SHARE($share) } del peso entre todas las causas), no seguro.
 most_sure_cause_guess = Una suposición entre otras: { SHARE($share) } del peso en { $batch }.
@@ -99,7 +103,11 @@ poor_no = no
 ## ¿Es más que mala suerte?
 
 ask_luck = ¿Es más que mala suerte?
-luck_unusual = Sí: { LIST($unusual) }. Por suerte, tantos vienen más o menos una vez en { $one_in } tandas; se cuenta con { $comparisons } comparaciones.
+luck_unusual = Sí: { LIST($unusual) }. La suerte da tantos más o menos una vez en { $one_in } tandas.
+luck_by_published = { $comparisons ->
+        [0] Frente a niveles publicados, sí
+       *[other] Frente a sus propias tandas, no ({ $comparisons } comparaciones); frente a niveles publicados, sí
+    }: en { LIST($published, most: 5) } se perdió en una etapa más de lo que la suerte suele dar.
 luck_one = { $batch }: { $eggs } { WORD($stage, kind: "loss") } de { EGGS($out_of) }, cuando se esperan de { EGGS($low) } a { EGGS($high) }
 luck_none = No se ve: en { $comparisons } comparaciones ninguna tanda perdió en una etapa más de lo que la suerte puede dar.
 luck_few = No se puede decir: ninguna segunda tanda de la misma especie se contó igual.
@@ -257,11 +265,11 @@ cause_unaccounted = huevos de fin desconocido
 
 ## Lo que no se sabe
 
-season_unknown_cause = Una causa: esto muestra lo que fue junto. La prueba pide huevos de un mismo lote en dos incubadoras.
+season_unknown_cause = Una causa: esto muestra lo que fue junto. Probarla pide un mismo lote en dos incubadoras.
 season_unknown_clear = Infértil o muerto muy pronto, mientras no se abran los claros.
 season_unknown_day = El día de una muerte con más precisión que la que dan dos ovoscopias.
-season_unknown_probe = Si una sonda dice la verdad, salvo que se comprobara en hielo fundente y cerca de { DEGREES($right) }.
-season_unknown_illness = Las horas sin registro, y las enfermedades: para ellas pregunte a un veterinario.
+season_unknown_probe = Si una sonda dice la verdad, salvo comprobada en hielo fundente y cerca de { DEGREES($right) }.
+season_unknown_illness = Las horas sin registro, y las enfermedades: pregunte a un veterinario.
 
 ## Encabezados de las tablas
 

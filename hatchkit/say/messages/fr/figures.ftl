@@ -249,6 +249,7 @@ picture_hazard_by_window = { $name ->
         }.
     }
 
+
 drawn_look_candle1 = au premier mirage
 drawn_look_candle2 = au deuxième mirage
 drawn_look_transfer = au transfert

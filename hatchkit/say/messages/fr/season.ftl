@@ -33,12 +33,14 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = Qu’est-ce qui a coûté le plus ?
 most_cause = Le plus coûteux : { WORD($key, kind: "cause") }. Environ { EGGS($eggs) } des { EGGS($lost) } œufs perdus ({ LIST($batches, most: 5) }).
+most_cause_shared = Aucune cause n’est seule en tête : { LIST($tied) } pèsent à peu près autant dans { $batch }. À la première reviennent environ { EGGS($eggs) } des { EGGS($lost) } œufs perdus.
+cause_alone = { WORD($key, kind: "cause") }
 most_stage = Plus de pertes que publié, sans cause qui ressorte : { WORD($key, kind: "loss") }, environ { EGGS($eggs) } des { EGGS($lost) } œufs perdus.
 most_records = { EGGS($eggs) ->
         [1] Un œuf a
        *[other] { EGGS($eggs) } œufs ont
     } un sort inconnu ({ LIST($batches, most: 5) }) : personne ne peut dire ce qui a coûté le plus avant que ce soit noté.
-most_rest = Viennent ensuite : { LIST($rest) }.
+most_rest = Puis : { LIST($rest) }.
 most_short_cause = { WORD($key, kind: "cause") } : { EGGS($eggs) } ({ LIST($batches, most: 4) })
 most_short_stage = plus que publié, { WORD($key, kind: "loss") } : { EGGS($eggs) }
 most_short_records = œufs au sort inconnu : { EGGS($eggs) }
@@ -51,6 +53,8 @@ most_nothing = Aucune cause et aucun stade n’a coûté assez d’œufs pour ê
 most_nothing_sure = La simple malchance suffit à l’expliquer ; un petit dommage pourrait se cacher dans si peu d’œufs.
 most_unusual = Aucune cause et aucun stade ne peut être mis en tête, mais tout n’est pas malchance : { LIST($batches) } a perdu à un stade plus que la malchance ne donne souvent.
 most_unusual_sure = Il est sûr que c’est rare ; ce que c’était, les relevés ne le disent pas.
+most_poor = Aucune cause et aucun stade ne peut être mis en tête, bien que l’éclosion ait été nettement sous l’habituel : { LIST($batches, most: 5) }.
+most_poor_sure = Le nombre est sûr ; ce que c’était, les relevés ne le disent pas.
 most_sure_cause_firm = Assez sûr dans { $batch } ({ SHARE($share) } du poids parmi toutes les causes). Les relevés indiquent ; ils ne prouvent pas.
 most_sure_cause_probable = Probable dans { $batch } ({ SHARE($share) } du poids parmi toutes les causes), pas sûr.
 most_sure_cause_guess = Une supposition parmi d’autres : { SHARE($share) } du poids dans { $batch }.
@@ -99,7 +103,11 @@ poor_no = non
 ## Est-ce plus que de la malchance ?
 
 ask_luck = Est-ce plus que de la malchance ?
-luck_unusual = Oui : { LIST($unusual) }. Par malchance, autant n’arrive qu’environ une fois sur { $one_in } couvées ; il est tenu compte de { $comparisons } comparaisons.
+luck_unusual = Oui : { LIST($unusual) }. La malchance en donne autant environ une fois sur { $one_in } couvées.
+luck_by_published = { $comparisons ->
+        [0] Par rapport aux niveaux publiés, oui
+       *[other] Par rapport à vos couvées, non ({ $comparisons } comparaisons) ; aux niveaux publiés, oui
+    } : dans { LIST($published, most: 5) }, plus d’œufs ont été perdus à un stade que la malchance n’en donne souvent.
 luck_one = { $batch } : { $eggs } { WORD($stage, kind: "loss") } sur { EGGS($out_of) }, où l’on en attend de { EGGS($low) } à { EGGS($high) }
 luck_none = Rien ne le montre : en { $comparisons } comparaisons aucune couvée n’a perdu à un stade plus que la malchance ne peut donner.
 luck_few = On ne peut pas le dire : aucune deuxième couvée de la même espèce n’a été comptée de même.
@@ -149,7 +157,7 @@ place_pattern = { $where ->
         [together] Peut-être : les morts sont groupés
         [edge] Peut-être : les morts sont au bord
        *[middle] Peut-être : les morts sont au milieu
-    } plus que le hasard ne le voudrait (environ 1 fois sur { $one_in }) ; les œufs d’une même poule sont souvent groupés aussi.
+    } plus que le hasard ne le voudrait (environ 1 fois sur { $one_in }) ; ceux d’une même poule le sont souvent aussi.
 
 ## Cela a-t-il empiré au fil de la saison ?
 
@@ -244,7 +252,7 @@ table_water = Eau perdue jusqu’au transfert, en part du poids à la mise
 
 ## Qu’est-ce qui a été perdu, et à cause de quoi ?
 
-ask_causes = Qu’est-ce qui a été perdu, et à cause de quoi ?
+ask_causes = Qu’a-t-on perdu, et à quoi ?
 causes_account = Sur { EGGS($lost) } œufs perdus, { EGGS($usual) } sont la perte habituelle, { EGGS($not_explained) } ne sont pas expliqués{ COUNT($causes) ->
         [0] , et aucune cause ne peut être nommée.
        *[other] ; le reste : { LIST($causes) }.
@@ -257,11 +265,11 @@ cause_unaccounted = œufs au sort inconnu
 
 ## Ce que l’on ne sait pas
 
-season_unknown_cause = Une cause : ceci montre ce qui est allé ensemble. La preuve demande des œufs d’un même lot dans deux couveuses.
-season_unknown_clear = Non fécondé ou mort très tôt, tant que les clairs ne sont pas ouverts.
-season_unknown_day = Le jour d’une mort, plus précisément que deux mirages ne le permettent.
-season_unknown_probe = Si une sonde dit vrai, à moins qu’elle n’ait été vérifiée dans la glace fondante et près de { DEGREES($right) }.
-season_unknown_illness = Les heures non enregistrées, et les maladies : pour elles, demandez à un vétérinaire.
+season_unknown_cause = Une cause : ceci montre ce qui va ensemble. Une preuve demande un même lot dans deux couveuses.
+season_unknown_clear = Non fécondé ou mort très tôt, sans ouvrir les clairs.
+season_unknown_day = Le jour d’une mort, mieux qu’à deux mirages près.
+season_unknown_probe = Si une sonde dit vrai, sauf vérifiée dans la glace fondante et près de { DEGREES($right) }.
+season_unknown_illness = Les heures non enregistrées, et les maladies : voyez un vétérinaire.
 
 ## Titres des tableaux
 

@@ -1,0 +1,84 @@
+"""One line of a form -> its labels, each with its value."""
+
+from __future__ import annotations
+
+from hatchkit.records.sheets.cells import count_of, is_empty, is_number, text_of
+from hatchkit.records.sheets.labels import is_label
+from hatchkit.records.sheets.when import is_dateish
+
+#: Labels that come again for each look.
+LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
+_OF_LOOKS = LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
+#: Roles of a label that stands for a look, and codes of a value that counts nothing.
+_LOOKS = frozenset({"candle", "day", "transfer", "first", "second", "third", "week"})
+_NO_COUNT = frozenset({"bad", "date", "huge", "negative"})
+
+
+def pairs_in(reader, cells, spans):
+    """(label, value, column of the label) of one row."""
+    for column, right in spans:
+        label = cells[column] if column < len(cells) else ""
+        if not isinstance(label, str) or not label.strip():
+            continue
+        head, colon, tail = label.partition(":")
+        if tail.strip() and reader.roles(tail) and any(not is_empty(cell) for cell in cells[column + 1 : right]):
+            head, colon, tail = label, "", ""  # "Candling day 7: clear" beside its number is one label
+        if not is_label(reader, label) and (
+            colon and tail.strip() or not any(not is_empty(cell) for cell in cells[column + 1 : right])
+        ):
+            continue
+        if colon and tail.strip() and not tail.strip().startswith("/"):
+            yield head.strip(), tail.strip(), column
+            continue
+        values = [cell for cell in cells[column + 1 : right] if not is_empty(cell) and not _is_line(cell)]
+        if not values:
+            continue
+        # Further labels of the line that stand in no column of labels: "Hatched: | 19 | Pipped: | 0".
+        further = [place for place in range(1, len(values) - 1) if _colon(reader, values[place])]
+        rest = values
+        values = values[: further[0]] if further else values
+        value = (
+            values[0]
+            if len(values) == 1 or not all(isinstance(cell, str) and not is_number(cell) for cell in values[1:])
+            else " ".join(text_of(cell) for cell in values)
+        )
+        head = head.strip() if colon else label.strip()
+        yield head, value, column
+        when = next((cell for cell in values[1:] if not is_number(cell) and is_dateish(cell)), None)
+        if when is not None and is_number(values[0]):
+            yield f"{head} date", when, column  # "Hatched 11 on 1 April"
+        for place in further:
+            yield rest[place].rstrip(": "), rest[place + 1], column
+
+
+def _colon(reader, cell) -> bool:
+    """Whether a cell is a label that says so itself, by a colon at its end."""
+    return isinstance(cell, str) and cell.rstrip().endswith(":") and is_label(reader, cell)
+
+
+def look_beside(reader, cells, column: int) -> list:
+    """((class, look), value) of a line that tells of one look: "Day 7 | clear | 4 | dead | 1", "Day 7 | 4 | clear".
+
+    Empty for any other line.
+    """
+    look = cells[column] if column < len(cells) else ""
+    rest = [cell for cell in cells[column + 1 :] if not is_empty(cell)]
+    if not isinstance(look, str) or len(rest) < 2 or not reader.roles(look.partition(":")[0]) & _LOOKS:
+        return []
+    words = [isinstance(cell, str) and bool(reader.roles(cell)) and reader.roles(cell) <= _OF_LOOKS for cell in rest]
+    found, look = [], look.rstrip(": ")
+    if len(rest) % 2 and not words[0]:
+        # The label has a value of its own: "Day 7 clear | 4 | dead | 1".
+        found.append(((look, ""), rest[0]))
+        rest, words = rest[1:], words[1:]
+    if len(rest) % 2 or words[::2] == words[1::2] or len(set(words[::2])) > 1 or len(set(words[1::2])) > 1:
+        return []
+    names, values = (rest[::2], rest[1::2]) if words[0] else (rest[1::2], rest[::2])
+    if any(isinstance(value, str) and count_of(value, reader.language).code in _NO_COUNT for value in values):
+        return []
+    return found + [((name.rstrip(": "), look), value) for name, value in zip(names, values, strict=True)]
+
+
+def _is_line(cell) -> bool:
+    """A line to write on ("____") that nobody wrote on."""
+    return isinstance(cell, str) and not cell.strip("_.… ")
