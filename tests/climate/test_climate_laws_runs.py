@@ -124,8 +124,8 @@ def test_two_probes_compared_at_most_half_a_step_apart():
 
 
 @pytest.mark.parametrize(("row", "verdict"), [
-    (dict(clock_bias_c=0.25, clock_low_c=0.1, clock_high_c=0.4), "eggs say it reads high"),
-    (dict(clock_bias_c=-0.25, clock_low_c=-0.4, clock_high_c=-0.1), "eggs say it reads low"),
+    (dict(clock_bias_c=0.25, clock_low_c=0.1, clock_high_c=0.4), "reads high"),
+    (dict(clock_bias_c=-0.25, clock_low_c=-0.4, clock_high_c=-0.1), "reads low"),
     (dict(clock_bias_c=0.24, clock_low_c=0.1, clock_high_c=0.4), "not checked"),
     (dict(clock_bias_c=0.9, clock_low_c=-0.1, clock_high_c=1.9), "not checked"),
     (dict(compared=4, differs_c=-0.31), "probes disagree"), (dict(compared=4, differs_c=0.3), "probes agree"),
