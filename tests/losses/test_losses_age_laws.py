@@ -43,6 +43,8 @@ def test_daily_risk_is_what_a_stretch_of_days_compounds_from():
     )
     assert (found["after_day"].tolist(), found["by_day"].tolist()) == ([0, 7, 10], [7, 10, 14])
     assert death_age._hazard(DAYS[:1], AGES, MASS, MASS, np.array([10.0]), 1, 0.95)["after_day"] == []
+    one = death_age._hazard(DAYS[[0, 3]], AGES, MASS, MASS, np.array([10.0, 5.0]), 1, 0.95)
+    assert 1 - (1 - one["daily_low"]) ** 14 == pytest.approx([0.5]) and one["by_day"].tolist() == [14]
 
 
 def test_nothing_is_known_of_the_risk_where_none_is_alive():

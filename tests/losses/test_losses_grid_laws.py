@@ -7,7 +7,16 @@ import pytest
 from scipy import optimize, special, stats
 
 from hatchkit.losses import predictive, season_chart
-from hatchkit.losses.proportions import _wilson, beta_binomial, dispersion, interval, pooled, t_quantile, widened
+from hatchkit.losses.proportions import (
+    _log_like,
+    _wilson,
+    beta_binomial,
+    dispersion,
+    interval,
+    pooled,
+    t_quantile,
+    widened,
+)
 
 SPREADS = [0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.95, 1.1, 1.3, 1.55, 1.9, 2.4]
 LOGITS = np.arange(-72, 73) / 8
@@ -180,6 +189,14 @@ def test_a_fit_without_spread_and_at_the_edges():
     none, every = (beta_binomial([n, n, n], [12, 12, 12], level=0.9) for n in (0, 12))
     assert (none.share, none.low, none.rho, none.log_likelihood) == (0, 0, 0, 0) and none.high == pytest.approx(edge)
     assert (every.share, every.high) == (1, 1) and every.low == pytest.approx(1 - edge)
+
+
+def test_shares_at_the_very_edge_are_impossible_where_batches_differ():
+    """A beta shape below 1e-12 has no finite likelihood; without spread it is the binomial."""
+    one, two = np.array([1.0]), np.array([2.0])
+    assert _log_like(one, two, 1e-13, 0.5) == _log_like(one, two, 1 - 1e-13, 0.5) == -math.inf
+    assert _log_like(one, two, 1.1e-12, 0.5) == pytest.approx(math.log(1.1e-12 / 2), rel=1e-4)
+    assert _log_like(one, two, 1e-13, 0.0) == pytest.approx(math.log(1e-13))
 
 
 def test_limits_of_a_season_chart_are_quantiles_of_the_beta_binomial():
