@@ -32,8 +32,9 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 RESULTS = Path(__file__).resolve().parent / "results" / "mutations.md"
 ROOMS = ("losses", "climate", "relate", "advice", "usual")
-#: Seconds after which a run counts as noticed: the edit made a loop without end.
-LIMIT = 400
+#: A run is ended after so many times what the room's tests take without an edit, and at the earliest after so many
+#: seconds: the edit made a loop without end. Such runs are told apart, since a loaded machine could cause them too.
+TIMES, LEAST = 6, 400
 
 OPERATORS = {
     ast.Add: ("+", "-"),
@@ -315,10 +316,11 @@ def start(place: Path, edit: Edit) -> int:
     os._exit(int(status))
 
 
-def run(edits: list[Edit], workers: int, minutes: float) -> dict[Edit, tuple[str, float, str]]:
-    """edit -> (noticed, survived or broken; seconds; the test that noticed it).
+def run(edits: list[Edit], workers: int, minutes: float, limits=()) -> dict[Edit, tuple[str, float, str]]:
+    """edit -> (noticed, no end, survived or broken; seconds; the test that noticed it).
 
-    Broken is a run that ended without a test that failed: it says nothing, and is told as such.
+    Broken is a run that ended without a test that failed: it says nothing, and is told as such. `limits`: room ->
+    seconds after which a run is ended.
     """
     import matplotlib.pyplot  # noqa: F401
     import pandas  # noqa: F401
@@ -340,15 +342,16 @@ def run(edits: list[Edit], workers: int, minutes: float) -> dict[Edit, tuple[str
             for child, (edit, place, since) in list(running.items()):
                 took = time.monotonic() - since
                 ended, status = os.waitpid(child, os.WNOHANG)
-                if not ended and took > LIMIT:
+                limit = dict(limits).get(edit.file.split("/")[0], 10 * LEAST)
+                if not ended and took > limit:
                     os.killpg(child, signal.SIGKILL)
                     ended, status = os.waitpid(child, 0)
                 if not ended:
                     continue
                 said = (place / "said.txt").read_text("utf-8", "replace")
                 by = re.search(r"^(?:FAILED|ERROR) (\S+)", said, re.M)
-                by = by[1] if by else "no end" if took > LIMIT else ""
-                word = "survived" if status == 0 else "noticed" if by else "broken"
+                by = by[1] if by else ""
+                word = "survived" if status == 0 else "noticed" if by else "no end" if took > limit else "broken"
                 done[edit] = (word, took, by or said[-200:])
                 print(
                     f"{len(done):3d} {done[edit][0]:8s} {took:4.0f} s  {edit.file}:{edit.line} {edit.what}   {by}",
@@ -362,11 +365,13 @@ def run(edits: list[Edit], workers: int, minutes: float) -> dict[Edit, tuple[str
     return done
 
 
-def sound(edits, workers: int) -> list[str]:
-    """Rooms of these edits whose tests do not even pass on the source as it is."""
+def sound(edits, workers: int) -> dict[str, float]:
+    """Room -> seconds after which a run of it is ended; ends the script where tests fail on the source as it is."""
     first = {edit.file.split("/")[0]: edit for edit in edits}
     done = run([Edit(edit.file, 0, 0, "", "", 1, room) for room, edit in first.items()], workers, 60)
-    return [edit.text for edit, found in done.items() if found[0] != "survived"]
+    if unsound := [edit.text for edit, found in done.items() if found[0] != "survived"]:
+        sys.exit(f"The tests of these rooms fail on the source as it is: {', '.join(unsound)}")
+    return {edit.text: max(LEAST, TIMES * found[1]) for edit, found in done.items()}
 
 
 def report(edits, done, title: str) -> str:
@@ -375,14 +380,14 @@ def report(edits, done, title: str) -> str:
     survived = [edit for edit in edits if done.get(edit, ("",))[0] == "survived"]
     alike = [edit for edit in survived if edit.key in EQUIVALENT]
     open_ = [edit for edit in survived if edit not in alike]
-    broken = sum(found[0] == "broken" for found in done.values())
+    broken, endless = (sum(found[0] == word for found in done.values()) for word in ("broken", "no end"))
     counted = len(done) - len(alike) - broken
     lines = [
         f"# {title}",
         "",
         f"Commit {commit.strip()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
-        f"{len(edits)} edits drawn, {len(done)} run, {len(done) - len(survived) - broken} noticed, {len(open_)} "
-        f"not, {len(alike)} without any effect, {broken} ended without a word: "
+        f"{len(edits)} edits drawn, {len(done)} run, {len(done) - len(survived) - broken} noticed ({endless} of them "
+        f"by going on without end), {len(open_)} not, {len(alike)} without any effect, {broken} ended without a word: "
         f"{(counted - len(open_)) / max(counted, 1):.1%} of those that matter noticed.",
         "",
         "## Not noticed",
@@ -412,9 +417,7 @@ def main() -> None:
     if options.again:
         edits, kept = earlier()
     waiting = [edit for edit in edits if edit not in kept]
-    if unsound := sound(waiting, options.workers):
-        sys.exit(f"The tests of these rooms fail on the source as it is: {', '.join(unsound)}")
-    done = kept | run(waiting, options.workers, options.minutes)
+    done = kept | run(waiting, options.workers, options.minutes, sound(waiting, options.workers))
     if options.named:
         print(
             "\n".join(f"SURVIVED: {edit.text}" for edit in edits if done.get(edit, ("",))[0] == "survived")
@@ -435,7 +438,9 @@ def earlier() -> tuple[list[Edit], dict]:
     edits = [there[key] for key in known if key in there]
     for gone in known.keys() - there.keys():
         print(f"can be made no more: {gone}")
-    return edits, {edit: known[edit.key] for edit in edits if known[edit.key][0] == "noticed" or edit.key in EQUIVALENT}
+    return edits, {
+        edit: known[edit.key] for edit in edits if known[edit.key][0] in ("noticed", "no end") or edit.key in EQUIVALENT
+    }
 
 
 if __name__ == "__main__":
