@@ -149,8 +149,8 @@ batch_place_no_sign = Kein Anzeichen dafür.
 ask_change = Was ist bei der nächsten Brut zu ändern?
 change_set = Legen Sie { EGGS($eggs) } Eier ein, um mit { SHARE($sure) } Sicherheit mindestens { EGGS($chicks) } gesunde Küken zu haben; rechnen Sie mit etwa { EGGS($chicks_middle) } ({ EGGS($chicks_low) } bis { EGGS($chicks_high) }). { $changes ->
         [0] Nichts verlangt eine andere Einstellung.
-        [one] Eines ist zu ändern.
-       *[other] { $changes } Dinge sind zu ändern.
+        [one] Eines ist zu ändern oder aufzuschreiben.
+       *[other] { $changes } Dinge sind zu ändern oder aufzuschreiben.
     }
 change_too_many = Mindestens { EGGS($chicks) } Küken lassen sich nicht in einer Brut planen: planen Sie mehrere, oder weniger Küken.
 change_refused = { $why }

@@ -127,7 +127,11 @@ clears_unopened = Das lässt sich nicht sagen: von { EGGS($clear) } klaren Eiern
 clears_opened = { EGGS($dead) ->
         [0] Keines
        *[other] { EGGS($dead) }
-    } von { EGGS($opened) } geöffneten klaren Eiern enthielt einen toten Embryo; { EGGS($clear) } von { EGGS($set) } Eiern waren klar.{ $flocks ->
+    } von { EGGS($opened) } geöffneten klaren Eiern enthielt einen toten Embryo; { EGGS($clear) } von { EGGS($set) } Eiern waren klar{ EGGS($barren) ->
+        [0] { "" }
+        [one] , dazu ein nach dem Schlupf geöffnetes unbefruchtet
+       *[other] , dazu { EGGS($barren) } nach dem Schlupf geöffnete unbefruchtet
+    }.{ $flocks ->
         [1] { "" }
        *[other] { " " }Die meisten sind von { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern{ EGGS($worst_opened) ->
         [0] , keines geöffnet

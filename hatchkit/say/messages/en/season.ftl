@@ -128,7 +128,10 @@ clears_unopened = It cannot be told: none of { EGGS($clear) } clears was opened.
 clears_opened = { EGGS($dead) ->
         [0] None
        *[other] { EGGS($dead) }
-    } of { EGGS($opened) } opened clears held a dead embryo; { EGGS($clear) } of { EGGS($set) } eggs were clear.{ $flocks ->
+    } of { EGGS($opened) } opened clears held a dead embryo; { EGGS($clear) } of { EGGS($set) } eggs were clear{ EGGS($barren) ->
+        [0] { "" }
+       *[other] , and { EGGS($barren) } more proved infertile when opened after the hatch
+    }.{ $flocks ->
         [1] { "" }
        *[other] { " " }Most are of { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs{ EGGS($worst_opened) ->
         [0] , none opened

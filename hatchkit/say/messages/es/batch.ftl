@@ -149,8 +149,8 @@ batch_place_no_sign = Ninguna señal.
 ask_change = ¿Qué cambiar en la próxima tanda?
 change_set = Ponga { EGGS($eggs) } huevos para tener al menos { EGGS($chicks) } pollitos sanos en el { SHARE($sure) } de los casos; cuente con unos { EGGS($chicks_middle) } ({ EGGS($chicks_low) } a { EGGS($chicks_high) }). { $changes ->
         [0] Nada pide otro ajuste.
-        [one] Una cosa que cambiar.
-       *[other] { $changes } cosas que cambiar.
+        [one] Una cosa que cambiar o anotar.
+       *[other] { $changes } cosas que cambiar o anotar.
     }
 change_too_many = Al menos { EGGS($chicks) } pollitos no se pueden planear en una sola tanda: planee varias, o menos pollitos.
 change_refused = { $why }

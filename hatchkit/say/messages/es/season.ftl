@@ -127,7 +127,11 @@ clears_unopened = No se puede decir: no se abrió ninguno de { EGGS($clear) } cl
 clears_opened = { EGGS($dead) ->
         [0] Ninguno
        *[other] { EGGS($dead) }
-    } de { EGGS($opened) } claros abiertos tenía un embrión muerto; { EGGS($clear) } de { EGGS($set) } huevos eran claros.{ $flocks ->
+    } de { EGGS($opened) } claros abiertos tenía un embrión muerto; { EGGS($clear) } de { EGGS($set) } huevos eran claros{ EGGS($barren) ->
+        [0] { "" }
+        [one] , y otro, abierto tras el nacimiento, era infértil
+       *[other] , y otros { EGGS($barren) }, abiertos tras el nacimiento, eran infértiles
+    }.{ $flocks ->
         [1] { "" }
        *[other] { " " }Los más son de { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos{ EGGS($worst_opened) ->
         [0] , ninguno abierto

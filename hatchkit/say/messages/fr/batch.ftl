@@ -149,8 +149,8 @@ batch_place_no_sign = Aucun signe.
 ask_change = Que changer pour la prochaine mise ?
 change_set = Mettez { EGGS($eggs) } œufs pour avoir au moins { EGGS($chicks) } poussins sains dans { SHARE($sure) } des cas ; attendez-en environ { EGGS($chicks_middle) } ({ EGGS($chicks_low) } à { EGGS($chicks_high) }). { $changes ->
         [0] Rien ne demande un autre réglage.
-        [1] Une chose à changer.
-       *[other] { $changes } choses à changer.
+        [1] Une chose à changer ou à noter.
+       *[other] { $changes } choses à changer ou à noter.
     }
 change_too_many = Au moins { EGGS($chicks) } poussins ne peuvent pas être prévus en une seule mise : prévoyez-en plusieurs, ou moins de poussins.
 change_refused = { $why }

@@ -127,7 +127,11 @@ clears_unopened = On ne peut pas le dire : aucun des { EGGS($clear) } clairs n�
 clears_opened = { EGGS($dead) ->
         [0] Aucun
        *[other] { EGGS($dead) }
-    } des { EGGS($opened) } clairs ouverts contenait un embryon mort ; { EGGS($clear) } œufs sur { EGGS($set) } étaient clairs.{ $flocks ->
+    } des { EGGS($opened) } clairs ouverts contenait un embryon mort ; { EGGS($clear) } œufs sur { EGGS($set) } étaient clairs{ EGGS($barren) ->
+        [0] { "" }
+        [one] , et un autre, ouvert après l’éclosion, était non fécondé
+       *[other] , et { EGGS($barren) } autres, ouverts après l’éclosion, étaient non fécondés
+    }.{ $flocks ->
         [1] { "" }
        *[other] { " " }La plupart viennent de { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs{ EGGS($worst_opened) ->
         [0] , aucun ouvert
