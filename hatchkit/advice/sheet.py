@@ -21,9 +21,6 @@ td, th { border: 1px solid #888; padding: .6mm 1.6mm; text-align: left; vertical
 td i { display: block; width: 3.2mm; height: 3.2mm; border: 1px solid #222; } td.number { text-align: right; }
 td.blank { min-width: 34mm; height: 6.5mm; font-size: 8pt; color: #444; }
 ul { margin: 0; padding-left: 5mm; } .small { font-size: 8pt; line-height: 1.2; }
-@media (max-width: 40rem) {
-  td, th { padding: .4mm 1mm; } td.blank { min-width: 0; } td:nth-child(4) { min-width: 24mm; }
-}
 @media print { main { max-width: none; padding: 0; } .wide { overflow: visible; } }"""
 
 
