@@ -59,13 +59,10 @@ reason_none = in keinem Abschnitt ging mehr verloren als üblich
 reason_spell = { $spell }; { $about ->
         [yes] etwa { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, üblich { EGGS($usual) ->
-        [one] ist 1
-       *[other] sind { EGGS($usual) }
-    }
+    } { WORD($stage, kind: "loss") } (üblich { EGGS($usual) })
 reason_of_spell = { $kind ->
-        [warm] { EGGS($hours) } h in Luft bis hinauf zu { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
-       *[cold] { EGGS($hours) } h in Luft bis hinunter zu { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
+        [warm] { EGGS($hours) } h in Luft bis { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
+       *[cold] { EGGS($hours) } h in Luft bis { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
     }
 eggs_of_cause_weight = { WORD($cause, kind: "cause") } ({ SHARE($share) })
 why_sure_confident = { SHARE($share) } des Gewichts unter allen Ursachen; danach { $next }. Wahrscheinlich, nicht bewiesen{ $unaccounted ->

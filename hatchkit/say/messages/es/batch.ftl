@@ -59,13 +59,10 @@ reason_none = ninguna etapa perdió más de lo habitual
 reason_spell = { $spell }; { $about ->
         [yes] unos { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, cuando lo habitual { EGGS($usual) ->
-        [one] es 1
-       *[other] son { EGGS($usual) }
-    }
+    } { WORD($stage, kind: "loss") } (habitual { EGGS($usual) })
 reason_of_spell = { $kind ->
-        [warm] { EGGS($hours) } h en aire de hasta { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
-       *[cold] { EGGS($hours) } h en aire que bajó a { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
+        [warm] { EGGS($hours) } h de aire hasta { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
+       *[cold] { EGGS($hours) } h de aire hasta { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
     }
 eggs_of_cause_weight = { WORD($cause, kind: "cause") } ({ SHARE($share) })
 why_sure_confident = { SHARE($share) } del peso entre todas las causas; después { $next }. Es probable, no está probado{ $unaccounted ->

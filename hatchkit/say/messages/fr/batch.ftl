@@ -59,13 +59,10 @@ reason_none = aucun stade n’a perdu plus que d’habitude
 reason_spell = { $spell } ; { $about ->
         [yes] environ { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, l’habituel étant { EGGS($usual) ->
-        [one] de { EGGS($usual) }
-       *[other] de { EGGS($usual) }
-    }
+    } { WORD($stage, kind: "loss") } (habituel { EGGS($usual) })
 reason_of_spell = { $kind ->
-        [warm] { EGGS($hours) } h dans un air montant à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
-       *[cold] { EGGS($hours) } h dans un air descendant à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
+        [warm] { EGGS($hours) } h d’air jusqu’à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
+       *[cold] { EGGS($hours) } h d’air jusqu’à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
     }
 eggs_of_cause_weight = { WORD($cause, kind: "cause") } ({ SHARE($share) })
 why_sure_confident = { SHARE($share) } du poids parmi toutes les causes ; ensuite { $next }. C’est probable, pas prouvé{ $unaccounted ->
