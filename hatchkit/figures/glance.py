@@ -36,6 +36,7 @@ def season_at_a_glance(glance, ax=None, *, unit="C", language="en"):
     ax.set_ylim(-tall, 0)
     style.bare(ax)
     room = _time(ax, batches)
+    same = style.common_start(batches["batch"])
     for place, words in enumerate(("glance_bars", "glance_marks")):
         style.write(
             ax,
@@ -60,7 +61,7 @@ def season_at_a_glance(glance, ax=None, *, unit="C", language="en"):
         name.set_bbox(dict(facecolor=style.PAPER, lw=0, pad=1))
         _spells(ax, glance, machine, top - SPELLS / 2 - 1, unit, language)
         for row in batches[batches["machine"] == machine].itertuples():
-            _batch(ax, row, top - SPELLS - LANE * row.lane, room, language)
+            _batch(ax, row, top - SPELLS - LANE * row.lane, room, same, language)
         _looks(ax, glance.looks[glance.looks["machine"] == machine], top - SPELLS)
         top -= SPELLS + LANE * lanes
     dates(ax, ZoneInfo(glance.timezone), language=language)
@@ -76,8 +77,11 @@ def _time(ax, batches):
     return (last - first) / (72 * style.WIDTH - 12)
 
 
-def _batch(ax, row, top, room, language):
-    """One bar: its width the time in the machine, its fill the share that hatched, with name and share in it."""
+def _batch(ax, row, top, room, same, language):
+    """One bar: its width the time in the machine, its fill the share that hatched, with name and share in it.
+
+    What all names begin with alike, `same` letters, is left out.
+    """
     from matplotlib.dates import date2num
 
     start, end = date2num(row.set_at), date2num(row.end_at)
@@ -105,11 +109,11 @@ def _batch(ax, row, top, room, language):
         )
     share = style.tell("share", language, share=row.share) if row.share == row.share else "?"
     width = (end - start) / room
-    letters = int(width / BOLD)
-    if letters >= min(len(row.batch), 5):
-        style.write(
-            ax, (start + end) / 2, top - 8, style.short(row.batch, letters), ha="center", weight="bold", zorder=5
-        )
+    name, weight, letters = row.batch[same:], "bold", int(width / BOLD)
+    if letters < len(name):
+        weight, letters = "normal", int(width / LETTER)
+    if letters >= min(len(name), 5):
+        style.write(ax, (start + end) / 2, top - 8, style.short(name, letters), ha="center", weight=weight, zorder=5)
     if width > LETTER * len(share):
         style.write(ax, (start + end) / 2, top - 21, share, ha="center", zorder=5)
 

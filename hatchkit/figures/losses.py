@@ -224,7 +224,8 @@ def season_chart(table, ax=None, *, language="en"):
     out = table["outside"].to_numpy(dtype=bool)
     if out.any():
         ax.plot(at[out], share[out], ls="", marker="s", ms=12, mfc="none", mec="#D55E00", mew=2)
-    names = [style.short(name) for name in table["batch"]]
+    same = style.common_start(table["batch"])
+    names = [style.short(str(name)[same:]) for name in table["batch"]]
     top = 1.15 * np.nanmax(np.concatenate([share, high]), initial=1.0)
     for place in np.flatnonzero(out):
         ax.annotate(
@@ -243,11 +244,12 @@ def season_chart(table, ax=None, *, language="en"):
     for place, name in zip(ends, ("limit", "mean", "limit"), strict=True):
         style.write(
             ax,
-            at[-1] + 0.04 * len(at) + 0.35,
+            1.02,
             place,
             style.tell(f"chart_{name}", language),
             color=style.SOFT,
             clip_on=False,
+            transform=ax.get_yaxis_transform(),
         )
     every = -(-len(table) // NAMED)
     ax.set_xticks(at[::every], names[::every], rotation=90 if len(table) > 8 or max(map(len, names)) > 5 else 0)

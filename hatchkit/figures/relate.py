@@ -7,8 +7,6 @@ import numpy as np
 from hatchkit.figures import rows, style
 
 LIMITS = (0.1, 20.0)
-#: Degree-hours of the egg from which a spell is marked: below it lie candlings and the warming up of new eggs, K·h.
-LEAST = {"warm": 3.0, "cold": 10.0}
 
 
 def hazard_by_window(windows, ax=None, *, language="en"):
@@ -121,7 +119,3 @@ def _spread_out(dose):
         same = np.flatnonzero(dose == value)
         place[same] = value + width * (np.arange(len(same)) - (len(same) - 1) / 2)
     return place
-
-
-#: Height of a batch's row, and of the highest bar in it, in points; heat and cold stand below the bar.
-BATCH, UP = 36.0, 20.0

@@ -112,8 +112,8 @@ def bare(ax, *, bottom=True):
 
 
 def heading(ax, words: str):
-    """What the picture is of, above it on the left."""
-    ax.set_title(words, loc="left", fontsize=HEAD, color=INK)
+    """What the picture is of, above it on the left, in lines that do not run out of it."""
+    ax.set_title(wrapped(words, 46), loc="left", fontsize=HEAD, color=INK)
 
 
 def write(ax, x, y, words, *, size=TEXT, color=INK, **more):
@@ -193,3 +193,11 @@ def short(name, most: int = 16) -> str:
     """A name that a person gave, at most so long: the middle is left out, as names often differ at their ends."""
     name, tail = str(name), (most - 1) // 2
     return name if len(name) <= most else f"{name[: most - 1 - tail].rstrip()}…{name[-tail:].lstrip()}"
+
+
+def common_start(names) -> int:
+    """How many letters all names begin with alike, whole words only: six of "Hatch 1" and "Hatch 2"."""
+    from os.path import commonprefix
+
+    names = list(dict.fromkeys(map(str, names)))
+    return commonprefix(names).rfind(" ") + 1 if len(names) > 1 else 0

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hatchkit import say
 from hatchkit.figures import rows, style
 from hatchkit.say.speak import word
 
@@ -55,8 +56,16 @@ def _item(row, language):
     if row["value"] != row["value"]:
         name = word(row["kind"], row["part"], language)
         return style.tell("ladder_said", language, name=name, said=row["said"] or None)
-    value, usual = (f"{row[which]:.{int(row['digits'])}f} {row['unit']}".strip() for which in ("value", "usual"))
+    value, usual = (_figure(row, which, language) for which in ("value", "usual"))
     return style.tell("ladder_item", language, name=word("item", row["part"], language), value=value, usual=usual)
+
+
+def _figure(row, which, language):
+    """What was found or is usual, with its unit, as numbers are written in the language; words as they are."""
+    if isinstance(row[which], str):
+        return row[which]
+    number = round(float(row[which]), int(row["digits"])) + 0.0  # no "-0"
+    return f"{say.text('shown_number', dict(number=number), language)} {row['unit']}".strip()
 
 
 def _push(ax, place, push, words):
@@ -106,12 +115,7 @@ def differences(table, ax=None, *, most=8, language="en"):
 
 def _difference_name(row, language):
     code = "difference_words" if isinstance(row["value"], str) else "ladder_item"
-    value, usual = (
-        row[which]
-        if isinstance(row[which], str)
-        else f"{float(row[which]):.{int(row['digits'])}f} {row['unit']}".strip()
-        for which in ("value", "usual")
-    )
+    value, usual = (_figure(row, which, language) for which in ("value", "usual"))
     name = word("item", row["item"], language)
     return style.tell(code, language, name=name, value=value, usual=usual)
 

@@ -149,6 +149,7 @@ def clears(work) -> Finding | None:
     opened, dead = known["opened"].sum(), known["opened_dead"].sum()
     facts = dict(
         clear=known["clear"].sum(),
+        barren=known["infertile_at_hatch"].sum(),
         set=known["set"].sum(),
         opened=opened,
         dead=dead,
@@ -272,7 +273,7 @@ def course(work) -> Finding | None:
         f"course_{slide}",
         facts,
         "cannot_tell" if slide == "unknown" else "likely",
-        picture=told("losses.season_chart", table, facts=pictured.season_chart(table)),
+        picture=None if slide == "unknown" else told("losses.season_chart", table, facts=pictured.season_chart(table)),
         more=tuple(more_losses.course(table)),
     )
 

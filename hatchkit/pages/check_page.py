@@ -15,18 +15,20 @@ from hatchkit.say.speak import reading_words
 MOST_ROWS = 2_000
 
 
-def check_page(season, *, language: str = "en") -> str:
+def check_page(season, *, language: str | None = None) -> str:
     """How the sheets were read, the ledger, what is asked and every problem, as one HTML page.
 
     Parameters
     ----------
     season : Season
-    language : str
+    language : str, optional
+        Another than that of the season.
 
     Returns
     -------
     str
     """
+    language = language or season.language
 
     def say(code, **facts):
         return text(code, facts, language)

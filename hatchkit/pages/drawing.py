@@ -16,8 +16,8 @@ from pathlib import Path
 
 from hatchkit.findings.finding import Finding, Picture
 
-#: What the other Python runs, from the same package as this one.
-_RUN = "import sys; sys.path.insert(0, sys.argv[1]); from hatchkit.pages.drawing import serve; serve()"
+#: What the other Python runs, from the same package as this one and nothing that lies in the working folder.
+_RUN = ("-P", "-m", "hatchkit.pages.drawing")
 
 
 class Drawer:
@@ -78,10 +78,11 @@ class Drawer:
 
 
 def _started():
-    where = str(Path(__file__).resolve().parents[2])
+    where = (str(Path(__file__).resolve().parents[2]), os.environ.get("PYTHONPATH"))
     try:
         return subprocess.Popen(
-            [sys.executable, "-c", _RUN, where],
+            [sys.executable, *_RUN],
+            env={**os.environ, "PYTHONPATH": os.pathsep.join(filter(None, where))},
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             stderr=subprocess.DEVNULL,
@@ -112,3 +113,7 @@ def serve() -> None:
         pass
     pickle.dump(drawn, out)
     out.flush()
+
+
+if __name__ == "__main__":
+    serve()

@@ -27,12 +27,13 @@ def season(tmp_path_factory):
     folder.mkdir()
     for language in LANGUAGES:
         write_report("demo", "1_season_review", folder / f"season{language}.html", language=language)
-    for batch in ("H2", "Q4", "H1"):
+        write_report("demo", "2_poor_hatch", folder / f"H2{language}.html", batch="H2", language=language)
+    for batch in ("Q4", "H1"):
         write_report("demo", "2_poor_hatch", folder / f"{batch}.html", batch=batch)
     return folder
 
 
-@pytest.fixture(params=[*(f"season{language}" for language in LANGUAGES), "H2", "Q4", "H1"])
+@pytest.fixture(params=[*(f"{page}{language}" for language in LANGUAGES for page in ("season", "H2")), "Q4", "H1"])
 def html(request, season):
     return season / f"{request.param}.html"
 

@@ -95,6 +95,7 @@ def season(columns=COLUMNS, questions=(), ledger=LEDGER, rows=()):
     empty = pd.DataFrame()
     return SimpleNamespace(
         title="Spring",
+        language="en",
         timezone="UTC",
         problems=problems.table(rows),
         batches=empty,
@@ -263,3 +264,9 @@ def test_which_columns_are_left_out_is_a_matter_of_doubt_and_numbers():
     assert [column["heading"] for column in shown] == ["Set", "Left"] and len(others) == 3
     sure = replace(sheet, columns=tuple(COLUMNS[:4]))
     assert sure.doubts == 0 and check.columns_shown(sure, 99)[1] == []
+
+
+def test_the_page_speaks_the_season_s_language_where_none_is_asked_for():
+    spoken = season(rows=[problem("note", found="f", done="d")])
+    spoken.language = "de"
+    assert '<html lang="de">' in check_page(spoken) and '<html lang="fr">' in check_page(spoken, language="fr")

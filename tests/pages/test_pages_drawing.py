@@ -40,7 +40,7 @@ def test_a_picture_that_does_not_come_back_is_drawn_by_the_page(finding, monkeyp
     if broken == "no process":
         monkeypatch.setattr(drawing.sys, "executable", "/no/such/python")
     if broken == "dies":
-        monkeypatch.setattr(drawing, "_RUN", "raise SystemExit(3)")
+        monkeypatch.setattr(drawing, "_RUN", ("-c", "raise SystemExit(3)"))
     if broken == "cannot be sent":
         monkeypatch.setattr(drawing.pickle, "dumps", lambda _: (_ for _ in ()).throw(pickle.PicklingError("no")))
     with drawing.Drawer() as drawer:

@@ -45,6 +45,7 @@ def season_of(rows):
     empty = pd.DataFrame()
     return SimpleNamespace(
         title="Spring",
+        language="en",
         timezone="Europe/Rome",
         problems=problems.table(rows),
         batches=empty,

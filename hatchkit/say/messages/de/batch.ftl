@@ -59,13 +59,10 @@ reason_none = in keinem Abschnitt ging mehr verloren als üblich
 reason_spell = { $spell }; { $about ->
         [yes] etwa { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, üblich { EGGS($usual) ->
-        [one] ist 1
-       *[other] sind { EGGS($usual) }
-    }
+    } { WORD($stage, kind: "loss") } (üblich { EGGS($usual) })
 reason_of_spell = { $kind ->
-        [warm] { EGGS($hours) } h in Luft bis hinauf zu { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
-       *[cold] { EGGS($hours) } h in Luft bis hinunter zu { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
+        [warm] { EGGS($hours) } h in Luft bis { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
+       *[cold] { EGGS($hours) } h in Luft bis { DEGREES($extreme_c) } ab Tag { EGGS($day_start) }
     }
 eggs_of_cause_weight = { WORD($cause, kind: "cause") } ({ SHARE($share) })
 why_sure_confident = { SHARE($share) } des Gewichts unter allen Ursachen; danach { $next }. Wahrscheinlich, nicht bewiesen{ $unaccounted ->
@@ -149,8 +146,8 @@ batch_place_no_sign = Kein Anzeichen dafür.
 ask_change = Was ist bei der nächsten Brut zu ändern?
 change_set = Legen Sie { EGGS($eggs) } Eier ein, um mit { SHARE($sure) } Sicherheit mindestens { EGGS($chicks) } gesunde Küken zu haben; rechnen Sie mit etwa { EGGS($chicks_middle) } ({ EGGS($chicks_low) } bis { EGGS($chicks_high) }). { $changes ->
         [0] Nichts verlangt eine andere Einstellung.
-        [one] Eines ist zu ändern.
-       *[other] { $changes } Dinge sind zu ändern.
+        [one] Eines ist zu ändern oder aufzuschreiben.
+       *[other] { $changes } Dinge sind zu ändern oder aufzuschreiben.
     }
 change_too_many = Mindestens { EGGS($chicks) } Küken lassen sich nicht in einer Brut planen: planen Sie mehrere, oder weniger Küken.
 change_refused = { $why }

@@ -42,7 +42,7 @@ most_records = { EGGS($eggs) ->
     } der Verbleib unbekannt ({ LIST($batches, most: 5) }): bevor das aufgeschrieben ist, kann niemand sagen, was am meisten kostete.
 most_rest = Danach kommen: { LIST($rest) }.
 most_short_cause = { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) })
-most_short_stage = mehr als veröffentlicht { WORD($key, kind: "loss") }: { EGGS($eggs) }
+most_short_stage = { WORD($key, kind: "loss") } über das Veröffentlichte hinaus: { EGGS($eggs) }
 most_short_records = Eier mit unbekanntem Verbleib: { EGGS($eggs) }
 most_none_finished = Was aus den Eiern wurde, ist nicht aufgeschrieben; darum lässt sich nicht sagen, was am meisten kostete.
 most_none_finished_sure = Bevor ein Schlupf aufgeschrieben ist, lässt sich nichts beurteilen.
@@ -122,14 +122,17 @@ clears_none = Kein Ei war klar.
 clears_not_counted = Das lässt sich nicht sagen: klare Eier wurden nicht gezählt.
 clears_unopened = Das lässt sich nicht sagen: von { EGGS($clear) } klaren Eiern wurde keines geöffnet.{ $flocks ->
         [1] { "" }
-       *[other] { " " }Die meisten sind von { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern.
+       *[other] { " " }Die meisten sind vom Stamm { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern.
     }
 clears_opened = { EGGS($dead) ->
         [0] Keines
        *[other] { EGGS($dead) }
-    } von { EGGS($opened) } geöffneten klaren Eiern enthielt einen toten Embryo; { EGGS($clear) } von { EGGS($set) } Eiern waren klar.{ $flocks ->
+    } von { EGGS($opened) } geöffneten klaren Eiern enthielt einen toten Embryo; { EGGS($clear) } von { EGGS($set) } Eiern waren klar{ EGGS($barren) ->
+        [0] { "" }
+       *[other] , dazu { EGGS($barren) } beim Öffnen unbefruchtet
+    }.{ $flocks ->
         [1] { "" }
-       *[other] { " " }Die meisten sind von { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern{ EGGS($worst_opened) ->
+       *[other] { " " }Die meisten sind vom Stamm { $flock }: { EGGS($worst_clear) } von { EGGS($worst_set) } Eiern{ EGGS($worst_opened) ->
         [0] , keines geöffnet
        *[other] { "" }
     }.

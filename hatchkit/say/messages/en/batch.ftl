@@ -149,8 +149,8 @@ batch_place_no_sign = No sign of it.
 ask_change = What to change for the next set?
 change_set = Set { EGGS($eggs) } eggs to have at least { EGGS($chicks) } good chicks { SHARE($sure) } of the time; expect about { EGGS($chicks_middle) } ({ EGGS($chicks_low) } to { EGGS($chicks_high) }). { $changes ->
         [0] Nothing calls for another setting.
-        [one] One thing to change.
-       *[other] { $changes } things to change.
+        [one] One thing to change or to write down.
+       *[other] { $changes } things to change or to write down.
     }
 change_too_many = At least { EGGS($chicks) } chicks cannot be planned in one set: plan several, or fewer chicks.
 change_refused = { $why }

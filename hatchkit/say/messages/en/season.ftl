@@ -123,14 +123,17 @@ clears_none = No egg was clear.
 clears_not_counted = It cannot be told: no clears were counted.
 clears_unopened = It cannot be told: none of { EGGS($clear) } clears was opened.{ $flocks ->
         [1] { "" }
-       *[other] { " " }Most are of { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs.
+       *[other] { " " }Most are of flock { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs.
     }
 clears_opened = { EGGS($dead) ->
         [0] None
        *[other] { EGGS($dead) }
-    } of { EGGS($opened) } opened clears held a dead embryo; { EGGS($clear) } of { EGGS($set) } eggs were clear.{ $flocks ->
+    } of { EGGS($opened) } opened clears held a dead embryo; { EGGS($clear) } of { EGGS($set) } eggs were clear{ EGGS($barren) ->
+        [0] { "" }
+       *[other] , { EGGS($barren) } more infertile at breakout
+    }.{ $flocks ->
         [1] { "" }
-       *[other] { " " }Most are of { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs{ EGGS($worst_opened) ->
+       *[other] { " " }Most are of flock { $flock }: { EGGS($worst_clear) } of { EGGS($worst_set) } eggs{ EGGS($worst_opened) ->
         [0] , none opened
        *[other] { "" }
     }.

@@ -59,13 +59,10 @@ reason_none = ninguna etapa perdió más de lo habitual
 reason_spell = { $spell }; { $about ->
         [yes] unos { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, cuando lo habitual { EGGS($usual) ->
-        [one] es 1
-       *[other] son { EGGS($usual) }
-    }
+    } { WORD($stage, kind: "loss") } (habitual { EGGS($usual) })
 reason_of_spell = { $kind ->
-        [warm] { EGGS($hours) } h en aire de hasta { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
-       *[cold] { EGGS($hours) } h en aire que bajó a { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
+        [warm] { EGGS($hours) } h de aire hasta { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
+       *[cold] { EGGS($hours) } h de aire hasta { DEGREES($extreme_c) } desde el día { EGGS($day_start) }
     }
 eggs_of_cause_weight = { WORD($cause, kind: "cause") } ({ SHARE($share) })
 why_sure_confident = { SHARE($share) } del peso entre todas las causas; después { $next }. Es probable, no está probado{ $unaccounted ->
@@ -149,8 +146,8 @@ batch_place_no_sign = Ninguna señal.
 ask_change = ¿Qué cambiar en la próxima tanda?
 change_set = Ponga { EGGS($eggs) } huevos para tener al menos { EGGS($chicks) } pollitos sanos en el { SHARE($sure) } de los casos; cuente con unos { EGGS($chicks_middle) } ({ EGGS($chicks_low) } a { EGGS($chicks_high) }). { $changes ->
         [0] Nada pide otro ajuste.
-        [one] Una cosa que cambiar.
-       *[other] { $changes } cosas que cambiar.
+        [one] Una cosa que cambiar o anotar.
+       *[other] { $changes } cosas que cambiar o anotar.
     }
 change_too_many = Al menos { EGGS($chicks) } pollitos no se pueden planear en una sola tanda: planee varias, o menos pollitos.
 change_refused = { $why }

@@ -42,7 +42,7 @@ most_records = { EGGS($eggs) ->
     } no se sabe el fin ({ LIST($batches, most: 5) }): nadie puede decir qué costó más antes de que se anote.
 most_rest = Después vienen: { LIST($rest) }.
 most_short_cause = { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) })
-most_short_stage = más que lo publicado, { WORD($key, kind: "loss") }: { EGGS($eggs) }
+most_short_stage = { WORD($key, kind: "loss") } por encima de lo publicado: { EGGS($eggs) }
 most_short_records = huevos de fin desconocido: { EGGS($eggs) }
 most_none_finished = No está anotado qué fue de los huevos; por eso no se puede decir qué costó más.
 most_none_finished_sure = No se puede juzgar nada antes de que se anote un nacimiento.
@@ -122,14 +122,18 @@ clears_none = Ningún huevo era claro.
 clears_not_counted = No se puede decir: no se contaron los claros.
 clears_unopened = No se puede decir: no se abrió ninguno de { EGGS($clear) } claros.{ $flocks ->
         [1] { "" }
-       *[other] { " " }Los más son de { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos.
+       *[other] { " " }Los más son del lote { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos.
     }
 clears_opened = { EGGS($dead) ->
         [0] Ninguno
        *[other] { EGGS($dead) }
-    } de { EGGS($opened) } claros abiertos tenía un embrión muerto; { EGGS($clear) } de { EGGS($set) } huevos eran claros.{ $flocks ->
+    } de { EGGS($opened) } claros abiertos tenía un embrión muerto; { EGGS($clear) } de { EGGS($set) } huevos eran claros{ EGGS($barren) ->
+        [0] { "" }
+        [one] , más 1 infértil al abrirlo
+       *[other] , más { EGGS($barren) } infértiles al abrirlos
+    }.{ $flocks ->
         [1] { "" }
-       *[other] { " " }Los más son de { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos{ EGGS($worst_opened) ->
+       *[other] { " " }Los más son del lote { $flock }: { EGGS($worst_clear) } de { EGGS($worst_set) } huevos{ EGGS($worst_opened) ->
         [0] , ninguno abierto
        *[other] { "" }
     }.

@@ -59,13 +59,10 @@ reason_none = aucun stade n’a perdu plus que d’habitude
 reason_spell = { $spell } ; { $about ->
         [yes] environ { EGGS($eggs) }
        *[no] { EGGS($eggs) }
-    } { WORD($stage, kind: "loss") }, l’habituel étant { EGGS($usual) ->
-        [one] de { EGGS($usual) }
-       *[other] de { EGGS($usual) }
-    }
+    } { WORD($stage, kind: "loss") } (habituel { EGGS($usual) })
 reason_of_spell = { $kind ->
-        [warm] { EGGS($hours) } h dans un air montant à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
-       *[cold] { EGGS($hours) } h dans un air descendant à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
+        [warm] { EGGS($hours) } h d’air jusqu’à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
+       *[cold] { EGGS($hours) } h d’air jusqu’à { DEGREES($extreme_c) } dès le jour { EGGS($day_start) }
     }
 eggs_of_cause_weight = { WORD($cause, kind: "cause") } ({ SHARE($share) })
 why_sure_confident = { SHARE($share) } du poids parmi toutes les causes ; ensuite { $next }. C’est probable, pas prouvé{ $unaccounted ->
@@ -149,8 +146,8 @@ batch_place_no_sign = Aucun signe.
 ask_change = Que changer pour la prochaine mise ?
 change_set = Mettez { EGGS($eggs) } œufs pour avoir au moins { EGGS($chicks) } poussins sains dans { SHARE($sure) } des cas ; attendez-en environ { EGGS($chicks_middle) } ({ EGGS($chicks_low) } à { EGGS($chicks_high) }). { $changes ->
         [0] Rien ne demande un autre réglage.
-        [1] Une chose à changer.
-       *[other] { $changes } choses à changer.
+        [1] Une chose à changer ou à noter.
+       *[other] { $changes } choses à changer ou à noter.
     }
 change_too_many = Au moins { EGGS($chicks) } poussins ne peuvent pas être prévus en une seule mise : prévoyez-en plusieurs, ou moins de poussins.
 change_refused = { $why }

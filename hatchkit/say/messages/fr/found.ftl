@@ -10,8 +10,8 @@ records_read = { $questions ->
        *[other] { $questions } questions sur les tableaux restent ouvertes
     }{ $unlike ->
         [0] .
-        [1] , et une donnée n’a pas pu être prise telle qu’elle est écrite.
-       *[other] , et { $unlike } données n’ont pas pu être prises telles qu’elles sont écrites.
+        [1] , et une donnée n’a pu être prise telle quelle.
+       *[other] , et { $unlike } données n’ont pu être prises telles quelles.
     }
 records_how = { $batches ->
         [1] Une couvée

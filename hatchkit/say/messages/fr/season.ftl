@@ -42,7 +42,7 @@ most_records = { EGGS($eggs) ->
     } un sort inconnu ({ LIST($batches, most: 5) }) : personne ne peut dire ce qui a coûté le plus avant que ce soit noté.
 most_rest = Puis : { LIST($rest) }.
 most_short_cause = { WORD($key, kind: "cause") } : { EGGS($eggs) } ({ LIST($batches, most: 4) })
-most_short_stage = plus que publié, { WORD($key, kind: "loss") } : { EGGS($eggs) }
+most_short_stage = { WORD($key, kind: "loss") } au-delà du niveau publié : { EGGS($eggs) }
 most_short_records = œufs au sort inconnu : { EGGS($eggs) }
 most_none_finished = Ce que les œufs sont devenus n’est pas noté ; on ne peut donc pas dire ce qui a coûté le plus.
 most_none_finished_sure = On ne peut rien juger avant qu’une éclosion soit notée.
@@ -122,14 +122,18 @@ clears_none = Aucun œuf n’était clair.
 clears_not_counted = On ne peut pas le dire : les clairs n’ont pas été comptés.
 clears_unopened = On ne peut pas le dire : aucun des { EGGS($clear) } clairs n’a été ouvert.{ $flocks ->
         [1] { "" }
-       *[other] { " " }La plupart viennent de { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs.
+       *[other] { " " }La plupart viennent du lot { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs.
     }
 clears_opened = { EGGS($dead) ->
         [0] Aucun
        *[other] { EGGS($dead) }
-    } des { EGGS($opened) } clairs ouverts contenait un embryon mort ; { EGGS($clear) } œufs sur { EGGS($set) } étaient clairs.{ $flocks ->
+    } des { EGGS($opened) } clairs ouverts contenait un embryon mort ; { EGGS($clear) } œufs sur { EGGS($set) } étaient clairs{ EGGS($barren) ->
+        [0] { "" }
+        [one] , plus 1 non fécondé à l’ouverture
+       *[other] , plus { EGGS($barren) } non fécondés à l’ouverture
+    }.{ $flocks ->
         [1] { "" }
-       *[other] { " " }La plupart viennent de { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs{ EGGS($worst_opened) ->
+       *[other] { " " }La plupart viennent du lot { $flock } : { EGGS($worst_clear) } sur { EGGS($worst_set) } œufs{ EGGS($worst_opened) ->
         [0] , aucun ouvert
        *[other] { "" }
     }.
