@@ -6,10 +6,10 @@ from types import SimpleNamespace
 import numpy as np
 import pandas as pd
 import pytest
+from hatchkit.advice.cause_words import Counted
 
 from hatchkit import reference
 from hatchkit.advice import cause_words, causes, dates, different, egg_chances, plan, tally, what_if
-from hatchkit.advice.cause_words import Counted
 from hatchkit.advice.evidence import Line
 from hatchkit.advice.tally import STAGES, Between
 from hatchkit.losses.two_phase_shape import cumulative
