@@ -310,8 +310,8 @@ def _start(options) -> None:
 
     folder = Path(options.folder).expanduser()
     language = _tongue(options)
-    double_click = write_double_click(folder, language=language)
-    written = [*start_folder(folder, language), *copy_notebooks(folder), *double_click]
+    written = [*start_folder(folder, language), *copy_notebooks(folder)]
+    written += write_double_click(folder, language=language)
     if not written:
         _tell("start_nothing", language, folder=folder.resolve())
     for path in written:
