@@ -247,18 +247,21 @@ def _report(options, page: str, batch: str = "") -> None:
     paths = given_paths(options.folder)
     name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
     print(say.text("page_begun", dict(name=name), asked_language(options)), file=sys.stderr)
-    path = write_report(
-        options.folder,
-        page,
-        options.out,
-        unit=options.unit,
-        batch=batch,
-        full=options.full,
-        names=not options.without_names,
-        language=options.language,
-        progress=StderrProgress("Page"),
+    tell(
+        "page_written open_in_browser",
+        asked_language(options),
+        path=write_report(
+            options.folder,
+            page,
+            options.out,
+            unit=options.unit,
+            batch=batch,
+            full=options.full,
+            names=not options.without_names,
+            language=options.language,
+            progress=StderrProgress("Page"),
+        ),
     )
-    tell("page_written open_in_browser", asked_language(options), path=path)
 
 
 def _next_set(options) -> None:
@@ -276,8 +279,12 @@ def _next_set(options) -> None:
     if not options.save:
         return
     from hatchkit.pages.candling_sheet import write_candling_sheet
+    from hatchkit.pages.next_set import save_next_set
 
-    for path in (*plan.save(options.save), write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
+    for path in (
+        *save_next_set(plan, options.save),
+        write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan),
+    ):
         tell("wrote", season.language, path=path)
 
 

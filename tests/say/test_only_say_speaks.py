@@ -8,12 +8,7 @@ ROOT = Path(__file__).resolve().parents[2] / "hatchkit"
 
 #: Sentences that a room still holds itself. A room that is not named holds none. Numbers may only fall.
 STILL = {
-    "advice": 145,
     "bootstrap": 10,
-    "simulate": 48,
-    "teach": 78,
-    "trials": 1,
-    "yearly": 4,
 }
 WORD = re.compile(r"[\"'(„]*[A-Za-z][A-Za-z'’-]*[.,;:!?)\"']*$")
 #: Texts for machines.
