@@ -12,7 +12,7 @@ from pathlib import Path
 from hatchkit import __version__, say
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
-from hatchkit.terminal import speak_everywhere, unforeseen, whole
+from hatchkit.terminal import asked_language, speak_everywhere, tell, unforeseen, whole
 
 
 def main(arguments=None) -> int:
@@ -32,7 +32,7 @@ def main(arguments=None) -> int:
         sys.stdout.flush()
         return status
     except HatchkitError as error:
-        print(f"hatchkit: {error.words(_tongue(options))}", file=sys.stderr)
+        print(f"hatchkit: {error.words(asked_language(options))}", file=sys.stderr)
     except KeyboardInterrupt:
         print("hatchkit: stopped.", file=sys.stderr)
     except BrokenPipeError:  # whoever reads our words has seen enough of them, as in: hatchkit check demo | head
@@ -40,27 +40,15 @@ def main(arguments=None) -> int:
         return 0
     except OSError as error:
         if error.strerror:
-            told = say.text("file_unusable", dict(file=error.filename, why=error.strerror), _tongue(options))
+            told = say.text("file_unusable", dict(file=error.filename, why=error.strerror), asked_language(options))
         else:  # not the system's: a wait that was cut short, say
-            told = unforeseen(error, options, _tongue(options))
+            told = unforeseen(error, options, asked_language(options))
         print(f"hatchkit: {told}", file=sys.stderr)
     except Exception as error:
         if os.environ.get("HATCHKIT_STRICT"):
             raise
-        print(f"hatchkit: {unforeseen(error, options, _tongue(options))}", file=sys.stderr)
+        print(f"hatchkit: {unforeseen(error, options, asked_language(options))}", file=sys.stderr)
     return 2
-
-
-def _tongue(options) -> str:
-    """The language that was asked for on the command line."""
-    return getattr(options, "language", None) or say.LANGUAGES[0]
-
-
-def _tell(code: str, language: str, **facts) -> None:
-    """Print one message."""
-    print(
-        say.text(code, {name: str(fact) if isinstance(fact, Path) else fact for name, fact in facts.items()}, language)
-    )
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -225,15 +213,15 @@ def _check(options) -> None:
     print(check_text(season, full=options.full, language=season.language))
     if table:
         safe_csv.write_problems_csv(season.problems, table)
-        _tell("list_written", season.language, path=table)
+        tell("list_written", season.language, path=table)
     if page:
         from hatchkit.pages.check_page import check_page
 
         write_whole(page, check_page(season, language=season.language))
-        _tell("page_written", season.language, path=page)
+        tell("page_written", season.language, path=page)
     if tables:
         safe_csv.write_tables(season, tables)
-        _tell("tables_written", season.language, path=tables)
+        tell("tables_written", season.language, path=tables)
 
 
 def _review(options) -> None:
@@ -258,20 +246,22 @@ def _report(options, page: str, batch: str = "") -> None:
         warnings.simplefilter("ignore")  # warnings are for the people who build the kit; a reader gets sentences
     paths = given_paths(options.folder)
     name = paths[0].stem if len(paths) == 1 and paths[0].is_file() else root_of(paths).name
-    print(say.text("page_begun", dict(name=name), _tongue(options)), file=sys.stderr)
-    path = write_report(
-        options.folder,
-        page,
-        options.out,
-        unit=options.unit,
-        batch=batch,
-        full=options.full,
-        names=not options.without_names,
-        language=options.language,
-        progress=StderrProgress("Page"),
+    print(say.text("page_begun", dict(name=name), asked_language(options)), file=sys.stderr)
+    tell(
+        "page_written open_in_browser",
+        asked_language(options),
+        path=write_report(
+            options.folder,
+            page,
+            options.out,
+            unit=options.unit,
+            batch=batch,
+            full=options.full,
+            names=not options.without_names,
+            language=options.language,
+            progress=StderrProgress("Page"),
+        ),
     )
-    _tell("page_written", _tongue(options), path=path)
-    _tell("open_in_browser", _tongue(options))
 
 
 def _next_set(options) -> None:
@@ -293,7 +283,7 @@ def _next_set(options) -> None:
 
     saved = save_next_set(plan, options.save)
     for path in (*saved, write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
-        _tell("wrote", season.language, path=path)
+        tell("wrote", season.language, path=path)
 
 
 def _candling_sheet(options) -> None:
@@ -301,8 +291,7 @@ def _candling_sheet(options) -> None:
     from hatchkit.records.places import folders_and_batch
 
     options.folder, batch = folders_and_batch(options.folder)
-    season = _load(options)
-    _tell("wrote", season.language, path=write_candling_sheet(options.out, season, batch))
+    tell("wrote", asked_language(options), path=write_candling_sheet(options.out, _load(options), batch))
 
 
 def _start(options) -> None:
@@ -311,13 +300,12 @@ def _start(options) -> None:
     from hatchkit.start.surface import copy_notebooks
 
     folder = Path(options.folder).expanduser()
-    language = _tongue(options)
-    double_click = write_double_click(folder, language=language)
-    written = [*start_folder(folder, language), *copy_notebooks(folder), *double_click]
+    language = asked_language(options)
+    written = [*start_folder(folder, language), *copy_notebooks(folder), *write_double_click(folder, language=language)]
     if not written:
-        _tell("start_nothing", language, folder=folder.resolve())
+        tell("start_nothing", language, folder=folder.resolve())
     for path in written:
-        _tell("wrote", language, path=path)
+        tell("wrote", language, path=path)
 
 
 def _open(options) -> int:
@@ -329,7 +317,7 @@ def _open(options) -> int:
         raise HatchkitError("no_folder_yet", dict(folder=str(folder), given=options.folder))
     home = Path.cwd() if options.folder == "demo" else folder
     for path in copy_notebooks(home):
-        _tell("wrote", _tongue(options), path=path)
+        tell("wrote", asked_language(options), path=path)
     command = lab_command(home, port=options.port, browser=not options.no_browser)
     return run_and_wait(command, env=lab_environment(folder))
 
@@ -344,10 +332,15 @@ def _lesson(options) -> None:
         level=options.level,
         language=options.language,
     )
-    folder = Path(options.folder).resolve()
-    _tell("lesson_written", options.language, count=options.students, folder=folder, path=written)
+    tell(
+        "lesson_written",
+        options.language,
+        count=options.students,
+        folder=Path(options.folder).resolve(),
+        path=written,
+    )
     if options.seed is not None and options.seed < GUESSED:
-        _tell("seed_short", options.language)
+        tell("seed_short", options.language)
 
 
 def _mark(options) -> None:
@@ -358,14 +351,15 @@ def _mark(options) -> None:
     marking = mark_answers(Path(options.answers), Path(options.folder))
     print(marking.words())
     if options.csv:
-        print()
-        _tell("marks_written", _tongue(options), path=write_marks(marking.marks, options.csv).resolve())
+        tell("new_line marks_written", asked_language(options), path=write_marks(marking.marks, options.csv).resolve())
     if options.give_back:
         from hatchkit.teach.give_back import give_back
 
-        print()
-        pages = give_back(marking, Path(options.folder), Path(options.give_back)).resolve()
-        _tell("pages_written", _tongue(options), path=pages)
+        tell(
+            "new_line pages_written",
+            asked_language(options),
+            path=give_back(marking, Path(options.folder), Path(options.give_back)).resolve(),
+        )
 
 
 def _breakout_sheet(options) -> None:
@@ -374,8 +368,7 @@ def _breakout_sheet(options) -> None:
 
     path = safe_output(options.out, suffix=(".html", ".htm"))
     write_whole(path, breakout_sheet())
-    _tell("sheet_written", _tongue(options), path=path)
-    _tell("open_in_browser", _tongue(options))
+    tell("sheet_written open_in_browser", asked_language(options), path=path)
 
 
 def _test(options) -> int:

@@ -17,6 +17,18 @@ def speak_everywhere() -> None:
             stream.reconfigure(errors="replace")
 
 
+def asked_language(options) -> str:
+    """The language that was asked for on the command line, else English."""
+    return getattr(options, "language", None) or say.LANGUAGES[0]
+
+
+def tell(codes: str, language: str, **facts) -> None:
+    """Print messages, parted by blanks: each on a line of its own, "new_line" as an empty one."""
+    plain = {name: str(fact) if isinstance(fact, Path) else fact for name, fact in facts.items()}
+    for code in codes.split():
+        print("" if code == "new_line" else say.text(code, plain, language))
+
+
 def whole(least: int):
     """A kind of option for argparse: a whole number, `least` or more."""
 

@@ -45,7 +45,7 @@ def test_nothing_in_the_demo_is_lost(demo):
 def test_the_opening_words_name_what_was_read(demo):
     words = demo.words()
     assert f"{len(demo.batches)} batches" in words
-    assert "Europe/Rome" in words and "chicken, duck, quail" in words
+    assert "Europe/Rome" in words and "hens, ducks and quails" in words
     assert str(demo.folder) not in words
 
 

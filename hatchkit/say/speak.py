@@ -49,7 +49,7 @@ def attributes(code: str, facts: dict, language: str, needed, allowed, unit: str
 
 def _say(code: str, facts: dict, language: str, patterns, unit: str = "C") -> list[str]:
     speaker = _speaker(language if source(code, language) is not None else FIRST, unit)
-    given = {name: values.value_of(_said(value, language, unit)) for name, value in facts.items()}
+    given = {name: _value(value, language, unit) for name, value in facts.items()}
     if not speaker.learn(code):
         return _without_words(f"there is no message {code!r}", code, facts)
     texts = []
@@ -66,12 +66,12 @@ def _say(code: str, facts: dict, language: str, patterns, unit: str = "C") -> li
     return texts
 
 
-def _said(fact, language: str, unit: str):
-    """A fact in words that is a message itself, such as why a file is refused: a dict of its code, facts and part."""
+def _value(fact, language: str, unit: str):
+    """A fact as Fluent takes it; one that is a message itself (a dict of its code, facts and perhaps part) is said."""
     if isinstance(fact, (list, tuple)):
-        return [_said(one, language, unit) for one in fact]
+        return values.Several([_value(one, language, unit) for one in fact])
     if not isinstance(fact, dict) or not {"code", "facts"} <= fact.keys():
-        return fact
+        return values.value_of(fact)
     if part := fact.get("part"):
         return attributes(fact["code"], fact["facts"] or {}, language, (), (part,), unit)[part]
     return message(fact["code"], fact["facts"], language, unit)

@@ -32,6 +32,8 @@ def test_the_person_s_heading_stands_beside_the_kit_s_name(tmp_path):
     dates = said(season, "taken off 2026-05-01, before set 2026-05-20").iloc[0]
     assert dates["column"] == "hatch date (taken_off_at)"
     assert dates["fix"] == "Correct hatch date (taken_off_at) or date in (set_at)."
+    german = problems.in_language(season.problems, "de").loc[lambda rows: rows["code"] == "check_dates", "fix"]
+    assert german.tolist() == ["Berichtigen Sie hatch date (taken_off_at) oder date in (set_at)."]
     assert said(season, "but 20 eggs set")["column"].tolist() == ["eggs (eggs_set)"]
 
 

@@ -141,6 +141,26 @@ def test_every_field_of_the_sheets_has_words():
     assert {field for field in fields if not say.has(f"field_{field}")} == set()
 
 
+def test_a_fact_that_is_a_message_is_said_in_the_language_of_the_whole():
+    why = dict(code="refuse_pdf", facts={})
+    assert "PDF" in say.text("log_refused", dict(name="a.csv", why=why), "de")
+    for language in say.LANGUAGES:
+        inner, whole = say.text("refuse_pdf", {}, language), say.text("log_refused", dict(name="a", why=why), language)
+        assert inner in whole
+    found, fix = (dict(code="file_refused", facts=dict(why=why, fix="anew"), part=part) for part in ("found", "fix"))
+    told = say.text("folder_only_lost", dict(file="a.xlsx", sheet="", found=found, fix=fix), "de")
+    assert say.text("refuse_pdf", {}, "de") in told and "speichern" in told
+    days = [dict(code="check_event_day", facts=dict(event="set_at", day=day)) for day in ("2026-03-01", "2026-03-05")]
+    facts = dict(
+        batch="H1", later="taken_off_at", day="2026-02-01", before=days, columns=["a", "b"], columns_swapped=[]
+    )
+    assert "set 2026-03-01 and set 2026-03-05" in say.problem("check_dates", facts)["found"]
+
+
+def test_a_long_list_is_cut():
+    assert len(values.Several(["x" * 400] * 30).format("en")) == 4 * values.LONGEST
+
+
 def test_importing_say_costs_nothing_and_no_room_is_imported():
     code = (
         "import sys, hatchkit.say; print(sorted({'fluent', 'babel', 'pandas'} & set(sys.modules))); "
