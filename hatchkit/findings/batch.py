@@ -54,7 +54,16 @@ def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None, each=
     last, *found = answers(asked, work, progress, each)
     unknown = tuple(Said(f"batch_unknown_{what}") for what in ("proof", "list", "clear", "illness"))
     facts = {**season_facts(season), **work.facts}
-    return Findings("batch", facts, (*found, last), records(season), unknown, unit=unit, language=season.language)
+    return Findings(
+        "batch",
+        facts,
+        (*found, last),
+        records(season),
+        unknown,
+        unit=unit,
+        language=season.language,
+        asked=tuple(ask.__name__ for ask in asked),
+    )
 
 
 class Work:

@@ -195,6 +195,8 @@ class Findings:
     language : str
     sheet : str
         Question with which the second sheet of paper begins.
+    asked : tuple of str
+        Questions that were asked; one without a finding had no records to answer it.
     """
 
     about: str
@@ -205,6 +207,7 @@ class Findings:
     unit: str = "C"
     language: str = "en"
     sheet: str = ""
+    asked: tuple = ()
 
     @property
     def first(self) -> Finding:
@@ -221,4 +224,6 @@ class Findings:
         for one in (*self.found, self.records):
             if one.question == question:
                 return one
+        if question in self.asked:
+            return Finding(question, "shown_not_asked", {}, "cannot_tell")
         raise KeyError(f"{question}: there are {', '.join(one.question for one in self.found)}")
