@@ -21,12 +21,14 @@ def reason(piece, language: str = "en", unit: str = "C") -> str:
     code, facts = piece
     if code == "item":
         return item(facts, language, unit)
-    facts = {name: count(value) if isinstance(value, float) else value for name, value in facts.items()}
-    if "stages" in facts:
-        facts["stages"] = text(
-            "reason_stages", {"stages": [word("loss", one, language) for one in facts["stages"]]}, language
-        )
-    return text(f"reason_{code}", facts, language, unit)
+    given: dict = {
+        name: value if not isinstance(value, float) else round(value, 1) if name.endswith("_day") else count(value)
+        for name, value in facts.items()
+    }
+    if "stages" in given:
+        names = [word("loss", one, language) for one in given["stages"]]
+        given["stages"] = text("reason_stages", dict(stages=names), language)
+    return text(f"reason_{code}", given, language, unit)
 
 
 def reasons(pieces, language: str = "en", unit: str = "C") -> str:

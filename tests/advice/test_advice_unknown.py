@@ -14,7 +14,7 @@ from hatchkit.advice.tally import STAGES, Between, published_shares, tally
 from hatchkit.advice.what_if import what_if
 from hatchkit.findings.season import review
 from hatchkit.problems import HatchkitError
-from hatchkit.say.causes import arithmetic, verdict
+from hatchkit.say.causes import arithmetic, reasons, verdict
 
 QUAIL = """Batch;Date set;Eggs;Candled;Clear;Dead;Hatched;Dead in shell;Comment
 Q1;01.03.2026;40;08.03.2026;5;1;29;5;
@@ -104,7 +104,8 @@ def test_a_remark_on_heat_is_matched_and_shown(quail):
 def test_deaths_between_stages_are_told_by_their_days(quail):
     fits = likely_causes(quail, "Q3").table.set_index("cause").at["heat_spell", "fits"]
     facts = dict(fits)["days_more"]
-    assert (facts["eggs"], facts["after_day"], facts["by_day"], facts["stages"]) == (44, 7, 18, ["mid", "late"])
+    assert (facts["eggs"], facts["after_day"], facts["by_day"], facts["stages"]) == (44, 7, 18.5, ["mid", "late"])
+    assert "44 dead between day 7 and 18.5 (mid dead or late dead" in reasons(fits)
     assert not {"mid", "late"} & {facts["stage"] for code, facts in fits if code.startswith("stage")}
 
 

@@ -4,6 +4,7 @@ import io
 import json
 import re
 import time
+from html import unescape
 
 import pandas as pd
 import pytest
@@ -82,7 +83,7 @@ def test_the_eggs_lost_are_never_more_than_the_eggs_without_a_chick(lesson):
 def test_the_rule_of_the_marks_and_the_question_stand_where_students_and_teacher_read(lesson):
     folder, _, page = lesson
     guide = (folder / "students" / "README.md").read_text(encoding="utf-8")
-    html = page.read_text(encoding="utf-8").replace("&#34;", '"').replace("&quot;", '"').replace("&#x27;", "'")
+    html = unescape(page.read_text(encoding="utf-8"))
     for rule in rules():
         assert rule in guide and rule in html
     assert "would have hatched without the cause" in guide and "none can be told" in guide
