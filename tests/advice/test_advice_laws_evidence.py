@@ -53,6 +53,12 @@ def test_heat_is_told_by_the_dose_that_halves_the_hatch_at_its_age():
     # Of any 24 hours beside the age at their end: both hours of day 5 lie within until hour 143.
     want = max([2 / half_dose(h / 24) for h in range(121, 144)] + [3 / half_dose(h / 24) for h in range(432, 456)])
     assert evidence_climate._heat(columns_of(egg_c=egg)) == pytest.approx(want)
+    # An hour at hour 120 and one at hour 143.5 are within 24 hours of each other, at 144 they are not.
+    for second, hours in ((143.5, 2), (144.0, 1)):
+        egg, age = changed(columns_of()["egg_c"], 120, 121, 43.0), columns_of()["age_days"]
+        egg[144], age[144] = 43.0, second / 24
+        found = evidence_climate._heat(columns_of(egg_c=egg, age_days=age, hen_days=np.full(504, 5.0)))
+        assert found == pytest.approx(hours / half_dose(5.0))
 
 
 @pytest.mark.parametrize("days", [21.0, 28.0])

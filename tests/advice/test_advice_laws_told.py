@@ -251,6 +251,8 @@ def test_the_curve_of_chances_reaches_beyond_the_surest_number(monkeypatch):
     )
     none = SimpleNamespace(basis=dict(species="chicken", chicks=20), eggs=made.eggs.assign(eggs=pd.NA))
     assert egg_chances.egg_chances(None, none)["eggs"].iloc[-1] == 60
+    one = SimpleNamespace(basis=dict(species="chicken", chicks=2), eggs=made.eggs.assign(eggs=2))
+    assert egg_chances.egg_chances(None, one)["eggs"].tolist() == [2, 3, 4]
 
 
 def test_every_hour_of_a_calendar_by_hand():
