@@ -8,7 +8,7 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.advice import evidence, evidence_climate, evidence_records
+from hatchkit.advice import evidence, evidence_climate, evidence_machine, evidence_records
 from hatchkit.advice.tally import STAGES, published_shares
 from hatchkit.climate.dose import half_dose
 from hatchkit.usual.stages import Usual
@@ -53,6 +53,12 @@ def test_heat_is_told_by_the_dose_that_halves_the_hatch_at_its_age():
     # Of any 24 hours beside the age at their end: both hours of day 5 lie within until hour 143.
     want = max([2 / half_dose(h / 24) for h in range(121, 144)] + [3 / half_dose(h / 24) for h in range(432, 456)])
     assert evidence_climate._heat(columns_of(egg_c=egg)) == pytest.approx(want)
+    # An hour at hour 120 and one at hour 143.5 are within 24 hours of each other, at 144 they are not.
+    for second, hours in ((143.5, 2), (144.0, 1)):
+        egg, age = changed(columns_of()["egg_c"], 120, 121, 43.0), columns_of()["age_days"]
+        egg[144], age[144] = 43.0, second / 24
+        found = evidence_climate._heat(columns_of(egg_c=egg, age_days=age, hen_days=np.full(504, 5.0)))
+        assert found == pytest.approx(hours / half_dose(5.0))
 
 
 @pytest.mark.parametrize("days", [21.0, 28.0])
@@ -153,10 +159,10 @@ def test_how_good_a_batch_was_as_a_measure():
 def test_the_clock_of_a_machine_needs_two_other_batches():
     clock = pd.Series([1.0, 5, 9, 30, NAN], index=list("abcde"))
     rows = {name: dict(incubator=machine) for name, machine in zip("abcde", ("m", "m", "m", "n", "m"), strict=True)}
-    found = evidence._of_machine(clock, rows)
+    found = evidence_machine.clock_of_machine(clock, rows)
     assert found[["a", "b", "c", "e"]].tolist() == [7, 5, 3, 5] and np.isnan(found["d"])
     rows["a"] = dict(incubator=None)
-    assert evidence._of_machine(clock, rows)[["a", "b", "c"]].isna().all()
+    assert evidence_machine.clock_of_machine(clock, rows)[["a", "b", "c"]].isna().all()
 
 
 @pytest.mark.parametrize(("height", "good", "above"), [
@@ -205,7 +211,7 @@ def gathered_of(values, **more):
 
 def test_items_beside_what_is_usual_with_this_keeper():
     """Values of b and c, drawn to the published one as if it were a quarter of a batch; another machine counts 0.1."""
-    made = gathered_of(dict(storage=[9.0, 3, 5, 90], log_level=[0.9, 0.1, 0.6, 9.0], heat=[0.4, 9, 9, 9]))
+    made = gathered_of(dict(storage=[9.0, 3, 5, 90], log_level=[0.9, 0.1, 0.6, 9.0], heat=[0.4, 9, 5, 7]))
     found = evidence.evidence(made, "a").set_index("item")
     items = reference.load("evidence_items").set_index("item")
     for item, weights, values in (("storage", (1.0, 0.8), (3, 5)), ("log_level", (1.0, 0.08), (0.1, 0.6))):
@@ -218,7 +224,8 @@ def test_items_beside_what_is_usual_with_this_keeper():
         assert [row["usual"], row["spread"]] == pytest.approx([middle, wide])
         assert row["away"] == pytest.approx((row["value"] - middle) / wide)
     assert found.loc["storage", "good_batches"] == 2 and found.loc["log_level", "good_batches"] == 1
-    assert found.loc["heat", "usual"] == items.at["heat", "published"] and found.loc["heat", "good_batches"] == 0
+    # A dose is told beyond the middle one of the good batches of its machine, b and d.
+    assert found.loc["heat", "usual"] == 8 and found.loc["heat", "good_batches"] == 0
 
 
 def factor_of(made, cause, item):

@@ -14,7 +14,7 @@ DAY = pd.Timestamp("2025-03-01 23:30", tz="UTC")
 
 
 def test_the_first_two_causes_and_how_many_tie():
-    table = pd.DataFrame(dict(name=["A", "B", "C"], share=[0.4, 0.3, 0.2], tied=[True, True, False]))
+    table = pd.DataFrame(dict(cause=["A", "B", "C"], share=[0.4, 0.3, 0.2], tied=[True, True, False]))
     found = pictured.ranked_causes(SimpleNamespace(table=table, batch="x"))
     assert found == dict(batch="x", first="A", share=0.4, ties=1, second="B", second_share=0.3)
 
@@ -34,7 +34,7 @@ def test_the_largest_stage_and_cause_of_a_season():
         "late",
         9,
         5,
-        "t",
+        "turning",
         6,
     )
     assert (found["spells"], found["chicks"], found["low"], found["high"]) == (False, 0, 0, 0)
@@ -113,7 +113,7 @@ def test_eggs_for_three_sureness_and_differences():
         eggs=pd.DataFrame(dict(sure=[0.5, 0.66667, 0.95], eggs=[20, 26, None])), basis=dict(sure=0.66667, chicks=12)
     )
     assert pictured.eggs_to_set(plan) == dict(chicks=12, sure=0.6667, half=20, eggs=26, most=None)
-    rows = pd.DataFrame(dict(name=["n", "m"], value=[1.26, 9.0], usual=[0.5, 9.0], unit="d", digits=1))
+    rows = pd.DataFrame(dict(item=["n", "m"], value=[1.26, 9.0], usual=[0.5, 9.0], unit="d", digits=1))
     assert pictured.differences("x", rows) == dict(batch="x", count=2, name="n", value="1.3 d", usual="0.5 d")
     assert pictured.differences("x", rows[:0])["count"] == 0
 
@@ -139,11 +139,10 @@ def test_a_look_two_days_after_a_spell_and_three_before_the_next(start, end, day
 
 
 def test_settings_that_are_off(monkeypatch):
-    told, table_of = [], lambda means: pd.DataFrame(dict(incubator="m", mean_c=means))
-    monkeypatch.setattr(what_to_change.words, "temperature", lambda row, wanted: told.append(row["mean_c"]) or {})
-    monkeypatch.setattr(what_to_change.words, "humidity", lambda now, to, table: told.append((now, to)) or {})
-    monkeypatch.setattr("hatchkit.climate.probes.steadiness", lambda season: table_of(means))
-    species = pd.DataFrame(dict(setter_c=[37.5]), index=["hen"])
+    """0.3 degC off the wanted 37.5; humidity by 3 points, held between 20 and 85; storage beyond the best days."""
+    means = pd.DataFrame(dict(incubator="m", mean_c=[37.8 + 1e-9, 37.79, 37.2 - 1e-9, 37.21]))
+    monkeypatch.setattr("hatchkit.climate.probes.steadiness", lambda season: means)
+    species = pd.DataFrame(dict(setter_c=[37.5], storage_best_days=7.0), index=["hen"])
     made = SimpleNamespace(
         readings=pd.DataFrame([1]),
         weights=pd.DataFrame([1]),
@@ -151,24 +150,16 @@ def test_settings_that_are_off(monkeypatch):
         settings={},
         with_batches=lambda mine: None,
     )
-    means = [37.8 + 1e-9, 37.79, 37.2 - 1e-9, 37.21]
-    list(what_to_change._temperature(made, "hen", pd.DataFrame(dict(incubator=["m"]))))
-    assert told == pytest.approx([37.8, 37.2])
-    for now, to, want in (
-        (50.0, 53.0, (50, 53)),
-        (50.0, 52.9, None),
-        (50.0, 47.0, (50, 47)),
-        (50.0, 5.0, (50, 20)),
-        (50.0, 99.0, (50, 85)),
-    ):
-        told.clear()
-        table = pd.DataFrame(dict(rh_pct=[now], rh_next_pct=[to]))
+    found = [facts for _, facts in what_to_change._temperature(made, "hen", pd.DataFrame(dict(incubator=["m"])))]
+    assert [(one["way"], round(one["off"], 6)) for one in found] == [("high", 0.3), ("low", 0.3)]
+    for now, to, want in ((50, 53, 53), (50, 52.9, None), (50, 47, 47), (50, 5, 20), (50, 99, 85)):
+        table = pd.DataFrame(
+            dict(rh_pct=[now], rh_next_pct=[to], target_low=0.11, target_high=0.13, projected_share=0.15)
+        )
         monkeypatch.setattr("hatchkit.climate.water_loss.batch_water_loss", lambda season, table=table: table)
-        list(what_to_change._humidity(made, "hen", None))
-        assert told == ([want] if want else [])
-    told.clear()
-    monkeypatch.setattr(what_to_change.words, "storage", lambda *facts: told.append(facts) or {})
-    species["storage_best_days"] = 7.0
-    list(what_to_change._storage(made, "hen", pd.DataFrame(dict(stored_days=[7.0, 7.5, np.nan, 9.0]))))
-    list(what_to_change._storage(made, "hen", pd.DataFrame(dict(stored_days=[7.0]))))
-    assert told == [(2, 3, 9.0, 7.0)]
+        found = [facts for _, facts in what_to_change._humidity(made, "hen", None)]
+        assert [one["to"] for one in found] == ([want] if want else [])
+        assert all((one["now"], one["loss"], one["low"], one["high"]) == (now, 0.15, 0.11, 0.13) for one in found)
+    days = pd.DataFrame(dict(stored_days=[7.0, 7.5, np.nan, 9.0]))
+    assert list(what_to_change._storage(made, "hen", days)) == [("storage", dict(best=7, over=2, known=3, longest=9))]
+    assert list(what_to_change._storage(made, "hen", days[:1])) == []
