@@ -180,7 +180,9 @@ def own_hatch(season, species) -> pd.DataFrame:
     rows = rows[~rows["batch"].astype(str).isin(_left_out(season))]
     good = rows["hatched"].astype("Float64") - rows["culled"].astype("Float64").fillna(0)
     table = pd.DataFrame({"batch": rows["batch"], "eggs_set": rows["eggs_set"].astype("Float64"), "hatched": good})
-    table = table.dropna().query("eggs_set > 0 and hatched >= 0 and hatched <= eggs_set")
+    table = table.dropna().query("eggs_set > 0 and hatched >= 0")
+    # A slip of counting may tell of a chick more than there were eggs.
+    table["hatched"] = table[["hatched", "eggs_set"]].min(axis=1)
     return table.astype({"eggs_set": int, "hatched": int}).reset_index(drop=True)
 
 

@@ -103,7 +103,8 @@ def _batch(ax, row, top, room, language):
             lw=0,
             zorder=1,
         )
-    share = style.tell("share", language, share=row.share) if row.share == row.share else "?"
+    told = row.share if row.least == row.share else (row.least, row.share)
+    share = style.tell("share", language, share=told) if row.share == row.share else "?"
     width = (end - start) / room
     letters = int(width / BOLD)
     if letters >= min(len(row.batch), 5):
