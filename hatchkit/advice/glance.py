@@ -11,7 +11,19 @@ from hatchkit.climate.timeline import gaps_of, lanes, looks_of
 from hatchkit.climate.track import batch_track
 from hatchkit.losses.breakdown import breakdown
 
-BATCHES = ["machine", "batch", "species", "set_at", "transfer_at", "end_at", "lane", "eggs_set", "chicks", "share", "least"]
+BATCHES = [
+    "machine",
+    "batch",
+    "species",
+    "set_at",
+    "transfer_at",
+    "end_at",
+    "lane",
+    "eggs_set",
+    "chicks",
+    "share",
+    "least",
+]
 SPELLS = ["machine", "event", "kind", "start", "end", "hours", "extreme_c", "degree_hours", "looks_like"]
 
 
@@ -84,7 +96,11 @@ def _batches(season) -> pd.DataFrame:
                 eggs_set=row["eggs_set"],
                 chicks=None if end is None else end["eggs"],
                 share=None if end is None else end["share_of_set"],
-                least=None if end is None else end["eggs"] / (end["set"] + end["excess"]) if end["excess"] > 0 else end["share_of_set"],
+                least=None
+                if end is None
+                else end["eggs"] / (end["set"] + end["excess"])
+                if end["excess"] > 0
+                else end["share_of_set"],
                 **ranges.stages(row, season.species_table.loc[row["species"]]),
             )
         )

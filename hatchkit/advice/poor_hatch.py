@@ -48,7 +48,8 @@ def standing(season) -> pd.DataFrame:
     DataFrame
         batch, species, set, developing (eggs known to be neither clear, infertile nor removed), clear, removed,
         unaccounted (eggs without a known end), hatched, share_of_set, share_hatched (of developing; missing where eggs
-        are unaccounted or none developed), excess (eggs told of beyond those set: a slip of counting), share_low and share_high (if all of these were embryos, or none),
+        are unaccounted or none developed), excess (eggs told of beyond those set: a slip of counting), share_low and
+        share_high (if all of these were embryos, or none),
         clears_counted (where not, an unopened egg among the dead may have been clear), usual_of_set and usual (share
         of this person's other batches, drawn to the published ledger), others (how many batches that is),
         away_of_set and away (standard deviations of a batch, spread between batches included; below 0 is poorer than

@@ -42,7 +42,10 @@ def lost(work) -> Finding | None:
     )
     looks = breakdown(work.season, by=None, stages="candling")
     found = Table(
-        "looks", with_ranges(looks.assign(eggs=whole_eggs(looks["eggs"]))), ("stage", "eggs", SHARE_SET), {"stage": "stage"}
+        "looks",
+        with_ranges(looks.assign(eggs=whole_eggs(looks["eggs"]))),
+        ("stage", "eggs", SHARE_SET),
+        {"stage": "stage"},
     )
     return Finding(
         "lost",
@@ -71,7 +74,9 @@ def poor(work) -> Finding | None:
     shown = work.by_batch[work.by_batch["stage"] == "hatched"].merge(
         table.assign(batch=table["batch"].astype(str))[["batch", "poor"]], on="batch", how="left"
     )
-    batches = Table("batches", with_ranges(shown), ("batch", "set", "eggs", SHARE_SET, SHARE_DEVELOPING, "poor"), {"poor": "poor"})
+    batches = Table(
+        "batches", with_ranges(shown), ("batch", "set", "eggs", SHARE_SET, SHARE_DEVELOPING, "poor"), {"poor": "poor"}
+    )
     picture = told("losses.losses_by_group", work.by_batch, facts=pictured.losses_by_group(work.by_batch))
     return Finding(
         "poor",

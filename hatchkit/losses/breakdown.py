@@ -41,9 +41,9 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
         clears were counted. uncounted: eggs set in batches that hold no count of the stage. By development, eggs
         and share are then the least there can be and the share has no interval, and where no batch of the group
         counted it they are missing; by candling, such batches are left out. Batches that cannot enter rates
-        show in ``attrs["left_out"]``; excess: eggs told of beyond those set (a slip of counting), by which the
-        intervals reach further down (`proportions.told_share`); by="batch" lists them with missing shares. ``attrs["not_counted"]``:
-        stage -> {batch: eggs set} of the batches used that did not count it.
+        show in ``attrs["left_out"]``; by="batch" lists them with missing shares. ``attrs["not_counted"]``:
+        stage -> {batch: eggs set} of the batches used that did not count it. excess: eggs told of beyond those set (a
+        slip of counting), by which the intervals reach further down (`proportions.told_share`).
 
     Raises
     ------

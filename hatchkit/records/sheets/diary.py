@@ -13,8 +13,8 @@ from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
 from hatchkit.records.sheets.entries import Entry, add_mention
+from hatchkit.records.sheets.entrybatches import batches_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
-from hatchkit.records.sheets.logsheet import batches_of
 from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.loose import eggs_set_in, loose_in, moved_in, take_what_lacks
 from hatchkit.records.sheets.parts import Context, Part
@@ -107,7 +107,16 @@ def entries_of(block, context) -> list[Entry]:
                 continue
             own = name or next((m for m in re.findall(_LETTER, sentence) if m in letters), None)
             own = own or (mine if before is None else None)
-            _give_batch(entry, sentence, opened, label, before, own, column=name is not None and not first, language=context.language)
+            _give_batch(
+                entry,
+                sentence,
+                opened,
+                label,
+                before,
+                own,
+                column=name is not None and not first,
+                language=context.language,
+            )
             before = entry.batch
             found.append(entry)
     return found
@@ -185,7 +194,7 @@ def _entry(row: int, at, sentence: str, context, first=False, unknown=False) -> 
     bare = re.sub(r"^\s*[A-Z]\s*(?=:)|^\s*[A-Z]\s+(?=d\s?\d)", "", bare)  # the batch's letter is no word
     bare = dozens_counted(plain(bare), context.language)
     nth = _nth(bare, context.language)
-    bare = bare.replace(nth[1], nth[1].split()[-1]) if nth else bare  # the second lot is not the second look
+    bare = bare.replace(nth[1], "batch") if nth else bare  # the second lot is not the second look
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = all_roles(found)
@@ -283,7 +292,7 @@ def _give_batch(
     """
     named = own or _name_in(sentence, opened)
     nth = _nth(sentence, language)
-    if nth and named is None and entry.counts.keys() != {"eggs_set"} and nth[0] <= len(opened):
+    if nth and own is None and entry.counts.keys() != {"eggs_set"} and nth[0] <= len(opened):
         named = opened[nth[0] - 1]["name"]
     if own is not None and (column or own in {batch["name"] for batch in opened}):
         entry.batch = own
