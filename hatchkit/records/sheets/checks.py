@@ -55,7 +55,7 @@ def _totals(item) -> list[dict]:
 
 
 def _percentages(item, part) -> list[dict]:
-    """Rows whose percentage is not what the counts give; a column that fits no share of hatched or fertile eggs."""
+    """Rows whose percentage is not what the counts give, in a column that most rows agree with."""
     table, block = part.batches, item.block
     if "hatched" not in table or "eggs_set" not in table:
         return []
@@ -79,9 +79,7 @@ def _percentages(item, part) -> list[dict]:
         best = max(shares, key=lambda share: int((np.abs(share - told)[tried] <= NEAR).sum()))
         near = np.abs(best - told) <= NEAR
         if 2 * (near & tried).sum() <= tried.sum():
-            facts = dict(heading=column.heading, rows=int(tried.sum()), fit=int((near & tried).sum()))
-            found.append(_doubt(block, "percent_unlike", block.heading_row, column.heading, facts))
-            continue
+            continue  # a percentage of something else: no telling what
         for place in np.flatnonzero(tried & ~(np.abs(best - told) <= FAR)):
             facts = dict(heading=column.heading, written=round(told[place], 1), worked=round(float(best[place]), 1))
             found.append(_doubt(block, "percent_differs", int(table["row"].iloc[place]), column.heading, facts))
