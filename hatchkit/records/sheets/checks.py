@@ -57,7 +57,7 @@ def _totals(item) -> list[dict]:
 def _percentages(item, part) -> list[dict]:
     """Rows whose percentage is not what the counts give, in a column that most rows agree with."""
     table, block = part.batches, item.block
-    if "hatched" not in table or "eggs_set" not in table:
+    if "hatched" not in table or "eggs_set" not in table or len(set(block.rows)) < len(block.rows):
         return []
     clear = np.zeros(len(table))
     if len(part.looks):
