@@ -267,8 +267,10 @@ def _next_set(options) -> None:
     if not options.save:
         return
     from hatchkit.pages.candling_sheet import write_candling_sheet
+    from hatchkit.pages.next_set import save_next_set
 
-    for path in (*plan.save(options.save), write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
+    saved = save_next_set(plan, options.save)
+    for path in (*saved, write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
         print(f"wrote {path}")
 
 

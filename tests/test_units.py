@@ -34,19 +34,3 @@ def test_words_carry_the_unit():
 def test_another_unit_is_refused_in_plain_words():
     with pytest.raises(HatchkitError, match="C or F"):
         units.temperature(37.5, "K")
-
-
-def test_a_sentence_in_the_readers_unit():
-    text = "fell 25.0 K over 7 h, at most 14 K per hour, down to 12.5 °C"
-    assert units.worded(text) == "fell 25.0 °C over 7 h, at most 14 °C per hour, down to 12.5 °C"
-    assert units.worded(text, "F") == "fell 45.0 °F over 7 h, at most 25 °F per hour, down to 54.5 °F"
-
-
-def test_where_a_source_gives_both_units_the_reader_gets_hers():
-    text = "Advice warns of 40.6 °C (105 °F) for 15 minutes; 40.6 °C for 24 h did no harm"
-    assert units.worded(text) == text
-    assert units.worded(text, "F") == "Advice warns of 105 °F for 15 minutes; 105.1 °F for 24 h did no harm"
-
-
-def test_a_sentence_without_degrees_stays():
-    assert units.worded("humidity rose 5 %RH in 3 Kelder batches", "F") == "humidity rose 5 %RH in 3 Kelder batches"

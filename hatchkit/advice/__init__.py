@@ -8,7 +8,9 @@ per item and sets it beside the keeper's good batches (`usual/gauges.py`), `sign
 `different.py` answers "what was different this time?", `habits.py` disbelieves noughts of looks that never find
 anything. `account.py` is the one table of a season's lost eggs; list, what-if and plan read it. `what_to_change.py`
 follows from the causes. `tally.py` counts eggs per stage; `usual/stages.py` says what is usual. `plan.py`,
-`set_time.py`, `dates.py`, `ics.py`, `sheet.py` are the next set.
+`set_time.py`, `dates.py`, `ics.py` are the next set (`pages/next_set.py` prints it). What fits a cause and what
+speaks against it, limits and changes are codes with facts (`reasons.py`, `what_to_change.py`): `say/causes.py` and
+`say/plan.py` have the words.
 
 **The model, in one paragraph.** An egg is lost by the first hazard that strikes: no germ, taken out, death on one
 of 21 hen's days, failed pip, cull. Ordinary hazards come from `usual`; a cause adds its own over its days, a dose
@@ -46,7 +48,6 @@ factor.
   as the middle 80 %.
 - The planner puts the middle of the hatch at the trade's days; the hatch clock puts it 4 h x length / 21 earlier,
   from measured curves.
-- `.save(folder)` is the one place here that writes files (an .ics in CRLF, and a page to print).
 
 **To add a cause:** a row in `causes.csv` (two sources and their disagreement), rows in `cause_patterns.csv`
 (variants are ages at which it may strike), rows in `cause_evidence.csv`; tests check that they fit together. New

@@ -12,17 +12,13 @@ from hatchkit import reference
 from hatchkit.advice.causes import CONFIDENT, UNNAMED
 from hatchkit.advice.tally import STAGES
 
-COLUMNS = ["key", "kind", "name", "eggs", "firmest", "batches"]
+COLUMNS = ["key", "kind", "eggs", "firmest", "batches"]
 
 #: A cause's eggs count only in batches in which it has at least this weight; small doubts add up to nothing.
 LEAST_SHARE = 0.1
 
-#: Names of the rows that are no causes.
-NAMES = {
-    "usual": "what batches usually lose",
-    "not_explained": "not explained",
-    "unaccounted": "eggs without a known end",
-}
+#: The rows that are no causes: what batches usually lose, what is not explained, eggs without a known end.
+REST = ("usual", "not_explained", "unaccounted")
 
 
 def account(causes: dict) -> pd.DataFrame:
@@ -36,7 +32,7 @@ def account(causes: dict) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        key, kind (cause, usual, not_explained, unaccounted), name, eggs, firmest (highest share in any batch, kept
+        key, kind (cause, usual, not_explained, unaccounted), eggs, firmest (highest share in any batch, kept
         below `CONFIDENT` where the records allow no firm verdict), batches (in which it comes first, as a list).
         Causes with most eggs first, then the rows that are none. The eggs add up to those set less the good chicks.
 
@@ -46,9 +42,9 @@ def account(causes: dict) -> pd.DataFrame:
     there) come first; of the rest up to the usual number is what batches usually lose, and what then is left is not
     explained.
     """
-    names = reference.load("causes").set_index("cause")["name"].drop(list(UNNAMED))
-    eggs, firmest = dict.fromkeys(names.index, 0.0), dict.fromkeys(names.index, 0.0)
-    first, rest = {name: [] for name in names.index}, dict.fromkeys(NAMES, 0.0)
+    names = [cause for cause in reference.load("causes")["cause"] if cause not in UNNAMED]
+    eggs, firmest = dict.fromkeys(names, 0.0), dict.fromkeys(names, 0.0)
+    first, rest = {name: [] for name in names}, dict.fromkeys(REST, 0.0)
     for batch, one in causes.items():
         lost = one.pattern.set_index("stage").loc[list(STAGES[1:]), ["eggs", "usual"]]
         put_down = told_losses(one)
@@ -64,9 +60,9 @@ def account(causes: dict) -> pd.DataFrame:
                 firmest[row["cause"]] = max(firmest[row["cause"]], share)
         if one.table["cause"].iloc[0] in first:
             first[one.table["cause"].iloc[0]].append(batch)
-    rows = [[key, "cause", names[key], eggs[key], firmest[key], first[key]] for key in names.index]
-    rows.sort(key=lambda row: -row[3])
-    rows += [[key, key, NAMES[key], rest[key], np.nan, []] for key in NAMES]
+    rows = [[key, "cause", eggs[key], firmest[key], first[key]] for key in names]
+    rows.sort(key=lambda row: -row[2])
+    rows += [[key, key, rest[key], np.nan, []] for key in REST]
     return pd.DataFrame(rows, columns=COLUMNS)
 
 

@@ -9,7 +9,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import cause_words, course, signs, weighing
+from hatchkit.advice import course, reasons, signs, weighing
 from hatchkit.advice.different import different
 from hatchkit.advice.evidence import ORDER, Gathered, evidence, gather, told
 from hatchkit.advice.harm import by_stage, patterns
@@ -44,16 +44,17 @@ class Causes:
     ----------
     batch : str
     table : DataFrame
-        One row per candidate, likeliest first: rank, cause, name, variant, share, tied, prior, factor_pattern,
-        factor_evidence, fits, against, unknown, check_next, firm, eggs_lost.
+        One row per candidate, likeliest first: rank, cause, variant, share, tied, prior, factor_pattern,
+        factor_evidence, fits, against, unknown (tuples of code and facts), firm, eggs_lost.
     pairs : DataFrame
         Two causes together: first, second, share, eggs_first, eggs_second; heaviest first.
     different : DataFrame
         In which items the batch differs from the keeper's good ones, most first (`different.different`).
     signs : DataFrame
-        Signs read from ticks and remarks: sign, name, kind, fact, said, column.
+        Signs read from ticks and remarks: sign, kind, fact, said, column.
     sums : DataFrame
-        Every factor of every cause and way: cause, variant, chance, part, found, factor.
+        Every factor of every cause and way: cause, variant, chance, part, found, factor, once (the same fact
+        counts in another row).
     evidence : DataFrame
         The batch's evidence items (`evidence.evidence`).
     pattern : DataFrame
@@ -70,7 +71,7 @@ class Causes:
         confident, probable, two causes, bad luck or cannot tell.
     mostly_clears : bool
         Whether what was lost beyond the usual is clears in the main: sure, whatever made them clear.
-    limits : tuple of str
+    limits : tuple of (code, facts)
         What bounds every verdict on this batch (a probe never checked, unopened eggs, ...).
     """
 
@@ -95,24 +96,16 @@ class Causes:
         """Eggs set, those without a known end among them."""
         return float(self.pattern["eggs"].sum() + self.unaccounted)
 
-    def words(self) -> str:
-        """What was different, the verdict and its reasons in a few sentences."""
-        return cause_words.verdict(self)
-
     def arithmetic(self, cause) -> pd.DataFrame:
         """How the share of one cause comes about: each factor, their product, and prior times product."""
         rows = self.sums[self.sums["cause"] == cause]
         if rows.empty:
-            raise HatchkitError(f"There is no cause {cause!r}; there are {', '.join(self.sums['cause'].unique())}.")
+            raise HatchkitError("not_one_of", dict(name="cause", given=cause, known=list(self.sums["cause"].unique())))
         return rows.drop(columns="cause").reset_index(drop=True)
 
     def first_named(self) -> str:
         """Key of the likeliest cause that has a name (neither bad luck nor unlisted)."""
         return str(self.table.loc[~self.table["cause"].isin(UNNAMED), "cause"].iloc[0])
-
-    def summary(self, most=5) -> pd.DataFrame:
-        """The first rows in words: cause, weight, fits because, speaks against, not known, check next."""
-        return cause_words.summary(self.table.head(most))
 
 
 def likely_causes(season, batch) -> Causes:
@@ -157,7 +150,7 @@ def season_causes(season) -> dict:
 def batch_causes(gathered: Gathered, batch: str) -> Causes:
     """`likely_causes` on tables that are already made."""
     if _eggs(gathered, batch) <= 0:
-        raise HatchkitError(f"Nothing is known of how batch {batch!r} ended, so no cause can be weighed.")
+        raise HatchkitError("end_not_known", dict(batch=batch))
     season, row = gathered.season, gathered.rows[batch]
     usual, items = gathered.usual[batch], evidence(gathered, batch)
     lines = told(gathered, batch, items)
@@ -166,7 +159,7 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     known = {cause: float(sum(np.log(line.factor) for line in parts)) for cause, parts in lines.items()}
     weighed = weighing.weigh(what, usual, gathered.doses[batch], known)
     tally = gathered.tally
-    counted = cause_words.Counted(
+    counted = reasons.Counted(
         tally.counts.loc[batch].to_numpy(), tuple(tally.between[batch]), float(tally.unaccounted[batch])
     )
     pattern = pd.DataFrame(
@@ -189,12 +182,12 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
         evidence=items,
         pattern=pattern,
         unaccounted=counted.unaccounted,
-        remark=cause_words.remark(row),
+        remark=reasons.remark(row),
         losses=_losses(weighed.expected, pattern),
         usual=usual,
         verdict=_verdict(table, pairs, counted),
         mostly_clears=_mostly_clears(pattern, counted, usual),
-        limits=cause_words.limits(season, row, items, usual),
+        limits=reasons.limits(season, row, items, usual),
     )
 
 
@@ -219,13 +212,11 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
         rows.append(
             dict(
                 cause=cause,
-                name=causes[cause]["name"],
                 variant=best,
                 share=share,
                 prior=prior[cause],
                 factor_pattern=float(np.exp(variants[best][1])),
                 factor_evidence=factor,
-                check_next=causes[cause]["check_next"],
                 firm=enough and (cause in UNNAMED or _firm(causes[cause]["firm_with"], lines[cause])),
                 eggs_lost=float(weighed.lost[cause].sum()),
             )
@@ -234,8 +225,8 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
     table["rank"] = table["share"].rank(ascending=False, method="min").astype(int)
     table["tied"] = table["share"] * TIE >= table["share"].iloc[0]
     nothing = np.zeros(course.HAZARDS)
-    texts = [
-        cause_words.for_and_against(
+    found = [
+        reasons.for_and_against(
             row | {"by_stage": by_stage(weighed.kernels.get(row["cause"], nothing))},
             lines.get(row["cause"], []),
             counted,
@@ -245,12 +236,12 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
         )
         for row in table.to_dict("records")
     ]
-    table[["fits", "against", "unknown"]] = pd.DataFrame(texts, index=table.index)
+    for name in ("fits", "against", "unknown"):
+        table[name] = pd.Series([one[name] for one in found], index=table.index, dtype=object)
     return table[
         [
             "rank",
             "cause",
-            "name",
             "variant",
             "share",
             "tied",
@@ -260,7 +251,6 @@ def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
             "fits",
             "against",
             "unknown",
-            "check_next",
             "firm",
             "eggs_lost",
         ]
@@ -290,32 +280,27 @@ def _sums(weighed, lines) -> pd.DataFrame:
             continue
         for variant, (chance, log) in variants.items():
             common = dict(cause=cause, variant=variant, chance=chance)
-            why = patterns().get((cause, variant), (None, "deaths after the dose that the log shows"))[1]
-            rows.append({**common, "part": "pattern", "found": why, "factor": float(np.exp(log))})
+            why = patterns().get((cause, variant), (None, "dose"))[1]
+            second = weighed.shares[cause] / max(weighed.alone[cause], 1e-300)
+            rows.append({**common, "part": "pattern", "found": why, "factor": float(np.exp(log)), "once": False})
             rows += [
                 {
                     **common,
                     "part": line.part,
                     "factor": line.factor,
-                    "found": line.found + (cause_words.ONCE if line.factor != line.alone else ""),
+                    "found": line.found,
+                    "once": line.factor != line.alone,
                 }
                 for line in lines[cause]
             ]
-            rows.append(
-                {
-                    **common,
-                    "part": "with a second cause",
-                    "found": "",
-                    "factor": weighed.shares[cause] / max(weighed.alone[cause], 1e-300),
-                }
-            )
-    plain = dict(variant="always", chance=1.0, part="pattern")
+            rows.append({**common, "part": "second", "found": "", "factor": second, "once": False})
+    plain = dict(variant="always", chance=1.0, part="pattern", once=False)
     other = float(np.exp(weighed.ways["unlisted"]["always"][1]))
     rows += [
         dict(cause="bad_luck", found="as batches differ", factor=1.0, **plain),
         dict(cause="unlisted", found="any pattern", factor=other, **plain),
     ]
-    return pd.DataFrame(rows, columns=["cause", "variant", "chance", "part", "found", "factor"])
+    return pd.DataFrame(rows, columns=["cause", "variant", "chance", "part", "found", "factor", "once"])
 
 
 def _losses(expected, pattern) -> pd.DataFrame:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-COLUMNS = ["item", "name", "unit", "digits", "value", "usual", "good_batches", "away"]
+COLUMNS = ["item", "unit", "digits", "value", "usual", "good_batches", "away"]
 
 #: A difference is told from this many spreads of ordinary batches on.
 TOLD = 1.5
@@ -20,7 +20,7 @@ OTHER = 2.0
 LEAST_GOOD = 3
 
 #: Items that are no circumstances but other batches' or the tray's losses told in another way.
-NOT_TOLD = ("flock_clears", "flock_deaths", "clock_machine", "tray", "clears_opened")
+NOT_TOLD = ("flock_clears", "flock_deaths", "flock_own", "clock_machine", "tray", "clears_opened")
 
 
 def different(gathered, batch, items) -> pd.DataFrame:
@@ -36,7 +36,7 @@ def different(gathered, batch, items) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        item, name, unit, digits, value, usual (with this keeper; published where no good batch knows it),
+        item, unit, digits, value, usual (with this keeper; published where no good batch knows it),
         good_batches (how many stand behind `usual`), away (in spreads of ordinary batches). For a thing told by name
         value and usual are words.
     """
@@ -62,7 +62,6 @@ def _by_name(gathered, batch) -> list[dict]:
             rows.append(
                 dict(
                     item=column,
-                    name=column,
                     unit="",
                     digits=0,
                     value=mine,

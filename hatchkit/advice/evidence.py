@@ -15,7 +15,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import evidence_climate, evidence_records, signs
+from hatchkit.advice import evidence_climate, evidence_machine, evidence_records, signs
 from hatchkit.advice.habits import believed_fates, idle_batches
 from hatchkit.advice.tally import STAGES, Tally, published_shares, tally
 from hatchkit.problems import HatchkitError
@@ -25,7 +25,7 @@ from hatchkit.usual.stages import Usual, usual
 #: Order in which eggs are lost, and the published shares in that order.
 ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 
-#: Items of the log that say little where little was logged.
+#: Doses of the log, told beyond what good batches of the machine met; they say little where little was logged.
 MEASURED = ("heat", "cold")
 
 #: Facts that a cause may show in one of several ways: eggs too warm are told by the log or, where the probe lies, by
@@ -48,7 +48,7 @@ HIGHER_M, ONLY_HERE = 600.0, 2.0
 #: speaks for the other side counts nothing, and the scale counts this against it.
 WATER_SIDE, SCALE_SAYS = {"too_dry": "too little", "too_humid": "too much"}, 0.01
 
-COLUMNS = ["item", "name", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away", "needs"]
+COLUMNS = ["item", "kind", "unit", "digits", "value", "usual", "spread", "good_batches", "away"]
 
 
 class Line(NamedTuple):
@@ -136,7 +136,11 @@ def _gather(season) -> Gathered:
     table = table.reindex(eggs.counts.index)
     flock = evidence_records.flock_items(season.batches, eggs.counts, eggs.clears_counted)
     table[["flock_clears", "flock_deaths"]] = flock.reindex(table.index)
-    table["clock_machine"] = _of_machine(table["clock"], rows)
+    table["clock_machine"] = evidence_machine.clock_of_machine(table["clock"], rows)
+    good = _good(eggs, usual_of_batch)
+    for item in MEASURED:
+        doses = evidence_machine.beyond_the_good(table[item], item, doses, good, rows)
+    table["flock_own"] = pd.Series(evidence_records.other_flock(rows, good), dtype=float).reindex(table.index)
     fates = {str(name): part.to_dict("records") for name, part in believed_fates(season).groupby("batch", sort=False)}
     return Gathered(
         season,
@@ -144,7 +148,7 @@ def _gather(season) -> Gathered:
         usual_of_batch,
         table,
         doses,
-        _good(eggs, usual_of_batch),
+        good,
         rows,
         fates,
         _kinds(season, counted(season)),
@@ -207,19 +211,6 @@ def _good(eggs: Tally, usual_of_batch: dict[str, Usual]) -> pd.Series:
     return pd.Series(worth, dtype=float)
 
 
-def _of_machine(clock, rows) -> pd.Series:
-    """Middle clock difference of the other batches of the same incubator; missing below two of them."""
-    machines = {}
-    for batch, late in clock.dropna().items():
-        machines.setdefault(str(rows[batch].get("incubator")), []).append((batch, late))
-    out = pd.Series(np.nan, index=clock.index)
-    for batch in clock.index:
-        others = [late for name, late in machines.get(str(rows[batch].get("incubator")), []) if name != batch]
-        if len(others) >= 2 and not pd.isna(rows[batch].get("incubator")):
-            out[batch] = float(np.median(others))
-    return out
-
-
 @cache
 def _items() -> dict:
     return reference.load("evidence_items").set_index("item").to_dict("index")
@@ -236,11 +227,14 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
     others, worth = gathered.values.loc[mates], gathered.good.reindex(mates).to_numpy()
     machine = gathered.rows[batch].get("incubator")
     near = worth * np.array([1.0 if gathered.rows[name].get("incubator") == machine else ELSEWHERE for name in mates])
+    shared = {
+        item: evidence_machine.shared(gathered.values[item], batch, gathered.good, gathered.rows) for item in MEASURED
+    }
     rows = []
     for item, row in _items().items():
         value = float(gathered.values.at[batch, item])
         gauge = (
-            Gauge(row["published"], row["spread"], 0)
+            Gauge(shared[item] if item in MEASURED else row["published"], row["spread"], 0)
             if row["kind"] == "dose"
             else usual_of(
                 others[item].to_numpy(),
@@ -252,7 +246,6 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
         rows.append(
             [
                 item,
-                row["name"],
                 row["kind"],
                 row["unit"],
                 row["digits"],
@@ -261,7 +254,6 @@ def evidence(gathered: Gathered, batch) -> pd.DataFrame:
                 gauge.spread,
                 gauge.batches,
                 (value - gauge.middle) / gauge.spread,
-                row["needs"],
             ]
         )
     table = pd.DataFrame(rows, columns=COLUMNS)
@@ -304,7 +296,7 @@ def told(gathered: Gathered, batch, items) -> dict:
             if np.isnan(row["value"]):
                 lines.append([item, fact, "not known", 1.0])
                 continue
-            shown = row["value"] if row["kind"] == "dose" else row["value"] - row["usual"]
+            shown = row["value"] if row["kind"] == "dose" and item not in MEASURED else row["value"] - row["usual"]
             factor = float(np.exp(np.interp(shown, at, logs)))
             if item in OF_MACHINE and factor > 1 and not row["good_batches"]:
                 factor **= NO_MATE

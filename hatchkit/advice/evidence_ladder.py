@@ -5,10 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.advice.cause_words import ONCE
-from hatchkit.advice.signs import names
-
-COLUMNS = ["part", "kind", "name", "value", "usual", "unit", "digits", "said", "factor", "push", "strength"]
+COLUMNS = ["part", "kind", "value", "usual", "unit", "digits", "said", "factor", "push", "strength"]
 
 #: Least factor of each strength; less is "hardly". Source: Kass & Raftery 1995, J. Am. Stat. Assoc. 90:773 (3, 20, 150
 #: on the scale of Bayes factors).
@@ -31,7 +28,7 @@ def ladder(causes, cause=None) -> pd.DataFrame:
     -------
     DataFrame
         part (``pattern``: the days and stages of the losses, mean over the cause's ways; ``before``: how common the
-        cause is beside bad luck; an item; a sign), kind (pattern, before, item, sign), name, value, usual, unit,
+        cause is beside bad luck; an item; a sign), kind (pattern, before, item, sign), value, usual, unit,
         digits (items), said (signs: the person's words), factor, push (log10 of it; missing where the thing is not
         known), strength (``for_very_strong`` ... ``for_hardly``, ``none``, ``against_hardly`` ...
         ``against_very_strong``, ``unknown``). Strongest first, the unknown last. A fact that two things tell stands
@@ -42,21 +39,20 @@ def ladder(causes, cause=None) -> pd.DataFrame:
     pattern = sums[sums["part"] == "pattern"]
     priors = causes.table.set_index("cause")["prior"]
     rows = [
-        dict(part="pattern", kind="pattern", name="", factor=float((pattern["chance"] * pattern["factor"]).sum())),
-        dict(part="before", kind="before", name="", factor=float(priors[cause] / priors["bad_luck"])),
+        dict(part="pattern", kind="pattern", factor=float((pattern["chance"] * pattern["factor"]).sum())),
+        dict(part="before", kind="before", factor=float(priors[cause] / priors["bad_luck"])),
     ]
-    lines = sums[~sums["part"].isin(["pattern", "with a second cause"])].drop_duplicates("part")
+    lines = sums[~sums["part"].isin(["pattern", "second"])].drop_duplicates("part")
     for line in lines.to_dict("records"):
         item = items.get(line["part"])
         known = line["found"] != "not known"
-        if line["found"].endswith(ONCE):
+        if line["once"]:
             continue
         rows.append(
             dict(
                 part=line["part"],
                 kind="item" if item else "sign",
                 factor=line["factor"] if known else np.nan,
-                name=item["name"] if item else names()[line["part"]],
                 said="" if item else line["found"],
                 **({name: item[name] for name in ("value", "usual", "unit", "digits")} if item else {}),
             )

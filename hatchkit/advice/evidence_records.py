@@ -19,13 +19,16 @@ TRAY_LEAST_EGGS, TRAY_LEAST_DEAD = 20, 5
 TRAY_DRAWS = 1999
 
 #: How a keeper writes that it was not so.
-NO = set("no n nein non nee nej nem ne nie nao 0 0.0 false -".split())
+NO = set(reference.small_words("not_so"))
 
 #: Few embryos say little of how many lie wrongly: the share is drawn to the published one as if so many more were seen.
 LIE_DRAWN = 5.0
 
 #: Rates of flocks are drawn to the common one as if so many eggs more had been lost at it: one egg makes no flock.
 DRAWN = 3.0
+
+#: So many good batches of other flocks must stand beside a flock that laid no other batch.
+OTHERS = 2
 
 
 def find(season, batch, species, placed) -> dict:
@@ -143,3 +146,30 @@ def flock_items(batches, counts, counted) -> pd.DataFrame:
         )
         out[item] = ratio.where((mates["batches"] > 0) & (others["batches"] >= 2)).reindex(out.index)
     return out
+
+
+def other_flock(rows, good) -> dict:
+    """{batch: 1 where its flock laid no other batch of its species, 0 where one that did well}; missing elsewhere.
+
+    Parameters
+    ----------
+    rows : dict
+        {batch: its row of batches}.
+    good : Series
+        How good each batch was, 0 to 1.
+    """
+    fine = set(good.index[good > 0.5])
+    named = {name: (str(row["species"]), str(row["flock"])) for name, row in rows.items() if _kept(row.get("flock"))}
+    out = {}
+    for batch, key in named.items():
+        mates = [name for name, other in named.items() if other == key and name != batch]
+        others = [name for name, other in named.items() if other[0] == key[0] and other != key]
+        if fine.intersection(mates):
+            out[batch] = 0.0
+        elif not mates and len(fine.intersection(others)) >= OTHERS:
+            out[batch] = 1.0
+    return out
+
+
+def _kept(value) -> bool:
+    return value is not None and not pd.isna(value) and bool(str(value).strip())

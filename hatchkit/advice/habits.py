@@ -44,7 +44,8 @@ def _idle(season) -> frozenset:
     rows = season.batches.assign(name=season.batches["batch"].astype(str)).drop_duplicates("name").set_index("name")
     batch = fates["batch"].astype(str)
     keeper = batch.map(rows["species"].astype(str))
-    at_look = fates["found_at"].ne("hatch") & fates["fate"].isin(["clear", "infertile", "dead", "removed"])
+    # A rotten egg taken out on some day is no look: only what was found at one is.
+    at_look = ~fates["found_at"].isin(["hatch", ""]) & fates["fate"].isin(["clear", "infertile", "dead", "removed"])
     ledger = dict(zip(STAGES, published_shares(), strict=True))
     due = fates.groupby(keeper)["eggs"].sum() * (ledger["clear"] + ledger["early"])
     found = fates["eggs"].where(at_look, 0.0).groupby(keeper).sum()

@@ -12,10 +12,10 @@ def ranked_causes(causes) -> dict:
     table = causes.table
     return dict(
         batch=causes.batch,
-        first=table["name"].iloc[0],
+        first=table["cause"].iloc[0],
         share=float(table["share"].iloc[0]),
         ties=int(table["tied"].sum()) - 1,
-        second=table["name"].iloc[1],
+        second=table["cause"].iloc[1],
         second_share=float(table["share"].iloc[1]),
     )
 
@@ -32,7 +32,7 @@ def what_if(result) -> dict:
         stage=stage["key"],
         eggs=round(stage["eggs"]),
         usual=round(usual) if usual == usual else None,
-        cause=named["name"].iloc[-1] if len(named) else None,
+        cause=named["key"].iloc[-1] if len(named) else None,
         cause_eggs=round(named["eggs"].iloc[-1]) if len(named) else 0,
         spells=bool(len(back)),
         **{
@@ -55,11 +55,11 @@ def ladder(causes, table) -> dict:
     sides = [table[table["strength"].str.startswith(side)] for side in ("for", "against")]
     told = {}
     for side, part in zip(("for", "against"), sides, strict=True):
-        first = part.iloc[0] if len(part) else {"kind": "nothing", "name": "", "strength": "none"}
-        told |= {f"{side}_kind": first["kind"], f"{side}_name": first["name"], f"{side}_strength": first["strength"]}
+        first = part.iloc[0] if len(part) else {"kind": "nothing", "part": "", "strength": "none"}
+        told |= {f"{side}_{name}": first[name] for name in ("kind", "part", "strength")}
     return dict(
         batch=causes.batch,
-        cause=cause["name"],
+        cause=cause["cause"],
         share=float(cause["share"]),
         pushes_for=len(sides[0]),
         pushes_against=len(sides[1]),
@@ -77,7 +77,7 @@ def differences(batch, table) -> dict:
         row[name] if isinstance(row[name], str) else f"{float(row[name]):.{int(row['digits'])}f} {row['unit']}".strip()
         for name in ("value", "usual")
     )
-    return dict(batch=batch, count=len(table), name=row["name"], value=value, usual=usual)
+    return dict(batch=batch, count=len(table), name=row["item"], value=value, usual=usual)
 
 
 def age_against_season(batch, mine, season) -> dict:

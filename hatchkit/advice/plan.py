@@ -7,10 +7,10 @@ from dataclasses import dataclass
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import dates, words
+from hatchkit.advice import dates
 from hatchkit.advice.set_time import set_time_noted
 from hatchkit.problems import HatchkitError
-from hatchkit.say import text
+from hatchkit.say import plan as words
 from hatchkit.usual import beta_binomial
 
 #: A batch that hatched less than this part of what the others did, and without which the number of eggs falls to this
@@ -29,11 +29,12 @@ class Plan:
     basis : dict
         species, name, batches, eggs_set, hatched, left_out (own batches whose records cannot be used), driver (the
         one poor batch that most of the number rests on: batch, eggs_set, hatched, eggs without it; or None), level,
-        level_source, share_mean, share_low, share_high, rho, set_at, set_at_notes, stored_days, sure, chicks, title.
+        level_source, share_mean, share_low, share_high, rho, set_at, set_at_notes, stored_days, sure, chicks,
+        most_eggs (beyond which no set is planned).
     calendar : DataFrame
         See `hatchkit.advice.dates.calendar`.
     changes : DataFrame
-        what, now, to, why, how_sure.
+        change (code), facts; `say.plan.changes` has the words.
     language : str
         Of words, calendar and sheet.
     unit : {"C", "F"}
@@ -55,31 +56,11 @@ class Plan:
         from hatchkit.advice.ics import calendar_text
 
         stamp = pd.Timestamp.now(tz="UTC") if stamp is None else pd.Timestamp(stamp)
-        calendar = self.calendar
-        if self.language != "en":
-            told = [text(f"step_{step}", {}, self.language) for step in calendar["step"]]
-            calendar = calendar.assign(what=told, why="")
-        return calendar_text(calendar, title=self.basis["title"], stamp=stamp)
-
-    def sheet(self) -> str:
-        """A printable page (HTML, one sheet of A4 or Letter) to hang beside the machine."""
-        from hatchkit.advice.sheet import page
-
-        return page(self)
-
-    def save(self, folder) -> list:
-        """Write next_set.ics and next_set.html into `folder`; returns the two paths."""
-        from pathlib import Path
-
-        from hatchkit.records.writing import safe_output, whole_file
-
-        folder = Path(folder)
-        folder.mkdir(parents=True, exist_ok=True)
-        paths = [safe_output(folder / name, suffix=Path(name).suffix) for name in ("next_set.ics", "next_set.html")]
-        for path, content in zip(paths, (self.ics(), self.sheet()), strict=True):
-            with whole_file(path) as part:
-                part.write_bytes(content.encode("utf-8"))  # bytes: the calendar's CRLF must survive on every system
-        return paths
+        rows = self.calendar.to_dict("records")
+        told = self.calendar.assign(
+            what=[words.step(row, self.language) for row in rows], why=[words.why(row, self.language) for row in rows]
+        )
+        return calendar_text(told, title=words.title(self, self.language), stamp=stamp)
 
 
 def next_set(
@@ -159,13 +140,13 @@ def next_set(
         stored_days=float(stored_days),
         sure=float(sure),
         chicks=chicks,
-        title=f"hatchkit plan: {figures['name']} eggs set {when:%Y-%m-%d %H:%M}",
+        most_eggs=beta_binomial.MOST_EGGS,
     )
     return Plan(
         eggs=eggs,
         basis=basis,
         calendar=dates.calendar(figures, when, stored_days=stored_days),
-        changes=changes(season, species, batch=batch, unit=unit),
+        changes=changes(season, species, batch=batch),
         language=season.language,
         unit=unit,
     )
@@ -180,7 +161,8 @@ def own_hatch(season, species) -> pd.DataFrame:
     rows = rows[~rows["batch"].astype(str).isin(_left_out(season))]
     good = rows["hatched"].astype("Float64") - rows["culled"].astype("Float64").fillna(0)
     table = pd.DataFrame({"batch": rows["batch"], "eggs_set": rows["eggs_set"].astype("Float64"), "hatched": good})
-    table = table.dropna().query("eggs_set > 0 and hatched >= 0")
+    table = table.dropna()
+    table = table[(table["eggs_set"] > 0) & table["hatched"].ge(0)]
     # A slip of counting may tell of a chick more than there were eggs.
     table["hatched"] = table[["hatched", "eggs_set"]].min(axis=1)
     return table.astype({"eggs_set": int, "hatched": int}).reset_index(drop=True)
@@ -252,19 +234,21 @@ def _eggs(weight, chicks, sure) -> pd.DataFrame:
 def _species(season, species) -> str:
     if species is None:
         if season.batches.empty:
-            raise HatchkitError("The season has no batch, so say which species the plan is for (species=...).")
+            raise HatchkitError("plan_no_species", {})
         return str(season.batches["species"].mode().iloc[0])
     key = species if species in season.species_table.index else reference.species_key(species)
     if key not in season.species_table.index:
-        raise HatchkitError(f"There is no species {species!r}; known are {', '.join(season.species_table.index)}.")
+        raise HatchkitError(
+            "not_one_of", dict(name="species", given=str(species), known=list(season.species_table.index))
+        )
     return key
 
 
 def _wish(chicks, own, sure) -> int:
     if not 0 < sure < 1:
-        raise HatchkitError(f"sure is a probability between 0 and 1 (for example 0.9), not {sure!r}.")
+        raise HatchkitError("plan_sure", dict(given=str(sure)))
     if chicks is None:
         return max(int(own["hatched"].median()), 1) if len(own) else 12
     if isinstance(chicks, bool) or chicks < 1 or int(chicks) != chicks:
-        raise HatchkitError(f"chicks is a whole number of at least 1, not {chicks!r}.")
+        raise HatchkitError("whole_number", dict(name="chicks", least=1, given=str(chicks)))
     return int(chicks)

@@ -138,9 +138,9 @@ def poorest_batch(season) -> str:
     """The batch whose hatch lies furthest below what is usual; HatchkitError if none ended."""
     table = standing(season)
     if season.batches.empty:
-        raise HatchkitError("There is no batch in this season yet, so there is no hatch to look into.")
+        raise HatchkitError("no_batch_yet", {})
     if table.empty:
-        raise HatchkitError("No batch of this season has its end on record: name the batch to look at.")
+        raise HatchkitError("no_end_to_look_at", {})
     return str(table["batch"].iloc[0])
 
 

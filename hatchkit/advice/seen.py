@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cache
 
 import numpy as np
 
@@ -23,6 +24,17 @@ STAGE_OF_CELL = np.array(
         STAGES.index("hatched"),
     ]
 )
+
+#: A death in the last hours before a look can't be seen, one of the days before it half the time, and of older ones a
+#: few are overlooked (texts on candling: a dead embryo shows when the vessels fade, in a day or two; figures stated by
+#: hatchkit) ...
+FRESH, FRESH_MISSED, MISSED = (0.3, 2.0), 0.5, 0.07
+#: ... and the age of an opened embryo is judged to about a day (logistic scale; stated by hatchkit), at the limits
+#: between early, mid and late.
+EYE_DAYS, JUDGED, NEAR = 0.6, (7.0, 14.0), 0.15
+
+#: Parts of a day in which chances are averaged.
+STEPS = 8
 
 #: Fates that are told by themselves, whatever the model thinks of them.
 TOLD = {
@@ -131,20 +143,43 @@ def _ways(kind, after, by, kinds, *, at_end) -> np.ndarray:
     elif kind == "hatched":
         out[course.HATCHED], out[course.CULLED] = 1.0, float("culled" not in kinds)
     elif kind == "dead":
-        out[days] = _inside(after, by) * shows
-        if at_end and "pipped_dead" not in kinds:
+        out[days] = _inside(after, by, at_end=at_end) * shows
+        to_the_end = at_end and by >= course.DAYS - NEAR  # one opened and put at an earlier age is neither of the two
+        if to_the_end and "pipped_dead" not in kinds:
             out[course.PIPPED] = 1.0
-        if at_end and "clear" not in kinds:
-            out[course.CLEAR], out[days] = 1.0, _inside(after, by)
+        if to_the_end and "clear" not in kinds:
+            out[course.CLEAR], out[days] = 1.0, _inside(after, by, at_end=at_end)
     else:  # nobody knows
         out[days], out[course.REMOVED], out[course.PIPPED] = _inside(after, math.inf), 1.0, 1.0
         out[course.CLEAR] = float("clear" not in kinds)
     return out
 
 
-def _inside(after, by) -> np.ndarray:
-    """Part of each hen's day that lies between two days; the last day stands for all later ones."""
-    first = np.arange(course.DAYS, dtype=float)
+@cache
+def _inside(after, by, *, at_end=False) -> np.ndarray:
+    """How likely a death of each hen's day is found between two looks; the last day stands for all later ones.
+
+    A death just before a look is not seen yet, and now and then an older one is overlooked. At the take-off nothing is
+    overlooked, but the age of an opened embryo is judged by eye.
+    """
+    day = (np.arange(course.DAYS * STEPS) + 0.5) / STEPS
     after = round(min(after, course.DAYS - 0.5), 6)
-    by = math.inf if by >= course.DAYS else max(round(by, 6), after + 0.1)
-    return np.clip(np.minimum(first + 1, by) - np.maximum(first, after), 0.0, 1.0)
+    missed = np.ones_like(day)
+    if after > 0:
+        judged = at_end and min(abs(after - limit) for limit in JUDGED) < NEAR
+        missed = _judged_older(day, after) if judged else _overlooked(day, after)
+    found = np.ones_like(day)
+    if by < course.DAYS - NEAR:
+        by = max(by, after + 0.1)
+        found = 1 - (_judged_older(day, by) if at_end else _overlooked(day, by))
+    return (missed * found).reshape(course.DAYS, STEPS).mean(axis=1)
+
+
+def _overlooked(day, look) -> np.ndarray:
+    """Chance that an embryo dead since a day is still taken for a living one at a look."""
+    return np.interp(look - day, [FRESH[0], FRESH[0] + 0.01, FRESH[1]], [1.0, FRESH_MISSED, MISSED])
+
+
+def _judged_older(day, limit) -> np.ndarray:
+    """Chance that an opened embryo is put above an age."""
+    return 1 / (1 + np.exp((limit - day) / EYE_DAYS))

@@ -12,8 +12,6 @@ from hatchkit.problems import HatchkitError
 #: Hour of setting where none is asked for (hour of the wall clock).
 EVENING = 18
 
-LIKE = "write it like 2026-04-03 18:00, in your own wall clock"
-
 
 def set_time_noted(season, set_at=None, *, species=None, today=None) -> tuple[pd.Timestamp, list]:
     """Hour of setting on the person's clock, and what was assumed about it: codes with their facts.
@@ -74,10 +72,10 @@ def _read(set_at, season) -> tuple[pd.Timestamp, bool]:
         try:
             when = pd.Timestamp(set_at)
         except (TypeError, ValueError):
-            raise HatchkitError(f"{set_at!r} is no time to set eggs; {LIKE}.") from None
+            raise HatchkitError("set_time_none", dict(given=str(set_at))) from None
         hour_kept = isinstance(set_at, dt.datetime) or not isinstance(set_at, dt.date)
     if pd.isna(when) or not 1990 <= when.year <= 2100:
-        raise HatchkitError(f"{set_at!r} is no time to set eggs; {LIKE}.")
+        raise HatchkitError("set_time_none", dict(given=str(set_at)))
     when = when if hour_kept else when + pd.Timedelta(hours=12)
     return (when.tz_convert(season.timezone) if when.tzinfo else on_the_clock(when, season.timezone)), hour_kept
 
@@ -93,35 +91,28 @@ def _read_text(text, day_first) -> tuple[pd.Timestamp, bool]:
     evidence = times.gather([text])
     order = times.decide(evidence, day_first)
     if day_first is None and evidence.ambiguous and order.how != "dots":
-        raise HatchkitError(_two_ways(text, *(times.read(evidence, way).moments[0] for way in (True, False))))
+        raise _two_ways(text, *(times.read(evidence, way).moments[0] for way in (True, False)))
     found = times.read(evidence, order, swap=True)
     when, offset = pd.Timestamp(found.moments[0]), 0.0 if found.offset is None else found.offset[0]
     if pd.isna(when) or not abs(offset) < 86_400:
-        why = {"year": "has a year that cannot be right", "no year": "has no year"}.get(found.reasons.get(0))
-        raise HatchkitError(f"{text!r} {why or 'is not a date'}; {LIKE}.")
+        why = {"year": "year_odd", "no year": "year_none"}.get(found.reasons.get(0), "no_date")
+        raise HatchkitError("set_time_misread", dict(given=text, why=why))
     if found.offset is not None:
         when = (when - pd.Timedelta(seconds=offset)).tz_localize("UTC")
     return when, bool(found.hour_written[0])
 
 
-def _two_ways(text, *ways) -> str:
+def _two_ways(text, *ways) -> HatchkitError:
     one, other = (pd.Timestamp(way) for way in ways)
-    return (
-        f"{text!r} can be {one.day} {one:%B} or {other.day} {other:%B}: write {one:%Y-%m-%d} or "
-        f"{other:%Y-%m-%d}, or say [sheets] day_first = true (or false) in season.toml."
-    )
+    iso = dict(write_one=f"{one:%Y-%m-%d}", write_other=f"{other:%Y-%m-%d}")
+    return HatchkitError("set_time_two_ways", dict(given=text, one=one, other=other, **iso))
 
 
 def on_the_clock(wall: pd.Timestamp, zone: str) -> pd.Timestamp:
     """A wall-clock time in its zone; HatchkitError for an hour that never comes or comes twice."""
     first = wall.tz_localize(zone, ambiguous=True, nonexistent="NaT")
-    shown = f"{wall:%H:%M} on {wall.day} {wall:%B %Y}"
     if pd.isna(first):
-        raise HatchkitError(
-            f"{shown} never comes in {zone}: the clocks go forward then. Give an hour that the clock shows."
-        )
+        raise HatchkitError("set_time_skipped", dict(time=wall, zone=zone))
     if first != wall.tz_localize(zone, ambiguous=False, nonexistent="NaT"):
-        raise HatchkitError(
-            f"{shown} comes twice in {zone}: the clocks go back that night. Give an hour that comes once."
-        )
+        raise HatchkitError("set_time_twice", dict(time=wall, zone=zone))
     return first

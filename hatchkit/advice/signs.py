@@ -17,7 +17,7 @@ from hatchkit import reference
 
 LANGUAGES = ("en", "de", "fr", "nl", "es", "it", "pt", "pl", "cs", "sv", "da", "hu")
 
-COLUMNS = ["sign", "name", "kind", "fact", "said", "column"]
+COLUMNS = ["sign", "kind", "fact", "said", "column"]
 
 #: Letters that do not fall apart into a plain one and a mark.
 PLAIN = str.maketrans(
@@ -30,12 +30,8 @@ BEFORE = 3
 #: Two stems joined by + belong together within so many letters.
 APART = 40
 
-NOT = set(
-    "no not never without didnt wasnt isnt kein keine keinen keinerlei nicht ohne nie pas sans aucun aucune ni "
-    "jamais geen niet zonder nooit sin ninguna ningun nunca non senza nessun nessuna mai nao sem nenhum nenhuma "
-    "nie bez zadnych zadnego nebyl nebyla nebylo zadne ingen inget inte utan aldrig intet ikke uden nem nincs "
-    "nelkul soha".split()
-)
+#: Words that deny what follows, in twelve languages.
+NOT = set(reference.small_words("denial"))
 
 
 def plain(text) -> str:
@@ -47,12 +43,6 @@ def plain(text) -> str:
 @cache
 def _table() -> dict:
     return reference.load("signs").set_index("sign").to_dict("index")
-
-
-@cache
-def names() -> dict:
-    """{sign: its name in words}."""
-    return {sign: row["name"] for sign, row in _table().items()}
 
 
 @cache
@@ -110,7 +100,7 @@ def read(text) -> dict:
 
 
 def found(row) -> pd.DataFrame:
-    """Signs of one batch (its row of batches) from `signs` and `notes`: sign, name, kind, fact, said, column."""
+    """Signs of one batch (its row of batches) from `signs` and `notes`: sign, kind, fact, said, column."""
     rows = {}
     for column in ("signs", "notes"):
         value = row.get(column)
@@ -118,7 +108,7 @@ def found(row) -> pd.DataFrame:
             continue
         for sign, said in read(value).items():
             known = _table()[sign]
-            rows.setdefault(sign, [sign, known["name"], known["kind"], known["fact"], said, column])
+            rows.setdefault(sign, [sign, known["kind"], known["fact"], said, column])
     return pd.DataFrame(list(rows.values()), columns=COLUMNS, dtype=object)
 
 

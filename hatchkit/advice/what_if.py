@@ -8,13 +8,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import season_words
 from hatchkit.advice.account import account, of_causes
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.tally import STAGES
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.verdict import CLEAR, SOME
-from hatchkit.words import stage_names
 
 #: A cause that accounts for less than this many eggs is not shown.
 LEAST_EGGS = 0.5
@@ -30,20 +28,17 @@ class WhatIf:
     Attributes
     ----------
     table : DataFrame
-        block (stage, cause, excursions), key, name, eggs, low, high, usual; low and high only where they
+        block (stage, cause, excursions), key, eggs, low, high, usual; low and high only where they
         are known, usual only for stages.
     facts : dict
-        eggs_set, hatched, unaccounted (of the eggs set), left_out, left_out_eggs and left_out_names (batches that
-        are not among these), assumed (eggs of the largest stage that are there by the published course of deaths),
+        eggs_set, hatched, unaccounted (of the eggs set), left_out and left_out_eggs (names and eggs of batches
+        that are not among these), probable (key of the cause with most eggs of those probable in some batch, or
+        None), assumed (eggs of the largest stage that are there by the published course of deaths),
         chicks_back, chicks_low, chicks_high, verdict (missing where no excursion can be judged).
     """
 
     table: pd.DataFrame
     facts: dict
-
-    def words(self) -> str:
-        """The same in a few sentences."""
-        return season_words.what_if(self)
 
 
 def what_if(season, *, causes=None, relation=None) -> WhatIf:
@@ -71,7 +66,7 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
     """
     causes = season_causes(season) if causes is None else causes
     if not causes:
-        raise HatchkitError("No batch has its end on record, so it cannot be said what the season lost.")
+        raise HatchkitError("no_end_on_record", {})
     table = account(causes)
     by_cause = of_causes(table[table["eggs"] >= LEAST_EGGS])
     rows = _stages(causes) + _by_cause(_closed(table))
@@ -83,7 +78,7 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
         assumed=_assumed(causes, max(rows, key=lambda row: (row["key"] in STAGES, row["eggs"]))["key"]),
         hatched=sum(c.pattern["eggs"].iloc[0] for c in causes.values()),
         verdict=verdict,
-        probable=_probable(by_cause),
+        probable=next(iter(by_cause.loc[by_cause["firmest"] >= PROBABLE, "key"]), None),
         chicks_back=np.nan,
         chicks_low=np.nan,
         chicks_high=np.nan,
@@ -96,14 +91,13 @@ def what_if(season, *, causes=None, relation=None) -> WhatIf:
             dict(
                 block="excursions",
                 key="excursions",
-                name="chicks more (or fewer) than hatched, if the surplus of deaths came from them",
                 eggs=excess["chicks_lost"],
                 low=excess["chicks_low"],
                 high=excess["chicks_high"],
                 usual=np.nan,
             )
         )
-    columns = ["block", "key", "name", "eggs", "low", "high", "usual"]
+    columns = ["block", "key", "eggs", "low", "high", "usual"]
     return WhatIf(table=pd.DataFrame(rows, columns=columns), facts=facts)
 
 
@@ -115,12 +109,6 @@ def _closed(table) -> pd.DataFrame:
     return table[~few & (table["eggs"] > 0)]
 
 
-def _probable(table) -> str:
-    """The cause with most eggs to it of those that are probable in some batch, with its eggs; empty if none is."""
-    table = table[table["firmest"] >= PROBABLE]
-    return "" if table.empty else f"{table['name'].iloc[0].lower()}, about {table['eggs'].iloc[0]:.0f}"
-
-
 def _eggs_set(causes) -> float:
     return sum(c.eggs_set for c in causes.values())
 
@@ -130,9 +118,8 @@ def _left_out(season, causes) -> dict:
     names = season.batches["batch"].astype(str)
     rest = season.batches[~names.isin(list(causes))]
     return dict(
-        left_out=len(rest),
+        left_out=rest["batch"].astype(str).tolist(),
         left_out_eggs=float(rest["eggs_set"].fillna(0).sum()),
-        left_out_names=", ".join(rest["batch"].astype(str)),
     )
 
 
@@ -149,7 +136,6 @@ def _stages(causes) -> list[dict]:
             dict(
                 block="stage",
                 key=stage,
-                name=stage_names.in_words(stage),
                 eggs=float(part["eggs"].sum()),
                 low=np.nan,
                 high=np.nan,
@@ -162,7 +148,6 @@ def _stages(causes) -> list[dict]:
             dict(
                 block="stage",
                 key="unaccounted",
-                name=stage_names.in_words("unaccounted"),
                 eggs=gone,
                 low=np.nan,
                 high=np.nan,
@@ -183,7 +168,6 @@ def _by_cause(table) -> list[dict]:
         dict(
             block="cause",
             key=row["key"],
-            name=row["name"],
             eggs=row["eggs"],
             low=np.nan,
             high=np.nan,

@@ -6,14 +6,12 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import change_words as words
-from hatchkit.advice.cause_words import WORTH, item_words
+from hatchkit.advice.reasons import WORTH, item_facts
 from hatchkit.advice.weighing import UNNAMED
 from hatchkit.climate.ranges import limits
 from hatchkit.problems import HatchkitError
-from hatchkit.units import worded
 
-COLUMNS = ["what", "now", "to", "why", "how_sure"]
+COLUMNS = ["change", "facts"]
 
 #: Humidity is moved only by at least this much (points), steps of the trade being 1-2 % a batch.
 RH_STEP = 3.0
@@ -34,7 +32,7 @@ RECORDS, ACTIONS = 2, 3
 ACT_FROM, LEAST_EGGS = 0.2, 1.0
 
 
-def changes(season, species, *, batch=None, unit="C") -> pd.DataFrame:
+def changes(season, species, *, batch=None) -> pd.DataFrame:
     """What to change, from what went wrong: causes first, then settings proved off, record-keeping last.
 
     Parameters
@@ -43,34 +41,31 @@ def changes(season, species, *, batch=None, unit="C") -> pd.DataFrame:
     species : str
     batch : str, optional
         The batch whose causes are acted against; the species' whole season if left out, by the eggs that would be won.
-    unit : {"C", "F"}
 
     Returns
     -------
     DataFrame
-        what, now, to, why, how_sure. Empty where nothing calls for a change.
+        change (code of a message ``changed_<code>``), facts. Empty where nothing calls for a change.
     """
     mine = season.batches[season.batches["species"] == species]
     if mine.empty:
-        return _table([], unit)
+        return _table([])
     told = _against(season, mine, batch)
     rows = [row for _, row in told]
     done = {cause for cause, _ in told}
     rows += [row for cause, find in _SETTINGS for row in find(season, species, mine) if not done & cause]
     rows += [row for find in _RECORDS for row in find(season, species, mine)][:RECORDS]
-    return _table(rows, unit)
+    return _table(rows)
 
 
-def _table(rows: list[dict], unit: str) -> pd.DataFrame:
-    table = pd.DataFrame(rows, columns=COLUMNS, dtype=object).map(lambda text: worded(text, unit))
-    table.attrs["said"] = [row["said"] for row in rows]
-    return table
+def _table(rows) -> pd.DataFrame:
+    return pd.DataFrame(list(rows), columns=COLUMNS, dtype=object)
 
 
 def _against(season, mine, batch) -> list[tuple]:
     """(cause, change) against the causes that have most weight in a batch, or cost most eggs in the season."""
     from hatchkit.advice.account import account, of_causes
-    from hatchkit.advice.causes import likely_causes, season_causes
+    from hatchkit.advice.causes import CONFIDENT, likely_causes, season_causes
 
     if batch is not None:
         try:
@@ -89,29 +84,32 @@ def _against(season, mine, batch) -> list[tuple]:
             (row["cause"] if "cause" in row else row["key"], row["eggs"], row["firmest"], _where(causes, row["key"]))
             for row in table.to_dict("records")
         ]
-    check = reference.load("causes").set_index("cause")
+    sides = reference.load("causes").set_index("cause")["side"]
     out = []
     for cause, eggs, share, where in found:
         machine = next((season.batch(name).get("incubator") for name in where), None)
-        shown = _shown(causes[where[0]], cause) if where else ""
-        out.append(
-            (
-                cause,
-                words.against_cause(
-                    check.loc[cause], shown, eggs, share, where, machine, _target(season, cause, mine, machine)
-                ),
-            )
+        here = machine if sides[cause] in ("machine", "hatch") and isinstance(machine, str) else None
+        facts = dict(
+            cause=cause,
+            machine=here,
+            eggs=eggs,
+            where=where,
+            share=share,
+            sure="very" if share >= CONFIDENT else "probable" if share >= 0.5 else "several",
+            shown=_shown(causes[where[0]], cause) if where else None,
+            target=_target(season, cause, mine, machine),
         )
+        out.append((cause, ("cause", facts)))
     return out
 
 
-def _shown(one, cause) -> str:
-    """What the records show of a cause: the item that speaks for it most; else the first thing that fits."""
-    known = one.sums[(one.sums["cause"] == cause) & one.sums["found"].str.startswith("known")]
+def _shown(one, cause):
+    """What the records show of a cause: the item that speaks for it most; else the first thing that fits, or None."""
+    known = one.sums[(one.sums["cause"] == cause) & (one.sums["found"] == "known")]
     known = known[known["factor"] >= WORTH].sort_values("factor", ascending=False, kind="stable")
     if len(known):
-        return item_words(one.evidence.set_index("item", drop=False).loc[known["part"].iloc[0]])
-    return one.table.set_index("cause").at[cause, "fits"].split(";")[0]
+        return "item", item_facts(one.evidence.set_index("item", drop=False).loc[known["part"].iloc[0]])
+    return next(iter(one.table.set_index("cause").at[cause, "fits"]), None)
 
 
 def _to_act(one) -> set:
@@ -127,17 +125,23 @@ def _where(causes, cause) -> list[str]:
     return sorted((name for name, share in shares.items() if share >= ACT_FROM), key=lambda name: -shares[name])
 
 
-def _target(season, cause, mine, machine) -> str:
-    """The figure to go to on this machine, where the cause has one."""
+def _target(season, cause, mine, machine):
+    """The figure to go to on this machine, as (code, facts), where the cause has one; else None."""
     species = season.species_table.loc[mine["species"].iloc[0]]
     if cause in ("warm_throughout", "cool_throughout", "heat_spell", "cold_spell"):
-        return words.wanted_temperature(_wanted(season, species, machine), machine)
+        named = machine if isinstance(machine, str) else None
+        return "temperature", dict(wanted=_wanted(season, species, machine), machine=named)
     if cause in ("too_dry", "too_humid"):
-        needed = [row for row in _humidity(season, mine["species"].iloc[0], mine) if row["what"] == words.HUMIDITY]
-        return needed[0]["to"] if needed else words.humidity_range(species, "setter")
+        needed = list(_humidity(season, mine["species"].iloc[0], mine))
+        return ("humidity", dict(to=needed[0][1]["to"])) if needed else _range(species, "setter")
     if cause == "dry_hatch":
-        return words.humidity_range(species, "hatcher")
-    return words.storage_days(species) if cause == "long_storage" else ""
+        return _range(species, "hatcher")
+    return ("storage", dict(best=float(species["storage_best_days"]))) if cause == "long_storage" else None
+
+
+def _range(species, where):
+    low, high = (float(species[f"{where}_rh_{side}_pct"]) for side in ("low", "high"))
+    return "humidity_range", dict(low=low, high=high, where=where)
 
 
 def _wanted(season, species, machine) -> float:
@@ -157,7 +161,9 @@ def _probe(season, species, mine):
     truth = truth[truth["incubator"].isin(mine["incubator"])].drop_duplicates("incubator")
     for row in truth.to_dict("records"):
         if row["verdict"].startswith("reads"):
-            yield words.probe_off(row)
+            bias = row["clock_bias_c"]
+            off = dict(way="high" if bias > 0 else "low", off=round(abs(bias), 1), right=37.5)
+            yield "probe_off", dict(machine=row["incubator"], batches=row["clock_batches"], **off)
 
 
 def _unchecked(season, species, mine):
@@ -165,13 +171,13 @@ def _unchecked(season, species, mine):
     from hatchkit.climate.probes import probe_truth
 
     if season.readings.empty:
-        yield words.no_log()
+        yield "no_log", {}
         return
     truth = probe_truth(season)
     truth = truth[truth["incubator"].isin(mine["incubator"]) & ~truth["checked"].astype(bool)]
     for row in truth.drop_duplicates("incubator").to_dict("records"):
         if not row["verdict"].startswith("reads"):
-            yield words.probe_unchecked(row)
+            yield "probe_unchecked", dict(machine=row["incubator"], right=37.5)
 
 
 def _temperature(season, species, mine):
@@ -184,7 +190,9 @@ def _temperature(season, species, mine):
     for row in table[table["incubator"].isin(mine["incubator"])].to_dict("records"):
         wanted = _wanted(season, figures, row["incubator"])
         if abs(row["mean_c"] - wanted) >= TEMPERATURE_STEP:
-            yield words.temperature(row, wanted)
+            gap = row["mean_c"] - wanted
+            facts = dict(off=abs(gap), way="high" if gap > 0 else "low", mean=row["mean_c"])
+            yield "temperature", dict(machine=row["incubator"], wanted=wanted, **facts)
 
 
 def _humidity(season, species, mine):
@@ -199,14 +207,17 @@ def _humidity(season, species, mine):
         return
     now, to = table["rh_pct"].median(), float(np.clip(table["rh_next_pct"].median(), 20, 85))
     if abs(now - to) >= RH_STEP:
-        yield words.humidity(now, to, table)
+        low, high = (float(table[f"target_{side}"].iloc[0]) for side in ("low", "high"))
+        loss = float(table["projected_share"].median())
+        yield "humidity", dict(to=to, now=now, loss=loss, low=low, high=high, batches=len(table))
 
 
 def _storage(season, species, mine):
     best = season.species_table.at[species, "storage_best_days"]
     days = mine["stored_days"].dropna().astype(float)
     if (days > best).any():
-        yield words.storage(int((days > best).sum()), len(days), float(days.max()), best)
+        over = int((days > best).sum())
+        yield "storage", dict(best=best, over=over, known=len(days), longest=float(days.max()))
 
 
 def _candling(season, species, mine):
@@ -226,7 +237,7 @@ def _candling(season, species, mine):
         if day is not None:
             days.setdefault(row["event"], day)
     if days:
-        yield words.candling(float(np.round(np.median(list(days.values())))), len(days))
+        yield "candling", dict(day=float(np.round(np.median(list(days.values())))), times=len(days))
 
 
 def _look_between(windows, start, end):
@@ -249,7 +260,7 @@ def _records(season, species, mine):
     worth = (missing * _most_told()).reindex(items.index).dropna()
     for need in dict.fromkeys(items[worth[worth > 0].sort_values(ascending=False, kind="stable").index]):
         share = missing[items.index[items == need]].max()
-        yield words.record(need, round(share * len(values)), len(values))
+        yield "record", dict(need=need, lacking=round(share * len(values)), asked=len(values))
 
 
 def _most_told() -> pd.Series:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from hatchkit.figures import egg_drawings, rows, style
 from hatchkit.figures.style import INK, axes, subplots
 from hatchkit.figures.why import differences, ladder
+from hatchkit.say.speak import word
 
 __all__ = [
     "age_against_season",
@@ -32,10 +33,10 @@ def ranked_causes(table, ax=None, *, most=6, language="en"):
     Parameters
     ----------
     table : DataFrame
-        `advice.causes.Causes.table`: name, share, tied.
+        `advice.causes.Causes.table`: cause, share, tied.
     """
     shown, several = table.head(most), table["tied"].sum() > 1
-    ax, middles = rows.stack(ax, shown["name"])
+    ax, middles = rows.stack(ax, [word("cause", cause, language) for cause in shown["cause"]])
     for middle, row in zip(middles, shown.to_dict("records"), strict=True):
         tie = bool(row["tied"] and several)
         rows.bar(
@@ -57,7 +58,7 @@ def what_if(table, ax=None, *, language="en"):
     Parameters
     ----------
     table : DataFrame
-        `advice.what_if.WhatIf.table`: block (stage, cause, excursions), key, name, eggs, low, high, usual.
+        `advice.what_if.WhatIf.table`: block (stage, cause, excursions), key, eggs, low, high, usual.
     """
     table = table[(table["block"] == "excursions") | (table["eggs"].round() > 0)]
     if table.empty:
@@ -76,12 +77,12 @@ def what_if(table, ax=None, *, language="en"):
 
 
 def _what(row, language):
-    """Stages by their own names, causes by the name in the table, the last row by a message."""
+    """Stages, causes and what is no cause by their own words, the last row by a message."""
     if row["block"] == "stage":
         return style.label(row["key"], language)
     if row["block"] == "excursions":
         return style.tell("what_if_chicks", language)
-    return row["name"]
+    return word("account" if row["key"] in ("usual", "not_explained", "unaccounted") else "cause", row["key"], language)
 
 
 def _what_if_bar(ax, place, row, language):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from hatchkit.figures import rows, style
+from hatchkit.say.speak import word
 
 #: Furthest that a bar of evidence is drawn: a push of so many tenfolds; a longer one ends in an arrow.
 LONGEST = 3.0
@@ -16,7 +17,7 @@ def ladder(table, ax=None, *, most=9, language="en"):
     Parameters
     ----------
     table : DataFrame
-        From ``advice.evidence_ladder.ladder``: kind, name, value, usual, unit,
+        From ``advice.evidence_ladder.ladder``: kind, part, value, usual, unit,
         digits, said, push (tenfolds; missing where
         the thing is not known), strength.
     most : int
@@ -52,9 +53,10 @@ def _item(row, language):
     if row["kind"] in ("pattern", "before"):
         return style.tell(f"ladder_{row['kind']}", language)
     if row["value"] != row["value"]:
-        return style.tell("ladder_said", language, name=row["name"], said=row["said"] or None)
+        name = word(row["kind"], row["part"], language)
+        return style.tell("ladder_said", language, name=name, said=row["said"] or None)
     value, usual = (f"{row[which]:.{int(row['digits'])}f} {row['unit']}".strip() for which in ("value", "usual"))
-    return style.tell("ladder_item", language, name=row["name"], value=value, usual=usual)
+    return style.tell("ladder_item", language, name=word("item", row["part"], language), value=value, usual=usual)
 
 
 def _push(ax, place, push, words):
@@ -86,7 +88,7 @@ def differences(table, ax=None, *, most=8, language="en"):
     Parameters
     ----------
     table : DataFrame
-        ``Causes.different``: name, value, usual, unit, digits, away.
+        ``Causes.different``: item, value, usual, unit, digits, away.
     """
     shown = table.head(most).to_dict("records")
     if not shown:
@@ -110,7 +112,8 @@ def _difference_name(row, language):
         else f"{float(row[which]):.{int(row['digits'])}f} {row['unit']}".strip()
         for which in ("value", "usual")
     )
-    return style.tell(code, language, name=row["name"], value=value, usual=usual)
+    name = word("item", row["item"], language)
+    return style.tell(code, language, name=name, value=value, usual=usual)
 
 
 def _difference(ax, place, away):

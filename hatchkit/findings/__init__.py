@@ -4,8 +4,8 @@
 return `Findings`: facts of title and counts, the `Finding`s, the records. A finding holds codes and numbers only;
 `say/messages/<language>/season.ftl`, `batch.ftl`, `found.ftl` have the words: `ask_<question>`, the answer's code,
 `table_<name>`, `head_<column>`, `picture_<figure>`. Facts may be things to be said themselves (`Said`, a message;
-`Told`, a function of `say`). `Composed` is a sentence that a room still makes itself, in English: 24 places
-(`Finding.more` in the main), counted by `tests/findings`; the number may only fall.
+`Told`, a function of `say`; a cell of a table may be one). `Composed` is left for a refusal that has no code yet
+(`finding.refused`: rooms of records and season).
 
 - `page.html.j2`, `page.css`: one template and one style sheet for all findings: first screen, contents, sections,
   `<details>`, records; dark, print

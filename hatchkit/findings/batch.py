@@ -10,7 +10,7 @@ import pandas as pd
 from hatchkit.advice import pictured
 from hatchkit.findings import batch_climate, batch_next, more_losses
 from hatchkit.findings.counts import eggs_of, losses, season_facts, standing_shares, whole_eggs
-from hatchkit.findings.finding import Composed, Finding, Findings, Picture, Said, Table, answers, told
+from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, Told, answers, told
 from hatchkit.findings.records import records
 from hatchkit.losses import pictured as lost
 from hatchkit.problems import HatchkitError
@@ -54,7 +54,16 @@ def poor_hatch(season, batch: str = "", *, unit: str = "C", progress=None, each=
     last, *found = answers(asked, work, progress, each)
     unknown = tuple(Said(f"batch_unknown_{what}") for what in ("proof", "list", "clear", "illness"))
     facts = {**season_facts(season), **work.facts}
-    return Findings("batch", facts, (*found, last), records(season), unknown, unit=unit, language=season.language)
+    return Findings(
+        "batch",
+        facts,
+        (*found, last),
+        records(season),
+        unknown,
+        unit=unit,
+        language=season.language,
+        asked=tuple(ask.__name__ for ask in asked),
+    )
 
 
 class Work:
@@ -322,7 +331,6 @@ def species_word(work) -> str:
 
 def evidence(work) -> Finding | None:
     """What speaks for each cause and what against, and what was different this time."""
-    from hatchkit.advice.cause_words import arithmetic_words
     from hatchkit.advice.evidence_ladder import ladder
 
     causes = work.causes
@@ -331,9 +339,12 @@ def evidence(work) -> Finding | None:
     first = causes.table.head(2)[["cause", "share"]].to_dict("records")
     facts = dict(causes=[Said("eggs_of_cause_weight", row) for row in first], share=causes.table["share"].iloc[0])
     shown = causes.table.head(4).rename(columns={"share": "share_weight"})
+    for name in ("fits", "against", "unknown"):
+        shown[name] = [Told("causes.reasons", pieces) if pieces else None for pieces in shown[name]]
+    shown["check_next"] = [Said(f"do_{cause}") for cause in shown["cause"]]
     rows = Table(
         "evidence",
-        shown.fillna({"fits": "", "against": "", "unknown": ""}),
+        shown,
         ("cause", "share_weight", "fits", "against", "unknown", "check_next"),
         {"cause": "cause"},
     )
@@ -347,20 +358,13 @@ def evidence(work) -> Finding | None:
         facts,
         "likely" if causes.table["share"].iloc[0] >= 0.5 else "cannot_tell",
         picture=picture,
-        plain=(Composed(different(causes)),),
+        plain=(Told("causes.different", causes),),
         table=rows,
         more=(
             unlike,
             weights,
-            Composed(causes.words()),
-            Composed(arithmetic_words(causes, causes.first_named())),
+            Told("causes.verdict", causes),
+            Told("causes.arithmetic", (causes, causes.first_named())),
             Said("evidence_method"),
         ),
     )
-
-
-def different(causes) -> str:
-    """What was different this time, as the room of advice says it."""
-    from hatchkit.advice.cause_words import different_words
-
-    return different_words(causes)

@@ -5,18 +5,18 @@ from __future__ import annotations
 import numpy as np
 import pandas as pd
 
-from hatchkit.findings.finding import Composed, Finding, Picture, Said, Table, refused, told
+from hatchkit.findings.finding import Finding, Picture, Said, Table, Told, refused, told
 from hatchkit.problems import HatchkitError
 
 
 def change(work) -> Finding | None:
     """How many eggs to set next, when, and what to change."""
-    from hatchkit.advice import pictured, words
+    from hatchkit.advice import pictured
     from hatchkit.advice.egg_chances import egg_chances
     from hatchkit.advice.plan import next_set
 
     try:
-        plan = next_set(work.season, work.season.batch(work.batch)["species"], batch=work.batch, unit=work.unit)
+        plan = next_set(work.season, work.season.batch(work.batch)["species"], batch=work.batch)
     except HatchkitError as refusal:
         return Finding("change", "change_refused", dict(why=refused(refusal)), "cannot_tell")
     row = plan.eggs[np.isclose(plan.eggs["sure"], plan.basis["sure"])].iloc[0]
@@ -29,7 +29,12 @@ def change(work) -> Finding | None:
             told("next_set.eggs_to_set", egg_chances(work.season, plan), plan.eggs, facts=pictured.eggs_to_set(plan)),
         )
     )
-    table = Table("changes", plan.changes, ("what", "now", "to", "why", "how_sure")) if len(plan.changes) else None
+    parts = ("what", "now", "to", "why", "how_sure")
+    rows = [
+        {part: Told("plan.change_part", (row["change"], row["facts"], part)) for part in parts}
+        for row in plan.changes.to_dict("records")
+    ]
+    table = Table("changes", pd.DataFrame(rows, columns=parts), parts) if rows else None
     return Finding(
         "change",
         answer,
@@ -37,7 +42,7 @@ def change(work) -> Finding | None:
         "likely",
         table=table,
         cautions=("machine", "disease"),
-        more=(*picture, Composed(words.when(plan)), Composed(words.plan_basis(plan.basis))),
+        more=(*picture, Told("plan.when", plan), Told("plan.plan_basis", plan.basis)),
     )
 
 

@@ -35,10 +35,7 @@ class Told:
 
 @dataclass(frozen=True)
 class Composed:
-    """A sentence that a room still puts together itself, in English.
-
-    Each use is a debt: `tests/findings` counts them, and the count may only fall.
-    """
+    """Why a room refused, in English: one that has no code for it yet. `refused` alone makes one."""
 
     words: str
 
@@ -198,6 +195,8 @@ class Findings:
     language : str
     sheet : str
         Question with which the second sheet of paper begins.
+    asked : tuple of str
+        Questions that were asked; one without a finding had no records to answer it.
     """
 
     about: str
@@ -208,6 +207,7 @@ class Findings:
     unit: str = "C"
     language: str = "en"
     sheet: str = ""
+    asked: tuple = ()
 
     @property
     def first(self) -> Finding:
@@ -224,4 +224,6 @@ class Findings:
         for one in (*self.found, self.records):
             if one.question == question:
                 return one
+        if question in self.asked:
+            return Finding(question, "shown_not_asked", {}, "cannot_tell")
         raise KeyError(f"{question}: there are {', '.join(one.question for one in self.found)}")

@@ -36,7 +36,8 @@ def review(season, *, unit: str = "C", progress=None, each=None) -> Findings:
 
     work = Work(season, check_unit(unit))
     # What is read first takes longest to work out: it is asked last, and the others are drawn meanwhile.
-    *found, first = answers((*season_losses.ASKED, *season_climate.ASKED, causes, most), work, progress, each)
+    asked = (*season_losses.ASKED, *season_climate.ASKED, causes, most)
+    *found, first = answers(asked, work, progress, each)
     unknown = tuple(
         Said(f"season_unknown_{name}", {"right": 37.5}) for name in ("cause", "clear", "day", "probe", "illness")
     )
@@ -49,6 +50,7 @@ def review(season, *, unit: str = "C", progress=None, each=None) -> Findings:
         unit,
         season.language,
         sheet="place",
+        asked=tuple(ask.__name__ for ask in asked),
     )
 
 

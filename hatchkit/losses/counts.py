@@ -192,7 +192,8 @@ def groups(counts: Counts, way: Reading, left: float, stages, incubation_days: f
             group("dead", count(look.dead), before, look.day, look.name),
             group("removed", count(look.removed), before, look.day, look.name),
         ]
-        before = look.day
+        # Eggs moved at a transfer at which nobody wrote a number were not looked through: dead ones may lie among them.
+        before = before if look.only_moved else look.day
     end = counts.looks[-1].day
     rows += [
         group("hatched", counts.hatched - counts.culled, end, math.nan, "hatch"),

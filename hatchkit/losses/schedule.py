@@ -23,6 +23,11 @@ class Look:
     dead: float = math.nan
     removed: float = math.nan
 
+    @property
+    def only_moved(self) -> bool:
+        """Whether this is a transfer without a count, noughts included: eggs moved, and nobody says candled."""
+        return self.name == "transfer" and all(math.isnan(eggs) for eggs in (self.clear, self.dead, self.removed))
+
 
 def number(value) -> float:
     """A count or measure as float; NaN where it was not kept."""

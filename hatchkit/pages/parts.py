@@ -19,7 +19,8 @@ def said(piece: Said | Told | Composed, language: str, unit: str) -> str:
         return piece.words
     if isinstance(piece, Told):
         room, _, name = piece.by.rpartition(".")
-        return getattr(import_module(f"hatchkit.say.{room}"), name)(piece.given, language)
+        speak = getattr(import_module(f"hatchkit.say.{room}"), name)
+        return speak(piece.given, language, **({"unit": unit} if "unit" in signature(speak).parameters else {}))
     return message(piece.code, piece.facts, language, unit)
 
 
@@ -56,12 +57,19 @@ def table(piece: Table, language: str, unit: str) -> dict:
             pd.api.types.is_numeric_dtype(values) and not pd.api.types.is_bool_dtype(values) or is_number(names[0])
         )
         heads.append(dict(words=heading(names[0], language, unit), number=number))
-        columns.append([cell([row[name] for name in names], names[0], kind, language, unit) for row in rows])
+        columns.append([_cell([row[name] for name in names], names[0], kind, language, unit) for row in rows])
     return dict(
         caption=text(f"table_{piece.name}", {}, language),
         heads=heads,
         rows=[list(row) for row in zip(*columns, strict=True)],
     )
+
+
+def _cell(values: list, column: str, kind: str, language: str, unit: str) -> str:
+    """A cell, which may be something to be said."""
+    if isinstance(values[0], (Said, Told)):
+        values = [said(values[0], language, unit)]
+    return cell(values, column, kind, language, unit)
 
 
 def picture(piece: Picture, language: str, unit: str) -> str:

@@ -26,6 +26,12 @@ def load(name: str) -> pd.DataFrame:
     return _load(name).copy()
 
 
+def small_words(use: str) -> list[str]:
+    """Words of one use (denial, number words, ...) in order, from ``reference/small_words.csv``."""
+    table = load("small_words").set_index("use")["words"]
+    return str(table[use]).split()
+
+
 def species_table() -> pd.DataFrame:
     """One row per species, one column per figure (wide form of ``species.csv``); index: species."""
     facts = load("species")

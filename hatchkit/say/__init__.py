@@ -9,7 +9,7 @@ is in de, fr and es with the same facts, and reads the demo's pages: no English 
 counts what is left beneath it. A new message takes four lines. The blank workbook has the keeper's words as
 headings (`col_<sheet>_<column>`); `records/own_sheet.py` knows them again in any language, so that it is read
 exactly; words alone read 41 such columns with 14 to 25 faults (tried). Its drop-downs hold words that the reader
-knows: a test reads each again. Candling sheet (`pages/candling_sheet.py`) and plan (`advice/sheet.py`) print on one
+knows: a test reads each again. Candling sheet (`pages/candling_sheet.py`) and plan (`pages/next_set.py`) print on one
 side of A4 and Letter (`tests/pages/test_pages_paper.py`, Chromium).
 """
 

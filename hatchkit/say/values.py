@@ -31,6 +31,14 @@ class Several(FluentType):
         return format_list(shown, style=self.style, locale=locale)
 
 
+class Joined(Several):
+    """Clauses or sentences one after the other, which a message shows as "this; that"."""
+
+    def format(self, locale: Locale) -> str:
+        """The clauses in a row."""
+        return "; ".join(str(item) for item in self.items)
+
+
 def value_of(value):
     """A fact as Fluent takes it: plain Python numbers (whole where they are whole), texts, times, lists.
 

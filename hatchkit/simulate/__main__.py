@@ -7,6 +7,7 @@ import sys
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.writing import safe_output
+from hatchkit.say import text
 from hatchkit.simulate import cause_names, simulate_season, write_demo
 from hatchkit.simulate.causes import SEVERITIES
 from hatchkit.terminal import speak_everywhere, whole
@@ -48,7 +49,7 @@ def main(arguments=None) -> int:
     except OSError as error:
         print(f"{error.filename or 'A file'} cannot be written: {error.strerror}.", file=sys.stderr)
         return 2
-    print(f"The season is in {given.folder}." + (f" What was planted is in {given.answer}." if given.answer else ""))
+    print(text("simulated", dict(folder=given.folder, answer=given.answer)))
     return 0
 
 

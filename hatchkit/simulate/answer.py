@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -11,6 +12,8 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.records.writing import write_whole
+from hatchkit.say import text
+from hatchkit.say.values import Joined
 
 
 @dataclass(frozen=True)
@@ -26,7 +29,7 @@ class Answer:
         The batch that a person would ask about.
     causes : DataFrame
         One row per batch that a planted cause touched: batch, incubator, cause, severity,
-        day_start, day_end, size, unit, said, lost (chicks that the same eggs would have given without
+        day_start, day_end, size, unit, lost (chicks that the same eggs would have given without
         it, less those they gave), stages, fertile, eggs_set.
     eggs : DataFrame
         True course of every egg (`died_of` names what killed it) and what the person saw.
@@ -48,14 +51,15 @@ class Answer:
         return int(rows["lost"].sum())
 
     def words(self) -> str:
-        """One sentence for the teacher."""
+        """What was planted in the batch and what it took, for the teacher (in English, as the course is)."""
         rows = self.causes[self.causes["batch"] == self.batch]
         if rows.empty:
-            return f"Batch {self.batch}: nothing was planted; what was lost is ordinary luck."
-        return f"Batch {self.batch}: " + "; ".join(
-            f"{row.said} Without that, {row.lost} more of the {row.eggs_set} eggs would have hatched."
-            for row in rows.itertuples()
-        )
+            return text("planted_nothing", dict(batch=self.batch))
+        told = [
+            text("planted_took", dict(what=planted(row), lost=row["lost"], set=row["eggs_set"]))
+            for row in rows.to_dict("records")
+        ]
+        return text("planted_in", dict(batch=self.batch, told=Joined(told)))
 
     def write(self, path) -> Path:
         """Write the answer as one JSON file, which belongs outside the season folder."""
@@ -72,6 +76,14 @@ class Answer:
             eggs=json.loads(self.eggs.to_json(orient="split", index=False, double_precision=3)),
         )
         return write_whole(path, json.dumps(data, indent=1))
+
+
+def planted(row) -> str:
+    """One planted cause (a row of `Answer.causes`) in a sentence."""
+    hours = 24 * (row["day_end"] - row["day_start"])
+    harmed = 1 - math.exp(-row["size"]) if row["cause"] == "turning_fault" else None
+    facts = dict(size=row["size"], hours=round(hours), day=row["day_start"], share=harmed)
+    return text(f"planted_{row['cause']}", facts)
 
 
 def read_answer(path) -> Answer:
@@ -105,4 +117,4 @@ def read_answer(path) -> Answer:
             parameters=data["parameters"],
         )
     except (OSError, ValueError, KeyError) as error:
-        raise HatchkitError(f"{path} is not an answer file that hatchkit wrote ({error}).") from error
+        raise HatchkitError("not_an_answer", dict(path=str(path), why=str(error))) from error

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-import numpy as np
 import pandas as pd
 
 from hatchkit import reference
@@ -68,9 +67,9 @@ def cause_names() -> list[str]:
 def check(cause, severity):
     """HatchkitError that lists the choices if one of the two is unknown."""
     if cause not in cause_names():
-        raise HatchkitError(f"There is no cause {cause!r} to plant; choose from {', '.join(cause_names())}.")
+        raise HatchkitError("not_one_of", dict(name="cause", given=cause, known=list(cause_names())))
     if severity not in SEVERITIES:
-        raise HatchkitError(f"Severity must be one of {', '.join(SEVERITIES)}, not {severity!r}.")
+        raise HatchkitError("not_one_of", dict(name="severity", given=str(severity), known=list(SEVERITIES)))
 
 
 def plant(rng, plan, *, cause, severity, batch, scale=1.0):
@@ -107,7 +106,7 @@ def plant(rng, plan, *, cause, severity, batch, scale=1.0):
     return _eggs(plan, focus, cause, severity, size)
 
 
-def _entry(item, cause, severity, size, unit, said, days=None):
+def _entry(item, cause, severity, size, unit, days=None):
     length = float(birds().loc[item.species]["incubation_days"])
     start, end = (0.0, length) if days is None else days
     return dict(
@@ -121,7 +120,6 @@ def _entry(item, cause, severity, size, unit, said, days=None):
         day_end=round(end, 2),
         size=size,
         unit=unit,
-        said=said,
     )
 
 
@@ -142,21 +140,12 @@ def _passing(rng, plan, focus, row, cause, severity, size):
         name: [*plan.faults.get(name, []), fault] if name in machines else plan.faults[name]
         for name in machines | set(plan.faults)
     }
-    words = {
-        "power_cut": f"A power cut of {hours:g} hours",
-        "lid_ajar": f"The lid stood ajar for {hours:g} hours",
-        "drift_warm": f"The thermostat drifted {size:g} °C warm for {hours:g} hours",
-        "drift_cool": f"The thermostat drifted {size:g} °C cool for {hours:g} hours",
-        "overheating": f"The machine overheated by {size:g} °C for {hours:g} hours",
-    }[cause]
     touched = []
     for item in plan.batches:
         days = tuple((moment - item.set_at) / DAY for moment in (start, end))
         last = float(birds().loc[item.species]["incubation_days"])
         if item.incubator in machines and days[1] > 0 and days[0] < last:
-            touched.append(
-                _entry(item, cause, severity, size, str(row["unit"]), f"{words}, from day {days[0]:.1f}.", days)
-            )
+            touched.append(_entry(item, cause, severity, size, str(row["unit"]), days))
     return replace(plan, faults=faults), touched
 
 
@@ -167,9 +156,7 @@ def _probe(plan, focus, cause, severity, size):
     always = Fault("control", begin, end, size=-offset)
     name = focus.incubator
     faults = plan.faults | {name: [*plan.faults.get(name, []), always]}
-    word = ("high", "cool") if offset > 0 else ("low", "warm")
-    said = f"The probe reads {size:g} °C {word[0]}, so the machine ran {size:g} °C {word[1]}."
-    touched = [_entry(item, cause, severity, size, "degC", said) for item in plan.batches if item.incubator == name]
+    touched = [_entry(item, cause, severity, size, "degC") for item in plan.batches if item.incubator == name]
     return replace(plan, faults=faults, probe_offset_c=plan.probe_offset_c | {name: offset}), touched
 
 
@@ -181,10 +168,8 @@ def _humidity(plan, focus, cause, severity, size):
         start, end = end, focus.set_at + (species["incubation_days"] + 3) * DAY
     fault = Fault("humidity", start, end, size=change)
     faults = plan.faults | {focus.incubator: [*plan.faults.get(focus.incubator, []), fault]}
-    when = " after the transfer" if cause == "dry_hatch" else ""
-    said = f"The air was {size:g} points of humidity too {'damp' if change > 0 else 'dry'}{when}."
     days = tuple((moment - focus.set_at) / DAY for moment in (start, end))
-    entry = _entry(focus, cause, severity, size, "%RH", said, days)
+    entry = _entry(focus, cause, severity, size, "%RH", days)
     return replace(plan, faults=faults), [entry]
 
 
@@ -192,18 +177,15 @@ def _eggs(plan, focus, cause, severity, size):
     """Faults that come with the eggs or lie in their handling; flocks take all their batches along."""
     place = SEVERITIES.index(severity)
     if cause == "long_storage":
-        changed, said = dict(stored_days=float(size), storage_harm=1.0), f"The eggs had been stored for {size:g} days."
+        changed = dict(stored_days=float(size), storage_harm=1.0)
     elif cause == "low_fertility":
-        changed, said = dict(fertility=size), f"Only {size:.0%} of the eggs of this flock are fertile."
+        changed = dict(fertility=size)
     elif cause == "old_flock":
         changed = dict(early_factor=(1.8, 2.8, 4.0)[place], fertility=focus.fertility * (0.94, 0.88, 0.80)[place])
-        said = f"The flock is {size:g} weeks old: fewer fertile eggs and more early deaths."
     elif cause == "turning_fault":
         changed = dict(turning=(size * 0.45, size * 0.55))
-        said = "The eggs were not turned as they should be (wanted deaths: "
-        said += f"{1 - np.exp(-size):.0%} of the embryos)."
     else:
-        changed, said = dict(rotten_share=size), "Rot spread through the tray."
+        changed = dict(rotten_share=size)
     flockwide = cause in ("low_fertility", "old_flock")
     batches, touched = [], []
     for item in plan.batches:
@@ -219,5 +201,5 @@ def _eggs(plan, focus, cause, severity, size):
                 "turning_fault": "log hazard",
                 "contaminated": "share of eggs",
             }[cause]
-            touched.append(_entry(item, cause, severity, size, unit, said))
+            touched.append(_entry(item, cause, severity, size, unit))
     return replace(plan, batches=tuple(batches)), touched

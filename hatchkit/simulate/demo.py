@@ -8,6 +8,7 @@ from pathlib import Path
 import numpy as np
 import pandas as pd
 
+from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.simulate import course, habits, loggers
 from hatchkit.simulate.biology import parameters
@@ -15,7 +16,6 @@ from hatchkit.simulate.course import BatchPlan, SeasonPlan
 from hatchkit.simulate.machine import Fault
 
 SEED = 20260405
-TITLE = "Demo season (invented)"
 ZONE = "Europe/Rome"
 STYLES = {"A": "iso_offset", "B": "semicolon", "C": "iso_comma"}
 
@@ -38,18 +38,16 @@ _PLAN = [
     ("H6", "chicken", "C", "2026-07-15 18:00", 42, "Orchard hens", 53, 0.94, 5),
     ("H7", "chicken", "A", "2026-08-02 18:00", 48, "Orchard hens", 55, 0.94, 4),
 ]
-_NOTES = {
-    "H2": "eggs a bit dirty after the rain",
-    "Q1": "first quails this year",
-    "H5": "waited for the machine",
-    "D2": "lights were off in the morning",
-    "H7": "new feed since July",
-    "Q5": "warm week",
-}
 _EGG_ROWS = ("H1", "H4", "D3", "H7")
 _WEIGHS = {"H1": "single", "H4": "tray", "D1": "tray", "D3": "single", "H2": "tray"}
 _NOT_OPENED = ("Q3", "D4")
 _FEWER_LOOKS = {"H3": {"candle1": 8, "transfer": 18}, "Q3": {"candle1": 7, "transfer": 15}}
+
+
+def invented(kind: str) -> dict[str, str]:
+    """What an invented keeper wrote, by what it is about: titles, remarks, changes."""
+    table = reference.load("invented_words")
+    return table[table["kind"] == kind].set_index("about")["words"].to_dict()
 
 
 def _utc(text):
@@ -58,6 +56,7 @@ def _utc(text):
 
 def demo_plan() -> SeasonPlan:
     """The plan of the demo season, planted events included."""
+    notes = invented("note")
     batches = tuple(
         BatchPlan(
             batch=batch,
@@ -72,7 +71,7 @@ def demo_plan() -> SeasonPlan:
             egg_rows=batch in _EGG_ROWS,
             weighs=_WEIGHS.get(batch, ""),
             opens_clears=batch in ("H1", "H4"),
-            note=_NOTES.get(batch, ""),
+            note=notes.get(batch, ""),
             opens_unhatched=batch not in _NOT_OPENED,
             look_days=_FEWER_LOOKS.get(batch, {}),
         )
@@ -91,7 +90,7 @@ def demo_plan() -> SeasonPlan:
         "C": [Fault("lid_ajar", _utc("2026-06-30 18:20"), _utc("2026-07-01 06:40"), size=11.0)],
     }
     return SeasonPlan(
-        title=TITLE,
+        title=invented("title")["season"],
         timezone=ZONE,
         batches=batches,
         faults=faults,
@@ -102,69 +101,18 @@ def demo_plan() -> SeasonPlan:
     )
 
 
+# batch, incubator, cause, what it killed by, first and last day, size, unit
 _TOLD = [
-    (
-        "D2",
-        "B",
-        "power_cut",
-        ("cold", "offtime", "late"),
-        6.2,
-        6.6,
-        10.5,
-        "h",
-        "A power cut of 10.5 hours in the night of day 6.",
-    ),
-    (
-        "H2",
-        "A",
-        "power_cut",
-        ("cold", "offtime", "late"),
-        15.1,
-        15.5,
-        10.5,
-        "h",
-        "A power cut of 10.5 hours in the night of day 15.",
-    ),
-    (
-        "H4",
-        "A",
-        "drift_warm",
-        ("heat",),
-        11.6,
-        12.2,
-        5.2,
-        "degC",
-        "The thermostat drifted 5.2 degrees warm for 14 hours on day 12.",
-    ),
-    (
-        "Q5",
-        "C",
-        "lid_ajar",
-        ("cold", "offtime", "late"),
-        6.3,
-        6.9,
-        11.0,
-        "degC",
-        "The lid stood ajar for a night from day 6.",
-    ),
-    ("H5", "A", "long_storage", ("storage",), 0, 21, 18, "days", "The eggs had been stored for 18 days."),
-    ("Q2", "C", "low_fertility", (), 0, 17, 0.58, "share fertile", "The flock of Aviary 2 is poorly fertile."),
-    ("Q4", "C", "low_fertility", (), 0, 17, 0.56, "share fertile", "The flock of Aviary 2 is poorly fertile."),
-    ("H7", "A", "none", (), 0, 21, 0, "", "Nothing was planted: more background deaths than usual by luck."),
-] + [
-    (
-        batch,
-        "B",
-        "probe_high",
-        ("offtime", "late"),
-        0,
-        28,
-        0.4,
-        "degC",
-        "The probe reads 0.4 degrees high, so the machine ran 0.4 degrees cool.",
-    )
-    for batch in ("D1", "D2", "D3", "D4")
+    ("D2", "B", "power_cut", ("cold", "offtime", "late"), 6.2, 6.6, 10.5, "h"),
+    ("H2", "A", "power_cut", ("cold", "offtime", "late"), 15.1, 15.5, 10.5, "h"),
+    ("H4", "A", "drift_warm", ("heat",), 11.6, 12.2, 5.2, "degC"),
+    ("Q5", "C", "lid_ajar", ("cold", "offtime", "late"), 6.3, 6.9, 11.0, "degC"),
+    ("H5", "A", "long_storage", ("storage",), 0, 21, 18, "days"),
+    ("Q2", "C", "low_fertility", (), 0, 17, 0.58, "share fertile"),
+    ("Q4", "C", "low_fertility", (), 0, 17, 0.56, "share fertile"),
+    ("H7", "A", "none", (), 0, 21, 0, ""),
 ]
+_TOLD += [(batch, "B", "probe_high", ("offtime", "late"), 0, 28, 0.4, "degC") for batch in ("D1", "D2", "D3", "D4")]
 
 
 def _slips(tables):
@@ -177,11 +125,11 @@ def _slips(tables):
     readings.loc[failed, ["temp_c", "temp_logged_c"]] = -40.0
 
 
-def own_folder(folder, title: str, what: str) -> Path:
+def own_folder(folder, title: str) -> Path:
     """The folder, made if need be; HatchkitError if it holds anything but an earlier season of this title."""
     folder = Path(folder)
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != title):
-        raise HatchkitError(f"{folder} holds something else than {what}, which would be replaced: name a new folder.")
+        raise HatchkitError("folder_holds_other", dict(path=str(folder)))
     folder.mkdir(parents=True, exist_ok=True)
     return folder
 
@@ -226,13 +174,13 @@ def write_demo(folder, *, seed=SEED, answer=None):
         If the folder holds anything else, or the answer would lie in it.
     """
     if answer is not None and Path(folder).resolve() in Path(answer).resolve().parents:
-        raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
-    folder = own_folder(folder, TITLE, "the demo season")
+        raise HatchkitError("answer_in_season", {})
     plan = demo_plan()
+    folder = own_folder(folder, plan.title)
     tables, eggs = course.run(np.random.default_rng(seed), plan)
     _slips(tables)
     write_again(folder, tables, habit=habits.HABITS["plain"], styles=STYLES, title=plan.title, timezone=ZONE)
-    names = ("batch", "incubator", "cause", "died_of", "day_start", "day_end", "size", "unit", "said")
+    names = ("batch", "incubator", "cause", "died_of", "day_start", "day_end", "size", "unit")
     kinds = {item.batch: item.species for item in plan.batches}
     told = [dict(zip(names, item, strict=True)) | {"species": kinds[item[0]], "severity": "moderate"} for item in _TOLD]
     sealed = course.answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")

@@ -11,21 +11,16 @@ from hatchkit.records.writing import write_whole
 from hatchkit.simulate import course, habits
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
-from hatchkit.simulate.demo import own_folder, write_again
+from hatchkit.simulate.demo import invented, own_folder, write_again
 from hatchkit.simulate.machine import Fault
 
 SEED = 20230318
-TITLE = "Three demo years (invented)"
 ZONE = "Europe/Rome"
 YEARS = (2023, 2024, 2025)
 
 #: What the keeper changed. The first took away a real fault; the second did nothing; before the third, the set weeks
 #: of Lane in 2024 had been unlucky, and the better year after it owes it nothing.
-CHANGES = (
-    ("2025-02-10", "new thermostat in machine B", "B"),
-    ("2024-02-16", "turned every hour instead of every three in machine A", "A"),
-    ("2025-02-20", "a tonic in the water of the Lane pen", "Lane"),
-)
+CHANGES = (("2025-02-10", "B"), ("2024-02-16", "A"), ("2025-02-20", "Lane"))
 #: Machine B runs this much too cool all through 2023 and 2024, and is right in 2025.
 B_TOO_COOL = -1.9
 #: Share of fertile eggs: Orchard and Lane are alike for good; Lane's weeks of 2024 were unlucky.
@@ -113,7 +108,7 @@ def write_years(folder, *, seed: int = SEED) -> Path:
     -------
     Path
     """
-    folder = own_folder(folder, TITLE, "the demo years")
+    folder = own_folder(folder, invented("title")["years"])
     headings = {**habits.EGG_HEADINGS, "hen": "Hen", "cock": "Cock"}
     plain = habits.HABITS["plain"]
     habit = habits.Habit("years", headings={**plain.headings, "flock": "Pen"}, egg_headings=headings)
@@ -122,8 +117,9 @@ def write_years(folder, *, seed: int = SEED) -> Path:
         home.mkdir(exist_ok=True)
         styles = dict.fromkeys("AB", "iso_comma")
         write_again(home, tables, habit=habit, styles=styles, title=f"Hatching {year} (invented)", timezone=ZONE)
-    lines = [f'title = "{TITLE}"', f'timezone = "{ZONE}"', ""]
-    for date, what, where in CHANGES:
+    lines = [f'title = "{invented("title")["years"]}"', f'timezone = "{ZONE}"', ""]
+    for date, where in CHANGES:
+        what = invented("change")[where]
         lines += ["[[changes]]", f"date = {date}", f'what = "{what}"', f'where = "{where}"', ""]
     write_whole(folder / "season.toml", "\n".join(lines))
     return folder

@@ -56,7 +56,7 @@ class LivedSeason:
 def level(name) -> pd.Series:
     """How often each thing happens at a level; HatchkitError that lists the levels for another."""
     if name not in LEVELS:
-        raise HatchkitError(f"There is no level {name!r}; choose from {', '.join(LEVELS)}.")
+        raise HatchkitError("not_one_of", dict(name="level", given=name, known=list(LEVELS)))
     return reference.load("case_levels").set_index("item")[name]
 
 

@@ -22,23 +22,13 @@ from hatchkit.simulate import causes, course, habits, loggers, without
 from hatchkit.simulate.biology import birds
 from hatchkit.simulate.biology import parameters as _figures
 from hatchkit.simulate.course import DAY, BatchPlan, SeasonPlan
+from hatchkit.simulate.demo import invented
 from hatchkit.simulate.machine import Fault
 
 ZONE = "Europe/Rome"
 FLOCKS = ("Yard", "Meadow", "Lower pen", "Upper pen", "Willow", "Stonewall")
-REMARKS = (
-    "",
-    "",
-    "",
-    "eggs a little dirty",
-    "mixed sizes",
-    "warm spell",
-    "some long eggs",
-    "cold nights",
-    "new feed",
-    "visitors on Sunday",
-    "pen cleaned the week before",
-)
+#: Remarks are drawn from the invented ones and so many empty ones.
+SILENT = 3
 
 
 def streams(seed):
@@ -61,6 +51,7 @@ def layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
     logit = np.log(figures["fertility"] / (1 - figures["fertility"]))
     fertile = {flock: float(1 / (1 + np.exp(-rng.normal(logit, figures["fertility_sd"])))) for flock in flocks}
     plans = []
+    remarks = [""] * SILENT + list(invented("remark").values())
     for place in range(batches):
         name, flock = names[place % incubators], flocks[int(rng.integers(len(flocks)))]
         number = place // incubators
@@ -80,12 +71,12 @@ def layout(rng, *, batches, eggs, species, incubators, step_minutes, figures):
                 stored_days=float(rng.integers(2, 8)),
                 egg_rows=bool(rng.random() < 0.35),
                 weighs=("", "tray", "single")[int(rng.integers(3))],
-                note=str(rng.choice(REMARKS)),
+                note=str(rng.choice(remarks)),
             )
         )
     log_days = float(bird["incubation_days"]) + 3.0
     plan = SeasonPlan(
-        title="A hatching season (invented)",
+        title=invented("title")["drawn"],
         timezone=ZONE,
         batches=tuple(plans),
         step_minutes=step_minutes,
@@ -123,7 +114,7 @@ def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, 
     cause = pick if cause is None else cause
     others = own["cause"].permutation([item.batch for item in plan.batches if item.batch != asked])
     if times > 1 and cause not in causes.REPEATABLE:
-        raise HatchkitError(f"{cause} cannot be planted {times} times; these can: {', '.join(causes.REPEATABLE)}.")
+        raise HatchkitError("planted_often", dict(cause=cause, times=times, known=list(causes.REPEATABLE)))
     touched, plain = [], plan
     for batch in [asked, *map(str, others[: times - 1])]:
         plan, more = causes.plant(own["cause"], plan, cause=cause, severity=severity, batch=batch)
@@ -286,9 +277,9 @@ def simulate_season(
     _whole_numbers(seed=seed, times=times, batches=batches, eggs=eggs, incubators=incubators)
     folder = empty_folder(folder)
     if answer is not None and folder.resolve() in Path(answer).resolve().parents:
-        raise HatchkitError("The answer must not lie in the season folder; name a file elsewhere.")
+        raise HatchkitError("answer_in_season", {})
     if style is not None and style not in loggers.EXPORTS:
-        raise HatchkitError(f"There is no export style {style!r}; choose from {', '.join(loggers.EXPORTS)}.")
+        raise HatchkitError("not_one_of", dict(name="style", given=style, known=list(loggers.EXPORTS)))
     if gaps is None:
         gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
     plan, tables, sealed = _drawn(
@@ -347,14 +338,14 @@ def _whole_numbers(**given) -> None:
     for name, value in given.items():
         least = 0 if name == "seed" else 1
         if not isinstance(value, Integral) or value < least:
-            raise HatchkitError(f"{name} must be a whole number from {least} up, not {value!r}.")
+            raise HatchkitError("whole_number", dict(name=name, least=least, given=str(value)))
 
 
 def empty_folder(folder) -> Path:
     """The folder, made if need be; HatchkitError if anything lies in it already."""
     folder = Path(folder)
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
-        raise HatchkitError(f"{folder} is not empty; name a new folder.")
+        raise HatchkitError("folder_not_empty", dict(path=str(folder)))
     folder.mkdir(parents=True, exist_ok=True)
     return folder
 

@@ -15,7 +15,6 @@ from hatchkit.records.sheets.cells import shown, text_of
 from hatchkit.records.words import plain
 from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
 from hatchkit.teach.case_words import LETTERS
-from hatchkit.words.spelling import many
 
 SHEET_COLUMNS = (
     "case",
@@ -40,7 +39,6 @@ _KINDS = {
     "book": {"case", "seed", "severity"},
 }
 _TABLES = (*WORKBOOKS, *TEXTS, ".txt")
-_NOT_USED = "Not marked."
 
 
 def read_answers(answers, *, cases, teacher=None):
@@ -63,7 +61,7 @@ def read_answers(answers, *, cases, teacher=None):
     """
     answers = Path(answers)
     if not answers.exists():
-        raise HatchkitError(f"{answers} does not exist.")
+        raise HatchkitError("not_there", dict(path=str(answers)))
     found, sheets, problems = [], 0, []
     for path in _files(answers, teacher, problems):
         name = path.name if path == answers else path.relative_to(answers).as_posix()
@@ -71,11 +69,8 @@ def read_answers(answers, *, cases, teacher=None):
         sheets += sheet_found
         found += rows
     if not sheets:
-        told = "".join(f"\n- {sentence(row)}" for row in problems)
-        raise HatchkitError(
-            f"There is no answer sheet in {answers}; an answer sheet is a table with the headings "
-            f"{', '.join(SHEET_COLUMNS)}.{told}"
-        )
+        told = [sentence(row) for row in problems]
+        raise HatchkitError("no_answer_sheet", dict(path=str(answers), headings=list(SHEET_COLUMNS), told=told))
     table = pd.DataFrame(found, columns=["case", "file", "row", *SHEET_COLUMNS[1:]])
     return _one_each(_known(table, set(cases), problems), problems), problems
 
@@ -110,9 +105,7 @@ def _files(answers, teacher, problems):
             problem(
                 "lost",
                 file=Path(error.filename).relative_to(answers).as_posix(),
-                done=_NOT_USED,
-                found="the folder cannot be opened",
-                fix="Ask for the right to read it",
+                code="sheet_folder_shut",
             )
         )
 
@@ -120,11 +113,7 @@ def _files(answers, teacher, problems):
         home = Path(home)
         if teacher is not None and home.resolve() == Path(teacher).resolve():
             folders.clear()
-            problems.append(
-                problem(
-                    "note", file=home.relative_to(answers).as_posix(), found="the teacher's folder", done="Passed over"
-                )
-            )
+            problems.append(problem("note", file=home.relative_to(answers).as_posix(), code="sheet_teacher"))
             continue
         season = "season.toml" in names
         seasons += season
@@ -145,9 +134,7 @@ def _files(answers, teacher, problems):
                     problem(
                         "note",
                         file=(home / name).relative_to(answers).as_posix(),
-                        found="not a table",
-                        done=_NOT_USED,
-                        fix="If it is an answer, save it as a table: .csv, .xlsx or .ods",
+                        code="sheet_no_table",
                     )
                 )
     if seasons:
@@ -155,8 +142,8 @@ def _files(answers, teacher, problems):
             problem(
                 "note",
                 file=answers.name,
-                found=f"{many(seasons, 'season folder')} inside",
-                done="Passed over, but for answer sheets in them",
+                code="sheet_seasons",
+                facts=dict(seasons=seasons),
             )
         )
 
@@ -164,7 +151,7 @@ def _files(answers, teacher, problems):
 def _read_file(path, name, problems):
     """(answers, whether there was a sheet of answers or a blank one)."""
     grids, told = read_grids(path, file=name)
-    own = [row | {"fix": row["fix"].replace("the season folder", "the folder of answers")} for row in told]
+    own = list(told)
     rows, kinds = [], set()
     for grid in grids:
         if form := _form(grid.cells):
@@ -176,18 +163,13 @@ def _read_file(path, name, problems):
         kinds.add(kind)
         if kind == "answers":
             rows += _rows(cells, top, name, grid.sheet, own)
-    other = {"marks": "a table of marks that hatchkit wrote", "book": "an answer book"}
-    if "answers" not in kinds and (known := kinds & set(other)):
-        own.append(problem("note", file=name, found=other[known.pop()], done="Passed over: it is no answer sheet"))
+    if "answers" not in kinds and (known := kinds & {"marks", "book"}):
+        own.append(problem("note", file=name, code=f"sheet_is_{known.pop()}"))
     elif "answers" not in kinds and not any(row["severity"] == "lost" for row in own):
         first = next((row for grid in grids for row in grid.cells if any(row)), [])
         heads = ", ".join(text_of(cell) for cell in first if text_of(cell))
-        told = f"no headings of an answer sheet; its first row is '{shown(heads)}'"
-        own.append(
-            problem(
-                "lost", file=name, found=told, done=_NOT_USED, fix=f"Give it the headings {', '.join(SHEET_COLUMNS)}"
-            )
-        )
+        facts = dict(first=shown(heads), headings=list(SHEET_COLUMNS))
+        own.append(problem("lost", file=name, code="sheet_no_headings", facts=facts))
     problems += own
     return rows, "answers" in kinds
 
@@ -236,16 +218,16 @@ def _rows(cells, top, name, sheet, problems):
     heads = [_name(cell) for cell in cells[top]]
     heads = heads[: max(place for place, head in enumerate(heads) if head) + 1]
 
-    def tell(severity, row, found, fix, done=_NOT_USED):
-        problems.append(problem(severity, file=name, sheet=sheet, row=row, found=found, done=done, fix=fix))
+    def tell(severity, row, code, **facts):
+        problems.append(problem(severity, file=name, sheet=sheet, row=row, code=f"sheet_{code}", facts=facts))
 
     twice = [head for head, times in Counter(heads).items() if head in SHEET_COLUMNS and times > 1]
     if twice:
-        tell("lost", top + 1, f"two columns are called {twice[0]}", "Leave one of them")
+        tell("lost", top + 1, "twice", column=twice[0])
         return []
     absent = [head for head in ("stage", "cause", "eggs_lost_low", "eggs_lost_high") if head not in heads]
     if absent:
-        tell("doubtful", top + 1, f"there is no column {', '.join(absent)}", "Add it", done="It counts as left empty")
+        tell("doubtful", top + 1, "lacks", columns=absent)
     found = []
     for place, row in enumerate(cells[top + 1 :], start=top + 2):
         texts = [text_of(cell) or "" for cell in row]
@@ -257,13 +239,13 @@ def _rows(cells, top, name, sheet, problems):
         surplus = ", ".join(texts[len(heads) :]).rstrip(", ")
         wrong = _shifted(answer, heads, surplus)
         if wrong:
-            tell("lost", place, wrong, "Put a field that holds a comma in quotes, or leave out the comma")
+            tell("lost", place, "slipped", why=wrong, field=answer["why" if wrong == "why" else "facts"])
             continue
         if surplus:
             answer["why"] = f"{answer['why']}, {surplus}"
         if not answer["case"]:
             if any(answer.values()):
-                tell("lost", place, "the case is not given", "Write the number of the case in the column case")
+                tell("lost", place, "no_case")
             continue
         if any(answer[head] for head in ANSWER):
             found.append(answer | dict(file=name, row=place))
@@ -271,15 +253,15 @@ def _rows(cells, top, name, sheet, problems):
 
 
 def _shifted(answer, heads, surplus):
-    """Why the fields of a row may stand in wrong columns, or "" if they do not.
+    """Why the fields of a row may stand in wrong columns (why, facts, more), or "" if they do not.
 
     A comma within a reason cuts it into more fields, which is mended; a decimal comma does the same to
     numbers, and nobody can tell any more which field is which.
     """
     if _is_number(answer["why"]):
-        return f"under why stands only a number ({answer['why']}), so the fields may have slipped"
+        return "why"
     if re.search(r"\d", answer["facts"]):
-        return f"under facts stands a number ({answer['facts']}), so the fields may have slipped"
+        return "facts"
     if not surplus:
         return ""
     numbers = [answer[head] for head in EGGS if answer[head]]
@@ -291,7 +273,7 @@ def _shifted(answer, heads, surplus):
         or _is_number(first)
         or re.fullmatch(r"[A-Z]( [A-Z])*", answer["why"])
     ):
-        return "there are more fields than headings, and it is not plain which belongs where"
+        return "more"
     return ""
 
 
@@ -312,9 +294,8 @@ def _known(table, cases, problems):
                     "lost",
                     file=row["file"],
                     row=row["row"],
-                    done=_NOT_USED,
-                    found=f"the answer book has no case {row['case']}",
-                    fix="Fix the number, or look whether it is the book of this lesson",
+                    code="sheet_unknown_case",
+                    facts=dict(case=row["case"]),
                 )
             )
             continue
@@ -328,15 +309,14 @@ def _one_each(table, problems):
         if len(rows.drop_duplicates(list(ANSWER))) == 1:
             kept.append(rows.iloc[0])
             continue
-        places = "; ".join(f"{row.file}, row {row.row}" for row in rows.itertuples())
+        places = [f"{row.file}, {row.row}" for row in rows.itertuples()]
         problems.append(
             problem(
                 "lost",
                 file=rows["file"].iloc[0],
                 row=int(rows["row"].iloc[0]),
-                found=f"there is more than one answer for case {case} ({places})",
-                done=_NOT_USED,
-                fix="Leave one of them",
+                code="sheet_two_answers",
+                facts=dict(case=case, places=places),
             )
         )
     return pd.DataFrame(kept, columns=table.columns).set_index("case")

@@ -11,23 +11,20 @@ from functools import cache
 
 from hatchkit import reference
 from hatchkit.records.words import nearest, plain, split_words
+from hatchkit.reference import small_words
+from hatchkit.say import text as say
 from hatchkit.teach import case_words
 from hatchkit.teach.case_words import STAGES
+from hatchkit.teach.course_finding import TENS, UNITS
 
-_BESIDE = set(
-    "dead death died die dying embryo egg chick stage phase the in of at and a with mostly mainly"
-    " day week incubation most too went be that was were".split()
-)
+_BESIDE = set(small_words("beside"))
 _BESIDE_NUMBER = re.compile(
     r"\b(?:about|approximately|approx\.?|ca\.?|circa|around|roughly|nearly|almost|some|say|maybe|perhaps|between|"
     r"from|eggs?|chicks?|embryos?|pcs|lost|dead|or so)(?!\w)|[~≈=?]"
 )
 _NUMBER = r"(\d+(?:[.,]\d+)?)"
-_UNITS = (
-    "no one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
-    "seventeen eighteen nineteen"
-).split()
-_TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
+_UNITS = ["no", *UNITS[1:]]
+_TENS = list(TENS)
 
 
 @cache
@@ -51,7 +48,7 @@ def _joined(text) -> str:
     return "".join(words or split_words(text))
 
 
-def _meant(text, kind, *, list_words):
+def _meant(text, kind):
     if not text.strip():
         return "", ""
     known = _known(kind)
@@ -61,11 +58,11 @@ def _meant(text, kind, *, list_words):
             return meant, ""
     several = list(dict.fromkeys(known[word] for word in split_words(bare) if word in known))
     if kind == "stage" and len(several) > 1:
-        return "", f"under stage, '{text}' names more than one ({', '.join(several)}); name one"
+        return "", say("remark_several", dict(given=text, several=several))
     denied = {"no", "not", "never", "without", "or", "and", "oder", "ou", "o"} & set(split_words(text))
     if not denied and len(_joined(bare)) > 3 and (near := nearest(_joined(bare), known)):
-        return known[near], f"under {kind}, '{text}' is read as {known[near]}"
-    return "", f"under {kind}, '{text}' {list_words}"
+        return known[near], say("remark_near", dict(kind=kind, given=text, taken=known[near]))
+    return "", say(f"remark_no_{kind}", dict(given=text, known=list(STAGES)))
 
 
 def stage_meant(text):
@@ -81,12 +78,12 @@ def stage_meant(text):
         One of `STAGES` and why it is not as written; "" with the reason if it is not understood; two
         empty texts where nothing is written.
     """
-    return _meant(text, "stage", list_words=f"is not understood (known: {', '.join(STAGES)})")
+    return _meant(text, "stage")
 
 
 def cause_meant(text):
     """(cause or "", remark) of what stands under cause; see `stage_meant`."""
-    return _meant(text, "cause", list_words="is none of the words of the list")
+    return _meant(text, "cause")
 
 
 def number_meant(text, eggs=None):

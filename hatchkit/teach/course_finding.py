@@ -9,16 +9,15 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from hatchkit.reference import small_words
+from hatchkit.say import text
 from hatchkit.teach.judging import FOUND, NOT_YET
 
 #: Points of percent by which a stated interval may differ from a worked-out one.
 TOLERANCE = 1.0
 
-UNITS = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
-    "seventeen eighteen nineteen"
-).split()
-TENS = dict(zip("twenty thirty forty fifty sixty seventy eighty ninety".split(), range(20, 100, 10), strict=True))
+UNITS = list(small_words("units"))
+TENS = dict(zip(small_words("tens"), range(20, 100, 10), strict=True))
 
 NUMBER = r"(?<![\d.])(\d+(?:\.\d+)?)"
 TO = r" ?(?:%|days?)? ?(?:up to|to|-|and|until|till|through) ?(?:up to |about |day |the )?"
@@ -67,14 +66,16 @@ CLAIMS = (
 WEAK_CLAIMS = r"because(?: of)?|due to|owing to|thanks to|on account of|as a result"
 NO_DEATHS = r"\binterval|\bwide\b|\buncertain|\bso few\b"
 #: Wordings that allow of no doubt.
-SURE = (
-    r"(?:no|without(?: a| any)?|beyond(?: any)?) doubt|doubtless|undoubtedly|(?<!not )certainly|definitely"
-    r"|obviously|for sure|nothing else (?:could|can|explains|fits|did|would)"
-    r"|(?:can )?only (?:be|explanation|cause|reason)"
-    r"|no other (?:explanation|cause|reason)(?!.*\b(?:ruled out|excluded)\b)|must have"
+SURE = "|".join(
+    (
+        r"(?:no|without(?: a| any)?|beyond(?: any)?) doubt",
+        r"doubtless|undoubtedly|(?<!not )certainly|definitely|obviously|for sure",
+        r"nothing else (?:could|can|explains|fits|did|would)",
+        r"(?:can )?only (?:be|explanation|cause|reason)",
+        r"no other (?:explanation|cause|reason)(?!.*\b(?:ruled out|excluded)\b)",
+        r"must have",
+    )
 )
-
-LAST_WORD = "(The checker goes by words. If yours say it in another way, a reader has the last word.)"
 
 
 @dataclass(frozen=True)
@@ -89,47 +90,51 @@ class Writing:
     def judge(self, answer, finding) -> tuple[str, str]:
         """Look for the parts of a finding; the first that is missing is the hint."""
         if not isinstance(answer, str):
-            return NOT_YET, 'Write one or two sentences between quotation marks: """...""".'
-        hint = next((hint for found, hint in _parts(_plain(answer), finding) if not found), None)
-        return (NOT_YET, f"{hint} {LAST_WORD}") if hint else (FOUND, "found")
+            return NOT_YET, text("finding_unwritten")
+        plain = _plain(answer)
+        lacking = next((part for found, part in _parts(plain, finding) if not found), None)
+        if lacking is None:
+            return FOUND, "found"
+        hint = text(f"finding_{lacking}", dict(claim=claimed(re.sub(_batch(finding["batch"]), "the batch", plain))))
+        return NOT_YET, f"{hint} {text('finding_last_word')}"
 
 
-def _parts(text, finding):
-    """(found, hint) for each part of a finding, in the order in which a reader needs them."""
+def _parts(written, finding):
+    """(found, its name) for each part of a finding, in the order in which a reader needs them."""
     batch, lost, eggs = _batch(finding["batch"]), finding["lost"], finding["eggs"]
-    yield re.search(batch, text), "Say which batch it is about."
-    text = re.sub(batch, "the batch", text)
-    yield re.search(LOSS, text), "Say what was lost: how many were dead."
-    stated = _without_days_and_shares(text)
+    yield re.search(batch, written), "batch"
+    written = re.sub(batch, "the batch", written)
+    yield re.search(LOSS, written), "lost"
+    stated = _without_days_and_shares(written)
     yield (
         _has_counts(stated, lost, eggs) or not _any_counts(stated),
-        ("The counts are not those of the table. How many were alive at the start, and how many of them were lost?"),
+        "wrong_counts",
     )
     yield (
         _has_counts(stated, lost, eggs),
-        ("Give the counts themselves, so many of so many: a percentage alone hides how few there were."),
+        "counts",
     )
-    good, bad = _intervals(text, lost, eggs)
-    yield good or bad, "Say how sure: the interval, from so much to so much percent."
-    yield good and not bad, "The interval is not the one that belongs to these counts: see what interval() gave."
+    good, bad = _intervals(written, lost, eggs)
+    yield good or bad, "sure"
+    yield good and not bad, "interval"
     yield (
-        set(finding["days"]) <= _days(text),
-        ("Say when: the day on which they were last seen alive, and the day on which they were found dead."),
+        set(finding["days"]) <= _days(written),
+        "days",
     )
     yield (
-        not _on_one_day(text, finding["days"]),
-        ("Nobody saw on which day they died: only after which look, and by which."),
+        not _on_one_day(written, finding["days"]),
+        "one_day",
     )
-    claim = claimed(text)
+    claim = claimed(written)
     yield (
         not claim,
-        (f'"{claim}" says more than these records can. Say what went together with what, or what could have been.'),
+        "claim",
     )
-    named = [fact for fact in finding["facts"] if re.search(rf"\b(?:{TOPICS.get(fact, fact)})", text)]
-    yield named, "Say what it went together with: what else does the record tell of these eggs?"
+    named = [fact for fact in finding["facts"] if re.search(rf"\b(?:{TOPICS.get(fact, fact)})", written)]
+    yield named, "beside"
     yield (
-        len(named) > 1 or re.search(rf"\b(?:{ROOM})", text),
-        ("Leave room: name one other explanation that the records do not rule out."),
+        len(named) > 1 or re.search(rf"\b(?:{ROOM})", written),
+        "room",
     )
 
 

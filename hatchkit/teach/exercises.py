@@ -7,6 +7,7 @@ from typing import Any
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
+from hatchkit.say import text
 from hatchkit.teach.course_exercises import PARTS
 from hatchkit.teach.judging import FOUND, OPEN, RIGHT, Verdict
 from hatchkit.teach.lesson_exercises import FURTHER
@@ -74,9 +75,9 @@ def judge(name: str, answer, *data) -> Verdict:
         The tables or figures that the question names, in its order.
     """
     if name not in EXERCISES:
-        raise HatchkitError(f"There is no exercise {name!r}; the first word after check( must stay as it was.")
+        raise HatchkitError("no_exercise", dict(name=name))
     if _is_open(answer):
-        return Verdict(OPEN, "Not answered yet. Put your answer in place of the dots and run the cell again.")
+        return Verdict(OPEN, text("exercise_open"))
     state, words = EXERCISES[name].judge(answer, *data)
     return Verdict(state, f"{state.capitalize()}. {_words(name).get(words, words)}")
 

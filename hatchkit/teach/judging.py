@@ -16,6 +16,7 @@ from numbers import Real
 from typing import NamedTuple
 
 from hatchkit import reference
+from hatchkit.say import text
 
 OPEN, RIGHT, FOUND, NOT_YET = "open", "right", "all parts found", "not yet"
 
@@ -67,9 +68,9 @@ class Exercise:
         if _rounded(given, right, FIGURES):
             return RIGHT, "right"
         if _rounded(given, right):
-            return NOT_YET, "Nearly: right as far as it goes. Give more decimals, or write the sum itself."
+            return NOT_YET, text("exercise_nearly")
         if self.share and (_same(_hundredth(given), right, self.tolerance) or _rounded(_hundredth(given), right)):
-            return NOT_YET, "Give shares between 0 and 1, not percent."
+            return NOT_YET, text("exercise_percent")
         return NOT_YET, "other"
 
 
@@ -97,20 +98,13 @@ class HiddenCause:
         causes = reference.load("simulate_causes").set_index("cause")
         guess = str(answer).strip().lower()
         if guess not in causes.index:
-            return NOT_YET, f"Take one of these words: {', '.join(causes.index)}."
+            return NOT_YET, text("exercise_words", dict(known=list(causes.index)))
         if guess == sealed.cause:
-            return RIGHT, f"{sealed.words()}{_others_touched(sealed)}"
+            others = [str(batch) for batch in sealed.causes["batch"] if batch != sealed.batch]
+            more = f" {text('exercise_others', dict(others=others))}" if others else ""
+            return RIGHT, sealed.words() + more
         same = causes.loc[guess] == causes.loc[sealed.cause]
         return NOT_YET, "kin" if same["named_by_advice"] else "stage" if same["stage"] else "other"
-
-
-def _others_touched(sealed) -> str:
-    """The batches beside the asked one that the same fault touched, as a sentence; empty if none."""
-    others = [batch for batch in sealed.causes["batch"] if batch != sealed.batch]
-    if not others:
-        return ""
-    named = " and ".join([", ".join(others[:-1]), others[-1]]) if others[1:] else others[0]
-    return f" The fault touched batch{'es' if others[1:] else ''} {named} as well."
 
 
 def _like(right, answer):

@@ -9,15 +9,16 @@ from __future__ import annotations
 import secrets
 import sys
 import time
-from html import escape
 from pathlib import Path
 
 import numpy as np
 import pandas as pd
 
 from hatchkit import reference
+from hatchkit.pages.frame import template
 from hatchkit.problems import HatchkitError
-from hatchkit.records.writing import SEALED, write_whole
+from hatchkit.records.writing import write_whole
+from hatchkit.say import text
 from hatchkit.simulate import life, seasons
 from hatchkit.teach import case_words
 from hatchkit.teach.answer_form import write_form
@@ -26,7 +27,6 @@ from hatchkit.teach.marking import BOOK, rules
 
 #: Seeds below this can be tried one after another by somebody who knows the kit.
 GUESSED = 10**9
-_HIDE = "Whoever knows the seed can make this answer book: keep it as you keep the book."
 
 
 def write_lesson(
@@ -60,15 +60,15 @@ def write_lesson(
         (columns: ``reference/columns_lesson.csv``).
     """
     if students < 1:
-        raise HatchkitError("A lesson needs at least one student.")
+        raise HatchkitError("whole_number", dict(name="students", least=1, given=str(students)))
     if batches < 2:
-        raise HatchkitError("A season of a lesson needs at least two batches: one to ask about, one to compare with.")
+        raise HatchkitError("lesson_batches", {})
     life.level(level)
     if language not in case_words.LANGUAGES:
-        raise HatchkitError(f"Forms come in {', '.join(case_words.LANGUAGES)}, not in {language!r}.")
+        raise HatchkitError("not_one_of", dict(name="language", given=language, known=list(case_words.LANGUAGES)))
     seed = secrets.randbits(64) if seed is None else int(seed)
     if seed < 0:
-        raise HatchkitError(f"A seed is a whole number from 0 up, not {seed}; leave it out to have one drawn.")
+        raise HatchkitError("whole_number", dict(name="seed", least=0, given=str(seed)))
     folder = seasons.empty_folder(folder)
     rng = np.random.default_rng([seed, 7])
     show = _Progress(students, "cases written", progress)
@@ -107,64 +107,20 @@ def _guide():
     table = reference.load("simulate_causes")
     listed = "\n".join(f"- `{row.cause}`: {case_words.cause_words(row.cause)}" for row in table.itertuples(index=False))
     given = "\n".join(f"- {rule}" for rule in rules())
-    return f"""# Your case
-
-The seasons are invented. In your folder you find `season` (open it with hatchkit, as you would open
-your own) and `answer_form.xlsx`, which asks about one batch of it. Open it, choose from the lists, and save it
-(.xlsx, .ods and .csv are read):
-
-- the stage in which most of the eggs were lost to the cause
-- the cause, and a second one if you find two. **In some cases none can be told**: nothing was wrong, or the records
-  cannot show what was. Then choose that
-- eggs lost: how many more eggs of the batch would have hatched without the cause. Eggs that would have been
-  clear, or have died, in an ordinary batch as well do not count. Give two numbers between which you are 80 % sure that
-  it lies (if you find no cause: 0 and what luck alone may hide)
-- tick the statements that are **true** by the records **and bear** on your answer: they speak for it, or shut out
-  another. Some are true and beside the point, some are not what the records hold: look them up
-- your finding in one or two sentences; a person reads it
-
-Old hens, long storage and spells in the log happen in these seasons whether or not they did harm; a remark may be
-mistaken, a clock wrong, a batch miscounted, a log missing.
-
-The stages, as a book shows them: `infertile` (clear; an embryo that died too soon to be seen is a clear, too), `early`
-(days 1-7 of a hen's egg), `mid` (days 8-14), `late` (days 15-21, shell not
-broken), `pipped` (shell broken and died), `removed` (rotten), `none`. Other birds: thirds of the incubation.
-
-The causes to choose from:
-
-{listed}
-
-## How the marks are given
-
-{given}
-"""
+    return "\n\n".join([text("teach_guide"), listed, text("teach_guide_marks"), given]) + "\n"
 
 
 def _book_page(book, seed):
     shown = book.drop(columns=["seed"]).rename(columns=lambda name: name.replace("_", " "))
-    head = "".join(f"<th scope='col'>{escape(name)}</th>" for name in shown)
-    body = "".join(
-        "<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
-        for row in shown.itertuples(index=False)
+    return template("answer_book", room="hatchkit.teach").render(
+        title=text("teach_book_title"),
+        lead=text("teach_book_lead", dict(cases=len(book), seed=str(seed))),
+        rules_head=text("teach_book_rules"),
+        rules=rules(),
+        answers=text("teach_book_answers"),
+        heads=list(shown),
+        rows=[list(map(str, row)) for row in shown.itertuples(index=False)],
     )
-    return f"""<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8">{SEALED}<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Answer book</title>
-<style>body {{ font: 15px/1.4 Georgia, serif; max-width: 80rem; margin: 2rem auto; padding: 0 1rem; }}
-table {{ border-collapse: collapse; }} td, th {{ border: 1px solid #888; padding: .2rem .5rem; text-align: left;
-vertical-align: top; }} .wide {{ overflow-x: auto; }} @media print {{ body {{ font-size: 9pt; }}
-tr {{ break-inside: avoid; }} }}</style></head>
-<body><main><h1>Answer book</h1>
-<p>For the teacher. {len(book)} invented cases, made with seed {seed}. {_HIDE} Keep the folder <em>teacher</em> away
-from the students; the whole truth about every egg is in <em>teacher/answers</em>. <em>Causes</em> is what was
-planted, <em>shown</em> how sure a careful reader can be of it from the records, <em>can tell</em> what the right answer
-therefore is; <em>eggs lost</em> is how many more chicks the same eggs would have given without the causes,
-<em>width</em> a careful reader's 80 % interval.</p>
-<p>How the marks are given, as the students read it:</p>
-<ul>{"".join(f"<li>{escape(rule)}</li>" for rule in rules())}</ul>
-<div class="wide" tabindex="0" role="region" aria-label="Answers">
-<table><thead><tr>{head}</tr></thead><tbody>{body}</tbody></table></div></main></body></html>
-"""
 
 
 class _Progress:

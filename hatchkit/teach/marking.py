@@ -43,16 +43,16 @@ class Marking:
     def words(self) -> str:
         """The rule, a narrow table, a sentence for each student, and what was not taken."""
         lines = [
-            "How the marks are given:",
+            text("marks_rules"),
             *_wrapped(rules()),
             "",
-            "What was answered, with the truth in brackets:",
+            text("marks_answered"),
             _narrow(self.marks),
             "",
             *_wrapped(self.marks["told"]),
         ]
         if len(self.problems):
-            lines += ["", "Not taken, or not as it stands there:", *_wrapped(self.not_taken())]
+            lines += ["", text("marks_not_taken"), *_wrapped(self.not_taken())]
         return "\n".join(lines)
 
     def not_taken(self) -> list[str]:
@@ -107,11 +107,11 @@ def target(path) -> Path:
     """
     path = Path(path)
     if not path.parent.is_dir():
-        raise HatchkitError(f"There is no folder {path.parent} to write {path.name} into; make it first.")
+        raise HatchkitError("no_folder_for", dict(folder=str(path.parent), name=path.name))
     if path.is_dir():
-        raise HatchkitError(f"{path} is a folder; name a file for the marks.")
+        raise HatchkitError("marks_in_folder", dict(path=str(path)))
     if path.exists() and kind_of(path) != "marks":
-        raise HatchkitError(f"{path} exists and is not a file of marks, so it is not written over; name a new file.")
+        raise HatchkitError("not_marks", dict(path=str(path)))
     return unused(path)
 
 
@@ -140,17 +140,14 @@ def write_marks(marks, path) -> Path:
 def _read_book(folder):
     path = Path(folder) / BOOK
     if not path.exists():
-        raise HatchkitError(f"{folder} holds no answer book ({BOOK.as_posix()}); it is not a lesson folder.")
+        raise HatchkitError("no_answer_book", dict(folder=str(folder), book=BOOK.as_posix()))
     try:
         book = pd.read_csv(path, dtype={"case": str, "batch": str}, keep_default_na=False)
     except ValueError as error:
-        raise HatchkitError(f"{path} cannot be read; put back the file that hatchkit wrote.") from error
+        raise HatchkitError("answer_book_unread", dict(path=str(path))) from error
     known = reference.load("columns_lesson").query("table == 'answer_book'")["column"]
     if absent := [name for name in known if name not in book]:
-        raise HatchkitError(
-            f"{path} has no column {', '.join(absent)}: another program saved it anew, or an older "
-            "hatchkit wrote it. Put back the file that hatchkit wrote, or make the lesson anew."
-        )
+        raise HatchkitError("answer_book_lacks", dict(path=str(path), columns=absent))
     return book
 
 
@@ -192,7 +189,7 @@ def _marked(truth, given):
     earned = credits_of(truth, stage, causes, (low, high), ticked, kinds)
     total = round(credit.mark(earned), 3)
     if given["batch"] and _bare(given["batch"]) != _bare(truth["batch"]):
-        remarks.append(f"the sheet names batch {given['batch']}, but the case asks about batch {truth['batch']}")
+        remarks.append(text("remark_batch", dict(given=given["batch"], asked=truth["batch"])))
     note = f" Note: {'; '.join([*remarks, *more])}." if remarks or more else ""
     parts = _told(truth, stage, causes, (low, high), ticked, kinds, earned)
     told = text("teach_told", dict(case=truth["case"], file=given["file"], mark=total, parts="; ".join(parts)))
@@ -250,7 +247,7 @@ def _stage_and_causes(given):
         and (other_stage or other_cause)
     ):
         stage, cause = other_stage, other_cause
-        remarks = ["stage and cause stand in each other's column and are taken as meant"]
+        remarks = [text("remark_swapped")]
     second, odd_second = cause_meant(given["second_cause"])
     causes = [name for name in dict.fromkeys([cause, second]) if name]
     if len(causes) > 1:
@@ -262,29 +259,29 @@ def _interval(given, eggs):
     """(low, high, remarks) of the eggs lost, within 0 and the eggs set; None where nothing is understood."""
     remarks = []
 
-    def read(name, what):
+    def read(name):
         value, low, high, understood = number_meant(given[name], eggs)
         if not understood:
-            remarks.append(f"under {what}, '{given[name]}' is not understood as a number of eggs")
+            remarks.append(text("remark_no_number", dict(field=name, given=given[name])))
         return value, low, high
 
-    figure, own_low, own_high = read("eggs_lost", "eggs lost")
-    low, high = (read(f"eggs_lost_{side}", f"eggs lost, {side}")[0] for side in ("low", "high"))
+    figure, own_low, own_high = read("eggs_lost")
+    low, high = (read(f"eggs_lost_{side}")[0] for side in ("low", "high"))
     if low is None and high is None:
         low, high = (own_low, own_high) if own_low is not None else (figure, figure)
         if figure is not None and own_low is None:
-            remarks.append("a single figure is taken for an interval of no width")
+            remarks.append(text("remark_one_figure"))
     elif low is None or high is None:
-        remarks.append("the interval has one side only, so it does not count")
+        remarks.append(text("remark_one_side"))
         low = high = None
     if low is not None and low > high:
         low, high = high, low
-        remarks.append("the ends of the interval are the wrong way round and are swapped")
+        remarks.append(text("remark_ends_swapped"))
     if low is not None and low > eggs:
-        remarks.append(f"{low:g} cannot be, as {eggs} eggs were set")
+        remarks.append(text("remark_beyond", dict(low=low, eggs=eggs)))
         return None, None, remarks
     if low is not None and high > eggs:
-        remarks.append(f"the interval {low:g} to {high:g} goes beyond the {eggs} eggs set and is cut there")
+        remarks.append(text("remark_cut", dict(low=low, high=high, eggs=eggs)))
         high = float(eggs)
     return low, high, remarks
 

@@ -12,8 +12,7 @@ def sections(lesson: str):
     table = reference.load("lesson_outline")
     mine = table[table["lesson"] == lesson]
     if mine.empty:
-        known = ", ".join(dict.fromkeys(table["lesson"]))
-        raise HatchkitError(f"There is no lesson {lesson!r}; there are {known}.")
+        raise HatchkitError("not_one_of", dict(name="lesson", given=lesson, known=list(dict.fromkeys(table["lesson"]))))
     return mine.assign(exercises=[tuple(names.split()) for names in mine["exercises"].fillna("")])
 
 
@@ -21,7 +20,7 @@ def section(name: str):
     """The row of one section, whichever lesson it is in."""
     table = reference.load("lesson_outline").set_index("section")
     if name not in table.index:
-        raise HatchkitError(f"There is no section {name!r} in any lesson.")
+        raise HatchkitError("not_one_of", dict(name="section", given=name, known=list(table.index)))
     return table.loc[name]
 
 

@@ -12,6 +12,7 @@ import pandas as pd
 from hatchkit.problems import HatchkitError
 from hatchkit.records.safe_csv import safe_cell
 from hatchkit.records.writing import whole_file, write_whole
+from hatchkit.say import text
 from hatchkit.trials.plan import SHEET, Plan, deal
 
 PLAN, BOOK = "trial.toml", "trial_sheet.csv"
@@ -29,7 +30,7 @@ def save(plan: Plan, folder) -> list[Path]:
         raise HatchkitError("trial_folder", dict(path=str(folder)))
     folder.mkdir(parents=True, exist_ok=True)
     lines = [
-        "# The plan of a split trial, made before the first egg was set: hatchkit trial judges by it.",
+        f"# {text('trial_plan_file')}",
         f"arms = {json.dumps(list(plan.arms), ensure_ascii=False)}",
         f'outcome = "{plan.outcome}"',
         f"usual = {plan.usual:.6f}",

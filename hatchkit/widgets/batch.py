@@ -87,11 +87,7 @@ class BatchChoice(ipywidgets.VBox):
         return live
 
     def _part(self, question: str, more: bool) -> Shown:
-        try:
-            return show(self.found[question], self.found, more=more)
-        except KeyError:
-            words = text("form_not_asked", {}, self.found.language)
-            return Shown(f"<p>{words}</p>", [words])
+        return show(self.found[question], self.found, more=more)
 
     def _repr_mimebundle_(self, **kwargs):
         return _stored(super()._repr_mimebundle_(**kwargs), self._answer.shown)

@@ -1,4 +1,4 @@
-"""How counts and days are spelt in sentences that rooms still make themselves."""
+"""How counts are spelt in sentences that rooms still make themselves."""
 
 from __future__ import annotations
 
@@ -6,8 +6,3 @@ from __future__ import annotations
 def many(number, one: str, several: str = "") -> str:
     """ "1 reading", "2 readings", "3 batches" (the last with `several` = "batches")."""
     return f"{number} {one if number == 1 or number == '1' else several or one + 's'}"
-
-
-def day_words(day: float) -> str:
-    """An age in days to a tenth, whole where it is whole."""
-    return f"{day:.1f}".removesuffix(".0")

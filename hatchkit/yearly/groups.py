@@ -22,6 +22,19 @@ CLEAR, MAY = 0.99, 0.9
 #: Normal quantiles of a power of 80 % at the clear limit.
 _REACH = 2.326 + 0.842
 
+#: Columns that a keeper is likely to mean.
+LIKELY_GROUPS = (
+    "breed",
+    "pen",
+    "incubator",
+    "shelf",
+    "season",
+    "month",
+    "keeper",
+    "stored_days",
+    "flock_age_weeks",
+)
+
 
 @dataclass(frozen=True)
 class Groups:
@@ -91,7 +104,7 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     "may" are the kit's own limits, 99 % and 90 % of the draws.
     """
     if outcome not in OUTCOMES:
-        raise HatchkitError(f"There is no outcome {outcome!r}; there are {', '.join(OUTCOMES)}.")
+        raise HatchkitError("not_one_of", dict(name="outcome", given=outcome, known=list(OUTCOMES)))
     rows, count, total = _rows(season, by, outcome)
     kept = rows["group"].notna().to_numpy()
     rows, count, total = rows[kept], count[kept], total[kept]
@@ -119,29 +132,15 @@ def _rows(season, by, outcome):
     if by in OF_EGGS:
         table = of_marked_eggs(season, by)
         above, below, _ = OUTCOMES[outcome]
-        if outcome not in ("hatch", "fertility", "hatch_of_fertile"):
-            raise HatchkitError(f"By {by} there are fertility, hatch and hatch_of_fertile, not {outcome}.")
+        if outcome not in (known := ["hatch", "fertility", "hatch_of_fertile"]):
+            raise HatchkitError("not_one_of", dict(name="outcome", given=outcome, known=known))
         count, total = table[above].to_numpy(float), table[below].to_numpy(float)
         known = np.isfinite(count) & (total > 0)
         return table[known].reset_index(drop=True), count[known], total[known]
     table = outcomes(season)
     if by not in table:
-        there = ", ".join(
-            name
-            for name in (
-                "breed",
-                "pen",
-                "incubator",
-                "shelf",
-                "season",
-                "month",
-                "keeper",
-                "stored_days",
-                "flock_age_weeks",
-            )
-            if name in table
-        )
-        raise HatchkitError(f"The batches have no column {by!r} to compare; there are, for example, {there}.")
+        there = [name for name in LIKELY_GROUPS if name in table]
+        raise HatchkitError("no_column", dict(column=by, there=there))
     rows, count, total = counted(table, outcome)
     return rows.assign(group=_labels(rows, by)).reset_index(drop=True), count, total
 

@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pandas as pd
 
+from hatchkit.say import text
+
 #: Columns whose values are replaced by a word and a number: column -> word.
 _NUMBERED = {
     "keeper": "keeper",
@@ -84,7 +86,7 @@ def _renamed(season, books: dict, batches: dict):
     return replace(
         season,
         folder=Path(),
-        title="Hatching records without names",
+        title=text("years_nameless", {}, season.language),
         settings=settings,
         changes=changes,
         batches=_batches(season.batches, books, batches),

@@ -44,10 +44,10 @@ def test_a_severe_planted_cause_is_among_the_first_three(planted, meant):
 
 
 def test_the_humid_batch_is_told_with_reason_doubt_and_what_to_do(humid_causes):
-    told = humid_causes.words()
-    assert humid_causes.table["cause"].iloc[0] == "too_humid"
-    assert "too damp" in told and "humidity while set" in told.lower()
-    assert "probe is on record" in told
+    first = humid_causes.table.iloc[0]
+    assert first["cause"] == "too_humid"
+    assert "rh_set" in {facts["item"] for code, facts in first["fits"] if code == "item"}
+    assert ("limit_probe", {}) in humid_causes.limits
 
 
 def test_a_season_without_a_cause_gets_no_confident_verdict():
@@ -80,9 +80,10 @@ def test_what_was_not_kept_is_named_and_weighs_nothing(humid):
     rows = told.arithmetic("too_humid")
     assert (rows.loc[rows["found"] == "not known", "factor"] == 1).all()
     line = told.table.set_index("cause").loc["too_humid"]
-    assert "no weights at setting and later" in line["unknown"]
-    assert "no humidity readings" in line["unknown"]
-    assert any("No temperature was logged" in text for text in told.limits)
+    assert {("lacking", "water_loss"), ("lacking", "rh_set")} <= {
+        (code, facts["item"]) for code, facts in line["unknown"]
+    }
+    assert ("limit_no_log", {}) in told.limits
 
 
 def test_the_seal_is_not_read(humid):
@@ -96,7 +97,7 @@ def test_a_checked_probe_lifts_the_limit(humid):
     season, answer = humid
     machines = {name: {**item, "probe_offset_c": 0.0} for name, item in season.settings["incubators"].items()}
     checked = dataclasses.replace(season, settings={**season.settings, "incubators": machines})
-    assert not any("probe" in text for text in likely_causes(checked, answer.batch).limits)
+    assert ("limit_probe", {}) not in likely_causes(checked, answer.batch).limits
 
 
 def test_stage_counts_hold_every_egg_of_a_finished_batch(humid):

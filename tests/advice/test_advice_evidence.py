@@ -8,11 +8,14 @@ import pytest
 
 import hatchkit as hk
 from hatchkit import reference
-from hatchkit.advice import weighing
+from hatchkit.advice import evidence_climate, evidence_records, weighing
 from hatchkit.advice.account import account
 from hatchkit.advice.causes import likely_causes, season_causes
 from hatchkit.advice.evidence import _each_fact_once, evidence, gather, links, told
+from hatchkit.advice.evidence_machine import beyond_the_good
 from hatchkit.advice.what_to_change import changes
+from hatchkit.say.causes import verdict
+from hatchkit.say.plan import changes as change_words
 from hatchkit.simulate.seasons import draw_season
 
 ROWS = (
@@ -61,7 +64,6 @@ def test_what_only_the_poor_batch_has_is_told_first_as_different(tmp_path, own, 
     told = likely_causes(keeper(tmp_path, ALL_AGES, own=own), "P6")
     assert told.table.set_index("cause").at[cause, "factor_evidence"] > 3
     assert told.different["item"].iloc[0] in ("flock_age", "storage") and told.different["good_batches"].iloc[0] == 5
-    assert told.words().startswith("What was different this time, beside your 5 good batches?")
 
 
 def test_the_log_and_a_remark_of_one_power_cut_are_one_fact():
@@ -143,7 +145,8 @@ def test_opened_clears_tell_infertile_from_dead_early(tmp_path):
 def test_mostly_clears_is_told_firmly_with_what_to_do_next(tmp_path):
     told = likely_causes(keeper(tmp_path, "21,1,6,0,0,1,1,"), "P6")
     assert told.mostly_clears
-    assert "Most of the loss is clears: 21 of 30 eggs" in told.words() and "Open them" in told.words()
+    row = told.pattern.set_index("stage").loc["clear"]
+    assert (row["eggs"], told.eggs_set) == (21, 30) and "Most of the loss is clears: 21 of 30 eggs" in verdict(told)
 
 
 def test_two_harms_are_weighed_together(tmp_path):
@@ -154,7 +157,7 @@ def test_two_harms_are_weighed_together(tmp_path):
 
 def test_bad_luck_does_not_contradict_itself():
     season, _ = draw_season(seed=71_320, cause="none", batches=6, step_minutes=60)
-    said = [one.words() for one in season_causes(season).values() if one.verdict == "bad luck"]
+    said = [verdict(one) for one in season_causes(season).values() if one.verdict == "bad luck"]
     assert said and not any("As good as tied" in text for text in said)
 
 
@@ -170,22 +173,23 @@ def test_the_account_adds_up_to_the_eggs_that_gave_no_chick(hot):
 
 def test_the_first_change_acts_against_the_first_cause_in_the_readers_degrees(hot):
     season, answer = hot
-    table = changes(season, "chicken", batch=answer.batch, unit="F")
-    assert table["what"].iloc[0].startswith("A spell of heat") and "°F" in table["to"].iloc[0]
-    records = table["what"].str.startswith(("Write down", "Check the probe", "Log the", "Candle about")).to_numpy()
+    table = changes(season, "chicken", batch=answer.batch)
+    assert table["change"].iloc[0] == "cause" and table["facts"].iloc[0]["cause"] == "heat_spell"
+    assert "°F" in change_words(table, unit="F")[0]["to"]
+    records = table["change"].isin(["record", "probe_unchecked", "no_log", "candling"]).to_numpy()
     assert 1 <= records.sum() <= 2 and records[-records.sum() :].all()
 
 
 def test_a_change_says_what_the_records_show(hot):
     season, answer = hot
     table = changes(season, "chicken", batch=answer.batch)
-    assert table["now"].iloc[0].startswith("heat against what halved the hatch")
+    assert table["facts"].iloc[0]["shown"][1]["item"] == "heat"
 
 
 def test_cold_and_heat_do_not_get_the_same_advice(hot):
     cold, answer = draw_season(seed=71_000, cause="drift_cool", batches=6, step_minutes=60)
     first = [
-        changes(season, "chicken", batch=batch)["to"].iloc[0]
+        change_words(changes(season, "chicken", batch=batch))[0]["to"]
         for season, batch in ((hot[0], hot[1].batch), (cold, answer.batch))
     ]
     assert first[0] != first[1]
@@ -276,3 +280,20 @@ def test_a_short_spell_of_cold_does_not_speak_for_cold_and_a_half_lethal_one_doe
     _, _, hours, logs, _ = next(link for link in links()["cold_spell"] if link[0] == "cold")
     short, halving = np.exp(np.interp([4.0, 24.0], hours, logs))
     assert short < 1 < 30 < halving
+
+
+def test_another_flock_than_the_good_batches_is_told_and_a_shared_one_too():
+    rows = {name: dict(species="chicken", flock=flock) for name, flock in zip("abcd", "xxyz", strict=True)}
+    good = pd.Series({"a": 1.0, "b": 1.0, "c": 0.0, "d": 0.0})
+    assert evidence_records.other_flock(rows, good) == {"a": 0.0, "b": 0.0, "c": 1.0, "d": 1.0}
+    assert evidence_records.other_flock(rows, good * 0) == {}  # no good batch tells anything
+
+
+def test_cold_that_good_batches_of_the_machine_met_too_is_no_dose():
+    """A probe reads low: 10 h of cold in good batches. 14 h are 4 h beyond it, in another machine 14."""
+    found = pd.Series({"a": 10.0, "b": 9.0, "c": 12.0, "poor": 14.0, "other": 14.0})
+    rows = {name: dict(incubator="B" if name == "other" else "A") for name in found.index}
+    good = pd.Series({"a": 1.0, "b": 1.0, "c": 1.0, "poor": 0.0, "other": 0.0})
+    met = evidence_climate.Doses(np.zeros(21), np.full(21, 14 / 21), 1.0)
+    left = beyond_the_good(found, "cold", {name: met for name in found.index}, good, rows)
+    assert left["poor"].cold.sum() == pytest.approx(4) and left["other"].cold.sum() == pytest.approx(14)

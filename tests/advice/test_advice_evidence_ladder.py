@@ -25,7 +25,7 @@ def test_the_rows_multiply_to_the_weight_beside_bad_luck(causes):
     cause = causes.first_named()
     table = ladder(causes)
     shares = causes.table.set_index("cause")["share"]
-    second = causes.arithmetic(cause).query("part == 'with a second cause'")["factor"].iloc[0]
+    second = causes.arithmetic(cause).query("part == 'second'")["factor"].iloc[0]
     luck = shares["bad_luck"]
     assert table["factor"].prod() * second == pytest.approx(shares[cause] / luck, rel=0.3)
 

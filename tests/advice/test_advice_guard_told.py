@@ -8,10 +8,11 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.advice import season_notes as notes
-from hatchkit.advice.cause_words import Counted, arithmetic_words
 from hatchkit.advice.different import _by_name
+from hatchkit.advice.reasons import Counted
 from hatchkit.advice.seen import seen
 from hatchkit.advice.what_to_change import _wanted
+from hatchkit.say.causes import arithmetic
 
 
 def test_eggs_set_are_those_with_a_known_end_and_those_without():
@@ -46,13 +47,13 @@ def test_still_air_is_held_at_the_middle_of_its_own_range(air, degrees):
 
 @pytest.mark.parametrize(("variants", "mean"), [(["early"], False), (["early", "late"], True)])
 def test_a_mean_over_ages_is_told_only_where_there_are_several(variants, mean):
-    parts = pd.DataFrame({"variant": variants, "part": "pattern", "factor": 2.0, "found": ""})
+    parts = pd.DataFrame({"variant": variants, "part": "pattern", "factor": 2.0, "found": "", "once": False})
     causes = SimpleNamespace(
-        table=pd.DataFrame({"cause": ["heat"], "name": ["Too warm"], "variant": ["early"], "prior": 0.1, "share": 0.2}),
-        evidence=pd.DataFrame({"item": [], "name": []}),
+        table=pd.DataFrame({"cause": ["heat_spell"], "variant": ["early"], "prior": 0.1, "share": 0.2}),
+        evidence=pd.DataFrame({"item": []}),
         arithmetic=lambda cause: parts,
     )
-    assert ("is the mean over its" in arithmetic_words(causes, "heat")) == mean
+    assert ("is the mean over its" in arithmetic((causes, "heat_spell"))) == mean
 
 
 def test_clears_opened_at_the_first_candling_are_shared_out_egg_by_egg():

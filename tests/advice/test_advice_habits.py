@@ -62,3 +62,8 @@ def test_an_opened_egg_tells_its_own_age(tmp_path):
 def test_an_empty_season_has_nothing_to_believe(tmp_path, column):
     season = keeper(tmp_path, hatched=None, dead_in_shell=None, clear1=None, dead1=None)
     assert column in believed_fates(season) and len(believed_fates(season)) == len(season.fates)
+
+
+def test_a_rotten_egg_taken_out_is_no_look(tmp_path):
+    """One egg taken out on some day does not show that noughts at the candling are a candling's."""
+    assert (after(keeper(tmp_path, removed=1, dead=5, hatched=34)) == 0).all()

@@ -122,12 +122,14 @@ def test_one_disaster_that_drives_the_number_is_named(season):
 
 def test_what_to_write_down_is_an_instruction(season):
     bare = dataclasses.replace(season, readings=season.readings.iloc[:0], weights=season.weights.iloc[:0])
-    told = next_set(bare, "hen", 10, today=TODAY).changes["what"]
-    records = told[told.str.startswith("Write down")]
-    assert len(records) and not records.str.contains("two batches or more|temperature|humidity").any()
-    assert told.str.startswith("Log the temperature").any()
+    told = next_set(bare, "hen", 10, today=TODAY).changes
+    needs = [facts["need"] for facts in told.loc[told["change"] == "record", "facts"]]
+    assert needs and not any(
+        word in need for need in needs for word in ("two batches or more", "temperature", "humidity")
+    )
+    assert "no_log" in set(told["change"])
 
 
 def test_the_plan_says_that_the_clock_puts_the_middle_earlier(season):
-    why = next_set(season, "hen", 10, today=TODAY).calendar.set_index("step").at["first_hatch", "why"]
-    assert "puts it 4 h earlier" in why
+    facts = next_set(season, "hen", 10, today=TODAY).calendar.set_index("step").at["first_hatch", "facts"]
+    assert round(facts["earlier_h"]) == 4

@@ -6,14 +6,15 @@ import pytest
 
 import hatchkit as hk
 from hatchkit.advice import poor_hatch
-from hatchkit.advice.cause_words import Counted
 from hatchkit.advice.causes import MOST_UNACCOUNTED, likely_causes, season_causes
 from hatchkit.advice.causes import _verdict as verdict_of
+from hatchkit.advice.reasons import Counted
 from hatchkit.advice.season_notes import season_notes
 from hatchkit.advice.tally import STAGES, Between, published_shares, tally
 from hatchkit.advice.what_if import what_if
 from hatchkit.findings.season import review
 from hatchkit.problems import HatchkitError
+from hatchkit.say.causes import arithmetic, verdict
 
 QUAIL = """Batch;Date set;Eggs;Candled;Clear;Dead;Hatched;Dead in shell;Comment
 Q1;01.03.2026;40;08.03.2026;5;1;29;5;
@@ -69,7 +70,8 @@ def test_other_batches_lose_their_unknown_eggs_in_what_is_usual(quail):
 def test_many_unknown_eggs_come_first_in_the_words_and_cap_the_verdict(quail):
     told = likely_causes(quail, "Q5")
     assert told.verdict == "cannot tell"
-    assert told.words().startswith("9 of the 30 eggs set in batch Q5 have no known end, so no cause can be named")
+    assert verdict(told).startswith("9 of the 30 eggs set in batch Q5 have no known end, so no cause can be named")
+    assert verdict(told, "de").startswith("Von 9 der 30 eingelegten Eier der Brut Q5 ist der Verbleib unbekannt")
     assert not told.table["firm"].any() and told.eggs_set == 30
 
 
@@ -87,7 +89,7 @@ def test_the_verdict_is_capped_where_a_sixth_of_the_eggs_is_unknown():
 def test_heat_without_any_log_is_never_very_likely(quail):
     told = likely_causes(quail, "Q3")
     assert not told.table.set_index("cause").loc[["heat_spell", "cold_spell", "warm_throughout"], "firm"].any()
-    assert told.verdict in ("probable", "cannot tell") and "very likely" not in told.words()
+    assert told.verdict in ("probable", "cannot tell")
     notes = season_notes(quail)
     assert "firm" not in set(notes["sure"])
 
@@ -96,24 +98,27 @@ def test_a_remark_on_heat_is_matched_and_shown(quail):
     told = likely_causes(quail, "Q3")
     assert told.signs["sign"].tolist() == ["overheated"] and told.signs["said"].tolist() == ["cooked"]
     assert told.table["cause"].iloc[0] == "heat_spell"
-    assert 'Your remark on this batch: "thermostat!!! all cooked? about day 12".' in told.words()
+    assert told.remark == "thermostat!!! all cooked? about day 12" and told.remark in verdict(told)
 
 
 def test_deaths_between_stages_are_told_by_their_days(quail):
     fits = likely_causes(quail, "Q3").table.set_index("cause").at["heat_spell", "fits"]
-    assert "44 dead between day 7 and 18" in fits and "not known which" in fits
-    assert "36" not in fits and "7.9" not in fits
+    facts = dict(fits)["days_more"]
+    assert (facts["eggs"], facts["after_day"], facts["by_day"], facts["stages"]) == (44, 7, 18, ["mid", "late"])
+    assert not {"mid", "late"} & {facts["stage"] for code, facts in fits if code.startswith("stage")}
 
 
 def test_deaths_known_egg_by_egg_to_a_few_days_are_told_together():
-    from hatchkit.advice.cause_words import _between_words
+    from hatchkit.advice.reasons import _of_days
 
     places = STAGES.index("mid"), STAGES.index("late")
     between = tuple(Between(places, (0.5, 0.5), (0.1, 0.2), 1.0, 9.0 + day, np.inf) for day in range(8))
     seen, none = Counted(np.array([20.0, 0, 2, 0, 2, 4, 0, 0]), between, 0.0), np.zeros(len(STAGES))
-    fits, against = _between_words(seen, 28 * published_shares(), none + 1, 0.05)
-    assert fits == ["8 dead after day 9 (mid or late, not known which; 2.4 is usual for these together)"]
-    assert not against and _between_words(seen, 28 * published_shares(), none, 0.05)[1][0].startswith("it does not")
+    fits, against = _of_days(seen, 28 * published_shares(), none + 1, 0.05)
+    ((code, facts),) = fits
+    assert code == "days_more" and (facts["eggs"], facts["after_day"], facts["by_day"]) == (8, 9, None)
+    assert facts["stages"] == ["mid", "late"] and facts["usual"] == pytest.approx(2.4, abs=0.05)
+    assert not against and _of_days(seen, 28 * published_shares(), none, 0.05)[1][0][0] == "days_not_explained"
 
 
 def test_unknown_eggs_repay_attention_and_the_closing_line_counts_all_eggs(quail):
@@ -121,15 +126,15 @@ def test_unknown_eggs_repay_attention_and_the_closing_line_counts_all_eggs(quail
     notes = season_notes(quail, causes=causes).set_index("key")
     assert notes.at["unaccounted", "eggs_lost"] == 11 and notes.at["unaccounted", "batches"] == "Q3, Q5"
     result = what_if(quail, causes=causes)
-    assert "Of 268 eggs set 153 gave good chicks and 11 have no known end; the largest known loss is" in result.words()
-    assert "late dead (53, all of them by the usual course of deaths, as they died between two looks)" in result.words()
+    assert (result.facts["eggs_set"], result.facts["hatched"], result.facts["unaccounted"]) == (268, 153, 11)
+    assert round(result.facts["assumed"]) == 53
     assert result.table.loc[result.table["block"] == "stage", "eggs"].sum() == pytest.approx(268 - 153)
 
 
 def test_batches_that_cannot_be_read_are_said_not_to_be_counted(tmp_path):
     rows = QUAIL.replace("Q6;14.06.2026;54;21.06.2026;7;3;38;6;", "Q6;14.06.2026;54;21.06.2026;47;3;38;6;")
-    said = what_if(written(tmp_path, rows)).words()
-    assert "Of 214 eggs set" in said and "Not among them: 54 eggs of batch Q6" in said
+    facts = what_if(written(tmp_path, rows)).facts
+    assert (facts["eggs_set"], facts["left_out_eggs"], facts["left_out"]) == (214, 54, ["Q6"])
 
 
 def test_no_batches_are_not_called_ordinary_luck(quail):
@@ -173,10 +178,6 @@ def test_unopened_dead_of_a_batch_that_nobody_candled_may_have_been_clear(tmp_pa
 
 
 def test_what_is_not_there_is_not_called_not_known(quail):
-    from hatchkit.advice.cause_words import arithmetic_words
-
     told = likely_causes(quail, "Q1")
-    shown = told.summary(most=20)
-    assert not (shown[["Fits because", "Speaks against", "Not known"]] == "").any(axis=None)
-    assert "it allows any pattern" in shown.set_index("Cause").at["A cause that is not on this list", "Speaks against"]
-    assert "you noted: it got too hot" in arithmetic_words(likely_causes(quail, "Q3"), "heat_spell")
+    assert told.table.set_index("cause").at["unlisted", "against"] == (("any_pattern", {}),)
+    assert "you noted: it got too hot" in arithmetic((likely_causes(quail, "Q3"), "heat_spell"))

@@ -19,7 +19,6 @@ from worlds.written import write_case
 
 #: Trials that the kit does not answer, with what is in the way. Strict: one that comes right has to leave the list.
 MISSED = {
-    "a day at 21 on day 17": "a spell of cold just before bad luck, not confident: half doses of cold have no age",
     "golden pheasant, stored 4 to 10 days": "second, after infertile: nothing was opened, eight days are no fault",
 }
 

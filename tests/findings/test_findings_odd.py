@@ -3,6 +3,7 @@
 import pytest
 
 import hatchkit as hk
+from hatchkit.findings.finding import Finding, Findings
 from hatchkit.pages.page import page
 
 HEAD = "batch,species,incubator,set_at,eggs_set,hatched"
@@ -38,3 +39,10 @@ def test_a_batch_of_nothing_but_clears_is_a_poor_hatch(tmp_path):
     (tmp_path / "batches.csv").write_text(SEASONS["all clear"], encoding="utf-8")
     found = hk.poor_hatch(hk.load_season(tmp_path))
     assert (found.facts["batch"], found.facts["poor"]) == ("B1", "clears")
+
+
+def test_a_question_without_records_is_told_so_and_an_unknown_one_is_an_error():
+    found = Findings("season", {}, (), Finding("records", "records", {}, "sure"), asked=("lost",))
+    assert found["lost"].answer == "shown_not_asked" and found["lost"].sure == "cannot_tell"
+    with pytest.raises(KeyError):
+        _ = found["weather"]

@@ -346,3 +346,11 @@ def test_more_culled_than_hatched_is_a_doubt():
 def test_an_unknown_kind_of_bird_still_gets_its_fates():
     season = tiny_season([dict(batch=1, eggs_set=10, species="dodo", taken_off_day=None, hatched=8, dead_in_shell=2)])
     assert ("dead", 2, 0.0, 21.0, "hatch") in fates(season)
+
+
+def test_a_transfer_without_a_count_is_no_look():
+    """Eggs that were moved on day 18 may have been dead since the candling on day 7; a nought says that they lived."""
+    common = dict(eggs_set=20, day1=7, dead1=0, day3=18, hatched=15, dead_in_shell=5)
+    season = tiny_season([dict(batch=1, **common), dict(batch=2, dead3=0, **common)])
+    dead = season.fates[season.fates["fate"] == "dead"]
+    assert dict(zip(dead["batch"], dead["after_day"], strict=True)) == {"1": 7.0, "2": 18.0}

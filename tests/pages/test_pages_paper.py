@@ -9,6 +9,7 @@ import pytest
 from hatchkit import reference
 from hatchkit.advice.plan import next_set
 from hatchkit.pages.candling_sheet import LOOKS, SPARE, candling_sheet, write_candling_sheet
+from hatchkit.pages.next_set import next_set_sheet
 from hatchkit.say import LANGUAGES
 from hatchkit.season import load_season
 
@@ -28,7 +29,7 @@ def sheets(season):
         here = season.spoken_in(language)
         made["blank", language] = candling_sheet(language=language)
         made["batch", language] = candling_sheet(here, "H2")
-        made["plan", language] = next_set(here, "chicken", 20, set_at="2026-09-01 18:00").sheet()
+        made["plan", language] = next_set_sheet(next_set(here, "chicken", 20, set_at="2026-09-01 18:00"))
     return made
 
 

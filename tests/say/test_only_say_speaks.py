@@ -8,23 +8,18 @@ ROOT = Path(__file__).resolve().parents[2] / "hatchkit"
 
 #: Sentences that a room still holds itself. A room that is not named holds none. Numbers may only fall.
 STILL = {
-    "advice": 145,
     "bootstrap": 10,
     "cli": 26,
     "pages": 1,
     "records": 332,
     "reference": 1,
     "season": 6,
-    "simulate": 48,
     "start": 3,
-    "teach": 78,
     "terminal": 5,
-    "trials": 1,
-    "yearly": 4,
 }
 WORD = re.compile(r"[\"'(„]*[A-Za-z][A-Za-z'’-]*[.,;:!?)\"']*$")
 #: Texts for machines.
-NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ")
+NO_WORDS = ("<", "@", "system-ui", "select ", "SELECT ", "import ")
 #: What a mistake of a programmer's gets, never a keeper.
 OURS = ("ValueError", "TypeError", "KeyError", "LookupError", "AttributeError", "RuntimeError", "MissingWords")
 #: The launcher's help.

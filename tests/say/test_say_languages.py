@@ -28,6 +28,7 @@ FILES = (
     "paper.ftl",
     "cautions.ftl",
     "workbook.ftl",
+    "reasons.ftl",
     "records.ftl",
     "refused.ftl",
     "relate.ftl",

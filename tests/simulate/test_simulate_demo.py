@@ -8,6 +8,7 @@ import pytest
 import hatchkit as hk
 from hatchkit.simulate import __main__ as command
 from hatchkit.simulate import demo, read_answer
+from hatchkit.simulate.answer import planted
 
 DEMO = Path(__file__).resolve().parents[2] / "data_demo"
 
@@ -110,7 +111,7 @@ def test_every_planted_event_is_in_the_answer_and_took_eggs(written):
 def test_nothing_in_the_folder_names_what_was_planted(written):
     folder, answer = written
     texts = [path.read_text(encoding="utf-8-sig") for path in (folder / "season.toml", DEMO / "README.md")]
-    words = [str(said) for said in answer.causes["said"]] + list(answer.causes["cause"])
+    words = [planted(row) for row in answer.causes.to_dict("records")] + list(answer.causes["cause"])
     for text in texts:
         assert not [word for word in words if word != "none" and word in text]
         assert "offset" not in text

@@ -78,7 +78,7 @@ def test_every_level_has_its_figures(name):
 
 
 def test_another_level_is_refused():
-    with pytest.raises(HatchkitError, match="first, second, exam"):
+    with pytest.raises(HatchkitError, match="first, second and exam"):
         draw_lived(1, level_name="expert")
 
 

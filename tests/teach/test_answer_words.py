@@ -65,7 +65,7 @@ def test_every_cause_is_known_by_its_key():
 def test_what_is_read_over_a_slip_of_spelling_is_said():
     assert stage_meant("piped") == ("pipped", "under stage, 'piped' is read as pipped")
     assert cause_meant("overheatng")[0] == "overheating" and "read as" in cause_meant("overheatng")[1]
-    assert "more than one (early, mid)" in stage_meant("early and mid")[1]
+    assert "more than one (early and mid)" in stage_meant("early and mid")[1]
 
 
 @pytest.mark.parametrize(

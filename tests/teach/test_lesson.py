@@ -113,10 +113,10 @@ def test_a_lesson_needs_a_new_folder_a_student_a_level_a_language_and_a_seed(les
     with pytest.raises(HatchkitError, match="not empty"):
         write_lesson(lesson[0], students=1, seed=1)
     for wrong, said in (
-        (dict(students=0), "at least one student"),
+        (dict(students=0), "students must be a whole number from 1 up"),
         (dict(seed=-3), "whole number from 0 up, not -3"),
-        (dict(level="easy"), "no level 'easy'"),
-        (dict(language="xx"), "not in 'xx'"),
+        (dict(level="easy"), "level 'easy' is not known"),
+        (dict(language="xx"), "language 'xx' is not known"),
     ):
         with pytest.raises(HatchkitError, match=said):
             write_lesson(tmp_path / "none", **{"students": 1, "seed": 1, **wrong})

@@ -23,7 +23,7 @@ def test_a_section_says_its_aim_and_minutes(capsys):
     begin("tray")
     said = " ".join(capsys.readouterr().out.split())
     assert said == aim_words("tray") and said.startswith("Aim: Say of what") and said.endswith("minutes.")
-    with pytest.raises(HatchkitError, match="no section 'nest'"):
+    with pytest.raises(HatchkitError, match="section 'nest' is not known"):
         section("nest")
     with pytest.raises(HatchkitError, match="good_batches"):
         sections("nest")

@@ -53,7 +53,7 @@ def test_one_group_and_no_marks_are_no_error(demo):
     assert hk.groups(bare, "hen", outcome="fertility").table.empty
     with pytest.raises(hk.HatchkitError, match="no column 'moon'"):
         hk.groups(demo, "moon")
-    with pytest.raises(hk.HatchkitError, match="no outcome 'weight'"):
+    with pytest.raises(hk.HatchkitError, match="outcome 'weight' is not known"):
         hk.groups(demo, "pen", outcome="weight")
 
 

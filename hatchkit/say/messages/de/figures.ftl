@@ -66,7 +66,7 @@ drawn_weight = { SHARE($share) }{ $tie ->
        *[no] { "" }
     }
 
-picture_ranked_causes = Brut { $batch }: { $first } hat { SHARE($share) } des Gewichts unter allen möglichen Ursachen, { $second } { SHARE($second_share) }{ $ties ->
+picture_ranked_causes = Brut { $batch }: { WORD($first, kind: "cause") } hat { SHARE($share) } des Gewichts unter allen möglichen Ursachen, { WORD($second, kind: "cause") } { SHARE($second_share) }{ $ties ->
         [0] .
        *[other] { ". " }Mit der ersten liegen { $ties } weitere gleichauf: die Aufzeichnungen können sie nicht trennen.
     }
@@ -88,7 +88,7 @@ picture_what_if = Die meisten Eier der Saison gingen verloren als { WORD($stage,
        *[other] { " " }(üblich bei so vielen Eiern: { $usual })
     }. { $cause ->
         [none] Keine werden einer benannten Ursache zugerechnet.
-       *[other] Unter den benannten Ursachen wird am meisten, etwa { $cause_eggs }, zugerechnet: { $cause }.
+       *[other] Unter den benannten Ursachen wird am meisten, etwa { $cause_eggs }, zugerechnet: { WORD($cause, kind: "cause") }.
     } { $spells ->
         [yes] Ohne Phasen von Hitze und Kälte etwa { $chicks } Küken mehr ({ $low } bis { $high }), wenn die Todesfälle über dem Üblichen von ihnen kamen.
        *[no] Ob Phasen von Hitze und Kälte Küken kosteten, lässt sich nicht sagen.
@@ -127,16 +127,18 @@ drawn_strength = { $strength ->
        *[none] weder noch
     }
 
-picture_ladder = Anzeichen bei Brut { $batch } für: { $cause } (Gewicht { SHARE($share) }). { $for_kind ->
+picture_ladder = Anzeichen bei Brut { $batch } für: { WORD($cause, kind: "cause") } (Gewicht { SHARE($share) }). { $for_kind ->
         [nothing] Nichts spricht dafür
         [pattern] Am stärksten dafür: wann und in welchem Abschnitt die Eier verloren gingen
         [before] Am stärksten dafür: wie häufig sie ist
-       *[other] Am stärksten dafür: { $for_name }
+        [item] Am stärksten dafür: { WORD($for_part, kind: "item") }
+       *[sign] Am stärksten dafür: { WORD($for_part, kind: "sign") }
     }; { $against_kind ->
         [nothing] nichts spricht dagegen
         [pattern] am stärksten dagegen: wann und in welchem Abschnitt die Eier verloren gingen
         [before] am stärksten dagegen: dass sie seltener ist als Pech
-       *[other] am stärksten dagegen: { $against_name }
+        [item] am stärksten dagegen: { WORD($against_part, kind: "item") }
+       *[sign] am stärksten dagegen: { WORD($against_part, kind: "sign") }
     }. { $unknown ->
         [0] Nichts, was darauf Einfluss hat, ist unbekannt.
         [one] Eines, was darauf Einfluss hat, ist nicht bekannt.
@@ -153,8 +155,8 @@ drawn_difference_words = { $name }: { $value } (gute Bruten: { $usual })
 
 picture_differences = { $count ->
         [0] Nichts, was von Brut { $batch } aufgeschrieben wurde, war anders als bei den guten Bruten.
-        [one] Eines war bei Brut { $batch } anders: { $name }, { $value } (üblich { $usual }).
-       *[other] { $count } Dinge waren bei Brut { $batch } anders, am meisten: { $name }, { $value } (üblich { $usual }).
+        [one] Eines war bei Brut { $batch } anders: { WORD($name, kind: "item") }, { $value } (üblich { $usual }).
+       *[other] { $count } Dinge waren bei Brut { $batch } anders, am meisten: { WORD($name, kind: "item") }, { $value } (üblich { $usual }).
     }
 
 picture_drawings = Einfache Zeichnungen geöffneter Eier, das stumpfe Ende mit der Luftkammer oben, in dieser Reihenfolge: { LIST($looks) }.
@@ -470,3 +472,6 @@ drawn_ledger_lost = { $whole ->
        *[no] etwa { $eggs }
     }
 drawn_no_clock = Für keine Brut ist eine Schlupfzeit zu erwarten.
+account_usual = was Bruten gewöhnlich verlieren
+account_not_explained = nicht erklärt
+account_unaccounted = Eier mit unbekanntem Verbleib

@@ -27,4 +27,3 @@ shown_number = { TENTH($number) }
 # Die Auswahlliste des Notizbuchs 2.
 form_batch = Brut:
 form_batch_hatched = { $batch }: { $hatched } von { $set } geschlüpft
-form_not_asked = Für die gewählte Brut wurde nichts aufgezeichnet, was darauf antwortet.

@@ -74,14 +74,28 @@ changed_cause =
             [none] { "" }
            *[named] { " " }(Brüter { $machine })
         }
-    .to = { WORD($cause, kind: "do") }
-    .why = Etwa { EGGS($eggs) } Eier von { LIST($where, most: 5) } werden ihr zugerechnet ({ SHARE($share) } des Gewichts).
+    .to = { WORD($cause, kind: "do") }{ $target ->
+            [none] { "" }
+           *[other] { " " }{ $target }
+        }
+    .why = Etwa { EGGS($eggs) } Eier von { LIST($where, most: 5) } werden ihr zugerechnet.
+    .now = { $shown ->
+            [none] das Muster der Verluste
+           *[other] { $shown }
+        }
+    .how_sure = { $sure ->
+            [very] sehr wahrscheinlich
+            [probable] wahrscheinlich
+           *[several] eine von mehreren, die passen
+        } ({ SHARE($share) })
 changed_no_log =
     .what = Die Temperatur aufzeichnen
     .to = Ein aufzeichnendes Thermometer auf Eihöhe.
     .why = Ohne Aufzeichnung lässt sich kein Verlust gegen Hitze oder Kälte halten.
+    .now = keine Werte
+    .how_sure = sicher: nichts wurde notiert
 changed_probe_off =
-    .what = Den Fühler von Brüter { $machine } prüfen (Eiswasser, oder ein Fieberthermometer nahe { DEGREES($right) })
+    .what = Den Fühler von Brüter { $machine } prüfen (neben einem Fieberthermometer nahe { DEGREES($right) })
     .to = Wenn die Prüfung es bestätigt, { $way ->
             [high] -
            *[low] +
@@ -90,25 +104,41 @@ changed_probe_off =
             [one] 1 Brut
            *[other] { $batches } Bruten
         } weisen darauf hin.
+    .now = zeigt etwa { STEP($off) } { $way ->
+            [high] zu viel; die Eier waren kühler, als er sagt
+           *[low] zu wenig; die Eier waren wärmer, als er sagt
+        }
+    .how_sure = der Richtung ziemlich sicher, nicht der Größe; vor dem Ändern prüfen
 changed_probe_unchecked =
     .what = Den Fühler von Brüter { $machine } prüfen
-    .to = In Eiswasser oder neben einem Fieberthermometer ablesen; die Abweichung in season.toml schreiben, Zeile probe_offset_c.
+    .to = Neben einem Fieberthermometer nahe { DEGREES($right) } ablesen; in Eiswasser nur, wenn er nass werden darf, und die Abweichung dort muss in der Wärme nicht gelten; die Abweichung in season.toml schreiben, Zeile probe_offset_c.
     .why = Jedes Wort zur Temperatur gilt nur so weit, wie der Fühler richtig misst.
+    .now = keine Prüfung notiert
+    .how_sure = sicher: keine Prüfung ist notiert
 changed_temperature =
     .what = Einstellung von Brüter { $machine }
     .to = { DEGREES($wanted) }
     .why = Er lief { STEP($off) } { $way ->
             [high] über
            *[low] unter
-        } dem Wert der Tabelle, Phasen nicht gerechnet (im Mittel { DEGREES($mean) }).
+        } dem Wert der Tabelle, Phasen nicht gerechnet.
+    .now = im Mittel { DEGREES($mean) }
+    .how_sure = der Aufzeichnung sicher; siehe die Prüfung des Fühlers
 changed_humidity =
     .what = Feuchte bis zum Umlegen
     .to = { EGGS($to) } % relative Feuchte
-    .why = Jetzt { EGGS($now) } %. Die Eier waren auf dem Weg, bis zum Umlegen { SHARE($loss) } zu verlieren; gewünscht sind { SHARE($low) } bis { SHARE($high) }. Gehen Sie in zwei Bruten dorthin, wenn es weit ist.
+    .why = Die Eier waren auf dem Weg, bis zum Umlegen { SHARE($loss) } zu verlieren; gewünscht sind { SHARE($low) } bis { SHARE($high) }. Gehen Sie in zwei Bruten dorthin, wenn es weit ist.
+    .now = { EGGS($now) } % relative Feuchte
+    .how_sure = aus den Gewichten von { $batches ->
+            [one] 1 Brut
+           *[other] { $batches } Bruten
+        }; ein Feuchtefühler kann um 3 Punkte abweichen
 changed_storage =
     .what = Früher nach dem Legen einlegen
     .to = Höchstens { EGGS($best) } Tage.
     .why = { $over } von { $known } Bruten lagen länger (am längsten { EGGS($longest) } Tage). Der Schlupf sinkt mit längerer Lagerung und kommt später.
+    .now = { $over } von { $known } Bruten lagen länger als { EGGS($best) } Tage (am längsten { EGGS($longest) })
+    .how_sure = gut bekannt; wie viel es Ihre Eier kostet, nicht
 changed_candling =
     .what = Etwa an Tag { EGGS($day) } schieren, wenn davor etwas schiefging
     .to = Zwei Tage nach jeder Phase nachsehen.
@@ -116,10 +146,17 @@ changed_candling =
             [one] Einmal
            *[other] { $times }-mal
         } ließen sich in dieser Saison Todesfälle vor einer Phase nicht von denen danach trennen.
+    .now = kein Nachsehen zwischen Phase und nächstem Schieren
+    .how_sure = sicher, dass es etwas gezeigt hätte; nicht, dass es das Urteil geändert hätte
 changed_record =
     .what = Aufschreiben: { WORD($need, kind: "need") }
     .to = Bei jeder Brut.
     .why = Es fehlte bei { $lacking } der letzten { $asked } Bruten und würde beim Benennen einer Ursache viel wiegen.
+    .now = { $asked ->
+            [one] bei Ihrer einen Brut nicht notiert
+           *[other] fehlt bei { $lacking } der letzten { $asked } Bruten
+        }
+    .how_sure = sicher: es war nicht da
 
 need_temperature_from_setting_to_take-off__keep_the_logger_running_ = Temperatur vom Einlegen bis zum Ende (Logger laufen lassen)
 need_hours_of_the_first_and_the_last_chick = Stunden des ersten und des letzten Kükens
@@ -134,3 +171,37 @@ need_rotten_eggs = faule Eier
 need_cracked_eggs = angeknickte Eier
 need_whether_the_eggs_came_by_post = ob die Eier mit der Post kamen
 need_clears_opened__no_germ__or_died_early = klare geöffnet: kein Keim, oder früh abgestorben
+
+target_temperature = Halten Sie { DEGREES($wanted) }{ $machine ->
+        [none] { "" }
+       *[named] { " " }in Brüter { $machine }
+    }.
+target_humidity = Halten Sie { EGGS($to) } % relative Feuchte bis zum Umlegen.
+target_humidity_range = Halten Sie { EGGS($low) } bis { EGGS($high) } % relative Feuchte{ $where ->
+        [setter] { " " }bis zum Umlegen
+       *[hatcher] { " " }beim Schlupf
+    }.
+target_storage = Höchstens { EGGS($best) } Tage.
+step_cooling = { $species ->
+        [muscovy] Die Eier eine halbe Stunde kühlen und mit Wasser von { DEGREES($water_c) } besprühen, dreimal die Woche bis zum Umlegen
+        [duck] Die Eier leicht besprühen, wenn Sie es tun; bei Stockenten hat es den Schlupf mehr als verdoppelt, bei anderen Enten ist es Brauch
+        [goose] Die Eier einige Minuten kühlen und besprühen, wenn Sie es tun: Brauch, kein Versuch, den wir gelesen haben
+        [mulard] Kühlen und besprühen wie bei Warzenenten, wenn Sie es tun: Brauch, kein Versuch, den wir gelesen haben
+       *[swan] Kühlen und besprühen wie bei Gänsen, wenn Sie es tun: Brauch, kein Versuch, den wir gelesen haben
+    }
+why_cooling = Bis zum Umlegen; nicht in den letzten drei Tagen.
+why_collect = Am besten schlüpfen Eier, die höchstens { EGGS($best) } Tage lagen; über { EGGS($most) } Tage ist wenig zu erwarten. Bei 10-18 °C und etwa 70 % Feuchte lagern und täglich wenden.
+why_machine_on = Ein Tag zeigt, was die Nacht ausmacht; zwei bis drei Stunden sind das Mindeste.
+why_warm_up = Langsam, damit sie nicht schwitzen.
+why_set = Die Stunde des Einlegens ist Stunde 0 für alles Folgende. Eier brauchen 6 bis 8 h, bis sie durchgewärmt sind: zwei Tage lang nichts verstellen.
+why_candle1 = Klare und Abgestorbene herausnehmen, öffnen und notieren, wie weit sie waren.
+why_care_day = Vor dem Öffnen jedes Ei schieren; genommen ist der strengste veröffentlichte Tag.
+why_transfer = Feuchte auf { EGGS($low) }-{ EGGS($high) } % erhöhen und den Deckel bis zum Ende des Schlupfs zu lassen.
+why_first_hatch = Ein halbes Schlupffenster von { EGGS($window_h) } h und { EGGS($doubt_h) } h Unsicherheit vor der Mitte, die hier nach den üblichen Tagen gesetzt ist. Die Schlupfuhr der Rückschau setzt sie { EGGS($earlier_h) } h früher, denn die meisten Küken kommen vor dem üblichen Tag; die Unsicherheit deckt beides.
+why_last_hatch = Ein halbes Schlupffenster und dieselbe Unsicherheit nach der Mitte.{ $longest ->
+        [none] { "" }
+       *[other] { " " }Nach anderen Texten oder Rassen dauert es bis zu { TENTH($longest) } Tage.
+    }
+why_take_off = Etwa { EGGS($drying_h) } h zum Trocknen; der Dotter trägt ein Küken zwei Tage.
+why_open_unhatched = Späte Küken hatten zwei Tage mehr. Siehe die Anleitung zum Öffnen und ihre Hinweise.
+why_candle2 = Klare und Abgestorbene herausnehmen, öffnen und notieren, wie weit sie waren.

@@ -34,3 +34,4 @@ trial_counts = { WORD($outcome, kind: "outcome") }: { $new_good } von { $new_egg
 trial_size = Einlage für Einlage ist der Unterschied { TENTH($difference) } Prozentpunkte (95-%-Bereich { TENTH($low) } bis { TENTH($high) }); ein so großer kommt allein durch das Los in { TENTH($chance) } von 100 Verlosungen zustande.
 trial_missed = Der Plan hätte einen Unterschied von { SHARE($planned) } in { TENTH($power) } von 10 Versuchen gezeigt; ein kleinerer kann da sein.
 trial_left = Eier ohne Ergebnis: { $missing }; Ergebnisse, die nicht gelesen werden konnten: { $unread }; Eier, die zur anderen Art kamen: { $moved } (sie zählen dort, wohin das Los sie gelegt hatte).
+trial_plan_file = Der Plan eines geteilten Versuchs, gemacht, bevor das erste Ei eingelegt wurde: hatchkit trial urteilt danach.

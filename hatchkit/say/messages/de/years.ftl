@@ -186,3 +186,4 @@ years_unknown_choice = Ob das Geänderte das Einzige war, was sich änderte.
 years_unknown_records = Ob in allen Jahren gleich sorgfältig gezählt wurde; ein Jahr, in dem nicht nach klaren Eiern gesehen wurde, hat keine.
 
 shown_not_asked = Ihre Aufzeichnungen enthalten nichts, woran sich das fragen ließe.
+years_nameless = Brutaufzeichnungen ohne Namen

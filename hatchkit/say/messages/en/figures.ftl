@@ -68,7 +68,7 @@ drawn_weight = { SHARE($share) }{ $tie ->
        *[no] { "" }
     }
 
-picture_ranked_causes = Batch { $batch }: { $first } has { SHARE($share) } of the weight among all candidate causes, { $second } { SHARE($second_share) }{ $ties ->
+picture_ranked_causes = Batch { $batch }: { WORD($first, kind: "cause") } has { SHARE($share) } of the weight among all candidate causes, { WORD($second, kind: "cause") } { SHARE($second_share) }{ $ties ->
         [0] .
        *[other] { ". " }The first is tied with { $ties } more: the records cannot tell them apart.
     }
@@ -90,7 +90,7 @@ picture_what_if = Most eggs of the season were lost as { WORD($stage, "drawn_sta
        *[other] { " " }(usual for so many eggs: { $usual })
     }. { $cause ->
         [none] None are put down to a named cause.
-       *[other] Of the named causes most, about { $cause_eggs }, are put down to: { $cause }.
+       *[other] Of the named causes most, about { $cause_eggs }, are put down to: { WORD($cause, kind: "cause") }.
     } { $spells ->
         [yes] Without spells of heat and cold about { $chicks } more chicks ({ $low } to { $high }), if the surplus of deaths came from them.
        *[no] Whether spells of heat and cold cost chicks cannot be told.
@@ -129,16 +129,18 @@ drawn_strength = { $strength ->
        *[none] neither way
     }
 
-picture_ladder = Evidence on batch { $batch } for: { $cause } (weight { SHARE($share) }). { $for_kind ->
+picture_ladder = Evidence on batch { $batch } for: { WORD($cause, kind: "cause") } (weight { SHARE($share) }). { $for_kind ->
         [nothing] Nothing speaks for it
         [pattern] Strongest for it: when and at what stage the eggs were lost
         [before] Strongest for it: how common it is
-       *[other] Strongest for it: { $for_name }
+        [item] Strongest for it: { WORD($for_part, kind: "item") }
+       *[sign] Strongest for it: { WORD($for_part, kind: "sign") }
     }; { $against_kind ->
         [nothing] nothing speaks against it
         [pattern] strongest against it: when and at what stage the eggs were lost
         [before] strongest against it: that it is less common than bad luck
-       *[other] strongest against it: { $against_name }
+        [item] strongest against it: { WORD($against_part, kind: "item") }
+       *[sign] strongest against it: { WORD($against_part, kind: "sign") }
     }. { $unknown ->
         [0] Nothing that bears on it is unknown.
         [one] One thing that bears on it is not known.
@@ -155,8 +157,8 @@ drawn_difference_words = { $name }: { $value } (good batches: { $usual })
 
 picture_differences = { $count ->
         [0] Nothing that was kept of batch { $batch } was unlike the good batches.
-        [one] One thing was different with batch { $batch }: { $name }, { $value } (usual { $usual }).
-       *[other] { $count } things were different with batch { $batch }, most of all: { $name }, { $value } (usual { $usual }).
+        [one] One thing was different with batch { $batch }: { WORD($name, kind: "item") }, { $value } (usual { $usual }).
+       *[other] { $count } things were different with batch { $batch }, most of all: { WORD($name, kind: "item") }, { $value } (usual { $usual }).
     }
 
 picture_drawings = Simple drawings of opened eggs, blunt end with the air cell on top, in this order: { LIST($looks) }.
@@ -471,3 +473,6 @@ picture_eggs_to_set = { $half ->
            *[other] 95 % sureness { $most }
         }.
     }
+account_usual = what batches usually lose
+account_not_explained = not explained
+account_unaccounted = eggs without a known end

@@ -27,4 +27,3 @@ shown_number = { TENTH($number) }
 # The drop-down of notebook 2.
 form_batch = Batch:
 form_batch_hatched = { $batch }: { $hatched } of { $set } hatched
-form_not_asked = Nothing was kept that answers this for the chosen batch.

@@ -185,3 +185,169 @@ course_seen_from =
     from its back, blunt end up:
     R is its right wing, L its left
 course_intervals_axis = One interval a hatch
+
+# Answer sheets that are not taken, or not as they stand there.
+
+sheet_folder_shut =
+    .found = the folder cannot be opened
+    .done = Not marked.
+    .fix = Ask for the right to read it
+sheet_teacher =
+    .found = the teacher’s folder
+    .done = Passed over
+sheet_no_table =
+    .found = not a table
+    .done = Not marked.
+    .fix = If it is an answer, save it as a table: .csv, .xlsx or .ods
+sheet_seasons =
+    .found = { $seasons ->
+            [one] 1 season folder
+           *[other] { $seasons } season folders
+        } inside
+    .done = Passed over, but for answer sheets in them
+sheet_is_marks =
+    .found = a table of marks that hatchkit wrote
+    .done = Passed over: it is no answer sheet
+sheet_is_book =
+    .found = an answer book
+    .done = Passed over: it is no answer sheet
+sheet_no_headings =
+    .found = no headings of an answer sheet; its first row is '{ $first }'
+    .done = Not marked.
+    .fix = Give it the headings { LIST($headings) }
+sheet_twice =
+    .found = two columns are called { $column }
+    .done = Not marked.
+    .fix = Leave one of them
+sheet_lacks =
+    .found = there is no column { LIST($columns) }
+    .done = It counts as left empty
+    .fix = Add it
+sheet_slipped =
+    .found = { $why ->
+            [why] under why stands only a number ({ $field }), so the fields may have slipped
+            [facts] under facts stands a number ({ $field }), so the fields may have slipped
+           *[more] there are more fields than headings, and it is not plain which belongs where
+        }
+    .done = Not marked.
+    .fix = Put a field that holds a comma in quotes, or leave out the comma
+sheet_no_case =
+    .found = the case is not given
+    .done = Not marked.
+    .fix = Write the number of the case in the column case
+sheet_unknown_case =
+    .found = the answer book has no case { $case }
+    .done = Not marked.
+    .fix = Fix the number, or look whether it is the book of this lesson
+sheet_two_answers =
+    .found = there is more than one answer for case { $case } (file and row: { LIST($places) })
+    .done = Not marked.
+    .fix = Leave one of them
+
+# Remarks on an answer.
+
+remark_several = under stage, '{ $given }' names more than one ({ LIST($several) }); name one
+remark_near = under { $kind }, '{ $given }' is read as { $taken }
+remark_no_stage = under stage, '{ $given }' is not understood (known: { LIST($known) })
+remark_no_cause = under cause, '{ $given }' is none of the words of the list
+remark_batch = the sheet names batch { $given }, but the case asks about batch { $asked }
+remark_swapped = stage and cause stand in each other’s column and are taken as meant
+remark_no_number = under { $field ->
+        [eggs_lost_low] eggs lost, low
+        [eggs_lost_high] eggs lost, high
+       *[eggs_lost] eggs lost
+    }, '{ $given }' is not understood as a number of eggs
+remark_one_figure = a single figure is taken for an interval of no width
+remark_one_side = the interval has one side only, so it does not count
+remark_ends_swapped = the ends of the interval are the wrong way round and are swapped
+remark_beyond = { $low } cannot be, as { $eggs } eggs were set
+remark_cut = the interval { $low } to { $high } goes beyond the { $eggs } eggs set and is cut there
+marks_rules = How the marks are given:
+marks_answered = What was answered, with the truth in brackets:
+marks_not_taken = Not taken, or not as it stands there:
+
+# The checker of exercises.
+
+exercise_open = Not answered yet. Put your answer in place of the dots and run the cell again.
+exercise_nearly = Nearly: right as far as it goes. Give more decimals, or write the sum itself.
+exercise_percent = Give shares between 0 and 1, not percent.
+exercise_words = Take one of these words: { LIST($known) }.
+exercise_others = The fault touched { COUNT($others) ->
+        [one] batch
+       *[other] batches
+    } { LIST($others) } as well.
+
+# What a written finding lacks.
+
+finding_unwritten = Write one or two sentences between quotation marks: """...""".
+finding_batch = Say which batch it is about.
+finding_lost = Say what was lost: how many were dead.
+finding_wrong_counts = The counts are not those of the table. How many were alive at the start, and how many of them were lost?
+finding_counts = Give the counts themselves, so many of so many: a percentage alone hides how few there were.
+finding_sure = Say how sure: the interval, from so much to so much percent.
+finding_interval = The interval is not the one that belongs to these counts: see what interval() gave.
+finding_days = Say when: the day on which they were last seen alive, and the day on which they were found dead.
+finding_one_day = Nobody saw on which day they died: only after which look, and by which.
+finding_beside = Say what it went together with: what else does the record tell of these eggs?
+finding_room = Leave room: name one other explanation that the records do not rule out.
+finding_claim = "{ $claim }" says more than these records can. Say what went together with what, or what could have been.
+finding_last_word = (The checker goes by words. If yours say it in another way, a reader has the last word.)
+
+# What lies beside the cases, and the answer book.
+
+teach_guide =
+    # Your case
+
+    The seasons are invented. In your folder you find `season` (open it with hatchkit, as you would open
+    your own) and `answer_form.xlsx`, which asks about one batch of it. Open it, choose from the lists, and save it
+    (.xlsx, .ods and .csv are read):
+
+    - the stage in which most of the eggs were lost to the cause
+    - the cause, and a second one if you find two. **In some cases none can be told**: nothing was wrong, or the records
+      cannot show what was. Then choose that
+    - eggs lost: how many more eggs of the batch would have hatched without the cause. Eggs that would have been
+      clear, or have died, in an ordinary batch as well do not count. Give two numbers between which you are 80 % sure that
+      it lies (if you find no cause: 0 and what luck alone may hide)
+    - tick the statements that are **true** by the records **and bear** on your answer: they speak for it, or shut out
+      another. Some are true and beside the point, some are not what the records hold: look them up
+    - your finding in one or two sentences; a person reads it
+
+    Old hens, long storage and spells in the log happen in these seasons whether or not they did harm; a remark may be
+    mistaken, a clock wrong, a batch miscounted, a log missing.
+
+    The stages, as a book shows them: `infertile` (clear; an embryo that died too soon to be seen is a clear, too), `early`
+    (days 1-7 of a hen's egg), `mid` (days 8-14), `late` (days 15-21, shell not
+    broken), `pipped` (shell broken and died), `removed` (rotten), `none`. Other birds: thirds of the incubation.
+
+    The causes to choose from:
+teach_guide_marks = ## How the marks are given
+teach_book_title = Answer book
+teach_book_lead = For the teacher. { PLAIN($cases) } invented cases, made with seed { $seed }. Whoever knows the seed can make this answer book: keep it as you keep the book. Keep the folder teacher away from the students; the whole truth about every egg is in teacher/answers. Causes is what was planted, shown how sure a careful reader can be of it from the records, can tell what the right answer therefore is; eggs lost is how many more chicks the same eggs would have given without the causes, width a careful reader’s 80 % interval.
+teach_book_rules = How the marks are given, as the students read it:
+teach_book_answers = Answers
+
+# What was planted in a simulated season.
+
+planted_nothing = Batch { $batch }: nothing was planted; what was lost is ordinary luck.
+planted_in = Batch { $batch }: { $told }
+planted_took = { $what } Without that, { $lost } more of the { $set } eggs would have hatched.
+planted_none = Nothing was planted: more background deaths than usual by luck.
+planted_power_cut = A power cut of { TENTH($hours) } hours, from day { TENTH($day) }.
+planted_lid_ajar = The lid stood ajar for { TENTH($hours) } hours, from day { TENTH($day) }.
+planted_drift_warm = The thermostat drifted { STEP($size) } warm for { TENTH($hours) } hours, from day { TENTH($day) }.
+planted_drift_cool = The thermostat drifted { STEP($size) } cool for { TENTH($hours) } hours, from day { TENTH($day) }.
+planted_overheating = The machine overheated by { STEP($size) } for { TENTH($hours) } hours, from day { TENTH($day) }.
+planted_probe_high = The probe reads { STEP($size) } high, so the machine ran { STEP($size) } cool.
+planted_probe_low = The probe reads { STEP($size) } low, so the machine ran { STEP($size) } warm.
+planted_humidity_low = The air was { TENTH($size) } points of humidity too dry.
+planted_humidity_high = The air was { TENTH($size) } points of humidity too damp.
+planted_dry_hatch = The air was { TENTH($size) } points of humidity too dry after the transfer.
+planted_long_storage = The eggs had been stored for { TENTH($size) } days.
+planted_low_fertility = Only { SHARE($size) } of the eggs of this flock are fertile.
+planted_old_flock = The flock is { TENTH($size) } weeks old: fewer fertile eggs and more early deaths.
+planted_turning_fault = The eggs were not turned as they should be (wanted deaths: { SHARE($share) } of the embryos).
+planted_contaminated = Rot spread through the tray.
+simulated = The season is in { $folder }.{ $answer ->
+        [none] { "" }
+       *[other] { " " }What was planted is in { $answer }.
+    }

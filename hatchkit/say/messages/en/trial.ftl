@@ -34,3 +34,4 @@ trial_counts = { WORD($outcome, kind: "outcome") }: { $new_good } of { $new_eggs
 trial_size = Set by set the difference is { TENTH($difference) } points (95 % interval { TENTH($low) } to { TENTH($high) }); so large a one comes about by the lot alone in { TENTH($chance) } of 100 dealings.
 trial_missed = The plan would have shown a difference of { SHARE($planned) } in { TENTH($power) } of 10 trials; a smaller one may be there.
 trial_left = { $missing } eggs have no result, { $unread } results could not be read, { $moved } eggs were moved to the other way (they count where the lot had put them).
+trial_plan_file = The plan of a split trial, made before the first egg was set: hatchkit trial judges by it.

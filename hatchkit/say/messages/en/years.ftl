@@ -186,3 +186,4 @@ years_unknown_choice = Whether what was changed was the only thing that changed.
 years_unknown_records = Whether all years were counted with the same care; a year in which clears were not looked for has none.
 
 shown_not_asked = Your records hold nothing to ask this of.
+years_nameless = Hatching records without names

@@ -66,7 +66,7 @@ drawn_weight = { SHARE($share) }{ $tie ->
        *[no] { "" }
     }
 
-picture_ranked_causes = Tanda { $batch }: { $first } tiene el { SHARE($share) } del peso entre todas las causas posibles, { $second } el { SHARE($second_share) }{ $ties ->
+picture_ranked_causes = Tanda { $batch }: { WORD($first, kind: "cause") } tiene el { SHARE($share) } del peso entre todas las causas posibles, { WORD($second, kind: "cause") } el { SHARE($second_share) }{ $ties ->
         [0] .
        *[other] { ". " }Con la primera empatan { $ties } más: los registros no pueden separarlas.
     }
@@ -88,7 +88,7 @@ picture_what_if = Los más de los huevos de la temporada se perdieron como { WOR
        *[other] { " " }(habitual para tantos huevos: { $usual })
     }. { $cause ->
         [none] Ninguno se atribuye a una causa con nombre.
-       *[other] De las causas con nombre, lo que más, unos { $cause_eggs }, se atribuye a: { $cause }.
+       *[other] De las causas con nombre, lo que más, unos { $cause_eggs }, se atribuye a: { WORD($cause, kind: "cause") }.
     } { $spells ->
         [yes] Sin golpes de calor ni de frío, unos { $chicks } pollitos más ({ $low } a { $high }), si las muertes de más vinieran de ellos.
        *[no] No se puede decir si los golpes de calor y frío costaron pollitos.
@@ -127,16 +127,18 @@ drawn_strength = { $strength ->
        *[none] ni a favor ni en contra
     }
 
-picture_ladder = Indicios en la tanda { $batch } de: { $cause } (peso { SHARE($share) }). { $for_kind ->
+picture_ladder = Indicios en la tanda { $batch } de: { WORD($cause, kind: "cause") } (peso { SHARE($share) }). { $for_kind ->
         [nothing] Nada habla a favor
         [pattern] Lo más fuerte a favor: cuándo y en qué etapa se perdieron los huevos
         [before] Lo más fuerte a favor: lo común que es
-       *[other] Lo más fuerte a favor: { $for_name }
+        [item] Lo más fuerte a favor: { WORD($for_part, kind: "item") }
+       *[sign] Lo más fuerte a favor: { WORD($for_part, kind: "sign") }
     }; { $against_kind ->
         [nothing] nada habla en contra
         [pattern] lo más fuerte en contra: cuándo y en qué etapa se perdieron los huevos
         [before] lo más fuerte en contra: que es menos común que la mala suerte
-       *[other] lo más fuerte en contra: { $against_name }
+        [item] lo más fuerte en contra: { WORD($against_part, kind: "item") }
+       *[sign] lo más fuerte en contra: { WORD($against_part, kind: "sign") }
     }. { $unknown ->
         [0] Nada de lo que cuenta para ello es desconocido.
         [one] Una cosa que cuenta para ello no se sabe.
@@ -153,8 +155,8 @@ drawn_difference_words = { $name }: { $value } (buenas tandas: { $usual })
 
 picture_differences = { $count ->
         [0] Nada de lo anotado de la tanda { $batch } fue distinto de las buenas tandas.
-        [one] Una cosa fue distinta en la tanda { $batch }: { $name }, { $value } (habitual { $usual }).
-       *[other] { $count } cosas fueron distintas en la tanda { $batch }, sobre todo: { $name }, { $value } (habitual { $usual }).
+        [one] Una cosa fue distinta en la tanda { $batch }: { WORD($name, kind: "item") }, { $value } (habitual { $usual }).
+       *[other] { $count } cosas fueron distintas en la tanda { $batch }, sobre todo: { WORD($name, kind: "item") }, { $value } (habitual { $usual }).
     }
 
 picture_drawings = Dibujos sencillos de huevos abiertos, el polo grueso con la cámara de aire arriba, en este orden: { LIST($looks) }.
@@ -470,3 +472,6 @@ drawn_ledger_lost = { $whole ->
        *[no] unos { $eggs }
     }
 drawn_no_clock = Ninguna tanda tiene hora esperada de nacimiento.
+account_usual = lo que las tandas suelen perder
+account_not_explained = sin explicar
+account_unaccounted = huevos de final desconocido

@@ -27,4 +27,3 @@ shown_number = { TENTH($number) }
 # La lista del cuaderno 2.
 form_batch = Lote:
 form_batch_hatched = { $batch }: { $hatched } de { $set } nacidos
-form_not_asked = No se anotó nada que lo responda para el lote elegido.

@@ -74,14 +74,28 @@ changed_cause =
             [none] { "" }
            *[named] { " " }(incubadora { $machine })
         }
-    .to = { WORD($cause, kind: "do") }
-    .why = Se le atribuyen unos { EGGS($eggs) } huevos de { LIST($where, most: 5) } ({ SHARE($share) } del peso).
+    .to = { WORD($cause, kind: "do") }{ $target ->
+            [none] { "" }
+           *[other] { " " }{ $target }
+        }
+    .why = Se le atribuyen unos { EGGS($eggs) } huevos de { LIST($where, most: 5) }.
+    .now = { $shown ->
+            [none] el patrón de las pérdidas
+           *[other] { $shown }
+        }
+    .how_sure = { $sure ->
+            [very] muy probable
+            [probable] probable
+           *[several] una de varias que encajan
+        } ({ SHARE($share) })
 changed_no_log =
     .what = Registrar la temperatura
     .to = Un termómetro registrador a la altura de los huevos.
     .why = Sin registro ninguna pérdida se puede comparar con calor o frío.
+    .now = ninguna lectura
+    .how_sure = seguro: no se guardó nada
 changed_probe_off =
-    .what = Comprobar la sonda de la incubadora { $machine } (agua con hielo, o termómetro clínico cerca de { DEGREES($right) })
+    .what = Comprobar la sonda de la incubadora { $machine } (junto a un termómetro clínico cerca de { DEGREES($right) })
     .to = Si la comprobación lo confirma, escribir { $way ->
             [high] -
            *[low] +
@@ -90,25 +104,41 @@ changed_probe_off =
             [one] 1 tanda
            *[other] { $batches } tandas
         } lo señalan.
+    .now = marca unos { STEP($off) } { $way ->
+            [high] de más; los huevos estaban más fríos de lo que dice
+           *[low] de menos; los huevos estaban más calientes de lo que dice
+        }
+    .how_sure = bastante seguro del sentido, no del tamaño; compruebe antes de cambiar
 changed_probe_unchecked =
     .what = Comprobar la sonda de la incubadora { $machine }
-    .to = Léala en agua con hielo o junto a un termómetro clínico; escriba lo que se desvía en season.toml, línea probe_offset_c.
+    .to = Léala junto a un termómetro clínico cerca de { DEGREES($right) }; en agua con hielo solo si puede mojarse, y lo que se desvía allí no tiene por qué valer en caliente; escriba lo que se desvía en season.toml, línea probe_offset_c.
     .why = Todo lo dicho de la temperatura vale solo en cuanto la sonda diga la verdad.
+    .now = ninguna comprobación anotada
+    .how_sure = seguro: no consta ninguna comprobación
 changed_temperature =
     .what = Ajuste de la incubadora { $machine }
     .to = { DEGREES($wanted) }
     .why = Estuvo { STEP($off) } { $way ->
             [high] por encima
            *[low] por debajo
-        } de la cifra de la tabla fuera de episodios ({ DEGREES($mean) } de media).
+        } de la cifra de la tabla fuera de episodios.
+    .now = { DEGREES($mean) } de media
+    .how_sure = seguro del registro; vea la comprobación de la sonda
 changed_humidity =
     .what = Humedad hasta el traslado
     .to = { EGGS($to) } % de humedad relativa
-    .why = Ahora { EGGS($now) } %. Los huevos iban a perder { SHARE($loss) } hasta el traslado; se quiere { SHARE($low) } a { SHARE($high) }. Llegue en dos tandas si está lejos.
+    .why = Los huevos iban a perder { SHARE($loss) } hasta el traslado; se quiere { SHARE($low) } a { SHARE($high) }. Llegue en dos tandas si está lejos.
+    .now = { EGGS($now) } % de humedad relativa
+    .how_sure = por los pesos de { $batches ->
+            [one] 1 tanda
+           *[other] { $batches } tandas
+        }; una sonda de humedad puede desviarse 3 puntos
 changed_storage =
     .what = Poner antes tras la puesta
     .to = A lo sumo { EGGS($best) } días.
     .why = { $over } de { $known } tandas esperaron más (la que más, { EGGS($longest) } días). El nacimiento baja y se retrasa con la espera.
+    .now = { $over } de { $known } tandas esperaron más de { EGGS($best) } días (la que más, { EGGS($longest) })
+    .how_sure = bien sabido; cuánto cuesta a sus huevos, no
 changed_candling =
     .what = Ovoscopia hacia el día { EGGS($day) } cuando algo fue mal antes
     .to = Una mirada dos días después de cualquier episodio.
@@ -116,10 +146,17 @@ changed_candling =
             [one] Una vez
            *[other] { $times } veces
         } en esta temporada no se pudieron separar las muertes de antes de un episodio de las de después.
+    .now = ninguna mirada entre el episodio y la siguiente ovoscopia
+    .how_sure = seguro de que lo habría mostrado; no de que habría cambiado el juicio
 changed_record =
     .what = Anotar: { WORD($need, kind: "need") }
     .to = Guardarlo en cada tanda.
     .why = Faltó en { $lacking } de las últimas { $asked } tandas, y pesaría mucho para nombrar una causa.
+    .now = { $asked ->
+            [one] no anotado en su única tanda
+           *[other] falta en { $lacking } de las últimas { $asked } tandas
+        }
+    .how_sure = seguro: no estaba
 
 need_temperature_from_setting_to_take-off__keep_the_logger_running_ = temperatura desde la puesta hasta el final (dejar el registrador en marcha)
 need_hours_of_the_first_and_the_last_chick = horas del primer y del último pollito
@@ -134,3 +171,37 @@ need_rotten_eggs = huevos podridos
 need_cracked_eggs = huevos agrietados
 need_whether_the_eggs_came_by_post = si los huevos vinieron por correo
 need_clears_opened__no_germ__or_died_early = claros abiertos: sin germen, o muertos pronto
+
+target_temperature = Mantenga { DEGREES($wanted) }{ $machine ->
+        [none] { "" }
+       *[named] { " " }en la incubadora { $machine }
+    }.
+target_humidity = Mantenga { EGGS($to) } % de humedad relativa hasta el traslado.
+target_humidity_range = Mantenga { EGGS($low) } a { EGGS($high) } % de humedad relativa{ $where ->
+        [setter] { " " }hasta el traslado
+       *[hatcher] { " " }en el nacimiento
+    }.
+target_storage = A lo sumo { EGGS($best) } días.
+step_cooling = { $species ->
+        [muscovy] Enfriar los huevos media hora y rociarlos con agua a { DEGREES($water_c) }, tres veces por semana hasta el traslado
+        [duck] Rociar un poco los huevos, si lo hace; en el ánade real más que duplicó el nacimiento, en otros patos es costumbre
+        [goose] Enfriar los huevos unos minutos y rociarlos, si lo hace: costumbre, ningún ensayo que hayamos leído
+        [mulard] Enfriar y rociar como en el pato criollo, si lo hace: costumbre, ningún ensayo que hayamos leído
+       *[swan] Enfriar y rociar como en los gansos, si lo hace: costumbre, ningún ensayo que hayamos leído
+    }
+why_cooling = Hasta el traslado; no en los últimos tres días.
+why_collect = Nacen mejor los huevos guardados a lo sumo { EGGS($best) } días; más allá de { EGGS($most) } días espere poco. Guárdelos a 10-18 °C y un 70 % de humedad, y voltéelos a diario.
+why_machine_on = Un día muestra la variación de la noche; dos o tres horas son lo mínimo.
+why_warm_up = Despacio, para que no suden.
+why_set = La hora de la carga es la hora 0 de todo lo que sigue. Los huevos tardan de 6 a 8 h en calentarse: no toque el ajuste en dos días.
+why_candle1 = Saque y abra los claros y los muertos, y anote hasta dónde llegaron.
+why_care_day = Mire al trasluz antes de abrir un huevo; se toma el día publicado más estricto.
+why_transfer = Suba la humedad a { EGGS($low) }-{ EGGS($high) } % y deje la tapa cerrada hasta que acabe el nacimiento.
+why_first_hatch = Media ventana de nacimiento de { EGGS($window_h) } h y { EGGS($doubt_h) } h de duda antes de la mitad, puesta aquí en los días de costumbre. El reloj de nacimiento del balance la pone { EGGS($earlier_h) } h antes, pues la mayoría de los pollitos llegan antes del día de costumbre; la duda cubre ambos.
+why_last_hatch = Media ventana de nacimiento y la misma duda después de la mitad.{ $longest ->
+        [none] { "" }
+       *[other] { " " }Según otros textos o razas tarda hasta { TENTH($longest) } días.
+    }
+why_take_off = Unas { EGGS($drying_h) } h para secarse; la yema sostiene al pollito dos días.
+why_open_unhatched = Los pollitos tardíos han tenido dos días más. Vea la guía para abrir huevos y sus avisos.
+why_candle2 = Saque y abra los claros y los muertos, y anote hasta dónde llegaron.

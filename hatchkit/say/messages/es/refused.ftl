@@ -24,3 +24,38 @@ no_such_air = El aire puede ser { LIST($known) }; «{ $air }» no se conoce.
 readings_in_disorder = Las lecturas deben estar en orden de tiempo antes de calcular la temperatura del huevo.
 no_such_dose = No hay dosis «{ $dose }»; elija una de { LIST($known) }.
 no_such_unit = Las temperaturas se muestran en C o F, no en «{ $unit }».
+not_one_of = { $name } «{ $given }» no se conoce; se conocen { LIST($known) }.
+whole_number = { $name } tiene que ser un número entero desde { PLAIN($least) }, no { $given }.
+end_not_known = No se sabe cómo terminó la tanda «{ $batch }», así que no se puede sopesar ninguna causa.
+set_time_none = «{ $given }» no es una hora para cargar huevos; escríbala como 2026-04-03 18:00, según su reloj.
+set_time_misread = «{ $given }» { $why ->
+        [year_odd] tiene un año que no puede ser
+        [year_none] no tiene año
+       *[no_date] no es una fecha
+    }; escríbala como 2026-04-03 18:00, según su reloj.
+set_time_two_ways = «{ $given }» puede ser el { DATE($one) } o el { DATE($other) }: escriba { $write_one } o { $write_other }, o ponga [sheets] day_first = true (o false) en season.toml.
+set_time_skipped = { HOUR($time) } del { DAY($time) } no existe en { $zone }: entonces se adelantan los relojes. Dé una hora que el reloj muestre.
+set_time_twice = { HOUR($time) } del { DAY($time) } se da dos veces en { $zone }: esa noche se atrasan los relojes. Dé una hora que se dé una sola vez.
+plan_no_species = La temporada no tiene tandas; diga para qué especie es el plan (species=...).
+plan_sure = sure es una probabilidad entre 0 y 1 (por ejemplo 0.9), no { $given }.
+no_end_on_record = De ninguna tanda consta el final; no se puede decir qué perdió la temporada.
+no_batch_yet = En esta temporada no hay aún ninguna tanda, así que no hay nacimiento que examinar.
+no_end_to_look_at = De ninguna tanda de esta temporada consta el final: nombre la tanda que quiere ver.
+not_an_answer = { $path } no es un archivo de respuesta escrito por hatchkit ({ $why }).
+folder_holds_other = { $path } contiene otra cosa, que se reemplazaría: nombre una carpeta nueva.
+folder_not_empty = { $path } no está vacía; nombre una carpeta nueva.
+answer_in_season = La respuesta no debe estar en la carpeta de la temporada; nombre un archivo en otro lugar.
+planted_often = { $cause } no se puede poner { $times } veces; estas sí: { LIST($known) }.
+lesson_batches = Una temporada de clase necesita al menos dos tandas: una por la que se pregunta y otra para comparar.
+no_exercise = No hay ejercicio «{ $name }»; la primera palabra tras check( debe quedar como estaba.
+no_folder_for = No hay carpeta { $folder } donde escribir { $name }; créela primero.
+marks_in_folder = { $path } es una carpeta; nombre un archivo para las notas.
+not_marks = { $path } existe y no es un archivo de notas; no se sobrescribe. Nombre un archivo nuevo.
+no_answer_book = { $folder } no contiene solucionario ({ $book }); no es la carpeta de una clase.
+answer_book_unread = { $path } no se puede leer; vuelva a poner el archivo que escribió hatchkit.
+answer_book_lacks = { $path } no tiene columna { LIST($columns) }: otro programa lo guardó de nuevo, o lo escribió un hatchkit anterior. Vuelva a poner el archivo que escribió hatchkit, o haga la clase de nuevo.
+not_there = { $path } no existe.
+no_answer_sheet = No hay hoja de respuestas en { $path }; es una tabla con los encabezados { LIST($headings) }.{ COUNT($told) ->
+        [0] { "" }
+       *[other] { " " }Se encontró: { LIST($told) }
+    }

@@ -34,3 +34,4 @@ trial_counts = { WORD($outcome, kind: "outcome") }: { $new_good } de { $new_eggs
 trial_size = Carga por carga, la diferencia es de { TENTH($difference) } puntos (intervalo del 95 %: { TENTH($low) } a { TENTH($high) }); una tan grande sale solo por el sorteo en { TENTH($chance) } de 100 repartos.
 trial_missed = El plan habría mostrado una diferencia de { SHARE($planned) } en { TENTH($power) } de 10 ensayos; puede haber una menor.
 trial_left = Huevos sin resultado: { $missing }; resultados que no se pudieron leer: { $unread }; huevos pasados a la otra manera: { $moved } (cuentan donde los había puesto el sorteo).
+trial_plan_file = El plan de un ensayo dividido, hecho antes de poner el primer huevo: hatchkit trial juzga por él.

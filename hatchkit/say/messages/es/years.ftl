@@ -186,3 +186,4 @@ years_unknown_choice = Si lo que se cambió fue lo único que cambió.
 years_unknown_records = Si todos los años se contaron con el mismo cuidado; un año en que no se buscaron los claros no tiene ninguno.
 
 shown_not_asked = Sus registros no tienen nada con que preguntar esto.
+years_nameless = Registros de incubación sin nombres

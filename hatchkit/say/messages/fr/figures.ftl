@@ -66,7 +66,7 @@ drawn_weight = { SHARE($share) }{ $tie ->
        *[no] { "" }
     }
 
-picture_ranked_causes = Couvée { $batch } : { $first } a { SHARE($share) } du poids parmi toutes les causes possibles, { $second } { SHARE($second_share) }{ $ties ->
+picture_ranked_causes = Couvée { $batch } : { WORD($first, kind: "cause") } a { SHARE($share) } du poids parmi toutes les causes possibles, { WORD($second, kind: "cause") } { SHARE($second_share) }{ $ties ->
         [0] .
        *[other] { ". " }{ $ties } autres sont à égalité avec la première : les relevés ne peuvent pas les séparer.
     }
@@ -88,7 +88,7 @@ picture_what_if = La plupart des œufs de la saison ont été perdus comme { WOR
        *[other] { " " }(habituel pour tant d’œufs : { $usual })
     }. { $cause ->
         [none] Aucun n’est attribué à une cause nommée.
-       *[other] Parmi les causes nommées, le plus, environ { $cause_eggs }, est attribué à : { $cause }.
+       *[other] Parmi les causes nommées, le plus, environ { $cause_eggs }, est attribué à : { WORD($cause, kind: "cause") }.
     } { $spells ->
         [yes] Sans coups de chaud ni de froid, environ { $chicks } poussins de plus ({ $low } à { $high }), si le surplus de morts en venait.
        *[no] On ne peut pas dire si les coups de chaud et de froid ont coûté des poussins.
@@ -127,16 +127,18 @@ drawn_strength = { $strength ->
        *[none] ni l’un ni l’autre
     }
 
-picture_ladder = Indices sur la couvée { $batch } pour : { $cause } (poids { SHARE($share) }). { $for_kind ->
+picture_ladder = Indices sur la couvée { $batch } pour : { WORD($cause, kind: "cause") } (poids { SHARE($share) }). { $for_kind ->
         [nothing] Rien ne parle pour elle
         [pattern] Le plus fort pour elle : quand et à quel stade les œufs ont été perdus
         [before] Le plus fort pour elle : sa fréquence
-       *[other] Le plus fort pour elle : { $for_name }
+        [item] Le plus fort pour elle : { WORD($for_part, kind: "item") }
+       *[sign] Le plus fort pour elle : { WORD($for_part, kind: "sign") }
     } ; { $against_kind ->
         [nothing] rien ne parle contre elle
         [pattern] le plus fort contre elle : quand et à quel stade les œufs ont été perdus
         [before] le plus fort contre elle : elle est plus rare que la malchance
-       *[other] le plus fort contre elle : { $against_name }
+        [item] le plus fort contre elle : { WORD($against_part, kind: "item") }
+       *[sign] le plus fort contre elle : { WORD($against_part, kind: "sign") }
     }. { $unknown ->
         [0] Rien de ce qui compte pour elle n’est inconnu.
         [1] Une chose qui compte pour elle est inconnue.
@@ -153,8 +155,8 @@ drawn_difference_words = { $name } : { $value } (bonnes couvées : { $usual })
 
 picture_differences = { $count ->
         [0] Rien de ce qui a été noté de la couvée { $batch } ne différait des bonnes couvées.
-        [1] Une chose différait à la couvée { $batch } : { $name }, { $value } (habituel { $usual }).
-       *[other] { $count } choses différaient à la couvée { $batch }, surtout : { $name }, { $value } (habituel { $usual }).
+        [1] Une chose différait à la couvée { $batch } : { WORD($name, kind: "item") }, { $value } (habituel { $usual }).
+       *[other] { $count } choses différaient à la couvée { $batch }, surtout : { WORD($name, kind: "item") }, { $value } (habituel { $usual }).
     }
 
 picture_drawings = Dessins simples d’œufs ouverts, le gros bout avec la chambre à air en haut, dans cet ordre : { LIST($looks) }.
@@ -470,3 +472,6 @@ drawn_ledger_lost = { $whole ->
        *[no] environ { $eggs }
     }
 drawn_no_clock = Aucune couvée n’a d’heure d’éclosion attendue.
+account_usual = ce que les couvées perdent d’habitude
+account_not_explained = non expliqué
+account_unaccounted = œufs au sort inconnu

@@ -27,4 +27,3 @@ shown_number = { TENTH($number) }
 # La liste du carnet 2.
 form_batch = Lot :
 form_batch_hatched = { $batch } : { $hatched } éclos sur { $set }
-form_not_asked = Rien de noté n’y répond pour le lot choisi.

@@ -74,14 +74,28 @@ changed_cause =
             [none] { "" }
            *[named] { " " }(couveuse { $machine })
         }
-    .to = { WORD($cause, kind: "do") }
-    .why = Environ { EGGS($eggs) } œufs de { LIST($where, most: 5) } lui sont attribués ({ SHARE($share) } du poids).
+    .to = { WORD($cause, kind: "do") }{ $target ->
+            [none] { "" }
+           *[other] { " " }{ $target }
+        }
+    .why = Environ { EGGS($eggs) } œufs de { LIST($where, most: 5) } lui sont attribués.
+    .now = { $shown ->
+            [none] le déroulement des pertes
+           *[other] { $shown }
+        }
+    .how_sure = { $sure ->
+            [very] très probable
+            [probable] probable
+           *[several] une parmi plusieurs qui conviennent
+        } ({ SHARE($share) })
 changed_no_log =
     .what = Enregistrer la température
     .to = Un thermomètre enregistreur à hauteur des œufs.
     .why = Sans enregistrement, aucune perte ne peut être rapportée à la chaleur ou au froid.
+    .now = aucun relevé
+    .how_sure = certain : rien n’a été noté
 changed_probe_off =
-    .what = Vérifier la sonde de la couveuse { $machine } (eau glacée, ou thermomètre médical près de { DEGREES($right) })
+    .what = Vérifier la sonde de la couveuse { $machine } (à côté d’un thermomètre médical près de { DEGREES($right) })
     .to = Si le contrôle le confirme, écrire { $way ->
             [high] -
            *[low] +
@@ -90,25 +104,41 @@ changed_probe_off =
             [1] 1 couvée
            *[other] { $batches } couvées
         } l’indiquent.
+    .now = indique environ { STEP($off) } { $way ->
+            [high] de trop ; les œufs étaient plus froids qu’elle ne dit
+           *[low] de moins ; les œufs étaient plus chauds qu’elle ne dit
+        }
+    .how_sure = assez sûr du sens, non de la grandeur ; vérifiez avant de changer
 changed_probe_unchecked =
     .what = Vérifier la sonde de la couveuse { $machine }
-    .to = La lire dans l’eau glacée ou à côté d’un thermomètre médical ; écrire l’écart dans season.toml, ligne probe_offset_c.
+    .to = La lire à côté d’un thermomètre médical près de { DEGREES($right) } ; dans l’eau glacée seulement si elle peut être mouillée, et l’écart n’y est pas forcément le même qu’au chaud ; écrire l’écart dans season.toml, ligne probe_offset_c.
     .why = Tout ce qui est dit de la température ne vaut qu’autant que la sonde dit vrai.
+    .now = aucun contrôle noté
+    .how_sure = certain : aucun contrôle n’est noté
 changed_temperature =
     .what = Réglage de la couveuse { $machine }
     .to = { DEGREES($wanted) }
     .why = Elle était { STEP($off) } { $way ->
             [high] au-dessus
            *[low] au-dessous
-        } du chiffre du tableau hors épisodes ({ DEGREES($mean) } en moyenne).
+        } du chiffre du tableau hors épisodes.
+    .now = { DEGREES($mean) } en moyenne
+    .how_sure = sûr de l’enregistrement ; voir le contrôle de la sonde
 changed_humidity =
     .what = Humidité jusqu’au transfert
     .to = { EGGS($to) } % d’humidité relative
-    .why = Maintenant { EGGS($now) } %. Les œufs allaient perdre { SHARE($loss) } jusqu’au transfert ; on veut { SHARE($low) } à { SHARE($high) }. Allez-y en deux mises si c’est loin.
+    .why = Les œufs allaient perdre { SHARE($loss) } jusqu’au transfert ; on veut { SHARE($low) } à { SHARE($high) }. Allez-y en deux mises si c’est loin.
+    .now = { EGGS($now) } % d’humidité relative
+    .how_sure = d’après les poids de { $batches ->
+            [1] 1 couvée
+           *[other] { $batches } couvées
+        }; une sonde d’humidité peut dévier de 3 points
 changed_storage =
     .what = Mettre plus tôt après la ponte
     .to = Au plus { EGGS($best) } jours.
     .why = { $over } couvées sur { $known } ont attendu plus (au plus { EGGS($longest) } jours). L’éclosion baisse et retarde avec l’attente.
+    .now = { $over } couvées sur { $known } ont attendu plus de { EGGS($best) } jours (au plus { EGGS($longest) })
+    .how_sure = bien connu ; ce que cela coûte à vos œufs ne l’est pas
 changed_candling =
     .what = Mirer vers le jour { EGGS($day) } quand quelque chose a mal tourné avant
     .to = Un coup d’œil deux jours après tout épisode.
@@ -116,10 +146,17 @@ changed_candling =
             [1] Une fois
            *[other] { $times } fois
         } cette saison, les morts d’avant un épisode n’ont pu être séparées de celles d’après.
+    .now = aucun coup d’œil entre l’épisode et le mirage suivant
+    .how_sure = sûr que cela aurait renseigné ; non que le jugement aurait changé
 changed_record =
     .what = Noter : { WORD($need, kind: "need") }
     .to = À garder pour chaque couvée.
     .why = Cela manquait à { $lacking } des { $asked } dernières couvées, et pèserait beaucoup pour nommer une cause.
+    .now = { $asked ->
+            [1] pas noté pour votre seule couvée
+           *[other] manque à { $lacking } des { $asked } dernières couvées
+        }
+    .how_sure = certain : cela n’y était pas
 
 need_temperature_from_setting_to_take-off__keep_the_logger_running_ = température de la mise à la fin (laisser tourner l’enregistreur)
 need_hours_of_the_first_and_the_last_chick = heures du premier et du dernier poussin
@@ -134,3 +171,37 @@ need_rotten_eggs = œufs pourris
 need_cracked_eggs = œufs fêlés
 need_whether_the_eggs_came_by_post = si les œufs sont venus par la poste
 need_clears_opened__no_germ__or_died_early = clairs ouverts : sans germe, ou morts tôt
+
+target_temperature = Tenez { DEGREES($wanted) }{ $machine ->
+        [none] { "" }
+       *[named] { " " }dans la couveuse { $machine }
+    }.
+target_humidity = Tenez { EGGS($to) } % d’humidité relative jusqu’au transfert.
+target_humidity_range = Tenez { EGGS($low) } à { EGGS($high) } % d’humidité relative{ $where ->
+        [setter] { " " }jusqu’au transfert
+       *[hatcher] { " " }pendant l’éclosion
+    }.
+target_storage = Au plus { EGGS($best) } jours.
+step_cooling = { $species ->
+        [muscovy] Refroidir les œufs une demi-heure et les asperger d’eau à { DEGREES($water_c) }, trois fois par semaine jusqu’au transfert
+        [duck] Asperger légèrement les œufs, si vous le faites ; chez le colvert cela a plus que doublé l’éclosion, pour les autres canes c’est l’usage
+        [goose] Refroidir les œufs quelques minutes et les asperger, si vous le faites : usage, aucun essai que nous ayons lu
+        [mulard] Refroidir et asperger comme pour la cane de Barbarie, si vous le faites : usage, aucun essai que nous ayons lu
+       *[swan] Refroidir et asperger comme pour les oies, si vous le faites : usage, aucun essai que nous ayons lu
+    }
+why_cooling = Jusqu’au transfert ; pas dans les trois derniers jours.
+why_collect = L’éclosion est la meilleure avec des œufs gardés au plus { EGGS($best) } jours ; au-delà de { EGGS($most) } jours, attendez peu. Gardez-les à 10-18 °C et environ 70 % d’humidité, et retournez-les chaque jour.
+why_machine_on = Une journée montre l’écart de la nuit ; deux à trois heures sont le minimum.
+why_warm_up = Lentement, pour qu’ils ne suent pas.
+why_set = L’heure de la mise est l’heure 0 de tout ce qui suit. Les œufs mettent 6 à 8 h à se réchauffer : ne touchez pas au réglage pendant deux jours.
+why_candle1 = Retirez et ouvrez les clairs et les morts, et notez où ils en étaient.
+why_care_day = Mirez avant d’ouvrir un œuf ; le jour publié le plus strict est retenu.
+why_transfer = Portez l’humidité à { EGGS($low) }-{ EGGS($high) } % et laissez le couvercle fermé jusqu’à la fin de l’éclosion.
+why_first_hatch = Une demi-fenêtre d’éclosion de { EGGS($window_h) } h et { EGGS($doubt_h) } h de doute avant le milieu, placé ici aux jours d’usage. L’horloge d’éclosion du bilan le place { EGGS($earlier_h) } h plus tôt, car la plupart des poussins viennent avant le jour d’usage ; le doute couvre les deux.
+why_last_hatch = Une demi-fenêtre d’éclosion et le même doute après le milieu.{ $longest ->
+        [none] { "" }
+       *[other] { " " }Selon d’autres textes ou races, il faut jusqu’à { TENTH($longest) } jours.
+    }
+why_take_off = Environ { EGGS($drying_h) } h pour sécher ; le jaune nourrit un poussin deux jours.
+why_open_unhatched = Les poussins tardifs ont eu deux jours de plus. Voir le guide d’ouverture et ses précautions.
+why_candle2 = Retirez et ouvrez les clairs et les morts, et notez où ils en étaient.

@@ -34,3 +34,4 @@ trial_counts = { WORD($outcome, kind: "outcome") } : { $new_good } sur { $new_e
 trial_size = Mise par mise, la différence est de { TENTH($difference) } points (intervalle à 95 % : { TENTH($low) } à { TENTH($high) }) ; une aussi grande vient du seul sort dans { TENTH($chance) } tirages sur 100.
 trial_missed = Le plan aurait montré une différence de { SHARE($planned) } dans { TENTH($power) } essais sur 10 ; il peut y en avoir une plus petite.
 trial_left = Œufs sans résultat : { $missing } ; résultats qui n’ont pas pu être lus : { $unread } ; œufs passés à l’autre manière : { $moved } (ils comptent là où le sort les avait mis).
+trial_plan_file = Le plan d’un essai partagé, fait avant la mise du premier œuf : hatchkit trial juge d’après lui.

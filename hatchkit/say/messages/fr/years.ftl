@@ -186,3 +186,4 @@ years_unknown_choice = Si ce qui a été changé est la seule chose qui ait chan
 years_unknown_records = Si toutes les années ont été comptées avec le même soin ; une année où l’on n’a pas cherché les clairs n’en a aucun.
 
 shown_not_asked = Vos relevés ne contiennent rien qui permette de poser cette question.
+years_nameless = Notes d’incubation sans noms

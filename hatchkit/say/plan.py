@@ -1,10 +1,10 @@
-"""The plan for the next set as codes and facts, and as its sentences; words are in ``say/messages/*/plan.ftl``."""
+"""The plan for the next set in words: how many eggs, when, what to change."""
 
 from __future__ import annotations
 
 from hatchkit.say import text
-from hatchkit.say.speak import word
-from hatchkit.usual.beta_binomial import MOST_EGGS
+from hatchkit.say.causes import capital, reason
+from hatchkit.say.speak import attributes, word
 
 
 def bird_of(basis, language: str) -> str:
@@ -29,7 +29,7 @@ def eggs_to_set(plan, language: str = "en") -> str:
     row = plan.eggs[plan.eggs["sure"] == round(basis["sure"], 4)].iloc[0]
     facts = dict(chicks=basis["chicks"], chance=chance(basis["sure"], language))
     if row.isna()["eggs"]:
-        return text("plan_too_many", dict(facts, most=MOST_EGGS), language)
+        return text("plan_too_many", dict(facts, most=basis["most_eggs"]), language)
     return text(
         "plan_eggs",
         dict(
@@ -83,23 +83,49 @@ def when(plan, language: str = "en") -> str:
 
 def what_changes(plan, language: str = "en") -> str:
     """How many things to change, and the first."""
-    told = changes_in(plan.changes, language)
+    told = changes(plan.changes, language, plan.unit)
     if not told:
         return text("plan_changes_none", dict(batches=plan.basis["batches"]), language)
     return text("plan_changes", dict(count=len(told), first=told[0]["what"]), language)
 
 
-def changes_in(changes, language: str = "en", unit: str = "C") -> list[dict]:
-    """Each change with ``what``, ``to`` and ``why`` in a language; in English as the table has them."""
-    rows = changes.to_dict("records")
-    if language == "en":
-        return [{name: row[name] for name in ("what", "to", "why")} for row in rows]
-    from hatchkit.say.speak import attributes
+def changes(table, language: str = "en", unit: str = "C") -> list[dict]:
+    """Each change (a code with its facts) in words: ``what``, ``now``, ``to``, ``why`` and ``how_sure``."""
+    rows = zip(table["change"], table["facts"], strict=True)
+    return [_change(code, facts, language, unit) for code, facts in rows]
 
-    return [
-        attributes(f"changed_{code}", facts, language, ("what", "to", "why"), (), unit)
-        for code, facts in changes.attrs["said"]
-    ]
+
+def change_part(given, language: str = "en", unit: str = "C") -> str:
+    """One part of a change, which is (code, facts, part)."""
+    code, facts, part = given
+    return _change(code, facts, language, unit)[part]
+
+
+def _change(code, facts, language, unit) -> dict:
+    """Facts that are themselves codes with facts (what the records show, the figure to go to) are said first."""
+    if code == "cause":
+        shown, target = facts["shown"], facts["target"]
+        facts = facts | dict(
+            shown=reason(shown, language, unit) if shown else None,
+            target=text(f"target_{target[0]}", target[1], language, unit) if target else None,
+        )
+    told = attributes(f"changed_{code}", facts, language, ("what", "now", "to", "why", "how_sure"), (), unit)
+    return told | dict(what=capital(told["what"]))
+
+
+def step(row, language: str = "en") -> str:
+    """A row of the calendar: what is to be done."""
+    return text(f"step_{row['step']}", row["facts"], language)
+
+
+def why(row, language: str = "en") -> str:
+    """A row of the calendar: why, and what to mind."""
+    return text(f"why_{row['step']}", row["facts"], language)
+
+
+def title(plan, language: str = "en") -> str:
+    """The plan's heading."""
+    return text("plan_title", dict(name=bird_of(plan.basis, language), set=plan.basis["set_at"]), language)
 
 
 def plan(plan, language: str = "en") -> str:
