@@ -11,7 +11,19 @@ from hatchkit.climate.timeline import gaps_of, lanes, looks_of
 from hatchkit.climate.track import batch_track
 from hatchkit.losses.breakdown import breakdown
 
-BATCHES = ["machine", "batch", "species", "set_at", "transfer_at", "end_at", "lane", "eggs_set", "chicks", "share"]
+BATCHES = [
+    "machine",
+    "batch",
+    "species",
+    "set_at",
+    "transfer_at",
+    "end_at",
+    "lane",
+    "eggs_set",
+    "chicks",
+    "share",
+    "least",
+]
 SPELLS = ["machine", "event", "kind", "start", "end", "hours", "extreme_c", "degree_hours", "looks_like"]
 
 
@@ -25,7 +37,8 @@ class Glance:
     batches : DataFrame
         machine ("" where it is not known), batch, species, set_at, transfer_at, end_at (planned where not written
         down), lane (batches of a machine that overlap lie in lanes 0, 1, ...), eggs_set, chicks (good ones), share (of
-        the eggs set; missing where the end is not known).
+        the eggs set; missing where the end is not known), least (that share of all eggs told of, where a slip of
+        counting tells of more than were set; else the same).
     looks : DataFrame
         machine, batch, name, looked_at, lane.
     spells : DataFrame
@@ -83,11 +96,16 @@ def _batches(season) -> pd.DataFrame:
                 eggs_set=row["eggs_set"],
                 chicks=None if end is None else end["eggs"],
                 share=None if end is None else end["share_of_set"],
+                least=None
+                if end is None
+                else end["eggs"] / (end["set"] + end["excess"])
+                if end["excess"] > 0
+                else end["share_of_set"],
                 **ranges.stages(row, season.species_table.loc[row["species"]]),
             )
         )
     table = pd.DataFrame(rows, columns=[name for name in BATCHES if name != "lane"])
-    table = table.astype({"eggs_set": float, "chicks": float, "share": float})
+    table = table.astype({"eggs_set": float, "chicks": float, "share": float, "least": float})
     table = table.sort_values(["machine", "set_at"], kind="stable", ignore_index=True)
     table["lane"] = 0
     for _, part in table.groupby("machine"):

@@ -162,7 +162,9 @@ def own_hatch(season, species) -> pd.DataFrame:
     good = rows["hatched"].astype("Float64") - rows["culled"].astype("Float64").fillna(0)
     table = pd.DataFrame({"batch": rows["batch"], "eggs_set": rows["eggs_set"].astype("Float64"), "hatched": good})
     table = table.dropna()
-    table = table[(table["eggs_set"] > 0) & table["hatched"].ge(0) & (table["hatched"] <= table["eggs_set"])]
+    table = table[(table["eggs_set"] > 0) & table["hatched"].ge(0)]
+    # A slip of counting may tell of a chick more than there were eggs.
+    table["hatched"] = table[["hatched", "eggs_set"]].min(axis=1)
     return table.astype({"eggs_set": int, "hatched": int}).reset_index(drop=True)
 
 

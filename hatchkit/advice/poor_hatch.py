@@ -21,6 +21,7 @@ STANDING = [
     "unaccounted",
     "hatched",
     "share_of_set",
+    "excess",
     "share_hatched",
     "share_low",
     "share_high",
@@ -47,7 +48,8 @@ def standing(season) -> pd.DataFrame:
     DataFrame
         batch, species, set, developing (eggs known to be neither clear, infertile nor removed), clear, removed,
         unaccounted (eggs without a known end), hatched, share_of_set, share_hatched (of developing; missing where eggs
-        are unaccounted or none developed), share_low and share_high (if all of these were embryos, or none),
+        are unaccounted or none developed), excess (eggs told of beyond those set: a slip of counting), share_low and
+        share_high (if all of these were embryos, or none),
         clears_counted (where not, an unopened egg among the dead may have been clear), usual_of_set and usual (share
         of this person's other batches, drawn to the published ledger), others (how many batches that is),
         away_of_set and away (standard deviations of a batch, spread between batches included; below 0 is poorer than
@@ -58,6 +60,7 @@ def standing(season) -> pd.DataFrame:
     eggs = tally(season)
     kinds = season.batches.set_index(season.batches["batch"].astype(str))["species"]
     usual_of_batch = usual_by_batch(season)
+    set_in = dict(zip(season.batches["batch"].astype(str), season.batches["eggs_set"].astype(float), strict=True))
     rows = [
         _standing(
             batch,
@@ -66,6 +69,7 @@ def standing(season) -> pd.DataFrame:
             float(eggs.unaccounted[batch]),
             bool(eggs.clears_counted[batch]),
             usual_of_batch[batch],
+            set_in[batch],
         )
         for batch, row in eggs.counts.iterrows()
     ]
@@ -74,9 +78,10 @@ def standing(season) -> pd.DataFrame:
     return table.loc[worse.sort_values(kind="stable").index].reset_index(drop=True)
 
 
-def _standing(batch, species, row, gone, clears_counted, usual) -> dict:
+def _standing(batch, species, row, gone, clears_counted, usual, eggs_set) -> dict:
     """One row of `standing` from the batch's eggs by stage and those without a known end."""
     total, share_of_set = row.sum() + gone, float(usual.shares[0])
+    excess = max(round(total - eggs_set), 0)  # a slip of counting; never beside eggs without a known end
     share = share_of_set / float(1 - usual.shares[1] - usual.shares[2])  # of what is neither clear nor removed
     grown, chicks = float(row.sum() - row["clear"] - row["removed"]), float(row["hatched"])
     found, away = [np.nan] * 3, [np.nan] * 3
@@ -91,13 +96,14 @@ def _standing(batch, species, row, gone, clears_counted, usual) -> dict:
     return dict(
         batch=batch,
         species=species,
-        set=total,
-        developing=grown,
+        set=total - excess,
+        developing=grown - min(excess, grown),
         clear=row["clear"],
         removed=row["removed"],
         unaccounted=gone,
         hatched=chicks,
-        share_of_set=chicks / total if total else np.nan,
+        share_of_set=min(chicks / (total - excess), 1.0) if total else np.nan,
+        excess=excess,
         share_hatched=np.nan if gone else found[1],
         share_low=found[0],
         share_high=found[2],

@@ -107,7 +107,8 @@ def _batch(ax, row, top, room, same, language):
             lw=0,
             zorder=1,
         )
-    share = style.tell("share", language, share=row.share) if row.share == row.share else "?"
+    told = row.share if row.least == row.share else (row.least, row.share)
+    share = style.tell("share", language, share=told) if row.share == row.share else "?"
     width = (end - start) / room
     name, weight, letters = row.batch[same:], "bold", int(width / BOLD)
     if letters < len(name):

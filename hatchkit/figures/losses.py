@@ -32,9 +32,16 @@ def egg_ledger(table, ax=None, *, language="en"):
     ax = style.axes(ax, size=(style.WIDTH, 0.29 * (len(lost) + 2) + 0.1))
     eggs_set = float(rows["set"].iloc[0])
     names, left = [style.tell("eggs_set", language)], eggs_set
+    excess = float(rows["excess"].iloc[0])
     ax.barh(0, eggs_set, color=style.PAPER, edgecolor=style.INK, linewidth=0.8)
     style.write(ax, eggs_set / 2, 0, f"{eggs_set:.0f}", ha="center", weight="bold")
-    for place, stage in enumerate(lost, start=1):
+    if excess > 0:
+        # What was written tells of more eggs than were set; the losses start from all of them.
+        names.append(style.tell("eggs_excess", language))
+        ax.barh(1, excess, left=eggs_set, color=style.PAPER, edgecolor=style.INK, linewidth=0.8, linestyle=":")
+        style.write(ax, 0.98 * eggs_set, 1, f"+{excess:.0f}", ha="right")
+        left += excess
+    for place, stage in enumerate(lost, start=len(names)):
         eggs = float(rows.loc[stage, "eggs"])
         ax.barh(place, eggs, left=left - eggs, **style.fill(stage))
         ax.plot([left, left], [place - 1.4, place + 0.4], color=style.INK, lw=0.6)
@@ -50,10 +57,10 @@ def egg_ledger(table, ax=None, *, language="en"):
         left -= eggs
         names.append(style.label(stage, language))
     chicks = float(rows.loc["hatched", "eggs"])
-    ax.barh(len(lost) + 1, chicks, **style.fill("hatched"))
-    style.write(ax, max(chicks / 2, 0.04 * eggs_set), len(lost) + 1, f"{chicks:.0f}", ha="center", weight="bold")
+    ax.barh(len(names), chicks, **style.fill("hatched"))
+    style.write(ax, max(chicks / 2, 0.04 * eggs_set), len(names), f"{chicks:.0f}", ha="center", weight="bold")
     names.append(style.tell("good_chicks", language))
-    ax.set_xlim(0, eggs_set * 1.02)
+    ax.set_xlim(0, (eggs_set + excess) * 1.02)
     style.bare(ax, bottom=False)
     ax.set_yticks(range(len(names)), names)
     ax.tick_params(left=False)
@@ -80,7 +87,10 @@ def losses_by_group(table, ax=None, *, language="en"):
     names = [style.wrapped(f"{style.short(group, 30)} ({eggs[group]:.0f})", 20) for group in groups]
     lines = max((words.count("\n") + 1 for words in names), default=1)
     ax = style.axes(ax, size=(style.WIDTH, (0.06 + 0.18 * lines) * len(groups) + 1.5))
-    wide = table.pivot(index=name, columns="stage", values="share_of_set").loc[groups]
+    known = table.drop_duplicates(name).set_index(name)
+    # Eggs told of beyond those set are part of the bar, so that it ends at 100 %.
+    whole = (known["set"] + known["excess"])[groups]
+    wide = table.pivot(index=name, columns="stage", values="eggs").loc[groups].div(whole, axis=0)
     left, entries = np.zeros(len(groups)), []
     for stage in dict.fromkeys(table["stage"]):
         share = 100 * wide[stage].to_numpy()
@@ -91,7 +101,9 @@ def losses_by_group(table, ax=None, *, language="en"):
             left += share
     for place, share in enumerate(100 * wide["hatched"].to_numpy() if "hatched" in wide else ()):
         if share >= 12:
-            style.write(ax, 1, place, style.tell("share", language, share=share / 100))
+            row = known.loc[groups[place]]
+            told = (share / 100, min(share / 100 * whole.iloc[place] / row["set"], 1.0))
+            style.write(ax, 1, place, style.tell("share", language, share=told if row["excess"] > 0 else share / 100))
     ax.set_yticks(range(len(groups)), names)
     ax.tick_params(left=False)
     ax.set_ylim(len(groups) - 0.5, -0.5)

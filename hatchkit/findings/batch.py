@@ -9,7 +9,7 @@ import pandas as pd
 
 from hatchkit.advice import pictured
 from hatchkit.findings import batch_climate, batch_next, more_losses
-from hatchkit.findings.counts import eggs_of, losses, season_facts, whole_eggs
+from hatchkit.findings.counts import eggs_of, losses, season_facts, standing_shares, whole_eggs
 from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, Told, answers, told
 from hatchkit.findings.records import records
 from hatchkit.losses import pictured as lost
@@ -130,6 +130,8 @@ class Work:
         facts = dict(self.standing) if self.standing else dict(poor="unknown", hatched=None, set=row["eggs_set"])
         set_at = None if pd.isna(row["set_at"]) else row["set_at"].tz_convert(self.season.timezone)
         kind = Said("species_of", dict(key=row["species"]))
+        if self.standing:
+            facts.update(standing_shares(facts))
         return {**facts, "batch": self.batch, "set_at": set_at, "kind": kind}
 
 
@@ -260,8 +262,10 @@ def standing(work) -> Finding | None:
     worse = table[["away", "away_of_set"]].min(axis=1)
     place = int((worse < min(row["away"], row["away_of_set"])).sum()) + 1
     far = "far" if np.nanmin([row["away"], row["away_of_set"]]) <= -2 else "below"
-    facts = dict(row, batch=work.batch, place=place, of=len(table), far=far)
+    facts = dict(row, batch=work.batch, place=place, of=len(table), far=far, **standing_shares(row))
+    shares = pd.DataFrame([standing_shares(one) for one in table.to_dict("records")], table.index, dtype=object)
     shown = table.assign(eggs=table["hatched"], usual_of_set_share=table["usual_of_set"], usual_share=table["usual"])
+    shown = shown.assign(**shares)
     rows = Table(
         "standing",
         shown,

@@ -6,6 +6,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.findings.finding import Said
+from hatchkit.losses.breakdown import SHARES
+from hatchkit.losses.proportions import told_share
 
 
 def whole_eggs(eggs) -> np.ndarray:
@@ -27,6 +29,31 @@ def whole_eggs(eggs) -> np.ndarray:
     for place in known[np.argsort(-(eggs - out)[known], kind="stable")][: max(short, 0)]:
         out[place] += 1
     return out
+
+
+def with_ranges(rows: pd.DataFrame) -> pd.DataFrame:
+    """Rows of a breakdown whose shares are (least, most) where more eggs than were set are on record."""
+    if not (rows["excess"] > 0).any():
+        return rows
+    told = {}
+    for share in SHARES:
+        name = f"share_of_{share}"
+        eggs = rows["eggs"] if share == "set" else rows[name] * rows[share]
+        told[name] = [
+            told_share(*one) if one[-1] > 0 and known == known else known
+            for known, *one in zip(rows[name], eggs, rows[share], rows["excess"], strict=True)
+        ]
+    return rows.assign(**{name: pd.Series(cells, rows.index, dtype=object) for name, cells in told.items()})
+
+
+def standing_shares(row: dict) -> dict:
+    """The two shares of a row of `standing` as they are told (`proportions.told_share`)."""
+    shares = {"share_of_set": row["share_of_set"], "share_hatched": row["share_hatched"]}
+    if row["excess"] > 0:
+        for name, out_of in (("share_of_set", "set"), ("share_hatched", "developing")):
+            if shares[name] == shares[name]:
+                shares[name] = told_share(row["hatched"], row[out_of], row["excess"])
+    return shares
 
 
 def losses(breakdown: pd.DataFrame) -> pd.DataFrame:

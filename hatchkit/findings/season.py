@@ -7,7 +7,7 @@ from functools import cached_property
 import numpy as np
 
 from hatchkit.findings import season_climate, season_losses
-from hatchkit.findings.counts import season_facts, whole_eggs
+from hatchkit.findings.counts import season_facts, whole_eggs, with_ranges
 from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, answers, told
 from hatchkit.findings.records import records
 from hatchkit.problems import HatchkitError
@@ -142,10 +142,16 @@ class Work:
         shown = shown[shown["eggs"].notna()]
         return told("losses.egg_ledger", shown, facts=pictured.egg_ledger(shown))
 
+    @property
+    def lost(self) -> float:
+        """Eggs that gave no good chick; with a count too many, as many as the stages hold."""
+        excess = self.whole["excess"].iloc[0] if len(self.whole) else 0.0
+        return float(self.totals["set"] + excess - self.totals["hatched"])
+
     @cached_property
     def totals(self) -> dict:
         """Eggs set and hatched, with both shares; where no hatch is over, only the eggs set."""
-        row = self.whole.set_index("stage").loc["hatched"] if len(self.whole) else {}
+        row = with_ranges(self.whole).set_index("stage").loc["hatched"] if len(self.whole) else {}
         if not row.get("set", 0) > 0:
             return dict(
                 set=float(self.season.batches["eggs_set"].sum()),
@@ -251,7 +257,7 @@ def _cautions(row) -> tuple:
 
 
 def _lost(work) -> float:
-    return float(work.totals["set"] - work.totals["hatched"])
+    return work.lost
 
 
 def _pictures(work) -> dict:

@@ -7,7 +7,7 @@ import math
 import numpy as np
 
 from hatchkit.findings import more_losses
-from hatchkit.findings.counts import eggs_of, losses, whole_eggs
+from hatchkit.findings.counts import eggs_of, losses, whole_eggs, with_ranges
 from hatchkit.findings.finding import Finding, Said, Table, refused, told
 from hatchkit.findings.more_losses import odds
 from hatchkit.losses import pictured
@@ -31,18 +31,21 @@ def lost(work) -> Finding | None:
     dead = whole[whole["stage"].isin(["early", "mid", "late"])]
     facts = dict(
         work.totals,
-        lost=work.totals["set"] - work.totals["hatched"],
+        lost=work.lost,
         most=eggs_of(rows.head(3)),
         dead=dead["eggs"].sum(),
         shared=dead["shared_out"].sum(),
     )
-    shown = whole.assign(eggs=whole_eggs(whole["eggs"]))
+    shown = with_ranges(whole.assign(eggs=whole_eggs(whole["eggs"])))
     stages = Table(
         "stages", shown, ("stage", "eggs", SHARE_SET, SHARE_DEVELOPING, SHARE_TRANSFERRED), {"stage": "stage"}
     )
     looks = breakdown(work.season, by=None, stages="candling")
     found = Table(
-        "looks", looks.assign(eggs=whole_eggs(looks["eggs"])), ("stage", "eggs", SHARE_SET), {"stage": "stage"}
+        "looks",
+        with_ranges(looks.assign(eggs=whole_eggs(looks["eggs"]))),
+        ("stage", "eggs", SHARE_SET),
+        {"stage": "stage"},
     )
     return Finding(
         "lost",
@@ -71,7 +74,9 @@ def poor(work) -> Finding | None:
     shown = work.by_batch[work.by_batch["stage"] == "hatched"].merge(
         table.assign(batch=table["batch"].astype(str))[["batch", "poor"]], on="batch", how="left"
     )
-    batches = Table("batches", shown, ("batch", "set", "eggs", SHARE_SET, SHARE_DEVELOPING, "poor"), {"poor": "poor"})
+    batches = Table(
+        "batches", with_ranges(shown), ("batch", "set", "eggs", SHARE_SET, SHARE_DEVELOPING, "poor"), {"poor": "poor"}
+    )
     picture = told("losses.losses_by_group", work.by_batch, facts=pictured.losses_by_group(work.by_batch))
     return Finding(
         "poor",
@@ -92,7 +97,7 @@ def _groups(work) -> list:
     for by in ("flock", "incubator"):
         if by in work.season.batches and work.season.batches[by].nunique() > 1:
             rows = breakdown(work.season, by=by)
-            rows = rows[rows["stage"] == "hatched"]
+            rows = with_ranges(rows[rows["stage"] == "hatched"])
             out.append(Table(f"by_{by}", rows, (by, "set", "eggs", SHARE_SET, SHARE_DEVELOPING)))
     return out
 

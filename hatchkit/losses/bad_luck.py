@@ -150,10 +150,12 @@ def _stage_rows(records, stage, level) -> list[tuple[dict, np.ndarray | None]]:
     column = "set" if stage in OF_SET else "fertile"
     records = [row for row in records if row[column] > 0]
     counts, totals = (np.array([row[name] for row in records], dtype=float) for name in ("eggs", column))
+    # A slip of counting may tell of more eggs than were set.
+    counts = np.minimum(counts, totals)
     # A stage at which nobody lost an egg cannot be unusual, and would only dilute the others.
     if not counts.sum():
         return []
-    likelihood = log_likelihoods(np.minimum(counts, totals), totals)
+    likelihood = log_likelihoods(counts, totals)
     whole = likelihood.sum(axis=0)
     fewer, rows = stage == "hatched", []
     for place, (record, count, total) in enumerate(zip(records, counts, totals, strict=True)):

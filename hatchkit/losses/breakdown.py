@@ -42,7 +42,8 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
         and share are then the least there can be and the share has no interval, and where no batch of the group
         counted it they are missing; by candling, such batches are left out. Batches that cannot enter rates
         show in ``attrs["left_out"]``; by="batch" lists them with missing shares. ``attrs["not_counted"]``:
-        stage -> {batch: eggs set} of the batches used that did not count it.
+        stage -> {batch: eggs set} of the batches used that did not count it. excess: eggs told of beyond those set (a
+        slip of counting), by which the intervals reach further down (`proportions.told_share`).
 
     Raises
     ------
@@ -72,7 +73,7 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
     # The ledger has one block of stages a batch, so its columns fold into batches x stages.
     fold = {
         column: book[column].to_numpy(dtype=float).reshape(len(names), len(order))
-        for column in ("eggs", "seen", "at_hatch", "counted", *SHARES)
+        for column in ("eggs", "seen", "at_hatch", "counted", "excess", *SHARES)
     }
     place = {batch: at for at, batch in enumerate(names)}
     rows = []
@@ -89,7 +90,7 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
     columns = [name, "stage", "eggs", "seen", "shared_out"]
     for share in SHARES:
         columns += [share, f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"]
-    table = pd.DataFrame(rows, columns=[*columns, "uncounted", "batches"])
+    table = pd.DataFrame(rows, columns=[*columns, "uncounted", "batches", "excess"])
     out = left_out(season)
     table.attrs["left_out"] = out.to_dict("records")
     table.attrs["not_counted"] = not_counted(book[book["batch"].isin(kept)])
@@ -128,12 +129,13 @@ def _row(part, told, stage, rated, method) -> dict:
         row[share] = out_of.sum() if len(out_of) else math.nan
         # Clears and infertile eggs are no part of the fertile.
         barren = stage == "clear" or (stage == "infertile" and share == "fertile")
+        over = part["excess"][there]
         known = rated and not math.isnan(_total(found, told[there])) and not (barren and share != "set")
-        shares = _share(found, out_of, method) if known else (math.nan,) * 3
+        shares = _share(found, out_of, over.sum(), method) if known else (math.nan,) * 3
         if not told[there].all():
             shares = (shares[0], math.nan, math.nan)
         row.update(zip((f"share_of_{share}{end}" for end in ("", "_low", "_high")), shares, strict=True))
-    return row | {"batches": len(told)}
+    return row | {"batches": len(told), "excess": part["excess"].sum()}
 
 
 def _total(eggs, told) -> float:
@@ -141,11 +143,15 @@ def _total(eggs, told) -> float:
     return eggs.sum() if told.any() or (len(eggs) and eggs.sum() > 0) else math.nan
 
 
-def _share(found, total, method) -> tuple[float, float, float]:
+def _share(found, total, excess, method) -> tuple[float, float, float]:
+    """Share and interval; with eggs in `excess` of those set the interval reaches down to the share of all told of."""
     k, n = found.sum(), total.sum()
     if not n > 0:
         return (math.nan,) * 3
     k = min(k, n)
     if len(total) == 1:
-        return (k / n, *interval(k, n, method))
-    return (k / n, *widened(k, n, dispersion(found, total), len(total)))
+        low, high = interval(k, n, method)
+        return k / n, interval(k, n + excess, method)[0] if excess else low, high
+    spread = dispersion(np.minimum(found, total), total)
+    low, high = widened(k, n, spread, len(total))
+    return k / n, widened(k, n + excess, spread, len(total))[0] if excess else low, high

@@ -1,7 +1,8 @@
 """Fates: what became of every egg set, and between which days an embryo died.
 
 The joint of the whole kit. For every batch the eggs of its fates add up to the eggs set; what the
-records cannot explain is `unaccounted` and a row of problems.
+records cannot explain is `unaccounted` and a row of problems. Where a slip of counting tells of an egg or two more
+than were set, the fates keep what was written: nobody knows which count is wrong, or whether it is the eggs set.
 """
 
 from __future__ import annotations
@@ -43,7 +44,7 @@ def build_fates(batches, eggs, looks, species_table) -> tuple[pd.DataFrame, pd.D
         ``reference/columns_losses.csv``. Ages are days since setting, day 0 the hour of setting.
         hatched and culled: alive until after_day, by_day missing. infertile: no days. unaccounted:
         alive or not yet looked at after after_day. A batch whose records exceed its eggs set cannot
-        be read and is unaccounted as a whole.
+        be read and is unaccounted as a whole; a slip (`MOST_TOO_MANY`) is kept as it was written.
     problems : DataFrame
     """
     egg_rows, look_rows = by_batch(eggs), by_batch(looks)
@@ -108,7 +109,7 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
     way, left = choose(counts, rest)
     if left < 0:
         if not known and -left <= max(MOST_TOO_MANY, MOST_TOO_MANY_SHARE * rest):
-            rows = _trimmed(groups(counts, way, 0.0, stages, length), -left)
+            rows = groups(counts, way, 0.0, stages, length)
             doubts.append(_doubt(row, "too_many_eggs", told=int(rest - left), set=int(rest), excess=int(-left)))
             return rows, doubts
         if not known:
@@ -127,15 +128,6 @@ def _close(row, counts: Counts, rest, known, stages, length, doubts):
         facts = dict(batch=str(row["batch"]), eggs=lost)
         doubts.append(problem("note", code="hatch_not_counted", facts=facts, **where(row), column="hatched"))
     return [*map(_clean, known), *rows], doubts
-
-
-def _trimmed(rows: list[dict], excess: float) -> list[dict]:
-    """The groups less `excess` eggs that were never set: from the largest loss first, from the chicks last."""
-    for row in sorted(rows, key=lambda group: (group["fate"] in ("hatched", "culled"), -group["eggs"])):
-        taken = min(excess, max(row["eggs"] - 1.0, 0.0))
-        row["eggs"] -= taken
-        excess -= taken
-    return [row for row in rows if row["eggs"] > 0]
 
 
 def _lost(row, eggs_set, doubts, code, **facts):

@@ -13,7 +13,8 @@ from hatchkit.losses.stages import limits_for, share_between, stage_of
 from hatchkit.losses.windows import left_out, too_many
 from hatchkit.problems import HatchkitError
 
-COLUMNS = ["batch", "stage", "eggs", "seen", "shared_out", "at_hatch", "counted", "set", "fertile", "transferred"]
+SUMS = ["set", "fertile", "transferred", "excess"]
+COLUMNS = ["batch", "stage", "eggs", "seen", "shared_out", "at_hatch", "counted", *SUMS]
 
 BEFORE = ("hatched", "culled", "clear", "infertile")
 AFTER = ("pipped_dead", "removed", "unaccounted")
@@ -26,7 +27,7 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     ----------
     stages : {"development", "candling"}
         development: hatched (good chicks), culled, clear, infertile, early, mid, late (or the stages of
-        `limits`), pipped_dead, removed, unaccounted; these add up to the eggs set.
+        `limits`), pipped_dead, removed, unaccounted; these add up to the eggs set and the excess.
         candling: embryos found dead at each look; missing where they were not counted then, or nobody looked.
     limits : None, str or dict
         See `stages.limits_for`.
@@ -39,7 +40,8 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
         eggs that were still in at the hatch; counted: whether the batch's records hold a number for the stage (where
         not, eggs are the least there were); set, fertile (set less clears and infertile eggs; clears hold very early
         dead too; missing where the clears were not counted), transferred (set less all taken out before or at
-        transfer; missing without a transfer or a count of clears). Of a batch whose records exceed its eggs set only
+        transfer; missing without a transfer or a count of clears), excess (eggs told of beyond those set, a slip of
+        counting: each share may be of so many eggs more). Of a batch whose records exceed its eggs set only
         the chicks are given, as the sheet has them. Eggs.
     """
     if stages not in ("development", "candling"):
@@ -60,7 +62,7 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
         if batch not in fates:
             continue
         clears = kept[batch].stage("clear")
-        sums = [count(record["eggs_set"]), *_denominators(fates[batch], clears, clears and batch in moved)]
+        sums = _denominators(count(record["eggs_set"]), fates[batch], clears, clears and batch in moved)
         chicks = _chicks_of_the_sheet(season, record, fates[batch])
         for stage in order:
             # A look without a count tells nothing; a stage that nobody died in is a true nought.
@@ -92,15 +94,17 @@ def _chicks_of_the_sheet(season, record, rows) -> float | None:
     return number(record.get("hatched")) - count(record.get("culled"))
 
 
-def _denominators(rows, clears, moved) -> list[float]:
-    total = sum(row["eggs"] for row in rows)
+def _denominators(total, rows, clears, moved) -> list[float]:
+    """As in `SUMS`."""
     barren = sum(row["eggs"] for row in rows if row["fate"] in ("clear", "infertile"))
     out = sum(
         row["eggs"]
         for row in rows
         if row["found_at"] not in ("hatch", "") or (row["fate"] == "removed" and not row["found_at"])
     )
-    return [total - barren if clears else math.nan, total - out if moved else math.nan]
+    excess = max(sum(row["eggs"] for row in rows) - total, 0.0)
+    left = [max(total - barren, 0.0) if clears else math.nan, max(total - out, 0.0) if moved else math.nan]
+    return [total, *left, excess]
 
 
 def _by_look(rows, made, looked) -> dict:

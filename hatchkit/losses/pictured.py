@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from hatchkit.losses.proportions import told_share
+
 
 def death_age(result, group=None, *, species=None) -> dict:
     """Facts of `figures.losses.death_age`: species, eggs, deaths, lost, low, high, and the stretch with most deaths.
@@ -56,7 +58,7 @@ def egg_ledger(table) -> dict:
 
 
 def losses_by_group(table) -> dict:
-    """Facts of `figures.losses.losses_by_group`: best and worst group, and the worst one's largest loss."""
+    """Facts of `figures.losses.losses_by_group`: best and worst group, the worst one's largest loss, shares as told."""
     name = table.columns[0]
     table = table[table["share_of_set"].notna()]
     chicks = table[table["stage"] == "hatched"].sort_values("share_of_set", kind="stable")
@@ -67,11 +69,11 @@ def losses_by_group(table) -> dict:
     return dict(
         count=len(chicks),
         best=str(best[name]),
-        best_share=float(best["share_of_set"]),
+        best_share=told_share(best["eggs"], best["set"], best["excess"]),
         worst=str(worst[name]),
-        worst_share=float(worst["share_of_set"]),
+        worst_share=told_share(worst["eggs"], worst["set"], worst["excess"]),
         stage=lost["stage"],
-        stage_share=float(lost["share_of_set"]),
+        stage_share=told_share(lost["eggs"], lost["set"], lost["excess"]),
     )
 
 

@@ -63,6 +63,16 @@ def interval(count, total, method: str = "wilson", *, level: float = 0.95):
     return (float(low), float(high)) if low.ndim == 0 else (low, high)
 
 
+def told_share(eggs: float, out_of: float, excess: float = 0.0):
+    """A share as it is to be told: a number, or (least, most) where `excess` eggs more than were set are on record.
+
+    Nobody knows whether one of the counts or the number of eggs set is wrong.
+    """
+    if not excess > 0 or not out_of > 0:
+        return eggs / out_of if out_of > 0 else math.nan
+    return eggs / (out_of + excess), min(eggs / out_of, 1.0)
+
+
 def normal_quantile(level: float) -> float:
     """Two-sided quantile of the normal distribution: 1.96 for 0.95."""
     from statistics import NormalDist

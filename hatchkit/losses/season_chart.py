@@ -84,6 +84,7 @@ def season_chart(
     records = records[told & (records["species"] == species)].sort_values("set_at", kind="stable")
     table = records[["batch", "set_at"]].join(book, on="batch")
     table = table[table["out_of"] > 0].reset_index(drop=True)
+    table["eggs"] = np.minimum(table["eggs"], table["out_of"])
     if table.empty:
         raise HatchkitError("no_eggs_to_chart", dict(species=species))
     spread = usual_spread(table["eggs"], table["out_of"])

@@ -85,6 +85,9 @@ def functions(language: str, unit: str = "C") -> dict:
     small = "#,##0.0 %" if language == "en" else locale.percent_formats[None].pattern.replace("#,##0", "#,##0.0")
 
     def share(value):
+        """One share, or a range of them ("57 %–60 %"; one where both are written alike)."""
+        if isinstance(value, Several):
+            return "–".join(dict.fromkeys(map(share, value.items)))
         return format_percent(float(value), percent if value == 0 or value >= 0.0995 else small, locale=locale)
 
     def degrees(value):

@@ -78,10 +78,62 @@ def test_far_more_chicks_than_eggs_set_leaves_the_batch_out_and_says_where():
 
 def test_one_egg_too_many_is_a_doubt_and_the_batch_stays_in():
     season = tiny_season([dict(batch=1, eggs_set=30, hatched=24, dead_in_shell=7)])
-    assert [(row[0], row[1]) for row in fates(season)] == [("hatched", 24), ("dead", 6)]
+    assert [(row[0], row[1]) for row in fates(season)] == [("hatched", 24), ("dead", 7)]
     assert season.problems["code"].tolist() == ["too_many_eggs"]
     facts = season.problems["facts"].iloc[0]
     assert (facts["told"], facts["set"], facts["excess"]) == (31, 30, 1)
+
+
+#: 36 eggs set, 37 told of: 6 clear, 5 dead at the second look, 5 in the shell, 21 chicks.
+SLIP = dict(eggs_set=36, day1=8, clear1=6, dead1=0, day2=18, dead2=5, hatched=21, dead_in_shell=5)
+
+
+def test_a_count_too_many_stays_as_written_and_its_share_reaches_from_all_told_of_to_the_eggs_set():
+    from hatchkit.losses.breakdown import breakdown
+    from hatchkit.losses.proportions import interval, told_share
+
+    season = tiny_season([dict(batch=1, **SLIP), dict(batch=2, eggs_set=20, hatched=18, dead_in_shell=2)])
+    table = breakdown(season).set_index(["batch", "stage"])
+    written = {"hatched": 21, "clear": 6, "removed": 0, "unaccounted": 0}
+    assert {stage: table.loc[("1", stage), "eggs"] for stage in written} == written
+    assert table.loc["1"]["eggs"].sum() == 37
+    chicks, clear = table.loc[("1", "hatched")], table.loc[("1", "clear")]
+    assert (chicks["set"], chicks["fertile"], chicks["excess"]) == (36, 30, 1)
+    assert chicks["share_of_set"] == pytest.approx(21 / 36)
+    assert chicks["share_of_set_low"] == pytest.approx(interval(21, 37)[0])
+    assert chicks["share_of_set_high"] == pytest.approx(interval(21, 36)[1])
+    assert told_share(clear["eggs"], clear["set"], clear["excess"]) == pytest.approx((6 / 37, 6 / 36))
+    assert table.loc[("2", "hatched"), "excess"] == 0
+    whole = breakdown(season, by=None).set_index("stage").loc["hatched"]
+    assert (whole["eggs"], whole["set"], whole["excess"]) == (39, 56, 1)
+
+
+def test_more_chicks_than_eggs_by_one_make_no_share_above_one_and_nothing_negative():
+    from hatchkit.losses.bad_luck import bad_luck
+    from hatchkit.losses.breakdown import breakdown
+    from hatchkit.losses.proportions import told_share
+    from hatchkit.losses.season_chart import season_chart
+
+    rows = [dict(batch=1, eggs_set=30, hatched=31), dict(batch=2, eggs_set=30, hatched=20, dead_in_shell=10)]
+    season = tiny_season(rows)
+    table = breakdown(season)
+    shares = table[[name for name in table if name.startswith("share_of")]].stack().dropna()
+    assert shares.between(0, 1).all()
+    assert told_share(31, 30, 1) == (1.0, 1.0)
+    assert season_chart(season, "hatched")["share"].max() == 1.0
+    assert bad_luck(season)["eggs"].max() <= 30
+
+
+def test_of_a_batch_with_an_egg_too_many_all_that_died_were_at_risk():
+    from hatchkit.losses.death_age import age_at_death
+    from hatchkit.losses.windows import candling_windows
+
+    season = tiny_season([dict(batch=1, **SLIP)])
+    windows = candling_windows(season)
+    # By what was written 31 embryos lived on day 0: 5 died before day 18, 5 after, 21 hatched.
+    assert windows["at_risk"].tolist() == [31, 31, 26] and windows["died"].tolist() == [0, 5, 5]
+    fits = age_at_death(season, draws=5).fits.iloc[0]
+    assert (fits["eggs"], fits["deaths"]) == (31, 10)
 
 
 def test_no_chick_of_thirty_eggs_is_a_result_and_no_gap():

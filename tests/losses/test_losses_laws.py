@@ -58,21 +58,24 @@ def drop_missing(batch):
     species=st.sampled_from(["chicken", "duck", "quail"]),
     days=st.sampled_from([{}, {"day1": 7.25}, {"day1": 5, "day2": 11}, {"day1": 5, "day2": 9, "day3": 14}]),
 )
-def test_any_mixture_of_counts_and_egg_rows_adds_up_to_the_eggs_set(batch, eggs, species, days):
+def test_any_mixture_of_counts_and_egg_rows_adds_up_to_the_eggs_set_and_a_slip_of_counting(batch, eggs, species, days):
     rows = [{"batch": "1", "egg": str(n), **egg} for n, egg in enumerate(eggs)]
     season = tiny_season([{"batch": 1, "species": species, **drop_missing(batch), **days}], eggs=rows)
-    assert season.fates["eggs"].sum() == pytest.approx(batch["eggs_set"])
-    assert (season.fates["eggs"] > 0).all()
+    slips = season.problems[season.problems["code"] == "too_many_eggs"]["facts"]
+    excess = sum(facts["excess"] for facts in slips)
+    assert season.fates["eggs"].sum() == pytest.approx(batch["eggs_set"] + excess)
+    assert excess <= max(2, 0.05 * batch["eggs_set"]) and (season.fates["eggs"] > 0).all()
     dead = season.fates[season.fates["fate"].isin(("dead", "pipped_dead"))]
     assert (dead["after_day"] < dead["by_day"]).all() and (dead["after_day"] >= 0).all()
     table = breakdown(season)
     readable = not (season.fates["fate"] == "unaccounted").all() or not too_many(season, "1")
-    assert not readable or table["eggs"].sum() == pytest.approx(batch["eggs_set"])
+    assert not readable or table["eggs"].sum() == pytest.approx(batch["eggs_set"] + excess)
+    assert (table["excess"] == excess).all()
     for of in ("set", "fertile", "transferred"):
         shares = table[f"share_of_{of}"].dropna()
         assert shares.between(0, 1).all()
         assert (table[f"share_of_{of}_low"].fillna(0) <= table[f"share_of_{of}"].fillna(1) + 1e-9).all()
-    windows = candling_windows(season)
+    windows = candling_windows(season).dropna(subset="at_risk")  # not known where the clears were not counted
     assert (windows["died"].fillna(0) <= windows["at_risk"] + 1e-9).all()
 
 

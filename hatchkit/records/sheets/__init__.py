@@ -24,7 +24,8 @@ told in words become columns) -> ``cells`` and ``profile`` (what the cells hold)
   `meanings.py`, `classes.py`, `lookwords.py`, `own_columns.py`
 - what the cells allow; the joint reading of all columns by words, values and arithmetic: `profile.py`,
   `candidates.py`, `assign.py`, `layout.py`, `ledger.py`, `evidence.py`
-- what is not used though it was read, and asked about: `doubts.py`, `unfinished.py`
+- what is not used though it was read, and asked about: `doubts.py`, `unfinished.py`; where totals and
+  percentages on the sheet differ from what was read: `checks.py`
 - the block becomes batches, eggs, looks, weighings: `tables.py`, `eggsheet.py`, `eggfates.py`, `logsheet.py`,
   `diary.py`, `weighings.py`, `remarks.py`, `around.py`
 - what holds for all: order of dates, year, birds, names, looks merged: `order.py`, `years.py`, `batch_species.py`,

@@ -13,6 +13,7 @@ from hatchkit.records.guard import guarded
 from hatchkit.records.sheets import looks as look_table
 from hatchkit.records.sheets import names as naming
 from hatchkit.records.sheets.batch_species import with_species
+from hatchkit.records.sheets.checks import checked
 from hatchkit.records.sheets.diary import read_diary, without_unclear
 from hatchkit.records.sheets.doubts import without_too_many, without_unexplained
 from hatchkit.records.sheets.eggsheet import read_eggs
@@ -97,6 +98,8 @@ def read_sheets(
         if part is not None and item.kind in ("batches", "looks") and settings.get("sums") != "used":
             part, more = without_too_many(item, part)
             asked += more
+        if part is not None and item.kind == "batches":
+            found += checked(item, part)
         if part is not None:
             parts.append((item, part))
             found += odd_cells(item, part)

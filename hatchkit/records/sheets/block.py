@@ -32,6 +32,8 @@ class Block:
     heading_row : int
     hours : tuple of int
         Columns of hours that were written into the dates beside them.
+    totals : list of (int, dict)
+        Row of each row of totals, and its cells by heading.
     names : list
         Of a diary, the batch that a column of its own gives for each line; empty where there is none.
     """
@@ -49,6 +51,7 @@ class Block:
     heading_row: int = 0
     hours: tuple = ()
     names: list = field(default_factory=list)
+    totals: list = field(default_factory=list)
 
 
 def starts_with_total(cell, language) -> bool:

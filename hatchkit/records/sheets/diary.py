@@ -13,8 +13,8 @@ from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
 from hatchkit.records.sheets.entries import Entry, add_mention
+from hatchkit.records.sheets.entrybatches import batches_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
-from hatchkit.records.sheets.logsheet import batches_of
 from hatchkit.records.sheets.lookwords import look_of
 from hatchkit.records.sheets.loose import eggs_set_in, loose_in, moved_in, take_what_lacks
 from hatchkit.records.sheets.parts import Context, Part
@@ -33,6 +33,8 @@ _OTHER_NUMBERS = re.compile(
 _LETTER = re.compile(r"(?<![^\W_])(?!I\b)([A-Z])(?![^\W_'’.])(?! [a-z]+ (?:day|egg|hen|bird|few|lot|bit)\b)")
 #: "Hatch day! 6 chicks": the number counts no days.
 _DAY_AND_STOP = re.compile(r"\b(?:day|tag|jour|d[ií]a|dag|giorno|dzie[nń]|den|nap)\s*[.;:!]", re.IGNORECASE)
+#: Ordinals by their role: "the second lot" is the second batch that the diary set.
+_ORDINALS = ("first", "second", "third", "fourth")
 _STOPS = re.compile(r"(?<=[^\d\s])[.;]\s+|(?<=\d)[.;]\s+(?=[A-ZÄÖÜÉ])|\n")
 
 
@@ -105,7 +107,16 @@ def entries_of(block, context) -> list[Entry]:
                 continue
             own = name or next((m for m in re.findall(_LETTER, sentence) if m in letters), None)
             own = own or (mine if before is None else None)
-            _give_batch(entry, sentence, opened, label, before, own, column=name is not None and not first)
+            _give_batch(
+                entry,
+                sentence,
+                opened,
+                label,
+                before,
+                own,
+                column=name is not None and not first,
+                language=context.language,
+            )
             before = entry.batch
             found.append(entry)
     return found
@@ -182,6 +193,8 @@ def _entry(row: int, at, sentence: str, context, first=False, unknown=False) -> 
         bare = bare[head.end() :]  # "Batch 1: ..." counts no egg
     bare = re.sub(r"^\s*[A-Z]\s*(?=:)|^\s*[A-Z]\s+(?=d\s?\d)", "", bare)  # the batch's letter is no word
     bare = dozens_counted(plain(bare), context.language)
+    nth = _nth(bare, context.language)
+    bare = bare.replace(nth[1], "batch") if nth else bare  # the second lot is not the second look
     # In running text a word that only looks like a known one is another word.
     found = [token for token in tokens(bare, context.language) if not token.guessed]
     roles = all_roles(found)
@@ -260,12 +273,27 @@ def _name_in(sentence: str, opened: list) -> str | None:
     return first[1] if first else None
 
 
-def _give_batch(entry: Entry, sentence: str, opened: list, label: str | None, before, own=None, column=False) -> None:
+def _nth(sentence: str, language) -> tuple[int, str] | None:
+    """The number and words of "the second lot": an ordinal right before a word for a batch."""
+    found = tokens(sentence, language)
+    for one, other in zip(found, found[1:], strict=False):
+        number = next((place for place, role in enumerate(_ORDINALS, start=1) if role in one.roles), None)
+        if number and "batch" in other.roles and not other.roles & {"egg", "candle"}:
+            return number, f"{one.text} {other.text}"
+    return None
+
+
+def _give_batch(
+    entry: Entry, sentence: str, opened: list, label: str | None, before, own=None, column=False, language=None
+) -> None:
     """Name the batch: the line's own label, else the open batch that shares most words or the kind of bird.
 
     `before` is the batch of which the same line spoke last, `own` what a column or a letter in the line names.
     """
     named = own or _name_in(sentence, opened)
+    nth = _nth(sentence, language)
+    if nth and own is None and entry.counts.keys() != {"eggs_set"} and nth[0] <= len(opened):
+        named = opened[nth[0] - 1]["name"]
     if own is not None and (column or own in {batch["name"] for batch in opened}):
         entry.batch = own
         return

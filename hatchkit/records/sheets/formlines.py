@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from hatchkit.records.sheets.cells import count_of, is_empty, is_number, text_of
+from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.labels import is_label
-from hatchkit.records.sheets.when import is_dateish
+from hatchkit.records.sheets.when import is_dateish, looks_like_date
 
+#: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
+GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
 #: Labels that come again for each look.
 LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
 _OF_LOOKS = LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
@@ -82,3 +84,19 @@ def look_beside(reader, cells, column: int) -> list:
 def _is_line(cell) -> bool:
     """A line to write on ("____") that nobody wrote on."""
     return isinstance(cell, str) and not cell.strip("_.… ")
+
+
+def mini_heading(reader, cells, places) -> bool:
+    """A row of headings within a form ("Candling | clear | dead | left")."""
+    if len(places) < 3:
+        return False
+    kinds = [
+        reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]
+    ]
+    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date", "weight"}
+    texts = [text_of(cells[place]) for place in places]
+    if len(set(texts)) < len(texts) or any(
+        is_number(text) or looks_like_date(text) or mentions(text, reader.language) for text in texts
+    ):
+        return False
+    return len(kinds) == len(places) and sum(bool(roles & classes) for roles in kinds) >= 2

@@ -1,19 +1,14 @@
-"""Labels at the left of their values -> blocks: batches in columns, or one form after another."""
+"""Labels at the left of their values -> blocks: one form after another, or batches in columns (`sideways`)."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from hatchkit.records.sheets.block import Block, starts_with_total
-from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
-from hatchkit.records.sheets.formlines import LOSSES, look_beside, pairs_in
+from hatchkit.records.sheets.block import Block
+from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.formlines import GROUPS, LOSSES, look_beside, mini_heading, pairs_in
 from hatchkit.records.sheets.labels import is_label
-from hatchkit.records.sheets.rows import drop_sums
-from hatchkit.records.sheets.when import looks_like_date
-
-#: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
-_GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
-
+from hatchkit.records.sheets.sideways import lies, sideways
 
 #: Labels of the end of a hatch.
 _ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
@@ -31,8 +26,8 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
     width = max(len(row) for row in reader.cells)
     spans = [(column, right) for column, right in zip(columns, [*columns[1:], width], strict=True)]
     beside = len(spans) == 2 and columns[1] == columns[0] + 1
-    if (len(spans) == 1 or beside) and _lies(reader, *spans[-1]):
-        yield _sideways(reader, *spans[-1], over=columns[0] if beside else None)
+    if (len(spans) == 1 or beside) and lies(reader, *spans[-1]):
+        yield sideways(reader, *spans[-1], over=columns[0] if beside else None)
         return
     labels = [
         {_key(row[column]) for row in reader.cells if column < len(row) and is_label(reader, str(row[column]))}
@@ -49,68 +44,6 @@ def labelled_blocks(reader, columns: list[int]) -> Iterator[Block]:
 
 def _key(text) -> str:
     return str(text).partition(":")[0].strip().lower()
-
-
-def _lies(reader, column: int, right: int) -> bool:
-    """Whether several columns of values stand beside the labels, and no headings among them."""
-    several = single = 0
-    for number, row in enumerate(reader.cells):
-        if _mini_heading(reader, row, reader.filled(number)):
-            return False
-        if column < len(row) and isinstance(row[column], str) and is_label(reader, row[column]):
-            values = sum(not is_empty(cell) and not str(cell).endswith(":") for cell in row[column + 1 : right])
-            several += values >= 2
-            single += values == 1
-    return several > single and several >= 3
-
-
-def _sideways(reader, column: int, right: int, over: int | None = None) -> Block:
-    """A table lying on its side: a record per column of values, a heading per label; groups of labels may stand `over`.
-
-    A group's cell is merged or written once, and holds for the labels below it.
-    """
-    block = Block("sideways", reader.grid.file, reader.grid.sheet, [], [], [], [])
-    group, lines = "", []
-    for row, cells in enumerate(reader.cells):
-        label = cells[column] if column < len(cells) else ""
-        values = [cells[place] if place < len(cells) else "" for place in range(column + 1, right)]
-        filled = [value for value in values if not is_empty(value)]
-        text = text_of(label) or ""
-        above = text_of(cells[over]) if over is not None and over < len(cells) else None
-        group = above if above and text else group
-        text = text or above or ""
-        if text and not filled:
-            if reader.roles(text) & _GROUPS:
-                group = text
-            elif not lines:
-                block.titles.append(text)
-            else:
-                block.skipped.append((row + 1, "section", text))
-            continue
-        if not filled:
-            group = ""
-            continue
-        if not text and lines:
-            continue
-        if not text and len(filled) == 1:
-            block.titles.append(text_of(filled[0]))
-            continue
-        lines.append((row, text, group, values))
-    kept = [
-        place
-        for place in range(right - column - 1)
-        if sum(not is_empty(values[place]) for _, _, _, values in lines) >= 2
-        and not any(starts_with_total(values[place], reader.language) for _, _, _, values in lines)
-    ]
-    for row, text, own, values in lines:
-        block.headings.append(text.rstrip(" :"))
-        block.groups.append(own)
-        block.columns.append([values[place] for place in kept])
-        block.heading_row = block.heading_row or row + 1
-    block.rows = [block.heading_row] * len(kept)
-    block.sections = [""] * len(kept)
-    drop_sums(block)
-    return block
 
 
 def _forms(reader, spans, above: list) -> list[dict]:
@@ -131,7 +64,7 @@ def _forms(reader, spans, above: list) -> list[dict]:
             state["under"] = None
             state["blank"] = True
             continue
-        if _mini_heading(reader, cells, places):
+        if mini_heading(reader, cells, places):
             state["under"] = {place: text_of(cells[place]) for place in places[1:]}
             state["lead"] = places[0]
             if not reader.roles(cells[places[0]]) & {"candle", "date", "day"}:
@@ -153,7 +86,7 @@ def _forms(reader, spans, above: list) -> list[dict]:
             continue
         if not pairs:
             text = " ".join(text_of(cells[place]) for place in places)
-            if len(places) == 1 and reader.roles(text) & _GROUPS and state["record"] and not _starts(reader, text):
+            if len(places) == 1 and reader.roles(text) & GROUPS and state["record"] and not _starts(reader, text):
                 state["group"], state["of"], state["blank"] = text, {}, False
             elif state["record"] is None or state["record"]["items"]:
                 fresh(text, row + 1)
@@ -205,7 +138,7 @@ def _captions(reader, cells, places, spans) -> bool:
         len(places) > 1
         and set(places) <= columns
         and all(isinstance(cells[place], str) and ":" not in cells[place] for place in places)
-        and all(reader.roles(cells[place]) & _GROUPS for place in places)
+        and all(reader.roles(cells[place]) & GROUPS for place in places)
     )
 
 
@@ -218,22 +151,6 @@ def _starts(reader, text: str) -> bool:
     """Whether a line names a batch ("Hatch 3"), so that a new form starts; "Hatch (day 21)" heads a part of one."""
     roles = reader.roles(text)
     return bool(roles & {"batch"}) or bool(roles & {"hatch"}) and any(map(str.isdigit, text)) and not roles & {"day"}
-
-
-def _mini_heading(reader, cells, places) -> bool:
-    """A row of headings within a form ("Candling | clear | dead | left")."""
-    if len(places) < 3:
-        return False
-    kinds = [
-        reader.roles(cells[place]) for place in places if isinstance(cells[place], str) and ":" not in cells[place]
-    ]
-    classes = {"clear", "dead", "left", "alive", "removed", "rotten", "date", "weight"}
-    texts = [text_of(cells[place]) for place in places]
-    if len(set(texts)) < len(texts) or any(
-        is_number(text) or looks_like_date(text) or mentions(text, reader.language) for text in texts
-    ):
-        return False
-    return len(kinds) == len(places) and sum(bool(roles & classes) for roles in kinds) >= 2
 
 
 def _under(reader, state: dict, cells, places, row: int) -> bool:

@@ -119,6 +119,9 @@ def _by_day_and_order(looks: list[LookColumns]) -> list[LookColumns]:
             and max(days) < look.look.day < min([*later, 99])
             and not set(look.fields) & set(other.fields)
         ]
+        if order == 1 and set(other.fields) == {"clear"} and all("clear" not in look.fields for look in fits):
+            # Clears come out at the first look of all: "Clear, Left d10, Left d20".
+            fits = sorted(fits, key=lambda look: look.look.day)[:1]
         if len(fits) == 1 and (order == 1 or max(days)):
             fits[0].look = Look(fits[0].look.day, order, fits[0].look.transfer)
             fits[0].fields |= other.fields

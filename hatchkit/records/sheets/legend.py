@@ -142,7 +142,8 @@ def _glosses(text: str, language) -> dict:
     found = {}
     for match in _GLOSS.finditer(text):
         word, meaning = match[1].strip(), match[2].strip()
-        if 2 < len(meaning) < 50 and fate_of(meaning, language) is not None:
+        # A word that speaks for itself stays: what is said of it may be more than it means ("still in on day 30").
+        if 2 < len(meaning) < 50 and fate_of(meaning, language) is not None and fate_of(word, language) is None:
             found[word.lower()] = meaning
     return found
 

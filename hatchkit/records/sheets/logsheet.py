@@ -1,7 +1,6 @@
 """A log (a row per look) or a diary (a line of words per day) -> batches and their looks.
 
-Both become entries: a day, a batch, what was done, and numbers of eggs by class. An entry that sets eggs opens a batch;
-the others belong to the batch they name, else to the one that is open.
+Both become entries: a day, a batch, what was done, and numbers of eggs by class; `entrybatches` makes batches of them.
 """
 
 from __future__ import annotations
@@ -14,12 +13,12 @@ import pandas as pd
 
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.cells import mentions
-from hatchkit.records.sheets.entries import Entry, add_mention, class_of, step_of
+from hatchkit.records.sheets.entries import Entry, add_mention, class_of
+from hatchkit.records.sheets.entrybatches import batches_of
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.lookwords import look_of
-from hatchkit.records.sheets.openbatch import OpenBatch
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, Context, Part
+from hatchkit.records.sheets.parts import TEXT_FIELDS, Context, Part
 
 
 def read_log(block, chosen, context: Context) -> Part:
@@ -151,139 +150,3 @@ def _words(entry: Entry, text, name: str, context: Context) -> list:
     for mention in counted if name == "what" else ():
         add_mention(entry, mention, remark=False)
     return counted if name != "what" else []
-
-
-def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
-    """The entries of a log, in order, as batches, looks and remarks."""
-    batches: list[OpenBatch] = []
-    by_name: dict = {}
-    current = None
-    for entry in entries:
-        step = step_of(entry)
-        name = entry.batch
-        if step == "set" and (
-            name is None
-            or name not in by_name
-            or by_name[name].set_at is not None
-            and by_name[name].eggs is not None
-            and entry.counts.keys() & {"eggs_set", "left"}
-        ):
-            current = OpenBatch(entry, name)
-            batches.append(current)
-            if name is not None:
-                by_name[name] = current
-        elif name is not None and name in by_name:
-            current = by_name[name]
-        elif name is not None:
-            current = by_name[name] = OpenBatch(entry, name)
-            batches.append(current)
-        if current is None:
-            block.skipped.append((entry.row, "note", entry.text[:200]))
-            continue
-        current.take(entry, step)
-    for batch in batches:
-        batch.close()
-    return _as_part(
-        block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
-    )
-
-
-def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
-    rows, looks = [], []
-    for place, batch in enumerate(batches):
-        inside = batch.eggs
-        ordered = sorted(batch.looks, key=lambda look: (look[0].at or pd.Timestamp.max, look[0].row))
-        for number, (entry, transfer, counts) in enumerate(ordered):
-            inside = _one_look(looks, place, number, entry, transfer, counts, inside)
-        end = dict(batch.end)
-        if end.pop("all", False) and inside is not None:
-            end["hatched"] = max(int(inside) - sum(v for k, v in end.items() if k != "hatched"), 0)
-        derived = False
-        if inside is not None and "hatched" in end and "dis" not in end and ordered and "left" in ordered[-1][2]:
-            end["dis"], derived = max(int(inside) - sum(end.values()) + end.get("culled", 0), 0), True
-        mine = [row for row in looks if row["place"] == place]
-        lost = sum(row[key] for row in mine for key in ("clear", "dead", "removed") if not np.isnan(row[key]))
-        ends = sum(end.get(key, 0) for key in ("hatched", "dis", "pipped", "removed", "clear"))
-        told = np.nan if batch.eggs is None else batch.eggs - lost - ends
-        removed = end.get("removed", 0) + sum(row["removed"] for row in mine if not np.isnan(row["removed"]))
-        rows.append(
-            {
-                **batch.fields,
-                "name": batch.name,
-                "set_at": batch.set_at,
-                "set_at_hour": _hour(batch.set_at),
-                "taken_off_at": batch.hatch_at,
-                "taken_off_at_hour": _hour(batch.hatch_at),
-                "eggs_set": batch.eggs,
-                "hatched": end.get("hatched"),
-                "dead_in_shell": end.get("dis"),
-                "pipped_dead": end.get("pipped"),
-                "culled": end.get("culled"),
-                "removed": removed or None,
-                "dis_derived": derived,
-                "clear_end": end.get("clear"),
-                "rest": told,
-                "broken": False,
-                "notes": "; ".join(batch.notes) or None,
-                "row": batch.row,
-            }
-        )
-    frame = pd.DataFrame(rows)
-    if frame.empty:
-        return Part(frame, pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
-    for name in ("set_at", "taken_off_at"):
-        frame[name] = pd.to_datetime(frame[name]).astype("datetime64[us]")
-    for name in ("eggs_set", "hatched", "dead_in_shell", "pipped_dead", "culled", "removed", "rest"):
-        frame[name] = frame[name].astype(float)
-    if frame["clear_end"].notna().any():
-        frame["broken_infertile"] = frame["clear_end"].astype(float)
-    frame = frame.drop(columns="clear_end")
-    frame["file"], frame["sheet"] = block.file, block.sheet
-    frame["section"] = ""
-    return Part(frame, pd.DataFrame(looks, columns=LOOK_COLUMNS), odd=odd)
-
-
-def _hour(stamp) -> bool:
-    return stamp is not None and not pd.isna(stamp) and (stamp.hour or stamp.minute) != 0
-
-
-def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, inside):
-    """Add one look, its missing loss worked out from the eggs left; returns the eggs that go on."""
-    clear, dead, removed, left = (counts.get(key) for key in ("clear", "dead", "removed", "left"))
-    out = sum(value for value in (clear, dead, removed) if isinstance(value, int))
-    held = counts.get("eggs_set")
-    if left is None and isinstance(held, int) and inside is not None and held < inside + (not out):
-        left = counts["left"] = held  # no more than went in before: the eggs that were left
-    derived = False
-    if left == "all":
-        left = None if inside is None else inside - out
-    if left is not None and inside is not None:
-        gap = inside - out - left
-        if gap > 0 and dead is None:
-            if clear is None and number == 0:
-                clear, derived = gap, True
-            else:
-                dead, derived = gap, True
-        elif gap == 0 and dead is None:
-            dead, derived = 0, True
-        inside = left
-    elif inside is not None:
-        inside -= out
-    nan = float("nan")
-    looks.append(
-        dict(
-            place=place,
-            day=nan if entry.look.day is None or entry.at is not None else entry.look.day,
-            order=number + 1,
-            transfer=transfer,
-            at=np.datetime64("NaT", "us") if entry.at is None else np.datetime64(entry.at, "us"),
-            hour=_hour(entry.at),
-            clear=nan if clear is None else clear,
-            dead=nan if dead is None else dead,
-            removed=nan if removed is None else removed,
-            left=nan if left is None else left,
-            derived=derived,
-            row=entry.row,
-        )
-    )
-    return inside

@@ -26,15 +26,25 @@ def name_key(name) -> str:
 
 def places(frame: pd.DataFrame, by_key: dict, kind: str) -> list:
     """For each row the place of the batch that an earlier table told of already, or None for a new batch."""
-    if not by_key or "name" not in frame:
+    if not by_key:
         return [None] * len(frame)
     found = []
-    for row in frame.to_dict("records"):
-        name = row.get("name")
+    for row, name in zip(frame.to_dict("records"), _called(frame), strict=True):
         fits = by_key.get(name_key(name), []) if name is not None and not _none(name) else []
         fits = [known for known in fits if _agree(known, row, kind)]
         found.append(fits[0]["place"] if len(fits) == 1 else None)
     return found
+
+
+def _called(frame: pd.DataFrame) -> list:
+    """What tells the batches of a table apart: their names, else trays or pens if each batch has one of its own."""
+    for column in ("name", "shelf", "pen"):
+        held = frame[column] if column in frame else pd.Series(dtype=object)
+        if column == "name" and held.notna().any():
+            return list(held)
+        if len(held) > 1 and held.notna().all() and not held.map(name_key).duplicated().any():
+            return list(held)
+    return [None] * len(frame)
 
 
 def _none(value) -> bool:
@@ -54,9 +64,9 @@ def _agree(known: dict, row: dict, kind: str) -> bool:
 
 def remember(frame: pd.DataFrame, by_key: dict, offset: int, item) -> None:
     """Keep the names of new batches for later tables."""
-    for place, row in enumerate(frame.to_dict("records")):
-        if not _none(row.get("name")):
-            by_key.setdefault(name_key(row["name"]), []).append(
+    for place, (row, name) in enumerate(zip(frame.to_dict("records"), _called(frame), strict=True)):
+        if not _none(name):
+            by_key.setdefault(name_key(name), []).append(
                 dict(
                     place=offset + place,
                     set_at=row.get("set_at"),

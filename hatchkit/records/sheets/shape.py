@@ -304,6 +304,8 @@ class _Reader:
             reason = not_data(cells, places, repeated, self)
             if reason == "section":
                 section = " ".join(text_of(cells[i]) for i in places)[:200]
+            if reason == "total" and not any("mean" in self.roles(cells[i]) for i in places):
+                block.totals.append((row + 1, dict(zip(block.headings, cells, strict=False))))
             if reason:
                 block.skipped.append((row + 1, reason, ", ".join(text_of(cells[i]) for i in places)[:200]))
                 continue

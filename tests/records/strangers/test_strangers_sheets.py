@@ -2,7 +2,8 @@
 
 `truth.json` of each archive (all invented) holds the batches. Some were scored once before anybody looked at them, and
 are open since. Read right at first contact: `aside_a` and `aside_b` 9 of 26, `aside_c` 14 of 30, `open_f` 31 of 40
-(5 wrong), `open_g` 30 of 40 (5 wrong), `open_h` 21 of 30 (5 wrong), `open_i` 17 of 40 (13 wrong).
+(5 wrong), `open_g` 30 of 40 (5 wrong), `open_h` 21 of 30 (5 wrong), `open_i` 17 of 40 (13 wrong), `open_j` 34 of
+40 (2 wrong).
 """
 
 import json
@@ -26,6 +27,7 @@ ARCHIVES = (
     "open_g",
     "open_h",
     "open_i",
+    "open_j",
     "aside_a",
     "aside_b",
     "aside_c",
@@ -40,10 +42,9 @@ NOT_YET = {
 #: Read otherwise than their keepers did, or less of them; each is a fault to be mended, and told when it is.
 DIFFERS = {
     "open_b/y11": "a red-legged partridge, which its truth calls a chukar",
-    "open_b/y14": "one egg too many among the opened ones",
+    "open_b/y14": "an egg left over that nobody opened: dead in the shell here, missing in its truth",
     "open_e/e01": "a form on the foot of a page",
     "open_e/e30": "birds told apart by the letter of the lot",
-    "open_i/i19": "one egg too many: the fates hold no more than were set, so that one clear is not among them",
 }
 
 

@@ -165,6 +165,7 @@ picture_drawings = Einfache Zeichnungen geöffneter Eier, das stumpfe Ende mit d
 
 drawn_no_batch = Keine Brut zu zeigen
 drawn_eggs_set = eingelegte Eier
+drawn_eggs_excess = mehr gezählt als eingelegt
 drawn_good_chicks = gesunde Küken
 drawn_share_of_set_axis = Anteil der eingelegten Eier (%)
 drawn_chart_limit = übliche Grenze

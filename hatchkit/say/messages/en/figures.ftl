@@ -167,6 +167,7 @@ picture_drawings = Simple drawings of opened eggs, blunt end with the air cell o
 
 drawn_no_batch = No batch to show
 drawn_eggs_set = eggs set
+drawn_eggs_excess = told of beyond the eggs set
 drawn_good_chicks = good chicks
 drawn_ledger_lost = { $whole ->
         [yes] { $eggs }

@@ -112,6 +112,14 @@ cell_date_other_order =
     .found = "{ $cell }" is written in the other order of day and month
     .done = Read in the only way that gives a day.
 
+total_differs =
+    .found = the totals of { LIST($headings) } on the sheet ({ LIST($written) }) are not the sums of the rows above ({ LIST($sums) })
+    .done = The rows count; the totals are not used.
+    .fix = Look whether a row or the total is wrong.
+percent_differs =
+    .found = { $heading }: { $written } % on the sheet, { $worked } % by the counts of this row
+    .done = The counts are used.
+    .fix = Look whether a count of this row or the percentage is wrong.
 row_title =
     .found = text above the table: { $text }
     .done = Not read as data.

@@ -165,6 +165,7 @@ picture_drawings = Dibujos sencillos de huevos abiertos, el polo grueso con la c
 
 drawn_no_batch = Ninguna tanda que mostrar
 drawn_eggs_set = huevos puestos
+drawn_eggs_excess = contados de más
 drawn_good_chicks = pollitos sanos
 drawn_share_of_set_axis = Parte de los huevos puestos (%)
 drawn_chart_limit = límite habitual

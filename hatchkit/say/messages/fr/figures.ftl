@@ -165,6 +165,7 @@ picture_drawings = Dessins simples d’œufs ouverts, le gros bout avec la chamb
 
 drawn_no_batch = Aucune couvée à montrer
 drawn_eggs_set = œufs mis
+drawn_eggs_excess = comptés en plus des œufs mis
 drawn_good_chicks = poussins sains
 drawn_share_of_set_axis = Part des œufs mis (%)
 drawn_chart_limit = limite habituelle
