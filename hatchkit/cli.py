@@ -281,8 +281,10 @@ def _next_set(options) -> None:
     from hatchkit.pages.candling_sheet import write_candling_sheet
     from hatchkit.pages.next_set import save_next_set
 
-    saved = save_next_set(plan, options.save)
-    for path in (*saved, write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan)):
+    for path in (
+        *save_next_set(plan, options.save),
+        write_candling_sheet(Path(options.save) / "candling-sheet.html", plan=plan),
+    ):
         tell("wrote", season.language, path=path)
 
 

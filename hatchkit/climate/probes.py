@@ -24,6 +24,11 @@ STEADY_COLUMNS = contract.columns("steadiness")
 def probe_truth(season) -> pd.DataFrame:
     """What is known of each probe's error.
 
+    Parameters
+    ----------
+    season : Season
+        With its readings in degrees C.
+
     Returns
     -------
     DataFrame
@@ -60,6 +65,11 @@ def probe_truth(season) -> pd.DataFrame:
 
 def steadiness(season) -> pd.DataFrame:
     """How steadily each incubator held its temperature and humidity while eggs were in.
+
+    Parameters
+    ----------
+    season : Season
+        With its readings in degrees C.
 
     Returns
     -------

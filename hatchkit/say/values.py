@@ -8,11 +8,14 @@ import math
 from babel import Locale
 from babel.dates import format_date, format_skeleton, format_time
 from babel.lists import format_list
-from babel.numbers import format_decimal, format_percent
+from babel.numbers import format_decimal as _format_decimal
+from babel.numbers import format_percent
 from fluent.runtime.types import FluentInt, FluentType
 
 #: Where a language is spoken in several ways: English as in "3 April 2026".
 LOCALES = {"en": "en_GB"}
+#: Numbers from here on are no count and no measure; the library that writes numbers has not digits enough for them.
+HUGE = 1e15
 #: A text longer than this is cut: Fluent refuses more than 2,500 characters, and no reader wants them.
 LONGEST = 400
 
@@ -54,7 +57,9 @@ def value_of(value):
     if isinstance(value, bool):
         return "yes" if value else "no"
     if isinstance(value, float):
-        return int(value) if value.is_integer() and abs(value) < 1e15 else value
+        if abs(value) >= HUGE:
+            return f"{value:.3g}"
+        return int(value) if value.is_integer() else value
     if isinstance(value, str):
         text = "".join(char if char.isprintable() else " " for char in value[:LONGEST])
         return text + "..." if len(value) > LONGEST else text
@@ -63,6 +68,11 @@ def value_of(value):
     if isinstance(value, dict):
         return Several([f"{name} {value_of(held)}" for name, held in value.items()])
     return value
+
+
+def format_decimal(value, format=None, locale=None) -> str:
+    """A number as its language writes it; one that no keeper means, with the power of ten that makes it short."""
+    return _format_decimal(value, format, locale=locale) if abs(value) < HUGE else f"{value:.3g}"
 
 
 def _plainly(value, locale) -> str:

@@ -100,7 +100,18 @@ def show(finding: Finding, findings: Findings, *, more: bool = False) -> Shown:
 
 
 def tell(pieces, *, language: str = "en", unit: str = "C") -> Shown:
-    """Things to be said, a line each (``findings.more_climate`` and its neighbours give them)."""
+    """Things to be said, a line each (``findings.more_climate`` and its neighbours give them).
+
+    Parameters
+    ----------
+    pieces : iterable of Said or Told
+    language : str
+    unit : {"C", "F"}
+
+    Returns
+    -------
+    Shown
+    """
     lines = [parts.said(piece, language, unit) for piece in pieces]
     return Shown("".join(f"<p>{_safe(line)}</p>" for line in lines), lines)
 

@@ -33,7 +33,7 @@ def test_a_batch_stands_beside_the_usual_of_what_developed():
     """
     row = dict.fromkeys(STAGES, 0.0) | dict(hatched=10.0, clear=6.0, removed=2.0, early=16.0)
     usual = Usual(np.array([0.7, 0.1, 0.05, 0.15, 0, 0, 0, 0]), LOGITS, SPREAD, 0.05, 4, 99, 0.9)
-    found = poor_hatch._standing("a", "chicken", pd.Series(row), 6.0, True, usual)
+    found = poor_hatch._standing("a", "chicken", pd.Series(row), 6.0, True, usual, 40)
     share = 0.7 / 0.85
     assert (found["set"], found["developing"], found["hatched"]) == (40, 26, 10)
     assert [found["share_low"], found["share_high"], found["share_of_set"]] == pytest.approx([10 / 32, 10 / 26, 0.25])

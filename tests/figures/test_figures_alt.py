@@ -126,6 +126,6 @@ def test_a_hatch_that_nobody_saw():
 
 
 def test_nothing_different_is_told_and_so_is_the_furthest():
-    row = dict(name="storage", value=14.0, usual=4.0, unit="days", digits=0, away=9.0)
+    row = dict(item="storage", name="storage", value=14.0, usual=4.0, unit="days", digits=0, away=9.0)
     assert "14 days (usual 4 days)" in told("differences", advised.differences("1", pd.DataFrame([row])))
     assert told("differences", advised.differences("1", pd.DataFrame([row])[:0])).startswith("Nothing")

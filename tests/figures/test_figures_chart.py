@@ -63,7 +63,9 @@ def test_several_axes_of_one_figure_are_one_picture():
 
 @pytest.mark.parametrize("name", ["$_$ hens", "5 $ a \\dozen $", "$\\frac$", "$x^2$"])
 def test_a_name_with_dollar_signs_is_a_name_and_no_formula(name):
-    table = pd.DataFrame(dict(flock=[name, "Barn"], stage="early", share_of_set=[0.15, 0.1], set=20))
+    table = pd.DataFrame(
+        dict(flock=[name, "Barn"], stage="early", share_of_set=[0.15, 0.1], eggs=[3, 2], set=20, excess=0)
+    )
     by_flock = losses.losses_by_group(table)
     left, right = advice.side_by_side(2, titles=[name, "plain"])
     left.bar([name, "b"], [1, 2], label=name)

@@ -182,8 +182,9 @@ def test_eggs_that_a_ledger_takes_off_its_denominators():
     rows = [dict(fate=fate, eggs=eggs, found_at=at) for fate, eggs, at in (
         ("clear", 4, "candle1"), ("infertile", 1, "hatch"), ("dead", 2, "candle1"), ("removed", 1, ""),
         ("removed", 2, "hatch"), ("unaccounted", 3, ""), ("hatched", 20, "hatch"))]  # fmt: skip
-    assert ledger._denominators(rows, True, True) == [28, 26]
-    assert np.isnan(ledger._denominators(rows, False, False)).all()
+    assert ledger._denominators(33, rows, True, True) == [33, 28, 26, 0]
+    assert ledger._denominators(32, rows, True, True) == [32, 27, 25, 1]
+    assert np.isnan(ledger._denominators(33, rows, False, False)[1:3]).all()
     found = ledger._by_look(rows + [dict(fate="dead", eggs=5, found_at="hatch")], {"candle1", "transfer"}, {"transfer"})
     assert math.isnan(found["candle1"][0])
     assert found["transfer"] == (0, 0, 0) and math.isnan(found["hatch"][0])

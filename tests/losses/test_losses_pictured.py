@@ -26,7 +26,8 @@ def test_losses_in_pictures():
         ("b", "late", 0.2),
         ("c", "hatched", NAN),
     ]
-    found = pictured.losses_by_group(pd.DataFrame(rows, columns=["breed", "stage", "share_of_set"]))
+    table = pd.DataFrame(rows, columns=["breed", "stage", "share_of_set"])
+    found = pictured.losses_by_group(table.assign(eggs=10 * table["share_of_set"], set=10, excess=0))
     assert found == dict(count=2, best="b", best_share=0.7, worst="a", worst_share=0.5, stage="late", stage_share=0.3)
     curve = pd.DataFrame(
         dict(

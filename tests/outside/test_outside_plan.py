@@ -8,6 +8,7 @@ from scipy import stats
 
 from hatchkit import reference
 from hatchkit.advice import dates, ics
+from hatchkit.say import plan as words
 from hatchkit.usual import beta_binomial as predictive
 
 
@@ -114,8 +115,13 @@ def test_transfer_of_chickens_leaves_the_last_three_days_unturned():
     assert days["first_hatch"] < 21 < days["last_hatch"]
 
 
+def in_words(table):
+    rows = table.to_dict("records")
+    return table.assign(what=[words.step(row, "en") for row in rows], why=[words.why(row, "en") for row in rows])
+
+
 def test_a_reference_reader_reads_the_calendar_file_back():
-    table = dates.calendar(reference.species("quail"), pd.Timestamp("2026-03-20 18:00", tz="Europe/Rome"))
+    table = in_words(dates.calendar(reference.species("quail"), pd.Timestamp("2026-03-20 18:00", tz="Europe/Rome")))
     text = ics.calendar_text(table, title="Plan; with, odd\\ letters é", stamp=pd.Timestamp("2026-03-01", tz="UTC"))
     calendar = icalendar.Calendar.from_ical(text)
     events = list(calendar.walk("VEVENT"))
@@ -129,7 +135,7 @@ def test_a_reference_reader_reads_the_calendar_file_back():
 
 
 def test_lines_end_in_crlf_and_are_at_most_75_octets():
-    table = dates.calendar(reference.species("duck"), pd.Timestamp("2026-03-20 18:00", tz="UTC"))
+    table = in_words(dates.calendar(reference.species("duck"), pd.Timestamp("2026-03-20 18:00", tz="UTC")))
     text = ics.calendar_text(table, title="é" * 60, stamp=pd.Timestamp("2026-03-01", tz="UTC"))
     lines = text.split("\r\n")
     assert text.endswith("\r\n") and "\n" not in text.replace("\r\n", "")
