@@ -111,6 +111,8 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         )
         if kind == "lines" and block.shape != "lines":
             _to_lines(block)
+        elif kind == "lines":
+            item.titles = [*_first_lines(block), *item.titles]
         if kind == "batches":
             item.reading = best_reading(columns, options)
             item.chosen = item.reading.chosen

@@ -3,6 +3,8 @@
 import pytest
 from test_sheets_neighbours import read
 
+import hatchkit
+
 #: Set, clear, dead, pipped, removed, hatched, unaccounted of each batch, and the dead by look.
 CLEARS_FIRST = {
     "german": (
@@ -105,3 +107,16 @@ def test_a_hungarian_word_for_pipped_beside_dead_is_no_second_candling(word, tmp
     )
     _, found = read(tmp_path, text)
     assert [batch[1:6] for batch in found] == [(13, 14, 3, 0, 70), (9, 7, 1, 0, 63), (16, 14, 4, 0, 66)]
+
+
+def test_the_first_line_of_a_diary_names_its_birds_and_chicks_are_of_any_bird(tmp_path):
+    text = (
+        "Rugedagbog, kalkuner 2024;\nDato;Notat\n09.03.2024;Hold 1: lagt 16 æg i maskinen.\n"
+        "17.03.2024;Hold 1: lyste æggene, 1 ubefrugtede og 1 død.\n"
+        "06.04.2024;Hold 1: 12 kyllinger klækket, 2 døde i skallen.\n"
+        "13.04.2024;Hold 2: lagt 24 æg i maskinen.\n21.04.2024;Hold 2: lyste æggene, 6 ubefrugtede.\n"
+        "11.05.2024;Hold 2: 14 kyllinger klækket, 4 døde i skallen.\n"
+    )
+    (tmp_path / "rugedagbog.csv").write_text(text, encoding="utf-8")
+    season = hatchkit.load_season(tmp_path)
+    assert season.batches["species"].tolist() == ["turkey", "turkey"] and season.questions.empty

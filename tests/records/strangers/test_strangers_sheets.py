@@ -28,6 +28,7 @@ ARCHIVES = (
     "open_h",
     "open_i",
     "open_j",
+    "open_k",
     "aside_a",
     "aside_b",
     "aside_c",
@@ -37,6 +38,7 @@ SAME = {"guinea fowl": "guinea", "muscovy duck": "muscovy"}
 NOT_YET = {
     "open_a/x02": "a diary in which one egg is missing: its batch is asked about",
     "open_b/y25": "a diary of two batches a line: all batches asked about",
+    "open_k/k14": "a diary of which one batch does not add up",
     "aside_b/y23": "a wall calendar",
 }
 #: Read otherwise than their keepers did, or less of them; each is a fault to be mended, and told when it is.
@@ -44,6 +46,11 @@ DIFFERS = {
     "open_b/y11": "a red-legged partridge, which its truth calls a chukar",
     "open_b/y14": "an egg left over that nobody opened: dead in the shell here, missing in its truth",
     "open_e/e01": "a form on the foot of a page",
+    "open_k/k02": "a colour of quails that is a breed of hens, too",
+    "open_k/k03": "a column asked about, and its dead left out until it is told",
+    "open_k/k34": "one egg taken out, told in a remark",
+    "open_k/k39": "cocks sold on one day of a diary of turkeys",
+    "open_k/k40": "one dead too many in a Hungarian card",
     "open_e/e30": "birds told apart by the letter of the lot",
 }
 
