@@ -188,9 +188,12 @@ def most(work) -> Finding:
     tied = _tied(work, best, first) if first["sure"] == "guess" else []
     facts |= dict(batch=best, tied=[Said("cause_alone", dict(key=key)) for key in tied])
     why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
+    answer = "most_cause_shared" if len(tied) > 1 else f"most_{first['kind']}"
+    if answer == "most_cause" and _even(rows[:2]):
+        answer, facts["second"], rest = "most_cause_even", rest[0], rest[1:]
     return Finding(
         "most",
-        "most_cause_shared" if len(tied) > 1 else f"most_{first['kind']}",
+        answer,
         facts,
         sure,
         first["eggs_lost"],
@@ -200,6 +203,11 @@ def most(work) -> Finding:
         plain=(Said("most_rest", dict(rest=rest)),) if rest else (),
         **_pictures(work),
     )
+
+
+def _even(rows) -> bool:
+    """Whether two causes cost the same number of whole eggs."""
+    return [row["kind"] for row in rows] == ["cause", "cause"] and len({round(row["eggs_lost"]) for row in rows}) == 1
 
 
 def _tied(work, batch, first) -> list:

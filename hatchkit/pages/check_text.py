@@ -21,11 +21,11 @@ from hatchkit.say.sheets import (
 from hatchkit.say.speak import reading_words
 
 #: Lines in all where nothing is asked, and those for the columns and for the ledger of them.
-MOST_LINES, MOST_READ, MOST_LEDGER = 40, 19, 3
+MOST_LINES, MOST_READ, MOST_LEDGER = 40, 18, 3
 #: Groups of loggers' files, and lines of each, where not all are asked for.
-MOST_LOGS, MOST_LOG_LINES = 3, 3
+MOST_LOGS, MOST_LOG_LINES = 3, 2
 #: At least so many lines are left to what is to be mended.
-LEAST_PROBLEMS = 10
+LEAST_PROBLEMS = 9
 #: Widest text of heading, reading, example, sureness, in characters; the reason gets what is left.
 _WIDEST = (22, 25, 16, 8)
 
@@ -242,11 +242,13 @@ def _problems(problems, width: int, most: int | None, language: str) -> list[str
 
 
 def _problem(row: dict, width: int, short: bool, language: str) -> list[str]:
-    """One group of problems; where lines are few, a note is told in one or two."""
+    """One group of problems; where lines are few, a note is told in one or two, and what was done in what was found."""
     if short and row["severity"] == "note":
         return _wrapped(" ".join(problem_texts(row, language)[:2]), width, 2, "- ")
-    lines = []
-    for number, words in enumerate(problem_texts(row, language)):
+    lines, texts = [], problem_texts(row, language)
+    if short and len(texts) in (2, 3):
+        texts = [" ".join(texts[:2]), *texts[2:]]
+    for number, words in enumerate(texts):
         lines += _wrapped(words, width, None, "  " if number else "- ")
     return lines
 

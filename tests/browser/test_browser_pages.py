@@ -105,7 +105,7 @@ def test_a_reader_finds_the_six_answers_unfolded(page, season):
         "66 % of the eggs set",
         "80 % of those not clear",
         "How sure is that?",
-        "Most goes to ",
+        "Two causes cost about as much, of 259 eggs lost",
         "What to do now",
         "Is it more than bad luck?\nYes: H2",
         "What is not known",
