@@ -190,7 +190,7 @@ def most(work) -> Finding:
     why = Said(f"most_sure_{first['kind']}_{first['sure']}", dict(batch=best, share=weight.get(best, np.nan)))
     answer = "most_cause_shared" if len(tied) > 1 else f"most_{first['kind']}"
     if answer == "most_cause" and _even(rows[:2]):
-        answer, facts["second"], rest = "most_cause_even", rest[0], rest[1:]
+        answer, facts["second"], rest = "most_cause_even", Said("cause_alone", dict(key=rows[1]["key"])), rest[1:]
     return Finding(
         "most",
         answer,

@@ -105,7 +105,7 @@ def test_a_reader_finds_the_six_answers_unfolded(page, season):
         "66 % of the eggs set",
         "80 % of those not clear",
         "How sure is that?",
-        "Two causes cost about as much, of 259 eggs lost",
+        "Two causes cost about 27 of the 259 eggs lost each",
         "What to do now",
         "Is it more than bad luck?\nYes: H2",
         "What is not known",

@@ -33,7 +33,7 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = Was kostete am meisten?
 most_cause = Am meisten kostete: { WORD($key, kind: "cause") }. Etwa { EGGS($eggs) } der { EGGS($lost) } verlorenen Eier ({ LIST($batches, most: 5) }).
-most_cause_even = Zwei Ursachen kosteten etwa gleich viel, von { EGGS($lost) } verlorenen Eiern – { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) }); { $second }.
+most_cause_even = Je etwa { EGGS($eggs) } der { EGGS($lost) } verlorenen Eier: { WORD($key, kind: "cause") } und { $second }.
 most_cause_shared = Keine Ursache steht allein vorn: { LIST($tied) } wiegen in { $batch } etwa gleich viel. Auf die erste entfallen etwa { EGGS($eggs) } der { EGGS($lost) } verlorenen Eier.
 cause_alone = { WORD($key, kind: "cause") }
 most_stage = Mehr Verluste als veröffentlicht, ohne dass eine Ursache hervorsticht: { WORD($key, kind: "loss") }, etwa { EGGS($eggs) } der { EGGS($lost) } verlorenen Eier.

@@ -34,7 +34,7 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = What cost most?
 most_cause = Most goes to { WORD($key, kind: "cause") }: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost ({ LIST($batches, most: 5) }).
-most_cause_even = Two causes cost about as much, of { EGGS($lost) } eggs lost – { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) }); { $second }.
+most_cause_even = Two causes cost about { EGGS($eggs) } of the { EGGS($lost) } eggs lost each: { WORD($key, kind: "cause") } and { $second }.
 most_cause_shared = No one cause stands first: { LIST($tied) } weigh about the same in { $batch }. To the first go about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.
 cause_alone = { WORD($key, kind: "cause") }
 most_stage = More { WORD($key, kind: "loss") } than is published, with no cause that stands out: about { EGGS($eggs) } of the { EGGS($lost) } eggs lost.

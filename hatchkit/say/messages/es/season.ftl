@@ -33,7 +33,7 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = ¿Qué costó más?
 most_cause = Lo que más costó: { WORD($key, kind: "cause") }. Unos { EGGS($eggs) } de los { EGGS($lost) } huevos perdidos ({ LIST($batches, most: 5) }).
-most_cause_even = Dos causas costaron más o menos lo mismo, de { EGGS($lost) } huevos perdidos – { WORD($key, kind: "cause") }: { EGGS($eggs) } ({ LIST($batches, most: 4) }); { $second }.
+most_cause_even = Unos { EGGS($eggs) } de los { EGGS($lost) } huevos perdidos cada una: { WORD($key, kind: "cause") } y { $second }.
 most_cause_shared = Ninguna causa va sola delante: { LIST($tied) } pesan casi lo mismo en { $batch }. A la primera le tocan unos { EGGS($eggs) } de los { EGGS($lost) } huevos perdidos.
 cause_alone = { WORD($key, kind: "cause") }
 most_stage = Más pérdidas que lo publicado, sin causa que destaque: { WORD($key, kind: "loss") }, unos { EGGS($eggs) } de los { EGGS($lost) } huevos perdidos.

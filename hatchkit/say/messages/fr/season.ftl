@@ -33,7 +33,7 @@ species_of = { WORD($key, kind: "species") }
 
 ask_most = Qu’est-ce qui a coûté le plus ?
 most_cause = Le plus coûteux : { WORD($key, kind: "cause") }. Environ { EGGS($eggs) } des { EGGS($lost) } œufs perdus ({ LIST($batches, most: 5) }).
-most_cause_even = Deux causes ont coûté à peu près autant, sur { EGGS($lost) } œufs perdus – { WORD($key, kind: "cause") } : { EGGS($eggs) } ({ LIST($batches, most: 4) }) ; { $second }.
+most_cause_even = Environ { EGGS($eggs) } des { EGGS($lost) } œufs perdus chacune : { WORD($key, kind: "cause") } et { $second }.
 most_cause_shared = Aucune cause n’est seule en tête : { LIST($tied) } pèsent à peu près autant dans { $batch }. À la première reviennent environ { EGGS($eggs) } des { EGGS($lost) } œufs perdus.
 cause_alone = { WORD($key, kind: "cause") }
 most_stage = Plus de pertes que publié, sans cause qui ressorte : { WORD($key, kind: "loss") }, environ { EGGS($eggs) } des { EGGS($lost) } œufs perdus.
