@@ -65,6 +65,20 @@ def _blood_ring(ax, title):
     return ax
 
 
+def _point_at(ax, words, place, beside):
+    """Words beside the egg with a thin line to what they name."""
+    ax.annotate(
+        words,
+        place,
+        xytext=beside,
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
+
+
 def _wet(ax, title):
     """Too little water lost: a small air cell, fluid, a swollen neck."""
     es.frame(ax, title)
@@ -74,26 +88,8 @@ def _wet(ax, title):
     es.cover(ax)
     for x, y in ((-14, -20), (-8, -25), (2, -26), (12, -20), (-17, 6), (17, -8)):
         ax.plot(x, y, marker="o", ms=3.2, color="#3D6FA5", zorder=9)
-    ax.annotate(
-        "swollen neck",
-        (9, 1),
-        xytext=(17.5, 31),
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
-    ax.annotate(
-        "small air cell",
-        (0, 27),
-        xytext=(-15.5, 31),
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
+    _point_at(ax, "swollen neck", (9, 1), (17.5, 31))
+    _point_at(ax, "small air cell", (0, 27), (-15.5, 31))
     return ax
 
 
@@ -107,26 +103,8 @@ def _dry(ax, title):
     x, y = es.outline(200, shrink=2.4)
     low = y < 12
     ax.plot(np.where(low, x, np.nan), np.where(low, y, np.nan), color="#8A6A10", lw=1.6, ls=(0, (2, 1)), zorder=22)
-    ax.annotate(
-        say.text("course_dry_skin"),
-        (-17, -11),
-        xytext=(-11, -32),
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
-    ax.annotate(
-        "large air cell",
-        (0, 22),
-        xytext=(-15.5, 31),
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
+    _point_at(ax, say.text("course_dry_skin"), (-17, -11), (-11, -32))
+    _point_at(ax, "large air cell", (0, 22), (-15.5, 31))
     return ax
 
 

@@ -4,27 +4,10 @@ from __future__ import annotations
 
 import pandas as pd
 
+from hatchkit.climate.dose import MISSING
+
 #: Dose columns that are added to the windows table (meaning and unit: ``reference/columns_relate.csv``).
-DOSE_COLUMNS = [
-    "hours",
-    "hours_logged",
-    "share_logged",
-    "hours_warm",
-    "hours_cold",
-    "degree_hours_warm",
-    "degree_hours_cold",
-    "egg_degree_hours_warm",
-    "egg_degree_hours_cold",
-    "egg_peak_c",
-    "egg_peak_low_c",
-    "egg_peak_high_c",
-    "egg_min_c",
-    "heat_dose_h",
-    "heat_band",
-    "lost_hours",
-    "hours_egg_below_20",
-    "hours_egg_below_10",
-]
+DOSE_COLUMNS = ["hours", "hours_logged", "share_logged", *MISSING]
 
 
 def exposure(season) -> pd.DataFrame:
