@@ -19,8 +19,8 @@ COLD_LEVEL = -2
 #: Hours about the transfer in which a chill counts as one of the transfer.
 TRANSFER_H = 12.0
 
-#: The first chick of a hen's hatch against the trade's 21 days: the middle comes 4 h earlier (`climate.clock`), the first
-#: half a window of 26 h before it (Meijerhof 2006: 24 h held to be good, 36 h often seen).
+#: The first chick of a hen's hatch against the trade's 21 days: the middle comes 4 h earlier (`climate.clock`), the
+#: first half a window of 26 h before it (Meijerhof 2006: 24 h held to be good, 36 h often seen).
 WINDOW_H = 26.0
 FIRST_CHICK_H = -4.0 - WINDOW_H / 2
 
