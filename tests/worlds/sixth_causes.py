@@ -124,7 +124,7 @@ TABLE = {
     ),  # [W] [P]
     "contamination": Cause(
         ((5, 3, 0.25), (12, 4, 0.4), (18, 3, 0.25), (CULL, 0.5, 0.1)),
-        rot=(0.3, 0.65),
+        rot=(0.15, 0.5),
         signs={"smell": 0.55, "open_navel": 0.15},
         told=0.35,
     ),  # [P]

@@ -5,6 +5,7 @@ import itertools
 
 import numpy as np
 import pytest
+from openpyxl import load_workbook
 
 import hatchkit as hk
 from worlds import sixth_causes, sixth_eggs, sixth_traces
@@ -18,6 +19,14 @@ def hit(season):
     return next(one for one in season["book"]["batches"] if one["name"] == season["batch_hit"])
 
 
+def cells(folder):
+    """All cells of a season's workbook; none where the sheet is a text."""
+    path = folder / "batches.xlsx"
+    if not path.exists():
+        return []
+    return [cell for sheet in load_workbook(path) for row in sheet.iter_rows(values_only=True) for cell in row]
+
+
 @pytest.fixture(scope="module")
 def many():
     """Three severe seasons of each cause, none of them written."""
@@ -28,8 +37,10 @@ def test_a_seed_makes_the_same_files_again(tmp_path):
     seasons = [make_season([5, 2], "too_dry", "mild", tmp_path / name) for name in "ab"]
     assert seasons[0]["batch_hit"] == seasons[1]["batch_hit"]
     assert seasons[0]["severities"] == seasons[1]["severities"]
+    assert str(seasons[0]["book"]) == str(seasons[1]["book"])
     texts = [sorted((tmp_path / name).rglob("*.csv")) for name in "ab"]
-    assert [one.read_bytes() for one in texts[0]] == [one.read_bytes() for one in texts[1]]
+    assert texts[0] and [one.read_bytes() for one in texts[0]] == [one.read_bytes() for one in texts[1]]
+    assert cells(tmp_path / "a") == cells(tmp_path / "b")
     assert make_season([5, 3], "too_dry", "mild")["severities"] != seasons[0]["severities"]
 
 
@@ -99,7 +110,7 @@ def test_the_hit_batch_does_worse_and_its_neighbours_do_not(many):
 
 
 def test_nothing_of_the_truth_is_in_the_folder(tmp_path):
-    """The same keeper without the cause differs only in what a keeper could see; no code of a cause is written."""
+    """No code of a cause and no strength is written, nor kept in the book."""
     for place, code in enumerate(("small_end_up", "vitamin_lack", "warm_throughout")):
         folder = tmp_path / code
         season = make_season([4, place], code, "severe", folder)
@@ -108,6 +119,8 @@ def test_nothing_of_the_truth_is_in_the_folder(tmp_path):
             assert not any(word in file.name for word in (*CAUSES, "truth", "answer"))
             if file.suffix in (".csv", ".toml"):
                 assert not any(other in file.read_text(encoding="utf-8") for other in CAUSES if "_" in other)
+        words = [str(cell) for cell in cells(folder)]
+        assert not any(other in word for word in words for other in CAUSES if "_" in other)
         assert not {"severity", "severities", "causes", "strength"} & set(hit(season))
 
 
