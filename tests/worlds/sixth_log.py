@@ -64,7 +64,7 @@ def _waves(rng, size, spread):
     for place, step in enumerate(steps):
         level = 0.8 * level + step
         out[place] = level
-    return out - out.mean() + rng.normal(0, spread * 0.4, size)
+    return out - out.mean() + rng.normal(0, spread * 0.6, size)
 
 
 def _file(path, habits, rows):
