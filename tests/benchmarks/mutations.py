@@ -5,9 +5,9 @@
     python tests/benchmarks/mutations.py --again         # only those that were not noticed, or not run, last time
     python tests/benchmarks/mutations.py --named         # the faults that once survived, each by itself
 
-Each edit changes one constant, comparison, sign or step of one in a room of formulas, in a copy of the source; the
-room's tests then run until the first failure. An edit that no test notices is a survivor: it needs a test, or a line
-with a reason in mutations_alike.csv.
+Each edit changes one constant, comparison, sign or step of one in a room of formulas, in a copy of the source; those
+of the room's tests that come to the line then run until the first failure. An edit that no test notices is a survivor:
+it needs a test, or a line with a reason in mutations_alike.csv.
 """
 
 from __future__ import annotations
@@ -16,6 +16,10 @@ import argparse
 import ast
 import csv
 import datetime
+import functools
+import gc
+import hashlib
+import importlib
 import json
 import os
 import random
@@ -31,8 +35,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 RESULTS = Path(__file__).resolve().parent / "results" / "mutations.md"
-ROOMS = ("losses", "climate", "relate", "advice", "usual")
-#: A run is ended after so many times what the room's tests take without an edit, and at the earliest after so many
+ROOMS = ("losses", "climate", "relate", "usual", "advice")
+#: A run is ended after so many times what its tests take without an edit, and at the earliest after so many
 #: seconds: the edit made a loop without end. Such runs are told apart, since a loaded machine could cause them too.
 TIMES, LEAST = 6, 400
 
@@ -258,6 +262,28 @@ def tests_for(file: str) -> list[str]:
     return [str(path.relative_to(ROOT)) for path in own[:1] + others + own[1:]]
 
 
+def _statement(file: str, line: int) -> set[int]:
+    """Lines of the statement at a line of a room's file; of one with a block its head."""
+    tree = ast.parse((ROOT / "hatchkit" / file).read_bytes())
+    around = [node for node in ast.walk(tree) if isinstance(node, ast.stmt) and node.lineno <= line <= node.end_lineno]
+    inner = max(around, key=lambda node: (node.lineno, -node.end_lineno))
+    block = getattr(inner, "body", None)
+    last = max(inner.lineno, block[0].lineno - 1) if block else inner.end_lineno
+    return set(range(inner.lineno, last + 1)) | {line}
+
+
+def reaching(edit: Edit, reach: dict) -> list[str]:
+    """Of the tests for a file those that come to the edited statement, the quick ones first.
+
+    A statement that runs at import concerns all of them; those that come to more of the file than that are first.
+    """
+    tests, lines = tests_for(edit.file), _statement(edit.file, edit.line)
+    there = {test: set(reach[test]["lines"].get(edit.file, ())) for test in tests}
+    if not lines & set(reach[""]["lines"].get(edit.file, ())):
+        tests = [test for test in tests if lines & there[test]]
+    return sorted(tests, key=lambda test: (not there[test], reach[test]["seconds"]))
+
+
 class Copies:
     """Copies of the source, one for each worker, in which one file at a time is changed."""
 
@@ -272,15 +298,63 @@ class Copies:
             self.free.append(place)
 
     def change(self, place: Path, edit: Edit) -> None:
-        source = (ROOT / "hatchkit" / edit.file).read_bytes()
-        (place / "hatchkit" / edit.file).write_bytes(source[: edit.start] + edit.new.encode() + source[edit.end :])
+        file = place / "hatchkit" / edit.file
+        source = file.read_bytes()
+        file.with_suffix(".whole").write_bytes(source)
+        file.write_bytes(source[: edit.start] + edit.new.encode() + source[edit.end :])
 
     def restore(self, place: Path, edit: Edit) -> None:
-        shutil.copy2(ROOT / "hatchkit" / edit.file, place / "hatchkit" / edit.file)
+        file = place / "hatchkit" / edit.file
+        file.with_suffix(".whole").replace(file)
 
 
-def start(place: Path, edit: Edit) -> int:
-    """Run the tests in a child that finds the heavy libraries loaded; its process id."""
+class Reached:
+    """Notes for every test file the lines that it comes to, as if it ran alone: nothing cached is left from another."""
+
+    def __init__(self, place: Path):
+        import coverage
+
+        self.home = place / "hatchkit"
+        self.seen = coverage.Coverage(data_file=None, include=[f"{self.home}/*"])
+        self.file, self.since = "", time.process_time()
+        self.seconds: dict[str, float] = {}
+        self.seen.start()
+
+    def pytest_collection_finish(self):
+        """What runs at import must not be put down to the first test that imports late."""
+        for room in ROOMS:
+            for file in sorted((self.home / room).glob("*.py")):
+                importlib.import_module(f"hatchkit.{room}.{file.stem}")
+
+    def pytest_runtest_setup(self, item):
+        file = item.nodeid.partition("::")[0]
+        if file == self.file:
+            return
+        self.turn(file)
+        for one in gc.get_objects():
+            if isinstance(one, functools._lru_cache_wrapper) and one.__module__.startswith(("hatchkit", "tests")):
+                one.cache_clear()
+
+    def turn(self, file: str) -> None:
+        now = time.process_time()
+        self.seconds[self.file] = self.seconds.get(self.file, 0.0) + now - self.since
+        self.file, self.since = file, now
+        self.seen.switch_context(file)
+
+    def found(self) -> dict:
+        """Test file -> its seconds and the lines it comes to; under "" what every import comes to."""
+        self.turn("")
+        self.seen.stop()
+        data, lines = self.seen.get_data(), {test: {} for test in self.seconds}
+        for file in data.measured_files():
+            for line, tests in data.contexts_by_lineno(file).items():
+                for test in tests:
+                    lines[test].setdefault(str(Path(file).relative_to(self.home)), []).append(line)
+        return {test: dict(seconds=self.seconds[test], lines=lines[test]) for test in lines}
+
+
+def start(place: Path, tests: list[str], reach: bool = False) -> int:
+    """Run tests in a child that finds the heavy libraries loaded, and note the lines they come to; its process id."""
     child = os.fork()
     if child:
         return child
@@ -292,23 +366,14 @@ def start(place: Path, edit: Edit) -> int:
     quiet = os.open(place / "said.txt", os.O_CREAT | os.O_TRUNC | os.O_WRONLY)
     os.dup2(quiet, 1)
     os.dup2(quiet, 2)
+    asked = ["-x", "-q", "-p", "no:cacheprovider", "--no-header", "--rootdir", str(place)]
     try:
         import pytest
 
-        status = pytest.main(
-            [
-                "-x",
-                "-q",
-                "-p",
-                "no:cacheprovider",
-                "--no-header",
-                "--rootdir",
-                str(place),
-                "-c",
-                str(place / "pyproject.toml"),
-                *tests_for(edit.file),
-            ]
-        )
+        plugins = [Reached(place)] if reach else []
+        status = pytest.main([*asked, "-c", str(place / "pyproject.toml"), *tests], plugins)
+        for plugin in plugins:
+            (place / "reach.json").write_text(json.dumps(plugin.found()), encoding="utf-8")
     except BaseException as error:
         print(f"ERROR {error!r}")
         status = 3
@@ -316,33 +381,74 @@ def start(place: Path, edit: Edit) -> int:
     os._exit(int(status))
 
 
-def run(edits: list[Edit], workers: int, minutes: float, limits=()) -> dict[Edit, tuple[str, float, str]]:
-    """edit -> (noticed, no end, survived or broken; seconds; the test that noticed it).
-
-    Broken is a run that ended without a test that failed: it says nothing, and is told as such. `limits`: room ->
-    seconds after which a run is ended.
-    """
+def load() -> None:
+    """Load the heavy libraries once, for every child to find."""
     import matplotlib.pyplot  # noqa: F401
     import pandas  # noqa: F401
     import pytest  # noqa: F401
     import scipy.optimize  # noqa: F401
     import statsmodels.genmod.generalized_linear_model  # noqa: F401
 
+
+def reach_of(edits: list[Edit], keep: Path | None) -> dict:
+    """Test file -> its seconds and the lines it comes to; ends the script where one fails on the source as it is.
+
+    `keep`: where this is kept. A test file that has changed since is run again; delete the file when the source has
+    changed much, or edits may pass for unnoticed that are not.
+    """
+    kept = json.loads(keep.read_text("utf-8")) if keep and keep.exists() else {}
+    texts = {
+        test: hashlib.sha256((ROOT / test).read_bytes()).hexdigest() for edit in edits for test in tests_for(edit.file)
+    }
+    tests = [test for test, text in sorted(texts.items()) if kept.get(test, {}).get("text") != text]
+    if not tests:
+        return kept
+    print(f"{len(tests)} test files are run as they are", flush=True)
+    copies = Copies(1)
+    try:
+        place = copies.free[0]
+        _, status = os.waitpid(start(place, tests, reach=True), 0)
+        if status:
+            sys.exit(f"Tests fail on the source as it is:\n{(place / 'said.txt').read_text('utf-8')[-2000:]}")
+        reach = json.loads((place / "reach.json").read_text("utf-8"))
+    finally:
+        shutil.rmtree(copies.top, ignore_errors=True)
+    reach = kept | {test: found | {"text": texts.get(test, "")} for test, found in reach.items()}
+    if keep:
+        keep.write_text(json.dumps(reach), encoding="utf-8")
+    return reach
+
+
+def run(edits: list[Edit], reach: dict, workers: int, minutes: float) -> dict[Edit, tuple[str, float, str]]:
+    """edit -> (noticed, no end, survived or broken; seconds; the test that noticed it).
+
+    Broken is a run that ended without a test that failed: it says nothing, and is told as such.
+    """
     copies, waiting, running, done = Copies(workers), list(edits), {}, {}
     until = time.monotonic() + 60 * minutes
+
+    def note(edit, word, took, by):
+        done[edit] = (word, took, by)
+        print(f"{len(done):3d} {word:8s} {took:4.0f} s  {edit.file}:{edit.line} {edit.what}   {by[:90]}", flush=True)
+
     try:
         while waiting or running:
             while waiting and copies.free and time.monotonic() < until:
-                edit, place = waiting.pop(0), copies.free.pop()
+                edit = waiting.pop(0)
+                tests = reaching(edit, reach)
+                if not tests:
+                    note(edit, "survived", 0.0, "no test comes to it")
+                    continue
+                place = copies.free.pop()
                 copies.change(place, edit)
-                running[start(place, edit)] = (edit, place, time.monotonic())
+                limit = max(LEAST, TIMES * sum(reach[test]["seconds"] for test in tests))
+                running[start(place, tests)] = (edit, place, time.monotonic(), limit)
             if not running:
                 break
             time.sleep(0.1)
-            for child, (edit, place, since) in list(running.items()):
+            for child, (edit, place, since, limit) in list(running.items()):
                 took = time.monotonic() - since
                 ended, status = os.waitpid(child, os.WNOHANG)
-                limit = dict(limits).get(edit.file.split("/")[0], 10 * LEAST)
                 if not ended and took > limit:
                     os.killpg(child, signal.SIGKILL)
                     ended, status = os.waitpid(child, 0)
@@ -352,26 +458,13 @@ def run(edits: list[Edit], workers: int, minutes: float, limits=()) -> dict[Edit
                 by = re.search(r"^(?:FAILED|ERROR) (\S+)", said, re.M)
                 by = by[1] if by else ""
                 word = "survived" if status == 0 else "noticed" if by else "no end" if took > limit else "broken"
-                done[edit] = (word, took, by or said[-200:])
-                print(
-                    f"{len(done):3d} {done[edit][0]:8s} {took:4.0f} s  {edit.file}:{edit.line} {edit.what}   {by}",
-                    flush=True,
-                )
+                note(edit, word, took, by or ("" if status == 0 else said[-200:]))
                 copies.restore(place, edit)
                 copies.free.append(place)
                 del running[child]
     finally:
         shutil.rmtree(copies.top, ignore_errors=True)
     return done
-
-
-def sound(edits, workers: int) -> dict[str, float]:
-    """Room -> seconds after which a run of it is ended; ends the script where tests fail on the source as it is."""
-    first = {edit.file.split("/")[0]: edit for edit in edits}
-    done = run([Edit(edit.file, 0, 0, "", "", 1, room) for room, edit in first.items()], workers, 60)
-    if unsound := [edit.text for edit, found in done.items() if found[0] != "survived"]:
-        sys.exit(f"The tests of these rooms fail on the source as it is: {', '.join(unsound)}")
-    return {edit.text: max(LEAST, TIMES * found[1]) for edit, found in done.items()}
 
 
 def report(edits, done, title: str) -> str:
@@ -409,6 +502,7 @@ def main() -> None:
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--workers", type=int, default=2)
     parser.add_argument("--minutes", type=float, default=600.0, help="begin no further edit after this time")
+    parser.add_argument("--reach", type=Path, help="file that keeps which test comes to which lines, for the next draw")
     parser.add_argument("--named", action="store_true")
     parser.add_argument("--again", action="store_true")
     options = parser.parse_args()
@@ -417,7 +511,12 @@ def main() -> None:
     if options.again:
         edits, kept = earlier()
     waiting = [edit for edit in edits if edit not in kept]
-    done = kept | run(waiting, options.workers, options.minutes, sound(waiting, options.workers))
+    load()
+    done = dict(kept)
+    for room in ROOMS:
+        some = [edit for edit in waiting if edit.file.startswith(f"{room}/")]
+        if some:
+            done |= run(some, reach_of(some, options.reach), options.workers, options.minutes)
     if options.named:
         print(
             "\n".join(f"SURVIVED: {edit.text}" for edit in edits if done.get(edit, ("",))[0] == "survived")
