@@ -1,7 +1,5 @@
 """When should they have hatched? The species' days, storage and the logged temperature, with a band."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

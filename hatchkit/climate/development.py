@@ -1,7 +1,5 @@
 """How fast embryos grow at a temperature, next to the temperature they should have."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.climate.egg_heat import constant

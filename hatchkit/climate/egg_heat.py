@@ -1,7 +1,5 @@
 """How an egg trades heat: what the embryo makes, what evaporation takes, how well the air carries it off."""
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np

@@ -6,8 +6,6 @@ a linear recurrence; as a bidiagonal system of equations it is solved exactly, t
 in one call, for any mixture of steps.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

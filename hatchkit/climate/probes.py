@@ -1,7 +1,5 @@
 """Can the probe be believed, and how steady is the machine? Numbers that a person can compare."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

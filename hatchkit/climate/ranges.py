@@ -1,7 +1,5 @@
 """Which temperature is right: the range in force for a species, a stage and a kind of air."""
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np

@@ -7,8 +7,6 @@ and its relative humidity rises; a faulty probe jumps both ways between two read
 a heater warms air.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 #: A cold stretch that begins within this many hours of setting is the eggs' own cold (they take 6 to 8 h to

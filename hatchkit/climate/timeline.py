@@ -1,7 +1,5 @@
 """Tables behind the pictures: an incubator's season at the width of a page, and one excursion close up."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

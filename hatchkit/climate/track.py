@@ -1,7 +1,5 @@
 """What one batch met, reading by reading: air, egg, range in force, speed of development."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

@@ -5,8 +5,6 @@ shell, differs between eggs, flocks and seasons, so it is fitted from weighings 
 the size of the egg when weights exist (Ar & Rahn; Meir & Ar 2008, Br. Poult. Sci.).
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

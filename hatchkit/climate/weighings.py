@@ -1,7 +1,5 @@
 """Weighings put in order: one series per egg or tray, tray taken off, days since setting, like with like."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

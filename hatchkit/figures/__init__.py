@@ -40,8 +40,6 @@ in grey (`filter: grayscale(1)`) and on a dark page. `tests/figures/test_figures
 height, dark colours, no text outside the picture or on another. Drawing one takes 20 to 300 ms, less than its PNG.
 """
 
-from __future__ import annotations
-
 from hatchkit.figures.output import dark_css, svg
 
 __all__ = ["dark_css", "svg"]

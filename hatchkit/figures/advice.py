@@ -1,7 +1,5 @@
 """Figures of the advice room: ranked causes, what the season lost to what, drawings for the breakout guide."""
 
-from __future__ import annotations
-
 from hatchkit.figures import egg_drawings, rows, style
 from hatchkit.figures.style import INK, axes, subplots
 from hatchkit.figures.why import differences, ladder

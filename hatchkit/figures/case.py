@@ -1,7 +1,5 @@
 """The picture that a student looks at again: where the eggs of a case went, and what the log shows."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit import say

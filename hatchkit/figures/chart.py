@@ -1,7 +1,5 @@
 """A figure that carries its own alt text wherever it is shown: JupyterLab, HTML report, paper."""
 
-from __future__ import annotations
-
 import base64
 import html
 import io

@@ -1,7 +1,5 @@
 """Pictures of the climate: an incubator's season, one spell, weight loss, the hatch clock, the probes."""
 
-from __future__ import annotations
-
 from zoneinfo import ZoneInfo
 
 import numpy as np

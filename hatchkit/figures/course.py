@@ -1,7 +1,5 @@
 """The pictures of the course: one idea each."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit import say

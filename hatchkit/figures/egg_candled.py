@@ -1,7 +1,5 @@
 """What the candle shows of a hen's egg, day by day, and of eggs that stopped."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import egg_shell as es

@@ -3,8 +3,6 @@
 Schemes from stated proportions, no portraits and no substitute for photographs.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit import say

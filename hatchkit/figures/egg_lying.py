@@ -1,7 +1,5 @@
 """How the chick lies before the hatch: right, and seven ways that are wrong. Each says from where it is seen."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit import say

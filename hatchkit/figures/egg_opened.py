@@ -1,7 +1,5 @@
 """A hen's egg opened on each day from 1 to 21: yolk, vessels, membrane, embryo, with a scale."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import egg_shell as es

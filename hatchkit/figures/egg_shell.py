@@ -3,8 +3,6 @@
 Schemes drawn from stated proportions (``reference/embryo_proportions.csv``), no substitute for photographs.
 """
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np

@@ -1,7 +1,5 @@
 """The season at a glance: a calendar with a lane for each machine."""
 
-from __future__ import annotations
-
 from zoneinfo import ZoneInfo
 
 from hatchkit.figures import style

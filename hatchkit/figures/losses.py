@@ -3,8 +3,6 @@
 Each takes a table made by ``hatchkit.losses`` and axes, draws, and returns the axes.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import rows, style

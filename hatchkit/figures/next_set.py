@@ -1,7 +1,5 @@
 """How many eggs to set: the chance of enough chicks by the number of eggs."""
 
-from __future__ import annotations
-
 from hatchkit.figures import style
 
 

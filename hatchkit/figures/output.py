@@ -1,7 +1,5 @@
 """Axes as SVG for a page: text stays text, colours follow a dark page, ids clash with no other picture's."""
 
-from __future__ import annotations
-
 import base64
 import hashlib
 import html

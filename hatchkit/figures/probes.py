@@ -1,7 +1,5 @@
 """What each machine's probe is off by, as far as three witnesses can tell."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import rows, style

@@ -1,7 +1,5 @@
 """Figures of losses beside temperature: tables in, axes out."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import rows, style

@@ -3,8 +3,6 @@
 Heights are in points, from 0 at the top downwards.
 """
 
-from __future__ import annotations
-
 from hatchkit.figures import style
 
 #: Height of a line of text, of a bar with the room around it, and of the bar itself.

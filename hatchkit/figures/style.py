@@ -1,7 +1,5 @@
 """How every figure looks: one fill, hatch and line per meaning, so that grey print loses nothing."""
 
-from __future__ import annotations
-
 from functools import cache
 
 from hatchkit.units import check_unit

@@ -1,7 +1,5 @@
 """Axes of time and of temperature: dates on the person's clock, and a scale that shows both a swing and a power cut."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

@@ -1,7 +1,5 @@
 """Pictures of where on the tray the eggs lay: what became of each, and where embryos died over a season."""
 
-from __future__ import annotations
-
 from hatchkit.figures import style
 
 #: One mark a fate, so that the map can be read without its fills.

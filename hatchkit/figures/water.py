@@ -1,7 +1,5 @@
 """Pictures of what eggs lost and when they hatched: weight against the target, the hatch clock."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import rows, style

@@ -1,7 +1,5 @@
 """Why was this hatch poor? The evidence item by item, and what was different this time."""
 
-from __future__ import annotations
-
 from hatchkit import say
 from hatchkit.figures import rows, style
 from hatchkit.say.speak import word

@@ -1,7 +1,5 @@
 """Pictures of years and groups: shares side by side, changes beside what was to be expected."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import style

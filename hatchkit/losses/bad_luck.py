@@ -1,7 +1,5 @@
 """Is it more than bad luck? Each batch and stage against the person's other batches and a published level."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

@@ -1,7 +1,5 @@
 """Where the eggs went: eggs and shares per stage, for batches, flocks, incubators or the whole season."""
 
-from __future__ import annotations
-
 import math
 
 import numpy as np

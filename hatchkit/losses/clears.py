@@ -1,7 +1,5 @@
 """What do the clears say of fertility? Little, unless some were opened."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

@@ -1,7 +1,5 @@
 """From the counts that a person keeps of a batch to groups of eggs that share a fate."""
 
-from __future__ import annotations
-
 import math
 from dataclasses import dataclass, field
 

@@ -1,7 +1,5 @@
 """When did the embryos die? Cumulative loss by age, as far as the looks at the eggs can tell."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

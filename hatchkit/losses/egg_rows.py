@@ -1,7 +1,5 @@
 """From the row of a single egg to its fate."""
 
-from __future__ import annotations
-
 import math
 
 from hatchkit.losses.counts import group

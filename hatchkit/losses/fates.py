@@ -5,8 +5,6 @@ records cannot explain is `unaccounted` and a row of problems. Where a slip of c
 than were set, the fates keep what was written: nobody knows which count is wrong, or whether it is the eggs set.
 """
 
-from __future__ import annotations
-
 import math
 from dataclasses import replace
 

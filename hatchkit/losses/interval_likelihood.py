@@ -5,8 +5,6 @@ sped up by squared extrapolation, and for a single estimate from constrained New
 largest possible log-likelihood is proved small.
 """
 
-from __future__ import annotations
-
 from typing import NamedTuple
 
 import numpy as np

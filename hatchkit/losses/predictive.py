@@ -5,8 +5,6 @@ over both, on a grid, with what the other batches say of them. This keeps its pr
 putting the best-fitting spread in as if it were known flags too often.
 """
 
-from __future__ import annotations
-
 import math
 from functools import cache, lru_cache
 

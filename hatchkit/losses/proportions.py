@@ -1,7 +1,5 @@
 """Rates with honest intervals: one batch, many batches, and the spread between batches."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

@@ -1,7 +1,5 @@
 """When were the eggs of a batch looked at? The looks in order, each with its age in days."""
 
-from __future__ import annotations
-
 import math
 from dataclasses import dataclass
 

@@ -1,7 +1,5 @@
 """Losses through the season: batches in the order of setting, with limits that allow for the usual spread."""
 
-from __future__ import annotations
-
 import math
 
 import numpy as np

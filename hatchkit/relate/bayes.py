@@ -5,8 +5,6 @@ sd ~ half-normal(1). The spread is summed over a grid, each u is integrated by a
 quadrature, and the coefficients are drawn from a t proposal and weighted by the exact posterior.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

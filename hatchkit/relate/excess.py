@@ -5,8 +5,6 @@ draw carries the spread between batches: a plain binomial bootstrap of the same 
 only 41-78 % of simulated seasons with 150 eggs a batch, this one in 93-96 %.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

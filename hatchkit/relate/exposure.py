@@ -1,7 +1,5 @@
 """What heat and cold did each batch meet between two looks at the eggs?"""
 
-from __future__ import annotations
-
 import pandas as pd
 
 from hatchkit.climate.dose import MISSING

@@ -1,7 +1,5 @@
 """The one place where the relation of losses to a dose is computed, from a table of counts."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, field
 
 import numpy as np

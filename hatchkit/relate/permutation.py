@@ -5,8 +5,6 @@ comparison must not cross, such as species. Where batches share the log of one m
 turned round against the losses instead (`turned_scores`), since neighbours then share their exposure.
 """
 
-from __future__ import annotations
-
 from itertools import combinations
 from math import comb, prod
 

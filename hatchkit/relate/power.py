@@ -1,7 +1,5 @@
 """What harm could a season of this size have shown? Simulated with its own batches, windows and doses."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.relate.cloglog import fit_many

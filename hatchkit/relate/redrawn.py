@@ -8,8 +8,6 @@ records can carry it a steady drift through the season is taken out. It is valid
 by a spread not far above the stated one: at 0.3 to 0.5 it gives about 5 % false alarms, at 0.8 from 6 to 14 %.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.relate import bayes

@@ -1,7 +1,5 @@
 """Did the excursions cost embryos? A season's losses related to its temperatures, in tables and words."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

@@ -1,7 +1,5 @@
 """Several seasons read together: one set of tables, in which each row knows its keeper and its year."""
 
-from __future__ import annotations
-
 import re
 from collections import Counter
 from dataclasses import dataclass, replace

@@ -1,7 +1,5 @@
 """The sealed answer of a simulated season: what was put in and what became of every egg."""
 
-from __future__ import annotations
-
 import json
 import math
 from dataclasses import dataclass

@@ -6,8 +6,6 @@ earliest wins and is remembered as the cause. So the true number of embryos that
 known exactly. Every figure is in ``reference/simulate_parameters.csv`` with its source.
 """
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np

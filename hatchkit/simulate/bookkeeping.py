@@ -1,7 +1,5 @@
 """What a person sees and writes down: candlings with their mistakes, breakout, counts, weighings."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

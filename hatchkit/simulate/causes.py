@@ -3,8 +3,6 @@
 The list with its sizes is ``reference/simulate_causes.csv``; add a row there and a branch here.
 """
 
-from __future__ import annotations
-
 from dataclasses import replace
 
 import pandas as pd

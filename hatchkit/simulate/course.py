@@ -1,7 +1,5 @@
 """From a plan of batches and faults to the tables of a season and the truth behind them."""
 
-from __future__ import annotations
-
 from copy import deepcopy
 from dataclasses import dataclass, field
 from functools import cache

@@ -1,7 +1,5 @@
 """The demo season: sixteen batches in three incubators, with a known story behind them."""
 
-from __future__ import annotations
-
 import tomllib
 from pathlib import Path
 

@@ -1,7 +1,5 @@
 """Three invented years of one keeper: one change that helped, one that did nothing, one year that was only bad luck."""
 
-from __future__ import annotations
-
 from pathlib import Path
 
 import numpy as np

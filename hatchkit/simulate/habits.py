@@ -4,8 +4,6 @@ Workbooks are written without creation times, so that the same seed gives the sa
 nothing in a file tells when or how it was made.
 """
 
-from __future__ import annotations
-
 import io
 import re
 import zipfile

@@ -7,8 +7,6 @@ All of it is drawn from a stream of the seed of its own, so that none of it depe
 is in ``reference/case_levels.csv``.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass, replace
 from typing import Any
 

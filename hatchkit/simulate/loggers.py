@@ -3,8 +3,6 @@
 The styles are general ones; none is that of a real maker.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 from pathlib import Path
 

@@ -1,7 +1,5 @@
 """What the air in the incubator does: set points, openings, noise, and the faults put in."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

@@ -4,8 +4,6 @@ Four separate random streams (layout, cause, habits, chance) come from the seed,
 the layout or of the person's habits depends on what was planted.
 """
 
-from __future__ import annotations
-
 import os
 from dataclasses import replace
 from numbers import Integral

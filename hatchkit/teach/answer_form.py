@@ -4,8 +4,6 @@ Column A holds the keys by which `answer_sheets` finds the answers again whateve
 student's.
 """
 
-from __future__ import annotations
-
 from pathlib import Path
 
 from hatchkit.records.writing import write_whole

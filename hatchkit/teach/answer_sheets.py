@@ -1,7 +1,5 @@
 """Find and read students' answer sheets; every file and row that is not taken is named, with how to fix it."""
 
-from __future__ import annotations
-
 import csv
 import os
 import re

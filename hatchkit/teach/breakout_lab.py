@@ -1,7 +1,5 @@
 """The breakout lab: eggs of a hidden day to be dated, as one dates what is found when unhatched eggs are opened."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, field
 
 import numpy as np

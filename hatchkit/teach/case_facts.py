@@ -5,8 +5,6 @@ it speaks for the right answer or shuts out another. *Not*: of the case but with
 hold. *Free*: true, and one may think either way, so that it is not counted.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

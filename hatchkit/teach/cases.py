@@ -1,7 +1,5 @@
 """One case for one student: a season as life has it, what its records can show, and the row of the answer book."""
 
-from __future__ import annotations
-
 import json
 from dataclasses import dataclass
 from typing import Any

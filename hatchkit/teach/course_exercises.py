@@ -3,8 +3,6 @@
 The words for each are in ``reference/exercise_words.csv``, under the name given here.
 """
 
-from __future__ import annotations
-
 from itertools import combinations
 from math import comb, exp, factorial
 

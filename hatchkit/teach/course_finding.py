@@ -4,8 +4,6 @@ It goes by words and cannot judge sense, so it never calls a finding right: it s
 and the last word is a reader's.
 """
 
-from __future__ import annotations
-
 import re
 from dataclasses import dataclass
 

@@ -1,7 +1,5 @@
 """What marking gives back: a page for each student, one for the class, and the marks as CSV, in a new folder."""
 
-from __future__ import annotations
-
 import json
 from pathlib import Path
 

@@ -5,8 +5,6 @@ What is right is worked out each time from the data that the exercise is about
 the student's notebook. The words are in ``reference/exercise_words.csv``.
 """
 
-from __future__ import annotations
-
 import math
 import re
 from collections.abc import Callable

@@ -4,8 +4,6 @@ A lesson folder holds two folders that part before the class begins: ``students`
 with a blank answer form) and ``teacher`` (the answer book).
 """
 
-from __future__ import annotations
-
 import secrets
 import sys
 import time

@@ -3,8 +3,6 @@
 The words for each are in ``reference/exercise_words.csv``, under the name given here.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.teach.breakout_lab import DateTheEgg

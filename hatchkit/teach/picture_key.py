@@ -1,7 +1,5 @@
 """The picture key of the breakout lab: candled views and opened eggs by day, positions, signs; side by side."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import egg_drawings

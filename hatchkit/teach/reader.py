@@ -6,8 +6,6 @@ of either plan, and the traces that the cause leaves in log, book and remark. Wh
 about equally well, "none can be told" is as right as the cause.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass, replace
 
 import numpy as np

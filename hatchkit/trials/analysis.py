@@ -1,7 +1,5 @@
 """What a split trial showed, by the plan that was made before: nothing is chosen after the eggs have hatched."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

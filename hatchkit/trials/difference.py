@@ -1,7 +1,5 @@
 """How far two ways of hatching differ over sets and blocks, and how easily the lot alone would do that."""
 
-from __future__ import annotations
-
 import numpy as np
 
 

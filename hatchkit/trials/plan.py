@@ -1,7 +1,5 @@
 """How many eggs in how many sets, and which go where: the plan of a split trial, made before the first egg is set."""
 
-from __future__ import annotations
-
 import math
 from dataclasses import dataclass
 

@@ -1,7 +1,5 @@
 """The batch to look at, chosen with the mouse: everything shown of it follows the choice."""
 
-from __future__ import annotations
-
 import ipywidgets
 
 from hatchkit.findings.batch import poor_hatch

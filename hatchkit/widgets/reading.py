@@ -1,7 +1,5 @@
 """The reading of a sheet to confirm with the mouse: a drop-down per column, the eggs tried at once, and Keep."""
 
-from __future__ import annotations
-
 import html
 
 import ipywidgets

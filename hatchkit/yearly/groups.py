@@ -1,7 +1,5 @@
 """Breeds, pens, cocks, hens, machines, shelves, people, egg ages, months: which differ, by partial pooling."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, field
 
 import numpy as np

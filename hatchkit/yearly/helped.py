@@ -1,7 +1,5 @@
 """Did a change help? What was to be expected without it, from all years and from what was not changed."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
