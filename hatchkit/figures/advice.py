@@ -1,5 +1,8 @@
 """Figures of the advice room: ranked causes, what the season lost to what, drawings for the breakout guide."""
 
+import numpy as np
+from matplotlib.patches import Rectangle
+
 from hatchkit.figures import egg_drawings, rows, style
 from hatchkit.figures.style import INK, axes, subplots
 from hatchkit.figures.why import differences, ladder
@@ -125,8 +128,6 @@ def breakout_drawings(guide, axs=None, *, columns=2):
     -------
     ndarray of Axes
     """
-    import numpy as np
-
     rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
     if axs is None:
         lines = -(-len(rows) // columns)
@@ -157,8 +158,6 @@ def side_by_side(columns, *, height=3.0, width=style.WIDTH, titles=None, share_y
     -------
     ndarray of Axes, shape (columns,)
     """
-    import numpy as np
-
     _, axs = subplots(1, columns, size=(width, height), sharey=share_y)
     axs = np.atleast_1d(axs)
     for ax, title in zip(axs, titles or [""] * columns, strict=True):
@@ -200,8 +199,6 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
 
 def _boxes(ax, curve, *, edges, **look):
     """A box per stretch between two known ages, from the loss at its start to the loss at its end."""
-    from matplotlib.patches import Rectangle
-
     day = curve["day"].to_numpy(dtype=float)
     low, high = (100 * curve[edge].to_numpy(dtype=float) for edge in edges)
     for place in range(len(day) - 1):

@@ -3,7 +3,19 @@
 import numpy as np
 
 from hatchkit import say
-from hatchkit.figures.style import INK, LINES, PAPER, SOFT, TEXT, WIDTH, axes, fill, subplots, temperature_label, write
+from hatchkit.figures.style import (
+    INK,
+    LINES,
+    PAPER,
+    TEXT,
+    WIDTH,
+    axes,
+    fill,
+    other_scale,
+    subplots,
+    temperature_label,
+    write,
+)
 
 FILL = {
     "infertile": "infertile",
@@ -40,10 +52,7 @@ def case_picture(shown: dict, axs=None):
     if len(day):
         air.plot(day, temp, **LINES["air"])
         air.axhline(37.5, color="#0072B2", lw=0.8, ls=":")
-        right = air.secondary_yaxis("right", functions=(lambda c: c * 1.8 + 32, lambda f: (f - 32) / 1.8))
-        right.set_ylabel(temperature_label("F"), fontsize=TEXT, color=INK)
-        right.tick_params(colors=SOFT, labelcolor=INK, labelsize=TEXT)
-        right.spines["right"].set(color=SOFT, linewidth=0.7)
+        other_scale(air, "C")
     else:
         write(air, 0.5, 0.5, say.text("course_no_log"), ha="center", transform=air.transAxes)
     return axs

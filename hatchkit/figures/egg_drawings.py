@@ -4,6 +4,7 @@ Schemes from stated proportions, no portraits and no substitute for photographs.
 """
 
 import numpy as np
+from matplotlib.patches import Circle
 
 from hatchkit import say
 from hatchkit.figures import egg_shell as es
@@ -50,7 +51,6 @@ def egg(ax, kind: str, title: str = ""):
 
 
 def _blood_ring(ax, title):
-    from matplotlib.patches import Circle
 
     es.frame(ax, title)
     es.scale_bar(ax)

@@ -1,6 +1,7 @@
 """A hen's egg opened on each day from 1 to 21: yolk, vessels, membrane, embryo, with a scale."""
 
 import numpy as np
+from matplotlib.patches import Circle, Ellipse, Polygon
 
 from hatchkit.figures import egg_shell as es
 from hatchkit.figures.egg_lying import lying
@@ -46,7 +47,6 @@ def opened(ax, day, title="", *, scale=True):
 
 
 def _round(ax, at, size, **look):
-    from matplotlib.patches import Circle
 
     ax.add_patch(Circle(at, size, **{"facecolor": "none", "edgecolor": INK, "lw": 0.9, **look}))
 
@@ -78,7 +78,6 @@ def _lens(ax, at, draw, half):
     inset = ax.inset_axes([0.70, 0.715, 0.30, 0.30 * 62 / 85], zorder=40)
     inset.set(xlim=(-half, half), ylim=(-half, half), aspect="equal")
     inset.axis("off")
-    from matplotlib.patches import Circle
 
     inset.add_patch(Circle((0, 0), half * 0.98, facecolor=es.YOLK, edgecolor=INK, lw=0.9))
     draw(inset)
@@ -160,7 +159,6 @@ def embryo(ax, day, at=(0.0, 0.0), zorder=5):
 
 
 def _straight(ax, size, at, day, zorder):
-    from matplotlib.patches import Ellipse
 
     ax.add_patch(
         Ellipse(
@@ -221,7 +219,6 @@ def _limbs(ax, day, spine, size, zorder):
 
 
 def _face(ax, day, place, head, zorder):
-    from matplotlib.patches import Polygon
 
     eye = es.proportion("eye_mm", day)
     if eye:

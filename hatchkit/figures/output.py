@@ -6,6 +6,10 @@ import html
 import io
 import re
 
+import matplotlib.pyplot as plt
+from matplotlib.backends.backend_svg import FigureCanvasSVG
+from PIL import Image
+
 from hatchkit.figures.chart import figure_of
 from hatchkit.figures.style import DARK, TEXT
 
@@ -43,8 +47,6 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     ValueError
         Without `alt`.
     """
-    import matplotlib.pyplot as plt
-
     if not alt.strip():
         raise ValueError("every picture needs a sentence that says what it shows (alt)")
     figure = figure_of(drawn)
@@ -96,14 +98,11 @@ def _variable(colour: str) -> str:
 
 def _content(figure) -> str:
     """What matplotlib draws, without all that is meant for a file of its own."""
-    import matplotlib
-    from matplotlib.backends.backend_svg import FigureCanvasSVG
-
     figure.patch.set_visible(False)
     for ax in figure.axes:
         ax.patch.set_visible(False)
     buffer = io.StringIO()
-    with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
+    with plt.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
         FigureCanvasSVG(figure).print_svg(buffer, metadata={"Date": None, "Creator": None})
     text = buffer.getvalue()
     text = text[text.index(">", text.index("<svg")) + 1 : text.rindex("</svg>")]
@@ -119,8 +118,6 @@ def _content(figure) -> str:
 
 def _fewer_colours(data: str) -> str:
     """A picture within the picture (a drawing of thousands of points) as a PNG with a palette: a third of the size."""
-    from PIL import Image
-
     picture = Image.open(io.BytesIO(base64.b64decode(data))).convert("RGBA")
     buffer = io.BytesIO()
     picture.quantize(PALETTE, method=Image.Quantize.FASTOCTREE).save(buffer, "png", optimize=True)
