@@ -9,7 +9,8 @@ from hatchkit.records.writing import write_whole
 from hatchkit.simulate import course, habits
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
-from hatchkit.simulate.demo import invented, own_folder, write_again
+from hatchkit.simulate.demo import invented
+from hatchkit.simulate.folder import own_folder, write_again
 from hatchkit.simulate.machine import Fault
 
 SEED = 20230318

@@ -17,7 +17,8 @@ from hatchkit.pages.frame import template
 from hatchkit.problems import HatchkitError
 from hatchkit.records.writing import write_whole
 from hatchkit.say import text
-from hatchkit.simulate import life, seasons
+from hatchkit.simulate import life
+from hatchkit.simulate.folder import empty_folder
 from hatchkit.teach import case_words
 from hatchkit.teach.answer_form import write_form
 from hatchkit.teach.cases import make_case
@@ -67,7 +68,7 @@ def write_lesson(
     seed = secrets.randbits(64) if seed is None else int(seed)
     if seed < 0:
         raise HatchkitError("whole_number", dict(name="seed", least=0, given=str(seed)))
-    folder = seasons.empty_folder(folder)
+    folder = empty_folder(folder)
     rng = np.random.default_rng([seed, 7])
     show = _Progress(students, "cases written", progress)
     rows = []
