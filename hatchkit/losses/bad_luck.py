@@ -15,9 +15,6 @@ UNUSUAL = 0.10
 #: ... and it must lie outside the range that is told beside it, 95 % with one half of the rest on each side.
 OUTSIDE = 0.025
 
-#: Fewer other batches than this say little of the spread between batches.
-FEW = 5
-
 #: What each stage is a share of; deaths and culls are of the (apparently) fertile.
 OF_SET = ("hatched", "clear", "removed")
 

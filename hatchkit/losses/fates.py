@@ -23,8 +23,6 @@ COLUMNS = contract.columns("fates")
 #: So many eggs more than were set are a slip in counting; beyond, the record of the batch can't be read.
 MOST_TOO_MANY, MOST_TOO_MANY_SHARE = 2, 0.05
 
-FATES = ("hatched", "culled", "dead", "pipped_dead", "infertile", "clear", "removed", "unaccounted")
-
 
 def build_fates(batches, eggs, looks, species_table) -> tuple[pd.DataFrame, pd.DataFrame]:
     """Fates of all batches from counts, egg rows and breakout stages.

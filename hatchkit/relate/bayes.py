@@ -34,11 +34,6 @@ class Posterior:
         take = rng.choice(len(self.weight), size=draws, p=self.weight)
         return self.coef[take], self.spread[take]
 
-    @property
-    def effective_draws(self) -> float:
-        """How many equally weighted draws the weighted ones are worth."""
-        return float(1 / (self.weight**2).sum())
-
 
 def posterior(
     died,
