@@ -22,7 +22,7 @@ PALETTE = 64
 FACES = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif"
 
 
-def svg(drawn, *, alt: str, width: float | None = None, most: float | None = None) -> str:
+def svg(drawn, *, alt: str, most: float | None = None) -> str:
     """One ``<svg>`` element to stand in HTML, and close the figure.
 
     Parameters
@@ -30,9 +30,6 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     drawn : matplotlib Axes, Figure, or several Axes of one figure
     alt : str
         What the picture tells, in a sentence; read out in its place.
-    width : float, optional
-        Lay the figure out anew for a place so many CSS pixels wide, for instance 720 where there is room. Left out,
-        it stays as drawn: 360 wide, for a telephone, where all text is at least 10 px high.
     most : float, optional
         Widest that a page may show it, in CSS pixels; if left out, 1.5 times the width, less where the picture is tall.
 
@@ -50,8 +47,6 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     if not alt.strip():
         raise ValueError("every picture needs a sentence that says what it shows (alt)")
     figure = figure_of(drawn)
-    if width is not None:
-        figure.set_size_inches(width / 72, figure.get_size_inches()[1])
     wide, high = 72 * figure.get_size_inches()
     content = _content(figure)
     plt.close(figure)

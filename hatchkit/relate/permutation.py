@@ -123,7 +123,7 @@ def scores(residuals, doses, order):
 
     Parameters
     ----------
-    residuals : array (batches, windows) or (seasons, batches, windows)
+    residuals : array (batches, windows)
         Standardised residuals, 0 where a batch has no such window.
     doses : array (batches, windows)
         Centred doses, 0 where unknown.
@@ -131,21 +131,15 @@ def scores(residuals, doses, order):
 
     Returns
     -------
-    array (arrangements,) or (seasons, arrangements)
+    array (arrangements,)
     """
-    residuals = np.asarray(residuals, float)
-    if residuals.ndim == 2:
-        each = residuals @ doses.T
-        return each[np.arange(len(each)), order].sum(axis=1)
-    dealt = doses[order].reshape(len(order), -1)
-    return residuals.reshape(len(residuals), -1) @ dealt.T
+    each = residuals @ doses.T
+    return each[np.arange(len(each)), order].sum(axis=1)
 
 
 def turned_scores(residuals, turned):
     """Sum of dose times residual for every turn of the log; `turned` is (turns, batches, windows)."""
-    residuals = np.asarray(residuals, float)
-    flat = turned.reshape(len(turned), -1)
-    return flat @ residuals.ravel() if residuals.ndim == 2 else residuals.reshape(len(residuals), -1) @ flat.T
+    return turned.reshape(len(turned), -1) @ residuals.ravel()
 
 
 def chances(score, *, exact):

@@ -5,7 +5,6 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from hatchkit.figures.egg_candled import candled
-from hatchkit.figures.egg_lying import LYING
 from hatchkit.figures.egg_opened import opened
 from hatchkit.figures.style import axes
 from hatchkit.say import text
@@ -69,8 +68,3 @@ class DateTheEgg:
         if off <= NEAR:
             return RIGHT, text("teach_lab_right", dict(day=egg._day))
         return NOT_YET, text("teach_lab_off", dict(off=round(off), later=bool(egg._day > day)))
-
-
-def positions():
-    """Names of all positions that are drawn, the right one first."""
-    return tuple(LYING)
