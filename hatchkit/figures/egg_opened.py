@@ -53,24 +53,14 @@ def _round(ax, at, size, **look):
 
 def _disc(ax, at, *, fertile):
     """An infertile spot is dense and small; a fertile disc is a ring of 3 to 4 mm with a clearer middle."""
+    _spot(ax, at, fertile=fertile, zorder=3)
+    _lens(ax, at, lambda inset: _spot(inset, (0, 0), fertile=fertile), 3.2)
+
+
+def _spot(ax, at, *, fertile, zorder=1.0):
+    _round(ax, at, 1.8 if fertile else 0.8, facecolor="white", zorder=zorder)
     if fertile:
-        _round(ax, at, 1.8, facecolor="white", zorder=3)
-        _round(ax, at, 0.9, facecolor=es.YOLK, edgecolor="none", zorder=3.1)
-    else:
-        _round(ax, at, 0.8, facecolor="white", zorder=3)
-    _lens(
-        ax,
-        at,
-        lambda inset: (
-            (
-                _round(inset, (0, 0), 1.8, facecolor="white"),
-                _round(inset, (0, 0), 0.9, facecolor=es.YOLK, edgecolor="none"),
-            )
-            if fertile
-            else _round(inset, (0, 0), 0.8, facecolor="white")
-        ),
-        3.2,
-    )
+        _round(ax, at, 0.9, facecolor=es.YOLK, edgecolor="none", zorder=zorder + 0.1)
 
 
 def _lens(ax, at, draw, half):
@@ -185,8 +175,6 @@ def _straight(ax, size, at, day, zorder):
 
 
 def _limbs(ax, day, spine, size, zorder):
-    if day < 3:
-        return
     x, y = spine
     long = size * float(np.interp(day, [3, 5, 7, 10, 14], [0.05, 0.12, 0.20, 0.28, 0.34]))
     for place, lean in ((13, -0.5), (27, 0.3)):

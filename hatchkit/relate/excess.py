@@ -104,19 +104,15 @@ EXCESS_COLUMNS = [
 
 def _chain(design, rows, log_hazard, rng):
     """Walk one batch through its windows as if unexposed: deaths there, excess, and survivors at the end."""
-    would = np.zeros(len(log_hazard))
-    more = np.zeros(len(log_hazard))
-    spared = np.zeros(len(log_hazard))
+    would, more, spared = np.zeros((3, len(log_hazard)))
     for row in rows:
         share = -np.expm1(-np.exp(log_hazard[:, row]))
+        spared *= 1 - share
         if design.exposed[row]:
             drawn = rng.binomial(int(round(design.at_risk[row])), share)
             would += drawn
-            gain = design.died[row] - drawn
-            more += gain
-            spared = spared * (1 - share) + gain
-        else:
-            spared = spared * (1 - share)
+            more += design.died[row] - drawn
+            spared += design.died[row] - drawn
     return would, more, spared
 
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 import pandas as pd
 
+from hatchkit.losses.windows import candling_windows
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.design import design as make_design
 from hatchkit.relate.design import with_dose
@@ -84,8 +85,6 @@ def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     31:144; limits of the verdict are rows of ``reference/verdict_rules.csv``. False alarms and power:
     ``tests/benchmarks/results/relate.md``.
     """
-    from hatchkit.losses.windows import candling_windows
-
     windows = candling_windows(season)
     overlap = batches_overlap(with_factors(windows, season.batches)) if season.parts else True
     doses, tracks = doses_by_part(season, windows, keep_tracks=overlap)

@@ -10,6 +10,7 @@ from functools import cache
 
 import numpy as np
 import pandas as pd
+from scipy.signal import lfilter
 
 from hatchkit import reference
 
@@ -52,11 +53,7 @@ def saturation_kpa(temp_c):
 def lagged(values, step_hours: float, lag_hours: float):
     """First-order lag of an evenly spaced series (each value held for one step)."""
     keep = float(np.exp(-step_hours / lag_hours))
-    out, now = [], float(values[0])
-    for value in np.asarray(values, dtype=float).tolist():
-        now = value + (now - value) * keep
-        out.append(now)
-    return np.array(out)
+    return lfilter([1 - keep], [1, -keep], values, zi=[keep * float(values[0])])[0]
 
 
 def egg_climate(air_c, rh_pct, *, age_days, species, p) -> dict:

@@ -72,6 +72,16 @@ class Exercise:
         return NOT_YET, "other"
 
 
+def share(right, *, tolerance: float = 0.005, **mistakes) -> Exercise:
+    """An exercise whose answer is a share from 0 to 1."""
+    return Exercise(right, mistakes, tolerance, share=True)
+
+
+def number(right, *, tolerance: float = 0.005, **mistakes) -> Exercise:
+    """An exercise whose answer is any other number, or several."""
+    return Exercise(right, mistakes, tolerance)
+
+
 def turned_round(right):
     """The same numbers in the other order, or with the other sign: where that mistake leads."""
 
