@@ -63,8 +63,7 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
         zorder=1.5,
     )
     ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
-    edges = _edges(ax, timeline)
-    _spells(ax, told, edges, unit, language)
+    _spells(ax, told, _edges(ax, timeline), unit, language)
     _everyday(ax, events[~events["notable"].astype(bool)])
     _name_lines(ax, timeline, height, unit, language)
     style.heading(ax, style.tell("timeline_title", language, machine=timeline.incubator, unit=unit))

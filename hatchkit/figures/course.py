@@ -5,7 +5,19 @@ from matplotlib.patches import Ellipse
 
 from hatchkit import say
 from hatchkit.figures import style
-from hatchkit.figures.style import INK, LINES, PAPER, WIDTH, axes, fill, temperature_label, write
+from hatchkit.figures.style import (
+    INK,
+    LINES,
+    PAPER,
+    TEXT,
+    WIDTH,
+    axes,
+    fill,
+    other_scale,
+    subplots,
+    temperature_label,
+    write,
+)
 
 #: What became of an egg on the course's tray, by the letter under which it was last written down.
 LETTERS = {
@@ -180,3 +192,45 @@ def arrangements_alt(differences, *, seen) -> str:
     """The picture of `arrangements` in a sentence."""
     points = 100 * np.asarray(differences)
     return say.text("course_arrangements", dict(least=points.min(), most=points.max(), seen=100 * seen))
+
+
+#: Fill of a stage of the course.
+FILL = {
+    "infertile": "infertile",
+    "early": "early",
+    "mid": "mid",
+    "late": "late",
+    "pipped": "pipped_dead",
+    "removed": "removed",
+}
+
+
+def case_picture(shown: dict, axs=None):
+    """Bars of the eggs lost by stage beside the other batches, and the air of the machine below.
+
+    Parameters
+    ----------
+    shown : dict
+        stages: stage -> (eggs of the batch, eggs of the others); eggs: (set, set of the others); log: day, temp_c.
+    """
+    if axs is None:
+        _, axs = subplots(2, 1, size=(WIDTH, 5.0), height_ratios=(1, 1.1))
+    bars, air = axs
+    names, (eggs, others) = list(shown["stages"]), shown["eggs"]
+    for place, name in enumerate(names):
+        own, other = shown["stages"][name]
+        bars.bar(place - 0.2, 100 * own / eggs, 0.38, **fill(FILL[name]))
+        bars.bar(place + 0.2, 100 * other / others, 0.38, facecolor=PAPER, edgecolor=INK, linewidth=0.8)
+        bars.annotate(str(own), (place - 0.2, 100 * own / eggs), ha="center", va="bottom", fontsize=TEXT)
+    axes(bars).set(xticks=range(len(names)), xticklabels=names, ylabel=say.text("course_lost_axis"))
+    bars.tick_params(axis="x", rotation=90)
+    bars.margins(y=0.15)
+    day, temp = np.array(shown["log"]["day"]), np.array(shown["log"]["temp_c"])
+    axes(air).set(xlabel="Day since setting", ylabel=temperature_label("C"))
+    if len(day):
+        air.plot(day, temp, **LINES["air"])
+        air.axhline(37.5, color="#0072B2", lw=0.8, ls=":")
+        other_scale(air, "C")
+    else:
+        write(air, 0.5, 0.5, say.text("course_no_log"), ha="center", transform=air.transAxes)
+    return axs

@@ -79,8 +79,7 @@ def excess(design, *, seed=1, log_hazard=None) -> pd.DataFrame:
         rows = rows[np.argsort(design.window[rows], kind="stable")]
         would, more, chicks = _chain(design, rows, log_hazard, rng)
         hit = rows[design.exposed[rows]]
-        observed = design.died[hit].sum()
-        parts.append(_line(design.batches[code], design.at_risk[hit[0]], observed, would, more, chicks))
+        parts.append(_line(design.batches[code], design.at_risk[hit[0]], design.died[hit].sum(), would, more, chicks))
         sums += [would, more, chicks]
     hit = np.flatnonzero(design.exposed)
     eggs = sum(part["eggs"] for part in parts)

@@ -105,8 +105,7 @@ def relate_exposure(exposure, *, tracks=None, measure=PRIMARY, seed=1, draws=10_
     if measure not in measures().index:
         raise HatchkitError("no_such_dose", dict(dose=str(measure), known=measures().index.tolist()))
     table = exposure.assign(dose=known_dose(exposure, measure), window=exposure["name"])
-    turned = _turned(exposure, tracks, measure)
-    counts = relate_counts(table, turned=turned, seed=seed, draws=draws)
+    counts = relate_counts(table, turned=_turned(exposure, tracks, measure), seed=seed, draws=draws)
     design = make_design(table)
     return Relation(
         **vars(counts),

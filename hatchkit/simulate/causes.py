@@ -167,8 +167,7 @@ def _humidity(plan, focus, cause, severity, size):
     fault = Fault("humidity", start, end, size=change)
     faults = plan.faults | {focus.incubator: [*plan.faults.get(focus.incubator, []), fault]}
     days = tuple((moment - focus.set_at) / DAY for moment in (start, end))
-    entry = _entry(focus, cause, severity, size, "%RH", days)
-    return replace(plan, faults=faults), [entry]
+    return replace(plan, faults=faults), [_entry(focus, cause, severity, size, "%RH", days)]
 
 
 def _eggs(plan, focus, cause, severity, size):

@@ -267,8 +267,7 @@ def without_times(data: bytes) -> bytes:
         parts = {name: source.read(name) for name in sorted(source.namelist())}
     core = "docProps/core.xml"
     parts[core] = re.sub(rb"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z", moment, parts[core])
-    size = len(_packed(parts))
-    parts["docProps/app.xml"] += b" " * (-size % 16384)
+    parts["docProps/app.xml"] += b" " * (-len(_packed(parts)) % 16384)
     return _packed(parts)
 
 

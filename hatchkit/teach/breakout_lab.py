@@ -50,8 +50,7 @@ def hidden_egg(case: int, kind: str = "opened") -> HiddenEgg:
     -----
     Source: what is seen by day in ``reference/embryo_stages.csv``, sizes in ``embryo_proportions.csv``.
     """
-    rng = np.random.default_rng([int(case), len(kind)])
-    return HiddenEgg(kind, int(rng.choice(DAYS[kind])))
+    return HiddenEgg(kind, int(np.random.default_rng([int(case), len(kind)]).choice(DAYS[kind])))
 
 
 @dataclass(frozen=True)

@@ -100,8 +100,7 @@ def _stages(book, rng):
 
 def _within_luck(book):
     eggs, chicks = int(book.mine["eggs_set"]), int(book.mine["hatched"])
-    width = book.reading.width
-    true = abs(chicks - book.reading.usual) <= width / 2
+    true = abs(chicks - book.reading.usual) <= book.reading.width / 2
     kind = (BEARS if not book.shown else FREE) if true else NOT
     return Fact(
         "luck",

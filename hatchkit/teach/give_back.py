@@ -3,8 +3,8 @@
 import json
 from pathlib import Path
 
-from hatchkit.figures.case import case_picture
 from hatchkit.figures.chart import chart
+from hatchkit.figures.course import case_picture
 from hatchkit.pages.frame import template
 from hatchkit.records.writing import write_whole
 from hatchkit.say import text

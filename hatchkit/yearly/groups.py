@@ -273,8 +273,7 @@ def _crossed(season, rows, by, other):
         eggs = season.eggs
         if other not in eggs or other == by:
             return None
-        both = eggs[[by, other]].dropna().astype(str)
-        return both.rename(columns={by: "group", other: "other"}).drop_duplicates()
+        return eggs[[by, other]].dropna().astype(str).set_axis(["group", "other"], axis=1).drop_duplicates()
     if other not in rows:
         return None
     return pd.DataFrame({"group": rows["group"], "other": classes(rows[other], other)}).dropna().drop_duplicates()

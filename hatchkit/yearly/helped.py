@@ -120,8 +120,7 @@ def _concerned(table, change) -> np.ndarray:
     if change.get("keeper"):
         mine &= (table["keeper"].astype(object) == change["keeper"]).to_numpy()
     if _where(change):
-        fits = [_named(table, name, change) for name in PLACES if name in table]
-        mine &= np.any(fits, axis=0)
+        mine &= np.any([_named(table, name, change) for name in PLACES if name in table], axis=0)
     return mine
 
 

@@ -9,8 +9,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.climate import clock, dose, egg_temperature
-from hatchkit.climate.development import rate
-from hatchkit.climate.egg_heat import conductance, embryo_heat, evaporation_heat, time_constant
+from hatchkit.climate.egg_heat import conductance, embryo_heat, evaporation_heat, rate, time_constant
 
 
 def test_heat_of_a_hens_egg_by_hand():
