@@ -1,7 +1,5 @@
 """When was it too warm or too cold for the eggs: stretches out of the range in force, never guessed across gaps."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

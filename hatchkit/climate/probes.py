@@ -1,7 +1,5 @@
 """Can the probe be believed, and how steady is the machine? Numbers that a person can compare."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -82,8 +80,7 @@ def steadiness(season) -> pd.DataFrame:
     rows = []
     for incubator, batches in excursions.by_incubator(season):
         air = machine_air.machine_air(season, incubator)
-        tracks = [batch_track(season, batch) for batch in batches["batch"]]
-        tracks = [track for track in tracks if len(track)]
+        tracks = [track for batch in batches["batch"] if len(track := batch_track(season, batch))]
         if tracks:
             own = found[found["incubator"] == incubator]
             rows.append(
@@ -141,8 +138,7 @@ def _steadiness_row(season, incubator, tracks, found) -> dict:
 def _step(season, incubator, air) -> dict:
     """Usual step of the log, and the share of a spike between two readings that a hen's egg would feel."""
     step_h = air.attrs["step_h"]
-    kind = machine_air.settings_of(season, incubator).get("air", "fan")
-    tau_h = egg_heat.time_constant(egg_heat.HEN_GRAMS, kind)
+    tau_h = egg_heat.time_constant(egg_heat.HEN_GRAMS, machine_air.settings_of(season, incubator).get("air", "fan"))
     return {"step_minutes": 60 * step_h, "unseen_share": unseen_share(step_h, tau_h)}
 
 

@@ -1,10 +1,12 @@
 """A figure that carries its own alt text wherever it is shown: JupyterLab, HTML report, paper."""
 
-from __future__ import annotations
-
 import base64
 import html
 import io
+
+import matplotlib.pyplot as plt
+from matplotlib.backends.backend_agg import FigureCanvasAgg
+from PIL import Image
 
 #: Colours of a stored picture: the fills, the lines, and the shades between them at edges.
 COLOURS = 128
@@ -52,8 +54,6 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 100) -> Chart:
     ValueError
         Without `alt`.
     """
-    import matplotlib.pyplot as plt
-
     if not alt.strip():
         raise ValueError("every picture needs a sentence that says what it shows (alt)")
     figure = figure_of(drawn)
@@ -67,9 +67,6 @@ def _png(figure, dpi) -> bytes:
 
     Drawn straight onto the canvas, because ``savefig`` draws everything twice to find its layout.
     """
-    from matplotlib.backends.backend_agg import FigureCanvasAgg
-    from PIL import Image
-
     figure.set_dpi(dpi)
     canvas = FigureCanvasAgg(figure)
     canvas.draw()

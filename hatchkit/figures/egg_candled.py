@@ -1,8 +1,7 @@
 """What the candle shows of a hen's egg, day by day, and of eggs that stopped."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle, Ellipse, Polygon
 
 from hatchkit.figures import egg_shell as es
 from hatchkit.figures.style import INK
@@ -36,14 +35,12 @@ def candled(ax, day, title=""):
 
 
 def _yolk_shadow(ax, strength):
-    from matplotlib.patches import Ellipse
 
     for size in (1.0, 0.8, 0.6):
         ax.add_patch(Ellipse((0, 2), 33 * size, 31 * size, facecolor=SHADE, alpha=0.28 * strength + 0.06, zorder=2))
 
 
 def _spider(ax, day):
-    from matplotlib.patches import Circle
 
     at = (0.0, 5.0)
     reach = es.proportion("vessels_mm", min(day, 5)) / 2
@@ -69,8 +66,6 @@ def _spider(ax, day):
 
 def _mass(ax, day):
     """The shadow of embryo and yolk, darker and larger day by day; the net of vessels where light still passes."""
-    from matplotlib.patches import Ellipse
-
     bottom = np.interp(day, [6, 8, 10, 12, 14, 16], [-2, -8, -14, -20, -26, -29])
     alpha = float(np.interp(day, [6, 8, 10, 14, 17], [0.25, 0.5, 0.7, 0.9, 1.0]))
     level = es.LENGTH / 2 - es.proportion("air_cell_mm", day) - 1.0
@@ -98,7 +93,6 @@ def _mass(ax, day):
 
 
 def _shadow_in_cell(ax, cell):
-    from matplotlib.patches import Polygon
 
     top = float(cell.max())
     ax.add_patch(Polygon([(3, top - 3), (11, top - 2.4), (8.4, top + 5.2)], closed=True, facecolor=DARK, zorder=7))
@@ -120,7 +114,6 @@ def _clear(ax):
 
 
 def _blood_ring(ax):
-    from matplotlib.patches import Ellipse
 
     es.air_cell(ax, es.proportion("air_cell_mm", 7), facecolor="#FFF3CF", edgecolor="#7A5A22")
     _yolk_shadow(ax, 0.4)
@@ -130,7 +123,6 @@ def _blood_ring(ax):
 
 
 def _stopped_mid(ax):
-    from matplotlib.patches import Ellipse
 
     es.air_cell(ax, es.proportion("air_cell_mm", 14), facecolor="#FFF3CF", edgecolor="#7A5A22", ls="--", slope=2.0)
     ax.add_patch(Ellipse((1, -8), 26, 30, angle=15, facecolor=DARK, alpha=0.75, zorder=3))

@@ -3,16 +3,15 @@
 Schemes from stated proportions, no portraits and no substitute for photographs.
 """
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle
 
 from hatchkit import say
 from hatchkit.figures import egg_shell as es
 from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING, lying
 from hatchkit.figures.egg_opened import opened
-from hatchkit.figures.style import INK
+from hatchkit.figures.style import INK, subplots
 
 #: Stages of the guide -> the hen's day that is drawn for them.
 _DAYS = {
@@ -51,8 +50,17 @@ def egg(ax, kind: str, title: str = ""):
     return _SIGNS[kind](ax, title)
 
 
+def in_a_grid(count: int, columns: int, *, height: float = 1.9):
+    """Axes for so many drawings, `columns` side by side, each `height` inches high; ndarray of shape (count,)."""
+    lines = -(-count // columns)
+    figure, grid = subplots(lines, columns, size=(1.35 * columns, height * lines))
+    axs = np.atleast_1d(grid).ravel()
+    for spare in axs[count:]:
+        figure.delaxes(spare)
+    return axs[:count]
+
+
 def _blood_ring(ax, title):
-    from matplotlib.patches import Circle
 
     es.frame(ax, title)
     es.scale_bar(ax)

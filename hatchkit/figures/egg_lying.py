@@ -1,8 +1,7 @@
 """How the chick lies before the hatch: right, and seven ways that are wrong. Each says from where it is seen."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle, Ellipse, Polygon
 
 from hatchkit import say
 from hatchkit.figures import egg_shell as es
@@ -35,8 +34,6 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
     seen : bool
         Write the viewpoint under the egg's shell.
     """
-    from matplotlib.patches import Ellipse
-
     way = dict(LYING[kind])
     across, feet = way.pop("across", False), way.pop("feet", -19.0)
     if beak_in_cell:  # the neck is stretched for the inner skin
@@ -101,8 +98,6 @@ def _tufts(ax, body, down):
 
 def _wings(ax, wing, head, across):
     """Both wings; the one over or under the head reaches to it."""
-    from matplotlib.patches import Polygon
-
     if across:  # its head to your right: its left wing is up, its right one down
         for side, name in ((1, "L"), (-1, "R")):
             shape = [(5, side * 6 - 3), (6, side * 9.5 - 3), (-7, side * 9 - 3), (-7, side * 7 - 3)]
@@ -136,7 +131,6 @@ def _wings(ax, wing, head, across):
 
 
 def _head(ax, at, beak, *, through, under):
-    from matplotlib.patches import Circle, Polygon
 
     ax.add_patch(Circle(at, 6.2, facecolor="#EAD79A", edgecolor="#8A7130", lw=1.0, zorder=4 if under else 5))
     turned = np.deg2rad(beak)

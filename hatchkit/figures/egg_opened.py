@@ -1,8 +1,7 @@
 """A hen's egg opened on each day from 1 to 21: yolk, vessels, membrane, embryo, with a scale."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle, Ellipse, Polygon
 
 from hatchkit.figures import egg_shell as es
 from hatchkit.figures.egg_lying import lying
@@ -48,31 +47,20 @@ def opened(ax, day, title="", *, scale=True):
 
 
 def _round(ax, at, size, **look):
-    from matplotlib.patches import Circle
 
     ax.add_patch(Circle(at, size, **{"facecolor": "none", "edgecolor": INK, "lw": 0.9, **look}))
 
 
 def _disc(ax, at, *, fertile):
     """An infertile spot is dense and small; a fertile disc is a ring of 3 to 4 mm with a clearer middle."""
+    _spot(ax, at, fertile=fertile, zorder=3)
+    _lens(ax, at, lambda inset: _spot(inset, (0, 0), fertile=fertile), 3.2)
+
+
+def _spot(ax, at, *, fertile, zorder=1.0):
+    _round(ax, at, 1.8 if fertile else 0.8, facecolor="white", zorder=zorder)
     if fertile:
-        _round(ax, at, 1.8, facecolor="white", zorder=3)
-        _round(ax, at, 0.9, facecolor=es.YOLK, edgecolor="none", zorder=3.1)
-    else:
-        _round(ax, at, 0.8, facecolor="white", zorder=3)
-    _lens(
-        ax,
-        at,
-        lambda inset: (
-            (
-                _round(inset, (0, 0), 1.8, facecolor="white"),
-                _round(inset, (0, 0), 0.9, facecolor=es.YOLK, edgecolor="none"),
-            )
-            if fertile
-            else _round(inset, (0, 0), 0.8, facecolor="white")
-        ),
-        3.2,
-    )
+        _round(ax, at, 0.9, facecolor=es.YOLK, edgecolor="none", zorder=zorder + 0.1)
 
 
 def _lens(ax, at, draw, half):
@@ -80,7 +68,6 @@ def _lens(ax, at, draw, half):
     inset = ax.inset_axes([0.70, 0.715, 0.30, 0.30 * 62 / 85], zorder=40)
     inset.set(xlim=(-half, half), ylim=(-half, half), aspect="equal")
     inset.axis("off")
-    from matplotlib.patches import Circle
 
     inset.add_patch(Circle((0, 0), half * 0.98, facecolor=es.YOLK, edgecolor=INK, lw=0.9))
     draw(inset)
@@ -162,7 +149,6 @@ def embryo(ax, day, at=(0.0, 0.0), zorder=5):
 
 
 def _straight(ax, size, at, day, zorder):
-    from matplotlib.patches import Ellipse
 
     ax.add_patch(
         Ellipse(
@@ -189,8 +175,6 @@ def _straight(ax, size, at, day, zorder):
 
 
 def _limbs(ax, day, spine, size, zorder):
-    if day < 3:
-        return
     x, y = spine
     long = size * float(np.interp(day, [3, 5, 7, 10, 14], [0.05, 0.12, 0.20, 0.28, 0.34]))
     for place, lean in ((13, -0.5), (27, 0.3)):
@@ -223,7 +207,6 @@ def _limbs(ax, day, spine, size, zorder):
 
 
 def _face(ax, day, place, head, zorder):
-    from matplotlib.patches import Polygon
 
     eye = es.proportion("eye_mm", day)
     if eye:

@@ -26,7 +26,7 @@ def counts(found) -> list[Said]:
 
 def relation(found) -> list[Said]:
     """The same for a season's ``Relation``, with the question first asked and the limits last."""
-    told = counts(found.counts)
+    told = counts(found)
     if not (found.exposure["share_logged"] > 0).any():
         return told
     told.append(Said("relate_asked", dict(measure=found.measure, primary=found.measure == PRIMARY)))

@@ -1,7 +1,5 @@
 """The ledger of each batch: eggs set, and what became of them stage by stage."""
 
-from __future__ import annotations
-
 import math
 
 import pandas as pd

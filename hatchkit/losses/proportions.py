@@ -1,7 +1,5 @@
 """Rates with honest intervals: one batch, many batches, and the spread between batches."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 
@@ -18,9 +16,6 @@ class Pooled(NamedTuple):
     share: float
     low: float
     high: float
-    dispersion: float
-    batches: int
-    eggs: float
 
 
 def interval(count, total, method: str = "wilson", *, level: float = 0.95):
@@ -133,14 +128,11 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
     keep = (n > 0) & ~np.isnan(k)
     k, n = k[keep], n[keep]
     if len(n) == 0:
-        return Pooled(math.nan, math.nan, math.nan, math.nan, 0, 0.0)
+        return Pooled(math.nan, math.nan, math.nan)
     eggs, found = n.sum(), k.sum()
-    phi = dispersion(k, n)
     if len(n) == 1:
-        low, high = interval(found, eggs, level=level)
-        return Pooled(found / eggs, low, high, phi, 1, float(eggs))
-    low, high = widened(found, eggs, phi, len(n), level=level)
-    return Pooled(found / eggs, low, high, phi, len(n), float(eggs))
+        return Pooled(found / eggs, *interval(found, eggs, level=level))
+    return Pooled(found / eggs, *widened(found, eggs, dispersion(k, n), len(n), level=level))
 
 
 def t_quantile(batches: int, level: float = 0.95) -> float:

@@ -1,7 +1,5 @@
 """Where on the tray did embryos die? A map, and whether the dead lie together or at the edge."""
 
-from __future__ import annotations
-
 import math
 
 import numpy as np

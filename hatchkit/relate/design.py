@@ -1,7 +1,5 @@
 """The counts behind the relation: which rows can be used, and the columns of the model."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, replace
 
 import numpy as np

@@ -1,7 +1,5 @@
 """Which dose stands for an excursion, and on what scale it enters the model."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

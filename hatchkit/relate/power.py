@@ -1,7 +1,5 @@
 """What harm could a season of this size have shown? Simulated with its own batches, windows and doses."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.relate.cloglog import fit_many
@@ -44,9 +42,7 @@ def power(design, share, spread, dealt, *, seasons=250, seed=1) -> dict:
         return {"ratios": ratios, "power": none, "doubling": 0.0, "detectable": np.inf, "spread": spread}
     rng = np.random.default_rng(seed)
     died = simulated_deaths(design, share, spread, np.repeat(ratios, seasons), rng)
-    clear = _clear(design, died, dealt)
-    shown = clear.reshape(len(ratios), seasons).mean(axis=1)
-    shown = np.maximum.accumulate(shown)
+    shown = np.maximum.accumulate(_clear(design, died, dealt).reshape(len(ratios), seasons).mean(axis=1))
     return {
         "ratios": ratios,
         "power": shown,

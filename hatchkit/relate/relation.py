@@ -1,12 +1,11 @@
 """Did the excursions cost embryos? A season's losses related to its temperatures, in tables and words."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
 
+from hatchkit.losses.windows import candling_windows
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.design import design as make_design
 from hatchkit.relate.design import with_dose
@@ -23,20 +22,18 @@ FACTORS = ["species", "incubator", "season", "keeper", "flock", "stored_days", "
 SIDE_DRAWS = 2000
 
 
-@dataclass(frozen=True)
-class Relation:
-    """The answer for one season.
+@dataclass(frozen=True, kw_only=True)
+class Relation(CountsRelation):
+    """The answer for one season: what its counts say of the primary question, and what is looked at beside it.
 
     Attributes
     ----------
-    verdict : str
+    verdict, because, effect, test, excess, detectable, confounding, ...
+        As in `hazard.CountsRelation`: a window's dose and the losses of that same window.
     measure : str
         The primary dose (``reference/dose_measures.csv``), named before any loss was looked at.
     exposure : DataFrame
         Windows with doses and, in `dose`, the primary dose's score (missing where not known).
-    counts : CountsRelation
-        Model, test, excess deaths, detectable harm and confounding of the primary question:
-        a window's dose and the losses of that same window.
     windows : DataFrame
         The same question window by window (columns: `relate_windows` in ``reference/columns_relate.csv``).
     later : DataFrame
@@ -49,40 +46,13 @@ class Relation:
         Each batch: dose, losses in its exposed (or all) windows, and what such batches lose unexposed.
     """
 
-    verdict: str
     measure: str
     exposure: pd.DataFrame
-    counts: CountsRelation
     windows: pd.DataFrame
     later: pd.DataFrame
     next_window: pd.DataFrame
     measures: pd.DataFrame
     batches: pd.DataFrame
-
-    @property
-    def effect(self) -> dict:
-        """Hazard ratio with its 95 % interval (`effect`)."""
-        return self.counts.effect
-
-    @property
-    def test(self) -> dict:
-        """How rare it is by chance (`permutation`)."""
-        return self.counts.test
-
-    @property
-    def excess(self) -> pd.DataFrame:
-        """Deaths beyond those expected, a row per batch (`excess`)."""
-        return self.counts.excess
-
-    @property
-    def detectable(self) -> dict:
-        """What could have shown (`power`)."""
-        return self.counts.detectable
-
-    @property
-    def confounding(self) -> pd.DataFrame:
-        """What goes with exposure (`confounding`)."""
-        return self.counts.confounding
 
 
 def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
@@ -115,8 +85,6 @@ def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
     31:144; limits of the verdict are rows of ``reference/verdict_rules.csv``. False alarms and power:
     ``tests/benchmarks/results/relate.md``.
     """
-    from hatchkit.losses.windows import candling_windows
-
     windows = candling_windows(season)
     overlap = batches_overlap(with_factors(windows, season.batches)) if season.parts else True
     doses, tracks = doses_by_part(season, windows, keep_tracks=overlap)
@@ -137,14 +105,12 @@ def relate_exposure(exposure, *, tracks=None, measure=PRIMARY, seed=1, draws=10_
     if measure not in measures().index:
         raise HatchkitError("no_such_dose", dict(dose=str(measure), known=measures().index.tolist()))
     table = exposure.assign(dose=known_dose(exposure, measure), window=exposure["name"])
-    turned = _turned(exposure, tracks, measure)
-    counts = relate_counts(table, turned=turned, seed=seed, draws=draws)
+    counts = relate_counts(table, turned=_turned(exposure, tracks, measure), seed=seed, draws=draws)
     design = make_design(table)
     return Relation(
-        verdict=counts.verdict,
+        **vars(counts),
         measure=measure,
         exposure=exposure.assign(dose=table["dose"]),
-        counts=counts,
         windows=ratios_by_window(design, seed),
         later=later_losses(table, seed),
         next_window=next_windows(design, seed=seed),

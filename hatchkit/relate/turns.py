@@ -5,8 +5,6 @@ batches then makes chance look small in 10 % of 200 simulated seasons with one l
 7 %; turning the whole log by a number of days, its end joined to its beginning, keeps both patterns: 5 and 4 %.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

@@ -1,7 +1,5 @@
 """Three invented years of one keeper: one change that helped, one that did nothing, one year that was only bad luck."""
 
-from __future__ import annotations
-
 from pathlib import Path
 
 import numpy as np
@@ -11,7 +9,8 @@ from hatchkit.records.writing import write_whole
 from hatchkit.simulate import course, habits
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
-from hatchkit.simulate.demo import invented, own_folder, write_again
+from hatchkit.simulate.demo import invented
+from hatchkit.simulate.folder import own_folder, write_again
 from hatchkit.simulate.machine import Fault
 
 SEED = 20230318
@@ -110,8 +109,7 @@ def write_years(folder, *, seed: int = SEED) -> Path:
     """
     folder = own_folder(folder, invented("title")["years"])
     headings = {**habits.EGG_HEADINGS, "hen": "Hen", "cock": "Cock"}
-    plain = habits.HABITS["plain"]
-    habit = habits.Habit("years", headings={**plain.headings, "flock": "Pen"}, egg_headings=headings)
+    habit = habits.Habit("years", headings={**habits.BATCH_HEADINGS, "flock": "Pen"}, egg_headings=headings)
     for year, (tables, _) in draw_years(seed).items():
         home = folder / str(year)
         home.mkdir(exist_ok=True)
@@ -119,7 +117,6 @@ def write_years(folder, *, seed: int = SEED) -> Path:
         write_again(home, tables, habit=habit, styles=styles, title=f"Hatching {year} (invented)", timezone=ZONE)
     lines = [f'title = "{invented("title")["years"]}"', f'timezone = "{ZONE}"', ""]
     for date, where in CHANGES:
-        what = invented("change")[where]
-        lines += ["[[changes]]", f"date = {date}", f'what = "{what}"', f'where = "{where}"', ""]
+        lines += ["[[changes]]", f"date = {date}", f'what = "{invented("change")[where]}"', f'where = "{where}"', ""]
     write_whole(folder / "season.toml", "\n".join(lines))
     return folder

@@ -1,7 +1,5 @@
 """The picture key as a sheet to print: every drawing with a box for the tally."""
 
-from __future__ import annotations
-
 import base64
 import io
 

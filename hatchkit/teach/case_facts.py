@@ -5,8 +5,6 @@ it speaks for the right answer or shuts out another. *Not*: of the case but with
 hold. *Free*: true, and one may think either way, so that it is not counted.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
@@ -43,8 +41,8 @@ def facts_of(lived, reading) -> list[Fact]:
         _within_luck(book),
         *_neighbours(book, rng),
         *_spells(book, rng),
-        _storage(book),
-        _age(book),
+        _beside_others(book, "storage", "stored_days", "long_storage", "days"),
+        _beside_others(book, "age", "flock_age_weeks", "old_flock", "weeks"),
         *_humidity(book),
         _hours(book),
         *_remark(book),
@@ -102,8 +100,7 @@ def _stages(book, rng):
 
 def _within_luck(book):
     eggs, chicks = int(book.mine["eggs_set"]), int(book.mine["hatched"])
-    width = book.reading.width
-    true = abs(chicks - book.reading.usual) <= width / 2
+    true = abs(chicks - book.reading.usual) <= book.reading.width / 2
     kind = (BEARS if not book.shown else FREE) if true else NOT
     return Fact(
         "luck",
@@ -212,26 +209,12 @@ def _spell(book, start, end, kind, why):
     return Fact("spell", dict(batch=book.batch, day=int(day), hours=hours, extreme=round(extreme, 1)), kind, why)
 
 
-def _storage(book):
-    days = book.others["stored_days"]
-    kind = BEARS if "long_storage" in book.shown else NOT
-    return Fact(
-        "storage",
-        dict(batch=book.batch, days=int(book.mine["stored_days"]), low=int(days.min()), high=int(days.max())),
-        kind,
-        "storage" if kind == BEARS else "harmless_storage",
-    )
-
-
-def _age(book):
-    weeks = book.others["flock_age_weeks"]
-    kind = BEARS if "old_flock" in book.shown else NOT
-    return Fact(
-        "age",
-        dict(batch=book.batch, weeks=int(book.mine["flock_age_weeks"]), low=int(weeks.min()), high=int(weeks.max())),
-        kind,
-        "age" if kind == BEARS else "harmless_age",
-    )
+def _beside_others(book, code, column, cause, name):
+    """What a batch was like before it was set, beside the others."""
+    kind = BEARS if cause in book.shown else NOT
+    own, others = book.mine[column], book.others[column]
+    numbers = {"batch": book.batch, name: int(own), "low": int(others.min()), "high": int(others.max())}
+    return Fact(code, numbers, kind, code if kind == BEARS else f"harmless_{code}")
 
 
 def _humidity(book):

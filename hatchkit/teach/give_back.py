@@ -1,12 +1,10 @@
 """What marking gives back: a page for each student, one for the class, and the marks as CSV, in a new folder."""
 
-from __future__ import annotations
-
 import json
 from pathlib import Path
 
-from hatchkit.figures.case import case_picture
 from hatchkit.figures.chart import chart
+from hatchkit.figures.course import case_picture
 from hatchkit.pages.frame import template
 from hatchkit.records.writing import write_whole
 from hatchkit.say import text

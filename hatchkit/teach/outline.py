@@ -1,7 +1,5 @@
 """What each section of a lesson is for, how long it takes, and how far a student has come (``lesson_outline.csv``)."""
 
-from __future__ import annotations
-
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.say import text

@@ -1,7 +1,5 @@
 """Each year beside the others: hatch, fertility and losses, and whether they differ by more than luck."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

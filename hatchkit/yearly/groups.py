@@ -1,12 +1,11 @@
 """Breeds, pens, cocks, hens, machines, shelves, people, egg ages, months: which differ, by partial pooling."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, field
 
 import numpy as np
 import pandas as pd
 
+from hatchkit.losses.proportions import pooled
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.mixed import expit, pool
 from hatchkit.yearly.outcomes import OUTCOMES, classes, counted, outcomes
@@ -130,13 +129,10 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
 def _rows(season, by, outcome):
     """Rows to compare with their group, and count and total of each."""
     if by in OF_EGGS:
-        table = of_marked_eggs(season, by)
-        above, below, _ = OUTCOMES[outcome]
         if outcome not in (known := ["hatch", "fertility", "hatch_of_fertile"]):
             raise HatchkitError("not_one_of", dict(name="outcome", given=outcome, known=known))
-        count, total = table[above].to_numpy(float), table[below].to_numpy(float)
-        known = np.isfinite(count) & (total > 0)
-        return table[known].reset_index(drop=True), count[known], total[known]
+        rows, count, total = counted(of_marked_eggs(season, by), outcome)
+        return rows.reset_index(drop=True), count, total
     table = outcomes(season)
     if by not in table:
         there = [name for name in LIKELY_GROUPS if name in table]
@@ -209,8 +205,6 @@ def _table(names, code, count, total, draws) -> pd.DataFrame:
 
 def _alone(names, code, count, total) -> pd.DataFrame:
     """One group, or none: shares as counted, nothing to draw it towards."""
-    from hatchkit.losses.proportions import pooled
-
     rows = []
     for place, name in enumerate(names):
         share, low, high = pooled(count[code == place], total[code == place])[:3]
@@ -279,8 +273,7 @@ def _crossed(season, rows, by, other):
         eggs = season.eggs
         if other not in eggs or other == by:
             return None
-        both = eggs[[by, other]].dropna().astype(str)
-        return both.rename(columns={by: "group", other: "other"}).drop_duplicates()
+        return eggs[[by, other]].dropna().astype(str).set_axis(["group", "other"], axis=1).drop_duplicates()
     if other not in rows:
         return None
     return pd.DataFrame({"group": rows["group"], "other": classes(rows[other], other)}).dropna().drop_duplicates()

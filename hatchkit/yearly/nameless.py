@@ -1,7 +1,5 @@
 """A season without names: what identifies keepers, places, birds and machines is numbered, free text is left out."""
 
-from __future__ import annotations
-
 from dataclasses import replace
 from pathlib import Path
 

@@ -98,7 +98,7 @@ def test_exposure_has_the_documented_columns_and_knows_what_was_not_logged(warm)
 def test_a_season_without_any_log_says_so(warm):
     season, _, _ = warm
     found = relate_losses(replace(season, readings=season.readings.iloc[:0]))
-    assert (found.verdict, found.counts.because) == ("cannot tell", dict(why="not_logged"))
+    assert (found.verdict, found.because) == ("cannot tell", dict(why="not_logged"))
     assert set(told(found)) == {"relate_why_not_logged"}
 
 
@@ -308,7 +308,7 @@ def unseen_hit(**more):
 
 def test_an_excursion_whose_dead_were_not_counted_is_not_called_none():
     found = relate_exposure(unseen_hit())
-    assert found.counts.because == dict(why="uncounted", windows=1, batches=["b1"], not_counted=True)
+    assert found.because == dict(why="uncounted", windows=1, batches=["b1"], not_counted=True)
     assert told(found)["relate_left_out"] == dict(why="not_counted", windows=3)
 
 

@@ -1,6 +1,5 @@
 # Weswegen eine Frage abgelehnt wird.
 
-no_level = Es gibt keinen Wert „{ $level }“; bekannt sind { LIST($known) }.
 no_column = Die Bruten haben keine Spalte „{ $column }“, nach der man sie aufteilen könnte; es gibt zum Beispiel { LIST($there) }.
 one_column = Bruten werden nach einer Spalte auf einmal aufgeteilt: by='{ $column }', nicht by={ $given }. Für zwei zugleich braucht es eine Spalte, die beide enthält. Es gibt zum Beispiel { LIST($there) }.
 clears_out_of_order = Geöffnete klare Eier müssen zwischen 1 und allen klaren Eiern liegen, diese höchstens bei den eingelegten, und die abgestorbenen darunter höchstens bei den geöffneten.

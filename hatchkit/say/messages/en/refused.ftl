@@ -1,6 +1,5 @@
 # What a question is refused for.
 
-no_level = There is no level '{ $level }'; known are { LIST($known) }.
 no_column = The batches have no column '{ $column }' to split by; there are, for example, { LIST($there) }.
 one_column = Batches are split by one column at a time: by='{ $column }', not by={ $given }. For two at once, add a column to the batches that holds both. There are, for example, { LIST($there) }.
 clears_out_of_order = Opened clears must be between 1 and the clears, these at most the eggs set, and the dead among them at most the opened.

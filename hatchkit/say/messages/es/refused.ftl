@@ -1,6 +1,5 @@
 # Por qué se rechaza una pregunta.
 
-no_level = No hay nivel «{ $level }»; se conocen { LIST($known) }.
 no_column = Las tandas no tienen columna «{ $column }» por la que repartirlas; hay, por ejemplo, { LIST($there) }.
 one_column = Las tandas se reparten por una columna cada vez: by='{ $column }', no by={ $given }. Para dos a la vez, añada una columna que contenga ambas. Hay, por ejemplo, { LIST($there) }.
 clears_out_of_order = Los claros abiertos deben estar entre 1 y los claros, estos ser como mucho los huevos puestos, y los muertos entre ellos como mucho los abiertos.

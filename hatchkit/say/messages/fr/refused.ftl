@@ -1,6 +1,5 @@
 # Pourquoi une question est refusée.
 
-no_level = Il n’y a pas de niveau « { $level } » ; on connaît { LIST($known) }.
 no_column = Les couvées n’ont pas de colonne « { $column } » selon laquelle les répartir ; il y a, par exemple, { LIST($there) }.
 one_column = Les couvées se répartissent selon une seule colonne à la fois : by='{ $column }', pas by={ $given }. Pour deux ensemble, ajoutez une colonne qui contient les deux. Il y a, par exemple, { LIST($there) }.
 clears_out_of_order = Les clairs ouverts doivent être entre 1 et le nombre de clairs, ceux-ci au plus les œufs mis, et les morts parmi eux au plus les ouverts.
