@@ -62,7 +62,8 @@ def test_the_order_of_the_years_is_told_as_counted_and_whether_luck_makes_it(dem
     assert (facts["highest"], facts["lowest"]) == ("2025", "2024")
     two = demo.batches[demo.batches["season"] < 2025]
     code, facts = hatch_told(demo.with_batches(two))
-    assert code == "years_hatch_told" and (facts["highest"], facts["lowest"], facts["luck"]) == ("2023", "2024", "within")
+    assert code == "years_hatch_told" and facts["luck"] == "within"
+    assert (facts["highest"], facts["lowest"]) == ("2023", "2024")
 
 
 def test_years_of_different_machines_are_told_in_order_but_luck_is_not(demo):
