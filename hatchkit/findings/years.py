@@ -77,19 +77,21 @@ def each_year(season):
         Said("years_one_year", dict(year=str(row.season), share=row.share, low=row.low, high=row.high))
         for row in hatch.itertuples()
     ]
-    best, worst = hatch.loc[hatch["share"].idxmax()], hatch.loc[hatch["share"].idxmin()]
+    highest, lowest = hatch.loc[hatch["share"].idxmax()], hatch.loc[hatch["share"].idxmin()]
     facts = dict(
         told=told,
-        best=str(best["season"]),
-        worst=str(worst["season"]),
-        high=best["share"],
-        low=worst["share"],
+        highest=str(highest["season"]),
+        lowest=str(lowest["season"]),
+        high=highest["share"],
+        low=lowest["share"],
         number=len(hatch),
+        ordered=bool(highest["share"] > lowest["share"]),
+        luck=_luck(season),
     )
     shown = table.assign(season=table["season"].astype(str), outcome=table["outcome"])
     yield Finding(
         "years_hatch",
-        "years_hatch_told" if len(hatch) > 1 else "years_hatch_one",
+        "years_hatch_told" if facts["ordered"] else "years_hatch_one",
         facts,
         "sure",
         why_sure=Said("years_interval"),
@@ -99,6 +101,17 @@ def each_year(season):
             "years", _shares(shown), ("season", "outcome", "batches", "total", _named(SHARE)), {"outcome": "outcome"}
         ),
     )
+
+
+def _luck(season) -> str:
+    """Whether the hatch of the years differs "beyond" luck, "within" it, or "untold"."""
+    from hatchkit.yearly.by_year import what_changed
+
+    table = what_changed(season)
+    hatch = table[(table["outcome"] == "hatch") & table["chance"].notna()]
+    if hatch.empty:
+        return "untold"
+    return "beyond" if hatch["more_than_luck"].iloc[0] else "within"
 
 
 def _shares(table):

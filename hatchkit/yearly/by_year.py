@@ -79,7 +79,11 @@ def what_changed(season, *, draws: int = 4999, seed: int = 1) -> pd.DataFrame:
         outcome, years, lowest and highest (year) with their shares, chance, chance_adjusted (Holm over the outcomes),
         more_than_luck.
     """
-    table = outcomes(season)
+    key = ("years differ", draws, seed)
+    return season.once(key, lambda: _what_changed(outcomes(season), draws, seed)).copy(deep=False)
+
+
+def _what_changed(table, draws, seed) -> pd.DataFrame:
     rows = []
     for outcome in OUTCOMES:
         own, count, total = counted(table[table["season"].notna()], outcome)
