@@ -20,7 +20,7 @@ _ASKED_OF_SPECIES = (
 )
 
 
-def with_species(table: pd.DataFrame, settings, species_table, found):
+def with_species(table: pd.DataFrame, settings, species_table):
     """Species of each batch; what is not known is asked, and several birds in one batch are kept out by name."""
     known = _explained_words(table)
     read = _each_once(

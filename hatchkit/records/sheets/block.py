@@ -29,7 +29,6 @@ class Block:
         For each record the last section line above it ("" for none).
     skipped : list of (int, str, str)
         Row, why it is no data (title, section, total, repeated, units, percent, note, twice), its text.
-    heading_row : int
     hours : tuple of int
         Columns of hours that were written into the dates beside them.
     totals : list of (int, dict)
@@ -48,7 +47,6 @@ class Block:
     titles: list = field(default_factory=list)
     sections: list = field(default_factory=list)
     skipped: list = field(default_factory=list)
-    heading_row: int = 0
     hours: tuple = ()
     names: list = field(default_factory=list)
     totals: list = field(default_factory=list)

@@ -53,13 +53,13 @@ def counts_by_look(cell, language: str | None) -> dict[tuple[str, str], float]:
             key = (group or f"candling {order}", name)
             found[key] = found.get(key, 0.0) + mention.count
         if not told and words:
-            _lone(clause, words, group, found)
+            _lone(words, group, found)
         if group.startswith("day"):
             found.setdefault((group, ""), 0.0)
     return found
 
 
-def _lone(clause: str, words, group: str, found: dict) -> None:
+def _lone(words, group: str, found: dict) -> None:
     """A number without a class: the eggs that went on at the move, or those that were set ("24 in")."""
     roles = all_roles(words)
     days = [token for token in words if token.number is not None and not token.roles - {"word number"}]

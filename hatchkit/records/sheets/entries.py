@@ -7,26 +7,7 @@ from typing import Any
 
 from hatchkit.records.sheets.cells import Mention
 from hatchkit.records.sheets.fields import Look
-
-#: Class of eggs in words -> what it is in the ledger of a batch.
-_CLASS = (
-    ("pipped", "pipped"),
-    ("shell", "dis"),
-    ("unhatched", "dis"),
-    ("culled", "culled"),
-    ("clear", "clear"),
-    ("dead", "dead"),
-    ("rotten", "removed"),
-    ("cracked", "removed"),
-    ("removed", "removed"),
-    ("hatched", "hatched"),
-    ("chicks", "hatched"),
-    ("left", "left"),
-    ("alive", "left"),
-    ("fertile", "left"),
-    ("set", "eggs_set"),
-    ("out", "hatched"),
-)
+from hatchkit.records.sheets.wordrules import word_for
 
 
 @dataclass
@@ -55,15 +36,7 @@ class Entry:
 
 def class_of(roles: frozenset) -> str | None:
     """The ledger's name for a class of eggs in words."""
-    if "not" in roles and roles & {"hatched", "out"} and "pipped" not in roles:
-        return "dis"
-    if "not" in roles and roles & {"fertile"}:
-        return "clear"
-    if "chicks" in roles and "dead" in roles and not roles & {"pipped", "shell", "unhatched", "egg"}:
-        return None  # chicks that died later are no loss of eggs
-    if roles & {"hatched", "chicks"} and not roles & {"pipped", "shell", "unhatched", "dead"}:
-        return "hatched"
-    return next((name for role, name in _CLASS if role in roles), None)
+    return word_for("count", roles)
 
 
 def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:

@@ -43,7 +43,7 @@ def expanded(block: Block, language: str | None) -> Block:
     block : Block
     language : str or None
     """
-    if block.shape == "lines" or not block.rows or told_by_day(block, language) is not None:
+    if block.shape == "lines" or not block.rows or told_by_day(block) is not None:
         return block
     headings, groups, columns = [], [], []
     counted = _told_in_counts(block, language)
@@ -125,7 +125,7 @@ def _by_look(cells, language: str | None, share: float = 0.3) -> dict:
     }
 
 
-def told_by_day(block: Block, language: str | None) -> tuple[int, int, int] | None:
+def told_by_day(block: Block) -> tuple[int, int, int] | None:
     """The columns of date, batch and words of a table that tells of its batches by the day, or None.
 
     Such a table holds these three alone; its batches come back on other days.

@@ -70,7 +70,7 @@ def _forms(reader, spans, above: list) -> list[dict]:
             if not reader.roles(cells[places[0]]) & {"candle", "date", "day"}:
                 state["under"][places[0]] = text_of(cells[places[0]])
             continue
-        if state["under"] and _under(reader, state, cells, places, row):
+        if state["under"] and _under(reader, state, cells):
             continue
         state["under"] = None
         beside = look_beside(reader, cells[: spans[-1][1]], spans[0][0])
@@ -153,7 +153,7 @@ def _starts(reader, text: str) -> bool:
     return bool(roles & {"batch"}) or bool(roles & {"hatch"}) and any(map(str.isdigit, text)) and not roles & {"day"}
 
 
-def _under(reader, state: dict, cells, places, row: int) -> bool:
+def _under(reader, state: dict, cells) -> bool:
     """Take a row below such headings: its first cell says which look."""
     lead = state["lead"]
     name = text_of(cells[lead]) if lead < len(cells) else ""
@@ -188,5 +188,4 @@ def _as_block(reader, records: list[dict], above: list[tuple]) -> Block:
         sections=[record["title"] for record in records],
         titles=[text for _, _, text in above],
         skipped=above,
-        heading_row=records[0]["row"],
     )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from hatchkit.records.sheets.candidates import tells_steps
 from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.expand import told_by_day
 from hatchkit.records.sheets.profile import SAMPLE
@@ -20,7 +19,7 @@ def kind_of(block, columns, options) -> str:
     options : list of list of Meaning
         Readings of each column (`assign.candidates`).
     """
-    if block.shape == "lines" or told_by_day(block, None) is not None:
+    if block.shape == "lines" or told_by_day(block) is not None:
         return "lines"
     own = _own_table({heading.strip().lower() for heading in block.headings})
     if own:
@@ -76,7 +75,7 @@ _DAYS = ("date", "look_at", "look_day")
 
 
 def _has_events(columns, first) -> bool:
-    return any(name == "what" and tells_steps(column) for column, name in zip(columns, first, strict=True))
+    return any(name == "what" and column.steps for column, name in zip(columns, first, strict=True))
 
 
 def _is_diary(block, columns, counted) -> bool:

@@ -91,12 +91,9 @@ class Part:
 class Context:
     """What holds for a whole sheet: how its dates are ordered, which year, which language."""
 
-    file: str
-    sheet: str
     language: str | None
     day_first: bool
     year: Any = None
-    titles: tuple = ()
 
 
 LOOK_COLUMNS = [

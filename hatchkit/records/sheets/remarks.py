@@ -11,7 +11,7 @@ from hatchkit.records.sheets.cells import mentions, text_of
 from hatchkit.records.sheets.parts import Part
 
 
-def count_remarks(part: Part, looks, layout, special, context, result) -> None:
+def count_remarks(part: Part, looks, layout, special, context) -> None:
     """What the words beside a count or in the notes add, where the eggs then add up (or are a part of a count)."""
     frame = part.batches
     ends = {

@@ -181,7 +181,6 @@ class _Reader:
                     [[] for _ in range(right - left)],
                     [],
                     titles=titles,
-                    heading_row=top + 1,
                 )
                 block.skipped += [(row + 1, "title", self._text(row)) for row in start_titles]
                 self._fill(block, top + depth, end, left, right)

@@ -60,12 +60,11 @@ def sideways(reader, column: int, right: int, over: int | None = None) -> Block:
         if sum(not is_empty(values[place]) for _, _, _, values in lines) >= 2
         and not any(starts_with_total(values[place], reader.language) for _, _, _, values in lines)
     ]
-    for row, text, own, values in lines:
+    for _, text, own, values in lines:
         block.headings.append(text.rstrip(" :"))
         block.groups.append(own)
         block.columns.append([values[place] for place in kept])
-        block.heading_row = block.heading_row or row + 1
-    block.rows = [block.heading_row] * len(kept)
+    block.rows = [lines[0][0] + 1] * len(kept)
     block.sections = [""] * len(kept)
     drop_sums(block)
     return block

@@ -67,20 +67,18 @@ def read_batches(block, reading, context: Context) -> Part:
         else:
             values.append(np.full(n, np.nan))
             everything.append(np.full(n, np.nan))
-    part = Part(
-        _plain_fields(block, reading, columns, rows, context, odd, special), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd
-    )
+    part = Part(_plain_fields(block, reading, columns, rows, context, odd), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
     part.batches["section"] = sections
     part.batches["row"] = rows
     part.batches["file"], part.batches["sheet"] = block.file, block.sheet
     fill_from_around(part.batches, block, context)
     _shared_hatch(part.batches, block, _unreadable(odd, rows))
     result = account(layout, values, everything)
-    _put_counts(part, block, layout, values, result)
+    _put_counts(part, layout, values, result)
     every = [~np.isnan(everything[place]) for place in layout.fields.get("hatched", ())[:1]]
     part.batches["all_hatched"] = every[0] if every else False
     looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
-    count_remarks(part, looks, layout, special, context, result)
+    count_remarks(part, looks, layout, special, context)
     remarks_to_notes(part, columns, special)
     part.looks = _long(looks)
     return part
@@ -115,7 +113,7 @@ def _text(columns, i: int) -> str:
     return ", ".join(text_of(cells[i]) for cells in columns if not is_empty(cells[i]))[:200]
 
 
-def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.DataFrame:
+def _plain_fields(block, reading, columns, rows, context, odd) -> pd.DataFrame:
     """Names, times and measures; notes are joined."""
     frame: dict = {}
     n, notes, extra = len(rows), [[] for _ in rows], {}
@@ -223,7 +221,7 @@ def _groups_come_back(batches: pd.DataFrame) -> bool:
     )
 
 
-def _put_counts(part: Part, block, layout, values, result) -> None:
+def _put_counts(part: Part, layout, values, result) -> None:
     """Counts that belong to no look."""
     frame = part.batches
     frame["eggs_set"], frame["hatched"] = result.set, result.hatched

@@ -135,7 +135,7 @@ def _first_lines(block) -> list:
 
 def _to_lines(block) -> None:
     """A diary with headings as lines of cells; a column of batches gives each line its name."""
-    by_day = told_by_day(block, None)
+    by_day = told_by_day(block)
     if by_day is not None:
         block.names = typed.texts(block.columns[by_day[1]])
         block.columns = [block.columns[by_day[0]], block.columns[by_day[2]]]
