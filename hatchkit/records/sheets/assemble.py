@@ -155,7 +155,7 @@ def _put_together(parts, sheets: Sheets, settings, species_table) -> Sheets:
         if len(added):
             batches.append(added)
             if len(main) > 1:
-                naming.remember(added, by_key, offset, item)
+                naming.remember(added, by_key, offset)
             offset += len(added)
         where = np.array(target, dtype=float)
         fresh = set(new)

@@ -57,27 +57,5 @@ def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
     # A log that parts a cell's words into columns writes 0 for what its cell does not name.
-    counts = {name: count for name, count in entry.counts.items() if count} or entry.counts
-    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"} and not counts.keys() & {"dis", "pipped"}:
-        return "note"
-    if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
-        return "set"
-    if (
-        "set" in entry.roles
-        and not entry.roles & {"candle", "hatched"}
-        and not counts.keys() & {"clear", "dead", "hatched"}
-    ):
-        return "set"
-    if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
-        return "hatch"
-    moved = "transfer" in entry.roles
-    sets = "eggs_set" in counts and not entry.looks_again
-    if sets or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"} and not moved:
-        return "set"
-    if "transfer" in entry.roles or entry.look.transfer:
-        return "transfer"
-    if entry.roles & {"hatch"} and not entry.roles & {"expected", "candle"}:
-        return "hatch"
-    if entry.counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
-        return "look"
-    return "note"
+    counts = [name for name, count in entry.counts.items() if count] or entry.counts
+    return word_for("step", entry.roles | {f"#{name}" for name in counts}, entry.look)

@@ -45,7 +45,7 @@ def expanded(block: Block, language: str | None) -> Block:
     """
     if block.shape == "lines" or not block.rows or told_by_day(block) is not None:
         return block
-    headings, groups, columns = [], [], []
+    kept: list[tuple] = []
     counted = _told_in_counts(block, language)
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
         classes = _classes(heading, group, cells, language)
@@ -56,33 +56,22 @@ def expanded(block: Block, language: str | None) -> Block:
             told = [cell for cell in cells if not is_empty(cell)]
             classes = ["course"] if len(told) >= LEAST_COURSES and _by_look(told, language, 0.8) else []
         if not classes:
-            headings.append(heading)
-            groups.append(group)
-            columns.append(cells)
+            kept.append((heading, group, cells))
             continue
         by_look = _by_look(cells, language)
         if by_look:
-            for (look, name), counts in by_look.items():
-                headings.append(_HEADING[name])
-                groups.append(look)
-                columns.append(counts)
-            if "course" in classes:
-                headings.append(heading)
-                groups.append(group)
-                columns.append(cells)
+            kept += [(_HEADING[name], look, counts) for (look, name), counts in by_look.items()]
+            kept += [(heading, group, cells)] if "course" in classes else []
             continue
         whole = [None if is_empty(cell) else whole_of(cell) for cell in cells]
         if "hatched" in classes and not counted and sum(map(bool, whole)) > 0.8 * sum(not is_empty(c) for c in cells):
-            headings.append(_HEADING["eggs_set"])
-            groups.append("")
-            columns.append([float(count) if count else "" for count in whole])
+            kept.append((_HEADING["eggs_set"], "", [float(count) if count else "" for count in whole]))
         end = bool(_roles(f"{group} {heading}", language) & _ENDS)
         for name in classes:
             target = "dis" if end and name == "dead" and "dis" not in classes else name
-            headings.append(_HEADING[target])
-            groups.append("" if target in ("dis", "pipped", "hatched") else " ".join(filter(None, (group, heading))))
-            columns.append([_of_class(cell, name, language) for cell in cells])
-    block.headings, block.groups, block.columns = headings, groups, columns
+            above = "" if target in ("dis", "pipped", "hatched") else " ".join(filter(None, (group, heading)))
+            kept.append((_HEADING[target], above, [_of_class(cell, name, language) for cell in cells]))
+    block.headings, block.groups, block.columns = map(list, zip(*kept, strict=True))
     return block
 
 

@@ -65,20 +65,22 @@ def with_legend(grid, language: str | None, known: dict | None = None):
     marks = {**(known or {}), **marks}
     if not marks:
         return grid, []
-    keys = set(places)
+    coded = _coded_columns(grid, marks, set(places), language)
+
+    def written(cell, column):
+        if isinstance(cell, str):
+            return _written_out(cell, marks)
+        return marks.get(text_of(cell), cell) if column in coded else cell
+
+    return _without_key(grid, places, written)
+
+
+def _without_key(grid, places: list, written) -> tuple:
+    """The grid with each cell as `written` gives it and blanks in place of the key; and the key's cells."""
     told = [(row + 1, str(grid.cells[row][column])) for row, column in places]
-    coded = _coded_columns(grid, marks, keys, language)
+    keys = set(places)
     cells = [
-        [
-            ""
-            if (row, column) in keys
-            else _written_out(cell, marks)
-            if isinstance(cell, str)
-            else marks[text_of(cell)]
-            if column in coded and text_of(cell) in marks
-            else cell
-            for column, cell in enumerate(line)
-        ]
+        ["" if (row, column) in keys else written(cell, column) for column, cell in enumerate(line)]
         for row, line in enumerate(grid.cells)
     ]
     return replace(grid, cells=cells), told
@@ -122,19 +124,12 @@ def with_glossary(grid, language: str | None):
     if not words:
         return grid, []
     pattern = re.compile(r"(?<![^\W\d_])(" + "|".join(map(re.escape, words)) + r")(?![^\W\d_])", re.IGNORECASE)
-    told = [(row + 1, grid.cells[row][column]) for row, column in places]
-    cells = [
-        [
-            ""
-            if (row, column) in places
-            else pattern.sub(lambda hit: words[hit[1].lower()], cell)
-            if isinstance(cell, str) and len(cell) < 60
-            else cell
-            for column, cell in enumerate(line)
-        ]
-        for row, line in enumerate(grid.cells)
-    ]
-    return replace(grid, cells=cells), told
+
+    def written(cell, column):
+        short = isinstance(cell, str) and len(cell) < 60
+        return pattern.sub(lambda hit: words[hit[1].lower()], cell) if short else cell
+
+    return _without_key(grid, places, written)
 
 
 def _glosses(text: str, language) -> dict:

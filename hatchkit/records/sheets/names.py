@@ -63,19 +63,12 @@ def _agree(known: dict, row: dict, kind: str) -> bool:
     return none(start) or none(other) or abs(pd.Timestamp(start) - pd.Timestamp(other)) <= pd.Timedelta(days=1)
 
 
-def remember(frame: pd.DataFrame, by_key: dict, offset: int, item) -> None:
+def remember(frame: pd.DataFrame, by_key: dict, offset: int) -> None:
     """Keep the names of new batches for later tables."""
     for place, (row, name) in enumerate(zip(frame.to_dict("records"), _called(frame), strict=True)):
         if not none(name):
-            by_key.setdefault(name_key(name), []).append(
-                dict(
-                    place=offset + place,
-                    set_at=row.get("set_at"),
-                    eggs_set=row.get("eggs_set"),
-                    kind=item.kind,
-                    table=row["table"],
-                )
-            )
+            told = {field: row.get(field) for field in ("set_at", "eggs_set", "kind", "table")}
+            by_key.setdefault(name_key(name), []).append(dict(told, place=offset + place))
 
 
 def unusable(table: pd.DataFrame) -> list:

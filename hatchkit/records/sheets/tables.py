@@ -136,7 +136,7 @@ def _plain_fields(block, reading, columns, rows, context, odd) -> pd.DataFrame:
             frame[name] = typed.measures(cells, rows, MEASURE_FIELDS[name], mark)
             odd.append(mark)
             if name == "flock_age_weeks":
-                frame[name] = frame[name] * _heading_factor(block.headings[place])
+                frame[name] = frame[name] * typed.factor_in(block.headings[place], typed.WEEKS)
         elif name in ("notes", "result", "ignore", "what") and any(isinstance(cell, str) and cell for cell in cells):
             told = name in ("notes", "result", "what")
             for i, cell in enumerate(cells):
@@ -151,17 +151,6 @@ def _plain_fields(block, reading, columns, rows, context, odd) -> pd.DataFrame:
         if heading and name not in result:
             result[name] = cells
     return result
-
-
-def _heading_factor(heading: str) -> float:
-    words = heading.lower()
-    return (
-        52.18
-        if any(w in words for w in ("year", "jahr", "ans", "año", "anni"))
-        else 4.348
-        if any(w in words for w in ("month", "monat", "mois", "mes"))
-        else 1.0
-    )
 
 
 def _joined(one: list, other: list) -> list:

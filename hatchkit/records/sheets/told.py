@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
@@ -95,13 +94,9 @@ def _below(block, row: int) -> bool:
 
 def rows_told(row: pd.Series) -> dict:
     """The problem row of a batch that can't be used, with all it holds."""
-    lacks = []
-    if pd.isna(row.get("eggs_set")) or row["eggs_set"] <= 0:
-        lacks.append("eggs_set")
-    if pd.isna(row.get("set_at")):
-        lacks.append("set_at")
-    if row.get("species") is None or isinstance(row.get("species"), float) and np.isnan(row["species"]):
-        lacks.append("species")
+    eggs, species = row.get("eggs_set"), row.get("species")
+    known = dict(eggs_set=eggs if eggs is not None and eggs > 0 else None, set_at=row.get("set_at"), species=species)
+    lacks = [field for field, value in known.items() if pd.isna(value)]
     name = row.get("name")
     held = {
         key: str(value)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import datetime as dt
+import re
 from dataclasses import dataclass
 
 import numpy as np
@@ -73,12 +74,24 @@ WEEKS = {
     "y": 52.18,
     "jahre": 52.18,
     "jahr": 52.18,
+    "ans": 52.18,
+    "anni": 52.18,
+    "años": 52.18,
+    "mois": 4.348,
+    "mesi": 4.348,
+    "meses": 4.348,
 }
 
 #: Eggs stored longer than this are none that anybody set; the same for a hen's age in weeks (20 years).
 MOST_STORED_DAYS, MOST_WEEKS = 400.0, 1_050.0
 #: Dates outside these years are slips of writing.
 FIRST_DATE, LAST_DATE = np.datetime64("1950-01-01", "us"), np.datetime64("2101-01-01", "us")
+
+
+def factor_in(heading: str, units: dict) -> float:
+    """The factor of the unit that a heading names ("Age (months)"); 1 for none."""
+    words = re.findall(r"[^\W\d_]+", heading.lower())
+    return next((units[word] for word in words if units.get(word, 1.0) != 1.0), 1.0)
 
 
 @dataclass

@@ -1,7 +1,8 @@
 """Roles of words -> what they say together, by the first rule that fits (``reference/word_rules.csv``).
 
 Each row needs one role of every group in `needs` (`a|b` is one group) and none of `but`; `only` admits no others, and
-`look` asks for a look of a kind (none, named, day, transfer, before the transfer). Readings are a field and its weight;
+`look` asks for a look of a kind (none, named, day, day0, transfer, before the transfer). Of a step of the work `#dead`
+is a number of dead. Readings are a field and its weight;
 `@` gives it the heading's look (`@1`, `@2`, `@t` one of its own), `~` makes it a part where the heading says "of
 which", `~~` always. Behind `on` further rules add theirs; behind `lost` the losses told beside the eggs left do.
 """
@@ -15,6 +16,7 @@ from hatchkit.records.sheets.fields import Look, Meaning
 from hatchkit.records.words import csv_rows
 
 #: Looks that a reading names by itself.
+_NO_LOOK = Look()
 _OWN_LOOKS = {"@1": Look(order=1), "@2": Look(order=2), "@t": Look(transfer=True)}
 #: Words that say that fewer eggs are left, less which a heading tells of the loss itself.
 _OF_LEFT = frozenset({"left", "removed", "out"})
@@ -42,8 +44,8 @@ def _kinds(look: Look) -> set:
     """The kinds of looks that a look is one of."""
     if not look:
         return {"none"}
-    kinds = {"named", "transfer" if look.transfer else "before"}
-    return kinds if look.day is None else kinds | {"day"}
+    day = set() if look.day is None else {"day", f"day{look.day}"}
+    return {"named", "transfer" if look.transfer else "before", *day}
 
 
 @cache
@@ -63,9 +65,9 @@ def _rules(of: str) -> tuple[_Rule, ...]:
 
 
 @cache
-def word_for(of: str, roles: frozenset) -> str | None:
-    """The kit's word for what roles say of an "egg" or a "count" of eggs, or None."""
-    rule = next((rule for rule in _rules(of) if rule.fits(roles, Look())), None)
+def word_for(of: str, roles: frozenset, look: Look = _NO_LOOK) -> str | None:
+    """The kit's word for what roles say of an "egg", a "count" of eggs or a "step" of the work, or None."""
+    rule = next((rule for rule in _rules(of) if rule.fits(roles, look)), None)
     return rule.readings[0] or None if rule else None
 
 
