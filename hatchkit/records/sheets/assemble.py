@@ -12,22 +12,19 @@ import pandas as pd
 from hatchkit.records.guard import guarded
 from hatchkit.records.sheets import looks as look_table
 from hatchkit.records.sheets import names as naming
-from hatchkit.records.sheets.batch_species import with_species
-from hatchkit.records.sheets.checks import checked
 from hatchkit.records.sheets.diary import read_diary, without_unclear
 from hatchkit.records.sheets.doubts import without_too_many, without_unexplained
 from hatchkit.records.sheets.eggsheet import read_eggs
 from hatchkit.records.sheets.legend import marks_in
 from hatchkit.records.sheets.logsheet import read_log
 from hatchkit.records.sheets.names import none
-from hatchkit.records.sheets.order import decide_order
 from hatchkit.records.sheets.parts import Context, Part
+from hatchkit.records.sheets.species import with_species
 from hatchkit.records.sheets.tables import read_batches
-from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
+from hatchkit.records.sheets.told import checked, odd_cells, rows_told, skipped_rows, without_ends_ahead
 from hatchkit.records.sheets.understand import Understood, language_on, understand, year_in
-from hatchkit.records.sheets.unfinished import without_ends_ahead
 from hatchkit.records.sheets.weighings import read_weights
-from hatchkit.records.sheets.years import decide_year
+from hatchkit.records.sheets.when import decide_order, decide_year
 
 
 @dataclass

@@ -13,10 +13,9 @@ from dataclasses import dataclass
 import numpy as np
 
 from hatchkit.records.sheets.candidates import key_of
-from hatchkit.records.sheets.evidence import evidence, fit_of
 from hatchkit.records.sheets.fields import COUNTS, DATES, ONCE, USUAL, Meaning
 from hatchkit.records.sheets.layout import Layout, layout_of
-from hatchkit.records.sheets.ledger import Account, account
+from hatchkit.records.sheets.ledger import Account, account, evidence, fit_of
 
 #: Readings tried for one table at most; sheets are small, and the likeliest come first.
 MOST_TRIED = 240

@@ -11,8 +11,8 @@ import pandas as pd
 
 from hatchkit.records.sheets.assign import LIKELY, Rival
 from hatchkit.records.sheets.candidates import PLAIN_OUT, TOLD
-from hatchkit.records.sheets.evidence import FEW
 from hatchkit.records.sheets.fields import COUNTS, USUAL, Meaning
+from hatchkit.records.sheets.ledger import FEW
 from hatchkit.records.sheets.meanings import meanings
 from hatchkit.records.sheets.parts import Part
 from hatchkit.records.sheets.profile import SAMPLE

@@ -7,9 +7,9 @@ from itertools import zip_longest
 
 import numpy as np
 
-from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total, total_starts
 from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
+from hatchkit.records.sheets.parts import Block, may_be_total, starts_with_total, total_starts
 from hatchkit.records.sheets.when import looks_like_date
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})

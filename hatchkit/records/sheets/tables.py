@@ -8,13 +8,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
-from hatchkit.records.sheets.around import fill_from_around
+from hatchkit.records.sheets.around import count_remarks, fill_from_around, remarks_to_notes
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.fields import COUNTS
+from hatchkit.records.sheets.fields import COUNTS, OWN_COLUMNS
 from hatchkit.records.sheets.ledger import account
-from hatchkit.records.sheets.own_columns import OWN_COLUMNS
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
-from hatchkit.records.sheets.remarks import count_remarks, remarks_to_notes
 
 MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
 _PLAIN_COUNTS = (

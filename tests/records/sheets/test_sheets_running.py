@@ -10,8 +10,7 @@ from hatchkit.records.folder import read_folder
 from hatchkit.records.sheets.cells import count_of, mentions
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.legend import with_glossary
-from hatchkit.records.sheets.meanings import meanings
-from hatchkit.records.sheets.wordrules import readings
+from hatchkit.records.sheets.meanings import meanings, readings
 from hatchkit.records.workbook import Grid
 
 
