@@ -18,9 +18,9 @@ from hatchkit.records.own_sheet import own_readings
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.candidates import key_of
+from hatchkit.records.sheets.fields import OWN_COLUMNS, own_key
 from hatchkit.records.sheets.frames import tidy
-from hatchkit.records.sheets.machines import machines_of
-from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
+from hatchkit.records.sheets.names import machines_of
 from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
 from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS

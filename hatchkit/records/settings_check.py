@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 from hatchkit import reference
 from hatchkit.problems import problem
-from hatchkit.records.sheets.own_columns import OWN_COLUMNS
+from hatchkit.records.sheets.fields import OWN_COLUMNS
 
 FILE = "season.toml"
 

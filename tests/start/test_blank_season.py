@@ -12,7 +12,7 @@ from hatchkit.advice.signs import read as signs_in
 from hatchkit.problems import HatchkitError
 from hatchkit.records.folder import read_folder
 from hatchkit.records.own_sheet import COLUMNS, headings
-from hatchkit.records.sheets.own_columns import own_key
+from hatchkit.records.sheets.fields import own_key
 from hatchkit.records.template import AT_FIRST_SIGHT, choices_of, columns_of
 from hatchkit.say import LANGUAGES, text
 from hatchkit.start.blank_season import settings_text, start_folder

@@ -21,7 +21,7 @@ told in words become columns) -> ``cells`` and ``profile`` (what the cells hold)
   `alike.py`
 - what a block is a table of: `kinds.py`
 - what a heading's words allow (composed, not listed): `lexicon.py` (`reference/sheet_words.csv`), `tongues.py`,
-  `meanings.py`, `classes.py`, `lookwords.py`, `own_columns.py`
+  `meanings.py`, `wordrules.py` (`reference/word_rules.csv`), `lookwords.py`, `own_columns.py`
 - what the cells allow; the joint reading of all columns by words, values and arithmetic: `profile.py`,
   `candidates.py`, `assign.py`, `layout.py`, `ledger.py`, `evidence.py`
 - what is not used though it was read, and asked about: `doubts.py`, `unfinished.py`; where totals and

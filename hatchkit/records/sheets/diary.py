@@ -12,11 +12,10 @@ import pandas as pd
 from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
-from hatchkit.records.sheets.entries import Entry, add_mention
+from hatchkit.records.sheets.entries import Entry, add_mention, eggs_set_in, loose_in, moved_in, take_what_lacks
 from hatchkit.records.sheets.entrybatches import batches_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
-from hatchkit.records.sheets.lookwords import look_of
-from hatchkit.records.sheets.loose import eggs_set_in, loose_in, moved_in, take_what_lacks
+from hatchkit.records.sheets.meanings import look_of
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 from hatchkit.records.words import plain

@@ -1,32 +1,74 @@
-"""One line of a log or diary: a day, a batch, what was done, and numbers of eggs by class."""
+"""One line of a log or diary: a day, a batch, what was done, and numbers of eggs by class or without a word for one."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
 from typing import Any
 
-from hatchkit.records.sheets.cells import Mention
+from hatchkit.records.sheets.cells import CLASSES, Mention
 from hatchkit.records.sheets.fields import Look
+from hatchkit.records.sheets.meanings import word_for
 
-#: Class of eggs in words -> what it is in the ledger of a batch.
-_CLASS = (
-    ("pipped", "pipped"),
-    ("shell", "dis"),
-    ("unhatched", "dis"),
-    ("culled", "culled"),
-    ("clear", "clear"),
-    ("dead", "dead"),
-    ("rotten", "removed"),
-    ("cracked", "removed"),
-    ("removed", "removed"),
-    ("hatched", "hatched"),
-    ("chicks", "hatched"),
-    ("left", "left"),
-    ("alive", "left"),
-    ("fertile", "left"),
-    ("set", "eggs_set"),
-    ("out", "hatched"),
-)
+#: What may have become of "the rest".
+_LOST = frozenset({"clear", "dead", "dis", "pipped", "removed"})
+
+
+def take_what_lacks(rest: int, entries: list[Entry]) -> None:
+    """Take the one loose number that is just what a batch lacks, or what is said of the rest; of two fits, none."""
+    fits = [(entry, kind) for entry in entries for count, kind in entry.loose if count in (rest, None)]
+    if len(fits) == 1:
+        entry, kind = fits[0]
+        entry.counts = {**entry.counts, kind: entry.counts.get(kind, 0) + rest}
+
+
+def numbers_in(found) -> list[tuple[int, int]]:
+    """Place and value of the numbers among tokens that count no days."""
+    return [
+        (place, token.number)
+        for place, token in enumerate(found)
+        if token.number is not None
+        and not token.roles - {"word number"}
+        and not any("day" in other.roles for other in found[max(place - 1, 0) : place + 2])
+    ]
+
+
+def loose_in(entry: Entry, found) -> list[tuple[int, str | None]]:
+    """Numbers that no class claims, with the class that the sentence names; in a sentence of the hatch, chicks."""
+    numbers = [number for _, number in numbers_in(found) if number > 0]
+    hatching = step_of(entry) == "hatch"
+    for name, count in (*entry.counts.items(), *entry.within.items()):
+        if count in numbers and not (hatching and name == "left"):  # "one egg was left, dead in shell"
+            numbers.remove(count)
+    kind = class_of(entry.roles & CLASSES)
+    if hatching and "hatched" not in entry.counts and kind in (None, *entry.counts):
+        kind = "hatched"
+    elif kind in (*entry.counts, "left", "eggs_set"):
+        kind = None
+    # "The rest dead in shell"; but "the other three" are three.
+    places = [place for place, token in enumerate(found) if "others" in token.roles]
+    counted = any(token.number is not None for place in places for token in found[place + 1 : place + 3])
+    rest = None if places and not counted and kind in _LOST else 0
+    return [(number, kind) for number in [*numbers, rest] if kind and number != 0]
+
+
+def moved_in(found, counts: dict) -> int | None:
+    """The eggs that went on in a sentence of the move ("Lockdown, 23 in"): the one number that no class claims."""
+    numbers = [number for _, number in numbers_in(found)]
+    for count in counts.values():
+        if count in numbers:
+            numbers.remove(count)
+    return numbers[0] if len(numbers) == 1 and numbers[0] > 0 else None
+
+
+def eggs_set_in(found) -> int | None:
+    """The number of eggs in a sentence of setting: the one before the eggs, else the first that is no day."""
+    numbers = numbers_in(found)
+    if not numbers:
+        return None
+    before = [number for place, number in numbers if any("egg" in token.roles for token in found[place : place + 5])]
+    eggs = next((place for place, token in enumerate(found) if "egg" in token.roles), None)
+    near = [number for place, number in numbers if eggs is not None and place < eggs]
+    return near[-1] if before and near else before[0] if before else numbers[0][1]
 
 
 @dataclass
@@ -55,15 +97,7 @@ class Entry:
 
 def class_of(roles: frozenset) -> str | None:
     """The ledger's name for a class of eggs in words."""
-    if "not" in roles and roles & {"hatched", "out"} and "pipped" not in roles:
-        return "dis"
-    if "not" in roles and roles & {"fertile"}:
-        return "clear"
-    if "chicks" in roles and "dead" in roles and not roles & {"pipped", "shell", "unhatched", "egg"}:
-        return None  # chicks that died later are no loss of eggs
-    if roles & {"hatched", "chicks"} and not roles & {"pipped", "shell", "unhatched", "dead"}:
-        return "hatched"
-    return next((name for role, name in _CLASS if role in roles), None)
+    return word_for("count", roles)
 
 
 def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
@@ -84,27 +118,5 @@ def add_mention(entry: Entry, mention: Mention, *, remark: bool) -> None:
 def step_of(entry: Entry) -> str:
     """What an entry does: set, look, transfer, hatch or note."""
     # A log that parts a cell's words into columns writes 0 for what its cell does not name.
-    counts = {name: count for name, count in entry.counts.items() if count} or entry.counts
-    if "sold" in entry.roles and not entry.roles & {"hatched", "hatch"} and not counts.keys() & {"dis", "pipped"}:
-        return "note"
-    if entry.look.day == 0 and counts.keys() & {"left", "eggs_set"}:
-        return "set"
-    if (
-        "set" in entry.roles
-        and not entry.roles & {"candle", "hatched"}
-        and not counts.keys() & {"clear", "dead", "hatched"}
-    ):
-        return "set"
-    if counts.keys() & {"hatched", "pipped", "dis"} or entry.roles & {"hatched", "chicks"}:
-        return "hatch"
-    moved = "transfer" in entry.roles
-    sets = "eggs_set" in counts and not entry.looks_again
-    if sets or {"egg", "in"} <= entry.roles and not counts.keys() - {"left"} and not moved:
-        return "set"
-    if "transfer" in entry.roles or entry.look.transfer:
-        return "transfer"
-    if entry.roles & {"hatch"} and not entry.roles & {"expected", "candle"}:
-        return "hatch"
-    if entry.counts.keys() & {"clear", "dead", "left", "removed"} or "candle" in entry.roles or entry.look:
-        return "look"
-    return "note"
+    counts = [name for name, count in entry.counts.items() if count] or entry.counts
+    return word_for("step", entry.roles | {f"#{name}" for name in counts}, entry.look)

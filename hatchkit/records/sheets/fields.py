@@ -8,6 +8,106 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+#: The kit's own headings, as its blank workbook has them.
+OWN = {
+    "batch": "batch",
+    "species": "species",
+    "incubator": "incubator",
+    "hatcher": "hatcher",
+    "set_at": "set_at",
+    "eggs_set": "eggs_set",
+    "stored_days": "stored_days",
+    "flock": "pen",
+    "flock_age_weeks": "flock_age_weeks",
+    "candle1_at": "look_at@1",
+    "clear1": "clear@1",
+    "dead1": "dead@1",
+    "candle2_at": "look_at@2",
+    "clear2": "clear@2",
+    "dead2": "dead@2",
+    "transfer_at": "look_at@t",
+    "clear3": "clear@t",
+    "dead3": "dead@t",
+    "removed": "removed",
+    "taken_off_at": "hatch_at",
+    "first_hatch_at": "first_hatch_at",
+    "last_hatch_at": "last_hatch_at",
+    "hatched": "hatched",
+    "culled": "culled",
+    "pipped_dead": "pipped",
+    "dead_in_shell": "dis",
+    "broken_infertile": "broken_infertile",
+    "broken_early": "broken_early",
+    "broken_mid": "broken_mid",
+    "broken_late": "broken_late",
+    "contaminated": "contaminated",
+    "cracked": "cracked_of",
+    "malpositioned": "malpos",
+    "notes": "notes",
+    "signs": "signs",
+    "posted": "posted",
+    "broody": "broody",
+    "breed": "breed",
+    "pen": "pen",
+    "keeper": "keeper",
+    "place": "place",
+    "shelf": "tray",
+    "season": "year",
+    "opened1_infertile": "opened1_infertile",
+    "opened1_dead": "opened1_dead",
+    "egg": "egg",
+    "hen": "hen",
+    "cock": "cock",
+    "tray": "tray",
+    "row": "tray_row",
+    "col": "tray_col",
+    "weight_g": "weight@0",
+    "candle1": "fate@1",
+    "candle2": "fate@2",
+    "transfer": "fate@t",
+    "outcome": "result",
+    "stage_day": "stage_day",
+    "weighed_at": "date",
+    "grams": "weight",
+    "eggs_weighed": "eggs_weighed",
+    "looked_at": "date",
+    "day": "look_day",
+    "clear": "clear",
+    "dead": "dead",
+    "left": "left",
+    "name": "what",
+}
+
+
+#: The kit's own columns, which season.toml may name under [headers].
+OWN_COLUMNS = frozenset(OWN)
+
+
+PLAIN_OWN = frozenset(
+    {"contaminated", "outcome", "grams", "malpositioned", "culled", "flock", "posted", "broody", "signs"}
+)
+
+
+def own_key(column: str) -> str:
+    """The reading that one of the kit's own column names stands for ("clear3" -> "clear@transfer")."""
+    name, _, look = OWN.get(column, column).partition("@")
+    if not look:
+        return name
+    return f"{name}@{'transfer' if look == 't' else 'day0' if look == '0' else 'look' + look}"
+
+
+def own_heading(heading: str) -> list[Meaning]:
+    """The reading of one of the kit's own headings."""
+    name, _, look = OWN[heading].partition("@")
+    place = (
+        {"": Look(), "t": Look(transfer=True), "0": Look(day=0)}.get(look) or Look(order=int(look)) if look else Look()
+    )
+    found = [Meaning(name, place, PLAIN + 2.0)]
+    if heading == "transfer_at":
+        found.append(Meaning("fate", place, WEAK))
+    return found
+
+
 PLAIN, USUAL, POSSIBLE, WEAK = 4.0, 2.5, 1.0, -1.5
 
 
@@ -42,43 +142,6 @@ COUNTS = (
 
 
 DATES = ("set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "due", "date", "laid_at")
-TEXTS = (
-    "batch",
-    "breed",
-    "species",
-    "pen",
-    "keeper",
-    "incubator",
-    "hatcher",
-    "tray",
-    "hen",
-    "cock",
-    "notes",
-    "what",
-    "fate",
-    "egg",
-    "place",
-    "signs",
-    "posted",
-    "broody",
-    "result",
-)
-MEASURES = (
-    "tray_row",
-    "tray_col",
-    "stage_day",
-    "eggs_weighed",
-    "weight",
-    "stored_days",
-    "flock_age_weeks",
-    "look_day",
-    "temperature",
-    "humidity",
-    "percent",
-    "year",
-    "hour",
-)
-
 #: Fields of which a table may hold only one.
 ONCE = frozenset(
     {
@@ -133,7 +196,7 @@ class Meaning:
     Attributes
     ----------
     field : str
-        One of COUNTS, DATES, TEXTS, MEASURES, or "ignore".
+        One of COUNTS, DATES, a text or measure of `parts` and `tables`, or "ignore".
     look : Look
         Empty where the heading names none.
     weight : float

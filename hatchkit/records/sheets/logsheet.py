@@ -17,7 +17,7 @@ from hatchkit.records.sheets.entries import Entry, add_mention, class_of
 from hatchkit.records.sheets.entrybatches import batches_of
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.lexicon import all_roles, tokens
-from hatchkit.records.sheets.lookwords import look_of
+from hatchkit.records.sheets.meanings import look_of
 from hatchkit.records.sheets.parts import TEXT_FIELDS, Context, Part
 
 

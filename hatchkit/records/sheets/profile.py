@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -70,6 +71,27 @@ class Column:
     events: float = 0.0
     sets: float = 0.0
     mean_length: float = 0.0
+
+    @property
+    def most(self) -> float:
+        """The largest count; 0 where there is none."""
+        return float(np.nanmax(np.append(self.values, 0.0)))
+
+    @property
+    def steps(self) -> bool:
+        """Whether the column names steps of the work rather than what became of single eggs."""
+        told = self.events > 0.5 and self.share_fate < 0.6
+        return told or self.sets > 0.05 and self.events + self.share_fate > 0.6
+
+    @property
+    def numbered(self) -> bool:
+        """Whether the cells are names with a running number ("B1", "B2", "B3"), each once."""
+        texts = [str(cell).strip() for cell in self.cells if not is_empty(cell)]
+        names = [re.fullmatch(r"([^\W\d_]{1,6})[-. ]?(\d{1,4})", text) for text in texts]
+        if len(names) < 2 or not all(names) or len({name[1] for name in names}) > 1:
+            return False
+        numbers = [int(name[2]) for name in names]
+        return all(after > before for before, after in zip(numbers, numbers[1:], strict=False))
 
 
 def profile(block, language) -> list[Column]:

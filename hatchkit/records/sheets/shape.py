@@ -10,10 +10,10 @@ import re
 from collections.abc import Iterator
 from itertools import zip_longest
 
-from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.formlines import label_columns, labels_in
 from hatchkit.records.sheets.forms import labelled_blocks
-from hatchkit.records.sheets.labels import label_columns, labels_in
+from hatchkit.records.sheets.parts import Block
 from hatchkit.records.sheets.rows import (
     UNITS,
     counts_eggs,
@@ -181,7 +181,6 @@ class _Reader:
                     [[] for _ in range(right - left)],
                     [],
                     titles=titles,
-                    heading_row=top + 1,
                 )
                 block.skipped += [(row + 1, "title", self._text(row)) for row in start_titles]
                 self._fill(block, top + depth, end, left, right)

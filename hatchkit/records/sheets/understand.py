@@ -6,26 +6,22 @@ import re
 from dataclasses import dataclass, field
 from typing import Any
 
-from hatchkit.records.sheets import eggcolumns, typed, weighings
-from hatchkit.records.sheets.alike import with_one_name
+from hatchkit.records.sheets import typed, weighings
+from hatchkit.records.sheets.abreast import by_round, in_one_language, side_by_side, with_one_name
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.clock import with_hours
+from hatchkit.records.sheets.clock import with_hours, with_months
 from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
-from hatchkit.records.sheets.kinds import kind_of
-from hatchkit.records.sheets.legend import with_glossary, with_legend
+from hatchkit.records.sheets.kinds import columns_of_eggs, kind_of
+from hatchkit.records.sheets.legend import with_answers, with_glossary, with_legend
 from hatchkit.records.sheets.lexicon import all_roles, tokens
-from hatchkit.records.sheets.monthdays import with_months
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
-from hatchkit.records.sheets.rounds import by_round
 from hatchkit.records.sheets.shape import find_blocks
-from hatchkit.records.sheets.strips import in_one_language, side_by_side
 from hatchkit.records.sheets.tongues import language_of
 from hatchkit.records.sheets.when import is_dateish
-from hatchkit.records.sheets.yesno import with_answers
 from hatchkit.records.words import plain
 
 
@@ -117,7 +113,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
             item.reading = best_reading(columns, options)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options, language)
+            item.chosen = columns_of_eggs(columns, options, language)
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":
@@ -135,7 +131,7 @@ def _first_lines(block) -> list:
 
 def _to_lines(block) -> None:
     """A diary with headings as lines of cells; a column of batches gives each line its name."""
-    by_day = told_by_day(block, None)
+    by_day = told_by_day(block)
     if by_day is not None:
         block.names = typed.texts(block.columns[by_day[1]])
         block.columns = [block.columns[by_day[0]], block.columns[by_day[2]]]

@@ -49,7 +49,7 @@ def _of_eggs(meaning, found) -> bool:
 def _whole_trays(columns, chosen) -> bool:
     """Whether more than one egg lay on the scale: no egg of the kit's birds weighs above 250 g (memory, no source)."""
     grams = [
-        value * _factor(column.heading)
+        value * typed.factor_in(column.heading, typed.GRAMS)
         for column, meaning in zip(columns, chosen, strict=True)
         if meaning is not None and meaning.field == "weight"
         for value in typed.measures(column.cells, range(len(column.cells)), typed.GRAMS, typed.Odd("", ""))
@@ -88,7 +88,7 @@ def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
         elif meaning.field == "weight":
             days[place] = (
                 meaning.look.day,
-                typed.measures(cells, block.rows, typed.GRAMS, mark) * _factor(block.headings[place]),
+                typed.measures(cells, block.rows, typed.GRAMS, mark) * typed.factor_in(mark.heading, typed.GRAMS),
             )
     for day, grams in days.values():
         frame = pd.DataFrame(base, index=range(n))
@@ -102,8 +102,3 @@ def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
     if len(table) and "eggs_weighed" not in table and "egg" in table:
         table["eggs_weighed"] = np.where(table["egg"].notna(), 1.0, np.nan)
     return table, odd
-
-
-def _factor(heading: str) -> float:
-    words = heading.lower().replace("(", " ").replace(")", " ").split()
-    return next((factor for unit, factor in typed.GRAMS.items() if unit in words and unit and factor != 1.0), 1.0)
