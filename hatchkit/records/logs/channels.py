@@ -68,7 +68,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     probes = _chosen(probes, wishes, account)
     frames, used = [], np.zeros(len(raw), dtype=bool)
     for name, part, mine in sorted(probes, key=lambda probe: probe[0]):
-        frame, rows = probe_readings(utc, part, mine, name, lines, wishes, account)
+        frame, rows = probe_readings(utc, part, mine, name, lines, account)
         frames.append(frame)
         used[slice(None) if rows is None else rows] = True
     _count_used(account, used, probes, event | other, lines)

@@ -13,7 +13,7 @@ _TOLD = ("stuck", "spike", "out of range", "repeated", "missing code")
 _WEAKEST_FIRST = ("marked", "stuck", "spike", "out of range", "repeated", "clock step", "missing code")
 
 
-def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.DataFrame, np.ndarray]:
+def probe_readings(utc, part, mine, name, lines, account) -> tuple[pd.DataFrame, np.ndarray]:
     """Readings of one probe, and the rows of the file that they stand on.
 
     The rows are None where they are all lines in their order.
@@ -43,7 +43,6 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
     if keep is not None:
         table, rows = _take(table, rows, keep)
         stepped = None if stepped is None else stepped[keep]
-        step = np.diff(table["time"].view(np.int64))
     doubts = {"missing code": np.isnan(table["temp_c" if part["wanted"] == "temp" else "rh_pct"])}
     if part["in_turn"]:
         # One value a line: a line with humidity alone lacks no temperature.
@@ -52,8 +51,7 @@ def probe_readings(utc, part, mine, name, lines, wishes, account) -> tuple[pd.Da
         doubts["marked"] = part["marked"] if rows is None else part["marked"][rows]
     if stepped is not None:
         doubts["clock step"] = stepped
-    if wishes.mark:
-        doubts |= marks.marks_of(table["time"], table["temp_c"], table["rh_pct"], step=step)
+    doubts |= marks.marks_of(table["time"], table["temp_c"], table["rh_pct"])
     return _frame(name, table, doubts, account), rows
 
 
@@ -107,7 +105,7 @@ def _frame(name, table, doubts, account) -> pd.DataFrame:
     for reason, where in marked.items():
         if reason in _TOLD:
             _say_marks(account, reason, name, table["time"][where])
-    _say_gaps(account, name, table["time"], doubts.get("gap"))
+    _say_gaps(account, name, table["time"], doubts["gap"])
     time = pd.Series(table["time"], copy=False).dt.tz_localize("UTC")
     frame = pd.DataFrame(
         {
@@ -147,7 +145,7 @@ def _say_marks(account, reason, name, times) -> None:
 
 
 def _say_gaps(account, name, times, gap) -> None:
-    holes = np.flatnonzero(marks.gaps(times) if gap is None else gap)
+    holes = np.flatnonzero(gap)
     if len(holes):
         length = (times[holes] - times[holes - 1]).astype(np.int64) / 3.6e9
         longest = int(np.argmax(length))

@@ -47,7 +47,6 @@ class Wishes:
     pressure_kpa: float = 101.325
     still_air: bool = False
     spans: tuple = ()
-    mark: bool = True
     shown_in: str | None = None
     answers: dict = field(default_factory=dict)
     others: tuple = ()
