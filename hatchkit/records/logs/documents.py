@@ -11,6 +11,12 @@ from hatchkit.records.logs.stamps import kind_of
 
 _FIELD = re.compile(r"\s*(?:-\s+)?[\"']?([^\W\d][^:=\"']{0,30}?)[\"']?\s*[:=]\s*(.*?)\s*,?\s*")
 
+_PROTOCOL = re.compile(
+    r"(?P<head>(?:[^\s,\\]|\\.)+(?:,(?:[^\s,=\\]|\\.)+=(?:[^\s,\\]|\\.)+)*) "
+    r"(?P<fields>[^\s,=]+=(?:\"(?:[^\"\\]|\\.)*\"|[^\s,]+)(?:,(?:[^\s,=\\]|\\.)+=(?:\"(?:[^\"\\]|\\.)*\"|"
+    r"[^\s,]+))*)(?: (?P<time>\d{9,19}))?"
+)
+
 
 def cell_text(cell) -> str:
     """A cell of a workbook or of a JSON document as text."""
@@ -240,3 +246,37 @@ def stacked_lines(data: bytes) -> bytes | None:
         records.append(None)
     records[-1] = record if len(record) > 1 else None
     return table(records)
+
+
+def protocol_lines(data: bytes) -> bytes | None:
+    """Lines such as "climate,place=attic temperature=37.5,humidity=54 1750215600000000000" as a table, else None."""
+    start = [
+        line
+        for line in data[:8192].decode("utf-8", "replace").splitlines()[:-1]
+        if line.strip() and not line.startswith("#")
+    ][:40]
+    start = start or data[:8192].decode("utf-8", "replace").splitlines()
+    if not start or sum(bool(_PROTOCOL.fullmatch(line.strip())) for line in start) < 0.8 * len(start):
+        return None
+    records: list = []
+    keys: dict = {}
+    for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
+        match = _PROTOCOL.fullmatch(line.strip())
+        if not match:
+            records.append(None)
+            continue
+        name, *tags = re.split(r"(?<!\\),", match["head"])
+        fields = re.findall(r"((?:[^\s,=\\]|\\.)+)=(\"(?:[^\"\\]|\\.)*\"|[^\s,]+)", match["fields"])
+        record = {"time": match["time"] or "", "measurement": _plain(name)}
+        record.update({_plain(key): _plain(value) for key, _, value in (tag.partition("=") for tag in tags)})
+        record.update({_plain(key): re.sub(r"(?<=\d)[iu]$", "", _plain(value.strip('"'))) for key, value in fields})
+        keys.update(dict.fromkeys(record))
+        records.append(record)
+    if not any(records):
+        return None
+    lines = ["\t".join(record.get(key, "") for key in keys) if record else "" for record in records]
+    return ("\t".join(keys) + "\n" + "\n".join(lines) + "\n").encode()
+
+
+def _plain(text: str) -> str:
+    return " ".join(re.sub(r"\\(.)", r"\1", text).split())

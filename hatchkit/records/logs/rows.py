@@ -8,8 +8,7 @@ from __future__ import annotations
 import re
 from html.parser import HTMLParser
 
-from hatchkit.records.logs.database import protocol_lines
-from hatchkit.records.logs.documents import json_lines, stacked_lines
+from hatchkit.records.logs.documents import json_lines, protocol_lines, stacked_lines
 from hatchkit.records.logs.documents import table as table_lines
 from hatchkit.records.logs.names import role_of
 from hatchkit.records.logs.stamps import kind_of

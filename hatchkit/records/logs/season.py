@@ -13,9 +13,7 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.guard import guarded
 from hatchkit.records.logs import owner
-from hatchkit.records.logs.join import join_files
-from hatchkit.records.logs.overview import COLUMNS as FILES
-from hatchkit.records.logs.overview import files_table
+from hatchkit.records.logs.join import FILES, files_table, join_files
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
 from hatchkit.reference import contract
 

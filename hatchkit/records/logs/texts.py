@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import database, encoding
+from hatchkit.records.logs import encoding
 from hatchkit.records.logs.documents import cell_text
 from hatchkit.records.logs.names import MEASURES, role_of
 from hatchkit.records.logs.rows import rows_of
@@ -20,6 +20,9 @@ from hatchkit.records.marks import limit
 
 WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
+#: First bytes of a database in one file.
+_DATABASE = b"SQLite format 3\x00"
+_MOST_TABLES = 40
 #: What zipfile raises where bytes of an archive are wrong, or a password is missing.
 _DAMAGED = (
     zipfile.BadZipFile,
@@ -65,7 +68,7 @@ def texts_of(path: Path, page_of=dict().get) -> list[Text]:
     data = load_bytes(path)
     if data[:4] == b"PK\x03\x04" or data[:4] == b"\xd0\xcf\x11\xe0":
         return _of_archive(path, data, page_of)
-    if data[:16] == database.MARK:
+    if data[:16] == _DATABASE:
         return _of_database(data)
     if data[:2] == b"\x1f\x8b":
         data = _unpacked(data)
@@ -152,7 +155,7 @@ def _left_out(name: str, code: str, facts: dict | None = None) -> dict:
 
 def _of_database(data: bytes) -> list[Text]:
     """Each table of a database file as lines of cells; line numbers count its rows."""
-    tables = [(name, names, rows) for name, names, rows in database.tables_of(data) if rows]
+    tables = [(name, names, rows) for name, names, rows in _tables_of(data) if rows]
     if not tables:
         raise HatchkitError("refuse_no_rows", {})
     out = []
@@ -160,6 +163,43 @@ def _of_database(data: bytes) -> list[Text]:
         lines = ["\t".join(cell_text(cell) for cell in row) for row in (names, *rows)]
         out.append(Text(("\n".join(lines) + "\n").encode(), name if len(tables) > 1 else "", shift=-1))
     return out
+
+
+def _tables_of(data: bytes) -> list[tuple[str, list, list]]:
+    """Name, headings and rows of each table, read from a copy in memory; the file itself is never opened for writing.
+
+    Raises HatchkitError where it is damaged.
+    """
+    import sqlite3
+
+    # A database that was being written names a second file; the copy is read as it stands without it.
+    data = data[:18] + b"\x01\x01" + data[20:]
+    connection = sqlite3.connect(":memory:")
+    try:
+        connection.deserialize(data)
+        connection.text_factory = lambda text: text.decode("utf-8", "replace")
+        names = [
+            row[0]
+            for row in connection.execute(
+                "select name from sqlite_master where type = 'table' and name not like 'sqlite\\_%' escape '\\'"
+            )
+        ]
+        out = []
+        for name in names[:_MOST_TABLES]:
+            quoted = name.replace('"', '""')
+            rows = connection.execute(f'select * from "{quoted}"')
+            out.append(
+                (
+                    name,
+                    [column[0] for column in rows.description],
+                    [["" if isinstance(cell, bytes) else cell for cell in row] for row in rows.fetchall()],
+                )
+            )
+        return out
+    except sqlite3.Error as error:
+        raise HatchkitError("refuse_database", dict(why=str(error))) from error
+    finally:
+        connection.close()
 
 
 def _joined(tables: list) -> list:

@@ -182,7 +182,11 @@ def test_a_clock_time_of_a_column_of_its_own(cell, seconds):
 
 def test_a_bad_clock_time_leaves_the_day_and_says_so():
     found = times.read(["3.4.2025", "4.4.2025"], True, clocks=["25:10", "?"])
-    assert not np.isnat(found.moments).any() and not found.hour_written.any() and found.reasons == {0: "no hour", 1: "no hour"}
+    assert (
+        not np.isnat(found.moments).any()
+        and not found.hour_written.any()
+        and found.reasons == {0: "no hour", 1: "no hour"}
+    )
 
 
 def test_cells_that_are_no_text():
