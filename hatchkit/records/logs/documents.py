@@ -89,27 +89,17 @@ def _records(whole) -> list:
         for form in (_columns_side_by_side, _named_rows, _labelled_series, _by_moment, _series_apart):
             if (found := form(whole)) is not None:
                 return found
-        inner = [_records(value) for value in whole.values() if isinstance(value, (dict, list))]
-        return max(inner, key=len, default=[])
-    if isinstance(whole, list):
-        if (
-            len(whole) == 1
-            and isinstance(whole[0], dict)
-            and any(isinstance(v, (dict, list)) for v in whole[0].values())
-        ):
-            return _records(whole[0]) or whole
-        if whole and all(isinstance(one, dict) for one in whole):
-            series = [_named_rows(one) for one in whole]
-            if all(points := [_points(one) for one in whole]):
-                return [record for part in points for record in part]
-            if all(part is not None for part in series):
-                return [record for part in series for record in part]
-            return whole
-        if _plain_rows(whole):
-            return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
-        inner = [_records(value) for value in whole if isinstance(value, (dict, list))]
-        return [record for part in inner for record in part]
-    return []
+        return max((_records(value) for value in whole.values()), key=len, default=[])
+    if not isinstance(whole, list) or not whole:
+        return []
+    if _plain_rows(whole):
+        return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
+    if not all(isinstance(one, dict) for one in whole):
+        return [record for value in whole for record in _records(value)]
+    if len(whole) == 1 and any(isinstance(value, (dict, list)) for value in whole[0].values()):
+        return _records(whole[0]) or whole
+    points = [_points(one) for one in whole]
+    return [record for part in points for record in part] if all(points) else whole
 
 
 def _columns_side_by_side(whole: dict) -> list | None:
@@ -259,7 +249,6 @@ def protocol_lines(data: bytes) -> bytes | None:
     if not start or sum(bool(_PROTOCOL.fullmatch(line.strip())) for line in start) < 0.8 * len(start):
         return None
     records: list = []
-    keys: dict = {}
     for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
         match = _PROTOCOL.fullmatch(line.strip())
         if not match:
@@ -270,12 +259,8 @@ def protocol_lines(data: bytes) -> bytes | None:
         record = {"time": match["time"] or "", "measurement": _plain(name)}
         record.update({_plain(key): _plain(value) for key, _, value in (tag.partition("=") for tag in tags)})
         record.update({_plain(key): re.sub(r"(?<=\d)[iu]$", "", _plain(value.strip('"'))) for key, value in fields})
-        keys.update(dict.fromkeys(record))
         records.append(record)
-    if not any(records):
-        return None
-    lines = ["\t".join(record.get(key, "") for key in keys) if record else "" for record in records]
-    return ("\t".join(keys) + "\n" + "\n".join(lines) + "\n").encode()
+    return table(records)
 
 
 def _plain(text: str) -> str:
