@@ -11,6 +11,12 @@ from hatchkit.records.logs.stamps import kind_of
 
 _FIELD = re.compile(r"\s*(?:-\s+)?[\"']?([^\W\d][^:=\"']{0,30}?)[\"']?\s*[:=]\s*(.*?)\s*,?\s*")
 
+_PROTOCOL = re.compile(
+    r"(?P<head>(?:[^\s,\\]|\\.)+(?:,(?:[^\s,=\\]|\\.)+=(?:[^\s,\\]|\\.)+)*) "
+    r"(?P<fields>[^\s,=]+=(?:\"(?:[^\"\\]|\\.)*\"|[^\s,]+)(?:,(?:[^\s,=\\]|\\.)+=(?:\"(?:[^\"\\]|\\.)*\"|"
+    r"[^\s,]+))*)(?: (?P<time>\d{9,19}))?"
+)
+
 
 def cell_text(cell) -> str:
     """A cell of a workbook or of a JSON document as text."""
@@ -83,27 +89,17 @@ def _records(whole) -> list:
         for form in (_columns_side_by_side, _named_rows, _labelled_series, _by_moment, _series_apart):
             if (found := form(whole)) is not None:
                 return found
-        inner = [_records(value) for value in whole.values() if isinstance(value, (dict, list))]
-        return max(inner, key=len, default=[])
-    if isinstance(whole, list):
-        if (
-            len(whole) == 1
-            and isinstance(whole[0], dict)
-            and any(isinstance(v, (dict, list)) for v in whole[0].values())
-        ):
-            return _records(whole[0]) or whole
-        if whole and all(isinstance(one, dict) for one in whole):
-            series = [_named_rows(one) for one in whole]
-            if all(points := [_points(one) for one in whole]):
-                return [record for part in points for record in part]
-            if all(part is not None for part in series):
-                return [record for part in series for record in part]
-            return whole
-        if _plain_rows(whole):
-            return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
-        inner = [_records(value) for value in whole if isinstance(value, (dict, list))]
-        return [record for part in inner for record in part]
-    return []
+        return max((_records(value) for value in whole.values()), key=len, default=[])
+    if not isinstance(whole, list) or not whole:
+        return []
+    if _plain_rows(whole):
+        return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
+    if not all(isinstance(one, dict) for one in whole):
+        return [record for value in whole for record in _records(value)]
+    if len(whole) == 1 and any(isinstance(value, (dict, list)) for value in whole[0].values()):
+        return _records(whole[0]) or whole
+    points = [_points(one) for one in whole]
+    return [record for part in points for record in part] if all(points) else whole
 
 
 def _columns_side_by_side(whole: dict) -> list | None:
@@ -240,3 +236,32 @@ def stacked_lines(data: bytes) -> bytes | None:
         records.append(None)
     records[-1] = record if len(record) > 1 else None
     return table(records)
+
+
+def protocol_lines(data: bytes) -> bytes | None:
+    """Lines such as "climate,place=attic temperature=37.5,humidity=54 1750215600000000000" as a table, else None."""
+    start = [
+        line
+        for line in data[:8192].decode("utf-8", "replace").splitlines()[:-1]
+        if line.strip() and not line.startswith("#")
+    ][:40]
+    start = start or data[:8192].decode("utf-8", "replace").splitlines()
+    if not start or sum(bool(_PROTOCOL.fullmatch(line.strip())) for line in start) < 0.8 * len(start):
+        return None
+    records: list = []
+    for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
+        match = _PROTOCOL.fullmatch(line.strip())
+        if not match:
+            records.append(None)
+            continue
+        name, *tags = re.split(r"(?<!\\),", match["head"])
+        fields = re.findall(r"((?:[^\s,=\\]|\\.)+)=(\"(?:[^\"\\]|\\.)*\"|[^\s,]+)", match["fields"])
+        record = {"time": match["time"] or "", "measurement": _plain(name)}
+        record.update({_plain(key): _plain(value) for key, _, value in (tag.partition("=") for tag in tags)})
+        record.update({_plain(key): re.sub(r"(?<=\d)[iu]$", "", _plain(value.strip('"'))) for key, value in fields})
+        records.append(record)
+    return table(records)
+
+
+def _plain(text: str) -> str:
+    return " ".join(re.sub(r"\\(.)", r"\1", text).split())

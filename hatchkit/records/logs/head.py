@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from statistics import mode
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs.cells import is_number, split_line
@@ -144,7 +145,7 @@ def _best_of_kind(lines: list, dated_by: str, is_data) -> _Cut | None:
         if not good or dated_by == "clock" and len(good) < 3:
             continue
         widths = [len(cells[number]) for number in good]
-        usual = max(set(widths), key=widths.count)
+        usual = mode(widths)
         score = (widths.count(usual), len(good))
         if best is None or score > best.score:
             best = _Cut(score, separator, cells, good, usual, dated_by)
@@ -267,7 +268,7 @@ def _first_alike(cells: list, fits: list) -> int:
         for number in fits
     }
     found = list(places.values())
-    usual = max(set(found), key=found.count)
+    usual = mode(found)
     return next(number for number in fits if places[number] == usual or found.count(usual) < 0.8 * len(found))
 
 

@@ -12,17 +12,15 @@ import numpy as np
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs.bulk import refuse_odd_bulk
 from hatchkit.records.logs.cells import marks_joined
 from hatchkit.records.logs.channels import channel_readings
 from hatchkit.records.logs.columns import plan_columns
 from hatchkit.records.logs.head import HEAD_BYTES, read_head
 from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
-from hatchkit.records.logs.lines import Account, sort_lines
+from hatchkit.records.logs.lines import Account, cuts_of, sort_lines
 from hatchkit.records.logs.moments import order_heading, times_of
-from hatchkit.records.logs.parse import count_lines, parse_whole
+from hatchkit.records.logs.parse import count_lines, parse_whole, refuse_odd_bulk
 from hatchkit.records.logs.plan import ORDER_CHOICES
-from hatchkit.records.logs.sections import cuts_of
 from hatchkit.records.logs.texts import texts_of
 from hatchkit.records.logs.when import blocks
 from hatchkit.records.times import OPEN, stamp_of
@@ -47,7 +45,6 @@ class Wishes:
     pressure_kpa: float = 101.325
     still_air: bool = False
     spans: tuple = ()
-    mark: bool = True
     shown_in: str | None = None
     answers: dict = field(default_factory=dict)
     others: tuple = ()

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 import re
+from statistics import mode
 
 import numpy as np
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
-from hatchkit.records.logs.clocks import refuse_written_days
-from hatchkit.records.logs.column import column_of
 from hatchkit.records.logs.head import Head, parts_of
+from hatchkit.records.logs.moments import refuse_written_days
 from hatchkit.records.logs.names import part_of_time, plain
-from hatchkit.records.logs.plan import Column, Plan
+from hatchkit.records.logs.plan import Column, Plan, column_of
 from hatchkit.records.logs.since import counts, is_elapsed, start_above, step_above
 from hatchkit.records.logs.stamps import kind_of, midnight_off
 from hatchkit.records.logs.zone import names_zone, true_clock
@@ -58,7 +58,8 @@ def usual_kind(column: Column) -> str:
 def usual_of(cells: list) -> str:
     """The kind of stamp that most of some cells have, "" where none has one."""
     kinds = [kind_of(cell) for cell in cells if cell]
-    return max(set(kinds), key=kinds.count) if kinds else ""
+    # Of kinds that are as common the first, whatever the order in which Python keeps a set.
+    return mode(kinds) if kinds else ""
 
 
 def stamp_columns(columns: list, head: Head) -> Plan:

@@ -182,10 +182,9 @@ def _part(cell, serials):
             "ymd",
             seconds or (0.0 if offset is not None else None),
             None if offset is None else offset.total_seconds(),
-            "cell",
         )
     if isinstance(cell, dt.date):
-        return Stamp((cell.year, cell.month, cell.day), "ymd", form="cell")
+        return Stamp((cell.year, cell.month, cell.day), "ymd")
     if isinstance(cell, (Serial, int, float, np.integer, np.floating)) and not isinstance(cell, bool):
         value = float(cell)
         if value == int(value) and 19_000_101 <= value <= 21_001_231 and not isinstance(cell, Serial):
@@ -253,23 +252,20 @@ def _put_direct(out: Scan, parts, codes) -> None:
     if unix.any():
         out.offset = np.full(len(codes), np.nan) if out.offset is None else out.offset
         out.offset[unix[codes]] = 0.0
-    for row in np.flatnonzero(rows & ~unix[codes]):
-        out.reasons[int(row)] = "serial"
+    out.reasons.update(dict.fromkeys(np.flatnonzero(rows & ~unix[codes]).tolist(), "serial"))
 
 
 def _put_reasons(out, parts, codes, stamps, read, time_codes, apart) -> None:
     why = [
         part if isinstance(part, str) else stamp.wrong if stamp else ""
         for part, stamp in zip(parts, stamps, strict=True)
-    ] + [""]
-    clock = [r if isinstance(r, str) else "" for r in read] + [""]
-    if any(why):
-        for row in np.flatnonzero(np.array([bool(w) for w in why])[codes]):
-            out.reasons[int(row)] = why[codes[row]]
-    if any(clock):
-        bad = np.array([bool(c) for c in clock])[time_codes]
-        for row in np.flatnonzero(bad & (codes >= 0)):
-            out.reasons.setdefault(int(row), "hour" if not apart else "no hour")
+    ]
+    why = np.array([*why, ""], dtype=object)[codes]
+    for row in np.flatnonzero(why != ""):
+        out.reasons[int(row)] = why[row]
+    bad = np.array([*(isinstance(found, str) for found in read), False])[time_codes]
+    for row in np.flatnonzero(bad & (codes >= 0)):
+        out.reasons.setdefault(int(row), "no hour" if apart else "hour")
 
 
 def _with_odd(found: grid.Grid, odd: np.ndarray, values, serials) -> Scan:
