@@ -211,20 +211,20 @@ def _one_log(readings):
         if not pieces:
             columns[name] = readings[0][name]
         elif name in _WORDS:
-            columns[name] = pd.Series(
-                pd.api.types.union_categoricals(
-                    [
-                        pd.Categorical(piece.astype(object).where(piece.notna(), ""))
-                        if piece.dtype != "category"
-                        else piece.array
-                        for piece in pieces
-                    ],
-                    sort_categories=False,
-                )
-            )
+            words = pd.api.types.union_categoricals([_as_words(piece) for piece in pieces])
+            columns[name] = pd.Series(words)
         else:
             columns[name] = pd.concat(pieces, ignore_index=True)
     return pd.DataFrame(columns, copy=False), slices
+
+
+def _as_words(piece) -> pd.Categorical:
+    """Few words, as text: a log without a line has categories of no kind, which do not join those of others."""
+    if piece.dtype == "category":
+        words = piece.array
+    else:
+        words = pd.Categorical(piece.astype(object).where(piece.notna(), ""))
+    return words.rename_categories(words.categories.astype("str"))
 
 
 def _species(seasons, found) -> pd.DataFrame:
