@@ -150,6 +150,18 @@ def test_doses_of_a_batch_are_summed_and_it_starts_with_its_first_window():
     assert found["start"].tolist() == [start[1], start[2]] and found["stored_days"].tolist() == [5, 2]
 
 
+@pytest.mark.parametrize(("explained", "how"), [
+    (0.099, "hardly"), (0.101, "in_part"), (0.499, "in_part"), (0.501, "together"),
+])  # fmt: skip
+def test_from_which_share_on_an_amount_goes_with_the_exposure(explained, how):
+    """Four exposed and four free at r beside its root, the rest of the variance inside both: r squared is explained."""
+    hit = np.array([1.0] * 4 + [-1.0] * 4)
+    inside = np.array([3.0, -1, -1, -1] * 2) / math.sqrt(3)
+    value = 10 + math.sqrt(explained) * hit + math.sqrt(1 - explained) * inside
+    found = row_of("stored_days", value, (hit > 0).astype(float))
+    assert found["explained"] == pytest.approx(explained) and (found["how"], found["apart"]) == (how, True)
+
+
 def test_the_first_factor_that_is_not_apart():
     found = pd.DataFrame(dict(factor=["species", "flock", "start"], apart=[True, False, False]))
     assert confounding.not_apart(found) == "flock" and confounding.not_apart(found[:1]) == ""
