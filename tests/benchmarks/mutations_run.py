@@ -47,25 +47,56 @@ def tests_for(file: str) -> list[str]:
     return [str(path.relative_to(ROOT)) for path in own[:1] + others + own[1:]]
 
 
-def _statement(file: str, line: int) -> set[int]:
-    """Lines of the statement at a line of a room's file; of one with a block its head."""
+def _statement(file: str, line: int) -> ast.stmt:
+    """Innermost statement at a line of a room's file."""
     tree = ast.parse((ROOT / "hatchkit" / file).read_bytes())
     around = [node for node in ast.walk(tree) if isinstance(node, ast.stmt) and node.lineno <= line <= node.end_lineno]
-    inner = max(around, key=lambda node: (node.lineno, -node.end_lineno))
-    block = getattr(inner, "body", None)
-    last = max(inner.lineno, block[0].lineno - 1) if block else inner.end_lineno
-    return set(range(inner.lineno, last + 1)) | {line}
+    return max(around, key=lambda node: (node.lineno, -node.end_lineno))
+
+
+def _lines(found: ast.stmt, line: int) -> set[int]:
+    """Lines of a statement; of one with a block its head."""
+    block = getattr(found, "body", None)
+    last = max(found.lineno, block[0].lineno - 1) if block else found.end_lineno
+    return set(range(found.lineno, last + 1)) | {line}
+
+
+def _uses(edit: Edit, found: ast.stmt) -> tuple[set[str], dict[str, set[int]]]:
+    """Names that a statement run at import gives to others, and where they are used: file -> lines; else nothing."""
+    if isinstance(found, ast.FunctionDef):  # a default
+        return set(), {edit.file: set(range(found.body[0].lineno, found.end_lineno + 1))}
+    targets = found.targets if isinstance(found, ast.Assign) else []
+    names = {node.id for target in targets for node in ast.walk(target) if isinstance(node, ast.Name)}
+    uses: dict[str, set[int]] = {}
+    for path in (ROOT / "hatchkit").rglob("*.py") if names else ():
+        text = path.read_text("utf-8")
+        for node in ast.walk(ast.parse(text)) if any(name in text for name in names) else ():
+            name = node.attr if isinstance(node, ast.Attribute) else getattr(node, "id", None)
+            if name in names and isinstance(node.ctx, ast.Load):
+                uses.setdefault(str(path.relative_to(ROOT / "hatchkit")), set()).add(node.lineno)
+    return names, uses
 
 
 def reaching(edit: Edit, reach: dict) -> list[str]:
     """Of the tests for a file those that come to the edited statement, the quick ones first.
 
-    A statement that runs at import concerns all of them; those that come to more of the file than that are first.
+    A statement that runs at import concerns those that come to where its names are used, or that use them themselves;
+    where that is at import again, all of them, those first that come to more of the file than that.
     """
-    tests, lines = tests_for(edit.file), _statement(edit.file, edit.line)
+    tests, found = tests_for(edit.file), _statement(edit.file, edit.line)
     there = {test: set(reach[test]["lines"].get(edit.file, ())) for test in tests}
-    if not lines & set(reach[""]["lines"].get(edit.file, ())):
+    at_import, lines = reach[""]["lines"], _lines(found, edit.line)
+    if not lines & set(at_import.get(edit.file, ())):
         tests = [test for test in tests if lines & there[test]]
+    else:
+        names, uses = _uses(edit, found)
+        if uses and not any(lines & set(at_import.get(file, ())) for file, lines in uses.items()):
+            tests = [
+                test
+                for test in tests
+                if any(lines & set(reach[test]["lines"].get(file, ())) for file, lines in uses.items())
+                or any(name in (ROOT / test).read_text("utf-8") for name in names)
+            ]
     return sorted(tests, key=lambda test: (not there[test], reach[test]["seconds"]))
 
 
