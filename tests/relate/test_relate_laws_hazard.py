@@ -8,6 +8,7 @@ import pytest
 
 from hatchkit.relate import confounding, hazard, relation
 from hatchkit.relate.design import design
+from hatchkit.relate.effect import _batch_dispersion
 from hatchkit.relate.exposure import _window_doses
 from hatchkit.relate.verdict import rules
 
@@ -217,3 +218,10 @@ def test_a_window_without_a_clock_or_a_log_has_a_length_at_most():
     assert _window_doses(None, pd.NaT, start) == _window_doses(None, start, pd.NaT) == {"share_logged": 0.0}
     found = _window_doses(None, start, start + pd.Timedelta(hours=36))
     assert found == dict(hours=36.0, hours_logged=0.0, share_logged=0.0)
+
+
+def test_whole_batches_may_differ_more_than_their_rows():
+    """Two windows of 20 at 0.2 and 0.4: gaps 2 and 1 half weighted, variances 3.2 and 4.8; the other batch gaps -1."""
+    died, share = np.array([6.0, 9.0, 3.0]), np.array([0.2, 0.4, 0.2])
+    found = _batch_dispersion(died, np.full(3, 20.0), share, np.array([1.0, 0.5, 1.0]), np.array([7, 7, 9]), 3)
+    assert found == pytest.approx((2.5**2 / (3.2 + 2.4) + 1 / 3.2) / 3)
