@@ -47,23 +47,28 @@ def tests_for(file: str) -> list[str]:
     return [str(path.relative_to(ROOT)) for path in own[:1] + others + own[1:]]
 
 
+def _head(node: ast.stmt) -> int:
+    """First line of a statement, decorators included."""
+    return min([node.lineno, *(one.lineno for one in getattr(node, "decorator_list", ()))])
+
+
 def _statement(file: str, line: int) -> ast.stmt:
     """Innermost statement at a line of a room's file."""
     tree = ast.parse((ROOT / "hatchkit" / file).read_bytes())
-    around = [node for node in ast.walk(tree) if isinstance(node, ast.stmt) and node.lineno <= line <= node.end_lineno]
-    return max(around, key=lambda node: (node.lineno, -node.end_lineno))
+    around = [node for node in ast.walk(tree) if isinstance(node, ast.stmt) and _head(node) <= line <= node.end_lineno]
+    return max(around, key=lambda node: (_head(node), -node.end_lineno))
 
 
 def _lines(found: ast.stmt, line: int) -> set[int]:
     """Lines of a statement; of one with a block its head."""
     block = getattr(found, "body", None)
     last = max(found.lineno, block[0].lineno - 1) if block else found.end_lineno
-    return set(range(found.lineno, last + 1)) | {line}
+    return set(range(_head(found), last + 1)) | {line}
 
 
 def _uses(edit: Edit, found: ast.stmt) -> tuple[set[str], dict[str, set[int]]]:
     """Names that a statement run at import gives to others, and where they are used: file -> lines; else nothing."""
-    if isinstance(found, ast.FunctionDef):  # a default
+    if isinstance(found, ast.FunctionDef) and edit.line >= found.lineno:  # a default
         return set(), {edit.file: set(range(found.body[0].lineno, found.end_lineno + 1))}
     targets = found.targets if isinstance(found, ast.Assign) else []
     names = {node.id for target in targets for node in ast.walk(target) if isinstance(node, ast.Name)}
