@@ -1,12 +1,14 @@
 """What is worth telling of a spell, when a batch is over, which eggs are cracked: limits on both sides, by hand."""
 
+from types import SimpleNamespace
+
 import numpy as np
 import pandas as pd
 import pytest
 from climate_seasons import SET_AT, hour, season
 
 from hatchkit import reference
-from hatchkit.climate import excursions, ranges, timeline, weighings
+from hatchkit.climate import excursions, machine_air, ranges, timeline, weighings
 from hatchkit.climate.dose import DOSE_COLUMNS
 
 #: Readings, and hours between them (exact in binary, so that limits are met exactly).
@@ -103,3 +105,23 @@ def test_the_picture_of_a_machine_has_a_step_for_each_point_of_its_width():
     whole = lines.batches["end_at"].iloc[0] - lines.batches["set_at"].iloc[0]
     assert lines.air["time"].diff().iloc[1:].eq(whole / 360).all()
     assert lines.incubator == "A" and lines.gaps.empty and lines.batches["lane"].tolist() == [0]
+
+
+def test_events_of_several_seasons_keep_numbers_of_their_own(monkeypatch):
+    tables = dict(a=[1, 1, 2], b=[], c=[1, 2, 3], d=[1])
+    monkeypatch.setattr(excursions, "find_excursions", lambda part: pd.DataFrame(dict(event=tables[part], on=part)))
+    found = excursions._all_excursions(SimpleNamespace(parts=list("abcd")))
+    assert found["event"].tolist() == [1, 1, 2, 3, 4, 5, 6] and found["on"].tolist() == list("aaacccd")
+    assert excursions._of_parts(SimpleNamespace(parts=["b"])).empty
+
+
+def test_no_reading_speaks_for_nothing():
+    speaks, gap = machine_air.coverage([], [], 0.1)
+    assert (speaks.shape, gap.shape, gap.dtype) == ((0,), (0,), bool)
+
+
+def test_the_transfer_is_as_told_or_of_the_kind():
+    figures = dict(transfer_day=18)
+    assert weighings._transfer_day(dict(set_at=SET_AT, transfer_at=hour(402)), figures) == 16.75
+    assert weighings._transfer_day(dict(set_at=SET_AT, transfer_at=pd.NaT), figures) == 18.0
+    assert weighings._transfer_day(dict(set_at=SET_AT), figures) == 18.0

@@ -1,12 +1,13 @@
 """What can be related at all, weights and centred doses, and what goes with the exposure: small tables by hand."""
 
 import math
+from types import SimpleNamespace
 
 import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.relate import confounding, hazard, relation
+from hatchkit.relate import confounding, exposure, hazard, relation
 from hatchkit.relate.design import design
 from hatchkit.relate.effect import _batch_dispersion
 from hatchkit.relate.exposure import _window_doses
@@ -225,3 +226,25 @@ def test_whole_batches_may_differ_more_than_their_rows():
     died, share = np.array([6.0, 9.0, 3.0]), np.array([0.2, 0.4, 0.2])
     found = _batch_dispersion(died, np.full(3, 20.0), share, np.array([1.0, 0.5, 1.0]), np.array([7, 7, 9]), 3)
     assert found == pytest.approx((2.5**2 / (3.2 + 2.4) + 1 / 3.2) / 3)
+
+
+def test_doses_of_several_seasons_part_by_part(monkeypatch):
+    """Each part's windows meet its own log; tracks are kept only where they are asked for, in five columns."""
+    track = pd.DataFrame({name: [1.0] for name in [*exposure._OF_A_TRACK, "rh_pct"]})
+    monkeypatch.setattr(exposure, "batch_tracks", lambda part, names: {name: part.tracks[name] for name in names})
+    monkeypatch.setattr(
+        exposure, "add_doses", lambda own, tracks: own.assign(dose=[tracks[name] is not None for name in own["batch"]])
+    )
+    parts = [
+        SimpleNamespace(batches=pd.DataFrame(dict(batch=[3, 1])), tracks={"1": track, "3": None}, kept={"x": 1}),
+        SimpleNamespace(batches=pd.DataFrame(dict(batch=[2, 9])), tracks={"2": track}, kept={"x": 1}),
+    ]
+    windows = pd.DataFrame(dict(batch=["1", "2", "3", "1"], name=list("abcd")), index=[5, 6, 7, 8])
+    made = SimpleNamespace(parts=parts)
+    for keep in (False, True):
+        table, kept = exposure.doses_by_part(made, windows, keep_tracks=keep)
+        assert table.index.tolist() == [5, 6, 7, 8] and table["dose"].tolist() == [True, True, False, True]
+        assert sorted(kept) == (["1", "2", "3"] if keep else []) and parts[0].kept == parts[1].kept == {}
+    assert list(kept["1"]) == exposure._OF_A_TRACK and kept["3"] is None
+    table, _ = exposure.doses_by_part(made, windows[:0])
+    assert len(table) == 0
