@@ -147,3 +147,31 @@ def test_what_shows_a_cause_is_the_item_that_speaks_for_it_most(monkeypatch, fac
     one.evidence = pd.DataFrame(dict(item=["habit", "turns", "air"]))
     monkeypatch.setattr(change, "item_facts", lambda row: row["item"])
     assert change._shown(one, "turning") == (("item", "turns") if item else "s")
+
+
+def test_causes_come_first_settings_that_they_do_not_tell_next_and_two_lines_of_records(monkeypatch):
+    made = season(batches=MINE.assign(set_at=[1, 2]))
+    monkeypatch.setattr(change, "_against", lambda season, mine, batch: [("too_dry", ("cause", {}))])
+    settings = [(set(), "probe"), ({"too_dry", "too_humid"}, "humidity"), ({"long_storage"}, "storage")]
+    monkeypatch.setattr(
+        change, "_SETTINGS", [(causes, lambda *asked, code=code: [(code, {})]) for causes, code in settings]
+    )
+    records = [lambda *asked, code=code: [(code, {}), (code, {})] for code in ("no_log", "record")]
+    monkeypatch.setattr(change, "_RECORDS", records)
+    assert change.changes(made, "chicken")["change"].tolist() == ["cause", "probe", "storage", "no_log", "no_log"]
+    assert change.changes(made, "duck").empty
+
+
+def test_three_causes_at_most_are_acted_against(monkeypatch):
+    names = ["turning", "fumes", "heat_spell", "cold_spell"]
+    table = pd.DataFrame(dict(cause=names, share=0.25, eggs_lost=2.0, fits=[[]] * 4))
+    one = causes_of(0.3, 1.0)
+    one.table = table
+    monkeypatch.setattr("hatchkit.advice.causes.likely_causes", lambda season, batch: one)
+    found = change._against(season(batch=lambda name: dict(incubator="m")), MINE, "a")
+    assert [cause for cause, _ in found] == names[:3]
+    account = pd.DataFrame(dict(key=names, kind="cause", eggs=3.0, firmest=0.5, batches=[[]] * 4))
+    monkeypatch.setattr("hatchkit.advice.account.account", lambda causes: account)
+    monkeypatch.setattr("hatchkit.advice.causes.season_causes", lambda season: dict(a=one))
+    found = change._against(season(batch=lambda name: dict(incubator="m")), MINE, None)
+    assert [cause for cause, _ in found] == names[:3]

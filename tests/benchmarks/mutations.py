@@ -16,29 +16,19 @@ import argparse
 import ast
 import csv
 import datetime
-import functools
-import gc
-import hashlib
-import importlib
 import json
-import os
 import random
 import re
-import shutil
-import signal
 import subprocess
-import sys
-import tempfile
-import time
 from dataclasses import dataclass
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parents[2]
+from mutations_named import NAMED
+from mutations_run import ROOMS, ROOT, load, reach_of, run
+
 RESULTS = Path(__file__).resolve().parent / "results" / "mutations.md"
-ROOMS = ("losses", "climate", "relate", "usual", "advice")
-#: A run is ended after so many times what its tests take without an edit, and at the earliest after so many
-#: seconds: the edit made a loop without end. Such runs are told apart, since a loaded machine could cause them too.
-TIMES, LEAST = 6, 400
+#: What each draw gave at first, before anything was mended for it.
+DRAWS = RESULTS.with_name("mutations_draws.json")
 
 OPERATORS = {
     ast.Add: ("+", "-"),
@@ -59,67 +49,6 @@ COMPARISONS = {
     ast.IsNot: ("is not", "is"),
     ast.In: ("in", "not in"),
     ast.NotIn: ("not in", "in"),
-}
-
-#: Faults that survived when they were first tried by hand: name -> (file, text, text instead).
-NAMED = {
-    "95 % range made 90 %": ("losses/predictive.py", "tail = (1 - level) / 2", "tail = 1 - level"),
-    "level of the clear-sign floor halved (weighted)": (
-        "relate/effect.py",
-        'stdtrit(df, 1 - rules()["clear_chance"])',
-        'stdtrit(df, 1 - rules()["clear_chance"] / 2)',
-    ),
-    "level of the clear-sign floor halved (Bayes)": (
-        "relate/effect.py",
-        '[tail, limit["clear_chance"], 0.5',
-        '[tail, limit["clear_chance"] / 2, 0.5',
-    ),
-    "chicks lost pass exposed windows unharmed": (
-        "relate/excess.py",
-        "spared = spared * (1 - share) + gain",
-        "spared = spared + gain",
-    ),
-    "covariate budget doubled (deaths)": ("relate/design.py", "deaths // 10", "deaths // 5"),
-    "covariate budget doubled (batches)": (
-        "relate/design.py",
-        "max(batches - 2, 0) // 5",
-        "2 * max(batches - 2, 0) // 5",
-    ),
-    "n for n - 1 in the Williams weight": (
-        "relate/effect.py",
-        "weight = 1 / (1 + (at_risk - 1) * k",
-        "weight = 1 / (1 + at_risk * k",
-    ),
-    "n for n - 1 in the Williams moment": (
-        "relate/effect.py",
-        "expected * (at_risk - 1) * share",
-        "expected * at_risk * share",
-    ),
-    "least band of the clock 6 h": ("climate/clock.py", "max(half, 8.0)", "max(half, 6.0)"),
-    "JOIN_HOURS doubled": ("climate/excursions.py", "JOIN_HOURS = 0.5", "JOIN_HOURS = 1.0"),
-    "window of the egg's extreme 0 h": ("climate/excursions.py", "EGG_EXTREME_H = 2.0", "EGG_EXTREME_H = 0.0"),
-    "boundary of the rolling dose": (
-        "climate/dose.py",
-        'clock_h - ROLLING_H, side="right"',
-        'clock_h - ROLLING_H, side="left"',
-    ),
-    "no discount for eggs of one batch being alike": (
-        "usual/beta_binomial.py",
-        "size = (1 - rho) / rho\n",
-        "size = 1e9 + 0 * rho\n",
-    ),
-    "width of the prior 3.92": ("advice/plan.py", "/ 2.56)", "/ 3.92)"),
-    "storage below 3 days shortens the hatch": (
-        "advice/dates.py",
-        "max(stored_days - FRESH_DAYS, 0.0)",
-        "(stored_days - FRESH_DAYS)",
-    ),
-    "the plan's 90 % made 95 %": ("advice/plan.py", "*, sure=0.9, set_at", "*, sure=0.95, set_at"),
-    "the plan's 90 % made 95 % (eggs)": (
-        "usual/beta_binomial.py",
-        "def eggs_learned(weight, chicks, *, sure=0.9)",
-        "def eggs_learned(weight, chicks, *, sure=0.95)",
-    ),
 }
 
 #: Edits that change nothing that anybody could see: (file, line of source, edit, place in the line) -> why.
@@ -246,230 +175,50 @@ def named() -> list[Edit]:
     return found
 
 
-def tests_for(file: str) -> list[str]:
-    """The room's tests, those that name the file first; then tests of other rooms and outside values that name it."""
-    room, stem = file.split("/")[0], Path(file).stem
-    name = re.compile(rf"{room}(\.| import .*\b){stem}\b")
-    own = [path for path in sorted((ROOT / "tests" / room).rglob("test_*.py"))]
-    others = [
-        path
-        for place in (*ROOMS, "outside")
-        if place != room
-        for path in sorted((ROOT / "tests" / place).rglob("test_*.py"))
-        if name.search(path.read_text("utf-8"))
+def commit() -> str:
+    """Short name of the commit that the source is at."""
+    asked = ["git", "rev-parse", "--short", "HEAD"]
+    return subprocess.run(asked, cwd=ROOT, capture_output=True, text=True).stdout.strip()
+
+
+def keep_draw(edits, done, seed: int) -> None:
+    """Add a draw to those that were made before, with the edits that it found unnoticed."""
+    words = [found[0] for found in done.values()]
+    draws = json.loads(DRAWS.read_text("utf-8")) if DRAWS.exists() else []
+    draws.append(
+        dict(
+            seed=seed,
+            commit=commit(),
+            date=f"{datetime.date.today()}",
+            noticed=words.count("noticed") + words.count("no end"),
+            survived=[edit.key for edit in edits if done.get(edit, ("",))[0] == "survived"],
+        )
+    )
+    DRAWS.write_text("[\n" + ",\n".join(map(json.dumps, draws)) + "\n]\n", encoding="utf-8")
+
+
+def draws_told() -> list[str]:
+    """Lines on every draw as it came out at first, and on all of them together."""
+    rows, sums = [], [0, 0, 0]
+    for draw in json.loads(DRAWS.read_text("utf-8")) if DRAWS.exists() else []:
+        alike = sum(tuple(key) in EQUIVALENT for key in draw["survived"])
+        counts = [draw["noticed"], len(draw["survived"]) - alike, alike]
+        sums = [one + more for one, more in zip(sums, counts, strict=True)]
+        rows.append((f"{draw['seed']}", draw["commit"], draw["date"], counts))
+    rows.append(("all", "", "", sums))
+    lines = ["", "## Draws as they came out, before mending", "", "Which have no effect was judged afterwards.", ""]
+    lines += [
+        "| seed | commit | date | noticed | not | without effect | share noticed |",
+        "|---|---|---|---|---|---|---|",
     ]
-    own.sort(key=lambda path: (not name.search(path.read_text("utf-8")), "guard" not in path.name, path.name))
-    return [str(path.relative_to(ROOT)) for path in own[:1] + others + own[1:]]
-
-
-def _statement(file: str, line: int) -> set[int]:
-    """Lines of the statement at a line of a room's file; of one with a block its head."""
-    tree = ast.parse((ROOT / "hatchkit" / file).read_bytes())
-    around = [node for node in ast.walk(tree) if isinstance(node, ast.stmt) and node.lineno <= line <= node.end_lineno]
-    inner = max(around, key=lambda node: (node.lineno, -node.end_lineno))
-    block = getattr(inner, "body", None)
-    last = max(inner.lineno, block[0].lineno - 1) if block else inner.end_lineno
-    return set(range(inner.lineno, last + 1)) | {line}
-
-
-def reaching(edit: Edit, reach: dict) -> list[str]:
-    """Of the tests for a file those that come to the edited statement, the quick ones first.
-
-    A statement that runs at import concerns all of them; those that come to more of the file than that are first.
-    """
-    tests, lines = tests_for(edit.file), _statement(edit.file, edit.line)
-    there = {test: set(reach[test]["lines"].get(edit.file, ())) for test in tests}
-    if not lines & set(reach[""]["lines"].get(edit.file, ())):
-        tests = [test for test in tests if lines & there[test]]
-    return sorted(tests, key=lambda test: (not there[test], reach[test]["seconds"]))
-
-
-class Copies:
-    """Copies of the source, one for each worker, in which one file at a time is changed."""
-
-    def __init__(self, workers: int):
-        self.top = Path(tempfile.mkdtemp(prefix="mutations-"))
-        self.free = []
-        for number in range(workers):
-            place = self.top / str(number)
-            for name in ("hatchkit", "tests", "data_demo", "notebooks"):
-                shutil.copytree(ROOT / name, place / name, ignore=shutil.ignore_patterns("__pycache__", "results"))
-            shutil.copy(ROOT / "pyproject.toml", place)
-            self.free.append(place)
-
-    def change(self, place: Path, edit: Edit) -> None:
-        file = place / "hatchkit" / edit.file
-        source = file.read_bytes()
-        file.with_suffix(".whole").write_bytes(source)
-        file.write_bytes(source[: edit.start] + edit.new.encode() + source[edit.end :])
-
-    def restore(self, place: Path, edit: Edit) -> None:
-        file = place / "hatchkit" / edit.file
-        file.with_suffix(".whole").replace(file)
-
-
-class Reached:
-    """Notes for every test file the lines that it comes to, as if it ran alone: nothing cached is left from another."""
-
-    def __init__(self, place: Path):
-        import coverage
-
-        self.home = place / "hatchkit"
-        self.seen = coverage.Coverage(data_file=None, include=[f"{self.home}/*"])
-        self.file, self.since = "", time.process_time()
-        self.seconds: dict[str, float] = {}
-        self.seen.start()
-
-    def pytest_collection_finish(self):
-        """What runs at import must not be put down to the first test that imports late."""
-        for room in ROOMS:
-            for file in sorted((self.home / room).glob("*.py")):
-                importlib.import_module(f"hatchkit.{room}.{file.stem}")
-
-    def pytest_runtest_setup(self, item):
-        file = item.nodeid.partition("::")[0]
-        if file == self.file:
-            return
-        self.turn(file)
-        for one in gc.get_objects():
-            if isinstance(one, functools._lru_cache_wrapper) and one.__module__.startswith(("hatchkit", "tests")):
-                one.cache_clear()
-
-    def turn(self, file: str) -> None:
-        now = time.process_time()
-        self.seconds[self.file] = self.seconds.get(self.file, 0.0) + now - self.since
-        self.file, self.since = file, now
-        self.seen.switch_context(file)
-
-    def found(self) -> dict:
-        """Test file -> its seconds and the lines it comes to; under "" what every import comes to."""
-        self.turn("")
-        self.seen.stop()
-        data, lines = self.seen.get_data(), {test: {} for test in self.seconds}
-        for file in data.measured_files():
-            for line, tests in data.contexts_by_lineno(file).items():
-                for test in tests:
-                    lines[test].setdefault(str(Path(file).relative_to(self.home)), []).append(line)
-        return {test: dict(seconds=self.seconds[test], lines=lines[test]) for test in lines}
-
-
-def start(place: Path, tests: list[str], reach: bool = False) -> int:
-    """Run tests in a child that finds the heavy libraries loaded, and note the lines they come to; its process id."""
-    child = os.fork()
-    if child:
-        return child
-    os.setsid()
-    os.chdir(place)
-    os.environ.update(PYTHONPATH=str(place), PYTHONDONTWRITEBYTECODE="1")
-    sys.dont_write_bytecode = True
-    sys.path[:] = [str(place)] + [path for path in sys.path if path not in ("", str(ROOT), str(Path(__file__).parent))]
-    quiet = os.open(place / "said.txt", os.O_CREAT | os.O_TRUNC | os.O_WRONLY)
-    os.dup2(quiet, 1)
-    os.dup2(quiet, 2)
-    asked = ["-x", "-q", "-p", "no:cacheprovider", "--no-header", "--rootdir", str(place)]
-    try:
-        import pytest
-
-        plugins = [Reached(place)] if reach else []
-        status = pytest.main([*asked, "-c", str(place / "pyproject.toml"), *tests], plugins)
-        for plugin in plugins:
-            (place / "reach.json").write_text(json.dumps(plugin.found()), encoding="utf-8")
-    except BaseException as error:
-        print(f"ERROR {error!r}")
-        status = 3
-    sys.stdout.flush()
-    os._exit(int(status))
-
-
-def load() -> None:
-    """Load the heavy libraries once, for every child to find."""
-    import matplotlib.pyplot  # noqa: F401
-    import pandas  # noqa: F401
-    import pytest  # noqa: F401
-    import scipy.optimize  # noqa: F401
-    import statsmodels.genmod.generalized_linear_model  # noqa: F401
-
-
-def reach_of(edits: list[Edit], keep: Path | None) -> dict:
-    """Test file -> its seconds and the lines it comes to; ends the script where one fails on the source as it is.
-
-    `keep`: where this is kept. A test file that has changed since is run again; delete the file when the source has
-    changed much, or edits may pass for unnoticed that are not.
-    """
-    kept = json.loads(keep.read_text("utf-8")) if keep and keep.exists() else {}
-    texts = {
-        test: hashlib.sha256((ROOT / test).read_bytes()).hexdigest() for edit in edits for test in tests_for(edit.file)
-    }
-    tests = [test for test, text in sorted(texts.items()) if kept.get(test, {}).get("text") != text]
-    if not tests:
-        return kept
-    print(f"{len(tests)} test files are run as they are", flush=True)
-    copies = Copies(1)
-    try:
-        place = copies.free[0]
-        _, status = os.waitpid(start(place, tests, reach=True), 0)
-        if status:
-            sys.exit(f"Tests fail on the source as it is:\n{(place / 'said.txt').read_text('utf-8')[-2000:]}")
-        reach = json.loads((place / "reach.json").read_text("utf-8"))
-    finally:
-        shutil.rmtree(copies.top, ignore_errors=True)
-    reach = kept | {test: found | {"text": texts.get(test, "")} for test, found in reach.items()}
-    if keep:
-        keep.write_text(json.dumps(reach), encoding="utf-8")
-    return reach
-
-
-def run(edits: list[Edit], reach: dict, workers: int, minutes: float) -> dict[Edit, tuple[str, float, str]]:
-    """edit -> (noticed, no end, survived or broken; seconds; the test that noticed it).
-
-    Broken is a run that ended without a test that failed: it says nothing, and is told as such.
-    """
-    copies, waiting, running, done = Copies(workers), list(edits), {}, {}
-    until = time.monotonic() + 60 * minutes
-
-    def note(edit, word, took, by):
-        done[edit] = (word, took, by)
-        print(f"{len(done):3d} {word:8s} {took:4.0f} s  {edit.file}:{edit.line} {edit.what}   {by[:90]}", flush=True)
-
-    try:
-        while waiting or running:
-            while waiting and copies.free and time.monotonic() < until:
-                edit = waiting.pop(0)
-                tests = reaching(edit, reach)
-                if not tests:
-                    note(edit, "survived", 0.0, "no test comes to it")
-                    continue
-                place = copies.free.pop()
-                copies.change(place, edit)
-                limit = max(LEAST, TIMES * sum(reach[test]["seconds"] for test in tests))
-                running[start(place, tests)] = (edit, place, time.monotonic(), limit)
-            if not running:
-                break
-            time.sleep(0.1)
-            for child, (edit, place, since, limit) in list(running.items()):
-                took = time.monotonic() - since
-                ended, status = os.waitpid(child, os.WNOHANG)
-                if not ended and took > limit:
-                    os.killpg(child, signal.SIGKILL)
-                    ended, status = os.waitpid(child, 0)
-                if not ended:
-                    continue
-                said = (place / "said.txt").read_text("utf-8", "replace")
-                by = re.search(r"^(?:FAILED|ERROR) (\S+)", said, re.M)
-                by = by[1] if by else ""
-                word = "survived" if status == 0 else "noticed" if by else "no end" if took > limit else "broken"
-                note(edit, word, took, by or ("" if status == 0 else said[-200:]))
-                copies.restore(place, edit)
-                copies.free.append(place)
-                del running[child]
-    finally:
-        shutil.rmtree(copies.top, ignore_errors=True)
-    return done
+    return lines + [
+        f"| {seed} | {at} | {day} | {noticed} | {open_} | {alike} | {noticed / max(noticed + open_, 1):.1%} |"
+        for seed, at, day, (noticed, open_, alike) in rows
+    ]
 
 
 def report(edits, done, title: str) -> str:
     """The results as a page of Markdown."""
-    commit = subprocess.run(["git", "rev-parse", "--short", "HEAD"], cwd=ROOT, capture_output=True, text=True).stdout
     survived = [edit for edit in edits if done.get(edit, ("",))[0] == "survived"]
     alike = [edit for edit in survived if edit.key in EQUIVALENT]
     open_ = [edit for edit in survived if edit not in alike]
@@ -478,10 +227,11 @@ def report(edits, done, title: str) -> str:
     lines = [
         f"# {title}",
         "",
-        f"Commit {commit.strip()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
+        f"Commit {commit()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
         f"{len(edits)} edits drawn, {len(done)} run, {len(done) - len(survived) - broken} noticed ({endless} of them "
         f"by going on without end), {len(open_)} not, {len(alike)} without any effect, {broken} ended without a word: "
         f"{(counted - len(open_)) / max(counted, 1):.1%} of those that matter noticed.",
+        *draws_told(),
         "",
         "## Not noticed",
         "",
@@ -524,9 +274,12 @@ def main() -> None:
         )
         return
     RESULTS.parent.mkdir(exist_ok=True)
+    if not options.again:
+        keep_draw(edits, done, options.seed)
     rows = [[*edit.key, *done[edit]] for edit in edits if edit in done]
     RESULTS.with_suffix(".json").write_text("[\n" + ",\n".join(map(json.dumps, rows)) + "\n]\n", encoding="utf-8")
-    RESULTS.write_text(report(edits, done, f"Small faults and the tests, seed {options.seed}"), encoding="utf-8")
+    title = "Small faults and the tests, the last draw" + (" once more, after mending" if options.again else "")
+    RESULTS.write_text(report(edits, done, title), encoding="utf-8")
     print(RESULTS.read_text("utf-8").split("\n")[2])
 
 

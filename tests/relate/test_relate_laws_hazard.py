@@ -1,13 +1,15 @@
 """What can be related at all, weights and centred doses, and what goes with the exposure: small tables by hand."""
 
 import math
+from types import SimpleNamespace
 
 import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.relate import confounding, hazard, relation
+from hatchkit.relate import confounding, exposure, hazard, relation
 from hatchkit.relate.design import design
+from hatchkit.relate.effect import _batch_dispersion
 from hatchkit.relate.exposure import _window_doses
 from hatchkit.relate.verdict import rules
 
@@ -150,6 +152,18 @@ def test_doses_of_a_batch_are_summed_and_it_starts_with_its_first_window():
     assert found["start"].tolist() == [start[1], start[2]] and found["stored_days"].tolist() == [5, 2]
 
 
+@pytest.mark.parametrize(("explained", "how"), [
+    (0.099, "hardly"), (0.101, "in_part"), (0.499, "in_part"), (0.501, "together"),
+])  # fmt: skip
+def test_from_which_share_on_an_amount_goes_with_the_exposure(explained, how):
+    """Four exposed and four free at r beside its root, the rest of the variance inside both: r squared is explained."""
+    hit = np.array([1.0] * 4 + [-1.0] * 4)
+    inside = np.array([3.0, -1, -1, -1] * 2) / math.sqrt(3)
+    value = 10 + math.sqrt(explained) * hit + math.sqrt(1 - explained) * inside
+    found = row_of("stored_days", value, (hit > 0).astype(float))
+    assert found["explained"] == pytest.approx(explained) and (found["how"], found["apart"]) == (how, True)
+
+
 def test_the_first_factor_that_is_not_apart():
     found = pd.DataFrame(dict(factor=["species", "flock", "start"], apart=[True, False, False]))
     assert confounding.not_apart(found) == "flock" and confounding.not_apart(found[:1]) == ""
@@ -205,3 +219,32 @@ def test_a_window_without_a_clock_or_a_log_has_a_length_at_most():
     assert _window_doses(None, pd.NaT, start) == _window_doses(None, start, pd.NaT) == {"share_logged": 0.0}
     found = _window_doses(None, start, start + pd.Timedelta(hours=36))
     assert found == dict(hours=36.0, hours_logged=0.0, share_logged=0.0)
+
+
+def test_whole_batches_may_differ_more_than_their_rows():
+    """Two windows of 20 at 0.2 and 0.4: gaps 2 and 1 half weighted, variances 3.2 and 4.8; the other batch gaps -1."""
+    died, share = np.array([6.0, 9.0, 3.0]), np.array([0.2, 0.4, 0.2])
+    found = _batch_dispersion(died, np.full(3, 20.0), share, np.array([1.0, 0.5, 1.0]), np.array([7, 7, 9]), 3)
+    assert found == pytest.approx((2.5**2 / (3.2 + 2.4) + 1 / 3.2) / 3)
+
+
+def test_doses_of_several_seasons_part_by_part(monkeypatch):
+    """Each part's windows meet its own log; tracks are kept only where they are asked for, in five columns."""
+    track = pd.DataFrame({name: [1.0] for name in [*exposure._OF_A_TRACK, "rh_pct"]})
+    monkeypatch.setattr(exposure, "batch_tracks", lambda part, names: {name: part.tracks[name] for name in names})
+    monkeypatch.setattr(
+        exposure, "add_doses", lambda own, tracks: own.assign(dose=[tracks[name] is not None for name in own["batch"]])
+    )
+    parts = [
+        SimpleNamespace(batches=pd.DataFrame(dict(batch=[3, 1])), tracks={"1": track, "3": None}, kept={"x": 1}),
+        SimpleNamespace(batches=pd.DataFrame(dict(batch=[2, 9])), tracks={"2": track}, kept={"x": 1}),
+    ]
+    windows = pd.DataFrame(dict(batch=["1", "2", "3", "1"], name=list("abcd")), index=[5, 6, 7, 8])
+    made = SimpleNamespace(parts=parts)
+    for keep in (False, True):
+        table, kept = exposure.doses_by_part(made, windows, keep_tracks=keep)
+        assert table.index.tolist() == [5, 6, 7, 8] and table["dose"].tolist() == [True, True, False, True]
+        assert sorted(kept) == (["1", "2", "3"] if keep else []) and parts[0].kept == parts[1].kept == {}
+    assert list(kept["1"]) == exposure._OF_A_TRACK and kept["3"] is None
+    table, _ = exposure.doses_by_part(made, windows[:0])
+    assert len(table) == 0
