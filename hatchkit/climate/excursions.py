@@ -69,12 +69,12 @@ def _all_excursions(season) -> pd.DataFrame:
             track = batch_track(season, batch)
             if not track.empty:
                 found.append(batch_excursions(track, step, air).assign(incubator=incubator, batch=batch))
+    found = [table for table in found if len(table)]
     if not found:
         return contract.empty("excursions")
-    table = pd.concat(found, ignore_index=True)
-    if table.empty:
-        return contract.empty("excursions")
-    table = table.sort_values(["incubator", "start", "batch"], kind="stable", ignore_index=True)
+    table = pd.concat(found, ignore_index=True).sort_values(
+        ["incubator", "start", "batch"], kind="stable", ignore_index=True
+    )
     return _number(table)[COLUMNS]
 
 

@@ -216,10 +216,9 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", l
     _worst(ax, track.assign(air=air, egg=egg), excursion, unit, language)
     ends = [float(line.dropna().iloc[-1]) if line.notna().any() else np.nan for line in (air, egg)]
     ends.append(float(limits[0].iloc[-1]))
-    places = [(end - ax.get_ylim()[0]) / np.ptp(ax.get_ylim()) for end in ends]
-    words = [style.tell(f"line_{name}", language) for name in ("air", "egg", "range")]
-    known = [at for at in range(3) if np.isfinite(places[at])]
-    names_at_right(ax, [places[at] for at in known], [words[at] for at in known])
+    known = {name: end for name, end in zip(("air", "egg", "range"), ends, strict=True) if np.isfinite(end)}
+    places = [(end - ax.get_ylim()[0]) / np.ptp(ax.get_ylim()) for end in known.values()]
+    names_at_right(ax, places, [style.tell(f"line_{name}", language) for name in known])
     ax.set_ylabel(style.temperature_label(unit, language))
     style.heading(
         ax,

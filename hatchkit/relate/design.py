@@ -232,11 +232,7 @@ def _extra(rows, batch, covariates):
 
 def _candidates(rows, covariates):
     """Name and columns of each candidate; None where it is missing too often to be used."""
-    incubator = _text(rows, "incubator")
-    levels = np.unique(incubator)
-    if len(levels) > 1:
-        yield "incubator", (incubator[:, None] == levels[1:]).astype(float)
-    for name in BEYOND:
+    for name in ("incubator", *BEYOND):
         label = _text(rows, name)
         levels = np.unique(label)
         if len(levels) > 1:

@@ -119,19 +119,16 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
 
     freedom = max(len(np.unique(batch)) - 1 - (columns.shape[1] - cells), 1)
     weight, k = np.ones(len(died)), 0.0
-    for _ in range(3):
+    for again in (True, True, True, False):
         fit = statsmodels_fit(died, at_risk, columns, offset, weight)
         if _ran_away(fit, columns, offset):
             return {"hazard_ratio": np.nan, "log_ratio": np.nan}
         share = np.clip(fit.fittedvalues, 1e-12, 1 - 1e-12)
-        k = spread_moment(died, at_risk, share, max(len(died) - columns.shape[1], 1))
-        if k == 0 and (weight == 1).all():
-            break
-        weight = 1 / (1 + (at_risk - 1) * k * share / (1 - share))
-    fit = statsmodels_fit(died, at_risk, columns, offset, weight)
-    if _ran_away(fit, columns, offset):
-        return {"hazard_ratio": np.nan, "log_ratio": np.nan}
-    share = np.clip(fit.fittedvalues, 1e-12, 1 - 1e-12)
+        if again:
+            k = spread_moment(died, at_risk, share, max(len(died) - columns.shape[1], 1))
+            if k == 0 and (weight == 1).all():
+                break
+            weight = 1 / (1 + (at_risk - 1) * k * share / (1 - share))
     phi = max(
         1.0,
         float(dispersion(died * weight, at_risk * weight, share, max(len(died) - columns.shape[1], 1))),

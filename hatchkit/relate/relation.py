@@ -165,20 +165,18 @@ def _other_measures(exposure, coded, first, counts, seed) -> pd.DataFrame:
             )
         rows.append([name, listed[name], False, *_measured(*seen[key]), np.nan])
     result = pd.DataFrame(rows, columns=MEASURE_COLUMNS)
-    tried = (~result["primary"] & result["more"].notna()).to_numpy()
-    result.loc[tried, "more_adjusted"] = holm(result.loc[tried, "more"].to_numpy())
+    result["more_adjusted"] = holm(result["more"].where(~result["primary"]).to_numpy(float))
     return result
 
 
 def holm(shares):
-    """Shares of chance adjusted for their number (Holm 1979, Scand J Stat 6:65, from memory).
+    """Shares of chance adjusted for their number (Holm 1979, Scand J Stat 6:65, from memory); missing stays missing.
 
     By hand, since the library's call collects all garbage of the session first, a quarter of a second.
     """
-    order = np.argsort(shares, kind="stable")
-    grown = np.maximum.accumulate(shares[order] * np.arange(len(shares), 0, -1)) if len(shares) else shares
-    out = np.empty(len(shares))
-    out[order] = np.minimum(grown, 1.0)
+    order = np.argsort(shares, kind="stable")[: np.isfinite(shares).sum()]  # missing shares come last
+    out = np.full(len(shares), np.nan)
+    out[order] = np.minimum(np.maximum.accumulate(shares[order] * np.arange(len(order), 0, -1)), 1.0)
     return out
 
 
