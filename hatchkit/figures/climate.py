@@ -64,7 +64,8 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
     )
     ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
     _spells(ax, told, _edges(ax, timeline), unit, language)
-    _everyday(ax, events[~events["notable"].astype(bool)])
+    everyday, foot = utc(events.loc[~events["notable"].astype(bool), "start"]), ax.get_xaxis_transform()
+    ax.plot(everyday, np.full(len(everyday), 0.012), "|", color=style.INK, ms=5, zorder=5, transform=foot)
     _name_lines(ax, timeline, height, unit, language)
     style.heading(ax, style.tell("timeline_title", language, machine=timeline.incubator, unit=unit))
     _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"), language)
@@ -118,19 +119,6 @@ def _spells(ax, told, edges, unit, language):
             zorder=6,
             bbox=dict(facecolor=style.PAPER, lw=0, pad=0.8),
         )
-
-
-def _everyday(ax, small):
-    """Openings and settings as ticks along the bottom."""
-    ax.plot(
-        utc(small["start"]),
-        np.full(len(small), 0.012),
-        "|",
-        color=style.INK,
-        ms=5,
-        zorder=5,
-        transform=ax.get_xaxis_transform(),
-    )
 
 
 def _name_lines(ax, timeline, height, unit, language):
