@@ -112,10 +112,8 @@ def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None)
     names = [name for name in COLUMNS if name not in ("event", "incubator", "batch")]
     if not rows:
         return contract.empty("excursions")[names]
-    table = pd.DataFrame(rows)
-    for name, place in (("start", "first"), ("end", "last")):
-        table[name] = pd.DatetimeIndex(used["time"])[table[place]]
-    return table[names]
+    table, time = pd.DataFrame(rows), pd.DatetimeIndex(used["time"])
+    return table.assign(start=time[table["first"]], end=time[table["last"]])[names]
 
 
 def _steady_rows(columns, runs, step_h, air):

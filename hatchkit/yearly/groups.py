@@ -184,23 +184,10 @@ def of_marked_eggs(season, by: str) -> pd.DataFrame:
 
 
 def _table(names, code, count, total, draws) -> pd.DataFrame:
-    rows = []
-    for place, name in enumerate(names):
-        own = code == place
-        low, middle, high = np.quantile(draws[:, place], [0.025, 0.5, 0.975])
-        rows.append(
-            [
-                str(name),
-                int(own.sum()),
-                count[own].sum(),
-                total[own].sum(),
-                count[own].sum() / total[own].sum(),
-                middle,
-                low,
-                high,
-            ]
-        )
-    return pd.DataFrame(rows, columns=COLUMNS)
+    low, middle, high = np.quantile(draws, [0.025, 0.5, 0.975], axis=0)
+    found, eggs = np.bincount(code, count), np.bincount(code, total)
+    columns = [list(map(str, names)), np.bincount(code), found, eggs, found / eggs, middle, low, high]
+    return pd.DataFrame(dict(zip(COLUMNS, columns, strict=True)))
 
 
 def _alone(names, code, count, total) -> pd.DataFrame:
