@@ -1,6 +1,6 @@
 """The counts behind the relation: which rows can be used, and the columns of the model."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
@@ -145,13 +145,6 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
         names,
         not_carried,
     )
-
-
-def with_dose(coded, values) -> Design:
-    """The same rows with another dose (one value per row of the table that was coded); counts nothing anew."""
-    rows = coded.rows.assign(dose=np.asarray(values, float)[coded.rows["at_row"]])
-    exposed, step = _exposed(rows)
-    return replace(coded, rows=rows, exposed=exposed, step=step)
 
 
 def _exposed(rows):

@@ -1,6 +1,7 @@
 """What harm could a season of this size have shown? Simulated with its own batches, windows and doses."""
 
 import numpy as np
+from scipy.special import ndtri, stdtrit
 
 from hatchkit.relate.cloglog import dispersion, fit_many
 from hatchkit.relate.permutation import intra_batch_correlation, standardised
@@ -64,8 +65,6 @@ def simulated_deaths(design, share, spread, ratio, rng):
 
 def _clear(design, died, dealt):
     """Which seasons give a clear sign (permutation share and interval both)."""
-    from scipy.special import stdtrit
-
     limit = rules()
     cells = design.cells()
     eggs = design.at_risk
@@ -94,8 +93,6 @@ def _clear(design, died, dealt):
 
 def ratio_for(ratios, shown, wanted, seasons):
     """Hazard ratio with the wanted power, inf beyond 30: straight line in probit of power against log ratio."""
-    from scipy.special import ndtri
-
     edge = 0.5 / seasons
     x = np.r_[0.0, np.log(ratios)]
     z = ndtri(np.r_[rules()["clear_chance"] / 2, np.clip(shown, edge, 1 - edge)])
