@@ -190,12 +190,11 @@ def _pairs(readings) -> dict:
     """For each probe with temperatures, its difference to every other probe of the machine."""
     clean = readings[readings["doubt"].fillna("").eq("") & readings["temp_c"].notna()]
     probes = {str(name): part for name, part in clean.groupby("probe", sort=True)}
-    pairs = {}
-    for name, own in probes.items():
-        pairs[name] = [
-            _difference(own, other) | {"other_probe": label} for label, other in probes.items() if label != name
-        ] or [{}]
-    return pairs
+    return {
+        name: [_difference(own, other) | {"other_probe": label} for label, other in probes.items() if label != name]
+        or [{}]
+        for name, own in probes.items()
+    }
 
 
 def _difference(own, other) -> dict:

@@ -154,7 +154,8 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
     highest = 100 * max(mine["at_most"].max(), season["band_high"].max())
     ends = [100 * float(curve["at_least"].iloc[-1]) for curve in (mine, season)]
     words = [
-        style.tell("lost_end", language, who=who, share=end / 100) for who, end in zip((name, other), ends, strict=True)
+        style.wrapped(style.tell("lost_end", language, who=who, share=end / 100), 13)
+        for who, end in zip((name, other), ends, strict=True)
     ]
     ax.set(
         xlabel=style.tell("age_axis", language),
@@ -162,7 +163,6 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
         xlim=(0, last * 1.02),
         ylim=(0, highest * 1.1 + 1),
     )
-    words = [style.wrapped(text, 13) for text in words]
     gap = 0.075 * highest * max(text.count("\n") + 1 for text in words)
     for text, place in zip(words, rows.apart(ends, gap), strict=True):
         style.write(ax, last * 1.04, place, text, weight="bold" if text is words[0] else "normal", clip_on=False)

@@ -54,9 +54,7 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 100) -> Chart:
     ValueError
         Without `alt`.
     """
-    if not alt.strip():
-        raise ValueError("every picture needs a sentence that says what it shows (alt)")
-    figure = figure_of(drawn)
+    figure = figure_of(drawn, alt)
     png = _png(figure, dpi)
     plt.close(figure)
     return Chart(png, alt, caption)
@@ -77,8 +75,10 @@ def _png(figure, dpi) -> bytes:
     return buffer.getvalue()
 
 
-def figure_of(drawn):
-    """The figure of axes, of several axes, or a figure itself."""
+def figure_of(drawn, alt):
+    """The figure of axes, of several axes, or a figure itself; ValueError where nothing says what it shows."""
+    if not alt.strip():
+        raise ValueError("every picture needs a sentence that says what it shows (alt)")
     while isinstance(drawn, (list, tuple)) or hasattr(drawn, "flat"):
         drawn = drawn[0] if isinstance(drawn, (list, tuple)) else drawn.flat[0]
     return getattr(drawn, "figure", None) or drawn

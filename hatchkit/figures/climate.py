@@ -64,7 +64,8 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
     )
     ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
     _spells(ax, told, _edges(ax, timeline), unit, language)
-    _everyday(ax, events[~events["notable"].astype(bool)])
+    everyday, foot = utc(events.loc[~events["notable"].astype(bool), "start"]), ax.get_xaxis_transform()
+    ax.plot(everyday, np.full(len(everyday), 0.012), "|", color=style.INK, ms=5, zorder=5, transform=foot)
     _name_lines(ax, timeline, height, unit, language)
     style.heading(ax, style.tell("timeline_title", language, machine=timeline.incubator, unit=unit))
     _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"), language)
@@ -118,19 +119,6 @@ def _spells(ax, told, edges, unit, language):
             zorder=6,
             bbox=dict(facecolor=style.PAPER, lw=0, pad=0.8),
         )
-
-
-def _everyday(ax, small):
-    """Openings and settings as ticks along the bottom."""
-    ax.plot(
-        utc(small["start"]),
-        np.full(len(small), 0.012),
-        "|",
-        color=style.INK,
-        ms=5,
-        zorder=5,
-        transform=ax.get_xaxis_transform(),
-    )
 
 
 def _name_lines(ax, timeline, height, unit, language):
@@ -216,10 +204,9 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", l
     _worst(ax, track.assign(air=air, egg=egg), excursion, unit, language)
     ends = [float(line.dropna().iloc[-1]) if line.notna().any() else np.nan for line in (air, egg)]
     ends.append(float(limits[0].iloc[-1]))
-    places = [(end - ax.get_ylim()[0]) / np.ptp(ax.get_ylim()) for end in ends]
-    words = [style.tell(f"line_{name}", language) for name in ("air", "egg", "range")]
-    known = [at for at in range(3) if np.isfinite(places[at])]
-    names_at_right(ax, [places[at] for at in known], [words[at] for at in known])
+    known = {name: end for name, end in zip(("air", "egg", "range"), ends, strict=True) if np.isfinite(end)}
+    places = [(end - ax.get_ylim()[0]) / np.ptp(ax.get_ylim()) for end in known.values()]
+    names_at_right(ax, places, [style.tell(f"line_{name}", language) for name in known])
     ax.set_ylabel(style.temperature_label(unit, language))
     style.heading(
         ax,

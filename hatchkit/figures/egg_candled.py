@@ -15,13 +15,14 @@ def candled(ax, day, title=""):
     """Draw an egg before the candle, alive on `day` (0 to 20), or stopped (a name of `STOPPED`)."""
     es.frame(ax, title)
     es.shell(ax, inside=GLOW)
+    glass = dict(facecolor="#FFF3CF", edgecolor="#7A5A22")
     if day in STOPPED:
-        _STOPPED[day](ax)
+        alike, draw, look = _STOPPED[day]
+        es.air_cell(ax, es.proportion("air_cell_mm", alike), **glass, **look)
+        draw(ax)
         es.cover(ax)
         return ax
-    cell = es.air_cell(
-        ax, es.proportion("air_cell_mm", day), facecolor="#FFF3CF", edgecolor="#7A5A22", slope=3.0 if day >= 17 else 0.0
-    )
+    cell = es.air_cell(ax, es.proportion("air_cell_mm", day), **glass, slope=3.0 if day >= 17 else 0.0)
     if day < 3:
         _yolk_shadow(ax, 0.25 + 0.1 * day)
     if 3 <= day < 8:
@@ -35,13 +36,11 @@ def candled(ax, day, title=""):
 
 
 def _yolk_shadow(ax, strength):
-
     for size in (1.0, 0.8, 0.6):
         ax.add_patch(Ellipse((0, 2), 33 * size, 31 * size, facecolor=SHADE, alpha=0.28 * strength + 0.06, zorder=2))
 
 
 def _spider(ax, day):
-
     at = (0.0, 5.0)
     reach = es.proportion("vessels_mm", min(day, 5)) / 2
     _yolk_shadow(ax, 0.6)
@@ -93,29 +92,16 @@ def _mass(ax, day):
 
 
 def _shadow_in_cell(ax, cell):
-
     top = float(cell.max())
     ax.add_patch(Polygon([(3, top - 3), (11, top - 2.4), (8.4, top + 5.2)], closed=True, facecolor=DARK, zorder=7))
-    ax.annotate(
-        "beak",
-        (8.4, top + 3),
-        xytext=(25, 28),
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
+    es.point_at(ax, "beak", (8.4, top + 3), (25, 28))
 
 
 def _clear(ax):
-    es.air_cell(ax, es.proportion("air_cell_mm", 7), facecolor="#FFF3CF", edgecolor="#7A5A22")
     _yolk_shadow(ax, 0.3)
 
 
 def _blood_ring(ax):
-
-    es.air_cell(ax, es.proportion("air_cell_mm", 7), facecolor="#FFF3CF", edgecolor="#7A5A22")
     _yolk_shadow(ax, 0.4)
     ax.add_patch(Ellipse((0, 3), 27, 22, facecolor="none", edgecolor=es.BLOOD, lw=2.2, zorder=4))
     for angle in (0.4, 2.0, 3.9, 5.2):
@@ -123,18 +109,21 @@ def _blood_ring(ax):
 
 
 def _stopped_mid(ax):
-
-    es.air_cell(ax, es.proportion("air_cell_mm", 14), facecolor="#FFF3CF", edgecolor="#7A5A22", ls="--", slope=2.0)
     ax.add_patch(Ellipse((1, -8), 26, 30, angle=15, facecolor=DARK, alpha=0.75, zorder=3))
     ax.text(0, 9, "no vessels", ha="center", fontsize=6, color=INK, zorder=8)
 
 
 def _rotten(ax):
-    es.air_cell(ax, es.proportion("air_cell_mm", 12), facecolor="#FFF3CF", edgecolor="#7A5A22", slope=-4.0)
     rng = np.random.default_rng(2)
     x, y = rng.uniform(-20, 20, 170), rng.uniform(-27, 16, 170)
     keep = es.inside_egg(3)(x, y)
     ax.scatter(x[keep], y[keep], s=rng.uniform(8, 90, keep.sum()), color="#5B5A2A", alpha=0.45, lw=0, zorder=3)
 
 
-_STOPPED = {"clear": _clear, "blood_ring": _blood_ring, "stopped_mid": _stopped_mid, "rotten": _rotten}
+#: Day whose air cell a stopped egg has, what is seen in it, and the look of the air cell's edge.
+_STOPPED = {
+    "clear": (7, _clear, {}),
+    "blood_ring": (7, _blood_ring, {}),
+    "stopped_mid": (14, _stopped_mid, dict(ls="--", slope=2.0)),
+    "rotten": (12, _rotten, dict(slope=-4.0)),
+}

@@ -11,7 +11,7 @@ from hatchkit.figures import egg_shell as es
 from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING, lying
 from hatchkit.figures.egg_opened import opened
-from hatchkit.figures.style import INK, subplots
+from hatchkit.figures.style import subplots
 
 #: Stages of the guide -> the hen's day that is drawn for them.
 _DAYS = {
@@ -61,7 +61,6 @@ def in_a_grid(count: int, columns: int, *, height: float = 1.9):
 
 
 def _blood_ring(ax, title):
-
     es.frame(ax, title)
     es.scale_bar(ax)
     es.shell(ax)
@@ -73,20 +72,6 @@ def _blood_ring(ax, title):
     return ax
 
 
-def _point_at(ax, words, place, beside):
-    """Words beside the egg with a thin line to what they name."""
-    ax.annotate(
-        words,
-        place,
-        xytext=beside,
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
-
-
 def _wet(ax, title):
     """Too little water lost: a small air cell, fluid, a swollen neck."""
     es.frame(ax, title)
@@ -96,8 +81,8 @@ def _wet(ax, title):
     es.cover(ax)
     for x, y in ((-14, -20), (-8, -25), (2, -26), (12, -20), (-17, 6), (17, -8)):
         ax.plot(x, y, marker="o", ms=3.2, color="#3D6FA5", zorder=9)
-    _point_at(ax, "swollen neck", (9, 1), (17.5, 31))
-    _point_at(ax, "small air cell", (0, 27), (-15.5, 31))
+    es.point_at(ax, "swollen neck", (9, 1), (17.5, 31))
+    es.point_at(ax, "small air cell", (0, 27), (-15.5, 31))
     return ax
 
 
@@ -111,8 +96,8 @@ def _dry(ax, title):
     x, y = es.outline(200, shrink=2.4)
     low = y < 12
     ax.plot(np.where(low, x, np.nan), np.where(low, y, np.nan), color="#8A6A10", lw=1.6, ls=(0, (2, 1)), zorder=22)
-    _point_at(ax, say.text("course_dry_skin"), (-17, -11), (-11, -32))
-    _point_at(ax, "large air cell", (0, 22), (-15.5, 31))
+    es.point_at(ax, say.text("course_dry_skin"), (-17, -11), (-11, -32))
+    es.point_at(ax, "large air cell", (0, 22), (-15.5, 31))
     return ax
 
 

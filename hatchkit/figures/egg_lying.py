@@ -131,7 +131,6 @@ def _wings(ax, wing, head, across):
 
 
 def _head(ax, at, beak, *, through, under):
-
     ax.add_patch(Circle(at, 6.2, facecolor="#EAD79A", edgecolor="#8A7130", lw=1.0, zorder=4 if under else 5))
     turned = np.deg2rad(beak)
     way, aside = np.array([np.cos(turned), np.sin(turned)]), np.array([-np.sin(turned), np.cos(turned)])

@@ -8,11 +8,10 @@ from hatchkit.figures.egg_lying import lying
 from hatchkit.figures.style import INK
 
 
-def opened(ax, day, title="", *, scale=True):
+def opened(ax, day, title=""):
     """Draw the opened egg of a hen's `day` (0 to 21; 0: nothing grew, "disc": a fertile disc)."""
     es.frame(ax, title)
-    if scale:
-        es.scale_bar(ax)
+    es.scale_bar(ax)
     es.shell(ax)
     number = 0 if day == "disc" else day
     es.air_cell(ax, es.proportion("air_cell_mm", number))
@@ -47,7 +46,6 @@ def opened(ax, day, title="", *, scale=True):
 
 
 def _round(ax, at, size, **look):
-
     ax.add_patch(Circle(at, size, **{"facecolor": "none", "edgecolor": INK, "lw": 0.9, **look}))
 
 
@@ -149,7 +147,6 @@ def embryo(ax, day, at=(0.0, 0.0), zorder=5):
 
 
 def _straight(ax, size, at, day, zorder):
-
     ax.add_patch(
         Ellipse(
             at,
@@ -207,7 +204,6 @@ def _limbs(ax, day, spine, size, zorder):
 
 
 def _face(ax, day, place, head, zorder):
-
     eye = es.proportion("eye_mm", day)
     if eye:
         dark = day >= 4

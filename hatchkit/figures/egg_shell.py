@@ -96,6 +96,20 @@ def scale_bar(ax):
     ax.text(20, -29.8, "10 mm", ha="center", va="bottom", fontsize=6, color=INK, zorder=30)
 
 
+def point_at(ax, words, place, beside):
+    """Words beside the egg with a thin line to what they name."""
+    ax.annotate(
+        words,
+        place,
+        xytext=beside,
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
+
+
 def branches(ax, start, angle, length, *, width, colour=BLOOD, levels=4, spread=0.5, limit=None, zorder=3, bend=0.15):
     """A vessel that parts in two, again and again; what would leave `limit` (a test of x, y) is not drawn."""
     grown = list(_grown(start, angle, length, width, levels, spread, limit, bend))

@@ -78,11 +78,10 @@ def losses_by_group(table, ax=None, *, language="en"):
     groups = list(dict.fromkeys(table[name]))
     if not groups:
         return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
-    eggs = table.drop_duplicates(name).set_index(name)["set"]
-    names = [style.wrapped(f"{style.short(group, 30)} ({eggs[group]:.0f})", 20) for group in groups]
+    known = table.drop_duplicates(name).set_index(name)
+    names = [style.wrapped(f"{style.short(group, 30)} ({known.at[group, 'set']:.0f})", 20) for group in groups]
     lines = max((words.count("\n") + 1 for words in names), default=1)
     ax = style.axes(ax, size=(style.WIDTH, (0.06 + 0.18 * lines) * len(groups) + 1.5))
-    known = table.drop_duplicates(name).set_index(name)
     # Eggs told of beyond those set are part of the bar, so that it ends at 100 %.
     whole = (known["set"] + known["excess"])[groups]
     wide = table.pivot(index=name, columns="stage", values="eggs").loc[groups].div(whole, axis=0)

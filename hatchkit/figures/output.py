@@ -44,9 +44,7 @@ def svg(drawn, *, alt: str, most: float | None = None) -> str:
     ValueError
         Without `alt`.
     """
-    if not alt.strip():
-        raise ValueError("every picture needs a sentence that says what it shows (alt)")
-    figure = figure_of(drawn)
+    figure = figure_of(drawn, alt)
     wide, high = 72 * figure.get_size_inches()
     content = _content(figure)
     plt.close(figure)

@@ -85,7 +85,6 @@ def _trays(ax, shown, draw, title, *, above):
 
 
 def _fate(ax, egg, x, y):
-
     ax.add_patch(Ellipse((x, y), 0.76, 0.94, **style.fill(egg["fate"])))
     style.write(
         ax,
@@ -99,7 +98,6 @@ def _fate(ax, egg, x, y):
 
 
 def _place(ax, egg, x, y):
-
     known = egg["at_risk"] > 0
     ax.add_patch(Ellipse((x, y), 0.8, 0.94, facecolor="none", edgecolor=style.SOFT, lw=0.7, ls="-" if known else ":"))
     if not egg["died"]:

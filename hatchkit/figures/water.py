@@ -1,7 +1,6 @@
 """Pictures of what eggs lost and when they hatched: weight against the target, the hatch clock."""
 
 import numpy as np
-from matplotlib.lines import Line2D
 from matplotlib.patches import Patch
 
 from hatchkit.figures import rows, style
@@ -103,34 +102,19 @@ def water_against_target(table, ax=None, *, language="en"):
     )
     off = table["verdict"].isin(["too little", "too much"]).to_numpy()
     share = 100 * table["projected_share"].to_numpy(float)
-    for part, mark, face in (
-        (weighed & ~off, "o", style.INK),
-        (weighed & off, "D", "#D55E00"),
-        (~weighed, "o", style.PAPER),
+    entries = [(Patch(facecolor=style.RIGHT, edgecolor=style.SOFT), style.tell("water_key_target", language))]
+    for word, part, mark, face in (
+        ("weighed", weighed & ~off, "o", style.INK),
+        ("off", weighed & off, "D", "#D55E00"),
+        ("unweighed", ~weighed, "o", style.PAPER),
     ):
         if part.any():
-            ax.plot(share[part], place[part], mark, color=style.INK, mfc=face, ms=7, zorder=3)
+            (points,) = ax.plot(share[part], place[part], mark, color=style.INK, mfc=face, ms=7, zorder=3)
+            entries.append((points, style.tell(f"water_key_{word}", language)))
     style.named_rows(ax, [style.short(name) for name in table["batch"]], room=0.6)
     ax.set_xlabel(style.tell("water_axis", language))
-    _water_key(ax, weighed, off, language)
-    return ax
-
-
-def _water_key(ax, weighed, off, language):
-    entries = [(Patch(facecolor=style.RIGHT, edgecolor=style.SOFT), style.tell("water_key_target", language))]
-    for met, mark, face, word in (
-        ((weighed & ~off).any(), "o", style.INK, "weighed"),
-        ((weighed & off).any(), "D", "#D55E00", "off"),
-        ((~weighed).any(), "o", style.PAPER, "unweighed"),
-    ):
-        if met:
-            entries.append(
-                (
-                    Line2D([], [], marker=mark, color=style.INK, mfc=face, ms=7, ls=""),
-                    style.tell(f"water_key_{word}", language),
-                )
-            )
     style.key(ax, entries)
+    return ax
 
 
 def hatch_clock(table, ax=None, *, language="en"):

@@ -101,11 +101,10 @@ def adjusted(chance) -> np.ndarray:
     """Chances allowed for the number of comparisons (Benjamini-Hochberg); missing stays missing."""
     chance = np.asarray(chance, dtype=float)
     out = np.full(len(chance), np.nan)
-    known = np.flatnonzero(~np.isnan(chance))
-    if len(known):
-        order = known[np.argsort(chance[known])[::-1]]
-        raised = chance[order] * len(known) / np.arange(len(known), 0, -1)
-        out[order] = np.minimum(np.minimum.accumulate(raised), 1.0)
+    known = np.isfinite(chance)
+    order = np.argsort(chance)[: known.sum()][::-1]  # missing chances come last
+    raised = chance[order] * known.sum() / np.arange(known.sum(), 0, -1)
+    out[order] = np.minimum(np.minimum.accumulate(raised), 1.0)
     return out
 
 

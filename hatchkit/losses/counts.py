@@ -49,7 +49,6 @@ def read_counts(row: dict, looks: list[Look]) -> Counts:
     total = count(row.get("removed"))
     if total and at_looks > total:
         notes.append(("taken_out_twice", dict(looks=at_looks, total=total)))
-    finished = any(not math.isnan(number(row.get(name))) for name in AT_TAKE_OFF)
     return Counts(
         looks=looks,
         hatched=hatched,
@@ -62,7 +61,7 @@ def read_counts(row: dict, looks: list[Look]) -> Counts:
         late=count(row.get("broken_late")),
         removed=max(0.0, total - at_looks),
         spoilt=max(0.0, count(row.get("contaminated")) + count(row.get("cracked")) - max(total, at_looks)),
-        finished=finished,
+        finished=any(not math.isnan(number(row.get(name))) for name in AT_TAKE_OFF),
         notes=notes,
     )
 

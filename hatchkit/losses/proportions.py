@@ -4,6 +4,7 @@ import math
 from typing import NamedTuple
 
 import numpy as np
+from scipy.special import betaincinv, stdtrit
 
 from hatchkit.problems import HatchkitError
 
@@ -75,7 +76,6 @@ def _wilson(k, n, z):
 
 
 def _beta(k, n, method, level):
-    from scipy.special import betaincinv
 
     tail, half = (1 - level) / 2, 0.5 * (method == "jeffreys")
     with np.errstate(invalid="ignore"):
@@ -137,8 +137,6 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
 
 def t_quantile(batches: int, level: float = 0.95) -> float:
     """Two-sided quantile of t with batches - 1 degrees of freedom, 4 lent to few batches (see `pooled`)."""
-    from scipy.special import stdtrit
-
     return float(stdtrit(max(batches - 1, 4), 0.5 + level / 2))
 
 

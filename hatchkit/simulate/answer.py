@@ -43,10 +43,9 @@ class Answer:
     eggs: pd.DataFrame
     parameters: dict
 
-    def lost(self, batch=None) -> int:
-        """Eggs of `batch` (the asked one if left out) that would have hatched without the planted cause."""
-        rows = self.causes[self.causes["batch"] == (self.batch if batch is None else str(batch))]
-        return int(rows["lost"].sum())
+    def lost(self) -> int:
+        """Eggs of the asked batch that would have hatched without the planted cause."""
+        return int(self.causes.loc[self.causes["batch"] == self.batch, "lost"].sum())
 
     def words(self) -> str:
         """What was planted in the batch and what it took, for the teacher (in English, as the course is)."""

@@ -8,7 +8,7 @@ from dataclasses import replace
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import one_of
 from hatchkit.simulate.biology import birds
 from hatchkit.simulate.machine import Fault
 
@@ -64,10 +64,8 @@ def cause_names() -> list[str]:
 
 def check(cause, severity):
     """HatchkitError that lists the choices if one of the two is unknown."""
-    if cause not in cause_names():
-        raise HatchkitError("not_one_of", dict(name="cause", given=cause, known=list(cause_names())))
-    if severity not in SEVERITIES:
-        raise HatchkitError("not_one_of", dict(name="severity", given=str(severity), known=list(SEVERITIES)))
+    one_of("cause", cause, cause_names())
+    one_of("severity", severity, SEVERITIES)
 
 
 def plant(rng, plan, *, cause, severity, batch, scale=1.0):

@@ -79,11 +79,6 @@ def year_plan(year: int) -> SeasonPlan:
     )
 
 
-def draw_years(seed: int = SEED) -> dict:
-    """Year -> (tables, true course of every egg)."""
-    return {year: _drawn(np.random.default_rng([seed, year]), year) for year in YEARS}
-
-
 def _drawn(rng, year):
     tables, truth = course.run(rng, year_plan(year))
     eggs = tables["eggs"]
@@ -92,7 +87,7 @@ def _drawn(rng, year):
         own = fertile.loc[list(zip(eggs["batch"], eggs["egg"], strict=True))].to_numpy(bool)
         eggs["hen"] = [str(rng.choice(HENS, p=_FERTILE_OF if good else _CLEAR_OF)) for good in own]
         eggs["cock"] = "red"
-    return tables, truth
+    return tables
 
 
 def write_years(folder, *, seed: int = SEED) -> Path:
@@ -110,7 +105,8 @@ def write_years(folder, *, seed: int = SEED) -> Path:
     folder = own_folder(folder, invented("title")["years"])
     headings = {**habits.EGG_HEADINGS, "hen": "Hen", "cock": "Cock"}
     habit = habits.Habit("years", headings={**habits.BATCH_HEADINGS, "flock": "Pen"}, egg_headings=headings)
-    for year, (tables, _) in draw_years(seed).items():
+    for year in YEARS:
+        tables = _drawn(np.random.default_rng([seed, year]), year)
         home = folder / str(year)
         home.mkdir(exist_ok=True)
         styles = dict.fromkeys("AB", "iso_comma")

@@ -14,7 +14,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import one_of
 from hatchkit.simulate import causes, course, seasons, without
 from hatchkit.simulate.answer import answer_for
 from hatchkit.simulate.biology import birds, parameters
@@ -54,8 +54,7 @@ class LivedSeason:
 
 def level(name) -> pd.Series:
     """How often each thing happens at a level; HatchkitError that lists the levels for another."""
-    if name not in LEVELS:
-        raise HatchkitError("not_one_of", dict(name="level", given=name, known=list(LEVELS)))
+    one_of("level", name, LEVELS)
     return reference.load("case_levels").set_index("item")[name]
 
 

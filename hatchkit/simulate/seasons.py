@@ -13,7 +13,7 @@ import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import HatchkitError, one_of
 from hatchkit.season import Season
 from hatchkit.simulate import causes, course, loggers, without
 from hatchkit.simulate.answer import answer_for
@@ -275,8 +275,8 @@ def simulate_season(
     folder = empty_folder(folder)
     if answer is not None and folder.resolve() in Path(answer).resolve().parents:
         raise HatchkitError("answer_in_season", {})
-    if style is not None and style not in loggers.EXPORTS:
-        raise HatchkitError("not_one_of", dict(name="style", given=style, known=list(loggers.EXPORTS)))
+    if style is not None:
+        one_of("style", style, loggers.EXPORTS)
     if gaps is None:
         gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
     plan, tables, sealed = _drawn(

@@ -119,26 +119,22 @@ def _within_luck(book):
 def _neighbours(book, rng):
     """What shares the hens, what shares the days, what shares nothing, and a figure that is not in the book."""
     mine = book.mine
-    apart = (book.others["set_at"] - mine["set_at"]).abs()
-    hens = book.others[book.others["flock"] == mine["flock"]]
-    if len(hens):
-        row = hens.loc[apart[hens.index].idxmin()]
-        yield _misquoted(rng, Fact("same_hens", _hatch(book, row), BEARS, "same_hens"))
+    others = book.others
+    apart = (others["set_at"] - mine["set_at"]).abs()
     local = not book.shown or any(name in (*IN_TEMPERATURE, *IN_HUMIDITY, *ODD) for name in book.shown)
-    runs = book.others[book.others["incubator"] == mine["incubator"]]
-    if len(runs):
-        row = runs.loc[apart[runs.index].idxmin()]
-        yield _misquoted(rng, Fact("same_machine", _hatch(book, row), BEARS if local else FREE, "same_machine"))
-    days = book.others[(book.others["incubator"] != mine["incubator"]) & (apart < 12 * DAY)]
-    if len(days):
-        row = days.loc[apart[days.index].idxmin()]
-        yield _misquoted(rng, Fact("same_days", _hatch(book, row), BEARS if local else FREE, "same_days"))
-    far = book.others[
-        (book.others["flock"] != mine["flock"]) & (book.others["incubator"] != mine["incubator"]) & (apart >= 12 * DAY)
-    ]
+    same_machine = others["incubator"] == mine["incubator"]
+    near = BEARS if local else FREE
+    for code, shared, kind in (
+        ("same_hens", others["flock"] == mine["flock"], BEARS),
+        ("same_machine", same_machine, near),
+        ("same_days", ~same_machine & (apart < 12 * DAY), near),
+    ):
+        if shared.any():
+            yield _misquoted(rng, Fact(code, _hatch(book, others.loc[apart[shared].idxmin()]), kind, code))
+    far = others[(others["flock"] != mine["flock"]) & ~same_machine & (apart >= 12 * DAY)]
     if len(far):
         yield Fact("nothing_shared", _hatch(book, far.iloc[int(rng.integers(len(far)))]), NOT, "nothing_shared")
-    row = book.others.iloc[int(rng.integers(len(book.others)))]
+    row = others.iloc[int(rng.integers(len(others)))]
     yield _misquoted(rng, Fact("other_hatch", _hatch(book, row), NOT, "nothing_shared"), often=0.5)
 
 

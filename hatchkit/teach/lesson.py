@@ -13,7 +13,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.pages.frame import template
 from hatchkit.pages.report import StderrProgress
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import HatchkitError, one_of
 from hatchkit.records.writing import write_whole
 from hatchkit.say import text
 from hatchkit.simulate import life
@@ -57,8 +57,7 @@ def write_lesson(folder, *, students, seed=None, level="first", batches=6, eggs=
     if batches < 2:
         raise HatchkitError("lesson_batches", {})
     life.level(level)
-    if language not in case_words.LANGUAGES:
-        raise HatchkitError("not_one_of", dict(name="language", given=language, known=list(case_words.LANGUAGES)))
+    one_of("language", language, case_words.LANGUAGES)
     seed = secrets.randbits(64) if seed is None else int(seed)
     if seed < 0:
         raise HatchkitError("whole_number", dict(name="seed", least=0, given=str(seed)))

@@ -6,7 +6,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.losses.proportions import pooled
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import HatchkitError, one_of
 from hatchkit.usual.mixed import expit, pool
 from hatchkit.yearly.outcomes import OUTCOMES, classes, counted, outcomes
 
@@ -102,8 +102,7 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     Source: log odds with normal spreads on a grid of stated priors (`hatchkit.usual.mixed`); what is "clearly" and
     "may" are the kit's own limits, 99 % and 90 % of the draws.
     """
-    if outcome not in OUTCOMES:
-        raise HatchkitError("not_one_of", dict(name="outcome", given=outcome, known=list(OUTCOMES)))
+    one_of("outcome", outcome, OUTCOMES)
     rows, count, total = _rows(season, by, outcome)
     kept = rows["group"].notna().to_numpy()
     rows, count, total = rows[kept], count[kept], total[kept]
@@ -129,8 +128,7 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
 def _rows(season, by, outcome):
     """Rows to compare with their group, and count and total of each."""
     if by in OF_EGGS:
-        if outcome not in (known := ["hatch", "fertility", "hatch_of_fertile"]):
-            raise HatchkitError("not_one_of", dict(name="outcome", given=outcome, known=known))
+        one_of("outcome", outcome, ("hatch", "fertility", "hatch_of_fertile"))
         rows, count, total = counted(of_marked_eggs(season, by), outcome)
         return rows.reset_index(drop=True), count, total
     table = outcomes(season)
@@ -184,23 +182,10 @@ def of_marked_eggs(season, by: str) -> pd.DataFrame:
 
 
 def _table(names, code, count, total, draws) -> pd.DataFrame:
-    rows = []
-    for place, name in enumerate(names):
-        own = code == place
-        low, middle, high = np.quantile(draws[:, place], [0.025, 0.5, 0.975])
-        rows.append(
-            [
-                str(name),
-                int(own.sum()),
-                count[own].sum(),
-                total[own].sum(),
-                count[own].sum() / total[own].sum(),
-                middle,
-                low,
-                high,
-            ]
-        )
-    return pd.DataFrame(rows, columns=COLUMNS)
+    low, middle, high = np.quantile(draws, [0.025, 0.5, 0.975], axis=0)
+    found, eggs = np.bincount(code, count), np.bincount(code, total)
+    columns = [list(map(str, names)), np.bincount(code), found, eggs, found / eggs, middle, low, high]
+    return pd.DataFrame(dict(zip(COLUMNS, columns, strict=True)))
 
 
 def _alone(names, code, count, total) -> pd.DataFrame:

@@ -66,7 +66,7 @@ def written(figure, monkeypatch):
 @pytest.mark.parametrize("name", PICTURES)
 def test_no_text_of_a_picture_lies_outside_of_it_or_on_another(name, monkeypatch):
     ax, _ = PICTURES[name]()
-    figure = figures.output.figure_of(ax)
+    figure = figures.output.figure_of(ax, "a picture")
     texts, frame = written(figure, monkeypatch), figure.bbox.padded(2)
     assert texts
     for place, (one, box) in enumerate(texts):

@@ -21,7 +21,6 @@ limits_with_holes = Eigene Grenzen der Abschnitte müssen bei Tag 0 beginnen und
 no_such_split = Abschnitte gehen nach development oder candling, nicht nach „{ $given }“.
 no_such_air = Luft kann { LIST($known) } sein; „{ $air }“ ist nicht bekannt.
 readings_in_disorder = Messwerte müssen nach der Zeit geordnet sein, bevor die Temperatur des Eies berechnet wird.
-no_such_dose = Es gibt keine Dosis „{ $dose }“; wählen Sie eine von { LIST($known) }.
 no_such_unit = Temperaturen lassen sich in C oder F zeigen, nicht in „{ $unit }“.
 not_one_of = { $name } „{ $given }“ ist nicht bekannt; bekannt sind { LIST($known) }.
 whole_number = { $name } muss eine ganze Zahl ab { PLAIN($least) } sein, nicht { $given }.

@@ -21,7 +21,6 @@ limits_with_holes = Own stage limits must start at day 0 and follow one another 
 no_such_split = Stages are by development or by candling, not '{ $given }'.
 no_such_air = Air can be { LIST($known) }; '{ $air }' is not known.
 readings_in_disorder = Readings must be in the order of time before the egg's temperature is worked out.
-no_such_dose = There is no dose '{ $dose }'; choose one of { LIST($known) }.
 no_such_unit = Temperatures can be shown in C or F, not in '{ $unit }'.
 not_one_of = { $name } '{ $given }' is not known; known are { LIST($known) }.
 whole_number = { $name } must be a whole number from { PLAIN($least) } up, not { $given }.

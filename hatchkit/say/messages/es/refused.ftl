@@ -21,7 +21,6 @@ limits_with_holes = Los límites propios de etapas deben empezar el día 0 y seg
 no_such_split = Las etapas son por development o candling, no «{ $given }».
 no_such_air = El aire puede ser { LIST($known) }; «{ $air }» no se conoce.
 readings_in_disorder = Las lecturas deben estar en orden de tiempo antes de calcular la temperatura del huevo.
-no_such_dose = No hay dosis «{ $dose }»; elija una de { LIST($known) }.
 no_such_unit = Las temperaturas se muestran en C o F, no en «{ $unit }».
 not_one_of = { $name } «{ $given }» no se conoce; se conocen { LIST($known) }.
 whole_number = { $name } tiene que ser un número entero desde { PLAIN($least) }, no { $given }.
