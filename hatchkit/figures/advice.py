@@ -111,7 +111,7 @@ def _what_if_bar(ax, place, row, language):
         ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=5.5, markerfacecolor=style.PAPER, ls="")
 
 
-def breakout_drawings(guide, axs=None, *, columns=2):
+def breakout_drawings(guide, axs=None, *, columns=2, language="en"):
     """One drawing per row of the breakout guide that has one, in the guide's order.
 
     Drawings of eggs bear small words, so two stand side by side: a telephone shows these words 10 px high.
@@ -119,7 +119,7 @@ def breakout_drawings(guide, axs=None, *, columns=2):
     Parameters
     ----------
     guide : DataFrame
-        `advice.breakout.breakout_guide`: drawing, look, day_low, day_high.
+        `advice.breakout.breakout_guide`: part, look, day_low, day_high (days).
     axs : sequence of Axes, optional
         As many as there are drawings.
 
@@ -129,7 +129,7 @@ def breakout_drawings(guide, axs=None, *, columns=2):
     """
     import numpy as np
 
-    rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
+    rows = guide.to_dict("records")
     if axs is None:
         lines = -(-len(rows) // columns)
         figure, grid = subplots(lines, columns, size=(1.35 * columns, 2.0 * lines))
@@ -143,13 +143,16 @@ def breakout_drawings(guide, axs=None, *, columns=2):
             ax.set_rasterization_zorder(WORDS)  # a drawing has thousands of points; its words stay words
     axs = np.asarray(axs, dtype=object).ravel()[: len(rows)]
     for ax, row in zip(axs, rows, strict=True):
-        days = (
-            f"{row['day_low']:.0f}"
-            if row["day_low"] == row["day_high"]
-            else f"{row['day_low']:.0f}-{row['day_high']:.0f}"
-        )
-        egg_drawings.egg(ax, row["drawing"], row["look"] if row["part"] != "age" else f"{row['look']} (day {days})")
+        egg_drawings.egg(ax, row["look"], _look_title(row, language), language=language)
     return axs
+
+
+def _look_title(row, language) -> str:
+    """What is written under a look: its name, and of a look of some age its days."""
+    if row["part"] != "age":
+        return word("breakout_look", row["look"], language)
+    low, high = row["day_low"], row["day_high"]
+    return style.tell("look_of_days", language, look=row["look"], low=low, high=high, one_day=bool(low == high))
 
 
 def side_by_side(columns, *, height=3.0, width=style.WIDTH, titles=None, share_y=False):

@@ -9,7 +9,7 @@ from hatchkit.figures.egg_lying import lying
 from hatchkit.figures.style import INK
 
 
-def opened(ax, day, title="", *, scale=True):
+def opened(ax, day, title="", *, scale=True, language="en"):
     """Draw the opened egg of a hen's `day` (0 to 21; 0: nothing grew, "disc": a fertile disc)."""
     es.frame(ax, title)
     if scale:
@@ -25,6 +25,7 @@ def opened(ax, day, title="", *, scale=True):
             beak_in_cell=number >= 20,
             down=es.proportion("down_share", number),
             pip=number >= 21,
+            language=language,
         )
         es.cover(ax)
         return ax

@@ -46,11 +46,11 @@ def proportion(item, day) -> float:
     return float(np.interp(day, days, values, left=0.0))
 
 
-def frame(ax, title="", *, below=-34.5):
-    """Axes of one egg, in millimetres, with its title under it."""
+def frame(ax, title="", *, below=-34.5, above=33.0):
+    """Axes of one egg, in millimetres, with its title under it; `above` leaves room for words over the shell."""
     import textwrap
 
-    ax.set(xlim=(-31, 31), ylim=(-52, 33), aspect="equal")
+    ax.set(xlim=(-31, 31), ylim=(-52, above), aspect="equal")
     ax.axis("off")
     ax.text(0, below, "\n".join(textwrap.wrap(title, 22)), ha="center", va="top", fontsize=7.5, color=INK, zorder=30)
     return ax
