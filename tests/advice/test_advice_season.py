@@ -12,8 +12,8 @@ from hatchkit.advice.account import account
 from hatchkit.advice.breakout import breakout_guide
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.poor_hatch import standing
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.season_notes import LEAST_EGGS, _from_stages, season_notes
-from hatchkit.advice.tally import STAGES
 from hatchkit.advice.what_if import what_if
 from hatchkit.figures import egg_drawings
 from hatchkit.season import load_season
