@@ -5,7 +5,7 @@ import shutil
 import pytest
 
 import hatchkit as hk
-from hatchkit.season import demo_folder, season_folder
+from hatchkit.records.places import demo_folder, season_folder
 
 
 @pytest.fixture(scope="module")

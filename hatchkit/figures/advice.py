@@ -110,31 +110,36 @@ def _what_if_bar(ax, place, row, language):
         ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=5.5, markerfacecolor=style.PAPER, ls="")
 
 
-def breakout_drawings(guide):
-    """One drawing per row of the breakout guide that has one, in the guide's order.
-
-    Drawings of eggs bear small words, so two stand side by side: a telephone shows these words 10 px high.
+def breakout_drawings(guide, *, language="en"):
+    """What may lie in an opened shell, drawn beside its words.
 
     Parameters
     ----------
     guide : DataFrame
-        `advice.breakout.breakout_guide`: drawing, look, day_low, day_high.
+        `advice.breakout.breakout_guide`: part, look, day_low, day_high (days).
 
     Returns
     -------
-    ndarray of Axes
+    ndarray of Axes, shape (drawings,)
     """
-    shown = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
-    axs = egg_drawings.in_a_grid(len(shown), 2, height=2.0)
-    figure, lines = axs[0].figure, -(-len(shown) // 2)
+    looks = guide.to_dict("records")
+    axs = egg_drawings.in_a_grid(len(looks), 2, height=2.0)
+    figure, lines = axs[0].figure, -(-len(looks) // 2)
     figure.set_layout_engine("none")
     figure.set_dpi(SHARP)
-    for place, (ax, row) in enumerate(zip(axs, shown, strict=True)):
+    for place, (ax, row) in enumerate(zip(axs, looks, strict=True)):
         ax.set_position([place % 2 / 2, 1 - (place // 2 + 1) / lines, 1 / 2, 1 / lines])
         ax.set_rasterization_zorder(WORDS)  # a drawing has thousands of points; its words stay words
-        days = "-".join(dict.fromkeys(f"{row[name]:.0f}" for name in ("day_low", "day_high")))
-        egg_drawings.egg(ax, row["drawing"], row["look"] if row["part"] != "age" else f"{row['look']} (day {days})")
+        egg_drawings.egg(ax, row["look"], _look_title(row, language), language=language)
     return axs
+
+
+def _look_title(row, language) -> str:
+    """What is written under a look: its name, and of a look of some age its days."""
+    if row["part"] != "age":
+        return word("breakout_look", row["look"], language)
+    low, high = row["day_low"], row["day_high"]
+    return style.tell("look_of_days", language, look=row["look"], low=low, high=high, one_day=bool(low == high))
 
 
 def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches", language="en"):

@@ -4,6 +4,7 @@ import numpy as np
 from matplotlib.patches import Circle, Ellipse, Polygon
 
 from hatchkit.figures import egg_shell as es
+from hatchkit.figures import style
 from hatchkit.figures.style import INK
 
 #: Views that can be drawn beside those of a day.
@@ -11,18 +12,17 @@ STOPPED = ("clear", "blood_ring", "stopped_mid", "rotten")
 GLOW, SHADE, DARK = "#F6C66B", "#C98A35", "#4A2A12"
 
 
-def candled(ax, day, title=""):
+def candled(ax, day, title="", *, language="en"):
     """Draw an egg before the candle, alive on `day` (0 to 20), or stopped (a name of `STOPPED`)."""
     es.frame(ax, title)
     es.shell(ax, inside=GLOW)
-    glass = dict(facecolor="#FFF3CF", edgecolor="#7A5A22")
     if day in STOPPED:
-        alike, draw, look = _STOPPED[day]
-        es.air_cell(ax, es.proportion("air_cell_mm", alike), **glass, **look)
-        draw(ax)
+        _STOPPED[day](ax, language)
         es.cover(ax)
         return ax
-    cell = es.air_cell(ax, es.proportion("air_cell_mm", day), **glass, slope=3.0 if day >= 17 else 0.0)
+    cell = es.air_cell(
+        ax, es.proportion("air_cell_mm", day), facecolor="#FFF3CF", edgecolor="#7A5A22", slope=3.0 if day >= 17 else 0.0
+    )
     if day < 3:
         _yolk_shadow(ax, 0.25 + 0.1 * day)
     if 3 <= day < 8:
@@ -30,7 +30,7 @@ def candled(ax, day, title=""):
     if day >= 6:
         _mass(ax, day)
     if day >= 19:
-        _shadow_in_cell(ax, cell)
+        _shadow_in_cell(ax, cell, language)
     es.cover(ax)
     return ax
 
@@ -91,39 +91,46 @@ def _mass(ax, day):
                 es.branches(ax, (side * 4, start), way, 9, width=1.0, levels=5, limit=es.inside_egg(1.2), zorder=2.5)
 
 
-def _shadow_in_cell(ax, cell):
+def _shadow_in_cell(ax, cell, language):
     top = float(cell.max())
     ax.add_patch(Polygon([(3, top - 3), (11, top - 2.4), (8.4, top + 5.2)], closed=True, facecolor=DARK, zorder=7))
-    es.point_at(ax, "beak", (8.4, top + 3), (25, 28))
+    ax.annotate(
+        style.tell("beak", language),
+        (8.4, top + 3),
+        xytext=(25, 28),
+        fontsize=6,
+        color=INK,
+        ha="center",
+        zorder=30,
+        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
+    )
 
 
-def _clear(ax):
+def _clear(ax, language):
+    es.air_cell(ax, es.proportion("air_cell_mm", 7), facecolor="#FFF3CF", edgecolor="#7A5A22")
     _yolk_shadow(ax, 0.3)
 
 
-def _blood_ring(ax):
+def _blood_ring(ax, language):
+    es.air_cell(ax, es.proportion("air_cell_mm", 7), facecolor="#FFF3CF", edgecolor="#7A5A22")
     _yolk_shadow(ax, 0.4)
     ax.add_patch(Ellipse((0, 3), 27, 22, facecolor="none", edgecolor=es.BLOOD, lw=2.2, zorder=4))
     for angle in (0.4, 2.0, 3.9, 5.2):
         es.branches(ax, (13.5 * np.cos(angle), 3 + 11 * np.sin(angle)), angle + np.pi, 3, width=0.7, levels=2)
 
 
-def _stopped_mid(ax):
+def _stopped_mid(ax, language):
+    es.air_cell(ax, es.proportion("air_cell_mm", 14), facecolor="#FFF3CF", edgecolor="#7A5A22", ls="--", slope=2.0)
     ax.add_patch(Ellipse((1, -8), 26, 30, angle=15, facecolor=DARK, alpha=0.75, zorder=3))
-    ax.text(0, 9, "no vessels", ha="center", fontsize=6, color=INK, zorder=8)
+    ax.text(0, 9, style.tell("no_vessels", language), ha="center", fontsize=6, color=INK, zorder=8)
 
 
-def _rotten(ax):
+def _rotten(ax, language):
+    es.air_cell(ax, es.proportion("air_cell_mm", 12), facecolor="#FFF3CF", edgecolor="#7A5A22", slope=-4.0)
     rng = np.random.default_rng(2)
     x, y = rng.uniform(-20, 20, 170), rng.uniform(-27, 16, 170)
     keep = es.inside_egg(3)(x, y)
     ax.scatter(x[keep], y[keep], s=rng.uniform(8, 90, keep.sum()), color="#5B5A2A", alpha=0.45, lw=0, zorder=3)
 
 
-#: Day whose air cell a stopped egg has, what is seen in it, and the look of the air cell's edge.
-_STOPPED = {
-    "clear": (7, _clear, {}),
-    "blood_ring": (7, _blood_ring, {}),
-    "stopped_mid": (14, _stopped_mid, dict(ls="--", slope=2.0)),
-    "rotten": (12, _rotten, dict(slope=-4.0)),
-}
+_STOPPED = {"clear": _clear, "blood_ring": _blood_ring, "stopped_mid": _stopped_mid, "rotten": _rotten}

@@ -3,8 +3,8 @@
 import numpy as np
 from matplotlib.patches import Circle, Ellipse, Polygon
 
-from hatchkit import say
 from hatchkit.figures import egg_shell as es
+from hatchkit.figures import style
 from hatchkit.figures.style import INK
 
 #: Head (x, y) mm, direction of the beak in degrees (90: up to the air cell), wing over the head, feet's height.
@@ -20,7 +20,7 @@ LYING = {
 }
 
 
-def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=False):
+def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=False, language="en"):
     """Draw the chick of `kind` into an egg that is drawn already.
 
     Parameters
@@ -33,6 +33,8 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
         Share of full down.
     seen : bool
         Write the viewpoint under the egg's shell.
+    language : str
+        Of the words.
     """
     way = dict(LYING[kind])
     across, feet = way.pop("across", False), way.pop("feet", -19.0)
@@ -56,7 +58,7 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
         for turn in (-1.6, 0, 1.6):
             up = 3.0 if feet > 0 else -2.2
             ax.plot([foot[0], foot[0] + turn], [foot[1], foot[1] + up], color="#B9872F", lw=1.2, zorder=high)
-    _wings(ax, way["wing"], way["head"], across)
+    _wings(ax, way["wing"], way["head"], across, language)
     _head(ax, way["head"], way["beak"], through=beak_in_cell, under=way["wing"].endswith("over"))
     if pip:
         x = es.half_width(21.5)
@@ -72,7 +74,7 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
         ax.text(
             0,
             -30.4,
-            say.text("course_seen_from"),
+            style.tell("seen_from", language),
             ha="center",
             va="top",
             fontsize=6,
@@ -96,15 +98,13 @@ def _tufts(ax, body, down):
         )
 
 
-def _wings(ax, wing, head, across):
+def _wings(ax, wing, head, across, language):
     """Both wings; the one over or under the head reaches to it."""
     if across:  # its head to your right: its left wing is up, its right one down
         for side, name in ((1, "L"), (-1, "R")):
             shape = [(5, side * 6 - 3), (6, side * 9.5 - 3), (-7, side * 9 - 3), (-7, side * 7 - 3)]
             ax.add_patch(Polygon(shape, closed=True, facecolor="#D2B565", edgecolor="#6A5520", lw=1.0, zorder=6))
-            ax.text(
-                -1, side * 14 - 3, name, fontsize=7, ha="center", va="center", color=INK, zorder=7, fontweight="bold"
-            )
+            _wing_name(ax, (-1, side * 14 - 3), name, language, va="center")
         return
     for side, name in ((1, "R"), (-1, "L")):
         over = wing.startswith(name)
@@ -127,7 +127,13 @@ def _wings(ax, wing, head, across):
                 zorder=6 if over and wing.endswith("over") else 3,
             )
         )
-        ax.text(side * 17.6, 1.5, name, fontsize=7, ha="center", color=INK, zorder=7, fontweight="bold")
+        _wing_name(ax, (side * 17.6, 1.5), name, language)
+
+
+def _wing_name(ax, at, name, language, **look):
+    """The letter of the right or left wing in the reader's language."""
+    letter = style.tell(f"wing_{name}", language)
+    ax.text(*at, letter, fontsize=7, ha="center", color=INK, zorder=7, fontweight="bold", **look)
 
 
 def _head(ax, at, beak, *, through, under):

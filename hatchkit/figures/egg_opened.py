@@ -8,10 +8,11 @@ from hatchkit.figures.egg_lying import lying
 from hatchkit.figures.style import INK
 
 
-def opened(ax, day, title=""):
+def opened(ax, day, title="", *, scale=True, language="en"):
     """Draw the opened egg of a hen's `day` (0 to 21; 0: nothing grew, "disc": a fertile disc)."""
     es.frame(ax, title)
-    es.scale_bar(ax)
+    if scale:
+        es.scale_bar(ax)
     es.shell(ax)
     number = 0 if day == "disc" else day
     es.air_cell(ax, es.proportion("air_cell_mm", number))
@@ -23,6 +24,7 @@ def opened(ax, day, title=""):
             beak_in_cell=number >= 20,
             down=es.proportion("down_share", number),
             pip=number >= 21,
+            language=language,
         )
         es.cover(ax)
         return ax
@@ -51,14 +53,24 @@ def _round(ax, at, size, **look):
 
 def _disc(ax, at, *, fertile):
     """An infertile spot is dense and small; a fertile disc is a ring of 3 to 4 mm with a clearer middle."""
-    _spot(ax, at, fertile=fertile, zorder=3)
-    _lens(ax, at, lambda inset: _spot(inset, (0, 0), fertile=fertile), 3.2)
-
-
-def _spot(ax, at, *, fertile, zorder=1.0):
-    _round(ax, at, 1.8 if fertile else 0.8, facecolor="white", zorder=zorder)
     if fertile:
-        _round(ax, at, 0.9, facecolor=es.YOLK, edgecolor="none", zorder=zorder + 0.1)
+        _round(ax, at, 1.8, facecolor="white", zorder=3)
+        _round(ax, at, 0.9, facecolor=es.YOLK, edgecolor="none", zorder=3.1)
+    else:
+        _round(ax, at, 0.8, facecolor="white", zorder=3)
+    _lens(
+        ax,
+        at,
+        lambda inset: (
+            (
+                _round(inset, (0, 0), 1.8, facecolor="white"),
+                _round(inset, (0, 0), 0.9, facecolor=es.YOLK, edgecolor="none"),
+            )
+            if fertile
+            else _round(inset, (0, 0), 0.8, facecolor="white")
+        ),
+        3.2,
+    )
 
 
 def _lens(ax, at, draw, half):
@@ -66,7 +78,6 @@ def _lens(ax, at, draw, half):
     inset = ax.inset_axes([0.70, 0.715, 0.30, 0.30 * 62 / 85], zorder=40)
     inset.set(xlim=(-half, half), ylim=(-half, half), aspect="equal")
     inset.axis("off")
-
     inset.add_patch(Circle((0, 0), half * 0.98, facecolor=es.YOLK, edgecolor=INK, lw=0.9))
     draw(inset)
     ax.plot([at[0], 15], [at[1], 17], color=INK, lw=0.5, ls=":", zorder=30)
@@ -172,6 +183,8 @@ def _straight(ax, size, at, day, zorder):
 
 
 def _limbs(ax, day, spine, size, zorder):
+    if day < 3:
+        return
     x, y = spine
     long = size * float(np.interp(day, [3, 5, 7, 10, 14], [0.05, 0.12, 0.20, 0.28, 0.34]))
     for place, lean in ((13, -0.5), (27, 0.3)):

@@ -3,13 +3,10 @@
 Schemes drawn from stated proportions (``reference/embryo_proportions.csv``), no substitute for photographs.
 """
 
-import textwrap
 from functools import cache
 
 import numpy as np
-from matplotlib.collections import LineCollection
 from matplotlib.patches import PathPatch
-from matplotlib.path import Path
 
 from hatchkit import reference
 from hatchkit.figures.style import INK
@@ -48,9 +45,11 @@ def proportion(item, day) -> float:
     return float(np.interp(day, days, values, left=0.0))
 
 
-def frame(ax, title="", *, below=-34.5):
-    """Axes of one egg, in millimetres, with its title under it."""
-    ax.set(xlim=(-31, 31), ylim=(-52, 33), aspect="equal")
+def frame(ax, title="", *, below=-34.5, above=33.0):
+    """Axes of one egg, in millimetres, with its title under it; `above` leaves room for words over the shell."""
+    import textwrap
+
+    ax.set(xlim=(-31, 31), ylim=(-52, above), aspect="equal")
     ax.axis("off")
     ax.text(0, below, "\n".join(textwrap.wrap(title, 22)), ha="center", va="top", fontsize=7.5, color=INK, zorder=30)
     return ax
@@ -58,6 +57,8 @@ def frame(ax, title="", *, below=-34.5):
 
 def cover(ax):
     """Hide what was drawn beyond the shell, and draw its edge anew: the last thing to do."""
+    from matplotlib.path import Path
+
     x, y = outline()
     around = [(-32, -53), (32, -53), (32, 34), (-32, 34), (-32, -53)]
     inner = list(zip(x[::-1], y[::-1], strict=True))
@@ -96,22 +97,10 @@ def scale_bar(ax):
     ax.text(20, -29.8, "10 mm", ha="center", va="bottom", fontsize=6, color=INK, zorder=30)
 
 
-def point_at(ax, words, place, beside):
-    """Words beside the egg with a thin line to what they name."""
-    ax.annotate(
-        words,
-        place,
-        xytext=beside,
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
-
-
 def branches(ax, start, angle, length, *, width, colour=BLOOD, levels=4, spread=0.5, limit=None, zorder=3, bend=0.15):
     """A vessel that parts in two, again and again; what would leave `limit` (a test of x, y) is not drawn."""
+    from matplotlib.collections import LineCollection
+
     grown = list(_grown(start, angle, length, width, levels, spread, limit, bend))
     if grown:
         lines, widths = zip(*grown, strict=True)

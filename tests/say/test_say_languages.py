@@ -16,6 +16,7 @@ from hatchkit.season import load_season
 OTHERS = ("de", "fr", "es")
 FILES = (
     "batch.ftl",
+    "breakout.ftl",
     "causes.ftl",
     "check.ftl",
     "climate.ftl",
@@ -97,7 +98,7 @@ def test_a_message_lies_in_the_file_of_the_same_name_and_can_be_read(language):
 
 #: Lines without a fold that a room still puts together in English itself (`Composed`, cells of the advice room).
 #: They are a debt: the numbers may only fall.
-STILL_ENGLISH = {"season": 0, "batch": 3}
+STILL_ENGLISH = {"season": 0, "batch": 0}
 ENGLISH = re.compile(r"\b(the|of|and|with|were|is|are|that|from|this|which|eggs|looks|days)\b")
 #: The first screen, question by question, and the contents have none.
 FIRST = re.compile(r"<header>.*?</nav>", re.S)
