@@ -41,11 +41,11 @@ def read_diary(block, context: Context) -> Part:
     """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
     entries = entries_of(block, context)
     told = [entry for entry in entries if entry.counts or not entry.loose]
-    part = batches_of(replace(block, skipped=[]), told, context, [])
+    part = batches_of(replace(block, skipped=[]), told, [])
     for name, rest in zip(part.batches.get("name", []), part.batches.get("rest", []), strict=True):
         if rest == rest and rest and rest > 0:
             take_what_lacks(int(rest), [entry for entry in entries if entry.batch == name])
-    return batches_of(block, [entry for entry in entries if entry.counts or not entry.loose], context, [])
+    return batches_of(block, [entry for entry in entries if entry.counts or not entry.loose], [])
 
 
 def without_unclear(item, part: Part) -> tuple[Part | None, list[dict]]:

@@ -12,7 +12,7 @@ import pandas as pd
 
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.entries import Entry, class_of, step_of
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, Context, Part
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, Part
 
 #: Losses that a look may find, and a hatch.
 _BEFORE = frozenset({"clear", "dead", "removed", "left"})
@@ -87,7 +87,7 @@ class OpenBatch:
                 self._end(entry, counts)
 
 
-def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
+def batches_of(block, entries: list[Entry], odd) -> Part:
     """The entries of a log, in order, as batches, looks and remarks."""
     batches: list[OpenBatch] = []
     by_name: dict = {}
@@ -117,12 +117,13 @@ def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
         current.take(entry, step)
     for batch in batches:
         batch.close()
-    return _as_part(
-        block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
-    )
+    return _as_part(block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], odd)
 
 
-def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
+_COUNTED = "eggs_set hatched dead_in_shell pipped_dead culled removed broken_infertile rest".split()
+
+
+def _as_part(block, batches: list[OpenBatch], odd) -> Part:
     rows, looks = [], []
     for place, batch in enumerate(batches):
         inside = batch.eggs
@@ -155,7 +156,7 @@ def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
                 "culled": end.get("culled"),
                 "removed": removed or None,
                 "dis_derived": derived,
-                "clear_end": end.get("clear"),
+                "broken_infertile": end.get("clear"),
                 "rest": told,
                 "broken": False,
                 "notes": "; ".join(batch.notes) or None,
@@ -167,13 +168,8 @@ def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
         return Part(frame, pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
     for name in ("set_at", "taken_off_at"):
         frame[name] = pd.to_datetime(frame[name]).astype("datetime64[us]")
-    for name in ("eggs_set", "hatched", "dead_in_shell", "pipped_dead", "culled", "removed", "rest"):
-        frame[name] = frame[name].astype(float)
-    if frame["clear_end"].notna().any():
-        frame["broken_infertile"] = frame["clear_end"].astype(float)
-    frame = frame.drop(columns="clear_end")
-    frame["file"], frame["sheet"] = block.file, block.sheet
-    frame["section"] = ""
+    frame[_COUNTED] = frame[_COUNTED].astype(float)
+    frame["file"], frame["sheet"], frame["section"] = block.file, block.sheet, ""
     return Part(frame, pd.DataFrame(looks, columns=LOOK_COLUMNS), odd=odd)
 
 

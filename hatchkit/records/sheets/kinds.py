@@ -17,6 +17,17 @@ _GIVES_WAY = frozenset({"notes", "ignore", "breed", "species", "what", "place"})
 MOSTLY = 0.5
 
 
+def best_of_each(options, prefer: dict, several: tuple) -> list:
+    """The likeliest reading of each column, a field once unless it is one of `several`; `prefer` adds to its weight."""
+    chosen, taken = [], set()
+    for found in options:
+        ranked = sorted(found, key=lambda meaning: -(meaning.weight + prefer.get(meaning.field, 0.0)))
+        best = next((meaning for meaning in ranked if meaning.field not in taken), None)
+        taken |= {best.field} - {*several} if best is not None else set()
+        chosen.append(best)
+    return chosen
+
+
 def columns_of_eggs(columns, options, language: str | None = None) -> list:
     """One reading per column of a sheet of eggs: fates by look, the result, and what tells eggs and batches apart."""
     ranked = sorted(

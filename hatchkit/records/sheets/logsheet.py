@@ -83,10 +83,10 @@ def read_log(block, chosen, context: Context) -> Part:
         if entry.looks_again and "dis" in entry.counts and not entry.counts.get("hatched"):
             # One column of dead for all looks, though its heading speaks of the last: the row says which look.
             entry.counts["dead"] = entry.counts.get("dead", 0) + entry.counts.pop("dis")
-    return _with_remarks(block, entries, remarks, context, odd)
+    return _with_remarks(block, entries, remarks, odd)
 
 
-def _with_remarks(block, entries, remarks, context: Context, odd) -> Part:
+def _with_remarks(block, entries, remarks, odd) -> Part:
     """The batches of a log; what remarks count is added only where the eggs add up with it and do not without.
 
     Where they add up without, a remark can only tell of what a count already holds ("of these 1 pipped").
@@ -94,12 +94,12 @@ def _with_remarks(block, entries, remarks, context: Context, odd) -> Part:
     if not remarks or not any(entry.counts for entry in entries):
         for entry, mention in remarks:
             add_mention(entry, mention, remark=True)
-        return batches_of(block, entries, context, odd)
+        return batches_of(block, entries, odd)
     fuller = deepcopy(entries)
     of = {id(entry): full for entry, full in zip(entries, fuller, strict=True)}
     for entry, mention in remarks:
         add_mention(of[id(entry)], mention, remark=True)
-    rest, mended = (_rest_by_name(block, some, context) for some in (entries, fuller))
+    rest, mended = (_rest_by_name(block, some) for some in (entries, fuller))
     for entry, mention in remarks:
         if rest.get(entry.batch) == 0 and entry.counts and mention.roles & {"pipped"}:
             add_mention(entry, replace(mention, within=True), remark=True)
@@ -107,12 +107,12 @@ def _with_remarks(block, entries, remarks, context: Context, odd) -> Part:
     derived = {name for name in mended if rest.get(name) is None and mended[name] is not None}
     with_remarks |= {name for name in derived if mended[name] >= 0}
     taken = [of[id(entry)] if entry.batch in with_remarks else entry for entry in entries]
-    return batches_of(block, taken, context, odd)
+    return batches_of(block, taken, odd)
 
 
-def _rest_by_name(block, entries, context: Context) -> dict:
+def _rest_by_name(block, entries) -> dict:
     """Name of each batch -> eggs that its entries leave open: None where they had to add up, below 0 for too many."""
-    table = batches_of(replace(block, skipped=[]), deepcopy(entries), context, []).batches
+    table = batches_of(replace(block, skipped=[]), deepcopy(entries), []).batches
     if table.empty:
         return {}
     rest = table["rest"].astype(object).where(~(table["dis_derived"].astype(bool) & table["rest"].ge(0)), None)

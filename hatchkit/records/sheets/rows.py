@@ -87,24 +87,19 @@ def counts_eggs(text, language) -> bool:
 
 def drop_sums(block: Block) -> None:
     """Take out rows that are the sum of the rows above them, whatever they are called."""
-    numbers = [[float(cell) if type(cell) in (int, float) else None for cell in column] for column in block.columns]
-    sums, counts, drop, since = [0.0] * len(numbers), [0] * len(numbers), [], 0
-    for i in range(len(block.rows)):
-        same = other = 0
-        if since >= 2:
-            for column, above, count in zip(numbers, sums, counts, strict=True):
-                if column[i] is not None and count >= 2:
-                    same += abs(above - column[i]) < 1e-6 and column[i] > 0
-                    other += abs(above - column[i]) >= 1e-6 and column[i].is_integer()
+    cells = [[float(cell) if type(cell) in (int, float) else np.nan for cell in column] for column in block.columns]
+    sums, counts, drop = np.zeros(len(cells)), np.zeros(len(cells)), []
+    for i, row in enumerate(np.array(cells).T):
+        summed = ~np.isnan(row) & (counts >= 2)
+        near = np.abs(sums - row) < 1e-6
+        same = (summed & near & (row > 0)).sum()
+        other = (summed & ~near & (row % 1 == 0)).sum()
         if same >= 3 and same > 2 * other:
             drop.append(i)
-            sums, counts, since = [0.0] * len(numbers), [0] * len(numbers), 0
-            continue
-        since += 1
-        for place, column in enumerate(numbers):
-            if column[i] is not None:
-                sums[place] += column[i]
-                counts[place] += 1
+            sums[:], counts[:] = 0.0, 0
+        else:
+            sums += np.nan_to_num(row)
+            counts += ~np.isnan(row)
     for i in reversed(drop):
         block.skipped.append(
             (

@@ -14,7 +14,7 @@ from hatchkit.records.sheets.cells import is_empty, text_of
 from hatchkit.records.sheets.clock import with_hours, with_months
 from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
-from hatchkit.records.sheets.kinds import columns_of_eggs, kind_of
+from hatchkit.records.sheets.kinds import best_of_each, columns_of_eggs, kind_of
 from hatchkit.records.sheets.legend import with_answers, with_glossary, with_legend
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.parts import filled_down
@@ -159,39 +159,23 @@ def _only(column, roles: set) -> bool:
 
 def _of_log(columns, options) -> list:
     """One reading per column of a log: each column's best, each field once, counts without looks of their own."""
-    chosen, taken = [], set()
-    prefer = {"date": 3.0, "what": 1.0, "batch": 1.0}
-    worded = any(c.share_fate > 0.4 and c.share_text > 0.8 for c in columns)
+    chosen = best_of_each(options, {"date": 3.0, "what": 1.0, "batch": 1.0}, several=("notes", "ignore"))
     out = any(_only(column, {"out"}) for column in columns)
-    for column, found in zip(columns, options, strict=True):
-        ranked = sorted(found, key=lambda m: -(m.weight + prefer.get(m.field, 0.0)))
-        best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore")), None)
-        if best is not None and best.field == "set_at":
-            best = Meaning("date", best.look, best.weight)
-        if (
-            best is not None
-            and best.field == "eggs_set"
-            and best.weight <= 3.0
-            and column.share_count > 0.7
-            and not out
-            and any(c.sets > 0 and c.share_fate > 0.4 for c in columns)
-        ):
-            # Numbers whose class stands in the column of what was done.
-            best = Meaning("number", weight=PLAIN)
-        if _only(column, {"in"}) and column.share_count > 0.7 and "eggs_set" not in taken:
-            best = Meaning("eggs_set", weight=PLAIN)
-        if worded and _only(column, {"out"}) and column.share_count > 0.7:
-            best = Meaning("number", weight=PLAIN)
-        if (
-            best is not None
-            and best.field == "ignore"
-            and column.share_count > 0.7
-            and not column.running
-            and not {"batch", "number"} & taken
-            and any(m.field in ("eggs_set", "batch") for m in found)
-        ):
-            best = Meaning("number", weight=PLAIN)
-        if best is not None and best.field not in ("notes", "ignore"):
-            taken.add(best.field)
-        chosen.append(best)
+    worded = any(column.share_fate > 0.4 and column.share_text > 0.8 for column in columns)
+    classed = not out and any(column.sets > 0 and column.share_fate > 0.4 for column in columns)
+    taken = set()
+    for place, (column, best) in enumerate(zip(columns, chosen, strict=True)):
+        fields = {meaning.field for meaning in options[place]}
+        field = "" if best is None else best.field
+        counted = column.share_count > 0.7
+        # Numbers whose class stands in the column of what was done.
+        number = classed and field == "eggs_set" and best.weight <= 3.0 or worded and _only(column, {"out"})
+        free = field == "ignore" and not column.running and not {"batch", "number"} & taken
+        if counted and _only(column, {"in"}) and "eggs_set" not in taken:
+            chosen[place] = Meaning("eggs_set", weight=PLAIN)
+        elif counted and (number or free and fields & {"eggs_set", "batch"}):
+            chosen[place] = Meaning("number", weight=PLAIN)
+        elif field == "set_at":
+            chosen[place] = Meaning("date", best.look, best.weight)
+        taken.add(chosen[place].field if chosen[place] else "")
     return chosen

@@ -7,6 +7,7 @@ import pandas as pd
 
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.fields import PLAIN, Meaning
+from hatchkit.records.sheets.kinds import best_of_each
 from hatchkit.records.sheets.parts import Context
 
 
@@ -15,14 +16,7 @@ def choose(columns, options) -> list:
 
     "Egg" and "Eggs" are one word: the column whose cells differ names the egg, the other counts the eggs on the scale.
     """
-    prefer = {"weight": 3.0, "date": 1.0}
-    chosen, taken = [], set()
-    for found in options:
-        ranked = sorted(found, key=lambda m: -(m.weight + prefer.get(m.field, 0.0)))
-        best = next((m for m in ranked if m.field not in taken or m.field in _SEVERAL), None)
-        if best is not None and best.field not in _SEVERAL:
-            taken.add(best.field)
-        chosen.append(best)
+    chosen = best_of_each(options, {"weight": 3.0, "date": 1.0}, several=("notes", "ignore", "weight"))
     eggs = [i for i, found in enumerate(options) if _of_eggs(chosen[i], found)]
     # "Eggs on the scale" says it plainly; "egg" and "eggs" do not.
     open_ = [i for i in eggs if chosen[i] is None or chosen[i].field != "eggs_weighed"]
@@ -32,9 +26,6 @@ def choose(columns, options) -> list:
     for place in eggs:
         chosen[place] = Meaning("egg" if place == named else "eggs_weighed", weight=PLAIN)
     return chosen
-
-
-_SEVERAL = ("notes", "ignore", "weight")
 
 
 def _of_eggs(meaning, found) -> bool:
