@@ -14,16 +14,13 @@ from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.entries import Entry, class_of, step_of
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, Part
 
-#: Losses that a look may find, and a hatch.
-_BEFORE = frozenset({"clear", "dead", "removed", "left"})
-
 
 class OpenBatch:
     """A batch while its entries come in."""
 
     def __init__(self, entry: Entry, name):
         self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
-        self.eggs, self.looks, self.end, self.notes, self.early = None, [], {}, [], []
+        self.eggs, self.looks, self.end, self.notes = None, [], {}, []
         self.set_at: Any = None
         self.hatch_at: Any = None
 
@@ -44,21 +41,11 @@ class OpenBatch:
                 self.fields.setdefault("species_text", entry.text[:200])
             eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
             self.eggs = eggs if self.eggs is None else self.eggs
-        elif step == "hatch" and "hatched" not in self.end and counts and not counts.keys() - _BEFORE:
-            self.early.append((entry, counts))
         elif step == "hatch":
-            if "hatched" in counts:
-                self._before_chicks(entry.at)
             self.hatch_at = entry.at or self.hatch_at
             self._end(entry, counts)
         elif step in ("look", "transfer"):
             self.looks.append((entry, step == "transfer", counts))
-
-    def close(self) -> None:
-        """The end of the entries: what no chick followed was found at the end."""
-        for entry, _ in self.early:
-            self.hatch_at = entry.at or self.hatch_at
-        self._before_chicks(None)
 
     def _end(self, entry: Entry, counts: dict) -> None:
         """Add what an entry of the hatch counts."""
@@ -76,15 +63,6 @@ class OpenBatch:
                 self.end[key] = value
                 if key != "culled" and self.end.get("dis", 0) >= value:
                     self.end["dis"] -= value
-
-    def _before_chicks(self, at) -> None:
-        """Put what was lost while the hatch was awaited at a look before the day of the first chick, or at the end."""
-        early, self.early = self.early, []
-        for entry, counts in early:
-            if at is not None and entry.at is not None and entry.at < at:
-                self.looks.append((entry, "transfer" in entry.roles, counts))
-            else:
-                self._end(entry, counts)
 
 
 def batches_of(block, entries: list[Entry], odd) -> Part:
@@ -115,8 +93,6 @@ def batches_of(block, entries: list[Entry], odd) -> Part:
             block.skipped.append((entry.row, "note", entry.text[:200]))
             continue
         current.take(entry, step)
-    for batch in batches:
-        batch.close()
     return _as_part(block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], odd)
 
 

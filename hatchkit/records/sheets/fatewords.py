@@ -89,8 +89,6 @@ def _end_of_egg(last: Fate, looks, at_look: list) -> str | None:
         at_look[days.index(last.look.day)] = state
     elif state == "clear" and looks:
         at_look[0] = "clear"
-    elif state == "dead" and last.early and looks:
-        at_look[0] = "dead"
     elif state == "dead" and last.fate == "dead" and last.look.order and last.look.order <= len(looks):
         at_look[last.look.order - 1] = "dead"
     else:
