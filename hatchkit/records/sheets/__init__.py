@@ -4,7 +4,7 @@
 ``rows`` (where the tables are, which way round, which rows are data), ``expand`` (counts told in words become columns)
 -> ``cells`` and ``profile`` (what the cells hold) -> ``candidates``, ``assign`` with ``ledger`` (the reading of all
 columns under which the eggs add up best, and how much better it is than the next) -> ``tables``, ``eggsheet``,
-``logsheet``, ``diary``, ``weighings`` (one block -> ``parts``) -> ``assemble`` (one season; ``species``, ``names``,
+``logsheet``, ``diary`` (one block -> ``parts``) -> ``assemble`` (one season; ``species``, ``names``,
 ``looks``, ``frames``) -> ``shown`` (the reading, the ledger, and what stays open).
 
 **Path of a sheet.** `records/folder.py: read_folder` lists the folder (`files.py`), reads `season.toml` and
@@ -16,15 +16,15 @@ columns under which the eggs add up best, and how much better it is than the nex
 - blocks: tables, tables on their side, forms, lines of a diary; titles, totals, sections told apart from rows:
   `shape.py`, `rows.py`, `forms.py`, `formlines.py`
 - cells of words become columns of numbers, look by look; days of a month under its name become dates; an hour of
-  its own joins its date: `expand.py`, `clock.py`
+  its own joins its date: `expand.py`, `abreast.py`
 - what a block is a table of: `kinds.py`
-- what a heading's words allow (composed, not listed): `lexicon.py` (`reference/sheet_words.csv`), `tongues.py`,
+- what a heading's words allow (composed, not listed): `lexicon.py` (`reference/sheet_words.csv`),
   `meanings.py` (`reference/word_rules.csv`), `fields.py`
 - what the cells allow; the joint reading of all columns by words, values and arithmetic: `profile.py`,
   `candidates.py` (`reference/column_rules.csv`), `assign.py`, `layout.py`, `ledger.py`
 - what is not used though it was read, and asked about: `doubts.py`
 - the block becomes batches, eggs, looks, weighings: `tables.py`, `eggsheet.py`, `fatewords.py`, `logsheet.py`,
-  `diary.py`, `entries.py`, `entrybatches.py`, `weighings.py`, `around.py`
+  `diary.py`, `entries.py`, `entrybatches.py`, `around.py`
 - what holds for all: order of dates and year (`when.py`), birds, names, looks merged: `species.py`, `birds.py`,
   `names.py`, `looks.py`
 - what the person sees: readings, questions, ledger, problems (codes; sentences are made in `hatchkit/say`), totals and

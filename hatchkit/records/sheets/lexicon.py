@@ -57,6 +57,11 @@ def all_roles(found) -> frozenset:
     return frozenset().union(*(token.roles for token in found))
 
 
+def roles_in(text, language: str | None = None) -> frozenset:
+    """What the words of a text may say."""
+    return all_roles(tokens(text, language))
+
+
 def without_negated(found: list[Token]) -> list[Token]:
     """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
     kept = list(found)

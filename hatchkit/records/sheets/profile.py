@@ -103,11 +103,10 @@ def profile(block, language) -> list[Column]:
 
 
 def _column(place, heading, group, cells, language) -> Column:
-    column = Column(place, heading, group, cells)
     kept = [cell for cell in cells if not is_empty(cell)]
-    column.filled = len(kept)
-    column.counts = [Count(None, "empty") if is_empty(cell) else count_of(cell, language) for cell in cells]
-    column.values = np.array([np.nan if count.value is None else count.value for count in column.counts], dtype=float)
+    counts = [Count(None, "empty") if is_empty(cell) else count_of(cell, language) for cell in cells]
+    values = np.array([np.nan if count.value is None else count.value for count in counts], dtype=float)
+    column = Column(place, heading, group, cells, len(kept), counts, values)
     if not kept:
         return column
     n = len(kept)

@@ -199,18 +199,18 @@ def _days(row) -> float | None:
     return None
 
 
+#: Birds with the days from setting to hatch that no other common bird takes (common practice, no source).
+_OWN_DAYS = {"chicken": (19.5, 23.5), "quail": (15.5, 18.7), "muscovy": (33.0, 37.0)}
+
+
 def _by_days(row, table: pd.DataFrame) -> tuple[str, str]:
     """By the days it took, where only one common bird takes so long; else hens."""
-    days = _days(row)
-    if days is not None:
-        if 19.5 <= days <= 23.5:
-            return "chicken", "days"
-        if 15.5 <= days <= 18.7 and "quail" in table.index:
-            return "quail", "days"
-        if 33 <= days <= 37 and "muscovy" in table.index:
-            return "muscovy", "days"
-        # Turkeys share the days of ducks, which more people keep; geese take two days more. Asked about.
-        near = [bird for bird in ("duck", "goose") if bird in table.index]
-        if 26 <= days <= 32 and near:
-            return min(near, key=lambda bird: abs(days - float(table.loc[bird, "incubation_days"]))), "days_open"
+    days = _days(row) or 0.0
+    for bird, (least, most) in _OWN_DAYS.items():
+        if least <= days <= most and bird in table.index:
+            return bird, "days"
+    # Turkeys share the days of ducks, which more people keep; geese take two days more. Asked about.
+    near = [bird for bird in ("duck", "goose") if bird in table.index]
+    if 26 <= days <= 32 and near:
+        return min(near, key=lambda bird: abs(days - float(table.loc[bird, "incubation_days"]))), "days_open"
     return "chicken", "hens"

@@ -1,28 +1,65 @@
-"""One sheet -> its blocks with the kind of each and the reading of its columns."""
+"""One sheet -> its language, and its blocks with the kind of each and the reading of its columns."""
 
 from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Any
 
-from hatchkit.records.sheets import typed, weighings
-from hatchkit.records.sheets.abreast import by_round, in_one_language, side_by_side, with_one_name
+from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.abreast import (
+    by_round,
+    in_one_language,
+    side_by_side,
+    with_hours,
+    with_months,
+    with_one_name,
+)
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.clock import with_hours, with_months
 from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
 from hatchkit.records.sheets.kinds import best_of_each, columns_of_eggs, kind_of
 from hatchkit.records.sheets.legend import with_answers, with_glossary, with_legend
-from hatchkit.records.sheets.lexicon import all_roles, tokens
+from hatchkit.records.sheets.lexicon import LANGUAGES, all_roles, tokens
+from hatchkit.records.sheets.logsheet import columns_of_weights
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
 from hatchkit.records.sheets.shape import find_blocks
-from hatchkit.records.sheets.tongues import language_of
 from hatchkit.records.sheets.when import is_dateish
-from hatchkit.records.words import plain
+from hatchkit.records.words import csv_rows, plain
+
+
+def known_words(text: str) -> int:
+    """How many words of a text are known as they are written, accents included."""
+    known = _as_written()
+    return sum(word in known for word in re.findall(r"[^\W\d_]{3,}", str(text).lower()))
+
+
+@cache
+def _as_written() -> frozenset:
+    """Every known word with its accents, months and breeds included."""
+    words = {word for row in csv_rows("sheet_words") for phrase in row["words"].split(" / ") for word in phrase.split()}
+    words |= {word for row in csv_rows("breeds") for word in row["name"].lower().split()}
+    words |= {row["word"].lower() for row in csv_rows("clock_words")} if "word" in csv_rows("clock_words")[0] else set()
+    return frozenset(word for word in words if not word.isascii())
+
+
+def language_of(texts) -> str | None:
+    """The language whose words explain most of the texts; English only where no other explains more."""
+    scores, seen = dict.fromkeys(LANGUAGES, 0.0), set()
+    for text in texts:
+        for token in tokens(text):
+            # Each word once: "12 eggs" in every row says no more than in one.
+            if token.roles and len(token.text) > 1 and token.text not in seen:
+                seen.add(token.text)
+                weight = (0.4 if token.guessed else 1.0) / max(1, len(token.languages)) ** 0.5
+                for language in token.languages:
+                    scores[language] += weight
+    best = max(scores, key=scores.get)
+    return best if scores[best] > 0 else None
 
 
 @dataclass
@@ -117,7 +154,7 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":
-            item.chosen = weighings.choose(columns, options)
+            item.chosen = columns_of_weights(columns, options)
         found.append(item)
     return found
 
