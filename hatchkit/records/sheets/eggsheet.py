@@ -30,15 +30,12 @@ def read_eggs(block, chosen, context: Context) -> Part:
     context : Context
     """
     n, odd = len(block.rows), []
-    columns = block.columns
     frame: dict = {}
     fates, result, days, out_at = [], None, None, None
-    dated = any(meaning is not None and meaning.field == "set_at" for meaning in chosen)
-    for place, meaning in enumerate(chosen):
-        if meaning is None:
-            continue
-        name, cells = meaning.field, columns[place]
-        mark = typed.Odd(block.headings[place], name)
+    dated = any(meaning.field == "set_at" for meaning in chosen)
+    for meaning, cells, heading in zip(chosen, block.columns, block.headings, strict=True):
+        name = meaning.field
+        mark = typed.Odd(heading, name)
         odd.append(mark)
         if name in TEXT_FIELDS and name != "tray":
             frame[TEXT_FIELDS[name]] = typed.texts(cells)

@@ -160,21 +160,13 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     held = counts.get("eggs_set")
     if left is None and isinstance(held, int) and inside is not None and held < inside + (not out):
         left = counts["left"] = held  # no more than went in before: the eggs that were left
-    derived = False
-    if left == "all":
-        left = None if inside is None else inside - out
-    if left is not None and inside is not None:
-        gap = inside - out - left
-        if gap > 0 and dead is None:
-            if clear is None and number == 0:
-                clear, derived = gap, True
-            else:
-                dead, derived = gap, True
-        elif gap == 0 and dead is None:
-            dead, derived = 0, True
-        inside = left
-    elif inside is not None:
-        inside -= out
+    after = None if inside is None else inside - out
+    left = after if left == "all" else left
+    derived = left is not None and after is not None and after >= left and dead is None
+    if derived and after > left and clear is None and number == 0:
+        clear = after - left
+    elif derived:
+        dead = after - left
     nan = float("nan")
     looks.append(
         dict(
@@ -192,4 +184,4 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
             row=entry.row,
         )
     )
-    return inside
+    return after if left is None or inside is None else left

@@ -17,7 +17,7 @@ from hatchkit.records.sheets.cells import mentions
 from hatchkit.records.sheets.entries import Entry, add_mention, class_of
 from hatchkit.records.sheets.entrybatches import batches_of
 from hatchkit.records.sheets.fields import PLAIN, Look, Meaning
-from hatchkit.records.sheets.kinds import best_of_each
+from hatchkit.records.sheets.kinds import SEVERAL, best_of_each
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.meanings import look_of
 from hatchkit.records.sheets.parts import TEXT_FIELDS, Context, Part
@@ -28,10 +28,10 @@ def columns_of_weights(columns, options) -> list:
 
     "Egg" and "Eggs" are one word: the column whose cells differ names the egg, the other counts the eggs on the scale.
     """
-    chosen = best_of_each(options, {"weight": 3.0, "date": 1.0}, several=("notes", "ignore", "weight"))
+    chosen = best_of_each(options, {"weight": 3.0, "date": 1.0}, several=(*SEVERAL, "weight"))
     eggs = [i for i, found in enumerate(options) if _of_eggs(chosen[i], found)]
     # "Eggs on the scale" says it plainly; "egg" and "eggs" do not.
-    open_ = [i for i in eggs if chosen[i] is None or chosen[i].field != "eggs_weighed"]
+    open_ = [i for i in eggs if chosen[i].field != "eggs_weighed"]
     named = max(open_, key=lambda i: columns[i].distinct, default=None)
     if len(eggs) == 1 and named is not None and chosen[named].field != "egg" and _whole_trays(columns, chosen):
         named = None
@@ -45,7 +45,7 @@ def _of_eggs(meaning, found) -> bool:
     return (
         bool(fields & {"egg", "eggs_set", "eggs_weighed"})
         and "weight" not in fields
-        and (meaning is None or meaning.field in ("egg", "eggs_set", "eggs_weighed", "left"))
+        and meaning.field in ("egg", "eggs_set", "eggs_weighed", "left")
     )
 
 
@@ -54,7 +54,7 @@ def _whole_trays(columns, chosen) -> bool:
     grams = [
         value * typed.factor_in(column.heading, typed.GRAMS)
         for column, meaning in zip(columns, chosen, strict=True)
-        if meaning is not None and meaning.field == "weight"
+        if meaning.field == "weight"
         for value in typed.measures(column.cells, range(len(column.cells)), typed.GRAMS, typed.Odd("", ""))
     ]
     return bool(grams) and np.nanmedian(grams) > 250
@@ -70,11 +70,8 @@ def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
     odd : list of typed.Odd
     """
     odd, parts, base = [], [], {}
-    n = len(block.rows)
     days: dict = {}
     for place, meaning in enumerate(chosen):
-        if meaning is None:
-            continue
         mark = typed.Odd(block.headings[place], meaning.field)
         odd.append(mark)
         cells = block.columns[place]
@@ -94,7 +91,7 @@ def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
                 typed.measures(cells, block.rows, typed.GRAMS, mark) * typed.factor_in(mark.heading, typed.GRAMS),
             )
     for day, grams in days.values():
-        frame = pd.DataFrame(base, index=range(n))
+        frame = pd.DataFrame(base, index=range(len(block.rows)))
         if day is not None:
             frame["day"] = float(day)
         elif "at" not in frame and "day" not in frame:
@@ -119,16 +116,13 @@ def read_log(block, chosen, context: Context) -> Part:
     odd, n = [], len(block.rows)
     entries = [Entry(row) for row in block.rows]
     numbered = np.full(n, np.nan)
-    fields = {meaning.field for meaning in chosen if meaning is not None}
+    fields = {meaning.field for meaning in chosen}
     # "Live ones" beside the dead in shell are the chicks.
     at_the_end = bool(fields & {"dis", "pipped"}) and not fields & {"hatched", "clear", "dead"}
-    columns = block.columns
     remarks: list = []
-    for place, meaning in enumerate(chosen):
-        if meaning is None:
-            continue
-        name, cells = meaning.field, columns[place]
-        mark = typed.Odd(block.headings[place], name)
+    for meaning, cells, heading in zip(chosen, block.columns, block.headings, strict=True):
+        name = meaning.field
+        mark = typed.Odd(heading, name)
         odd.append(mark)
         if name in ("date", "set_at", "look_at", "hatch_at"):
             stamps, _ = typed.times(cells, block.rows, context.day_first, context.year, mark)

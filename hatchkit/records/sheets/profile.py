@@ -113,7 +113,7 @@ def _column(place, heading, group, cells, language) -> Column:
     dates = [is_dateish(cell) for cell in kept]
     column.share_date = sum(dates) / n
     good = [
-        count.code in _COUNT_CODES and not _is_time(cell)
+        count.code in _COUNT_CODES and isinstance(cell, (str, int, float))
         for cell, count in zip(cells, column.counts, strict=True)
         if not is_empty(cell)
     ]
@@ -161,10 +161,6 @@ def is_event(cell, language) -> bool:
 def _roles(cell, language) -> frozenset:
     found = [token for token in tokens(cell, language) if not token.guessed]
     return all_roles(found)
-
-
-def _is_time(cell) -> bool:
-    return not isinstance(cell, (str, int, float))
 
 
 def is_fate(cell, language, ends: bool = False) -> bool:

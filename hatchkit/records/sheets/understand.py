@@ -196,14 +196,14 @@ def _only(column, roles: set) -> bool:
 
 def _of_log(columns, options) -> list:
     """One reading per column of a log: each column's best, each field once, counts without looks of their own."""
-    chosen = best_of_each(options, {"date": 3.0, "what": 1.0, "batch": 1.0}, several=("notes", "ignore"))
+    chosen = best_of_each(options, {"date": 3.0, "what": 1.0, "batch": 1.0})
     out = any(_only(column, {"out"}) for column in columns)
     worded = any(column.share_fate > 0.4 and column.share_text > 0.8 for column in columns)
     classed = not out and any(column.sets > 0 and column.share_fate > 0.4 for column in columns)
     taken = set()
     for place, (column, best) in enumerate(zip(columns, chosen, strict=True)):
         fields = {meaning.field for meaning in options[place]}
-        field = "" if best is None else best.field
+        field = best.field
         counted = column.share_count > 0.7
         # Numbers whose class stands in the column of what was done.
         number = classed and field == "eggs_set" and best.weight <= 3.0 or worded and _only(column, {"out"})
@@ -214,5 +214,5 @@ def _of_log(columns, options) -> list:
             chosen[place] = Meaning("number", weight=PLAIN)
         elif field == "set_at":
             chosen[place] = Meaning("date", best.look, best.weight)
-        taken.add(chosen[place].field if chosen[place] else "")
+        taken.add(chosen[place].field)
     return chosen

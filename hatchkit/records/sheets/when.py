@@ -67,11 +67,7 @@ def date_columns(item) -> list:
     if item.kind == "lines":
         return [[str(cells[0]) for cells in item.block.columns[0] if len(cells) > 1]]
     fields = {"set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "date", "due"}
-    return [
-        item.block.columns[place]
-        for place, meaning in enumerate(item.chosen)
-        if meaning is not None and meaning.field in fields
-    ]
+    return [item.block.columns[place] for place, meaning in enumerate(item.chosen) if meaning.field in fields]
 
 
 def _plausible(understood, day_first: bool) -> float:

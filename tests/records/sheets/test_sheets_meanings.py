@@ -2,8 +2,8 @@
 
 import pytest
 
-from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.fields import key_of
 from hatchkit.records.sheets.lexicon import tokens
 from hatchkit.records.sheets.meanings import meanings
 from hatchkit.records.sheets.understand import language_of
