@@ -23,7 +23,7 @@ columns under which the eggs add up best, and how much better it is than the nex
 - what the cells allow; the joint reading of all columns by words, values and arithmetic: `profile.py`,
   `candidates.py` (`reference/column_rules.csv`), `assign.py`, `layout.py`, `ledger.py`
 - what is not used though it was read, and asked about: `doubts.py`
-- the block becomes batches, eggs, looks, weighings: `tables.py`, `eggsheet.py`, `fatewords.py`, `logsheet.py`,
+- the block becomes batches, eggs, looks, weighings: `tables.py`, `eggsheet.py`, `logsheet.py`,
   `diary.py`, `entries.py`, `entrybatches.py`, `around.py`
 - what holds for all: order of dates and year (`when.py`), birds, names, looks merged: `species.py`, `birds.py`,
   `names.py`, `looks.py`

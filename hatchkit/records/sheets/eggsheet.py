@@ -11,7 +11,7 @@ import pandas as pd
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.fatewords import fate_of, fate_of_egg, look_list
+from hatchkit.records.sheets.entries import fate_of, fate_of_egg, look_list
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}

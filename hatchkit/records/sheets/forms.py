@@ -51,9 +51,6 @@ def sideways(reader, column: int, right: int, over: int | None = None) -> Block:
             continue
         if not text and lines:
             continue
-        if not text and len(filled) == 1:
-            block.titles.append(text_of(filled[0]))
-            continue
         lines.append((row, text, group, values))
     kept = [
         place

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.entries import fate_of
 from hatchkit.records.sheets.expand import told_by_day
-from hatchkit.records.sheets.fatewords import fate_of
 from hatchkit.records.sheets.fields import POSSIBLE, Meaning
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.profile import SAMPLE

@@ -221,14 +221,11 @@ class _Reader:
         return named >= 1 and (len(places) >= 2 or places[0] > self.filled(top)[0])
 
     def _titles_above(self, top: int, previous: int) -> tuple[list[str], list[int]]:
-        """Texts directly above the headings, up to a row of data or a second blank row; nearest last."""
-        texts, rows, blanks = [], [], 0
+        """Texts directly above the headings, up to a row of data; nearest last."""
+        texts, rows = [], []
         for row in range(top - 1, max(previous, top - 9), -1):
             places = self.filled(row)
             if not places:
-                blanks += 1
-                if blanks > 2:
-                    break
                 continue
             if (
                 previous >= 0

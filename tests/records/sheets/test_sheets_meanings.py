@@ -2,7 +2,7 @@
 
 import pytest
 
-from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.entries import fate_of
 from hatchkit.records.sheets.fields import key_of
 from hatchkit.records.sheets.lexicon import tokens
 from hatchkit.records.sheets.meanings import meanings
