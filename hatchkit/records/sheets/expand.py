@@ -115,7 +115,7 @@ def expanded(block: Block, language: str | None) -> Block:
     block : Block
     language : str or None
     """
-    if block.shape == "lines" or not block.rows or told_by_day(block) is not None:
+    if block.shape == "lines" or not block.rows or not block.columns or told_by_day(block) is not None:
         return block
     kept: list[tuple] = []
     counted = _told_in_counts(block, language)
