@@ -113,23 +113,18 @@ def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     return Context(item.language, day_first, years)
 
 
+#: Kind of a table -> what reads it by the meaning of its columns.
+_READERS = {"eggs": read_eggs, "looks": read_log, "weights": read_weights}
+
+
 def _read(item: Understood, context: Context) -> Part | None:
     if item.kind == "batches":
         return read_batches(item.block, item.reading, context)
-    if item.kind == "eggs":
-        return read_eggs(item.block, item.chosen, context)
-    if item.kind == "looks":
-        return read_log(item.block, item.chosen, context)
     if item.kind == "lines":
         part = read_diary(item.block, context)
         return part if len(part.batches) else None
-    if item.kind == "weights":
-        table, odd = read_weights(item.block, item.chosen, context)
-        if table.empty:
-            return None
-        table["file"], table["sheet"] = item.block.file, item.block.sheet
-        return Part(pd.DataFrame(), pd.DataFrame(), weights=table, odd=odd)
-    return None
+    reader = _READERS.get(item.kind)
+    return reader(item.block, item.chosen, context) if reader else None
 
 
 def _put_together(parts, sheets: Sheets, settings, species_table) -> Sheets:

@@ -60,14 +60,14 @@ def _whole_trays(columns, chosen) -> bool:
     return bool(grams) and np.nanmedian(grams) > 250
 
 
-def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
-    """Weighings of eggs or trays.
+def read_weights(block, chosen, context: Context) -> Part | None:
+    """Weighings of eggs or trays: name (batch as written), egg, tray, day, at, grams, eggs_weighed, row; None if none.
 
-    Returns
-    -------
-    weights : DataFrame
-        name (batch as written), egg, tray, day, at, grams, eggs_weighed, row.
-    odd : list of typed.Odd
+    Parameters
+    ----------
+    block : Block
+    chosen : list of Meaning
+    context : Context
     """
     odd, parts, base = [], [], {}
     days: dict = {}
@@ -99,9 +99,12 @@ def read_weights(block, chosen, context: Context) -> tuple[pd.DataFrame, list]:
         frame["grams"], frame["row"], frame["section"] = grams, block.rows, block.sections
         parts.append(frame[~np.isnan(grams)])
     table = pd.concat(parts, ignore_index=True) if parts else pd.DataFrame()
-    if len(table) and "eggs_weighed" not in table and "egg" in table:
+    if table.empty:
+        return None
+    if "eggs_weighed" not in table and "egg" in table:
         table["eggs_weighed"] = np.where(table["egg"].notna(), 1.0, np.nan)
-    return table, odd
+    table["file"], table["sheet"] = block.file, block.sheet
+    return Part(pd.DataFrame(), pd.DataFrame(), weights=table, odd=odd)
 
 
 def read_log(block, chosen, context: Context) -> Part:
