@@ -121,7 +121,7 @@ def test_what_a_person_fills_in_is_read_again_exactly(tmp_path, language):
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_every_choice_is_read_as_what_it_stands_for(tmp_path, language):
-    from hatchkit.records.sheets.fatewords import fate_of
+    from hatchkit.records.sheets.entries import fate_of
 
     kinds = list(reference.species_table().index)
     start_folder(tmp_path, language)

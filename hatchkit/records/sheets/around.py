@@ -133,7 +133,6 @@ def fill_from_around(batches: pd.DataFrame, block, context) -> None:
     counted = _counted(batches["section"])
     if counted and not ("name" in batches and batches["name"].notna().any()):
         batches["name"] = counted
-    of_rows = "name" in batches and batches["name"].notna().any()
     for name in ("incubator", "name"):
         if name in batches and batches[name].notna().any():
             continue
@@ -143,8 +142,6 @@ def fill_from_around(batches: pd.DataFrame, block, context) -> None:
         ]
         if any(found):
             batches[name] = found
-    if of_rows and "pen" in batches and any(read[text]["name"] for text in texts):
-        _names_of_hatch(batches, texts, read)
 
 
 def _counted(sections) -> list[str] | None:
@@ -153,15 +150,6 @@ def _counted(sections) -> list[str] | None:
     if len(found) < 2 or not all(found) or len({match[1].lower() for match in found}) > 1:
         return None
     return [match[0].strip() for match in found] if len({match[2] for match in found}) == len(found) else None
-
-
-def _names_of_hatch(batches: pd.DataFrame, texts, read) -> None:
-    """Rows of pens below a hatch's own line: hatch and pen together are the name, where the pen alone comes twice."""
-    if batches["name"].duplicated().any():
-        batches["name"] = [
-            f"{read[text]['name']}, {name}" if read[text]["name"] and name else name
-            for text, name in zip(texts, batches["name"], strict=True)
-        ]
 
 
 def _day_of_setting(text: str, hits, context):

@@ -16,14 +16,13 @@ from hatchkit.records.sheets.diary import read_diary, without_unclear
 from hatchkit.records.sheets.doubts import without_too_many, without_unexplained
 from hatchkit.records.sheets.eggsheet import read_eggs
 from hatchkit.records.sheets.legend import marks_in
-from hatchkit.records.sheets.logsheet import read_log
+from hatchkit.records.sheets.logsheet import read_log, read_weights
 from hatchkit.records.sheets.names import none
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.species import with_species
 from hatchkit.records.sheets.tables import read_batches
 from hatchkit.records.sheets.told import checked, odd_cells, rows_told, skipped_rows, without_ends_ahead
 from hatchkit.records.sheets.understand import Understood, language_on, understand, year_in
-from hatchkit.records.sheets.weighings import read_weights
 from hatchkit.records.sheets.when import decide_order, decide_year
 
 
@@ -114,23 +113,18 @@ def _context(item: Understood, day_first: bool, year: int | None) -> Context:
     return Context(item.language, day_first, years)
 
 
+#: Kind of a table -> what reads it by the meaning of its columns.
+_READERS = {"eggs": read_eggs, "looks": read_log, "weights": read_weights}
+
+
 def _read(item: Understood, context: Context) -> Part | None:
     if item.kind == "batches":
         return read_batches(item.block, item.reading, context)
-    if item.kind == "eggs":
-        return read_eggs(item.block, item.chosen, context)
-    if item.kind == "looks":
-        return read_log(item.block, item.chosen, context)
     if item.kind == "lines":
         part = read_diary(item.block, context)
         return part if len(part.batches) else None
-    if item.kind == "weights":
-        table, odd = read_weights(item.block, item.chosen, context)
-        if table.empty:
-            return None
-        table["file"], table["sheet"] = item.block.file, item.block.sheet
-        return Part(pd.DataFrame(), pd.DataFrame(), weights=table, odd=odd)
-    return None
+    reader = _READERS.get(item.kind)
+    return reader(item.block, item.chosen, context) if reader else None
 
 
 def _put_together(parts, sheets: Sheets, settings, species_table) -> Sheets:
@@ -144,28 +138,25 @@ def _put_together(parts, sheets: Sheets, settings, species_table) -> Sheets:
         frame = part.batches.copy()
         frame["titles"] = [tuple(item.titles)] * len(frame)
         frame["kind"], frame["table"] = item.kind, number
-        target = naming.places(frame, by_key, item.kind)
-        new = [place for place, known in enumerate(target) if known is None]
-        for count, place in enumerate(new):
-            target[place] = offset + count
-        added = frame.iloc[new].reset_index(drop=True)
+        target = np.array(naming.places(frame, by_key, item.kind), dtype=float)
+        new = np.isnan(target)
+        target[new] = offset + np.arange(new.sum())
+        target = target.astype(int)
+        added = frame[new].reset_index(drop=True)
         if len(added):
             batches.append(added)
             if len(main) > 1:
                 naming.remember(added, by_key, offset)
             offset += len(added)
-        where = np.array(target, dtype=float)
-        fresh = set(new)
-        known = [place for place in range(len(frame)) if place not in fresh]
-        if known:
+        known = np.flatnonzero(~new)
+        if len(known):
             _complete(batches, frame, known, target)
-            if item.kind == "eggs":
-                _opened_eggs(batches, frame, known, target)
+        if len(known) and item.kind == "eggs":
+            _opened_eggs(batches[0], frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
             if len(table) and "place" in table:
                 source = {"batches": 0, "looks": 1, "lines": 1, "eggs": 2}[item.kind]
-                place = where[table["place"].to_numpy(int)].astype(int)
-                table = table.assign(place=place, source=source, table=number)
+                table = table.assign(place=target[table["place"].to_numpy(int)], source=source, table=number)
                 if "file" not in table:
                     table["file"], table["sheet"] = item.block.file, item.block.sheet
                 store.append(table)
@@ -202,9 +193,8 @@ def _complete(batches: list, frame, known, target) -> None:
     batches[:] = [whole]
 
 
-def _opened_eggs(batches: list, frame, known, target) -> None:
+def _opened_eggs(whole, frame, known, target) -> None:
     """Eggs listed one by one that are the unhatched of a batch: the list says what each was."""
-    whole = batches[0]
     for place in known:
         row, at = frame.iloc[place], target[place]
         if (

@@ -12,8 +12,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from hatchkit.records.sheets.candidates import key_of
-from hatchkit.records.sheets.fields import COUNTS, DATES, ONCE, USUAL, Meaning
+from hatchkit.records.sheets.fields import COUNTS, DATES, ONCE, USUAL, Meaning, key_of
 from hatchkit.records.sheets.layout import Layout, layout_of
 from hatchkit.records.sheets.ledger import Account, account, evidence, fit_of
 

@@ -10,7 +10,7 @@ from functools import cache
 
 import numpy as np
 
-from hatchkit.records.sheets.fields import COUNTS, DATES, PLAIN, POSSIBLE, USUAL, Look, Meaning
+from hatchkit.records.sheets.fields import COUNTS, DATES, PLAIN, POSSIBLE, USUAL, Look, Meaning, meaning_of
 from hatchkit.records.sheets.meanings import meanings
 from hatchkit.records.words import csv_rows
 
@@ -34,7 +34,7 @@ AGAINST_VALUES = -0.5
 def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
     """What a column may be: its words' readings that its values allow, and what the values alone suggest."""
     if fixed is not None:
-        return [_fixed(fixed), Meaning("ignore", weight=-TOLD)]
+        return [meaning_of(fixed, TOLD), Meaning("ignore", weight=-TOLD)]
     named = meanings(column.heading, column.group, language)
     if not column.filled:
         return (
@@ -58,36 +58,6 @@ def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
             "ignore", weight=PLAIN_OUT if plain_word else LEFT_OUT if kept else UNKNOWN_OUT
         )
     return sorted(found.values(), key=lambda meaning: -meaning.weight)
-
-
-def _fixed(name: str) -> Meaning:
-    """The reading that a person confirmed, as `key_of` spells it."""
-    bare, _, look = name.partition("@")
-    within = bare.endswith("~within")
-    bare = bare.removesuffix("~within")
-    day = order = None
-    transfer = "transfer" in look
-    for part in look.split("+"):
-        if part.startswith("day"):
-            day = int(part[3:])
-        elif part.startswith("look"):
-            order = int(part[4:])
-    return Meaning(bare, Look(day, order, transfer), TOLD, within)
-
-
-def key_of(meaning: Meaning) -> str:
-    """A reading as one word that answers.toml can keep: "dead@day7", "left@transfer", "pipped~within"."""
-    look = "+".join(
-        filter(
-            None,
-            (
-                f"day{meaning.look.day}" if meaning.look.day is not None else "",
-                f"look{meaning.look.order}" if meaning.look.order is not None else "",
-                "transfer" if meaning.look.transfer else "",
-            ),
-        )
-    )
-    return meaning.field + ("~within" if meaning.within else "") + (f"@{look}" if look else "")
 
 
 def _with_values(meaning: Meaning, column) -> Meaning | None:

@@ -61,7 +61,7 @@ def _left_out_losses(item, table: pd.DataFrame) -> np.ndarray:
     """Eggs by row of the table in columns that words plainly name as losses and that the reading left out."""
     eggs = pd.Series(0.0, item.block.rows[:SAMPLE])
     for column, meaning in zip(item.columns, item.chosen, strict=True):
-        if meaning is not None and meaning.field == "ignore" and meaning.weight <= PLAIN_OUT:
+        if meaning.field == "ignore" and meaning.weight <= PLAIN_OUT:
             words = meanings(column.heading, column.group, item.language)
             if words and words[0].field in ("clear", "dead", "dis", "hatched", "pipped", "removed"):
                 eggs += np.nan_to_num(column.values)

@@ -12,10 +12,7 @@ import pandas as pd
 
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.entries import Entry, class_of, step_of
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, Context, Part
-
-#: Losses that a look may find, and a hatch.
-_BEFORE = frozenset({"clear", "dead", "removed", "left"})
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, Part
 
 
 class OpenBatch:
@@ -23,7 +20,7 @@ class OpenBatch:
 
     def __init__(self, entry: Entry, name):
         self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
-        self.eggs, self.looks, self.end, self.notes, self.early = None, [], {}, [], []
+        self.eggs, self.looks, self.end, self.notes = None, [], {}, []
         self.set_at: Any = None
         self.hatch_at: Any = None
 
@@ -44,21 +41,11 @@ class OpenBatch:
                 self.fields.setdefault("species_text", entry.text[:200])
             eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
             self.eggs = eggs if self.eggs is None else self.eggs
-        elif step == "hatch" and "hatched" not in self.end and counts and not counts.keys() - _BEFORE:
-            self.early.append((entry, counts))
         elif step == "hatch":
-            if "hatched" in counts:
-                self._before_chicks(entry.at)
             self.hatch_at = entry.at or self.hatch_at
             self._end(entry, counts)
         elif step in ("look", "transfer"):
             self.looks.append((entry, step == "transfer", counts))
-
-    def close(self) -> None:
-        """The end of the entries: what no chick followed was found at the end."""
-        for entry, _ in self.early:
-            self.hatch_at = entry.at or self.hatch_at
-        self._before_chicks(None)
 
     def _end(self, entry: Entry, counts: dict) -> None:
         """Add what an entry of the hatch counts."""
@@ -77,17 +64,8 @@ class OpenBatch:
                 if key != "culled" and self.end.get("dis", 0) >= value:
                     self.end["dis"] -= value
 
-    def _before_chicks(self, at) -> None:
-        """Put what was lost while the hatch was awaited at a look before the day of the first chick, or at the end."""
-        early, self.early = self.early, []
-        for entry, counts in early:
-            if at is not None and entry.at is not None and entry.at < at:
-                self.looks.append((entry, "transfer" in entry.roles, counts))
-            else:
-                self._end(entry, counts)
 
-
-def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
+def batches_of(block, entries: list[Entry], odd) -> Part:
     """The entries of a log, in order, as batches, looks and remarks."""
     batches: list[OpenBatch] = []
     by_name: dict = {}
@@ -115,14 +93,13 @@ def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
             block.skipped.append((entry.row, "note", entry.text[:200]))
             continue
         current.take(entry, step)
-    for batch in batches:
-        batch.close()
-    return _as_part(
-        block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
-    )
+    return _as_part(block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], odd)
 
 
-def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
+_COUNTED = "eggs_set hatched dead_in_shell pipped_dead culled removed broken_infertile rest".split()
+
+
+def _as_part(block, batches: list[OpenBatch], odd) -> Part:
     rows, looks = [], []
     for place, batch in enumerate(batches):
         inside = batch.eggs
@@ -155,7 +132,7 @@ def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
                 "culled": end.get("culled"),
                 "removed": removed or None,
                 "dis_derived": derived,
-                "clear_end": end.get("clear"),
+                "broken_infertile": end.get("clear"),
                 "rest": told,
                 "broken": False,
                 "notes": "; ".join(batch.notes) or None,
@@ -167,13 +144,8 @@ def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
         return Part(frame, pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
     for name in ("set_at", "taken_off_at"):
         frame[name] = pd.to_datetime(frame[name]).astype("datetime64[us]")
-    for name in ("eggs_set", "hatched", "dead_in_shell", "pipped_dead", "culled", "removed", "rest"):
-        frame[name] = frame[name].astype(float)
-    if frame["clear_end"].notna().any():
-        frame["broken_infertile"] = frame["clear_end"].astype(float)
-    frame = frame.drop(columns="clear_end")
-    frame["file"], frame["sheet"] = block.file, block.sheet
-    frame["section"] = ""
+    frame[_COUNTED] = frame[_COUNTED].astype(float)
+    frame["file"], frame["sheet"], frame["section"] = block.file, block.sheet, ""
     return Part(frame, pd.DataFrame(looks, columns=LOOK_COLUMNS), odd=odd)
 
 
@@ -188,21 +160,13 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     held = counts.get("eggs_set")
     if left is None and isinstance(held, int) and inside is not None and held < inside + (not out):
         left = counts["left"] = held  # no more than went in before: the eggs that were left
-    derived = False
-    if left == "all":
-        left = None if inside is None else inside - out
-    if left is not None and inside is not None:
-        gap = inside - out - left
-        if gap > 0 and dead is None:
-            if clear is None and number == 0:
-                clear, derived = gap, True
-            else:
-                dead, derived = gap, True
-        elif gap == 0 and dead is None:
-            dead, derived = 0, True
-        inside = left
-    elif inside is not None:
-        inside -= out
+    after = None if inside is None else inside - out
+    left = after if left == "all" else left
+    derived = left is not None and after is not None and after >= left and dead is None
+    if derived and after > left and clear is None and number == 0:
+        clear = after - left
+    elif derived:
+        dead = after - left
     nan = float("nan")
     looks.append(
         dict(
@@ -220,4 +184,4 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
             row=entry.row,
         )
     )
-    return inside
+    return after if left is None or inside is None else left

@@ -11,7 +11,7 @@ from functools import cache
 
 from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of, whole_of
 from hatchkit.records.sheets.entries import class_of
-from hatchkit.records.sheets.lexicon import all_roles, phrases, tokens
+from hatchkit.records.sheets.lexicon import all_roles, phrases, roles_in, tokens
 from hatchkit.records.sheets.meanings import look_of
 from hatchkit.records.sheets.parts import Block
 from hatchkit.records.sheets.when import is_dateish
@@ -115,7 +115,7 @@ def expanded(block: Block, language: str | None) -> Block:
     block : Block
     language : str or None
     """
-    if block.shape == "lines" or not block.rows or told_by_day(block) is not None:
+    if block.shape == "lines" or not block.rows or not block.columns or told_by_day(block) is not None:
         return block
     kept: list[tuple] = []
     counted = _told_in_counts(block, language)
@@ -123,7 +123,7 @@ def expanded(block: Block, language: str | None) -> Block:
         classes = _classes(heading, group, cells, language)
         if classes and _is_diary(block, classes, cells, language):
             return block
-        if not classes and not counted and _roles(heading, language) & {"notes"}:
+        if not classes and not counted and roles_in(heading, language) & {"notes"}:
             # Remarks that hold the whole course of a batch, in a table that tells of no loss elsewhere.
             told = [cell for cell in cells if not is_empty(cell)]
             classes = ["course"] if len(told) >= LEAST_COURSES and _by_look(told, language, 0.8) else []
@@ -138,7 +138,7 @@ def expanded(block: Block, language: str | None) -> Block:
         whole = [None if is_empty(cell) else whole_of(cell) for cell in cells]
         if "hatched" in classes and not counted and sum(map(bool, whole)) > 0.8 * sum(not is_empty(c) for c in cells):
             kept.append((_HEADING["eggs_set"], "", [float(count) if count else "" for count in whole]))
-        end = bool(_roles(f"{group} {heading}", language) & _ENDS)
+        end = bool(roles_in(f"{group} {heading}", language) & _ENDS)
         for name in classes:
             target = "dis" if end and name == "dead" and "dis" not in classes else name
             above = "" if target in ("dis", "pipped", "hatched") else " ".join(filter(None, (group, heading)))
@@ -150,7 +150,7 @@ def expanded(block: Block, language: str | None) -> Block:
 def _told_in_counts(block: Block, language: str | None) -> bool:
     """Whether a column of numbers counts what became of the eggs."""
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
-        if not _roles(f"{group} {heading}", language) & _LOSSES:
+        if not roles_in(f"{group} {heading}", language) & _LOSSES:
             continue
         full = [cell for cell in cells[:SAMPLE] if not is_empty(cell)]
         numbers = sum(_counted(cell, language) for cell in full if isinstance(cell, (int, float, str)))
@@ -209,16 +209,11 @@ def told_by_day(block: Block) -> tuple[int, int, int] | None:
     return (dated[0], named[0], long[0]) if len(dated) == len(long) == len(named) == 1 else None
 
 
-def _roles(text: str, language) -> frozenset:
-    found = tokens(text, language)
-    return all_roles(found)
-
-
 def _classes(heading: str, group: str, cells, language) -> list[str]:
     """The classes that a column of words counts; none for a column of numbers, names or remarks."""
     texts = [cell for cell in cells[:60] if not is_empty(cell)]
     words = [cell for cell in texts if isinstance(cell, str) and not cell.strip().isdigit()]
-    roles = _roles(f"{group} {heading}", language)
+    roles = roles_in(f"{group} {heading}", language)
     if (
         not words
         or len(words) < 0.4 * len(texts)

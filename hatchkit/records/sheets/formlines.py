@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
+from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.rows import is_date, lists
 from hatchkit.records.sheets.when import is_dateish, looks_like_date
 
@@ -75,9 +75,8 @@ GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "seco
 #: Labels that come again for each look.
 LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
 _OF_LOOKS = LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
-#: Roles of a label that stands for a look, and codes of a value that counts nothing.
+#: Roles of a label that stands for a look.
 _LOOKS = frozenset({"candle", "day", "transfer", "first", "second", "third", "week"})
-_NO_COUNT = frozenset({"bad", "date", "huge", "negative"})
 
 
 def pairs_in(reader, cells, spans):
@@ -140,8 +139,6 @@ def look_beside(reader, cells, column: int) -> list:
     if len(rest) % 2 or words[::2] == words[1::2] or len(set(words[::2])) > 1 or len(set(words[1::2])) > 1:
         return []
     names, values = (rest[::2], rest[1::2]) if words[0] else (rest[1::2], rest[::2])
-    if any(isinstance(value, str) and count_of(value, reader.language).code in _NO_COUNT for value in values):
-        return []
     return found + [((name.rstrip(": "), look), value) for name, value in zip(names, values, strict=True)]
 
 

@@ -51,9 +51,6 @@ def sideways(reader, column: int, right: int, over: int | None = None) -> Block:
             continue
         if not text and lines:
             continue
-        if not text and len(filled) == 1:
-            block.titles.append(text_of(filled[0]))
-            continue
         lines.append((row, text, group, values))
     kept = [
         place
@@ -128,8 +125,6 @@ def _forms(reader, spans, above: list) -> list[dict]:
         if mini_heading(reader, cells, places):
             state["under"] = {place: text_of(cells[place]) for place in places[1:]}
             state["lead"] = places[0]
-            if not reader.roles(cells[places[0]]) & {"candle", "date", "day"}:
-                state["under"][places[0]] = text_of(cells[places[0]])
             continue
         if state["under"] and _under(reader, state, cells):
             continue

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.records.sheets.cells import is_empty, text_of
+from hatchkit.records.sheets.entries import fate_of
 from hatchkit.records.sheets.expand import told_by_day
-from hatchkit.records.sheets.fatewords import fate_of
 from hatchkit.records.sheets.fields import POSSIBLE, Meaning
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.sheets.profile import SAMPLE
@@ -15,6 +15,21 @@ from hatchkit.records.sheets.profile import SAMPLE
 _GIVES_WAY = frozenset({"notes", "ignore", "breed", "species", "what", "place"})
 #: Share of the filled cells that name a fate.
 MOSTLY = 0.5
+
+
+#: Fields of which any number of columns may be.
+SEVERAL = ("notes", "ignore", "percent")
+
+
+def best_of_each(options, prefer: dict, several: tuple = SEVERAL) -> list:
+    """The likeliest reading of each column, a field once unless it is one of `several`; `prefer` adds to its weight."""
+    chosen, taken = [], set()
+    for found in options:
+        ranked = sorted(found, key=lambda meaning: -(meaning.weight + prefer.get(meaning.field, 0.0)))
+        best = next(meaning for meaning in ranked if meaning.field not in taken)
+        taken |= {best.field} - {*several}
+        chosen.append(best)
+    return chosen
 
 
 def columns_of_eggs(columns, options, language: str | None = None) -> list:
@@ -32,20 +47,20 @@ def columns_of_eggs(columns, options, language: str | None = None) -> list:
     for cost, place, number in ranked:
         meaning = options[place][number]
         key = (meaning.field, meaning.look) if meaning.field in ("fate", "weight", "look_at") else meaning.field
-        if chosen[place] is None and cost < 50 and (key not in taken or meaning.field in ("notes", "ignore")):
+        if chosen[place] is None and cost < 50 and (key not in taken or meaning.field in SEVERAL):
             chosen[place] = meaning
             taken.add(key)
-    fates = [place for place, meaning in enumerate(chosen) if meaning is not None and meaning.field == "fate"]
+    fates = [place for place, meaning in enumerate(chosen) if meaning.field == "fate"]
     ends = [place for place in fates if not chosen[place].look]
-    if columns and not any(m is not None and m.field == "egg" for m in chosen):
+    if columns and not any(m.field == "egg" for m in chosen):
         first = chosen[0]
-        if (first is None or first.field in ("ignore", "batch")) and columns[0].distinct == 1.0:
+        if first.field in ("ignore", "batch") and columns[0].distinct == 1.0:
             chosen[0] = Meaning("egg")
-    if ends and not any(m is not None and m.field == "result" for m in chosen):
+    if ends and not any(m.field == "result" for m in chosen):
         chosen[ends[-1]] = Meaning("result", weight=chosen[ends[-1]].weight)
-    if not any(m is not None and m.field == "result" for m in chosen):
+    if not any(m.field == "result" for m in chosen):
         _end_in_words(columns, options, chosen, language)
-    if any(m is not None and m.field == "result" for m in chosen):
+    if any(m.field == "result" for m in chosen):
         _days_of_results(columns, chosen)
     return chosen
 
@@ -56,11 +71,11 @@ def _end_in_words(columns, options, chosen, language) -> None:
     def hatched(column) -> bool:
         return any((fate := fate_of(cell, language)) and fate.fate == "hatched" for cell in map(text_of, column.cells))
 
-    looks = [c for c, meaning in zip(columns, chosen, strict=True) if meaning is not None and meaning.field == "fate"]
+    looks = [c for c, meaning in zip(columns, chosen, strict=True) if meaning.field == "fate"]
     if any(map(hatched, looks)):
         return
     for column, found, meaning in reversed(list(zip(columns, options, chosen, strict=True))):
-        free = len(found) > 1 and (meaning is None or meaning.field in _GIVES_WAY)
+        free = len(found) > 1 and (meaning.field in _GIVES_WAY)
         if free and column.share_fate >= MOSTLY and (not looks or hatched(column)):
             chosen[column.place] = Meaning("result", weight=POSSIBLE)
             return
@@ -69,7 +84,7 @@ def _end_in_words(columns, options, chosen, language) -> None:
 def _days_of_results(columns, chosen) -> None:
     """A column of days beside the result says when each egg came out ("out on day")."""
     for column, meaning in zip(columns, chosen, strict=True):
-        free = meaning is None or meaning.field == "ignore"
+        free = meaning.field == "ignore"
         if free and column.share_count > 0.8 and not column.running and 3 <= np.nanmax(column.values) <= 60:
             if "day" in all_roles(tokens(column.heading)) and np.nanmin(column.values) >= 1:
                 chosen[column.place] = Meaning("look_day")

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from hatchkit.records.sheets.cells import cell_words, is_empty, text_of
-from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.entries import fate_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.words import plain
 

@@ -117,9 +117,6 @@ def remember(frame: pd.DataFrame, by_key: dict, offset: int) -> None:
 
 def unusable(table: pd.DataFrame) -> list:
     """Rows that can be no batch: without a number of eggs, without a day of setting, or of birds not told apart."""
-    for name in ("eggs_set", "set_at"):
-        if name not in table:
-            table[name] = np.nan if name == "eggs_set" else pd.NaT
     eggs = pd.to_numeric(table["eggs_set"], errors="coerce")
     bad = eggs.isna() | (eggs <= 0) | pd.to_datetime(table["set_at"]).isna() | table["species"].isna()
     return list(table.index[bad])
@@ -211,8 +208,6 @@ def _sheet(row) -> str:
 
 def linked(frame: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFrame:
     """Rows of a further table (weights) with the batch they belong to; a row of no known batch is lost and told."""
-    if frame.empty:
-        return frame
     by_key: dict = {}
     for key, name in zip(batches["batch"], batches.get("name", batches["batch"]), strict=True):
         for text in {key, name if not none(name) else key}:

@@ -103,18 +103,17 @@ def profile(block, language) -> list[Column]:
 
 
 def _column(place, heading, group, cells, language) -> Column:
-    column = Column(place, heading, group, cells)
     kept = [cell for cell in cells if not is_empty(cell)]
-    column.filled = len(kept)
-    column.counts = [Count(None, "empty") if is_empty(cell) else count_of(cell, language) for cell in cells]
-    column.values = np.array([np.nan if count.value is None else count.value for count in column.counts], dtype=float)
+    counts = [Count(None, "empty") if is_empty(cell) else count_of(cell, language) for cell in cells]
+    values = np.array([np.nan if count.value is None else count.value for count in counts], dtype=float)
+    column = Column(place, heading, group, cells, len(kept), counts, values)
     if not kept:
         return column
     n = len(kept)
     dates = [is_dateish(cell) for cell in kept]
     column.share_date = sum(dates) / n
     good = [
-        count.code in _COUNT_CODES and not _is_time(cell)
+        count.code in _COUNT_CODES and isinstance(cell, (str, int, float))
         for cell, count in zip(cells, column.counts, strict=True)
         if not is_empty(cell)
     ]
@@ -162,10 +161,6 @@ def is_event(cell, language) -> bool:
 def _roles(cell, language) -> frozenset:
     found = [token for token in tokens(cell, language) if not token.guessed]
     return all_roles(found)
-
-
-def _is_time(cell) -> bool:
-    return not isinstance(cell, (str, int, float))
 
 
 def is_fate(cell, language, ends: bool = False) -> bool:

@@ -71,24 +71,19 @@ def _explained_words(table: pd.DataFrame):
 
 def _each_once(table: pd.DataFrame, read) -> list:
     """`read` of each row, worked out once for rows that tell the same of their bird."""
-    told = [
-        table[name].tolist()
-        for name in ("species_text", "breed", "section", "pen", "notes", "sheet", "titles")
-        if name in table
-    ]
+    told = table[[name for name in _TELLING if name in table]].copy()
     if "name" in table:
-        told.append([name if isinstance(name, str) and species_in(name) else "" for name in table["name"]])
+        told["name"] = [name if isinstance(name, str) and species_in(name) else "" for name in table["name"]]
     for name in ("due_at", "taken_off_at"):
         if name in table and "set_at" in table:
-            told.append((pd.to_datetime(table[name]) - pd.to_datetime(table["set_at"])).dt.days.tolist())
-    known: dict = {}
-    found = []
-    for place, key in enumerate(zip(*told, strict=True)):
-        key = tuple(None if part != part else part for part in key)
-        if key not in known:
-            known[key] = read(table.iloc[place].to_dict())
-        found.append(known[key])
-    return found
+            told[name] = (pd.to_datetime(table[name]) - pd.to_datetime(table["set_at"])).dt.days
+    number = told.groupby(list(told), sort=False, dropna=False).ngroup()
+    known = [read(row) for row in table[~number.duplicated()].to_dict("records")]
+    return [known[place] for place in number]
+
+
+#: Columns that may tell of the bird, beside the name and the days it took.
+_TELLING = ("species_text", "breed", "section", "pen", "notes", "sheet", "titles")
 
 
 #: Two different birds in one cell, each with a number: "6 goose + 10 duck".
@@ -204,18 +199,18 @@ def _days(row) -> float | None:
     return None
 
 
+#: Birds with the days from setting to hatch that no other common bird takes (common practice, no source).
+_OWN_DAYS = {"chicken": (19.5, 23.5), "quail": (15.5, 18.7), "muscovy": (33.0, 37.0)}
+
+
 def _by_days(row, table: pd.DataFrame) -> tuple[str, str]:
     """By the days it took, where only one common bird takes so long; else hens."""
-    days = _days(row)
-    if days is not None:
-        if 19.5 <= days <= 23.5:
-            return "chicken", "days"
-        if 15.5 <= days <= 18.7 and "quail" in table.index:
-            return "quail", "days"
-        if 33 <= days <= 37 and "muscovy" in table.index:
-            return "muscovy", "days"
-        # Turkeys share the days of ducks, which more people keep; geese take two days more. Asked about.
-        near = [bird for bird in ("duck", "goose") if bird in table.index]
-        if 26 <= days <= 32 and near:
-            return min(near, key=lambda bird: abs(days - float(table.loc[bird, "incubation_days"]))), "days_open"
+    days = _days(row) or 0.0
+    for bird, (least, most) in _OWN_DAYS.items():
+        if least <= days <= most and bird in table.index:
+            return bird, "days"
+    # Turkeys share the days of ducks, which more people keep; geese take two days more. Asked about.
+    near = [bird for bird in ("duck", "goose") if bird in table.index]
+    if 26 <= days <= 32 and near:
+        return min(near, key=lambda bird: abs(days - float(table.loc[bird, "incubation_days"]))), "days_open"
     return "chicken", "hens"

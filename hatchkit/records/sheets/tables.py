@@ -136,12 +136,11 @@ def _plain_fields(block, reading, columns, rows, context, odd) -> pd.DataFrame:
             if name == "flock_age_weeks":
                 frame[name] = frame[name] * typed.factor_in(block.headings[place], typed.WEEKS)
         elif name in ("notes", "result", "ignore", "what") and any(isinstance(cell, str) and cell for cell in cells):
-            told = name in ("notes", "result", "what")
-            for i, cell in enumerate(cells):
-                if isinstance(cell, str) and cell.strip() and told:
-                    notes[i].append(text_of(cell))
-            if not told:
+            if name == "ignore":
                 extra[block.headings[place]] = typed.texts(cells)
+                continue
+            for said, cell in zip(notes, cells, strict=True):
+                said += [text_of(cell)] if isinstance(cell, str) and cell.strip() else []
     result = pd.DataFrame(frame, index=range(n))
     result["notes"] = ["; ".join(parts) or None for parts in notes]
     for heading, cells in extra.items():

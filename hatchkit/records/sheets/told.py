@@ -42,9 +42,10 @@ def _totals(item) -> list[dict]:
         differ, agree = [], 0
         for column, meaning in zip(item.columns, item.chosen, strict=True):
             cell = cells.get(column.heading)
-            if meaning is None or meaning.field not in COUNTS or len(column.values) != len(rows):
+            if meaning.field not in COUNTS or len(column.values) != len(rows):
                 continue
-            if cell is None or is_empty(cell) or not is_number(cell):
+            once = block.headings.count(column.heading) == 1  # of two columns that are called the same, the totals mix
+            if not once or cell is None or is_empty(cell) or not is_number(cell):
                 continue
             written = measure_of(cell, {"": 1.0})[0]
             sums = [float(np.nansum(column.values[own])) for own in (above, part)]

@@ -44,11 +44,12 @@ def decide_order(understood, hint: bool | None):
     if order.sure >= SURE or not any(column.open for column in evidence):
         return order.day_first, []
     scores = {first: _plausible(understood, first) for first in (True, False)}
-    scores[True] += _written_like(understood)
+    languages = {item.language for item in understood if any(date_columns(item))}
+    scores[True] += LANGUAGE if languages and not languages & {"en", None} else 0.0
     if abs(scores[True] - scores[False]) >= LEAD:
         return max(scores, key=scores.get), []
     where = next(item for item in understood if item.block.rows)
-    best = not any(item.language == "en" and _american(item) for item in understood)
+    best = not ("en" in languages and any("/" in cell for cells in texts for cell in cells))
     rows = list(where.block.rows)
     asked = dict(code="day_first", file=where.block.file, sheet=where.block.sheet, taken=str(best), rows=rows)
     return best, [asked]
@@ -61,26 +62,12 @@ def _with_dots(texts) -> bool:
     return len(dotted) > 0.5 * len(dates) and all(int(date[1]) <= 12 for date in dotted)
 
 
-def _written_like(understood) -> float:
-    """What the way of writing says for the day first."""
-    languages = {item.language for item in understood if any(date_columns(item))}
-    return LANGUAGE if languages and not languages & {"en", None} else 0.0
-
-
-def _american(item) -> bool:
-    return any(isinstance(cell, str) and "/" in cell for column in date_columns(item) for cell in column)
-
-
 def date_columns(item) -> list:
     """The cells of a sheet that hold its dates, by column."""
     if item.kind == "lines":
         return [[str(cells[0]) for cells in item.block.columns[0] if len(cells) > 1]]
     fields = {"set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "date", "due"}
-    return [
-        item.block.columns[place]
-        for place, meaning in enumerate(item.chosen)
-        if meaning is not None and meaning.field in fields
-    ]
+    return [item.block.columns[place] for place, meaning in enumerate(item.chosen) if meaning.field in fields]
 
 
 def _plausible(understood, day_first: bool) -> float:

@@ -2,11 +2,11 @@
 
 import pytest
 
-from hatchkit.records.sheets.candidates import key_of
-from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.entries import fate_of
+from hatchkit.records.sheets.fields import key_of
 from hatchkit.records.sheets.lexicon import tokens
 from hatchkit.records.sheets.meanings import meanings
-from hatchkit.records.sheets.tongues import language_of
+from hatchkit.records.sheets.understand import language_of
 
 HEADINGS = [
     ("en", "Clears 1st candling", "clear@look1"),
