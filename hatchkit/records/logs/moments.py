@@ -9,7 +9,6 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import times
 from hatchkit.records.logs import stamps as _stamps
 from hatchkit.records.logs.lines import as_text
 from hatchkit.records.logs.since import moments
@@ -46,9 +45,6 @@ def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
         if day is None:
             raise HatchkitError("refuse_no_day", {})
         return _stamps.read_clocks(texts, day, _days_between(raw, texts))
-    if plan.serial:
-        found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
-        return _stamps.Stamps(found.moments)
     clocks = None
     if len(plan.stamp) > 1:
         clocks = as_text(raw[plan.stamp[1]])
