@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 import json
 import re
 
@@ -22,13 +21,6 @@ def cell_text(cell) -> str:
     """A cell of a workbook or of a JSON document as text."""
     if cell is None:
         return ""
-    if isinstance(cell, dt.datetime) and cell.year < 1905:
-        return f"{cell:%H:%M:%S}"  # a time of day, with the day from which a spreadsheet counts
-    if isinstance(cell, dt.datetime):
-        return f"{cell:%Y-%m-%d %H:%M:%S}" + (f".{cell.microsecond:06d}" if cell.microsecond else "")
-    if isinstance(cell, dt.timedelta):
-        seconds = round(cell.total_seconds())
-        return f"{seconds // 3600:02d}:{seconds // 60 % 60:02d}:{seconds % 60:02d}"
     if isinstance(cell, float):
         return format(cell, ".10g")
     return " ".join(str(cell).split())
@@ -50,10 +42,6 @@ def json_lines(data: bytes) -> bytes | None:
         records = _records(json.loads(text))
     except (ValueError, RecursionError):
         records = [_one(line) for line in text.removesuffix("\n").split("\n")]
-        if sum(record is not None for record in records) < 0.5 * sum(bool(line.strip()) for line in text.split("\n")):
-            return None
-    if not records:
-        return None
     return table([None if record is None else _flat(record) for record in records])
 
 
@@ -96,10 +84,10 @@ def _records(whole) -> list:
         return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
     if not all(isinstance(one, dict) for one in whole):
         return [record for value in whole for record in _records(value)]
-    if len(whole) == 1 and any(isinstance(value, (dict, list)) for value in whole[0].values()):
-        return _records(whole[0]) or whole
-    points = [_points(one) for one in whole]
-    return [record for part in points for record in part] if all(points) else whole
+    for form in (_points, _named_rows):
+        if all(parts := [form(one) for one in whole]):
+            return [record for part in parts for record in part]
+    return whole
 
 
 def _columns_side_by_side(whole: dict) -> list | None:
@@ -187,9 +175,6 @@ def _series_apart(whole: dict) -> list | None:
     }
     if len(series) < 2 or not any(role_of(name) in MEASURES for name in series):
         return None
-    keys = [frozenset(one) for value in series.values() for one in value[:50]]
-    if len(set(keys)) > 1:
-        return None
     return [{**one, "quantity": name} for name, value in series.items() for one in value]
 
 
@@ -199,8 +184,6 @@ def _flat(record: dict, before: str = "", depth: int = 0) -> dict:
         name = f"{before} {key}".strip()
         if isinstance(value, dict) and depth < 4:
             out.update(_flat(value, name, depth + 1))
-        elif isinstance(value, list) and depth < 4 and len(value) <= 8 and not any(isinstance(v, list) for v in value):
-            out.update(_flat({str(n + 1): v for n, v in enumerate(value)}, name, depth + 1))
         else:
             out[name] = "" if value is None or isinstance(value, list) else value
     return out

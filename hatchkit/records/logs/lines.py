@@ -10,7 +10,6 @@ import re
 from dataclasses import dataclass, field
 
 import numpy as np
-import pandas as pd
 
 from hatchkit.problems import problem
 from hatchkit.records.logs.cells import is_number, split_line
@@ -100,21 +99,10 @@ def blank_rows(raw) -> np.ndarray:
     for name in raw.columns:
         column = raw[name]
         empty = column.isna().to_numpy(copy=True)
-        if column.dtype.kind not in "fiuM":
-            rows = np.flatnonzero(~empty & blank)
-            empty[rows] = [not str(cell).strip(" \x00\x1a") for cell in column.iloc[rows]]
+        rows = np.flatnonzero(~empty & blank)
+        empty[rows] = [not str(cell).strip(" \x00\x1a") for cell in column.iloc[rows]]
         blank &= empty
-        if not blank.any():
-            break
     return blank
-
-
-def as_text(column) -> np.ndarray:
-    """A column as an array of str and NaN."""
-    values = column.to_numpy(dtype=object)
-    if column.dtype.kind in "fiu":
-        return np.array([np.nan if pd.isna(v) else format(v, "g") for v in values], dtype=object)
-    return values
 
 
 def sort_lines(account, data, head, plan, raw, stamps) -> np.ndarray:

@@ -9,9 +9,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records import times
 from hatchkit.records.logs import stamps as _stamps
-from hatchkit.records.logs.lines import as_text
 from hatchkit.records.logs.since import moments
 from hatchkit.records.logs.zone import put_zones
 from hatchkit.records.times.forms import FIRST_YEAR, LAST_YEAR
@@ -22,7 +20,7 @@ def times_of(raw, head, plan, wishes, name) -> _stamps.Stamps:
     found = _written(raw, head, plan, wishes, name)
     refuse_twelve_hours(found.local)
     if plan.zone is not None:
-        put_zones(found, as_text(raw[plan.zone]), plan.zone_numbers)
+        put_zones(found, raw[plan.zone].to_numpy(dtype=object), plan.zone_numbers)
     return found
 
 
@@ -40,32 +38,29 @@ def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
         return _in_years(first.to_numpy().astype("datetime64[us]", copy=False))
     if plan.epoch:
         return _stamps.read_epoch(pd.to_numeric(first, errors="coerce").to_numpy())
-    texts = as_text(first)
+    texts = first.to_numpy(dtype=object)
     if plan.clock_only:
         day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
         if day is None:
             raise HatchkitError("refuse_no_day", {})
         return _stamps.read_clocks(texts, day, _days_between(raw, texts))
-    if plan.serial:
-        found = times.read([cell.replace(",", ".") if isinstance(cell, str) else None for cell in texts], serials=True)
-        return _stamps.Stamps(found.moments)
     clocks = None
     if len(plan.stamp) > 1:
-        clocks = as_text(raw[plan.stamp[1]])
+        clocks = raw[plan.stamp[1]].to_numpy(dtype=object)
         at = plan.stamp[1]
         clocks = plain_clocks(clocks, head.header[at] if head.header and at < len(head.header) else f"{at + 1}")
         if plan.minute is not None:
             clocks = np.array(
                 [
                     f"{a}:{b:>02}" if isinstance(a, str) and isinstance(b, str) else np.nan
-                    for a, b in zip(clocks, as_text(raw[plan.minute]), strict=True)
+                    for a, b in zip(clocks, raw[plan.minute].to_numpy(dtype=object), strict=True)
                 ],
                 dtype=object,
             )
-        days = np.array([_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts], dtype=object)
-        texts = _days_below(days, clocks)
+        days = [_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts]
+        texts = np.array(days, dtype=object)
         if len(plan.stamp) > 2:
-            half = as_text(raw[plan.stamp[2]])
+            half = raw[plan.stamp[2]].to_numpy(dtype=object)
             clocks = np.array(
                 [
                     f"{a} {b}" if isinstance(a, str) and isinstance(b, str) else a
@@ -100,16 +95,6 @@ def order_heading(head, plan) -> str:
     """What the question on the order of day and month calls the column of dates."""
     column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
     return column or f"column {plan.stamp[0] + 1}"
-
-
-def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:
-    """Days that are written only beside the first of their readings, as people do in spreadsheets."""
-    blank = np.array([not isinstance(text, str) or not text.strip() for text in texts])
-    timed = np.array([isinstance(clock, str) and _stamps.kind_of(clock) == "time" for clock in clocks])
-    if (blank & timed).sum() < 0.3 * len(texts) or blank[:1].any():
-        return texts
-    last = np.maximum.accumulate(np.where(blank, 0, np.arange(len(texts))))
-    return np.where(blank & timed, texts[last], texts)
 
 
 def _in_years(local: np.ndarray) -> _stamps.Stamps:

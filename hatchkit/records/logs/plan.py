@@ -58,7 +58,6 @@ class Plan:
     parts: dict = field(default_factory=dict)
     epoch: bool = False
     clock_only: bool = False
-    serial: bool = False
     since: bool = False
     channels: list = field(default_factory=list)
     unit: int | None = None

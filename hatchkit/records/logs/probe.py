@@ -56,37 +56,25 @@ def _merge(table, name, account) -> np.ndarray | None:
     Fills the values of the rows that are kept. None where no time comes twice.
     """
     time = table["time"].view(np.int64)
-    if not (time[1:] == time[:-1]).any():
+    again = np.flatnonzero(time[1:] == time[:-1])
+    if not len(again):
         return None
-    keys = ("temp_c", "rh_pct", "temp_logged_c")
-    table.update({key: table[key].copy() for key in keys})
-    keep, joined = np.arange(len(time)), 0
-    while True:
-        values = [table[key][keep] for key in keys]
-        fits = time[keep][1:] == time[keep][:-1]
-        for column in values:
-            a, b = column[:-1], column[1:]
-            fits &= (a == b) | np.isnan(a) | np.isnan(b)
-        second = np.flatnonzero(fits) + 1
-        if not len(second):
-            break
-        # In a run of equal stamps no two joins may touch the same row in one round.
-        second = second[_apart(second)]
-        for key, column in zip(keys, values, strict=True):
-            first = column[second - 1]
-            table[key][keep[second - 1]] = np.where(np.isnan(first), column[second], first)
-        joined += len(second)
-        keep = np.delete(keep, second)
-    if not joined:
+    keys, rows = ["temp_c", "rh_pct", "temp_logged_c"], np.union1d(again, again + 1)
+    twice = pd.DataFrame({"time": time[rows]} | {key: table[key][rows] for key in keys}, index=rows)
+    kept = twice.drop_duplicates()
+    values = kept.groupby("time")[keys]
+    # Where a time has one value of each quantity at most, its readings complete each other.
+    alike = (values.transform("max") == values.transform("min")) | values.transform("max").isna()
+    whole = values.transform("first")[alike.all(axis=1)]
+    for key in keys:
+        table[key] = table[key].copy()
+        table[key][whole.index] = whole[key]
+    kept = kept.drop(whole.index[kept.loc[whole.index].duplicated("time")])
+    gone = np.setdiff1d(rows, kept.index)
+    if not len(gone):
         return None
-    account.say("note", "log_merged", column=name, count=joined, name=name)
-    return keep
-
-
-def _apart(places: np.ndarray) -> np.ndarray:
-    """Of each run of neighbouring numbers the first, third, fifth and so on."""
-    starts = np.concatenate([[0], np.flatnonzero(np.diff(places) > 1) + 1])
-    return (places - np.repeat(places[starts], np.diff(starts, append=len(places)))) % 2 == 0
+    account.say("note", "log_merged", column=name, count=len(gone), name=name)
+    return np.delete(np.arange(len(time)), gone)
 
 
 def _frame(name, table, doubts, account) -> pd.DataFrame:

@@ -158,7 +158,11 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     }
     hour = numbers.get("hour")
     if "yearday" in numbers:
-        _split_yearday(numbers)
+        days = pd.Series(numbers["year"] * 1000 + np.floor(numbers.pop("yearday"))).astype("Int64").astype("str")
+        days = pd.to_datetime(days, format="%Y%j", errors="coerce")
+        # The parser takes day 366 of a year of 365 for one of the next year.
+        days = days.where(days.dt.year == numbers["year"]).dt
+        numbers["month"], numbers["day"] = days.month.to_numpy(dtype=float), days.day.to_numpy(dtype=float)
     if hour is not None and "minute" not in numbers:
         most = np.nanmax(hour, initial=0)
         figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
@@ -172,22 +176,6 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     return Stamps(
         times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute", "second")))
     )
-
-
-def _split_yearday(numbers: dict) -> None:
-    """Month and day (and hours, where the day has a fraction) of days counted from 1 January."""
-    years, days = numbers["year"], numbers.pop("yearday")
-    good = np.isfinite(years) & np.isfinite(days) & (days >= 1) & (days < 367) & (years > 99)
-    start = (np.where(good, years, 2000) - 1970).astype(np.int64).astype("datetime64[Y]")
-    micros = np.round(np.where(good, days - 1, 0) * 86_400).astype(np.int64).astype("timedelta64[s]")
-    moment = start.astype("datetime64[s]") + micros
-    day = moment.astype("datetime64[D]")
-    good &= moment.astype("datetime64[Y]") == start
-    numbers["month"] = np.where(good, (day.astype("datetime64[M]").astype(np.int64) % 12) + 1.0, np.nan)
-    numbers["day"] = np.where(good, (day - day.astype("datetime64[M]")).astype(np.int64) + 1.0, np.nan)
-    if "hour" not in numbers:
-        second = (moment - day).astype(np.int64)
-        numbers["hour"], numbers["minute"], numbers["second"] = second // 3600, second // 60 % 60, second % 60
 
 
 def _within_one_day(numbers: dict, hour: np.ndarray) -> bool:

@@ -82,11 +82,9 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         if "hour" not in apart:
             clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
             apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
-        if "hour" not in apart and not any("." in cell for n in apart.values() for cell in columns[n].cells):
+        if "hour" not in apart:
             raise HatchkitError("refuse_no_time", {})
         return Plan([], parts=apart)
-    if head.dated_by == "serial":
-        return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
     if head.dated_by == "since":
         if dated := [c for c in columns if c.role == "date" and c.numeric]:
             raise HatchkitError("refuse_no_date_column", dict(column=dated[0].name, example=dated[0].cells[0]))
@@ -150,7 +148,7 @@ def stamp_columns(columns: list, head: Head) -> Plan:
 
 def hours_of(columns: list, plan: Plan) -> list:
     """The hour that each of the first lines' stamps shows; None where it shows none."""
-    if not plan.stamp or plan.epoch or plan.serial or plan.since:
+    if not plan.stamp or plan.epoch or plan.since:
         return []
     found = [times.stamp_of(cell) or times.clock_of(cell) for cell in columns[plan.stamp[-1]].cells]
     return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]

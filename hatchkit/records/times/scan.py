@@ -60,7 +60,7 @@ def scan(values, clocks=None, *, serials=False) -> Scan:
     values : sequence, or a Scan
         Text, datetime, date, `Serial`, number, or nothing.
     clocks : sequence, optional
-        Times of day of the same rows, from a column of their own; also parts of a day and timedeltas.
+        Times of day of the same rows as text, from a column of their own.
     serials : bool
         Take plain numbers, and texts of five figures, as a spreadsheet's numbers of the day.
     """
@@ -173,25 +173,15 @@ def _part(cell, serials):
         stamp = stamp_of(text)
         return "not a date" if stamp is None or stamp.layout == "" else "no day" if stamp.layout == "my" else stamp
     if isinstance(cell, dt.datetime):
-        offset = cell.utcoffset()
-        bare = cell.replace(tzinfo=None)
-        seconds = bare.hour * 3600 + bare.minute * 60 + bare.second + bare.microsecond / 1e6
+        seconds = (cell - dt.datetime.combine(cell, dt.time())).total_seconds()
         # A cell of a spreadsheet that holds a day only comes as its midnight.
-        return Stamp(
-            (bare.year, bare.month, bare.day),
-            "ymd",
-            seconds or (0.0 if offset is not None else None),
-            None if offset is None else offset.total_seconds(),
-        )
+        return Stamp((cell.year, cell.month, cell.day), "ymd", seconds or None)
     if isinstance(cell, dt.date):
         return Stamp((cell.year, cell.month, cell.day), "ymd")
-    if isinstance(cell, (Serial, int, float, np.integer, np.floating)) and not isinstance(cell, bool):
-        value = float(cell)
-        if value == int(value) and 19_000_101 <= value <= 21_001_231 and not isinstance(cell, Serial):
-            return stamp_of(str(int(value))) or "not a date"
-        if isinstance(cell, Serial) or serials:
-            return _serial(value)
-        return _epoch(value) if is_epoch(str(int(value)) if value == int(value) else str(value)) else "not a date"
+    if isinstance(cell, (int, float)) and not isinstance(cell, bool):
+        if not isinstance(cell, Serial) and 19_000_101 <= cell <= 21_001_231:
+            return stamp_of(str(int(cell))) or "not a date"
+        return _serial(float(cell)) if serials or isinstance(cell, Serial) else "not a date"
     return "not a date"
 
 
@@ -206,30 +196,8 @@ def _serial(value: float):
     return (_DAY0 + np.timedelta64(round(value * 86_400) * 1_000_000, "us"), value != int(value))
 
 
-def _time_of_day(cell):
+def _time_of_day(cell: str):
     """(seconds, offset, half), or the reason why a cell of a column of times is none."""
-    if isinstance(cell, dt.datetime):
-        cell = cell.time()
-    if isinstance(cell, dt.time):
-        return cell.hour * 3600.0 + cell.minute * 60 + cell.second + cell.microsecond / 1e6, None, False
-    if isinstance(cell, dt.timedelta):
-        seconds = cell.total_seconds()
-        return (seconds, None, False) if 0 <= seconds < 86_400 else "hour"
-    if isinstance(cell, (int, float)) and not isinstance(cell, bool):
-        if 0 <= cell < 1:
-            return float(round(cell * 86_400)), None, False
-        whole = cell == int(cell)
-        if whole and cell < 24:
-            return cell * 3600.0, None, False
-        if whole and 100 <= cell < 2400 and cell % 100 < 60:
-            return float(cell // 100 * 3600 + cell % 100 * 60), None, False
-        hundredths = round((cell % 1) * 100, 6)
-        # 18.3 in a column of times is half past six in the evening: the spreadsheet took the dot for a decimal one.
-        if cell < 24 and hundredths == int(hundredths) and hundredths < 60:
-            return int(cell) * 3600.0 + hundredths * 60, None, False
-        return "hour"
-    if not isinstance(cell, str):
-        return "hour"
     stamp = clock_of(cell)
     return (stamp.seconds, stamp.offset, stamp.half) if stamp and stamp.seconds is not None else "hour"
 

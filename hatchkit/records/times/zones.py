@@ -64,8 +64,8 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     ways = np.sign(np.diff(local[good]).astype(np.int64))
     if ways.sum() < 0:
         # Newest first: what follows is about a clock that goes on, so the file is read from its end.
-        utc, notes = to_utc(local[::-1], timezone, put_right=put_right)
-        return utc[::-1], notes
+        utc, said = to_utc(local[::-1], timezone, put_right=put_right)
+        return utc[::-1], said
     begin = local[good].min() - np.timedelta64(1, "D")
     steps = changes(zone, begin, local[good].max() + np.timedelta64(1, "D"))
     first = int(offsets_at(zone, [begin])[0])

@@ -164,12 +164,6 @@ def test_a_date_without_a_year_takes_the_one_given(text):
         ("7.30 a.m.", 27000),
         ("noon", 43200),
         ("mittags", 43200),
-        (0.75, 64800),
-        (18, 64800),
-        (18.3, 66600),
-        (730, 27000),
-        (dt.time(18, 30), 66600),
-        (dt.timedelta(hours=7), 25200),
         ("12:30 a. m.", 1800),
         ("12 am", 0),
         ("12 pm", 43200),
@@ -196,22 +190,21 @@ def test_cells_that_are_no_text():
         times.Serial(45719.3125),
         times.Serial(45719),
         20250303,
-        1740987000,
-        1740987000000,
         "1740987000",
+        "1740987000000",
         None,
         float("nan"),
         "",
     ]
     found = times.read(cells)
     assert (
-        found.moments[:8].astype("datetime64[m]").astype(str).tolist()
+        found.moments[:7].astype("datetime64[m]").astype(str).tolist()
         == ["2025-03-03T07:30", "2025-03-03T00:00", "2025-03-03T07:30", "2025-03-03T00:00", "2025-03-03T00:00"]
-        + ["2025-03-03T07:30"] * 3
+        + ["2025-03-03T07:30"] * 2
     )
     assert found.hour_written.tolist()[:5] == [True, False, True, False, False]
-    assert np.isnat(found.moments[8:]).all() and not {8, 9, 10} & set(found.reasons)
-    assert (found.offset[5:8] == 0).all() and np.isnan(found.offset[:5]).all()
+    assert np.isnat(found.moments[7:]).all() and not {7, 8, 9} & set(found.reasons)
+    assert (found.offset[5:7] == 0).all() and np.isnan(found.offset[:5]).all()
 
 
 def test_plain_numbers_are_serials_only_where_they_are_marked():

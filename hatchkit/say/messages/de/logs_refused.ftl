@@ -35,7 +35,6 @@ refuse_no_measure = sie hat Daten und Zeiten, aber keine Spalte mit Temperatur o
     }
 refuse_days_without_measure = sie hat Daten ohne Uhrzeit und keine Spalte, die Temperatur oder Feuchte heißt
 refuse_several_kinds = ihre Spalte { $column } enthält Werte verschiedener Art, und weder Einheit noch Name sagt, welche Temperaturen sind; schreiben Sie die Einheit oder die Größe neben jeden Wert
-refuse_too_far_down = die erste Zeile mit Datum und Zahl ist Zeile { PLAIN($line) }, zu weit unten für eine Aufzeichnung
 refuse_nothing_below = Zeile { PLAIN($line) } hat die Überschriften einer Aufzeichnung, doch keine Zeile darunter enthält ein Datum mit einer Zahl; die erste ist Zeile { PLAIN($below) }: "{ $example }"
 refuse_no_reading = keine Zeile enthält ein Datum mit Uhrzeit und eine Zahl; { $lacks ->
         [number] es gibt Daten ohne eine Zahl daneben

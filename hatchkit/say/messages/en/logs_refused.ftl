@@ -35,7 +35,6 @@ refuse_no_measure = it has dates and times but no column of temperature or humid
     }
 refuse_days_without_measure = it has dates without a time of day, and no column named temperature or humidity
 refuse_several_kinds = its column { $column } holds values of several kinds and neither a unit nor a name says which are temperatures; write the unit or the quantity beside each value
-refuse_too_far_down = the first line with a date and a number is line { PLAIN($line) }, too far down for a log
 refuse_nothing_below = line { PLAIN($line) } has the headings of a log, but no line below it holds a date with a number; the first is line { PLAIN($below) }: "{ $example }"
 refuse_no_reading = no line of it holds both a date with a time and a number; { $lacks ->
         [number] there are dates without a number beside them

@@ -35,7 +35,6 @@ refuse_no_measure = tiene fechas y horas pero ninguna columna de temperatura o h
     }
 refuse_days_without_measure = tiene fechas sin hora, y ninguna columna llamada temperatura o humedad
 refuse_several_kinds = su columna { $column } contiene valores de varias clases y ni unidad ni nombre dice cuáles son temperaturas; escriba la unidad o la magnitud junto a cada valor
-refuse_too_far_down = la primera línea con fecha y número es la línea { PLAIN($line) }, demasiado abajo para un registro
 refuse_nothing_below = la línea { PLAIN($line) } tiene los encabezados de un registro, pero ninguna línea debajo tiene fecha con un número; la primera es la línea { PLAIN($below) }: "{ $example }"
 refuse_no_reading = ninguna línea tiene a la vez una fecha con hora y un número; { $lacks ->
         [number] hay fechas sin un número al lado

@@ -35,7 +35,6 @@ refuse_no_measure = il a des dates et des heures mais pas de colonne de tempéra
     }
 refuse_days_without_measure = il a des dates sans heure, et pas de colonne nommée température ou humidité
 refuse_several_kinds = sa colonne { $column } contient des valeurs de plusieurs sortes, et ni unité ni nom ne dit lesquelles sont des températures ; écrivez l’unité ou la grandeur à côté de chaque valeur
-refuse_too_far_down = la première ligne avec une date et un nombre est la ligne { PLAIN($line) }, trop bas pour un enregistrement
 refuse_nothing_below = la ligne { PLAIN($line) } a les titres d’un enregistrement, mais aucune ligne dessous n’a de date avec un nombre ; la première est la ligne { PLAIN($below) } : "{ $example }"
 refuse_no_reading = aucune ligne n’a à la fois une date avec l’heure et un nombre ; { $lacks ->
         [number] il y a des dates sans nombre à côté
