@@ -180,7 +180,7 @@ def by_incubator(season):
     batches = season.batches.assign(
         _incubator=[machine_air.incubator_of(season, row) for _, row in season.batches.iterrows()]
     )
-    return list(batches[batches["_incubator"].notna()].groupby("_incubator", sort=True))
+    return list(batches[batches["_incubator"].notna()].groupby("_incubator"))
 
 
 def _runs(columns, side, step_h):

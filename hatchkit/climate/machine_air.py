@@ -84,7 +84,7 @@ def _together(table, probe):
     steps = [step for step in steps if np.isfinite(step) and step > 0]
     width = pd.Timedelta(hours=max(steps, default=1 / 60))
     step = (table["time"] - table["time"].min()) // width
-    grouped = table.groupby(step, sort=True)
+    grouped = table.groupby(step)
     joined = grouped.agg(
         time=("time", "min"),
         air_c=("air_c", "mean"),

@@ -1,5 +1,7 @@
 """Can the probe be believed, and how steady is the machine? Numbers that a person can compare."""
 
+from __future__ import annotations
+
 import numpy as np
 import pandas as pd
 
@@ -37,10 +39,10 @@ def probe_truth(season) -> pd.DataFrame:
     """
     timing = _clock_bias(season)
     rows = []
-    for incubator, readings in season.readings.groupby("incubator", sort=True):
+    for incubator, readings in season.readings.groupby("incubator"):
         setting = machine_air.settings_of(season, incubator)
         pairs = _pairs(readings)
-        for probe, own in readings.groupby("probe", sort=True):
+        for probe, own in readings.groupby("probe"):
             offset = _offset(setting, probe, own)
             row = dict.fromkeys(TRUTH_COLUMNS, np.nan) | {
                 "incubator": incubator,
@@ -80,7 +82,8 @@ def steadiness(season) -> pd.DataFrame:
     rows = []
     for incubator, batches in excursions.by_incubator(season):
         air = machine_air.machine_air(season, incubator)
-        tracks = [track for batch in batches["batch"] if len(track := batch_track(season, batch))]
+        tracks = [batch_track(season, batch) for batch in batches["batch"]]
+        tracks = [track for track in tracks if len(track)]
         if tracks:
             own = found[found["incubator"] == incubator]
             rows.append(
@@ -138,7 +141,8 @@ def _steadiness_row(season, incubator, tracks, found) -> dict:
 def _step(season, incubator, air) -> dict:
     """Usual step of the log, and the share of a spike between two readings that a hen's egg would feel."""
     step_h = air.attrs["step_h"]
-    tau_h = egg_heat.time_constant(egg_heat.HEN_GRAMS, machine_air.settings_of(season, incubator).get("air", "fan"))
+    kind = machine_air.settings_of(season, incubator).get("air", "fan")
+    tau_h = egg_heat.time_constant(egg_heat.HEN_GRAMS, kind)
     return {"step_minutes": 60 * step_h, "unseen_share": unseen_share(step_h, tau_h)}
 
 
@@ -189,12 +193,13 @@ def _offset(setting, probe, readings) -> float:
 def _pairs(readings) -> dict:
     """For each probe with temperatures, its difference to every other probe of the machine."""
     clean = readings[readings["doubt"].fillna("").eq("") & readings["temp_c"].notna()]
-    probes = {str(name): part for name, part in clean.groupby("probe", sort=True)}
-    return {
-        name: [_difference(own, other) | {"other_probe": label} for label, other in probes.items() if label != name]
-        or [{}]
-        for name, own in probes.items()
-    }
+    probes = {str(name): part for name, part in clean.groupby("probe")}
+    pairs = {}
+    for name, own in probes.items():
+        pairs[name] = [
+            _difference(own, other) | {"other_probe": label} for label, other in probes.items() if label != name
+        ] or [{}]
+    return pairs
 
 
 def _difference(own, other) -> dict:
@@ -222,7 +227,7 @@ def _clock_bias(season) -> dict:
     table = clock.hatch_clock(season)
     table = table[table["difference_h"].notna() & (table["share_logged"] >= clock.ENOUGH_LOGGED)]
     found = {}
-    for incubator, own in table.groupby("incubator", sort=True):
+    for incubator, own in table.groupby("incubator"):
         bias = clock.bias_of(own, season).to_numpy()
         count = len(bias)
         out = {"clock_bias_c": float(bias.mean()), "clock_batches": count}

@@ -125,7 +125,7 @@ def egg_lines(series: pd.DataFrame) -> pd.DataFrame:
         (weight at day 0 on the line), slope_g_day (positive = loss), taken_off_g_day (sd of the slope
         because eggs were taken off between weighings; 0 where none was). Only eggs weighed twice or more.
     """
-    grouped = series.groupby("egg", sort=True)
+    grouped = series.groupby("egg")
     lines = grouped.agg(
         n=("day", "size"),
         name=("name", "first"),
@@ -141,7 +141,7 @@ def egg_lines(series: pd.DataFrame) -> pd.DataFrame:
     parts = pd.DataFrame(
         {"egg": series["egg"], "xx": (day - middle_day) ** 2, "xy": (day - middle_day) * (grams - middle_g)}
     )
-    sums = parts.groupby("egg", sort=True).sum()
+    sums = parts.groupby("egg").sum()
     lines["slope_g_day"] = -sums["xy"] / sums["xx"].where(sums["xx"] > 0)
     lines["set_g"] = grouped["grams"].mean() + lines["slope_g_day"] * grouped["day"].mean()
     lines["taken_off_g_day"] = 0.0

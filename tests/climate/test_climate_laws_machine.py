@@ -258,3 +258,16 @@ def test_a_change_of_humidity_tells_from_five_points_on(change, word):
 def test_what_was_before_was_not_logged(age, worst, since):
     found = shapes._unknown_before(dict(age_h=age, extreme_c=30.0, hours=7.0), worst)
     assert found == dict(seen="unlogged", extreme_c=30.0, worst=worst, since=since, whole_h=7.0, stayed=False)
+
+
+@pytest.mark.parametrize("worst", [0, 1, 2])
+def test_an_event_may_be_worst_at_its_first_or_last_reading(worst):
+    """It ran at 39 for ten hours; three readings 0.7 K beyond, of which one is 1.2 K beyond and at alarm level."""
+    air, level = np.full(10, 39.0), np.ones(10, int)
+    air[4:7] = 39.7
+    air[4 + worst], level[4 + worst] = 40.2, 2
+    columns = dict(air_c=air, level=level)
+    stretch = steady.Stretch(0, 9, 1, np.full(10, 39.0))
+    assert steady.events(columns, stretch, lambda mark: [(4, 6, 1)] if mark[4:7].all() else []) == [(4, 6, 1)]
+    columns["air_c"] = np.where(level == 2, 40.09, air)
+    assert steady.events(columns, stretch, lambda mark: [(4, 6, 1)]) == []

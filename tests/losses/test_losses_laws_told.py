@@ -2,12 +2,16 @@
 
 import math
 
+import numpy as np
 import pytest
 from tiny_season import tiny_season
 
+from hatchkit.losses import bad_luck as bad_luck_room
 from hatchkit.losses.bad_luck import bad_luck
 from hatchkit.losses.breakdown import check_column
 from hatchkit.losses.clears import batch_clears, clears
+from hatchkit.losses.interval_likelihood import _newton
+from hatchkit.losses.ledger import ledger
 from hatchkit.losses.proportions import interval, pooled, told_share, widened
 from hatchkit.losses.season_chart import season_chart
 from hatchkit.problems import HatchkitError
@@ -104,3 +108,39 @@ def test_what_batches_cannot_be_split_by(by, code, column):
     assert told.value.code == code and told.value.facts["column"] == column
     assert told.value.facts["there"] == ["batch", "species", "flock", "incubator"]
     assert check_column(season(), "flock") is None and check_column(season(), None) is None
+
+
+@pytest.mark.parametrize("start", [(1 / 3, 1 / 3, 1 / 3), (0.98, 0.01, 0.01), (0.01, 0.01, 0.98)])
+def test_newtons_steps_set_a_mass_to_nothing(start):
+    """5 in cell 0, 3 in cell 1, 2 in either, 4 in cells 1 or 2: without cell 2 a share p has p^5 (1 - p)^7, 5/12."""
+    holds = np.array([[1.0, 0, 0], [0, 1, 0], [1, 1, 0], [0, 1, 1], [1, 1, 1]])
+    found = _newton(holds, np.array([5.0, 3, 2, 4, 0]), np.array(start), 1e-10)
+    assert found == pytest.approx([5 / 12, 7 / 12, 0], abs=1e-7)
+    assert _newton(holds, np.array([5.0, 3, 2, 4, 0]), np.array(start), 1e9).tolist() == list(start)
+
+
+def test_a_chance_at_either_limit_is_unusual(monkeypatch):
+    rows = [(dict(batch=name, stage="late", chance=chance, norm_chance=0.026), None) for name, chance in
+            (("a", 0.025), ("b", 0.026), ("c", 0.01))]  # fmt: skip
+    made = season()
+    for allowed, told in ((0.10, ["a", "c"]), (0.1001, [])):
+        parts = iter([rows])
+        monkeypatch.setattr(bad_luck_room, "_stage_rows", lambda *asked, parts=parts: next(parts, []))
+        monkeypatch.setattr(bad_luck_room, "adjusted", lambda chance, allowed=allowed: np.full(len(chance), allowed))
+        table = bad_luck(made)
+        assert table.loc[table["unusual"], "batch"].tolist() == told and not table["norm_unusual"].any()
+        assert table["batch"].tolist() == ["a", "b", "c"]
+
+
+def test_only_deaths_across_a_limit_are_shared_out():
+    """3 dead by day 7 are early; 4 unopened at the end may be of any day after it: mid and late, shared out."""
+    made = tiny_season([dict(batch="a", eggs_set=30, day1=7, clear1=2, dead1=3, pipped_dead=1, dead_in_shell=4,
+                             hatched=20, culled=1)])  # fmt: skip
+    book = ledger(made).set_index("stage")
+    seen = dict(hatched=19, culled=1, clear=2, early=3, pipped_dead=1)
+    assert book.loc[book["seen"] > 0, "seen"].to_dict() == seen
+    shared = book.loc[book["shared_out"] > 0, "shared_out"]
+    assert list(shared.index) == ["mid", "late"] and shared.sum() == pytest.approx(4)
+    assert (book["eggs"] == book["seen"] + book["shared_out"]).all() and book["eggs"].sum() == pytest.approx(30)
+    at_hatch = book.loc[book["at_hatch"] > 0, "at_hatch"]
+    assert at_hatch[["hatched", "culled", "pipped_dead"]].tolist() == [19, 1, 1] and at_hatch.sum() == pytest.approx(25)
