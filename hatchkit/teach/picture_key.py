@@ -54,15 +54,42 @@ def views_key():
 
 
 def by_day():
-    """Opened eggs of the hen's days 0 to 21; as `views_key`."""
+    """Opened eggs of the hen's days 0 to 21.
+
+    Returns
+    -------
+    ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
+    """
     return _grid(DAYS, opened, day_title, 6)
 
 
 def positions_key():
-    """The right position and seven that are wrong, the viewpoint said on each; as `views_key`."""
+    """The right position and seven that are wrong, the viewpoint said on each.
+
+    Returns
+    -------
+    ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
+    """
     return _grid(LYING, egg_drawings.egg, position_title, 4, height=2.0)
 
 
 def signs_key():
-    """Wet, dry, rotten; as `views_key`."""
+    """Wet, dry, rotten.
+
+    Returns
+    -------
+    ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
+    """
     return _grid(SIGNS, egg_drawings.egg, sign_title, 3, height=2.0)

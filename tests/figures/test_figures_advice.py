@@ -66,7 +66,7 @@ def test_one_drawing_for_each_look_that_has_one():
 
 
 def test_given_axes_are_drawn_on_and_returned():
-    ax = advice.side_by_side(1)[0]
+    ax = style.axes()
     assert advice.ranked_causes(table(), ax) is ax
 
 
