@@ -89,5 +89,8 @@ def season_shapes(fates: pd.DataFrame, species: dict, lengths: dict) -> dict:
     """
     dead = fates[fates["fate"] == "dead"]
     kind = dead["batch"].map(species)
-    known = {name: dead.loc[kind == name, ["after_day", "by_day", "eggs"]].to_numpy(float).T for name in lengths}
-    return {name: smooth_shape(*known[name], length) for name, length in lengths.items()}
+    shapes = {}
+    for name, length in lengths.items():
+        part = dead[kind == name]
+        shapes[name] = smooth_shape(part["after_day"], part["by_day"], part["eggs"], length)
+    return shapes

@@ -50,13 +50,10 @@ class CountsRelation:
         What a season of this size could have shown, and why not more (`redrawn.foresee`; where the log was turned
         `power.power`).
     confounding : DataFrame
-    rows : DataFrame
-        The rows used, with expected deaths without any effect and standardised residuals.
     left_out : DataFrame
         batch, window, why, exposed (it met an excursion).
     step : float
         Mean dose of the exposed windows, in the unit of the dose.
-    dose : str
     adjusted, not_carried : list of str
         Covariates in the model, and those that the data could not carry.
     """
@@ -68,10 +65,8 @@ class CountsRelation:
     excess: pd.DataFrame
     detectable: dict
     confounding: pd.DataFrame
-    rows: pd.DataFrame
     left_out: pd.DataFrame
     step: float
-    dose: str
     adjusted: list = field(default_factory=list)
     not_carried: list = field(default_factory=list)
 
@@ -118,17 +113,15 @@ def relate_counts(
         excess=pd.DataFrame(columns=EXCESS_COLUMNS),
         detectable={},
         confounding=confounding(design) if design.known.any() else pd.DataFrame(),
-        rows=design.rows,
         left_out=design.left_out,
         step=design.step,
-        dose=dose,
         adjusted=design.extra_names,
         not_carried=design.not_carried,
     )
     why = nothing_to_compute(design)
     if why:
         return CountsRelation(verdict=UNTOLD, because=why, **blank)
-    share, residual, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
+    share, _, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
     again = redrawn(design, seed=seed) if turned is None else {"more": np.nan, "spread": np.nan}
     test = {**test, "drawn": again["more"], "spread": again["spread"]}
     found = fit_effect(design, draws=EFFECT_DRAWS, seed=seed)
@@ -138,7 +131,6 @@ def relate_counts(
         detectable = foresee(design, seed=seed)
     elif detect:
         detectable = power(design, share, found["spread"], dealt, seed=seed) if enough else NO_POWER
-    blank["rows"] = design.rows.assign(expected=design.at_risk * share, residual=residual, exposed=design.exposed)
     blank |= dict(effect=found, test=test, detectable=detectable)
     if with_excess:
         blank["excess"] = excess(design, seed=seed)

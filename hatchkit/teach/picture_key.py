@@ -59,6 +59,10 @@ def by_day():
     Returns
     -------
     ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
     """
     return _grid(DAYS, opened, day_title, 6)
 
@@ -69,6 +73,10 @@ def positions_key():
     Returns
     -------
     ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
     """
     return _grid(LYING, egg_drawings.egg, position_title, 4, height=2.0)
 
@@ -79,5 +87,9 @@ def signs_key():
     Returns
     -------
     ndarray of Axes, shape (drawings,)
+
+    Notes
+    -----
+    Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
     """
     return _grid(SIGNS, egg_drawings.egg, sign_title, 3, height=2.0)

@@ -78,7 +78,7 @@ def test_no_word_of_another_language_stands_on_the_drawings(language):
 
 
 def test_given_axes_are_drawn_on_and_returned():
-    ax = advice.side_by_side(1)[0]
+    ax = style.axes()
     assert advice.ranked_causes(table(), ax) is ax
 
 
