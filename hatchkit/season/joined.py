@@ -110,7 +110,7 @@ def join(
             problem("note", code="zones_differ", facts=dict(zones=sorted(zones), zone=zones.most_common(1)[0][0]))
         )
     spoken = {season.language for season in seasons}
-    whole = Season(
+    return Season(
         folder=root,
         title=title,
         timezone=zones.most_common(1)[0][0],
@@ -128,7 +128,6 @@ def join(
         ),
         **tables,
     )
-    return whole
 
 
 def _keepers(parts, found):

@@ -124,7 +124,9 @@ class Season:
 
         if language not in LANGUAGES:
             raise _problems.HatchkitError("language_unknown", dict(language=language, known=list(LANGUAGES)))
-        return replace(self, language=language)
+        spoken = replace(self, language=language)
+        spoken.kept.update(self.kept)  # facts know no language
+        return spoken
 
     def words(self) -> str:
         """What was read, in a few sentences."""
