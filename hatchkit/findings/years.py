@@ -8,7 +8,11 @@ from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, a
 from hatchkit.findings.records import records
 from hatchkit.findings.years_groups import groups, keepers
 from hatchkit.problems import HatchkitError
+from hatchkit.relate.relation import relate_losses
 from hatchkit.say import text
+from hatchkit.units import check_unit
+from hatchkit.yearly.by_year import by_year, same, what_changed
+from hatchkit.yearly.helped import helped as what_helped
 
 
 def years(season, *, unit: str = "C", progress=None, each=None) -> Findings:
@@ -37,8 +41,6 @@ def years(season, *, unit: str = "C", progress=None, each=None) -> Findings:
     Source: pooling and intervals as in `hatchkit.yearly` (beta-binomial with stated priors); see there what was
     measured.
     """
-    from hatchkit.units import check_unit
-
     check_unit(unit)
     if len(season.years) < 2 and len(season.keepers) < 2:
         raise HatchkitError("years_one", dict(name=season.title))
@@ -52,8 +54,6 @@ def years(season, *, unit: str = "C", progress=None, each=None) -> Findings:
 
 def each_year(season):
     """How did each year hatch?"""
-    from hatchkit.yearly.by_year import by_year
-
     table = by_year(season)
     hatch = table[table["outcome"] == "hatch"].sort_values("season")
     if hatch.empty:
@@ -81,7 +81,7 @@ def each_year(season):
         facts,
         "sure",
         why_sure=Said("years_interval"),
-        do=_do(season),
+        do=Said("years_do_changes_kept" if len(season.changes) else "years_do_changes"),
         picture=Picture("years.by_year", table, Said("alt_years", facts)),
         table=Table(
             "years",
@@ -94,8 +94,6 @@ def each_year(season):
 
 def _luck(season) -> str:
     """Whether the hatch of the years differs "beyond" luck, "within" it, or "untold"."""
-    from hatchkit.yearly.by_year import what_changed
-
     table = what_changed(season)
     hatch = table[(table["outcome"] == "hatch") & table["chance"].notna()]
     if hatch.empty:
@@ -103,16 +101,8 @@ def _luck(season) -> str:
     return "beyond" if hatch["more_than_luck"].iloc[0] else "within"
 
 
-def _do(season) -> Said:
-    if len(season.changes):
-        return Said("years_do_changes_kept")
-    return Said("years_do_changes")
-
-
 def differ(season):
     """Do the years differ by more than luck?"""
-    from hatchkit.yearly.by_year import same, what_changed
-
     table = what_changed(season)
     if table.empty:
         return
@@ -161,12 +151,10 @@ def differ(season):
 
 def helped(season):
     """Did what was changed help?"""
-    from hatchkit.yearly.helped import helped as follow
-
     if not len(season.changes):
         yield Finding("years_helped", "years_helped_none", {}, "cannot_tell")
         return
-    table = follow(season)
+    table = what_helped(season)
     table = table.assign(date=table["date"].dt.tz_convert(season.timezone))
     lines, best = [], []
     for _, rows in table.groupby(["date", "what"], sort=True):
@@ -238,8 +226,6 @@ def _facts(row) -> dict:
 
 def warmth(season):
     """Did warm and cold spells cost embryos, over all years?"""
-    from hatchkit.relate.relation import relate_losses
-
     if season.readings.empty:
         return
     try:

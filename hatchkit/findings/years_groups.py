@@ -7,6 +7,7 @@ import numpy as np
 from hatchkit.findings.counts import POOLED_SHARE, shares_shown
 from hatchkit.findings.finding import Finding, Picture, Said, Table
 from hatchkit.say import text
+from hatchkit.yearly.groups import groups as compare
 
 #: What is compared by itself: column and outcome.
 COMPARED = (
@@ -35,8 +36,6 @@ def groups(season):
 
 
 def _compared(season, by, outcome):
-    from hatchkit.yearly.groups import groups as compare
-
     if by in season.batches or by in ("month", "hen", "cock"):
         found = compare(season, by, outcome=outcome)
         if len(found.table) > 1:

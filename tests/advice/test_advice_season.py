@@ -16,7 +16,6 @@ from hatchkit.advice.published import STAGES
 from hatchkit.advice.season_notes import LEAST_EGGS, _from_stages, season_notes
 from hatchkit.advice.what_if import what_if
 from hatchkit.figures import egg_drawings
-from hatchkit.season import load_season
 from hatchkit.simulate.seasons import draw_season
 
 
@@ -25,11 +24,6 @@ def told():
     season, answer = draw_season(seed=71_700, cause="overheating", batches=6, step_minutes=60)
     causes = season_causes(season)
     return season, answer, causes, what_if(season, causes=causes)
-
-
-@pytest.fixture(scope="module")
-def demo():
-    return load_season("demo")
 
 
 def test_the_notes_put_the_planted_cause_first_with_its_batch(told):

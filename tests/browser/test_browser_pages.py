@@ -10,7 +10,9 @@ from pathlib import Path
 import pytest
 from lab_session import addresses_asked
 
-from hatchkit.pages.report import write_report
+from hatchkit.findings.batch import poor_hatch
+from hatchkit.findings.season import review
+from hatchkit.pages.page import write_page
 from hatchkit.say import LANGUAGES, catalogue, text
 
 #: Widths of a desk and of a telephone, and the height of a first screen, CSS pixels.
@@ -21,15 +23,16 @@ AXE, VNU = os.environ.get("HATCHKIT_AXE"), os.environ.get("HATCHKIT_VNU")
 
 
 @pytest.fixture(scope="module")
-def season(tmp_path_factory):
+def season(demo, tmp_path_factory):
     """The folder of the pages; the browser keeps its profile beside it."""
     folder = tmp_path_factory.mktemp("pages") / "pages"
     folder.mkdir()
     for language in LANGUAGES:
-        write_report("demo", "1_season_review", folder / f"season{language}.html", language=language)
-        write_report("demo", "2_poor_hatch", folder / f"H2{language}.html", batch="H2", language=language)
+        spoken = demo.spoken_in(language)
+        write_page(review(spoken), folder / f"season{language}.html")
+        write_page(poor_hatch(spoken, "H2"), folder / f"H2{language}.html")
     for batch in ("Q4", "H1"):
-        write_report("demo", "2_poor_hatch", folder / f"{batch}.html", batch=batch)
+        write_page(poor_hatch(demo, batch), folder / f"{batch}.html")
     return folder
 
 

@@ -13,8 +13,8 @@ from hatchkit.yearly.outcomes import classes, outcomes
 
 
 @pytest.fixture(scope="module")
-def demo():
-    return hk.load_season("demo-years")
+def demo(demo_years):
+    return demo_years
 
 
 def test_shares_of_the_years_are_those_of_the_sheets(demo):
