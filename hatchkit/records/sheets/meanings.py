@@ -1,12 +1,11 @@
 """A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it (`fields`).
 
-Roles of words -> what they say together, by the first rule that fits (``reference/word_rules.csv``).
-
-Each row needs one role of every group in `needs` (`a|b` is one group) and none of `but`; `only` admits no others, and
-`look` asks for a look of a kind (none, named, day, day0, transfer, before the transfer). Of a step of the work `#dead`
-is a number of dead. Readings are a field and its weight;
-`@` gives it the heading's look (`@1`, `@2`, `@t` one of its own), `~` makes it a part where the heading says "of
-which", `~~` always. Behind `on` further rules add theirs; behind `lost` the losses told beside the eggs left do.
+What roles of words say together is told by the first rule that fits (``reference/word_rules.csv``). Each row needs one
+role of every group in `needs` (`a|b` is one group) and none of `but`; `only` admits no others, and `look` asks for a
+look of a kind (none, named, day, day0, transfer, before the transfer). Of a step of the work `#dead` is a number of
+dead. Readings are a field and its weight; `@` gives it the heading's look (`@1`, `@2`, `@t` one of its own), `~` makes
+it a part where the heading says "of which", `~~` always. Behind `on` further rules add theirs; behind `lost` the losses
+told beside the eggs left do.
 """
 
 from __future__ import annotations
