@@ -221,26 +221,20 @@ def _entry(kept: dict, key: str, value, known: dict, where: str, found: list) ->
 def _wrong(value, row: dict) -> str:
     """What is wrong with a value: its kind, "number" or "range"; empty where it can be used."""
     kind = row["kind"]
-    if kind == "text" and not isinstance(value, str):
-        return kind
-    if kind == "yes_no" and not isinstance(value, bool):
-        return kind
-    if kind == "choice" and str(value).replace(" ", "_") not in row["choices"].split():
-        return kind
-    if kind == "zone" and not is_zone(value):
-        return kind
-    if kind == "names" and not (isinstance(value, str) or _all(value, list, str)):
-        return kind
     if kind == "number":
         return _wrong_number(value, row)
     if kind == "number_or_probes":
-        numbers = list(value.values()) if isinstance(value, dict) else [value]
+        numbers = value.values() if isinstance(value, dict) else [value]
         return next(filter(None, (_wrong_number(number, row) for number in numbers)), "")
-    return ""
-
-
-def _all(value, kind, inner) -> bool:
-    return isinstance(value, kind) and all(isinstance(one, inner) for one in value)
+    names = value if isinstance(value, list) else [value]
+    fits = {
+        "text": isinstance(value, str),
+        "yes_no": isinstance(value, bool),
+        "choice": str(value).replace(" ", "_") in row["choices"].split(),
+        "zone": is_zone(value),
+        "names": all(isinstance(name, str) for name in names),
+    }
+    return "" if fits.get(kind, True) else kind
 
 
 def _wrong_number(value, row: dict) -> str:

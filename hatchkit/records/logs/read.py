@@ -196,16 +196,12 @@ def _read_sections(data, cuts, account, wishes) -> list:
     for place, (start, stop) in enumerate(zip(edges, edges[1:], strict=False)):
         before = cuts[place - 1] if place else 0
         own = Account(account.file, zone=account.zone, shift=account.shift, first_line=before + account.first_line)
-        if place:
-            own.shift = 0
         try:
             parts.extend(_read_text(data[start:stop], own, wishes))
         except HatchkitError as error:
             own.lines["lines"] = data[start:stop].count(b"\n") + (not data[start:stop].endswith(b"\n"))
             own.count("section", "lost", own.lines["lines"], first=before + 1, why=error.reason())
         account.add(own)
-        if "order" in own.facts:
-            wishes = replace(wishes, others=(*wishes.others, own.facts["order"]))
     return parts
 
 

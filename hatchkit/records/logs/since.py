@@ -99,7 +99,9 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     value, unit = _counted(raw[column]), 1_000_000
     if value is None:
         value = pd.to_numeric(raw[column], errors="coerce").to_numpy(dtype=float)
-        unit = unit_micros(name) or _unit_by_step(value, step_above(preamble), name)
+        unit = unit_micros(name)
+        if unit is None:
+            raise HatchkitError("refuse_count_unit", dict(column=name))
     local = np.full(len(raw), np.datetime64("NaT", "us"))
     good = np.isfinite(value)
     local[good] = start + np.round(value[good] * unit).astype(np.int64).astype("timedelta64[us]")
@@ -110,8 +112,6 @@ def _counted(column) -> np.ndarray | None:
     """Seconds of "26:40:00"; None where the column holds plain numbers."""
     import pandas as pd
 
-    if column.dtype.kind in "fiu":
-        return None
     codes, cells = pd.factorize(column.to_numpy(dtype=object))
     form = re.compile(r"(?:(\d+)\s*d(?:ays?)?,?\s*)?(\d+):(\d\d)(?::(\d\d(?:\.\d+)?))?")
     parts = [form.fullmatch(str(cell).strip()) for cell in cells]
@@ -124,12 +124,3 @@ def _counted(column) -> np.ndarray | None:
         for part in parts
     ]
     return np.array([*seconds, np.nan])[codes]
-
-
-def _unit_by_step(value: np.ndarray, step: int | None, name: str) -> int:
-    """The unit in which the count goes on by the interval that stands above; HatchkitError without one."""
-    usual = float(np.nanmedian(np.diff(value[np.isfinite(value)]))) if np.isfinite(value).sum() > 1 else 0.0
-    for micros, _ in _UNITS:
-        if step and usual > 0 and abs(usual * micros - step) < 0.01 * step:
-            return micros
-    raise HatchkitError("refuse_count_unit", dict(column=name))

@@ -139,10 +139,9 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         if len(days) > 3 and len(set(days)) < 0.7 * len(days):
             raise HatchkitError("refuse_no_time_several", {})
         return Plan([date])
-    if head.dated_by == "clock" and time is not None and is_elapsed(columns[time].name, columns[time].cells):
-        return Plan([time], since=True)
     if head.dated_by == "clock" and time is not None:
-        return Plan([time], clock_only=True)
+        elapsed = is_elapsed(columns[time].name, columns[time].cells)
+        return Plan([time], since=elapsed, clock_only=not elapsed)
     raise HatchkitError("refuse_no_stamp", {})
 
 
