@@ -144,7 +144,9 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
     """Readings of one text, a table for each of its sections."""
     head = read_head(data)
     if not head.sample:
-        return [_without_readings(data, head, account)]
+        account.lines["lines"] = count_lines(data, head, 0)
+        account.count("no_readings", "lost", account.lines["lines"])
+        return [empty_readings()]
     if head.separator == " " and (joined := marks_joined(data, head.width)) != data:
         data, head = joined, read_head(joined)
     refuse_odd_bulk(data, head)
@@ -164,11 +166,11 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
 
 
 def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> list:
-    whole, raw = parse_whole(data, head, plan, account)
+    given = data
+    data, raw = parse_whole(data, head, plan, account)
     when = times_of(raw, head, plan, wishes, account.file)
-    if cuts := cuts_of(whole, head, raw, when):
-        return _read_sections(data, cuts, account, wishes)
-    data = whole
+    if cuts := cuts_of(data, head, raw, when):
+        return _read_sections(given, cuts, account, wishes)
     total = account.lines["lines"] = count_lines(data, head, len(raw)) + account.shift
     _count_head(account, head)
     for said in plan.said:
@@ -184,7 +186,8 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
     _say_order(account, when, plan, head, raw)
     keep = sort_lines(account, data, head, plan, raw, when)
     readings = channel_readings(raw, head, plan, when, keep, wishes, account)
-    _count_rest(account, total - account.shift, len(raw), head)
+    # Lines that the parser did not give back as rows: a quoted line break, an end mark.
+    account.count("in_quotes", "doubtful", max(total - account.shift - head.first - len(raw), 0))
     return [readings]
 
 
@@ -244,11 +247,10 @@ def _say_order(account, when, plan, head, raw) -> None:
     example = next((date for date in dates if (stamp := stamp_of(date)) and stamp.layout in OPEN), None)
     if example is None:
         return
-    order = when.order
-    sure = order.sure >= 0.9
+    order, sure = when.order, when.order.sure >= 0.9
     if not sure:
-        choices = dict.fromkeys([when.order.order, *ORDER_CHOICES])
-        account.ask(column, when.order.order, choices, len(raw), "log_date_order")
+        choices = dict.fromkeys([order.order, *ORDER_CHOICES])
+        account.ask(column, order.order, choices, len(raw), "log_date_order")
     account.say(
         "note" if sure or order.how == "dots" else "doubtful",
         "log_order" if sure else "log_order_open",
@@ -271,15 +273,3 @@ def _count_head(account, head) -> None:
         titled = head.header_lines and head.header_lines[0]
         above = "both" if titled else "header" if head.header else "title"
         account.count("top", "note", head.first, above=above)
-
-
-def _count_rest(account, total, read, head) -> None:
-    """Lines that the parser did not give back as rows (a quoted line break, an end mark)."""
-    missing = total - head.first - read
-    account.count("in_quotes", "doubtful", max(missing, 0))
-
-
-def _without_readings(data, head, account):
-    account.lines["lines"] = count_lines(data, head, 0)
-    account.count("no_readings", "lost", account.lines["lines"])
-    return empty_readings()
