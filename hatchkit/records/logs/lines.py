@@ -158,7 +158,7 @@ _MOST_ODD_LINES = 5000
 _LONGEST_HEADING = 2000
 
 
-def cuts_of(data: bytes, head, raw, when) -> list:
+def cuts_of(data: bytes, head, when) -> list:
     """Numbers of the lines, from 0, at which the file begins anew with other headings: several exports put together.
 
     Headings that are written once more as they stand above, as a printer does on each page, part nothing: what is

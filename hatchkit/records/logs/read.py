@@ -21,7 +21,7 @@ from hatchkit.records.logs.lines import Account, cuts_of, sort_lines
 from hatchkit.records.logs.moments import order_heading, times_of
 from hatchkit.records.logs.parse import count_lines, parse_whole, refuse_odd_bulk
 from hatchkit.records.logs.plan import ORDER_CHOICES
-from hatchkit.records.logs.texts import texts_of
+from hatchkit.records.logs.texts import of_bytes, texts_of
 from hatchkit.records.logs.when import blocks
 from hatchkit.records.times import OPEN, stamp_of
 
@@ -169,7 +169,7 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
     given = data
     data, raw = parse_whole(data, head, plan, account)
     when = times_of(raw, head, plan, wishes, account.file)
-    if cuts := cuts_of(data, head, raw, when):
+    if cuts := cuts_of(data, head, when):
         return _read_sections(given, cuts, account, wishes)
     total = account.lines["lines"] = count_lines(data, head, len(raw)) + account.shift
     _count_head(account, head)
@@ -219,9 +219,8 @@ def is_log(path) -> bool:
     try:
         with open(path, "rb") as handle:
             start = handle.read(HEAD_BYTES + 1)
-        if start[:2] in (b"PK", b"\xd0\xcf"):
-            return False
-        head = read_head(_start_as_utf8(start))
+        whole = start[: start.rfind(b"\n") + 1] if len(start) > HEAD_BYTES and b"\n" in start else start
+        head = read_head(of_bytes(whole).data)
         if not head.sample:
             return False
         plan = plan_columns(head)
@@ -229,13 +228,6 @@ def is_log(path) -> bool:
         return False
     named = {quantity for channel in plan.channels for quantity in channel.columns} - {"value"}
     return bool(named) and (not plan.by_behaviour or len(head.sample) >= 10 and not plan.epoch)
-
-
-def _start_as_utf8(start: bytes) -> bytes:
-    from hatchkit.records.logs.texts import of_bytes
-
-    cut = start[: start.rfind(b"\n") + 1] if len(start) > HEAD_BYTES and b"\n" in start else start
-    return of_bytes(cut).data
 
 
 def _say_order(account, when, plan, head, raw) -> None:

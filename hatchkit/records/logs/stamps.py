@@ -19,7 +19,6 @@ _DAY = np.timedelta64(1, "D")
 #: A plain number, which no stamp is: too short for a day, a day with a clock time, or Unix seconds.
 _SHORT_NUMBER = re.compile(r"[+-]?\d{1,7}(?:[.,]\d{0,9})?|[+-]?\d{1,6}[.,]\d+")
 _MIDNIGHT = re.compile(r"(?<=\d)[ T]+(?:0?0:00(?::00(?:\.0+)?)?|12:00(?::00)?\s*a\.?m\.?)$", re.IGNORECASE)
-_ISO = re.compile(r"\d{4}-\d\d-\d\d[ T]\d\d:\d\d(:\d\d(\.\d{1,6})?)?")
 
 
 @dataclass
@@ -63,11 +62,6 @@ def kind_of(text: str) -> str:
 def midnight_off(text: str) -> str:
     """A day without the midnight that a spreadsheet shows with it; any other text as it is."""
     return _MIDNIGHT.sub("", text)
-
-
-def is_plain_iso(text: str) -> bool:
-    """Whether a stamp is year-month-day with a clock time and no zone, which the parser reads by itself."""
-    return bool(_ISO.fullmatch(text))
 
 
 def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, others=()) -> Stamps:

@@ -17,7 +17,6 @@ from hatchkit.records.logs.names import MEASURES, role_of
 from hatchkit.records.logs.rows import rows_of
 from hatchkit.records.marks import limit
 
-WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
 #: First bytes of a database in one file.
 _DATABASE = b"SQLite format 3\x00"
