@@ -103,7 +103,6 @@ def _unpacked(data: bytes) -> bytes:
 
 
 def _of_archive(path: Path, data: bytes, page_of) -> list[Text]:
-    names: list = []
     if data[:2] == b"PK":
         try:
             with zipfile.ZipFile(io.BytesIO(data)) as archive:
