@@ -13,9 +13,8 @@ from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
 from hatchkit.records.changes import is_changes, read_changes
 from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
-from hatchkit.records.language import language_of_season
 from hatchkit.records.own_sheet import own_readings
-from hatchkit.records.season_toml import read_settings
+from hatchkit.records.season_toml import language_of_season, read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
 from hatchkit.records.sheets.fields import OWN_COLUMNS, key_of, own_key
 from hatchkit.records.sheets.frames import tidy

@@ -12,6 +12,7 @@ from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records.code_pages import decode
 from hatchkit.records.sheets.fields import OWN_COLUMNS
+from hatchkit.say import LANGUAGES
 
 #: A figure of one's own may lie this many times below or above those of all birds that the kit knows.
 _FAR = 2.0
@@ -221,26 +222,20 @@ def _entry(kept: dict, key: str, value, known: dict, where: str, found: list) ->
 def _wrong(value, row: dict) -> str:
     """What is wrong with a value: its kind, "number" or "range"; empty where it can be used."""
     kind = row["kind"]
-    if kind == "text" and not isinstance(value, str):
-        return kind
-    if kind == "yes_no" and not isinstance(value, bool):
-        return kind
-    if kind == "choice" and str(value).replace(" ", "_") not in row["choices"].split():
-        return kind
-    if kind == "zone" and not is_zone(value):
-        return kind
-    if kind == "names" and not (isinstance(value, str) or _all(value, list, str)):
-        return kind
     if kind == "number":
         return _wrong_number(value, row)
     if kind == "number_or_probes":
-        numbers = list(value.values()) if isinstance(value, dict) else [value]
+        numbers = value.values() if isinstance(value, dict) else [value]
         return next(filter(None, (_wrong_number(number, row) for number in numbers)), "")
-    return ""
-
-
-def _all(value, kind, inner) -> bool:
-    return isinstance(value, kind) and all(isinstance(one, inner) for one in value)
+    names = value if isinstance(value, list) else [value]
+    fits = {
+        "text": isinstance(value, str),
+        "yes_no": isinstance(value, bool),
+        "choice": str(value).replace(" ", "_") in row["choices"].split(),
+        "zone": is_zone(value),
+        "names": all(isinstance(name, str) for name in names),
+    }
+    return "" if fits.get(kind, True) else kind
 
 
 def _wrong_number(value, row: dict) -> str:
@@ -268,3 +263,32 @@ def _unknown(key: str, where: str, known: set, found: list) -> None:
 
 def _not_used(column: str, found: list, code: str, **facts) -> None:
     found.append(problem("doubtful", file=FILE, column=column, code=code, facts=facts))
+
+
+def language_of_season(settings: dict, understood: list) -> tuple[str, list[dict]]:
+    """The language of a season's surfaces.
+
+    Parameters
+    ----------
+    settings : dict
+        season.toml; its `language` decides.
+    understood : list of Understood
+        The tables read, each with the language of its words.
+
+    Returns
+    -------
+    language : str
+        One of `LANGUAGES`; English where the sheets differ or are in another tongue.
+    problems : list of dict
+        A note on that, once; empty otherwise.
+    """
+    told = str(settings.get("language") or "")
+    if told in LANGUAGES:
+        return told, []
+    spoken = sorted({item.language for item in understood if item.kind and item.language})
+    if len(spoken) == 1 and spoken[0] in LANGUAGES:
+        return spoken[0], []
+    if not spoken:
+        return LANGUAGES[0], []
+    code = "language_other" if len(spoken) == 1 else "language_mixed"
+    return LANGUAGES[0], [problem("note", code=code, facts=dict(tongues=spoken))]

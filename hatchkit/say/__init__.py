@@ -3,7 +3,7 @@
 Messages lie in ``messages/<language>/<room>.ftl`` (Fluent): a code, its named facts, its words. A language that lacks
 a message falls back to English. Importing this package costs nothing; a room's messages are read when first needed.
 
-`season.language` is season.toml's, else that of the words on the sheets (`records/language.py`; English, said once,
+`season.language` is season.toml's, else that of the words on the sheets (`records/season_toml.py`; English, said once,
 where they differ or are in another tongue). `tests/say/test_say_languages.py` walks that every message of English
 is in de, fr and es with the same facts, and reads the demo's pages: no English on them.
 A new message takes four lines. The blank workbook has the keeper's words as

@@ -115,9 +115,8 @@ def _keep_missing(parts, filled, event) -> None:
         first, last = (at[0], at[-1]) if len(at) else (0, -1)
         first = 0 if first < _NOT_PLUGGED_IN else first
         last = len(filled) - 1 if last >= len(filled) - _NOT_PLUGGED_IN else last
-        inside = np.zeros(len(filled), dtype=bool)
-        inside[first : last + 1] = True
-        part["has"] = part["has"] | (inside & ~event)
+        part["has"] = part["has"].copy()
+        part["has"][first : last + 1] |= ~event[first : last + 1]
     parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
 
 

@@ -6,7 +6,8 @@ Judged from the first lines; the whole is then parsed once with what was decided
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass
+from functools import partial
 from statistics import mode
 
 from hatchkit.problems import HatchkitError
@@ -18,7 +19,6 @@ from hatchkit.records.logs.stamps import kind_of
 HEAD_BYTES = 65_536
 _PLAIN_HEAD, _LONG_HEAD = 120, 350
 SEPARATORS = (";", "\t", "|", ",", " ")
-NAMES = {";": "semicolon", "\t": "tab", "|": "bar", ",": "comma", " ": "spaces"}
 
 
 @dataclass(frozen=True)
@@ -51,7 +51,6 @@ class Head:
     spaced: bool = False
     dated_by: str = "stamp"
     shifted: bool = False
-    texts: list = field(default_factory=list)
 
 
 def read_head(data: bytes) -> Head:
@@ -82,7 +81,7 @@ def read_head(data: bytes) -> Head:
     names = ["", *names] if shifted else names
     return Head(
         separator=best.separator,
-        decimal=_decimal(sample, best.separator),
+        decimal=_decimal(sample),
         width=max(width, len(sample[0])),
         first=first,
         header_lines=block if names else [],
@@ -118,7 +117,7 @@ def _best_cut(lines: list) -> _Cut | None:
         ("parts", None),
         ("clock", _has_clock),
         ("since", None),
-        ("stamp", _has_stamp_only),
+        ("stamp", partial(_has_stamp, blanks_too=True)),
     ):
         best = _best_of_kind(lines, dated_by, is_data)
         if best and best.score[0] >= 0.05 * len(lines):
@@ -154,10 +153,6 @@ def _has_stamp(cells: list, blanks_too: bool = False) -> bool:
     return any(is_number(cell) for cell in rest if kind_of(cell) == "") or (
         blanks_too and len(rest) > 0 and all(cell == "" or not re.search(r"\d", cell) for cell in rest)
     )
-
-
-def _has_stamp_only(cells: list) -> bool:
-    return _has_stamp(cells, True)
 
 
 def _has_clock(cells: list) -> bool:
@@ -270,7 +265,7 @@ def _first_stamped(cells: list, first: int) -> int:
 _COMMA, _DOT = re.compile(r"[+-]?\d*,\d+"), re.compile(r"[+-]?\d*\.\d+")
 
 
-def _decimal(sample: list, separator: str) -> str:
+def _decimal(sample: list) -> str:
     cells = [cell for row in sample for cell in row if not kind_of(cell)]
     commas = sum(bool(_COMMA.match(cell)) for cell in cells)
     dots = sum(bool(_DOT.match(cell)) for cell in cells)

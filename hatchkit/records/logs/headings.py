@@ -141,14 +141,6 @@ def is_units(row: list) -> bool:
     filled = [cell for cell in row if cell]
     if any(role_of(cell) == "temp" and not unit_of(cell) and not _UNIT.fullmatch(cell) for cell in filled):
         return False  # "Temp" is a name, and "RH" beside it too
-    if (
-        sum(
-            bool(re.search(r"[^\W\d_]_[^\W\d_]", cell)) and not re.match(r"\W*deg", cell, re.IGNORECASE)
-            for cell in filled
-        )
-        > 1
-    ):
-        return False  # t_inc_C and rh_inc are names
     if not any(
         _UNIT.fullmatch(cell)
         or is_share(cell)

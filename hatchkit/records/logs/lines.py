@@ -158,7 +158,7 @@ _MOST_ODD_LINES = 5000
 _LONGEST_HEADING = 2000
 
 
-def cuts_of(data: bytes, head, raw, when) -> list:
+def cuts_of(data: bytes, head, when) -> list:
     """Numbers of the lines, from 0, at which the file begins anew with other headings: several exports put together.
 
     Headings that are written once more as they stand above, as a printer does on each page, part nothing: what is
@@ -168,7 +168,6 @@ def cuts_of(data: bytes, head, raw, when) -> list:
     if not len(bad) or len(bad) > _MOST_ODD_LINES or head.header is None:
         return []
     known = {_cells(line_text(data, number), head) for number in head.header_lines}
-    known.add(tuple(name for name in head.header if name))
     ends = np.flatnonzero(np.frombuffer(data, dtype=np.uint8) == 10)
     cuts, again = [], None
     for row in bad:

@@ -61,17 +61,13 @@ def _sql_lines(text: str) -> bytes | None:
         for match in _CREATE.finditer(text)
     }
     tables: dict = {}
-    records, last = [], None
+    records = []
     for line in text.removesuffix("\n").split("\n"):
         match = _INSERT.match(line)
-        if not match and (last is None or not line.lstrip().startswith("(")):
+        if not match:
             records.append((None, []))
-            last = None
             continue
-        # The rows of one command may each stand in a line of its own.
-        given = (match["rows"] or "") if match else line
-        match = last = match or last
-        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", given)]
+        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", match["rows"] or "")]
         table = match["table"].lower()
         said = [part.strip(' `"[]') for part in match["names"].split(",")] if match["names"] else names.get(table)
         rows = [dict(zip(said or [f"column {n + 1}" for n in range(len(row))], row, strict=False)) for row in rows]
@@ -83,7 +79,6 @@ def _sql_lines(text: str) -> bytes | None:
 
 def _sql_values(text: str) -> list:
     cells = re.findall(r"\s*('(?:[^']|'')*'|[^,]*)\s*(?:,|$)", text)[: text.count(",") + 1]
-    cells = [cell.strip() for cell in cells]
     return [
         "" if cell.upper() == "NULL" else cell[1:-1].replace("''", "'") if cell[:1] == "'" else cell for cell in cells
     ]
@@ -146,15 +141,12 @@ def _element(element) -> dict:
         name = child.tag.rpartition("}")[2]
         if (child.text or "").strip():
             found[f"{name} {' '.join(child.attrib.values())}".strip()] = child.text.strip()
-        found.update({f"{name} {key}": value for key, value in child.attrib.items() if not (child.text or "").strip()})
     return found
 
 
 def _is_labelled(data: bytes) -> bool:
     """Whether most lines name their values: "12:00 Temperature: 37.6 Humidity: 54"."""
     lines = [line for line in data[:20_000].decode("utf-8", "replace").splitlines()[:-1] if line.strip()][-60:]
-    if len(lines) < 3:
-        lines = [line for line in data[:20_000].decode("utf-8", "replace").splitlines() if line.strip()]
     return len(lines) > 1 and sum(bool(_labels(line)) for line in lines) > 0.6 * len(lines)
 
 
@@ -177,13 +169,6 @@ def _labelled_lines(data: bytes) -> bytes:
             continue
         name = re.sub(r"^.*[\d:)\]>]\s+", "", first["name"])
         stamp = line[: first.start() + len(first["name"]) - len(name)]
-        stamp = re.sub(
-            r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
-            r"fecha)\s*[:=]\s*",
-            " ",
-            stamp.strip(" \t,;|-[]()>"),
-            flags=re.IGNORECASE,
-        )
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
         for match in _PAIR.finditer(line, first.start()):
             label = name if match.start() == first.start() else match["name"].strip()

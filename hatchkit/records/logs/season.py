@@ -35,7 +35,7 @@ class Logs:
         "log_zone", "log_clock", "log_encoding"), file (or the part of one), sheet (""), heading, taken, choices,
         rows_changed, facts; the most consequential first, and none that `answers` answer.
     files : DataFrame
-        One row a file; see `overview.files_table`.
+        One row a file; see `join.files_table`.
     """
 
     readings: pd.DataFrame

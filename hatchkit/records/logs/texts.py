@@ -17,7 +17,6 @@ from hatchkit.records.logs.names import MEASURES, role_of
 from hatchkit.records.logs.rows import rows_of
 from hatchkit.records.marks import limit
 
-WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
 #: First bytes of a database in one file.
 _DATABASE = b"SQLite format 3\x00"
@@ -104,7 +103,6 @@ def _unpacked(data: bytes) -> bytes:
 
 
 def _of_archive(path: Path, data: bytes, page_of) -> list[Text]:
-    names: list = []
     if data[:2] == b"PK":
         try:
             with zipfile.ZipFile(io.BytesIO(data)) as archive:

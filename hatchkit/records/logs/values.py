@@ -10,7 +10,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.records import marks
 from hatchkit.records.logs.cells import is_number, without_mark
-from hatchkit.records.logs.names import MEASURES, is_share, name_rest, other_unit, role_of, unit_of
+from hatchkit.records.logs.names import MEASURES, is_share, name_rest, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
 _EMPTY_WORDS = {"", "na", "n/a", "nan", "null", "none", "<na>", "#n/a", "#na", "#value!", "#div/0!", "#ref!"}
@@ -153,47 +153,24 @@ def row_quantities(raw, plan) -> np.ndarray | None:
     places = [place for place in (plan.quantity, plan.unit, plan.probe) if place is not None]
     if not places or len(plan.channels) != 1 or list(plan.channels[0].columns) != ["temp"]:
         return None
-    codes, roles = [], []
-    for place in places:
-        code, distinct = pd.factorize(raw[place].to_numpy(dtype=object))
-        codes.append(code)
-        roles.append([_said_by(cell, place == plan.unit) for cell in distinct] + [""])
-    key = codes[0].astype(np.int64)
-    for code, role in zip(codes[1:], roles[1:], strict=True):
-        key = key * (len(role) + 1) + code + 1
-    _, first, inverse = np.unique(key, return_index=True, return_inverse=True)
-    found = [_quantity([role[code[row]] for code, role in zip(codes, roles, strict=True)]) for row in first]
-    if not set(found) & {"rh", "wet_bulb", "dew_point", "other"} and plan.quantity is None:
-        return None
+    said = raw[places].astype(object)
+    group = said.groupby(places, dropna=False, sort=False).ngroup().to_numpy()
+    found = [_quantity([_said_by(cell) for cell in row]) for row in said.drop_duplicates().itertuples(index=False)]
     known = any(role in MEASURES for role in found)
     found = ["" if role == "other" else ("" if known else "temp") if role == "" else role for role in found]
-    return np.array(found, dtype=object)[inverse]
+    return np.array(found, dtype=object)[group]
 
 
-def _said_by(cell, is_unit: bool) -> str:
-    if not isinstance(cell, str):
-        return ""
-    if is_unit:
-        letter = _unit_letter(cell)
-        return (
-            ""
-            if cell.strip() == ""
-            else {"%": "%", "": "other"}.get(letter, "temp")
-            if letter or other_unit(cell)
-            else ""
-        )
-    role = role_of(cell)
+def _said_by(cell) -> str:
+    role = role_of(cell) if isinstance(cell, str) else ""
     return role if role in (*MEASURES, "other") else "other" if role == "outdoor" else ""
 
 
 def _quantity(said: list) -> str:
-    """The first word on it; per cent beside nothing else is humidity, a battery in per cent is not."""
+    """The first word on it; "temp" only where nothing else is said."""
     if "other" in said:
         return "other"
-    found = next((role for role in said if role in MEASURES and role != "temp"), "") or (
-        "temp" if "temp" in said else ""
-    )
-    return "rh" if "%" in said and found in ("", "temp") else found
+    return next((role for role in said if role in MEASURES and role != "temp"), "temp" if "temp" in said else "")
 
 
 def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:

@@ -7,7 +7,6 @@ import re
 import numpy as np
 import pandas as pd
 
-from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 from hatchkit.records.logs.names import plain
 from hatchkit.records.logs.plan import Plan
@@ -171,8 +170,6 @@ def put_zones(stamps, cells: np.ndarray, numbers: bool) -> None:
         seconds = _number(text) if numbers else _seconds(text)
         if seconds is not None:
             offset[mine] = seconds
-    if np.isnan(offset[~np.isnat(stamps.local)]).mean() > 0.5:
-        raise HatchkitError("refuse_zones", {})
     stamps.offset = offset if stamps.offset is None else np.where(np.isnan(stamps.offset), offset, stamps.offset)
 
 
@@ -189,8 +186,11 @@ PUT_RIGHT = ("put_right", "kept_old_time")
 
 def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
     """Times in UTC, and the note that says which zone was taken."""
-    if stamps.offset is not None and np.isfinite(stamps.offset[~np.isnat(stamps.local)]).all():
-        return stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
+    if stamps.offset is not None:
+        given = np.isfinite(stamps.offset)
+        own = stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
+        if given[~np.isnat(stamps.local)].all():
+            return own
     offset, words, summer = zone_above(head, plan, stamps.local)
     named = wishes.timezone if offset is None else offset if isinstance(offset, str) else None
     if isinstance(offset, str):
@@ -207,11 +207,7 @@ def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
         account.ask(CLOCK, PUT_RIGHT[0], PUT_RIGHT, len(utc), "log_clock")
     for severity, code, facts in notes:
         account.say(severity, code, **facts)
-    if stamps.offset is not None:
-        given = np.isfinite(stamps.offset)
-        utc = utc.copy()
-        utc[given] = (stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]"))[given]
-    return utc
+    return utc if stamps.offset is None else np.where(given, own, utc)
 
 
 def _summer(stamps, offset, words, wishes, account) -> tuple[float | None, str | None]:

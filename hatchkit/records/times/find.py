@@ -1,4 +1,4 @@
-"""Dates inside a sentence or a title: "Hatch set 3 March 2025", "d7: 4 clear", "Brut 2025"."""
+"""Dates inside a sentence or a title: "Hatch set 3 March 2025", "Brut 2025"."""
 
 from __future__ import annotations
 
@@ -17,10 +17,6 @@ from hatchkit.records.times.words import either, fold, months
 _ALSO_WORDS = {"set", "sett", "mar", "may", "mai", "ago", "mag", "lis", "pro", "out", "dec", "cze", "lip", "sie"} | {
     roman for roman in months() if re.fullmatch("[ivx]+", roman)
 }
-_AGE = (
-    r"(?:(?:d|day|days|tag|jour|j|dag|dia|giorno|g|dzien|den|nap|age)\.?\s?\d{1,2}"
-    r"|\d{1,2}\.\s?(?:tag|dag|nap|dzien|den))"
-)
 
 
 @dataclass(frozen=True)
@@ -32,9 +28,9 @@ class Found:
     start, end : int
         Its place in the text.
     kind : str
-        "date", "month" (March 2025), "year" (2025) or "age" (d7: a day of incubation).
+        "date", "month" (March 2025) or "year" (2025).
     moment : datetime64[us]
-        Of "3-5 March" the first day; NaT for an age, and for a date whose year is not known.
+        Of "3-5 March" the first day; NaT for a date whose year is not known.
     hour_written, year_written : bool
     why : str
         "" or why a date gave no moment, as in `Times.reasons`.
@@ -67,7 +63,7 @@ def _patterns() -> list:
 
 
 def find(text: str, order=None, year=None) -> list[Found]:
-    """Dates, years and days of incubation inside a text, in the order in which they stand.
+    """Dates and years inside a text, in the order in which they stand.
 
     Parameters
     ----------
@@ -89,10 +85,6 @@ def find(text: str, order=None, year=None) -> list[Found]:
             if one is not None:
                 taken[start:end] = True
                 found.append(one)
-    for match in re.finditer(rf"(?<![\w.,/])(?:{_AGE})(?!\w|[.,:/]\d)", folded):
-        if not taken[slice(*match.span())].any():
-            taken[slice(*match.span())] = True
-            found.append(Found(*match.span(), "age", np.datetime64("NaT", "us")))
     for match in re.finditer(r"(?<![\w.,:\-])((?:19|20)\d\d)(?!\w|[.,:]\d|/\d{1,2}(?!\d))", folded):
         if not taken[slice(*match.span())].any():
             found.append(Found(*match.span(), "year", np.datetime64(match[1], "us")))

@@ -35,7 +35,7 @@ class Stamp:
     half, dots : bool
         The clock has am or pm; the numbers are parted by dots.
     wrong : str
-        "" or why it can't be: "hour".
+        "" or why it can't be: "hour"; and what is odd of a time all the same: "serial".
     """
 
     numbers: tuple = (0, 0, 0)

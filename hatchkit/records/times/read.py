@@ -6,8 +6,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from hatchkit.records.times.grid import NAT, Scan
 from hatchkit.records.times.order import ORDERS, Evidence, Order, day_numbers, days_of, full_year
-from hatchkit.records.times.scan import NAT, Scan, scan
+from hatchkit.records.times.scan import scan
 
 _MICROS = 86_400_000_000
 #: Oddities of a cell that give a time all the same.
@@ -74,9 +75,6 @@ def read(values, order=None, year=None, *, clocks=None, near=None, serials=False
     seconds = np.where(np.isnan(part.seconds), 0.0, part.seconds)
     moments = (row_days * _MICROS + np.round(seconds * 1e6).astype(np.int64)).view("datetime64[us]")
     moments[~row_good] = NAT
-    if part.direct is not None:
-        whole = ~np.isnat(part.direct)
-        moments[whole] = part.direct[whole] + np.round(seconds[whole] * 1e6).astype("timedelta64[us]")
     _say_why(part, row_good, yearless, other, swap, reasons)
     for row, why in reasons.items():
         if why not in _HARMLESS:

@@ -57,7 +57,6 @@ refuse_count_unit = ihre Zeiten zählen vom Beginn der Aufzeichnung, und die Üb
        *[named] { $column }
     } (min)"
 refuse_two_orders = ihre Daten ändern die Reihenfolge: "{ $one }" und die um es herum sind { WORD($first, kind: "value") } geschrieben, "{ $two }" und die um es herum { WORD($second, kind: "value") }; teilen Sie die Datei, wo die Reihenfolge wechselt
-refuse_beyond_24 = ihre Zeiten gehen über 24 Stunden hinaus, zählen also vom Beginn der Aufzeichnung und sind keine Uhrzeiten; schreiben Sie an den Anfang eine Zeile wie Start: 2026-03-05 18:30 und Elapsed über die Spalte
 refuse_backwards = ihre Uhrzeiten laufen rückwärts und stehen ohne Datum, sodass der Tag nicht zu erkennen ist; drehen Sie die Zeilen um, oder schreiben Sie das Datum neben jede
 refuse_hours_or_minutes = ihre Spalte { $column } enthält 0 bis { $most } an einem Tag, was Stunden oder Minuten nach Mitternacht sein können; nennen Sie die Spalte hour, oder schreiben Sie die Zeiten wie 00:07
 refuse_no_time = sie hat Daten ohne Uhrzeit
@@ -68,4 +67,3 @@ refuse_no_date = keine Zeile enthält ein Datum, und die Zeilen über den Messwe
        *[step] wie lang ein Schritt ist; auch sagt keine Überschrift wie Elapsed (min), in welcher Spalte die Zeit gezählt ist
     }
 refuse_no_stamp = keine Spalte enthält Daten mit Uhrzeit
-refuse_zones = ihre Spalte der Zeitzonen kann nicht gelesen werden

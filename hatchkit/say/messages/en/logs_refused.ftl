@@ -57,7 +57,6 @@ refuse_count_unit = its times count from the start of the log, and the heading {
        *[named] { $column }
     } (min)"
 refuse_two_orders = its dates change their order: "{ $one }" and those around it are written { WORD($first, kind: "value") }, "{ $two }" and those around it { WORD($second, kind: "value") }; part the file in two where the order changes
-refuse_beyond_24 = its times pass 24 hours, so they count from the start of the log and are no times of day; write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column
 refuse_backwards = its times of day run backwards and stand without a date, so the day of each cannot be told; turn the lines around, or write the date beside each
 refuse_hours_or_minutes = its column { $column } holds 0 to { $most } on one day, which can be hours or minutes past midnight; name the column hour, or write the times as 00:07
 refuse_no_time = it has dates without a time of day
@@ -68,4 +67,3 @@ refuse_no_date = no line of it holds a date, and the lines above the readings do
        *[step] how long a step is, nor does a heading such as Elapsed (min) say in which column time is counted
     }
 refuse_no_stamp = no column of it holds dates with times
-refuse_zones = its column of time zones cannot be read

@@ -57,7 +57,6 @@ refuse_count_unit = ses heures comptent depuis le début de l’enregistrement, 
        *[named] { $column }
     } (min)"
 refuse_two_orders = ses dates changent d’ordre : "{ $one }" et celles autour sont écrites { WORD($first, kind: "value") }, "{ $two }" et celles autour { WORD($second, kind: "value") } ; partagez le fichier là où l’ordre change
-refuse_beyond_24 = ses heures dépassent 24, elles comptent donc depuis le début de l’enregistrement et ne sont pas des heures du jour ; écrivez en tête une ligne comme Start: 2026-03-05 18:30, et Elapsed au-dessus de la colonne
 refuse_backwards = ses heures vont à rebours et sont sans date, de sorte que le jour ne peut pas être connu ; retournez les lignes, ou écrivez la date à côté de chacune
 refuse_hours_or_minutes = sa colonne { $column } contient 0 à { $most } en un jour, ce qui peut être des heures ou des minutes après minuit ; nommez la colonne hour, ou écrivez les heures comme 00:07
 refuse_no_time = il a des dates sans heure
@@ -68,4 +67,3 @@ refuse_no_date = aucune ligne n’a de date, et les lignes au-dessus des mesures
        *[step] combien dure un pas, et aucun titre comme Elapsed (min) ne dit dans quelle colonne le temps est compté
     }
 refuse_no_stamp = aucune colonne n’a de dates avec l’heure
-refuse_zones = sa colonne des fuseaux horaires ne peut pas être lue
