@@ -96,11 +96,7 @@ def _batches(season) -> pd.DataFrame:
                 eggs_set=row["eggs_set"],
                 chicks=None if end is None else end["eggs"],
                 share=None if end is None else end["share_of_set"],
-                least=None
-                if end is None
-                else end["eggs"] / (end["set"] + end["excess"])
-                if end["excess"] > 0
-                else end["share_of_set"],
+                least=None if end is None else _least(end),
                 **ranges.stages(row, season.species_table.loc[row["species"]]),
             )
         )
@@ -111,6 +107,11 @@ def _batches(season) -> pd.DataFrame:
     for _, part in table.groupby("machine"):
         table.loc[part.index, "lane"] = lanes(part)
     return table[BATCHES]
+
+
+def _least(end) -> float:
+    """Good chicks of all eggs told of, where these are more than were set; else their share of the eggs set."""
+    return end["eggs"] / (end["set"] + end["excess"]) if end["excess"] > 0 else end["share_of_set"]
 
 
 def _gaps(season, batches) -> pd.DataFrame:

@@ -53,7 +53,7 @@ def _next_day(season, species, now) -> tuple[pd.Timestamp, list]:
     day = first if busy is None else max(first, busy.tz_convert(season.timezone).normalize() + pd.Timedelta(days=1))
     why = [("collect", dict(days=round(collecting))) if day == first else ("free", {})]
     wall = day.tz_localize(None) + pd.Timedelta(hours=EVENING)
-    return wall.tz_localize(season.timezone, nonexistent="shift_forward", ambiguous=True), why
+    return wall.tz_localize(season.timezone), why  # clocks are changed at night, never at this hour
 
 
 def _last_end(season):

@@ -81,8 +81,7 @@ def _against(season, mine, batch) -> list[tuple]:
         table = of_causes(account(causes))
         table = table[(table["eggs"] >= LEAST_EGGS) & (table["firmest"] >= ACT_FROM)].head(ACTIONS)
         found = [
-            (row["cause"] if "cause" in row else row["key"], row["eggs"], row["firmest"], _where(causes, row["key"]))
-            for row in table.to_dict("records")
+            (row["key"], row["eggs"], row["firmest"], _where(causes, row["key"])) for row in table.to_dict("records")
         ]
     sides = reference.load("causes").set_index("cause")["side"]
     out = []

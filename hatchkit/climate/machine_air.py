@@ -1,7 +1,5 @@
 """One air temperature for each incubator from all that its probes logged."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -86,7 +84,7 @@ def _together(table, probe):
     steps = [step for step in steps if np.isfinite(step) and step > 0]
     width = pd.Timedelta(hours=max(steps, default=1 / 60))
     step = (table["time"] - table["time"].min()) // width
-    grouped = table.groupby(step, sort=True)
+    grouped = table.groupby(step)
     joined = grouped.agg(
         time=("time", "min"),
         air_c=("air_c", "mean"),

@@ -39,10 +39,10 @@ def probe_truth(season) -> pd.DataFrame:
     """
     timing = _clock_bias(season)
     rows = []
-    for incubator, readings in season.readings.groupby("incubator", sort=True):
+    for incubator, readings in season.readings.groupby("incubator"):
         setting = machine_air.settings_of(season, incubator)
         pairs = _pairs(readings)
-        for probe, own in readings.groupby("probe", sort=True):
+        for probe, own in readings.groupby("probe"):
             offset = _offset(setting, probe, own)
             row = dict.fromkeys(TRUTH_COLUMNS, np.nan) | {
                 "incubator": incubator,
@@ -193,7 +193,7 @@ def _offset(setting, probe, readings) -> float:
 def _pairs(readings) -> dict:
     """For each probe with temperatures, its difference to every other probe of the machine."""
     clean = readings[readings["doubt"].fillna("").eq("") & readings["temp_c"].notna()]
-    probes = {str(name): part for name, part in clean.groupby("probe", sort=True)}
+    probes = {str(name): part for name, part in clean.groupby("probe")}
     pairs = {}
     for name, own in probes.items():
         pairs[name] = [
@@ -227,7 +227,7 @@ def _clock_bias(season) -> dict:
     table = clock.hatch_clock(season)
     table = table[table["difference_h"].notna() & (table["share_logged"] >= clock.ENOUGH_LOGGED)]
     found = {}
-    for incubator, own in table.groupby("incubator", sort=True):
+    for incubator, own in table.groupby("incubator"):
         bias = clock.bias_of(own, season).to_numpy()
         count = len(bias)
         out = {"clock_bias_c": float(bias.mean()), "clock_batches": count}

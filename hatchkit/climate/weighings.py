@@ -1,11 +1,10 @@
 """Weighings put in order: one series per egg or tray, tray taken off, days since setting, like with like."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
 from hatchkit.climate.egg_heat import constant
+from hatchkit.climate.ranges import stages
 
 #: An egg that loses more than this many times the middle of its batch is taken for cracked.
 CRACKED_TIMES = 2.0
@@ -58,7 +57,8 @@ def weighings(season, row, figures) -> pd.DataFrame:
     parts.append(_set_weights(season, row, parts))
     found = pd.concat([part for part in parts if len(part)] or [parts[-1]], ignore_index=True)
     found = found.astype({"day": float, "grams": float, "eggs_weighed": float})
-    until = _transfer_day(row, figures) + 0.5
+    when = stages(row, figures)
+    until = (when["transfer_at"] - when["set_at"]) / pd.Timedelta(days=1) + 0.5
     found = _with_tray(found[found["grams"].gt(0) & found["day"].between(-0.5, until)], season, row["batch"])
     found = found.sort_values(["egg", "day", "eggs_weighed"], ascending=[True, True, False], kind="stable")
     return found[COLUMNS].reset_index(drop=True)
@@ -115,12 +115,6 @@ def _trays(table) -> np.ndarray:
     return _names(table["tray"]).to_numpy() if "tray" in table else np.full(len(table), "", dtype=object)
 
 
-def _transfer_day(row, figures) -> float:
-    if pd.notna(row.get("transfer_at", pd.NaT)):
-        return (row["transfer_at"] - row["set_at"]) / pd.Timedelta(days=1)
-    return float(figures["transfer_day"])
-
-
 def egg_lines(series: pd.DataFrame) -> pd.DataFrame:
     """A straight line through each egg's (or tray's) weighings.
 
@@ -131,7 +125,7 @@ def egg_lines(series: pd.DataFrame) -> pd.DataFrame:
         (weight at day 0 on the line), slope_g_day (positive = loss), taken_off_g_day (sd of the slope
         because eggs were taken off between weighings; 0 where none was). Only eggs weighed twice or more.
     """
-    grouped = series.groupby("egg", sort=True)
+    grouped = series.groupby("egg")
     lines = grouped.agg(
         n=("day", "size"),
         name=("name", "first"),
@@ -147,7 +141,7 @@ def egg_lines(series: pd.DataFrame) -> pd.DataFrame:
     parts = pd.DataFrame(
         {"egg": series["egg"], "xx": (day - middle_day) ** 2, "xy": (day - middle_day) * (grams - middle_g)}
     )
-    sums = parts.groupby("egg", sort=True).sum()
+    sums = parts.groupby("egg").sum()
     lines["slope_g_day"] = -sums["xy"] / sums["xx"].where(sums["xx"] > 0)
     lines["set_g"] = grouped["grams"].mean() + lines["slope_g_day"] * grouped["day"].mean()
     lines["taken_off_g_day"] = 0.0

@@ -1,11 +1,10 @@
 """Rates with honest intervals: one batch, many batches, and the spread between batches."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 
 import numpy as np
+from scipy.special import betaincinv, stdtrit
 
 from hatchkit.problems import HatchkitError
 
@@ -18,19 +17,6 @@ class Pooled(NamedTuple):
     share: float
     low: float
     high: float
-    dispersion: float
-    batches: int
-    eggs: float
-
-
-class BetaBinomial(NamedTuple):
-    """Maximum-likelihood fit of a beta-binomial: mean share and spread between batches."""
-
-    share: float
-    low: float
-    high: float
-    rho: float
-    log_likelihood: float
 
 
 def interval(count, total, method: str = "wilson", *, level: float = 0.95):
@@ -90,7 +76,6 @@ def _wilson(k, n, z):
 
 
 def _beta(k, n, method, level):
-    from scipy.special import betaincinv
 
     tail, half = (1 - level) / 2, 0.5 * (method == "jeffreys")
     with np.errstate(invalid="ignore"):
@@ -143,20 +128,15 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
     keep = (n > 0) & ~np.isnan(k)
     k, n = k[keep], n[keep]
     if len(n) == 0:
-        return Pooled(math.nan, math.nan, math.nan, math.nan, 0, 0.0)
+        return Pooled(math.nan, math.nan, math.nan)
     eggs, found = n.sum(), k.sum()
-    phi = dispersion(k, n)
     if len(n) == 1:
-        low, high = interval(found, eggs, level=level)
-        return Pooled(found / eggs, low, high, phi, 1, float(eggs))
-    low, high = widened(found, eggs, phi, len(n), level=level)
-    return Pooled(found / eggs, low, high, phi, len(n), float(eggs))
+        return Pooled(found / eggs, *interval(found, eggs, level=level))
+    return Pooled(found / eggs, *widened(found, eggs, dispersion(k, n), len(n), level=level))
 
 
 def t_quantile(batches: int, level: float = 0.95) -> float:
     """Two-sided quantile of t with batches - 1 degrees of freedom, 4 lent to few batches (see `pooled`)."""
-    from scipy.special import stdtrit
-
     return float(stdtrit(max(batches - 1, 4), 0.5 + level / 2))
 
 
@@ -165,90 +145,3 @@ def widened(found, eggs, phi, batches: int, *, level: float = 0.95):
     phi = np.fmax(1.0, np.asarray(phi, dtype=float))
     low, high = _wilson(np.asarray(found / phi), np.asarray(eggs / phi), t_quantile(batches, level))
     return (float(low), float(high)) if low.ndim == 0 else (low, high)
-
-
-def beta_binomial(counts, totals, *, level: float = 0.95) -> BetaBinomial:
-    """Mean share and spread between batches by maximum likelihood of the beta-binomial.
-
-    Parameters
-    ----------
-    counts, totals : array, one entry a batch
-        Whole eggs.
-
-    Returns
-    -------
-    BetaBinomial
-        share and its profile-likelihood interval; rho, the correlation of two eggs of a batch
-        (0: no spread beyond chance); the log-likelihood with its binomial coefficients.
-
-    Source: Williams 1975 Biometrics 31:949-952 (model); the profile interval cuts at chi-square with
-    1 degree of freedom.
-    """
-    from scipy.optimize import brentq, minimize_scalar
-
-    k, n = np.asarray(counts, dtype=float), np.asarray(totals, dtype=float)
-    keep = n > 0
-    k, n = k[keep], n[keep]
-    if not len(n):
-        raise HatchkitError("share_without_eggs", {})
-    constant = float(np.sum(_log_choose(n, k)))
-
-    def best_rho(share):
-        """Largest log-likelihood over rho at this mean share, and that rho."""
-        grid = np.linspace(-14, 6, 21)
-        values = [_log_like(k, n, share, _expit(u)) for u in grid]
-        at = int(np.argmax(values))
-        fit = minimize_scalar(
-            lambda u: -_log_like(k, n, share, _expit(u)),
-            method="bounded",
-            bounds=(grid[max(at - 1, 0)], grid[min(at + 1, 20)]),
-            options={"xatol": 1e-9},
-        )
-        chance = _log_like(k, n, share, 0.0)
-        return (chance, 0.0) if chance >= -fit.fun else (-fit.fun, _expit(fit.x))
-
-    raw = k.sum() / n.sum()
-    cut = normal_quantile(level) ** 2 / 2
-    if raw in (0.0, 1.0):
-        # No spread can be seen when no egg or every egg is lost: the binomial profile.
-        edge = 1 - math.exp(-cut / n.sum())
-        bounds = (0.0, edge) if raw == 0 else (1 - edge, 1.0)
-        return BetaBinomial(float(raw), *bounds, 0.0, 0.0)
-    start = math.log(raw / (1 - raw))
-    fit = minimize_scalar(lambda v: -best_rho(_expit(v))[0], bracket=(start - 0.5, start + 0.5), tol=1e-10)
-    share, top = _expit(fit.x), -fit.fun
-    rho = best_rho(share)[1]
-
-    def drop(v):
-        return top - best_rho(_expit(v))[0] - cut
-
-    edges = []
-    for step in (-1.0, 1.0):
-        far = fit.x + step
-        while drop(far) < 0 and abs(far - fit.x) < 40:
-            far += step
-        edges.append(_expit(brentq(drop, *sorted((fit.x, far)), xtol=1e-8)) if drop(far) > 0 else float(step > 0))
-    return BetaBinomial(share, edges[0], edges[1], rho, float(top + constant))
-
-
-def _expit(value: float) -> float:
-    return 1 / (1 + math.exp(-value)) if value > -700 else 0.0
-
-
-def _log_choose(n, k):
-    from scipy.special import gammaln
-
-    return gammaln(n + 1) - gammaln(k + 1) - gammaln(n - k + 1)
-
-
-def _log_like(k, n, share, rho) -> float:
-    """Beta-binomial log-likelihood without its coefficients; below rho 1e-10 the binomial."""
-    from scipy.special import betaln, xlog1py, xlogy
-
-    if rho < 1e-10:
-        return float(np.sum(xlogy(k, share) + xlog1py(n - k, -share)))
-    spread = (1 - rho) / rho
-    a, b = share * spread, (1 - share) * spread
-    if a < 1e-12 or b < 1e-12:
-        return -math.inf
-    return float(np.sum(betaln(k + a, n - k + b) - betaln(a, b)))

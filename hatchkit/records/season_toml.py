@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 from hatchkit import reference
 from hatchkit.problems import problem
 from hatchkit.records.code_pages import decode
-from hatchkit.records.sheets.own_columns import OWN_COLUMNS
+from hatchkit.records.sheets.fields import OWN_COLUMNS
 from hatchkit.say import LANGUAGES
 
 #: A figure of one's own may lie this many times below or above those of all birds that the kit knows.

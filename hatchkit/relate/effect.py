@@ -1,7 +1,5 @@
 """How much higher is the hazard at the usual dose of the exposed windows? Estimate and interval."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.relate import bayes
@@ -120,7 +118,7 @@ def weighted_fit(died, at_risk, columns, offset, batch, cells) -> dict:
     from scipy.special import stdtrit
 
     freedom = max(len(np.unique(batch)) - 1 - (columns.shape[1] - cells), 1)
-    weight, k = np.ones(len(died)), 0.0
+    weight = np.ones(len(died))
     for _ in range(3):
         fit = statsmodels_fit(died, at_risk, columns, offset, weight)
         if _ran_away(fit, columns, offset):

@@ -5,9 +5,9 @@
     python tests/benchmarks/mutations.py --again         # only those that were not noticed, or not run, last time
     python tests/benchmarks/mutations.py --named         # the faults that once survived, each by itself
 
-Each edit changes one constant, comparison, sign or step of one in a room of formulas, in a copy of the source; the
-room's tests then run until the first failure. An edit that no test notices is a survivor: it needs a test, or a line
-with a reason in mutations_alike.csv.
+Each edit changes one constant, comparison, sign or step of one in a room of formulas, in a copy of the source; those
+of the room's tests that come to the line then run until the first failure. An edit that no test notices is a survivor:
+it needs a test, or a line with a reason in mutations_alike.csv.
 """
 
 from __future__ import annotations
@@ -17,24 +17,18 @@ import ast
 import csv
 import datetime
 import json
-import os
 import random
 import re
-import shutil
-import signal
 import subprocess
-import sys
-import tempfile
-import time
 from dataclasses import dataclass
 from pathlib import Path
 
-ROOT = Path(__file__).resolve().parents[2]
+from mutations_named import NAMED
+from mutations_run import ROOMS, ROOT, load, reach_of, run
+
 RESULTS = Path(__file__).resolve().parent / "results" / "mutations.md"
-ROOMS = ("losses", "climate", "relate", "advice", "usual")
-#: A run is ended after so many times what the room's tests take without an edit, and at the earliest after so many
-#: seconds: the edit made a loop without end. Such runs are told apart, since a loaded machine could cause them too.
-TIMES, LEAST = 6, 400
+#: What each draw gave at first, before anything was mended for it.
+DRAWS = RESULTS.with_name("mutations_draws.json")
 
 OPERATORS = {
     ast.Add: ("+", "-"),
@@ -55,67 +49,6 @@ COMPARISONS = {
     ast.IsNot: ("is not", "is"),
     ast.In: ("in", "not in"),
     ast.NotIn: ("not in", "in"),
-}
-
-#: Faults that survived when they were first tried by hand: name -> (file, text, text instead).
-NAMED = {
-    "95 % range made 90 %": ("losses/predictive.py", "tail = (1 - level) / 2", "tail = 1 - level"),
-    "level of the clear-sign floor halved (weighted)": (
-        "relate/effect.py",
-        'stdtrit(df, 1 - rules()["clear_chance"])',
-        'stdtrit(df, 1 - rules()["clear_chance"] / 2)',
-    ),
-    "level of the clear-sign floor halved (Bayes)": (
-        "relate/effect.py",
-        '[tail, limit["clear_chance"], 0.5',
-        '[tail, limit["clear_chance"] / 2, 0.5',
-    ),
-    "chicks lost pass exposed windows unharmed": (
-        "relate/excess.py",
-        "spared = spared * (1 - share) + gain",
-        "spared = spared + gain",
-    ),
-    "covariate budget doubled (deaths)": ("relate/design.py", "deaths // 10", "deaths // 5"),
-    "covariate budget doubled (batches)": (
-        "relate/design.py",
-        "max(batches - 2, 0) // 5",
-        "2 * max(batches - 2, 0) // 5",
-    ),
-    "n for n - 1 in the Williams weight": (
-        "relate/effect.py",
-        "weight = 1 / (1 + (at_risk - 1) * k",
-        "weight = 1 / (1 + at_risk * k",
-    ),
-    "n for n - 1 in the Williams moment": (
-        "relate/effect.py",
-        "expected * (at_risk - 1) * share",
-        "expected * at_risk * share",
-    ),
-    "least band of the clock 6 h": ("climate/clock.py", "max(half, 8.0)", "max(half, 6.0)"),
-    "JOIN_HOURS doubled": ("climate/excursions.py", "JOIN_HOURS = 0.5", "JOIN_HOURS = 1.0"),
-    "window of the egg's extreme 0 h": ("climate/excursions.py", "EGG_EXTREME_H = 2.0", "EGG_EXTREME_H = 0.0"),
-    "boundary of the rolling dose": (
-        "climate/dose.py",
-        'clock_h - ROLLING_H, side="right"',
-        'clock_h - ROLLING_H, side="left"',
-    ),
-    "no discount for eggs of one batch being alike": (
-        "usual/beta_binomial.py",
-        "size = (1 - rho) / rho\n",
-        "size = 1e9 + 0 * rho\n",
-    ),
-    "width of the prior 3.92": ("advice/plan.py", "/ 2.56)", "/ 3.92)"),
-    "storage below 3 days shortens the hatch": (
-        "advice/dates.py",
-        "max(stored_days - FRESH_DAYS, 0.0)",
-        "(stored_days - FRESH_DAYS)",
-    ),
-    "the plan's 90 % made 95 %": ("advice/plan.py", "*, sure=0.9, set_at", "*, sure=0.95, set_at"),
-    "the plan's 90 % made 95 % (eggs)": (
-        "usual/beta_binomial.py",
-        "def eggs_learned(weight, chicks, *, sure=0.9)",
-        "def eggs_learned(weight, chicks, *, sure=0.95)",
-    ),
 }
 
 #: Edits that change nothing that anybody could see: (file, line of source, edit, place in the line) -> why.
@@ -242,141 +175,50 @@ def named() -> list[Edit]:
     return found
 
 
-def tests_for(file: str) -> list[str]:
-    """The room's tests, those that name the file first; then tests of other rooms and outside values that name it."""
-    room, stem = file.split("/")[0], Path(file).stem
-    name = re.compile(rf"{room}(\.| import .*\b){stem}\b")
-    own = [path for path in sorted((ROOT / "tests" / room).rglob("test_*.py"))]
-    others = [
-        path
-        for place in (*ROOMS, "outside")
-        if place != room
-        for path in sorted((ROOT / "tests" / place).rglob("test_*.py"))
-        if name.search(path.read_text("utf-8"))
-    ]
-    own.sort(key=lambda path: (not name.search(path.read_text("utf-8")), "guard" not in path.name, path.name))
-    return [str(path.relative_to(ROOT)) for path in own[:1] + others + own[1:]]
+def commit() -> str:
+    """Short name of the commit that the source is at."""
+    asked = ["git", "rev-parse", "--short", "HEAD"]
+    return subprocess.run(asked, cwd=ROOT, capture_output=True, text=True).stdout.strip()
 
 
-class Copies:
-    """Copies of the source, one for each worker, in which one file at a time is changed."""
-
-    def __init__(self, workers: int):
-        self.top = Path(tempfile.mkdtemp(prefix="mutations-"))
-        self.free = []
-        for number in range(workers):
-            place = self.top / str(number)
-            for name in ("hatchkit", "tests", "data_demo", "notebooks"):
-                shutil.copytree(ROOT / name, place / name, ignore=shutil.ignore_patterns("__pycache__", "results"))
-            shutil.copy(ROOT / "pyproject.toml", place)
-            self.free.append(place)
-
-    def change(self, place: Path, edit: Edit) -> None:
-        source = (ROOT / "hatchkit" / edit.file).read_bytes()
-        (place / "hatchkit" / edit.file).write_bytes(source[: edit.start] + edit.new.encode() + source[edit.end :])
-
-    def restore(self, place: Path, edit: Edit) -> None:
-        shutil.copy2(ROOT / "hatchkit" / edit.file, place / "hatchkit" / edit.file)
-
-
-def start(place: Path, edit: Edit) -> int:
-    """Run the tests in a child that finds the heavy libraries loaded; its process id."""
-    child = os.fork()
-    if child:
-        return child
-    os.setsid()
-    os.chdir(place)
-    os.environ.update(PYTHONPATH=str(place), PYTHONDONTWRITEBYTECODE="1")
-    sys.dont_write_bytecode = True
-    sys.path[:] = [str(place)] + [path for path in sys.path if path not in ("", str(ROOT), str(Path(__file__).parent))]
-    quiet = os.open(place / "said.txt", os.O_CREAT | os.O_TRUNC | os.O_WRONLY)
-    os.dup2(quiet, 1)
-    os.dup2(quiet, 2)
-    try:
-        import pytest
-
-        status = pytest.main(
-            [
-                "-x",
-                "-q",
-                "-p",
-                "no:cacheprovider",
-                "--no-header",
-                "--rootdir",
-                str(place),
-                "-c",
-                str(place / "pyproject.toml"),
-                *tests_for(edit.file),
-            ]
+def keep_draw(edits, done, seed: int) -> None:
+    """Add a draw to those that were made before, with the edits that it found unnoticed."""
+    words = [found[0] for found in done.values()]
+    draws = json.loads(DRAWS.read_text("utf-8")) if DRAWS.exists() else []
+    draws.append(
+        dict(
+            seed=seed,
+            commit=commit(),
+            date=f"{datetime.date.today()}",
+            noticed=words.count("noticed") + words.count("no end"),
+            survived=[edit.key for edit in edits if done.get(edit, ("",))[0] == "survived"],
         )
-    except BaseException as error:
-        print(f"ERROR {error!r}")
-        status = 3
-    sys.stdout.flush()
-    os._exit(int(status))
+    )
+    DRAWS.write_text("[\n" + ",\n".join(map(json.dumps, draws)) + "\n]\n", encoding="utf-8")
 
 
-def run(edits: list[Edit], workers: int, minutes: float, limits=()) -> dict[Edit, tuple[str, float, str]]:
-    """edit -> (noticed, no end, survived or broken; seconds; the test that noticed it).
-
-    Broken is a run that ended without a test that failed: it says nothing, and is told as such. `limits`: room ->
-    seconds after which a run is ended.
-    """
-    import matplotlib.pyplot  # noqa: F401
-    import pandas  # noqa: F401
-    import pytest  # noqa: F401
-    import scipy.optimize  # noqa: F401
-    import statsmodels.genmod.generalized_linear_model  # noqa: F401
-
-    copies, waiting, running, done = Copies(workers), list(edits), {}, {}
-    until = time.monotonic() + 60 * minutes
-    try:
-        while waiting or running:
-            while waiting and copies.free and time.monotonic() < until:
-                edit, place = waiting.pop(0), copies.free.pop()
-                copies.change(place, edit)
-                running[start(place, edit)] = (edit, place, time.monotonic())
-            if not running:
-                break
-            time.sleep(0.1)
-            for child, (edit, place, since) in list(running.items()):
-                took = time.monotonic() - since
-                ended, status = os.waitpid(child, os.WNOHANG)
-                limit = dict(limits).get(edit.file.split("/")[0], 10 * LEAST)
-                if not ended and took > limit:
-                    os.killpg(child, signal.SIGKILL)
-                    ended, status = os.waitpid(child, 0)
-                if not ended:
-                    continue
-                said = (place / "said.txt").read_text("utf-8", "replace")
-                by = re.search(r"^(?:FAILED|ERROR) (\S+)", said, re.M)
-                by = by[1] if by else ""
-                word = "survived" if status == 0 else "noticed" if by else "no end" if took > limit else "broken"
-                done[edit] = (word, took, by or said[-200:])
-                print(
-                    f"{len(done):3d} {done[edit][0]:8s} {took:4.0f} s  {edit.file}:{edit.line} {edit.what}   {by}",
-                    flush=True,
-                )
-                copies.restore(place, edit)
-                copies.free.append(place)
-                del running[child]
-    finally:
-        shutil.rmtree(copies.top, ignore_errors=True)
-    return done
-
-
-def sound(edits, workers: int) -> dict[str, float]:
-    """Room -> seconds after which a run of it is ended; ends the script where tests fail on the source as it is."""
-    first = {edit.file.split("/")[0]: edit for edit in edits}
-    done = run([Edit(edit.file, 0, 0, "", "", 1, room) for room, edit in first.items()], workers, 60)
-    if unsound := [edit.text for edit, found in done.items() if found[0] != "survived"]:
-        sys.exit(f"The tests of these rooms fail on the source as it is: {', '.join(unsound)}")
-    return {edit.text: max(LEAST, TIMES * found[1]) for edit, found in done.items()}
+def draws_told() -> list[str]:
+    """Lines on every draw as it came out at first, and on all of them together."""
+    rows, sums = [], [0, 0, 0]
+    for draw in json.loads(DRAWS.read_text("utf-8")) if DRAWS.exists() else []:
+        alike = sum(tuple(key) in EQUIVALENT for key in draw["survived"])
+        counts = [draw["noticed"], len(draw["survived"]) - alike, alike]
+        sums = [one + more for one, more in zip(sums, counts, strict=True)]
+        rows.append((f"{draw['seed']}", draw["commit"], draw["date"], counts))
+    rows.append(("all", "", "", sums))
+    lines = ["", "## Draws as they came out, before mending", "", "Which have no effect was judged afterwards.", ""]
+    lines += [
+        "| seed | commit | date | noticed | not | without effect | share noticed |",
+        "|---|---|---|---|---|---|---|",
+    ]
+    return lines + [
+        f"| {seed} | {at} | {day} | {noticed} | {open_} | {alike} | {noticed / max(noticed + open_, 1):.1%} |"
+        for seed, at, day, (noticed, open_, alike) in rows
+    ]
 
 
 def report(edits, done, title: str) -> str:
     """The results as a page of Markdown."""
-    commit = subprocess.run(["git", "rev-parse", "--short", "HEAD"], cwd=ROOT, capture_output=True, text=True).stdout
     survived = [edit for edit in edits if done.get(edit, ("",))[0] == "survived"]
     alike = [edit for edit in survived if edit.key in EQUIVALENT]
     open_ = [edit for edit in survived if edit not in alike]
@@ -385,10 +227,11 @@ def report(edits, done, title: str) -> str:
     lines = [
         f"# {title}",
         "",
-        f"Commit {commit.strip()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
+        f"Commit {commit()}, {datetime.date.today()}; `python tests/benchmarks/mutations.py`. "
         f"{len(edits)} edits drawn, {len(done)} run, {len(done) - len(survived) - broken} noticed ({endless} of them "
         f"by going on without end), {len(open_)} not, {len(alike)} without any effect, {broken} ended without a word: "
         f"{(counted - len(open_)) / max(counted, 1):.1%} of those that matter noticed.",
+        *draws_told(),
         "",
         "## Not noticed",
         "",
@@ -409,6 +252,7 @@ def main() -> None:
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--workers", type=int, default=2)
     parser.add_argument("--minutes", type=float, default=600.0, help="begin no further edit after this time")
+    parser.add_argument("--reach", type=Path, help="file that keeps which test comes to which lines, for the next draw")
     parser.add_argument("--named", action="store_true")
     parser.add_argument("--again", action="store_true")
     options = parser.parse_args()
@@ -417,7 +261,12 @@ def main() -> None:
     if options.again:
         edits, kept = earlier()
     waiting = [edit for edit in edits if edit not in kept]
-    done = kept | run(waiting, options.workers, options.minutes, sound(waiting, options.workers))
+    load()
+    done = dict(kept)
+    for room in ROOMS:
+        some = [edit for edit in waiting if edit.file.startswith(f"{room}/")]
+        if some:
+            done |= run(some, reach_of(some, options.reach), options.workers, options.minutes)
     if options.named:
         print(
             "\n".join(f"SURVIVED: {edit.text}" for edit in edits if done.get(edit, ("",))[0] == "survived")
@@ -425,9 +274,12 @@ def main() -> None:
         )
         return
     RESULTS.parent.mkdir(exist_ok=True)
+    if not options.again:
+        keep_draw(edits, done, options.seed)
     rows = [[*edit.key, *done[edit]] for edit in edits if edit in done]
     RESULTS.with_suffix(".json").write_text("[\n" + ",\n".join(map(json.dumps, rows)) + "\n]\n", encoding="utf-8")
-    RESULTS.write_text(report(edits, done, f"Small faults and the tests, seed {options.seed}"), encoding="utf-8")
+    title = "Small faults and the tests, the last draw" + (" once more, after mending" if options.again else "")
+    RESULTS.write_text(report(edits, done, title), encoding="utf-8")
     print(RESULTS.read_text("utf-8").split("\n")[2])
 
 

@@ -4,13 +4,11 @@ import math
 
 import numpy as np
 import pytest
-from scipy import optimize, special, stats
+from scipy import special, stats
 
 from hatchkit.losses import predictive, season_chart
 from hatchkit.losses.proportions import (
-    _log_like,
     _wilson,
-    beta_binomial,
     dispersion,
     interval,
     pooled,
@@ -141,62 +139,14 @@ def test_a_share_over_batches_has_fewer_eggs_and_the_t_table(batches, level, t):
 def test_dispersion_and_the_pooled_share_by_hand():
     """10 of 40, 20 of 40, none of 0, missing: share 0.375; two gaps of 5 eggs over 40 x 0.375 x 0.625 = 9.375."""
     found = pooled([10, 20, 0, np.nan], [40, 40, 0, 30], level=0.9)
-    assert found.dispersion == pytest.approx(2 * 25 / 9.375) == dispersion([10, 20], [40, 40])
-    assert (found.share, found.batches, found.eggs) == (0.375, 2, 80)
+    assert dispersion([10, 20], [40, 40]) == pytest.approx(2 * 25 / 9.375)
+    assert found.share == 0.375
     assert (found.low, found.high) == pytest.approx(widened(30, 80, 50 / 9.375, 2, level=0.9))
     one = pooled([10], [40], level=0.9)
-    assert (one.low, one.high) == pytest.approx(interval(10, 40, level=0.9)) and math.isnan(one.dispersion)
+    assert (one.low, one.high) == pytest.approx(interval(10, 40, level=0.9)) and math.isnan(dispersion([10], [40]))
     assert dispersion([[10, 20], [40, 40], [0, 0]], [40, 40]) == pytest.approx(
         [50 / 9.375, np.nan, np.nan], nan_ok=True
     )
-
-
-@pytest.mark.parametrize(("counts", "totals", "level"), [
-    ([3, 9, 4, 0, 12], [40, 52, 35, 0, 44], 0.95), ([30, 12, 25, 39], [40, 30, 28, 40], 0.8),
-])  # fmt: skip
-def test_the_beta_binomial_fit_is_scipys_and_its_ends_lie_at_the_chi_square(counts, totals, level):
-    k, n = (np.array(part)[np.array(totals) > 0] for part in (counts, totals))
-
-    def minus_log(share, rho):
-        return -stats.betabinom.logpmf(k, n, share * (1 / rho - 1), (1 - share) * (1 / rho - 1)).sum()
-
-    def profile(share):
-        return optimize.minimize_scalar(lambda u: minus_log(share, special.expit(u)), bounds=(-9, 2), method="bounded")
-
-    best = optimize.minimize_scalar(lambda v: profile(v).fun, bounds=(0.01, 0.99), method="bounded",
-                                    options={"xatol": 1e-9})  # fmt: skip
-    found = beta_binomial(counts, totals, level=level)
-    assert found.share == pytest.approx(best.x, abs=2e-5)
-    assert found.rho == pytest.approx(special.expit(profile(best.x).x), rel=2e-3)
-    assert found.log_likelihood == pytest.approx(-best.fun, abs=1e-7)
-    cut = stats.chi2.ppf(level, 1) / 2
-    assert found.low < found.share < found.high
-    for end in (found.low, found.high):
-        assert profile(end).fun - best.fun == pytest.approx(cut, abs=1e-4)
-
-
-def test_a_fit_without_spread_and_at_the_edges():
-    """Even batches: no spread. None or all of 36 lost: -36 log(1 - p) = 1.92 at the other end."""
-    even = beta_binomial([5, 5, 5], [48, 48, 48])
-    assert even.rho == 0 and even.share == pytest.approx(5 / 48)
-    for end in (even.low, even.high):  # away from the best share a little spread may fit better than none
-        rho = special.expit(np.linspace(-9, 0, 2001))
-        like = stats.betabinom.logpmf(5, 48, end * (1 / rho - 1), (1 - end) * (1 / rho - 1)).max()
-        drop = stats.binom.logpmf(5, 48, 5 / 48) - max(like, stats.binom.logpmf(5, 48, end))
-        assert 3 * drop == pytest.approx(stats.chi2.ppf(0.95, 1) / 2, abs=1e-4)
-    assert even.log_likelihood == pytest.approx(3 * stats.binom.logpmf(5, 48, 5 / 48))
-    edge = 1 - math.exp(-stats.chi2.ppf(0.9, 1) / 72)
-    none, every = (beta_binomial([n, n, n], [12, 12, 12], level=0.9) for n in (0, 12))
-    assert (none.share, none.low, none.rho, none.log_likelihood) == (0, 0, 0, 0) and none.high == pytest.approx(edge)
-    assert (every.share, every.high) == (1, 1) and every.low == pytest.approx(1 - edge)
-
-
-def test_shares_at_the_very_edge_are_impossible_where_batches_differ():
-    """A beta shape below 1e-12 has no finite likelihood; without spread it is the binomial."""
-    one, two = np.array([1.0]), np.array([2.0])
-    assert _log_like(one, two, 1e-13, 0.5) == _log_like(one, two, 1 - 1e-13, 0.5) == -math.inf
-    assert _log_like(one, two, 1.1e-12, 0.5) == pytest.approx(math.log(1.1e-12 / 2), rel=1e-4)
-    assert _log_like(one, two, 1e-13, 0.0) == pytest.approx(math.log(1e-13))
 
 
 def test_limits_of_a_season_chart_are_quantiles_of_the_beta_binomial():

@@ -8,7 +8,7 @@ import pytest
 
 from hatchkit.losses.clears import _spread
 from hatchkit.losses.death_age import _hazard
-from hatchkit.losses.proportions import beta_binomial, dispersion
+from hatchkit.losses.proportions import dispersion
 
 
 @pytest.mark.parametrize(
@@ -43,9 +43,3 @@ def test_where_no_embryo_is_left_alive_the_risk_is_anything():
     risk = _hazard(edges, ages, mass, mass, np.array([20.0, 20.0, 20.0]), 1, 0.95)
     assert (risk["band_low"][1], risk["band_high"][1]) == (0.0, 1.0)
     assert risk["band_low"][0] > 0.2 and risk["daily_low"][0] == 1.0
-
-
-def test_a_wide_interval_of_two_small_batches_has_ends_inside_nought_and_one():
-    """Four of sixteen eggs: one log odds away the profile has fallen by some 16 x 1/4 x 3/4 / 2 = 1.5, not yet 1.92."""
-    found = beta_binomial([2, 2], [8, 8])
-    assert 0.02 < found.low < found.share < found.high < 0.75

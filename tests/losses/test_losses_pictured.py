@@ -68,3 +68,23 @@ def test_whether_a_place_mattered(both, smallest, told):
     )
     found = pictured.tray_map("x", places, table)
     assert (found["eggs"], found["died"], found["edge"], found["hatched"]) == (9, 3, 2, 9)
+
+
+def test_a_picture_of_nothing_has_noughts():
+    assert pictured._pattern(pd.DataFrame()) == dict(together="few", question="neighbours", seen=0.0, expected=0.0)
+    groups = pd.DataFrame(dict(breed=["a"], stage="hatched", share_of_set=[NAN]))
+    assert pictured.losses_by_group(groups) == dict(
+        count=0, best="", best_share=0.0, worst="", worst_share=0.0, stage="hatched", stage_share=0.0
+    )
+    assert pictured.tray_season(pd.DataFrame(dict(batches=[], at_risk=[], died=[])), pd.DataFrame()) == dict(
+        batches=0, eggs=0, died=0, together="few", question="neighbours", seen=0.0, expected=0.0
+    )
+
+
+def test_a_season_chart_and_the_trays_of_all_batches():
+    table = pd.DataFrame(dict(batch=[1, 2, 3], outside=[False, True, False], centre=[0.2, 0.3, 0.3]))
+    table.attrs["stage"] = "late"
+    assert pictured.season_chart(table) == dict(batches=3, outside=1, names=["2"], mean=0.2, stage="late")
+    places = pd.DataFrame(dict(batches=[2, 5, 3], at_risk=[20, 50, 30], died=[1, 2, 4]))
+    found = pictured.tray_season(places, pd.DataFrame())
+    assert (found["batches"], found["eggs"], found["died"]) == (5, 100, 7)

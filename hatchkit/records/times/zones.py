@@ -71,7 +71,7 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     first = int(offsets_at(zone, [begin])[0])
     if not steps:
         return local - np.timedelta64(first, "us"), []
-    notes: list[tuple] = []
+    notes: list[tuple[str, str, dict]] = []
     for moment, before, after in steps:
         if _kept_old_time(local, good, moment, before, after):
             day = str((moment + np.timedelta64(before, "us")).astype("datetime64[D]"))
