@@ -83,3 +83,7 @@ def test_a_line_below_the_last_row_is_a_remark_and_one_between_rows_a_heading(tm
     told = _codes(hk.load_season(write_csv(tmp_path, lines)))
     assert told["row_remark"] == "a remark below the table: Bator no. 2 reads low"
     assert "March" in told["row_section"]
+
+
+def test_about_nothing_is_no_number():
+    assert (count_of("~").value, count_of("~").code) == (None, "bad")
