@@ -49,7 +49,7 @@ def test_windows_with_an_excursion_that_were_left_out():
 
 
 def test_without_a_test_or_a_power_nothing_is_claimed():
-    test, power = hazard._no_test(), hazard._no_power()
+    test, power = hazard.NO_TEST, hazard.NO_POWER
     assert (test["arrangements"], test["exact"], test["kind"]) == (0, True, "none")
     assert all(math.isnan(test[name]) for name in ("more", "either", "smallest", "drawn", "spread"))
     assert (power["doubling"], power["detectable"], len(power["power"])) == (0.0, math.inf, 0)
