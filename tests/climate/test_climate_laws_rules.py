@@ -121,7 +121,7 @@ def test_no_reading_speaks_for_nothing():
 
 
 def test_the_transfer_is_as_told_or_of_the_kind():
-    figures = dict(transfer_day=18)
-    assert weighings._transfer_day(dict(set_at=SET_AT, transfer_at=hour(402)), figures) == 16.75
-    assert weighings._transfer_day(dict(set_at=SET_AT, transfer_at=pd.NaT), figures) == 18.0
-    assert weighings._transfer_day(dict(set_at=SET_AT), figures) == 18.0
+    figures = dict(transfer_day=18, incubation_days=21)
+    for told, day in ((dict(transfer_at=hour(402)), 16.75), (dict(transfer_at=pd.NaT), 18.0), ({}, 18.0)):
+        when = ranges.stages(dict(set_at=SET_AT, **told), figures)
+        assert when["transfer_at"] - when["set_at"] == pd.Timedelta(days=day)
