@@ -12,7 +12,7 @@ from pathlib import Path
 from hatchkit import __version__, say
 from hatchkit.bootstrap import checkout, run_and_wait
 from hatchkit.problems import HatchkitError
-from hatchkit.terminal import asked_language, speak_everywhere, tell, unforeseen, whole
+from hatchkit.terminal import asked_language, speak_everywhere, tell, unforeseen
 
 
 def main(arguments=None) -> int:
@@ -117,41 +117,32 @@ def _parser() -> argparse.ArgumentParser:
     sub.add_argument("-o", "--out", metavar="FILE", help="HTML file to write (default: in the working folder)")
     _language(sub)
 
-    sub = command("start", _start, help="make a new season folder: blank workbook, season.toml, notebooks")
+    from hatchkit.start import command as begin
+
+    sub = command("start", begin.start, help="make a new season folder: blank workbook, season.toml, notebooks")
     sub.add_argument("folder")
     _language(sub)
+    begin.open_options(command("open", begin.open_lab, help="open JupyterLab on a season folder"))
 
-    sub = command("open", _open, help="open JupyterLab on a season folder")
-    sub.add_argument("folder")
-    sub.add_argument("--no-browser", action="store_true", help="do not open a browser window")
-    sub.add_argument("--port", type=whole(1), default=8888)
+    from hatchkit.teach import command as teach
 
-    sub = command("lesson", _lesson, help="make cases with a known answer for a class, and the teacher's answer book")
-    sub.add_argument("folder")
-    sub.add_argument("--students", type=whole(1), required=True)
-    sub.add_argument(
-        "--level",
-        choices=("first", "second", "exam"),
-        default="first",
-        help="how much else happens in the seasons (default first)",
+    teach.lesson_options(
+        command(
+            "lesson",
+            teach.lesson,
+            help="make cases with a known answer for a class, and the teacher's answer book",
+        )
     )
-    sub.add_argument("--language", choices=("en", "de", "fr", "es"), default="en", help="of the answer forms")
-    sub.add_argument("--seed", type=whole(0), help="make an earlier lesson again (default: drawn, too large to guess)")
-
-    sub = command("mark", _mark, help="compare students' answer forms with the teacher's answer book")
-    sub.add_argument("answers", help="folder or file of filled-in answer forms (.xlsx, .ods, .csv)")
-    sub.add_argument("folder", help="the lesson folder, which holds the answer book")
-    sub.add_argument("--csv", metavar="FILE", help="also write the marks as a CSV file")
-    sub.add_argument(
-        "--give-back",
-        metavar="DIR",
-        help="write a page for each student, one for the class and the marks into a new folder",
+    teach.mark_options(
+        command("mark", teach.mark, help="compare students' answer forms with the teacher's answer book")
     )
-
-    sub = command(
-        "breakout-sheet", _breakout_sheet, help="write a picture key of unhatched eggs with boxes for a tally"
+    teach.breakout_sheet_options(
+        command(
+            "breakout-sheet",
+            teach.breakout_page,
+            help="write a picture key of unhatched eggs with boxes for a tally",
+        )
     )
-    sub.add_argument("-o", "--out", metavar="FILE", default="breakout-sheet.html", help="HTML file to write")
 
     command(
         "test", _test, help="run all tests of the kit (source checkout only); options and paths are passed on to pytest"
@@ -294,83 +285,6 @@ def _candling_sheet(options) -> None:
 
     options.folder, batch = folders_and_batch(options.folder)
     tell("wrote", asked_language(options), path=write_candling_sheet(options.out, _load(options), batch))
-
-
-def _start(options) -> None:
-    from hatchkit.start.blank_season import start_folder
-    from hatchkit.start.double_click import write_double_click
-    from hatchkit.start.surface import copy_notebooks
-
-    folder = Path(options.folder).expanduser()
-    language = asked_language(options)
-    written = [*start_folder(folder, language), *copy_notebooks(folder), *write_double_click(folder, language=language)]
-    if not written:
-        tell("start_nothing", language, folder=folder.resolve())
-    for path in written:
-        tell("wrote", language, path=path)
-
-
-def _open(options) -> int:
-    from hatchkit.records.places import season_folder
-    from hatchkit.start.surface import copy_notebooks, lab_command, lab_environment
-
-    folder = season_folder(options.folder)
-    if not folder.is_dir():
-        raise HatchkitError("no_folder_yet", dict(folder=str(folder), given=options.folder))
-    home = Path.cwd() if options.folder == "demo" else folder
-    for path in copy_notebooks(home):
-        tell("wrote", asked_language(options), path=path)
-    command = lab_command(home, port=options.port, browser=not options.no_browser)
-    return run_and_wait(command, env=lab_environment(folder))
-
-
-def _lesson(options) -> None:
-    from hatchkit.teach.lesson import GUESSED, write_lesson
-
-    written = write_lesson(
-        Path(options.folder),
-        students=options.students,
-        seed=options.seed,
-        level=options.level,
-        language=options.language,
-    )
-    tell(
-        "lesson_written",
-        options.language,
-        count=options.students,
-        folder=Path(options.folder).resolve(),
-        path=written,
-    )
-    if options.seed is not None and options.seed < GUESSED:
-        tell("seed_short", options.language)
-
-
-def _mark(options) -> None:
-    from hatchkit.teach.marking import mark_answers, target, write_marks
-
-    if options.csv:  # before the work, not after it
-        target(options.csv)
-    marking = mark_answers(Path(options.answers), Path(options.folder))
-    print(marking.words())
-    if options.csv:
-        tell("new_line marks_written", asked_language(options), path=write_marks(marking.marks, options.csv).resolve())
-    if options.give_back:
-        from hatchkit.teach.give_back import give_back
-
-        tell(
-            "new_line pages_written",
-            asked_language(options),
-            path=give_back(marking, Path(options.folder), Path(options.give_back)).resolve(),
-        )
-
-
-def _breakout_sheet(options) -> None:
-    from hatchkit.records.writing import safe_output, write_whole
-    from hatchkit.teach.breakout_sheet import breakout_sheet
-
-    path = safe_output(options.out, suffix=(".html", ".htm"))
-    write_whole(path, breakout_sheet())
-    tell("sheet_written open_in_browser", asked_language(options), path=path)
 
 
 def _test(options) -> int:

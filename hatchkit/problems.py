@@ -46,6 +46,12 @@ class HatchkitError(Exception):
         return self.words()
 
 
+def one_of(name: str, given, known) -> None:
+    """Refuse a choice that there is not, with those that there are."""
+    if given not in known:
+        raise HatchkitError("not_one_of", dict(name=name, given=str(given), known=list(known)))
+
+
 def problem(
     severity, *, code=None, facts=None, found=None, done=None, fix="", file="", sheet="", row=None, column=""
 ) -> dict:

@@ -10,6 +10,8 @@ import openpyxl
 import pytest
 
 from hatchkit.cli import main
+from hatchkit.findings.finding import Findings
+from hatchkit.pages.page import file_name
 
 ROOT = Path(__file__).resolve().parent.parent
 HEADINGS = ["Batch", "Species", "Incubator", "Set on", "Eggs set", "Candled 1", "Clear 1", "Dead 1", "Hatched"]
@@ -162,18 +164,28 @@ def test_no_output_option_reaches_what_a_season_reads(tmp_path, capsys, monkeypa
     assert status == 2 and err.splitlines()[-1].startswith("hatchkit: ")
 
 
-def test_a_page_is_named_after_season_and_batch_in_a_way_that_every_system_takes(
-    season_folder, capsys, monkeypatch, tmp_path
-):
+#: Names of batches that no system could take as they are, and how the names of their pages end.
+NAMED = {
+    'a/b:c?d*e<f>g|h"i\\j': "-batch-a_b_c_d_e_f_g_h_i_j.html",
+    "Żółć no. 3": "-batch-Żółć_no._3.html",
+    "long " * 60: "_long_lo.html",
+}
+
+
+@pytest.mark.parametrize("batch", NAMED)
+def test_a_page_is_named_after_season_and_batch_in_a_way_that_every_system_takes(batch):
+    name = file_name(Findings("batch", dict(name="Spring", batch=batch), (), None))
+    assert name.startswith("Spring") and name.endswith(NAMED[batch]) and len(name) < 90
+
+
+def test_a_page_without_a_name_of_its_own_lies_in_the_working_folder(season_folder, capsys, monkeypatch, tmp_path):
     monkeypatch.chdir(tmp_path)
-    for batch, ending in (('a/b:c?d*e<f>g|h"i\\j', "a_b_c_d_e_f_g_h_i_j.html"), ("Żółć no. 3", "Żółć_no._3.html")):
-        folder = season_folder([batch, *GOOD[1:]])
-        status, out, _ = run(capsys, "poor-hatch", folder, batch.strip())
-        assert status == 0 and out.splitlines()[0].endswith(f"-batch-{ending}")
-        title = next(tmp_path.glob(f"*-batch-{ending}")).read_text(encoding="utf-8").split("<title>")[1]
-        assert "batch" in title.split("</title>")[0]
-    assert run(capsys, "poor-hatch", season_folder(["long " * 60, *GOOD[1:]]))[0] == 0
-    assert max(len(path.name) for path in tmp_path.glob("*.html")) < 90
+    batch = 'a/b:c?d*e<f>g|h"i\\j' + " long" * 60
+    status, out, _ = run(capsys, "poor-hatch", season_folder([batch, *GOOD[1:]]), batch)
+    [page] = tmp_path.glob("*-batch-a_b_c_d_e_f_g_h_i_j_long_long*.html")
+    assert status == 0 and out.splitlines()[0].endswith(page.name) and len(page.name) < 90
+    title = page.read_text(encoding="utf-8").split("<title>")[1]
+    assert "batch" in title.split("</title>")[0]
 
 
 def test_a_review_and_its_options(season_folder, capsys, monkeypatch, tmp_path):

@@ -5,12 +5,7 @@ import shutil
 import pytest
 
 import hatchkit as hk
-from hatchkit.season import demo_folder, season_folder
-
-
-@pytest.fixture(scope="module")
-def demo():
-    return hk.load_season("demo")
+from hatchkit.records.places import demo_folder, season_folder
 
 
 def test_the_demo_is_found_from_any_working_folder(tmp_path, monkeypatch):
@@ -65,8 +60,7 @@ def test_a_season_without_sensor_files_says_so(tmp_path):
     assert "No temperature readings" in season.words()
 
 
-def test_a_row_handed_out_is_the_caller_s_own():
-    season = hk.load_season("demo")
-    row = season.batch("H1")
+def test_a_row_handed_out_is_the_caller_s_own(demo):
+    row = demo.batch("H1")
     row["incubator"] = "another"
-    assert season.batch("H1")["incubator"] == "A"
+    assert demo.batch("H1")["incubator"] == "A"

@@ -10,7 +10,7 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.advice.causes import CONFIDENT, UNNAMED
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 
 COLUMNS = ["key", "kind", "eggs", "firmest", "batches"]
 

@@ -21,10 +21,10 @@ def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
     Returns
     -------
     DataFrame
-        part, look, day_low, day_high, see, means, write_down, points_to, drawing, care, source, sure. `care` is
+        part, look (key of its words and its drawing), day_low, day_high, write_down, care, source, sure. `care` is
         True from the day on which an embryo is treated as one that may feel.
     """
-    guide = reference.load("breakout_guide").sort_values("order")
+    guide = reference.load("breakout_guide")
     hen = reference.species("chicken")
     figures = hen if species is None else species
     scale = figures["incubation_days"] / hen["incubation_days"]
@@ -35,19 +35,6 @@ def breakout_guide(species=None, *, part=None) -> pd.DataFrame:
     guide["day_high"] = guide[["day_low", "day_high"]].max(axis=1)
     guide["care"] = guide["day_high"] >= figures["embryo_care_day"]
     guide = guide if part is None else guide[guide["part"].isin([part] if isinstance(part, str) else part)]
-    guide[["write_down", "points_to"]] = guide[["write_down", "points_to"]].fillna("")
-    columns = [
-        "part",
-        "look",
-        "day_low",
-        "day_high",
-        "see",
-        "means",
-        "write_down",
-        "points_to",
-        "drawing",
-        "care",
-        "source",
-        "sure",
-    ]
+    guide["write_down"] = guide["write_down"].fillna("")
+    columns = ["part", "look", "day_low", "day_high", "write_down", "care", "source", "sure"]
     return guide[columns].reset_index(drop=True)

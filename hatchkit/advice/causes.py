@@ -13,8 +13,8 @@ from hatchkit.advice import course, reasons, signs, weighing
 from hatchkit.advice.different import different
 from hatchkit.advice.evidence import ORDER, Gathered, evidence, gather, told
 from hatchkit.advice.harm import by_stage, patterns
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import seen
-from hatchkit.advice.tally import STAGES
 from hatchkit.advice.weighing import UNNAMED
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.stages import Usual

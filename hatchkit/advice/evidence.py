@@ -17,7 +17,8 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.advice import evidence_climate, evidence_machine, evidence_records, signs
 from hatchkit.advice.habits import believed_fates, idle_batches
-from hatchkit.advice.tally import STAGES, Tally, published_shares, tally
+from hatchkit.advice.published import STAGES, published_shares
+from hatchkit.advice.tally import Tally, tally
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.gauges import Gauge, usual_of
 from hatchkit.usual.stages import Usual, usual

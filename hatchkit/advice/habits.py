@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import pandas as pd
 
-from hatchkit.advice.tally import STAGES, published_shares
+from hatchkit.advice.published import STAGES, published_shares
 
 #: So many clears and early dead must have been due before noughts are no longer believed (none of 5 is 1 in 150).
 DUE = 5.0

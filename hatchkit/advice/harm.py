@@ -10,8 +10,8 @@ import numpy as np
 from hatchkit import reference
 from hatchkit.advice import course
 from hatchkit.advice.evidence_climate import Doses
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import STAGE_OF_CELL
-from hatchkit.advice.tally import STAGES
 
 #: Sizes of a cause whose dose nobody measured: total log hazard that it adds (0.6 takes 45 % of the eggs), and how
 #: likely each is beforehand. Stated by hatchkit.

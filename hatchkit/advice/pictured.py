@@ -101,7 +101,7 @@ def age_against_season(batch, mine, season) -> dict:
 
 def drawings(guide) -> dict:
     """Facts of `figures.advice.breakout_drawings`: the looks that are drawn, in order."""
-    return dict(looks=list(guide.loc[guide["drawing"] != "none", "look"]))
+    return dict(looks=list(guide["look"]))
 
 
 def season_at_a_glance(glance) -> dict:

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 import pandas as pd
 
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 
 #: A factor beyond this, up or down, is worth a mention.
 WORTH = 1.5

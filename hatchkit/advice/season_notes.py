@@ -7,8 +7,8 @@ import pandas as pd
 
 from hatchkit.advice.account import account, of_causes, told_losses
 from hatchkit.advice.causes import CONFIDENT, season_causes
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.reasons import ASSUMED
-from hatchkit.advice.tally import STAGES
 from hatchkit.advice.what_if import published_eggs
 from hatchkit.losses.proportions import pooled
 

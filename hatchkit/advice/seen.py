@@ -9,7 +9,7 @@ from functools import cache
 import numpy as np
 
 from hatchkit.advice import course
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 
 #: Where the eggs of a cell of the model belong in the ledger.
 STAGE_OF_CELL = np.array(

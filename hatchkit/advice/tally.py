@@ -13,10 +13,8 @@ from typing import NamedTuple
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
-
-#: Stages of the score; "clear" holds clears and opened infertiles, "hatched" good chicks only.
-STAGES = ("hatched", "culled", "clear", "early", "mid", "late", "pipped_dead", "removed")
+from hatchkit.advice.habits import believed_fates
+from hatchkit.advice.published import STAGES, loss_shares, published_shares
 
 
 class Between(NamedTuple):
@@ -85,22 +83,6 @@ class Tally:
         )
 
 
-def loss_shares(shares, clears_counted) -> np.ndarray:
-    """How eggs that are no chicks are spread over the stages, from shares of eggs set."""
-    lost = np.array(shares, dtype=float)
-    lost[STAGES.index("hatched")] = 0.0
-    if clears_counted:
-        lost[STAGES.index("clear")] = 0.0
-    return lost / lost.sum()
-
-
-@cache
-def published_shares() -> np.ndarray:
-    """Shares of eggs set of the published ledger (``reference/ordinary_ledger.csv``), in the order of `STAGES`."""
-    shares = reference.load("ordinary_ledger").set_index("stage").loc[list(STAGES), "share_of_set"].to_numpy()
-    return shares / shares.sum()
-
-
 def tally(season) -> Tally:
     """`Tally` of the finished batches of a season.
 
@@ -108,7 +90,6 @@ def tally(season) -> Tally:
     2001), not by this season's own ages at death: those already hold the trouble that is looked for. Noughts at looks
     at which nothing is ever found are not believed (`habits.believed_fates`).
     """
-    from hatchkit.advice.habits import believed_fates
     from hatchkit.losses.counted import counted
     from hatchkit.losses.windows import left_out
 

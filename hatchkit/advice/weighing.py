@@ -20,8 +20,8 @@ import numpy as np
 
 from hatchkit import reference
 from hatchkit.advice import course, harm
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import Seen
-from hatchkit.advice.tally import STAGES
 from hatchkit.usual.stages import Usual
 
 UNNAMED = ("bad_luck", "unlisted")

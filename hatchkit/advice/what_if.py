@@ -10,7 +10,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.advice.account import account, of_causes
 from hatchkit.advice.causes import season_causes
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.verdict import CLEAR, SOME
 

@@ -4,8 +4,6 @@ All functions work on numbers or arrays and return numpy values; missing in, mis
 0 to 100 degC over water, which covers every incubator, bench and egg store.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 #: One torr in kPa; egg physiologists publish shell conductance per torr.

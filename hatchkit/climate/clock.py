@@ -1,7 +1,5 @@
 """When should they have hatched? The species' days, storage and the logged temperature, with a band."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -34,7 +32,7 @@ def hatch_clock(season) -> pd.DataFrame:
 
     Notes
     -----
-    Development runs at ``development.rate`` of the lagged air and counts from setting. Time without
+    Development runs at ``egg_heat.rate`` of the lagged air and counts from setting. Time without
     readings is taken as usual and widens the band by a tenth of itself, what temperature adds or
     takes by 0.3 of itself. Confidence: medium between
     35 and 39 degC, low outside.
@@ -43,8 +41,7 @@ def hatch_clock(season) -> pd.DataFrame:
 
 
 def _clock_table(season) -> pd.DataFrame:
-    rows = [_clock_row(season, row) for _, row in season.batches.iterrows()]
-    table = pd.DataFrame(rows, columns=COLUMNS)
+    table = pd.DataFrame([_clock_row(season, row) for _, row in season.batches.iterrows()], columns=COLUMNS)
     times = [name for name in COLUMNS if name.endswith("_at")]
     return table.assign(**{name: pd.to_datetime(table[name], utc=True) for name in times})
 
@@ -103,9 +100,9 @@ def _clock_row(season, row) -> dict:
         "set_at": row["set_at"],
         "stored_days": row.get("stored_days", np.nan),
         "verdict": "cannot tell",
+        "first_hatch_at": row.get("first_hatch_at", pd.NaT),
+        "last_hatch_at": row.get("last_hatch_at", pd.NaT),
     }
-    for name in ("first_hatch_at", "last_hatch_at"):
-        out[name] = row.get(name, pd.NaT)
     if row["species"] not in season.species_table.index or pd.isna(row["set_at"]):
         return out
     figures = season.species_table.loc[row["species"]]

@@ -1,7 +1,5 @@
 """How much heat and cold: doses over a stretch of time, each with the share of the time that was logged."""
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np

@@ -1,7 +1,5 @@
 """How an egg trades heat: what the embryo makes, what evaporation takes, how well the air carries it off."""
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np
@@ -19,8 +17,7 @@ HEN_GRAMS, HEN_DAYS = 60.0, 21.0
 @cache
 def constant(name: str) -> float:
     """One constant of ``reference/egg_physics.csv`` (unit and source stand there)."""
-    table = reference.load("egg_physics").set_index("constant")
-    return float(table.at[name, "value"])
+    return float(reference.load("egg_physics").set_index("constant").at[name, "value"])
 
 
 def air_kind(air: str) -> str:
@@ -81,3 +78,29 @@ def evaporation_heat(egg_mass_g: float, incubation_days: float = HEN_DAYS) -> fl
     """Heat that the egg's water loss takes away, mW, at the usual daily loss of the species."""
     grams_per_day = constant("water_loss_per_day") * egg_mass_g * HEN_DAYS / incubation_days
     return grams_per_day * constant("evaporation_heat") * 1000 / 86400
+
+
+def rate(lagged_air_c, usual_c):
+    """Hours of development in an hour of clock time.
+
+    Parameters
+    ----------
+    lagged_air_c : array
+        Air with the egg's lag but without the embryo's own heat: the trade's days already contain it.
+    usual_c : float or array
+        Temperature at which the species takes its usual days; there the rate is 1.
+
+    Returns
+    -------
+    array
+        0 at 25 degC and below, 1 at `usual_c`, at most 1.13; missing stays missing.
+
+    Notes
+    -----
+    Q10 = 1.85 (bobwhite eggs at 35.5 and 37.5 degC, Birchard: 1.835), which is good between 35 and
+    39 degC; the fade between 30 and 25 degC and the top 2 K above the usual temperature are judgement.
+    """
+    temp = np.asarray(lagged_air_c, dtype=float)
+    above = np.minimum(temp, usual_c + constant("rate_top_k")) - usual_c
+    zero, full = constant("rate_zero_c"), constant("rate_full_c")
+    return constant("rate_q10") ** (above / 10) * np.clip((temp - zero) / (full - zero), 0, 1)

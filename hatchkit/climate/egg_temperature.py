@@ -6,8 +6,6 @@ a linear recurrence; as a bidiagonal system of equations it is solved exactly, t
 in one call, for any mixture of steps.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -19,9 +17,6 @@ Z90 = 1.2815515655446004
 
 #: A silence longer than this many time constants tells nothing about the egg: it starts anew.
 RESTART_TAUS = 3.0
-
-#: Readings worked on at a time, so that all in between stays in the processor's cache.
-CHUNK = 16384
 
 
 def egg_temperature(
@@ -110,58 +105,36 @@ def unseen_share(step_h, tau_h) -> float:
 def estimate(hours, air_c, age_days, *, grams, air, incubation_days, tau, sensor_sd):
     """``egg_temperature`` on arrays, with all figures given: rows egg, low, high, lagged air."""
     used = np.isfinite(air_c)
-    if used.all():
-        return _with_band(hours, air_c, _Egg.of(age_days, grams, air, incubation_days), tau, sensor_sd)
     rows = np.full((4, len(air_c)), np.nan)
-    eggs = _Egg.of(age_days[used], grams, air, incubation_days)
+    if not used.any():
+        return rows
+    eggs = _Egg(age_days[used], grams, air, incubation_days)
     rows[:, used] = _with_band(hours[used], air_c[used], eggs, tau, sensor_sd)
     return rows
 
 
 class _Egg:
-    """Heat balance of one kind of egg: K above the air from the embryo, and K taken by evaporation."""
+    """Heat balance of the usual egg of a weight and age: K above the air from the embryo, and K lost by evaporation."""
 
-    def __init__(self, heat, evaporation, conductance):
-        self.made = heat / conductance
-        self.lost = evaporation / conductance
+    def __init__(self, age_days, grams, air, incubation_days):
+        conductance = egg_heat.conductance(grams, air)
+        self.made = egg_heat.embryo_heat(age_days, grams, incubation_days) / conductance
+        self.lost = egg_heat.evaporation_heat(grams, incubation_days) / conductance
         self.per_k = np.log(egg_heat.constant("heat_q10")) / 10
 
-    @classmethod
-    def of(cls, age_days, grams, air, incubation_days):
-        """The usual egg of this weight and age."""
-        return cls(
-            egg_heat.embryo_heat(age_days, grams, incubation_days),
-            egg_heat.evaporation_heat(grams, incubation_days),
-            egg_heat.conductance(grams, air),
-        )
-
-    def offset_at(self, lagged_c, piece=slice(None)):
-        """Balance of the egg above the air, K, when the lagged air is `lagged_c`, for some of the readings."""
-        made = self.made[piece]
-        felt = lagged_c + made
-        felt -= self.lost + 37.5
-        np.minimum(felt, egg_heat.constant("heat_top_c") - 37.5, out=felt)
-        np.maximum(felt, 15.0 - 37.5, out=felt)
-        felt *= self.per_k
-        np.exp(felt, out=felt)
-        felt *= made
-        felt -= self.lost
-        return felt
+    def offset_at(self, lagged_c):
+        """Balance of the egg above the air, K, when the lagged air is `lagged_c`."""
+        felt = np.clip(lagged_c + self.made - self.lost, 15.0, egg_heat.constant("heat_top_c"))
+        return self.made * np.exp(self.per_k * (felt - 37.5)) - self.lost
 
 
 def _with_band(hours, air_c, eggs, tau, sensor_sd):
     """Rows egg, low, high, lagged air for one series without missing values."""
     spread = np.exp(Z90 * egg_heat.constant("tau_spread"))
     taus = [tau, tau / spread, tau * spread] if tau > 0 else [tau]
-    filters = [_Lag(each, RESTART_TAUS * tau) for each in taus]
-    rows = np.empty((4, len(air_c)))
-    for begin in range(0, len(air_c), CHUNK):
-        piece = slice(begin, begin + CHUNK)
-        (lagged, warming), *others = (one.respond(hours, air_c, eggs, piece) for one in filters)
-        egg = lagged + warming
-        rows[0, piece], rows[3, piece] = egg, lagged
-        rows[1, piece], rows[2, piece] = _band(egg, warming, [a + b for a, b in others], eggs, sensor_sd)
-    return rows
+    (lagged, warming), *others = (respond(hours, air_c, eggs, each, RESTART_TAUS * tau) for each in taus)
+    low, high = _band(lagged + warming, warming, [sum(other) for other in others], eggs, sensor_sd)
+    return lagged + warming, low, high, lagged
 
 
 def _band(egg, warming, others, eggs, sensor_sd):
@@ -181,61 +154,27 @@ def _band(egg, warming, others, eggs, sensor_sd):
     return egg - np.sqrt(down), egg + np.sqrt(up)
 
 
-class _Lag:
-    """The lag filter of one time constant, fed piece by piece."""
-
-    def __init__(self, tau, restart):
-        self.tau, self.restart = tau, restart
-        self.lagged = self.warming = None
-
-    def respond(self, hours, air_c, eggs, piece):
-        """Lagged air, and what the embryo adds to it, K, for the next piece of the readings."""
-        air = air_c[piece]
-        if self.tau <= 0:
-            return air, eggs.offset_at(air, piece)
-        first = self.lagged is None
-        keep = np.empty(len(air))
-        np.subtract(hours[piece][1:], hours[piece][:-1], out=keep[1:])
-        keep[0] = np.inf if first else hours[piece.start] - hours[piece.start - 1]
-        anew = np.flatnonzero(keep > self.restart)
-        keep *= -1 / self.tau
-        np.exp(keep, out=keep)
-        keep[anew] = 0.0
-        solve, new = _Recurrence(keep), 1 - keep
-        gain = np.empty(len(air))
-        np.add(air[1:], air[:-1], out=gain[1:])
-        gain[0] = air[0] + (air[0] if first else air_c[piece.start - 1])
-        gain *= 0.5
-        gain[anew] = air[anew]
-        gain *= new
-        lagged = solve(gain, 0.0 if first else self.lagged)
-        # Heat over a step is that at its start; at a start anew, that of the reading itself.
-        before = np.empty(len(air))
-        before[1:] = lagged[:-1]
-        before[0] = lagged[0] if first else self.lagged
-        before[anew] = lagged[anew]
-        offset = eggs.offset_at(before, piece)
-        offset *= new
-        warming = solve(offset, 0.0 if first else self.warming)
-        self.lagged, self.warming = lagged[-1], warming[-1]
-        return lagged, warming
+def respond(hours, air, eggs, tau, restart):
+    """The lagged air, and what the embryo adds to it, K; both begin anew after `restart` hours of silence."""
+    if tau <= 0:
+        return air, eggs.offset_at(air)
+    step = np.diff(hours, prepend=-np.inf)
+    anew = step > restart
+    keep = np.where(anew, 0.0, np.exp(-step / tau))
+    before = np.where(anew, air, np.roll(air, 1))
+    lagged = _recurrence(keep, (1 - keep) * (air + before) / 2)
+    # Heat over a step is that at its start; at a start anew, that of the reading itself.
+    felt = np.where(anew, lagged, np.roll(lagged, 1))
+    return lagged, _recurrence(keep, (1 - keep) * eggs.offset_at(felt))
 
 
-class _Recurrence:
+def _recurrence(keep, gain):
     """y[i] = keep[i] y[i-1] + gain[i]: a triangular system with two diagonals, solved by BLAS."""
+    from scipy.linalg.blas import dtbsv
 
-    def __init__(self, keep):
-        self.start = keep[0]
-        self.diagonals = np.empty((2, len(keep)), order="F")  # its first row, all ones, is not read
-        self.diagonals[:, -1] = 0.0
-        np.negative(keep[1:], out=self.diagonals[1, :-1])
-
-    def __call__(self, gain, before):
-        """`gain` is overwritten; `before` is y ahead of the first reading."""
-        from scipy.linalg.blas import dtbsv
-
-        gain[0] += self.start * before
-        return dtbsv(1, self.diagonals, gain, lower=1, diag=1, overwrite_x=1)
+    diagonals = np.zeros((2, len(keep)), order="F")  # its first row, all ones, is not read
+    diagonals[1, :-1] = -keep[1:]
+    return dtbsv(1, diagonals, gain, lower=1, diag=1)
 
 
 def _hours(time):

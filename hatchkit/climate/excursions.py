@@ -1,7 +1,5 @@
 """When was it too warm or too cold for the eggs: stretches out of the range in force, never guessed across gaps."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -71,12 +69,12 @@ def _all_excursions(season) -> pd.DataFrame:
             track = batch_track(season, batch)
             if not track.empty:
                 found.append(batch_excursions(track, step, air).assign(incubator=incubator, batch=batch))
+    found = [table for table in found if len(table)]
     if not found:
         return contract.empty("excursions")
-    table = pd.concat(found, ignore_index=True)
-    if table.empty:
-        return contract.empty("excursions")
-    table = table.sort_values(["incubator", "start", "batch"], kind="stable", ignore_index=True)
+    table = pd.concat(found, ignore_index=True).sort_values(
+        ["incubator", "start", "batch"], kind="stable", ignore_index=True
+    )
     return _number(table)[COLUMNS]
 
 
@@ -114,10 +112,8 @@ def batch_excursions(track: pd.DataFrame, step_h: float, air: str | None = None)
     names = [name for name in COLUMNS if name not in ("event", "incubator", "batch")]
     if not rows:
         return contract.empty("excursions")[names]
-    table = pd.DataFrame(rows)
-    for name, place in (("start", "first"), ("end", "last")):
-        table[name] = pd.DatetimeIndex(used["time"])[table[place]]
-    return table[names]
+    table, time = pd.DataFrame(rows), pd.DatetimeIndex(used["time"])
+    return table.assign(start=time[table["first"]], end=time[table["last"]])[names]
 
 
 def _steady_rows(columns, runs, step_h, air):

@@ -1,7 +1,5 @@
 """One air temperature for each incubator from all that its probes logged."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

@@ -1,7 +1,5 @@
 """Which temperature is right: the range in force for a species, a stage and a kind of air."""
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np
@@ -29,17 +27,14 @@ def _kind(air) -> str:
     return "still" if air_kind(air) == "still" else "fan"
 
 
-def _rows(species, stage, kind):
-    """Rows of ranges.csv by level: the species' own where there are any, else those for any species."""
+@cache
+def _steps(species, stage, kind):
+    """Distances of ranges.csv by level, K: the species' own where there are any, else those for any species."""
     table = reference.load("ranges")
     table = table[(table["stage"] == stage) & (table["air"] == kind)]
     own = table[table["species"] == species]
-    return (own if len(own) else table[table["species"] == "any"]).set_index("level")
-
-
-@cache
-def _steps(species, stage, kind):
-    return _rows(species, stage, kind).loc[["in_band", "watch", "alarm"], ["low_k", "high_k"]].to_numpy(float)
+    own = own if len(own) else table[table["species"] == "any"]
+    return own.set_index("level").loc[["in_band", "watch", "alarm"], ["low_k", "high_k"]].to_numpy(float)
 
 
 def level_of(temp_c, steps):

@@ -7,8 +7,6 @@ and its relative humidity rises; a faulty probe jumps both ways between two read
 a heater warms air.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 #: A cold stretch that begins within this many hours of setting is the eggs' own cold (they take 6 to 8 h to
@@ -43,12 +41,9 @@ LONG_H = 4.0
 #: For warm air: a rise of up to this many K, most of it over `SLOW_H` or longer, is a thermostat's drift.
 WARM_DRIFT_K, SLOW_H = 2.0, 1.0
 
-#: What one curve can look like; days beside the range ("steady") are told apart before, in ``climate.steady``.
-WORDS = ("opening", "drift", "outage", "overheating", "sensor", "loading", "unclear")
-
 
 def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
-    """A word from `WORDS` and what speaks for it.
+    """What one curve can look like and what speaks for it; days beside the range are told apart in ``climate.steady``.
 
     Parameters
     ----------
@@ -64,7 +59,7 @@ def looks_like(columns, first: int, last: int, warm: bool, step_h: float):
 
     Returns
     -------
-    word : str
+    word : {"opening", "drift", "outage", "overheating", "sensor", "loading", "unclear"}
     evidence : dict
         `seen` (jumped, probes, loading, unlogged, fell_slowly, fell_fast, cooled, fell, rose) and its numbers:
         ``*_k`` differences, ``*_c`` temperatures, ``*_h`` hours, ``*_pct`` changes of humidity.

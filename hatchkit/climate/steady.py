@@ -1,7 +1,5 @@
 """Did the machine run beside its range for days? That is no event; events are then looked for beside where it ran."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np

@@ -1,7 +1,5 @@
 """Tables behind the pictures: an incubator's season at the width of a page, and one excursion close up."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
@@ -138,20 +136,16 @@ def _spans(track, batch, when):
     """The range in force by stage, from setting to transfer to the end."""
     edges = {"setting": ("set_at", "transfer_at"), "hatching": ("transfer_at", "end_at")}
     first = track.drop_duplicates("stage").set_index("stage")
-    rows = []
-    for stage in first.index:
-        start, end = (when[edge] for edge in edges[stage])
-        rows.append(
-            {
-                "batch": batch,
-                "stage": stage,
-                "start": start,
-                "end": end,
-                "low_c": first.at[stage, "low_c"],
-                "high_c": first.at[stage, "high_c"],
-            }
-        )
-    return pd.DataFrame(rows)
+    return pd.DataFrame(
+        {
+            "batch": batch,
+            "stage": first.index,
+            "start": [when[edges[stage][0]] for stage in first.index],
+            "end": [when[edges[stage][1]] for stage in first.index],
+            "low_c": first["low_c"].to_numpy(),
+            "high_c": first["high_c"].to_numpy(),
+        }
+    )
 
 
 def gaps_of(track, when, step) -> pd.DataFrame:

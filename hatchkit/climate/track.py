@@ -1,12 +1,9 @@
 """What one batch met, reading by reading: air, egg, range in force, speed of development."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
 from hatchkit.climate import egg_heat, machine_air, ranges
-from hatchkit.climate.development import rate
 from hatchkit.climate.egg_temperature import estimate
 from hatchkit.reference import contract
 
@@ -69,7 +66,7 @@ def _track(season, row) -> pd.DataFrame:
         "egg_high_c": egg[2],
         "lagged_air_c": egg[3],
         **_ranges(air_c, hatching, figures, kind),
-        "rate": rate(egg[3], usual_c),
+        "rate": egg_heat.rate(egg[3], usual_c),
         "hen_days": clock_h / 24 * egg_heat.HEN_DAYS / float(figures["incubation_days"]),
         "probe_spread_c": part["probe_spread_c"].to_numpy(),
     }

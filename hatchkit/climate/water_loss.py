@@ -5,8 +5,6 @@ shell, differs between eggs, flocks and seasons, so it is fitted from weighings 
 the size of the egg when weights exist (Ar & Rahn; Meir & Ar 2008, Br. Poult. Sci.).
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -187,18 +185,15 @@ def _loss(used, out) -> dict:
     low, high = max(projected - half, 0.0), projected + half
     verdict, reasons = "on target", []
     if eggs.sum() < 2:
-        verdict = "cannot tell"
-        reasons.append("one_egg")
+        verdict, reasons = "cannot tell", ["one_egg"]
     elif high < out["target_low"]:
         verdict = "too little"
     elif low > out["target_high"]:
         verdict = "too much"
     elif not (out["target_low"] <= projected <= out["target_high"]):
-        verdict = "cannot tell"
-        reasons.append("reaches_in")
+        verdict, reasons = "cannot tell", ["reaches_in"]
     elif high - low > 2 * (out["target_high"] - out["target_low"]):
-        verdict = "cannot tell"
-        reasons.append("too_wide")
+        verdict, reasons = "cannot tell", ["too_wide"]
     if taken_off > 0:
         reasons.append("taken_off")
     return {

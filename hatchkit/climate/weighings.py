@@ -1,11 +1,10 @@
 """Weighings put in order: one series per egg or tray, tray taken off, days since setting, like with like."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
 from hatchkit.climate.egg_heat import constant
+from hatchkit.climate.ranges import stages
 
 #: An egg that loses more than this many times the middle of its batch is taken for cracked.
 CRACKED_TIMES = 2.0
@@ -58,7 +57,8 @@ def weighings(season, row, figures) -> pd.DataFrame:
     parts.append(_set_weights(season, row, parts))
     found = pd.concat([part for part in parts if len(part)] or [parts[-1]], ignore_index=True)
     found = found.astype({"day": float, "grams": float, "eggs_weighed": float})
-    until = _transfer_day(row, figures) + 0.5
+    when = stages(row, figures)
+    until = (when["transfer_at"] - when["set_at"]) / pd.Timedelta(days=1) + 0.5
     found = _with_tray(found[found["grams"].gt(0) & found["day"].between(-0.5, until)], season, row["batch"])
     found = found.sort_values(["egg", "day", "eggs_weighed"], ascending=[True, True, False], kind="stable")
     return found[COLUMNS].reset_index(drop=True)
@@ -113,12 +113,6 @@ def _names(column) -> pd.Series:
 def _trays(table) -> np.ndarray:
     """Trays as text, blank where none is written down."""
     return _names(table["tray"]).to_numpy() if "tray" in table else np.full(len(table), "", dtype=object)
-
-
-def _transfer_day(row, figures) -> float:
-    if pd.notna(row.get("transfer_at", pd.NaT)):
-        return (row["transfer_at"] - row["set_at"]) / pd.Timedelta(days=1)
-    return float(figures["transfer_day"])
 
 
 def egg_lines(series: pd.DataFrame) -> pd.DataFrame:

@@ -4,9 +4,9 @@
 page, and ``figures.chart.chart`` a picture for a notebook.
 
 Drawn for a telephone: 5 inches (360 points) wide, no text below 10.5 points, so that 358 px of a 390 px screen show
-it at 10 px or more. `figures.svg(ax, alt=..., width=None, most=None)` gives one `<svg>` element for HTML, without a
+it at 10 px or more. `figures.svg(ax, alt=..., most=None)` gives one `<svg>` element for HTML, without a
 kernel or a browser: text stays text, ids are its own, the background is clear, colours are CSS variables.
-`width=720` lays the same axes out anew for more room. `figures.dark_css()` is the one rule a page needs for dark
+`figures.dark_css()` is the one rule a page needs for dark
 screens; `style.DARK` pairs every colour with its dark one, and a test refuses any other colour; only drawings from
 life (opened eggs) keep their own, lie on white paper, and are images but for their words. A tall picture is never
 shown taller than a screen; a small one at most 1.5 times as large as drawn.
@@ -39,8 +39,6 @@ shown taller than a screen; a small one at most 1.5 times as large as drawn.
 in grey (`filter: grayscale(1)`) and on a dark page. `tests/figures/test_figures_svg.py` draws each of them: text
 height, dark colours, no text outside the picture or on another. Drawing one takes 20 to 300 ms, less than its PNG.
 """
-
-from __future__ import annotations
 
 from hatchkit.figures.output import dark_css, svg
 

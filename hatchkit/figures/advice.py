@@ -1,9 +1,9 @@
 """Figures of the advice room: ranked causes, what the season lost to what, drawings for the breakout guide."""
 
-from __future__ import annotations
+from matplotlib.patches import Rectangle
 
 from hatchkit.figures import egg_drawings, rows, style
-from hatchkit.figures.style import INK, axes, subplots
+from hatchkit.figures.style import INK, axes
 from hatchkit.figures.why import differences, ladder
 from hatchkit.say.speak import word
 
@@ -13,7 +13,6 @@ __all__ = [
     "differences",
     "ladder",
     "ranked_causes",
-    "side_by_side",
     "what_if",
 ]
 
@@ -111,61 +110,36 @@ def _what_if_bar(ax, place, row, language):
         ax.plot([row["usual"]], [place], color=INK, marker="D", markersize=5.5, markerfacecolor=style.PAPER, ls="")
 
 
-def breakout_drawings(guide, axs=None, *, columns=2):
-    """One drawing per row of the breakout guide that has one, in the guide's order.
-
-    Drawings of eggs bear small words, so two stand side by side: a telephone shows these words 10 px high.
+def breakout_drawings(guide, *, language="en"):
+    """What may lie in an opened shell, drawn beside its words.
 
     Parameters
     ----------
     guide : DataFrame
-        `advice.breakout.breakout_guide`: drawing, look, day_low, day_high.
-    axs : sequence of Axes, optional
-        As many as there are drawings.
+        `advice.breakout.breakout_guide`: part, look, day_low, day_high (days).
 
     Returns
     -------
-    ndarray of Axes
+    ndarray of Axes, shape (drawings,)
     """
-    import numpy as np
-
-    rows = guide[guide["drawing"].isin(egg_drawings.KINDS)].to_dict("records")
-    if axs is None:
-        lines = -(-len(rows) // columns)
-        figure, grid = subplots(lines, columns, size=(1.35 * columns, 2.0 * lines))
-        axs = np.atleast_1d(grid).ravel()
-        for spare in axs[len(rows) :]:
-            figure.delaxes(spare)
-        figure.set_layout_engine("none")
-        figure.set_dpi(SHARP)
-        for place, ax in enumerate(axs[: len(rows)]):
-            ax.set_position([place % columns / columns, 1 - (place // columns + 1) / lines, 1 / columns, 1 / lines])
-            ax.set_rasterization_zorder(WORDS)  # a drawing has thousands of points; its words stay words
-    axs = np.asarray(axs, dtype=object).ravel()[: len(rows)]
-    for ax, row in zip(axs, rows, strict=True):
-        days = (
-            f"{row['day_low']:.0f}"
-            if row["day_low"] == row["day_high"]
-            else f"{row['day_low']:.0f}-{row['day_high']:.0f}"
-        )
-        egg_drawings.egg(ax, row["drawing"], row["look"] if row["part"] != "age" else f"{row['look']} (day {days})")
+    looks = guide.to_dict("records")
+    axs = egg_drawings.in_a_grid(len(looks), 2, height=2.0)
+    figure, lines = axs[0].figure, -(-len(looks) // 2)
+    figure.set_layout_engine("none")
+    figure.set_dpi(SHARP)
+    for place, (ax, row) in enumerate(zip(axs, looks, strict=True)):
+        ax.set_position([place % 2 / 2, 1 - (place // 2 + 1) / lines, 1 / 2, 1 / lines])
+        ax.set_rasterization_zorder(WORDS)  # a drawing has thousands of points; its words stay words
+        egg_drawings.egg(ax, row["look"], _look_title(row, language), language=language)
     return axs
 
 
-def side_by_side(columns, *, height=3.0, width=style.WIDTH, titles=None, share_y=False):
-    """Empty axes in one row, `width` inches wide in all.
-
-    Returns
-    -------
-    ndarray of Axes, shape (columns,)
-    """
-    import numpy as np
-
-    _, axs = subplots(1, columns, size=(width, height), sharey=share_y)
-    axs = np.atleast_1d(axs)
-    for ax, title in zip(axs, titles or [""] * columns, strict=True):
-        ax.set_title(title, fontsize=style.HEAD, color=INK)
-    return axs
+def _look_title(row, language) -> str:
+    """What is written under a look: its name, and of a look of some age its days."""
+    if row["part"] != "age":
+        return word("breakout_look", row["look"], language)
+    low, high = row["day_low"], row["day_high"]
+    return style.tell("look_of_days", language, look=row["look"], low=low, high=high, one_day=bool(low == high))
 
 
 def age_against_season(mine, season, ax=None, *, name="this batch", other="all batches", language="en"):
@@ -185,7 +159,8 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
     highest = 100 * max(mine["at_most"].max(), season["band_high"].max())
     ends = [100 * float(curve["at_least"].iloc[-1]) for curve in (mine, season)]
     words = [
-        style.tell("lost_end", language, who=who, share=end / 100) for who, end in zip((name, other), ends, strict=True)
+        style.wrapped(style.tell("lost_end", language, who=who, share=end / 100), 13)
+        for who, end in zip((name, other), ends, strict=True)
     ]
     ax.set(
         xlabel=style.tell("age_axis", language),
@@ -193,7 +168,6 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
         xlim=(0, last * 1.02),
         ylim=(0, highest * 1.1 + 1),
     )
-    words = [style.wrapped(text, 13) for text in words]
     gap = 0.075 * highest * max(text.count("\n") + 1 for text in words)
     for text, place in zip(words, rows.apart(ends, gap), strict=True):
         style.write(ax, last * 1.04, place, text, weight="bold" if text is words[0] else "normal", clip_on=False)
@@ -202,8 +176,6 @@ def age_against_season(mine, season, ax=None, *, name="this batch", other="all b
 
 def _boxes(ax, curve, *, edges, **look):
     """A box per stretch between two known ages, from the loss at its start to the loss at its end."""
-    from matplotlib.patches import Rectangle
-
     day = curve["day"].to_numpy(dtype=float)
     low, high = (100 * curve[edge].to_numpy(dtype=float) for edge in edges)
     for place in range(len(day) - 1):

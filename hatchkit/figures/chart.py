@@ -1,10 +1,12 @@
 """A figure that carries its own alt text wherever it is shown: JupyterLab, HTML report, paper."""
 
-from __future__ import annotations
-
 import base64
 import html
 import io
+
+import matplotlib.pyplot as plt
+from matplotlib.backends.backend_agg import FigureCanvasAgg
+from PIL import Image
 
 #: Colours of a stored picture: the fills, the lines, and the shades between them at edges.
 COLOURS = 128
@@ -52,11 +54,7 @@ def chart(drawn, *, alt: str, caption: str = "", dpi: int = 100) -> Chart:
     ValueError
         Without `alt`.
     """
-    import matplotlib.pyplot as plt
-
-    if not alt.strip():
-        raise ValueError("every picture needs a sentence that says what it shows (alt)")
-    figure = figure_of(drawn)
+    figure = figure_of(drawn, alt)
     png = _png(figure, dpi)
     plt.close(figure)
     return Chart(png, alt, caption)
@@ -67,9 +65,6 @@ def _png(figure, dpi) -> bytes:
 
     Drawn straight onto the canvas, because ``savefig`` draws everything twice to find its layout.
     """
-    from matplotlib.backends.backend_agg import FigureCanvasAgg
-    from PIL import Image
-
     figure.set_dpi(dpi)
     canvas = FigureCanvasAgg(figure)
     canvas.draw()
@@ -80,8 +75,10 @@ def _png(figure, dpi) -> bytes:
     return buffer.getvalue()
 
 
-def figure_of(drawn):
-    """The figure of axes, of several axes, or a figure itself."""
+def figure_of(drawn, alt):
+    """The figure of axes, of several axes, or a figure itself; ValueError where nothing says what it shows."""
+    if not alt.strip():
+        raise ValueError("every picture needs a sentence that says what it shows (alt)")
     while isinstance(drawn, (list, tuple)) or hasattr(drawn, "flat"):
         drawn = drawn[0] if isinstance(drawn, (list, tuple)) else drawn.flat[0]
     return getattr(drawn, "figure", None) or drawn

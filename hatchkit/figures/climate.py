@@ -1,11 +1,10 @@
 """Pictures of the climate: an incubator's season, one spell, weight loss, the hatch clock, the probes."""
 
-from __future__ import annotations
-
 from zoneinfo import ZoneInfo
 
 import numpy as np
 import pandas as pd
+from matplotlib.dates import date2num
 
 from hatchkit.figures import style
 from hatchkit.figures.probes import probe_truth
@@ -64,9 +63,9 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
         zorder=1.5,
     )
     ax.plot(utc(egg["time"]), shown(egg["egg_c"], unit), **style.LINES["egg"] | {"lw": 1.2}, zorder=4)
-    edges = _edges(ax, timeline)
-    _spells(ax, told, edges, unit, language)
-    _everyday(ax, events[~events["notable"].astype(bool)])
+    _spells(ax, told, _edges(ax, timeline), unit, language)
+    everyday, foot = utc(events.loc[~events["notable"].astype(bool), "start"]), ax.get_xaxis_transform()
+    ax.plot(everyday, np.full(len(everyday), 0.012), "|", color=style.INK, ms=5, zorder=5, transform=foot)
     _name_lines(ax, timeline, height, unit, language)
     style.heading(ax, style.tell("timeline_title", language, machine=timeline.incubator, unit=unit))
     _batches_below(ax, timeline, lanes, ZoneInfo(timeline.timezone or "UTC"), language)
@@ -75,8 +74,6 @@ def incubator_timeline(timeline, ax=None, *, unit="C", language="en"):
 
 def _edges(ax, timeline):
     """First and last moment of the picture, as matplotlib's days; the axes keep to them."""
-    from matplotlib.dates import date2num
-
     if len(timeline.batches):
         edges = date2num(utc(timeline.batches["set_at"]).min()), date2num(utc(timeline.batches["end_at"]).max())
     else:
@@ -109,38 +106,19 @@ def _ranges_and_gaps(ax, timeline, unit, language):
 
 def _spells(ax, told, edges, unit, language):
     """Each spell as a stem from the usual to its worst, with that temperature and its length beside it."""
-    from matplotlib.dates import date2num
-
     for row in told.itertuples():
         at, worst = date2num(row.start), shown(row.extreme_c, unit)
         ax.plot([at, at], [shown(37.5, unit), worst], color=style.INK, lw=2.4, zorder=5, solid_capstyle="butt")
         ax.plot([at], [worst], MARKS[row.kind], color=style.INK, ms=9, mfc=style.FILLS[row.kind][0], zorder=6)
-        side = 1 if at < edges[0] + 0.6 * (edges[1] - edges[0]) else -1
-        ax.annotate(
+        style.beside(
+            ax,
             style.tell("spell", language, degrees=worst, hours=row.hours, event=row.event),
             (at, worst),
-            xytext=(8 * side, 0),
-            textcoords="offset points",
-            ha="left" if side > 0 else "right",
-            va="center",
-            fontsize=style.TEXT,
-            color=style.INK,
+            side=1 if at < edges[0] + 0.6 * (edges[1] - edges[0]) else -1,
+            apart=8,
             zorder=6,
             bbox=dict(facecolor=style.PAPER, lw=0, pad=0.8),
         )
-
-
-def _everyday(ax, small):
-    """Openings and settings as ticks along the bottom."""
-    ax.plot(
-        utc(small["start"]),
-        np.full(len(small), 0.012),
-        "|",
-        color=style.INK,
-        ms=5,
-        zorder=5,
-        transform=ax.get_xaxis_transform(),
-    )
 
 
 def _name_lines(ax, timeline, height, unit, language):
@@ -163,16 +141,13 @@ def _name_lines(ax, timeline, height, unit, language):
 
 def _batches_below(ax, timeline, lanes, zone, language):
     """Batches as bars under the temperature, looks as dots on them; the dates below."""
-    from matplotlib.dates import date2num
-
     if not lanes:
         dates(ax, zone, language=language)
         return
     share = LANE * lanes / TALL
     strip = ax.inset_axes([0, -share - 0.03, 1, share])
     style.bare(style.axes(strip))
-    strip.set_xlim(ax.get_xlim())
-    strip.set_ylim(lanes - 0.45, -0.55)
+    strip.set(xlim=ax.get_xlim(), ylim=(lanes - 0.45, -0.55))
     ax.tick_params(bottom=False, labelbottom=False)
     batches, looks = timeline.batches, timeline.looks[timeline.looks["name"] != "hatch"]
     room = (ax.get_xlim()[1] - ax.get_xlim()[0]) * style.TEXT * 0.65 / 250
@@ -229,10 +204,9 @@ def excursion_close_up(track, excursion, ax=None, *, unit="C", timezone="UTC", l
     _worst(ax, track.assign(air=air, egg=egg), excursion, unit, language)
     ends = [float(line.dropna().iloc[-1]) if line.notna().any() else np.nan for line in (air, egg)]
     ends.append(float(limits[0].iloc[-1]))
-    places = [(end - ax.get_ylim()[0]) / np.ptp(ax.get_ylim()) for end in ends]
-    words = [style.tell(f"line_{name}", language) for name in ("air", "egg", "range")]
-    known = [at for at in range(3) if np.isfinite(places[at])]
-    names_at_right(ax, [places[at] for at in known], [words[at] for at in known])
+    known = {name: end for name, end in zip(("air", "egg", "range"), ends, strict=True) if np.isfinite(end)}
+    places = [(end - ax.get_ylim()[0]) / np.ptp(ax.get_ylim()) for end in known.values()]
+    names_at_right(ax, places, [style.tell(f"line_{name}", language) for name in known])
     ax.set_ylabel(style.temperature_label(unit, language))
     style.heading(
         ax,

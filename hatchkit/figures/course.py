@@ -1,13 +1,23 @@
 """The pictures of the course: one idea each."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Ellipse
 
 from hatchkit import say
 from hatchkit.figures import style
-from hatchkit.figures.style import INK, LINES, PAPER, TEXT, WIDTH, axes, fill, temperature_label, write
-from hatchkit.units import c_to_f, f_to_c
+from hatchkit.figures.style import (
+    INK,
+    LINES,
+    PAPER,
+    TEXT,
+    WIDTH,
+    axes,
+    fill,
+    other_scale,
+    subplots,
+    temperature_label,
+    write,
+)
 
 #: What became of an egg on the course's tray, by the letter under which it was last written down.
 LETTERS = {
@@ -27,21 +37,17 @@ def tray_map(tray, ax=None, *, columns=6):
         One row an egg, one column a look from the first to the last; letters of `LETTERS`, ``a`` for
         alive, ``.`` for no longer there.
     """
-    from matplotlib.patches import Ellipse
-
     rows = -(-len(tray) // columns)
     ax = axes(ax, size=(WIDTH, 0.62 * rows + 0.7))
-    last = ["".join(egg).replace(".", "")[-1] for egg in tray.itertuples(index=False)]
-    seen = set()
-    for place, letter in enumerate(last):
-        key, name = LETTERS[letter]
+    drawn = {}
+    for place, egg in enumerate(tray.itertuples(index=False)):
+        letter = "".join(egg).replace(".", "")[-1]
         x, y = place % columns, -(place // columns)
-        ax.add_patch(Ellipse((x, y), 0.66, 0.86, label=name if letter not in seen else None, **fill(key)))
+        drawn[letter] = ax.add_patch(Ellipse((x, y), 0.66, 0.86, **fill(LETTERS[letter][0])))
         write(ax, x, y, letter, ha="center", bbox=dict(boxstyle="circle,pad=0.15", facecolor=PAPER, edgecolor="none"))
-        seen.add(letter)
     ax.set(xlim=(-0.6, columns - 0.4), ylim=(0.45 - rows, 0.55), aspect="equal")
     ax.axis("off")
-    style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)))
+    style.key(ax, [(ellipse, LETTERS[letter][1]) for letter, ellipse in drawn.items()])
     return ax
 
 
@@ -52,15 +58,7 @@ def luck(hatches, ax=None, *, each, mark=None):
     ax.bar(chicks, times, **fill("hatched"))
     if mark is not None:
         ax.axvline(mark, color=INK, ls="--")
-        ax.annotate(
-            f"{mark} of {each}",
-            (mark, times.max()),
-            xytext=(-6, 0),
-            textcoords="offset points",
-            ha="right",
-            va="top",
-            fontsize=TEXT,
-        )
+        style.beside(ax, f"{mark} of {each}", (mark, times.max()), side=-1, va="top", color="black")
     ax.set(xlabel=f"Chicks from {each} eggs", ylabel=f"Hatches out of {len(hatches)}")
     return ax
 
@@ -70,8 +68,10 @@ def luck_alt(hatches, *, each) -> str:
     low, high = np.quantile(hatches, [0.025, 0.975])
     chicks, times = np.unique(hatches, return_counts=True)
     tallest = [str(count) for count in chicks[times >= 0.9 * times.max()]]
-    facts = dict(hatches=len(hatches), each=each, low=low, high=high, bars=len(tallest), tallest=tallest)
-    return say.text("course_luck", facts)
+    return say.text(
+        "course_luck",
+        dict(hatches=len(hatches), each=each, low=low, high=high, bars=len(tallest), tallest=tallest),
+    )
 
 
 def interval_lines(low, high, ax=None, *, truth):
@@ -141,34 +141,24 @@ def air_and_eggs(minutes, air_c, eggs, ax=None, *, unit="C"):
     eggs : dict
         Name of a line: temperatures, in the unit of display.
     """
-    ax = _with_fahrenheit(axes(ax, size=(WIDTH, 3.2)), unit)
+    ax = axes(ax, size=(WIDTH, 3.2))
+    style.other_scale(ax, unit)
     ax.plot(minutes, air_c, label="air", **LINES["air"])
     looks = (LINES["egg"], dict(color="#D55E00", lw=1.6, ls="-."))
     for (name, values), look in zip(eggs.items(), looks, strict=False):
         ax.plot(minutes, values, label=name, **look)
     ax.set(xlabel="Minutes", ylabel=temperature_label(unit))
-    style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)), columns=3)
-    return ax
-
-
-def _with_fahrenheit(ax, unit):
-    """A second scale on the right: degF where the left one is degC, and the other way round."""
-    there, back, other = (c_to_f, f_to_c, "F") if unit == "C" else (f_to_c, c_to_f, "C")
-    right = ax.secondary_yaxis("right", functions=(there, back))
-    right.set_ylabel(temperature_label(other), fontsize=TEXT, color=INK)
-    right.tick_params(colors=style.SOFT, labelcolor=INK, labelsize=TEXT)
-    right.spines["right"].set(color=style.SOFT, linewidth=0.7)
-    return ax
+    return _named(ax)
 
 
 def shapes(table, ax=None, *, names, unit="C"):
     """Three logs of the same length, one above the other's name; `table` has column hour and one per name."""
-    ax = _with_fahrenheit(axes(ax, size=(WIDTH, 3.2)), unit)
+    ax = axes(ax, size=(WIDTH, 3.2))
+    style.other_scale(ax, unit)
     for name, dashes in zip(names, ("-", "--", "-."), strict=True):
         ax.plot(table["hour"], table[name], label=name, color=INK, ls=dashes, lw=1.3)
     ax.set(xlabel="Hours", ylabel=temperature_label(unit))
-    style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)), columns=3)
-    return ax
+    return _named(ax)
 
 
 def arrangements(differences, ax=None, *, seen, bars=16):
@@ -179,7 +169,7 @@ def arrangements(differences, ax=None, *, seen, bars=16):
     """
     ax = axes(ax, size=(WIDTH, 3.0))
     points = 100 * np.asarray(differences)
-    as_large = _as_large(differences, seen)
+    as_large = np.asarray(differences) >= seen - 1e-9
     width = np.ptp(points) / (bars - 1)
     smaller = points[~as_large].max(initial=100 * seen - width)
     begin = (smaller + points[as_large].min(initial=100 * seen)) / 2
@@ -189,6 +179,11 @@ def arrangements(differences, ax=None, *, seen, bars=16):
     ax.axvline(100 * seen, color=INK, ls="--", label="as it was")
     ax.set(xlabel="Difference (percentage points)", ylabel="Arrangements")
     ax.yaxis.get_major_locator().set_params(integer=True)
+    return _named(ax)
+
+
+def _named(ax):
+    """The axes with a key of what bears a label."""
     style.key(ax, list(zip(*ax.get_legend_handles_labels(), strict=True)), columns=3)
     return ax
 
@@ -199,5 +194,43 @@ def arrangements_alt(differences, *, seen) -> str:
     return say.text("course_arrangements", dict(least=points.min(), most=points.max(), seen=100 * seen))
 
 
-def _as_large(differences, seen):
-    return np.asarray(differences) >= seen - 1e-9
+#: Fill of a stage of the course.
+FILL = {
+    "infertile": "infertile",
+    "early": "early",
+    "mid": "mid",
+    "late": "late",
+    "pipped": "pipped_dead",
+    "removed": "removed",
+}
+
+
+def case_picture(shown: dict, axs=None):
+    """Bars of the eggs lost by stage beside the other batches, and the air of the machine below.
+
+    Parameters
+    ----------
+    shown : dict
+        stages: stage -> (eggs of the batch, eggs of the others); eggs: (set, set of the others); log: day, temp_c.
+    """
+    if axs is None:
+        _, axs = subplots(2, 1, size=(WIDTH, 5.0), height_ratios=(1, 1.1))
+    bars, air = axs
+    names, (eggs, others) = list(shown["stages"]), shown["eggs"]
+    for place, name in enumerate(names):
+        own, other = shown["stages"][name]
+        bars.bar(place - 0.2, 100 * own / eggs, 0.38, **fill(FILL[name]))
+        bars.bar(place + 0.2, 100 * other / others, 0.38, facecolor=PAPER, edgecolor=INK, linewidth=0.8)
+        bars.annotate(str(own), (place - 0.2, 100 * own / eggs), ha="center", va="bottom", fontsize=TEXT)
+    axes(bars).set(xticks=range(len(names)), xticklabels=names, ylabel=say.text("course_lost_axis"))
+    bars.tick_params(axis="x", rotation=90)
+    bars.margins(y=0.15)
+    day, temp = np.array(shown["log"]["day"]), np.array(shown["log"]["temp_c"])
+    axes(air).set(xlabel="Day since setting", ylabel=temperature_label("C"))
+    if len(day):
+        air.plot(day, temp, **LINES["air"])
+        air.axhline(37.5, color="#0072B2", lw=0.8, ls=":")
+        other_scale(air, "C")
+    else:
+        write(air, 0.5, 0.5, say.text("course_no_log"), ha="center", transform=air.transAxes)
+    return axs

@@ -1,10 +1,10 @@
 """What the candle shows of a hen's egg, day by day, and of eggs that stopped."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle, Ellipse, Polygon
 
 from hatchkit.figures import egg_shell as es
+from hatchkit.figures import style
 from hatchkit.figures.style import INK
 
 #: Views that can be drawn beside those of a day.
@@ -12,12 +12,12 @@ STOPPED = ("clear", "blood_ring", "stopped_mid", "rotten")
 GLOW, SHADE, DARK = "#F6C66B", "#C98A35", "#4A2A12"
 
 
-def candled(ax, day, title=""):
+def candled(ax, day, title="", *, language="en"):
     """Draw an egg before the candle, alive on `day` (0 to 20), or stopped (a name of `STOPPED`)."""
     es.frame(ax, title)
     es.shell(ax, inside=GLOW)
     if day in STOPPED:
-        _STOPPED[day](ax)
+        _STOPPED[day](ax, language)
         es.cover(ax)
         return ax
     cell = es.air_cell(
@@ -30,21 +30,17 @@ def candled(ax, day, title=""):
     if day >= 6:
         _mass(ax, day)
     if day >= 19:
-        _shadow_in_cell(ax, cell)
+        _shadow_in_cell(ax, cell, language)
     es.cover(ax)
     return ax
 
 
 def _yolk_shadow(ax, strength):
-    from matplotlib.patches import Ellipse
-
     for size in (1.0, 0.8, 0.6):
         ax.add_patch(Ellipse((0, 2), 33 * size, 31 * size, facecolor=SHADE, alpha=0.28 * strength + 0.06, zorder=2))
 
 
 def _spider(ax, day):
-    from matplotlib.patches import Circle
-
     at = (0.0, 5.0)
     reach = es.proportion("vessels_mm", min(day, 5)) / 2
     _yolk_shadow(ax, 0.6)
@@ -69,8 +65,6 @@ def _spider(ax, day):
 
 def _mass(ax, day):
     """The shadow of embryo and yolk, darker and larger day by day; the net of vessels where light still passes."""
-    from matplotlib.patches import Ellipse
-
     bottom = np.interp(day, [6, 8, 10, 12, 14, 16], [-2, -8, -14, -20, -26, -29])
     alpha = float(np.interp(day, [6, 8, 10, 14, 17], [0.25, 0.5, 0.7, 0.9, 1.0]))
     level = es.LENGTH / 2 - es.proportion("air_cell_mm", day) - 1.0
@@ -97,13 +91,11 @@ def _mass(ax, day):
                 es.branches(ax, (side * 4, start), way, 9, width=1.0, levels=5, limit=es.inside_egg(1.2), zorder=2.5)
 
 
-def _shadow_in_cell(ax, cell):
-    from matplotlib.patches import Polygon
-
+def _shadow_in_cell(ax, cell, language):
     top = float(cell.max())
     ax.add_patch(Polygon([(3, top - 3), (11, top - 2.4), (8.4, top + 5.2)], closed=True, facecolor=DARK, zorder=7))
     ax.annotate(
-        "beak",
+        style.tell("beak", language),
         (8.4, top + 3),
         xytext=(25, 28),
         fontsize=6,
@@ -114,14 +106,12 @@ def _shadow_in_cell(ax, cell):
     )
 
 
-def _clear(ax):
+def _clear(ax, language):
     es.air_cell(ax, es.proportion("air_cell_mm", 7), facecolor="#FFF3CF", edgecolor="#7A5A22")
     _yolk_shadow(ax, 0.3)
 
 
-def _blood_ring(ax):
-    from matplotlib.patches import Ellipse
-
+def _blood_ring(ax, language):
     es.air_cell(ax, es.proportion("air_cell_mm", 7), facecolor="#FFF3CF", edgecolor="#7A5A22")
     _yolk_shadow(ax, 0.4)
     ax.add_patch(Ellipse((0, 3), 27, 22, facecolor="none", edgecolor=es.BLOOD, lw=2.2, zorder=4))
@@ -129,15 +119,13 @@ def _blood_ring(ax):
         es.branches(ax, (13.5 * np.cos(angle), 3 + 11 * np.sin(angle)), angle + np.pi, 3, width=0.7, levels=2)
 
 
-def _stopped_mid(ax):
-    from matplotlib.patches import Ellipse
-
+def _stopped_mid(ax, language):
     es.air_cell(ax, es.proportion("air_cell_mm", 14), facecolor="#FFF3CF", edgecolor="#7A5A22", ls="--", slope=2.0)
     ax.add_patch(Ellipse((1, -8), 26, 30, angle=15, facecolor=DARK, alpha=0.75, zorder=3))
-    ax.text(0, 9, "no vessels", ha="center", fontsize=6, color=INK, zorder=8)
+    ax.text(0, 9, style.tell("no_vessels", language), ha="center", fontsize=6, color=INK, zorder=8)
 
 
-def _rotten(ax):
+def _rotten(ax, language):
     es.air_cell(ax, es.proportion("air_cell_mm", 12), facecolor="#FFF3CF", edgecolor="#7A5A22", slope=-4.0)
     rng = np.random.default_rng(2)
     x, y = rng.uniform(-20, 20, 170), rng.uniform(-27, 16, 170)

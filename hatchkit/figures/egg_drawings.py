@@ -1,18 +1,17 @@
-"""The drawings of the breakout guide by the names that it uses; what each shows is in `egg_opened`, `egg_lying`.
+"""The drawings of the breakout guide by the keys of its looks; what each shows is in `egg_opened`, `egg_lying`.
 
 Schemes from stated proportions, no portraits and no substitute for photographs.
 """
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle
 
-from hatchkit import say
 from hatchkit.figures import egg_shell as es
+from hatchkit.figures import style
 from hatchkit.figures.egg_candled import candled
 from hatchkit.figures.egg_lying import LYING, lying
 from hatchkit.figures.egg_opened import opened
-from hatchkit.figures.style import INK
+from hatchkit.figures.style import INK, subplots
 
 #: Stages of the guide -> the hen's day that is drawn for them.
 _DAYS = {
@@ -28,32 +27,42 @@ _DAYS = {
 }
 
 
-def egg(ax, kind: str, title: str = ""):
+def egg(ax, kind: str, title: str = "", *, language: str = "en"):
     """Draw one egg of the breakout guide.
 
     Parameters
     ----------
     ax : Axes
     kind : str
-        Value of the guide's `drawing` column; one of `KINDS`.
+        Value of the guide's `look` column; one of `KINDS`.
     title : str
         Written under the egg.
+    language : str
+        Of the words within the drawing.
     """
     if kind in _DAYS:
-        return opened(ax, _DAYS[kind], title)
+        return opened(ax, _DAYS[kind], title, language=language)
     if kind in LYING:
         es.frame(ax, title, below=-40)
         es.shell(ax)
         es.air_cell(ax, es.proportion("air_cell_mm", 19))
-        lying(ax, kind, seen=True)
+        lying(ax, kind, seen=True, language=language)
         es.cover(ax)
         return ax
-    return _SIGNS[kind](ax, title)
+    return _SIGNS[kind](ax, title, language)
 
 
-def _blood_ring(ax, title):
-    from matplotlib.patches import Circle
+def in_a_grid(count: int, columns: int, *, height: float = 1.9):
+    """Axes for so many drawings, `columns` side by side, each `height` inches high; ndarray of shape (count,)."""
+    lines = -(-count // columns)
+    figure, grid = subplots(lines, columns, size=(1.35 * columns, height * lines))
+    axs = np.atleast_1d(grid).ravel()
+    for spare in axs[count:]:
+        figure.delaxes(spare)
+    return axs[:count]
 
+
+def _blood_ring(ax, title, language):
     es.frame(ax, title)
     es.scale_bar(ax)
     es.shell(ax)
@@ -65,51 +74,52 @@ def _blood_ring(ax, title):
     return ax
 
 
-def _point_at(ax, words, place, beside):
-    """Words beside the egg with a thin line to what they name."""
-    ax.annotate(
-        words,
-        place,
-        xytext=beside,
-        fontsize=6,
-        color=INK,
-        ha="center",
-        zorder=30,
-        arrowprops=dict(arrowstyle="-", lw=0.6, color=INK),
-    )
+#: Where words stand beside an egg: over the shell at either corner, two lines of them, and under its left side.
+_CORNERS = {
+    "left": dict(xytext=(-29.5, 38), ha="left", va="top"),
+    "right": dict(xytext=(29.5, 38), ha="right", va="top"),
+    "below": dict(xytext=(-29.5, -32), ha="left", va="baseline"),
+}
 
 
-def _wet(ax, title):
+def _point_at(ax, code, language, place, corner):
+    """Words in a corner beside the egg with a thin line to what they name."""
+    line = dict(arrowstyle="-", lw=0.6, color=INK)
+    words = style.tell(code, language)
+    ax.annotate(words, place, fontsize=6, color=INK, zorder=30, arrowprops=line, **_CORNERS[corner])
+
+
+def _wet(ax, title, language):
     """Too little water lost: a small air cell, fluid, a swollen neck."""
-    es.frame(ax, title)
+    es.frame(ax, title, above=38)
     es.shell(ax, inside="#DCEBF5")
     es.air_cell(ax, 4.0)
-    lying(ax, "lie_right", yolk=14)
+    lying(ax, "lie_right", yolk=14, language=language)
     es.cover(ax)
     for x, y in ((-14, -20), (-8, -25), (2, -26), (12, -20), (-17, 6), (17, -8)):
         ax.plot(x, y, marker="o", ms=3.2, color="#3D6FA5", zorder=9)
-    _point_at(ax, "swollen neck", (9, 1), (17.5, 31))
-    _point_at(ax, "small air cell", (0, 27), (-15.5, 31))
+    _point_at(ax, "swollen_neck", language, (9, 1), "right")
+    _point_at(ax, "small_cell", language, (4, 26), "left")
     return ax
 
 
-def _dry(ax, title):
+def _dry(ax, title, language):
     """Too much water lost: a large air cell, a tight dry skin, down stuck to the shell."""
-    es.frame(ax, title)
+    es.frame(ax, title, above=38)
     es.shell(ax, inside="#FFFDF6")
     es.air_cell(ax, 15.0)
-    lying(ax, "lie_right")
+    lying(ax, "lie_right", language=language)
     es.cover(ax)
     x, y = es.outline(200, shrink=2.4)
     low = y < 12
     ax.plot(np.where(low, x, np.nan), np.where(low, y, np.nan), color="#8A6A10", lw=1.6, ls=(0, (2, 1)), zorder=22)
-    _point_at(ax, say.text("course_dry_skin"), (-17, -11), (-11, -32))
-    _point_at(ax, "large air cell", (0, 22), (-15.5, 31))
+    _point_at(ax, "dry_skin", language, (-17, -11), "below")
+    _point_at(ax, "large_cell", language, (0, 22), "left")
     return ax
 
 
-def _smell(ax, title):
-    return candled(ax, "rotten", title)
+def _smell(ax, title, language):
+    return candled(ax, "rotten", title, language=language)
 
 
 _SIGNS = {"egg_blood_ring": _blood_ring, "sign_wet": _wet, "sign_dry": _dry, "sign_rotten": _smell}

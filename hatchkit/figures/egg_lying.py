@@ -1,11 +1,10 @@
 """How the chick lies before the hatch: right, and seven ways that are wrong. Each says from where it is seen."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle, Ellipse, Polygon
 
-from hatchkit import say
 from hatchkit.figures import egg_shell as es
+from hatchkit.figures import style
 from hatchkit.figures.style import INK
 
 #: Head (x, y) mm, direction of the beak in degrees (90: up to the air cell), wing over the head, feet's height.
@@ -21,7 +20,7 @@ LYING = {
 }
 
 
-def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=False):
+def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=False, language="en"):
     """Draw the chick of `kind` into an egg that is drawn already.
 
     Parameters
@@ -34,9 +33,9 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
         Share of full down.
     seen : bool
         Write the viewpoint under the egg's shell.
+    language : str
+        Of the words.
     """
-    from matplotlib.patches import Ellipse
-
     way = dict(LYING[kind])
     across, feet = way.pop("across", False), way.pop("feet", -19.0)
     if beak_in_cell:  # the neck is stretched for the inner skin
@@ -59,7 +58,7 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
         for turn in (-1.6, 0, 1.6):
             up = 3.0 if feet > 0 else -2.2
             ax.plot([foot[0], foot[0] + turn], [foot[1], foot[1] + up], color="#B9872F", lw=1.2, zorder=high)
-    _wings(ax, way["wing"], way["head"], across)
+    _wings(ax, way["wing"], way["head"], across, language)
     _head(ax, way["head"], way["beak"], through=beak_in_cell, under=way["wing"].endswith("over"))
     if pip:
         x = es.half_width(21.5)
@@ -75,7 +74,7 @@ def lying(ax, kind, *, yolk=0.0, beak_in_cell=False, down=1.0, pip=False, seen=F
         ax.text(
             0,
             -30.4,
-            say.text("course_seen_from"),
+            style.tell("seen_from", language),
             ha="center",
             va="top",
             fontsize=6,
@@ -99,17 +98,13 @@ def _tufts(ax, body, down):
         )
 
 
-def _wings(ax, wing, head, across):
+def _wings(ax, wing, head, across, language):
     """Both wings; the one over or under the head reaches to it."""
-    from matplotlib.patches import Polygon
-
     if across:  # its head to your right: its left wing is up, its right one down
         for side, name in ((1, "L"), (-1, "R")):
             shape = [(5, side * 6 - 3), (6, side * 9.5 - 3), (-7, side * 9 - 3), (-7, side * 7 - 3)]
             ax.add_patch(Polygon(shape, closed=True, facecolor="#D2B565", edgecolor="#6A5520", lw=1.0, zorder=6))
-            ax.text(
-                -1, side * 14 - 3, name, fontsize=7, ha="center", va="center", color=INK, zorder=7, fontweight="bold"
-            )
+            _wing_name(ax, (-1, side * 14 - 3), name, language, va="center")
         return
     for side, name in ((1, "R"), (-1, "L")):
         over = wing.startswith(name)
@@ -132,12 +127,16 @@ def _wings(ax, wing, head, across):
                 zorder=6 if over and wing.endswith("over") else 3,
             )
         )
-        ax.text(side * 17.6, 1.5, name, fontsize=7, ha="center", color=INK, zorder=7, fontweight="bold")
+        _wing_name(ax, (side * 17.6, 1.5), name, language)
+
+
+def _wing_name(ax, at, name, language, **look):
+    """The letter of the right or left wing in the reader's language."""
+    letter = style.tell(f"wing_{name}", language)
+    ax.text(*at, letter, fontsize=7, ha="center", color=INK, zorder=7, fontweight="bold", **look)
 
 
 def _head(ax, at, beak, *, through, under):
-    from matplotlib.patches import Circle, Polygon
-
     ax.add_patch(Circle(at, 6.2, facecolor="#EAD79A", edgecolor="#8A7130", lw=1.0, zorder=4 if under else 5))
     turned = np.deg2rad(beak)
     way, aside = np.array([np.cos(turned), np.sin(turned)]), np.array([-np.sin(turned), np.cos(turned)])

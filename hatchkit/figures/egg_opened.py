@@ -1,15 +1,14 @@
 """A hen's egg opened on each day from 1 to 21: yolk, vessels, membrane, embryo, with a scale."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Circle, Ellipse, Polygon
 
 from hatchkit.figures import egg_shell as es
 from hatchkit.figures.egg_lying import lying
 from hatchkit.figures.style import INK
 
 
-def opened(ax, day, title="", *, scale=True):
+def opened(ax, day, title="", *, scale=True, language="en"):
     """Draw the opened egg of a hen's `day` (0 to 21; 0: nothing grew, "disc": a fertile disc)."""
     es.frame(ax, title)
     if scale:
@@ -25,6 +24,7 @@ def opened(ax, day, title="", *, scale=True):
             beak_in_cell=number >= 20,
             down=es.proportion("down_share", number),
             pip=number >= 21,
+            language=language,
         )
         es.cover(ax)
         return ax
@@ -48,8 +48,6 @@ def opened(ax, day, title="", *, scale=True):
 
 
 def _round(ax, at, size, **look):
-    from matplotlib.patches import Circle
-
     ax.add_patch(Circle(at, size, **{"facecolor": "none", "edgecolor": INK, "lw": 0.9, **look}))
 
 
@@ -80,8 +78,6 @@ def _lens(ax, at, draw, half):
     inset = ax.inset_axes([0.70, 0.715, 0.30, 0.30 * 62 / 85], zorder=40)
     inset.set(xlim=(-half, half), ylim=(-half, half), aspect="equal")
     inset.axis("off")
-    from matplotlib.patches import Circle
-
     inset.add_patch(Circle((0, 0), half * 0.98, facecolor=es.YOLK, edgecolor=INK, lw=0.9))
     draw(inset)
     ax.plot([at[0], 15], [at[1], 17], color=INK, lw=0.5, ls=":", zorder=30)
@@ -162,8 +158,6 @@ def embryo(ax, day, at=(0.0, 0.0), zorder=5):
 
 
 def _straight(ax, size, at, day, zorder):
-    from matplotlib.patches import Ellipse
-
     ax.add_patch(
         Ellipse(
             at,
@@ -223,8 +217,6 @@ def _limbs(ax, day, spine, size, zorder):
 
 
 def _face(ax, day, place, head, zorder):
-    from matplotlib.patches import Polygon
-
     eye = es.proportion("eye_mm", day)
     if eye:
         dark = day >= 4

@@ -3,11 +3,10 @@
 Schemes drawn from stated proportions (``reference/embryo_proportions.csv``), no substitute for photographs.
 """
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np
+from matplotlib.patches import PathPatch
 
 from hatchkit import reference
 from hatchkit.figures.style import INK
@@ -46,11 +45,11 @@ def proportion(item, day) -> float:
     return float(np.interp(day, days, values, left=0.0))
 
 
-def frame(ax, title="", *, below=-34.5):
-    """Axes of one egg, in millimetres, with its title under it."""
+def frame(ax, title="", *, below=-34.5, above=33.0):
+    """Axes of one egg, in millimetres, with its title under it; `above` leaves room for words over the shell."""
     import textwrap
 
-    ax.set(xlim=(-31, 31), ylim=(-52, 33), aspect="equal")
+    ax.set(xlim=(-31, 31), ylim=(-52, above), aspect="equal")
     ax.axis("off")
     ax.text(0, below, "\n".join(textwrap.wrap(title, 22)), ha="center", va="top", fontsize=7.5, color=INK, zorder=30)
     return ax
@@ -58,7 +57,6 @@ def frame(ax, title="", *, below=-34.5):
 
 def cover(ax):
     """Hide what was drawn beyond the shell, and draw its edge anew: the last thing to do."""
-    from matplotlib.patches import PathPatch
     from matplotlib.path import Path
 
     x, y = outline()

@@ -1,8 +1,8 @@
 """The season at a glance: a calendar with a lane for each machine."""
 
-from __future__ import annotations
-
 from zoneinfo import ZoneInfo
+
+from matplotlib.dates import date2num
 
 from hatchkit.figures import style
 from hatchkit.figures.times import dates, utc
@@ -70,8 +70,6 @@ def season_at_a_glance(glance, ax=None, *, unit="C", language="en"):
 
 def _time(ax, batches):
     """The season from its first setting to its last end; returns days for each point of width."""
-    from matplotlib.dates import date2num
-
     first, last = date2num(utc(batches["set_at"]).min()), date2num(utc(batches["end_at"]).max())
     ax.set_xlim(first - 0.01 * (last - first), last + 0.01 * (last - first))
     return (last - first) / (72 * style.WIDTH - 12)
@@ -82,8 +80,6 @@ def _batch(ax, row, top, room, same, language):
 
     What all names begin with alike, `same` letters, is left out.
     """
-    from matplotlib.dates import date2num
-
     start, end = date2num(row.set_at), date2num(row.end_at)
     ax.bar(
         start,
@@ -135,8 +131,6 @@ def _looks(ax, looks, top):
 
 def _spells(ax, glance, machine, place, unit, language):
     """Marks of heat and cold and of times without readings, in the strip of one machine."""
-    from matplotlib.dates import date2num
-
     for row in glance.gaps[glance.gaps["machine"] == machine].itertuples():
         ax.fill_between([row.start, row.end], place - 5, place + 5, **style.fill("gap") | {"linewidth": 0.4}, zorder=2)
     left, right = ax.get_xlim()
@@ -154,14 +148,5 @@ def _spells(ax, glance, machine, place, unit, language):
             zorder=7,
         )
         late = date2num(row.start) > left + 0.88 * (right - left)
-        ax.annotate(
-            style.tell("degrees", language, degrees=float(shown(row.extreme_c, unit))),
-            (at[0], place),
-            xytext=(-8 if late else 8, 0),
-            textcoords="offset points",
-            va="center",
-            ha="right" if late else "left",
-            fontsize=style.TEXT,
-            color=style.INK,
-            zorder=7,
-        )
+        words = style.tell("degrees", language, degrees=float(shown(row.extreme_c, unit)))
+        style.beside(ax, words, (at[0], place), side=-1 if late else 1, apart=8, zorder=7)

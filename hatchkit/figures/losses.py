@@ -3,9 +3,8 @@
 Each takes a table made by ``hatchkit.losses`` and axes, draws, and returns the axes.
 """
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Patch
 
 from hatchkit.figures import rows, style
 from hatchkit.figures.trays import tray_map, tray_season
@@ -62,9 +61,7 @@ def egg_ledger(table, ax=None, *, language="en"):
     names.append(style.tell("good_chicks", language))
     ax.set_xlim(0, (eggs_set + excess) * 1.02)
     style.bare(ax, bottom=False)
-    ax.set_yticks(range(len(names)), names)
-    ax.tick_params(left=False)
-    ax.set_ylim(len(names) - 0.5, -0.5)
+    style.named_rows(ax, names)
     return ax
 
 
@@ -76,18 +73,15 @@ def losses_by_group(table, ax=None, *, language="en"):
     table : DataFrame
         From ``breakdown(season, by=...)`` by development; groups without shares are left out.
     """
-    from matplotlib.patches import Patch
-
     name = table.columns[0]
     table = table[table["share_of_set"].notna()]
     groups = list(dict.fromkeys(table[name]))
     if not groups:
         return style.nothing(style.axes(ax, size=(style.WIDTH, 1.0)), style.tell("no_batch", language))
-    eggs = table.drop_duplicates(name).set_index(name)["set"]
-    names = [style.wrapped(f"{style.short(group, 30)} ({eggs[group]:.0f})", 20) for group in groups]
+    known = table.drop_duplicates(name).set_index(name)
+    names = [style.wrapped(f"{style.short(group, 30)} ({known.at[group, 'set']:.0f})", 20) for group in groups]
     lines = max((words.count("\n") + 1 for words in names), default=1)
     ax = style.axes(ax, size=(style.WIDTH, (0.06 + 0.18 * lines) * len(groups) + 1.5))
-    known = table.drop_duplicates(name).set_index(name)
     # Eggs told of beyond those set are part of the bar, so that it ends at 100 %.
     whole = (known["set"] + known["excess"])[groups]
     wide = table.pivot(index=name, columns="stage", values="eggs").loc[groups].div(whole, axis=0)
@@ -104,11 +98,8 @@ def losses_by_group(table, ax=None, *, language="en"):
             row = known.loc[groups[place]]
             told = (share / 100, min(share / 100 * whole.iloc[place] / row["set"], 1.0))
             style.write(ax, 1, place, style.tell("share", language, share=told if row["excess"] > 0 else share / 100))
-    ax.set_yticks(range(len(groups)), names)
-    ax.tick_params(left=False)
-    ax.set_ylim(len(groups) - 0.5, -0.5)
-    ax.set_xlim(0, 100)
-    ax.set_xlabel(style.tell("share_of_set_axis", language))
+    style.named_rows(ax, names)
+    ax.set(xlim=(0, 100), xlabel=style.tell("share_of_set_axis", language))
     style.key(ax, entries)
     return ax
 
@@ -140,13 +131,14 @@ def death_age(result, group=None, ax=None, *, species=None, language="en"):
     )
     last = max(curve["day"].max(), looks["day"].max(), 1.0)
     # Limits first: a line across the picture asks for them, and each time everything is measured.
-    ax.set_xlim(0, last * 1.02)
-    ax.set_ylim(0, max(100 * curve["band_high"].max() * 1.15, 1.0))
+    ax.set(xlim=(0, last * 1.02), ylim=(0, max(100 * curve["band_high"].max() * 1.15, 1.0)))
     _steps(ax, curve, language)
     _look_names(ax, looks, last, language)
     ax.locator_params(axis="x", integer=True)
-    ax.set_xlabel(style.tell("age_axis", language))
-    ax.set_ylabel(style.tell("age_lost_axis", language, eggs=round(float(key["eggs"]))))
+    ax.set(
+        xlabel=style.tell("age_axis", language),
+        ylabel=style.tell("age_lost_axis", language, eggs=round(float(key["eggs"]))),
+    )
     return ax
 
 
@@ -240,17 +232,8 @@ def season_chart(table, ax=None, *, language="en"):
     names = [style.short(str(name)[same:]) for name in table["batch"]]
     top = 1.15 * np.nanmax(np.concatenate([share, high]), initial=1.0)
     for place in np.flatnonzero(out):
-        ax.annotate(
-            names[place],
-            (at[place], share[place]),
-            xytext=(0, 9),
-            textcoords="offset points",
-            ha="center",
-            va="bottom",
-            fontsize=style.TEXT,
-            weight="bold",
-            color=style.INK,
-        )
+        spot = (at[place], share[place])
+        style.beside(ax, names[place], spot, xytext=(0, 9), ha="center", va="bottom", weight="bold")
     ax.set_ylim(0, top)
     ends = rows.apart([low[-1], mean, high[-1]], 0.07 * top)
     for place, name in zip(ends, ("limit", "mean", "limit"), strict=True):
@@ -265,7 +248,6 @@ def season_chart(table, ax=None, *, language="en"):
         )
     every = -(-len(table) // NAMED)
     ax.set_xticks(at[::every], names[::every], rotation=90 if len(table) > 8 or max(map(len, names)) > 5 else 0)
-    ax.set_xlim(-0.5, len(table) - 0.5)
-    ax.set_xlabel(style.tell("chart_axis", language))
+    ax.set(xlim=(-0.5, len(table) - 0.5), xlabel=style.tell("chart_axis", language))
     style.heading(ax, style.tell("chart_title", language, stage=table.attrs["stage"], of=table.attrs["of"]))
     return ax

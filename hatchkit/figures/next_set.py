@@ -1,7 +1,5 @@
 """How many eggs to set: the chance of enough chicks by the number of eggs."""
 
-from __future__ import annotations
-
 from hatchkit.figures import style
 
 
@@ -24,10 +22,8 @@ def eggs_to_set(chances, marks, ax=None, *, language="en"):
     ax.plot(
         marks["eggs"].astype(float), 100 * marks["chance"], "o", ms=7, ls="", color=style.INK, mfc=style.PAPER, zorder=3
     )
-    ax.set_xlim(left, right)
-    ax.set_ylim(0, 102)
+    ax.set(xlim=(left, right), ylim=(0, 102), xlabel=style.tell("eggs_axis", language))
     ax.set_xticks([float(eggs) for eggs in marks["eggs"]], [f"{eggs}" for eggs in marks["eggs"]])
     ax.set_yticks([0, *(100 * marks["sure"])], ["0", *(f"{100 * sure:.0f}" for sure in marks["sure"])])
-    ax.set_xlabel(style.tell("eggs_axis", language))
     style.heading(ax, style.tell("eggs_title", language, chicks=int(marks["chicks"].iloc[0]) if len(marks) else 0))
     return ax

@@ -1,12 +1,14 @@
 """Axes as SVG for a page: text stays text, colours follow a dark page, ids clash with no other picture's."""
 
-from __future__ import annotations
-
 import base64
 import hashlib
 import html
 import io
 import re
+
+import matplotlib.pyplot as plt
+from matplotlib.backends.backend_svg import FigureCanvasSVG
+from PIL import Image
 
 from hatchkit.figures.chart import figure_of
 from hatchkit.figures.style import DARK, TEXT
@@ -20,7 +22,7 @@ PALETTE = 64
 FACES = "system-ui, 'Segoe UI', Roboto, 'Helvetica Neue', Arial, sans-serif"
 
 
-def svg(drawn, *, alt: str, width: float | None = None, most: float | None = None) -> str:
+def svg(drawn, *, alt: str, most: float | None = None) -> str:
     """One ``<svg>`` element to stand in HTML, and close the figure.
 
     Parameters
@@ -28,9 +30,6 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     drawn : matplotlib Axes, Figure, or several Axes of one figure
     alt : str
         What the picture tells, in a sentence; read out in its place.
-    width : float, optional
-        Lay the figure out anew for a place so many CSS pixels wide, for instance 720 where there is room. Left out,
-        it stays as drawn: 360 wide, for a telephone, where all text is at least 10 px high.
     most : float, optional
         Widest that a page may show it, in CSS pixels; if left out, 1.5 times the width, less where the picture is tall.
 
@@ -45,13 +44,7 @@ def svg(drawn, *, alt: str, width: float | None = None, most: float | None = Non
     ValueError
         Without `alt`.
     """
-    import matplotlib.pyplot as plt
-
-    if not alt.strip():
-        raise ValueError("every picture needs a sentence that says what it shows (alt)")
-    figure = figure_of(drawn)
-    if width is not None:
-        figure.set_size_inches(width / 72, figure.get_size_inches()[1])
+    figure = figure_of(drawn, alt)
     wide, high = 72 * figure.get_size_inches()
     content = _content(figure)
     plt.close(figure)
@@ -98,14 +91,11 @@ def _variable(colour: str) -> str:
 
 def _content(figure) -> str:
     """What matplotlib draws, without all that is meant for a file of its own."""
-    import matplotlib
-    from matplotlib.backends.backend_svg import FigureCanvasSVG
-
     figure.patch.set_visible(False)
     for ax in figure.axes:
         ax.patch.set_visible(False)
     buffer = io.StringIO()
-    with matplotlib.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
+    with plt.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
         FigureCanvasSVG(figure).print_svg(buffer, metadata={"Date": None, "Creator": None})
     text = buffer.getvalue()
     text = text[text.index(">", text.index("<svg")) + 1 : text.rindex("</svg>")]
@@ -121,8 +111,6 @@ def _content(figure) -> str:
 
 def _fewer_colours(data: str) -> str:
     """A picture within the picture (a drawing of thousands of points) as a PNG with a palette: a third of the size."""
-    from PIL import Image
-
     picture = Image.open(io.BytesIO(base64.b64decode(data))).convert("RGBA")
     buffer = io.BytesIO()
     picture.quantize(PALETTE, method=Image.Quantize.FASTOCTREE).save(buffer, "png", optimize=True)

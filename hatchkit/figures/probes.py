@@ -1,7 +1,5 @@
 """What each machine's probe is off by, as far as three witnesses can tell."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import rows, style
@@ -57,9 +55,8 @@ def probe_truth(table, ax=None, *, unit="C", language="en"):
         if place not in unknown:
             widest = max(widest, _witness(ax, middles[place], row, witness, unit, language))
     reach = shown_step(1.15 * widest, unit)
-    ax.set_xlim(-reach, reach)
     ax.locator_params(axis="x", nbins=5, symmetric=True)
-    ax.set_xlabel(style.tell("probe_axis", language, unit=unit))
+    ax.set(xlim=(-reach, reach), xlabel=style.tell("probe_axis", language, unit=unit))
     return ax
 
 

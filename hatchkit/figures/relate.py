@@ -1,7 +1,5 @@
 """Figures of losses beside temperature: tables in, axes out."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import rows, style
@@ -27,8 +25,7 @@ def hazard_by_window(windows, ax=None, *, language="en"):
         for row in windows.itertuples(index=False)
     ]
     ax, middles = rows.stack(ax, names, below=42)
-    ax.set_xscale("log")
-    ax.set_xlim(LIMITS[0] * 0.85, LIMITS[1] * 1.2)
+    ax.set(xscale="log", xlim=(LIMITS[0] * 0.85, LIMITS[1] * 1.2))
     for place, row in zip(middles, windows.itertuples(index=False), strict=True):
         ax.plot([1, 1], [place - rows.THICK * 0.6, place + rows.THICK * 0.6], color=style.SOFT, lw=1.2, zorder=0)
         if not np.isfinite(row.hazard_ratio):
@@ -87,8 +84,8 @@ def losses_against_dose(batches, ax=None, *, language="en"):
         [ASIDE / 2, *(steps + shift)],
         [style.tell("no_spell", language, batches=len(free)), *(f"{step:.0f}" for step in steps)],
     )
-    ax.set_xlim(-ROOM / 2, last + shift + 0.1)
-    ax.set_ylim(0, 112 * np.nanmax([0.1, known["share_died"].max(), known["share_expected_high"].max()]) + 4)
+    highest = np.nanmax([0.1, known["share_died"].max(), known["share_expected_high"].max()])
+    ax.set(xlim=(-ROOM / 2, last + shift + 0.1), ylim=(0, 112 * highest + 4))
     ax.set_xlabel(style.tell("dose_axis", language), loc="right")
     style.heading(ax, style.tell("dose_title", language))
     if len(hit):

@@ -3,8 +3,6 @@
 Heights are in points, from 0 at the top downwards.
 """
 
-from __future__ import annotations
-
 from hatchkit.figures import style
 
 #: Height of a line of text, of a bar with the room around it, and of the bar itself.
@@ -62,16 +60,7 @@ def bar(ax, middle, length, words="", *, left=0.0, **look):
 
 def beside(ax, x, y, words, *, side=1, color=style.INK):
     """Words just right (side 1) or left (side -1) of a point."""
-    ax.annotate(
-        words,
-        (x, y),
-        xytext=(6 * side, 0),
-        textcoords="offset points",
-        va="center",
-        ha="left" if side > 0 else "right",
-        fontsize=style.TEXT,
-        color=color,
-    )
+    style.beside(ax, words, (x, y), side=side, color=color)
 
 
 def apart(places, gap):

@@ -1,10 +1,16 @@
 """How every figure looks: one fill, hatch and line per meaning, so that grey print loses nothing."""
 
-from __future__ import annotations
+import re
+import textwrap
+from os.path import commonprefix
 
-from functools import cache
+from matplotlib import pyplot, rc_context
+from matplotlib.figure import Figure
+from matplotlib.text import Text
+from matplotlib.transforms import blended_transform_factory
 
-from hatchkit.units import check_unit
+from hatchkit import say
+from hatchkit.units import c_to_f, check_unit, f_to_c
 from hatchkit.words import stage_names
 
 #: Fills from light to dark by stage, so that they stay apart in grey; the hatch says the same again.
@@ -65,25 +71,15 @@ def fill(key: str) -> dict:
 
 def subplots(rows=1, columns=1, *, size, **more):
     """``pyplot.subplots`` on a figure that shows every text as it is written: a flock called ``$_$`` is no formula."""
-    import matplotlib.pyplot as plt
-
-    return plt.subplots(rows, columns, figsize=size, layout="constrained", FigureClass=_as_written(), **more)
+    return pyplot.subplots(rows, columns, figsize=size, layout="constrained", FigureClass=_AsWritten, **more)
 
 
-@cache
-def _as_written():
-    from matplotlib import rc_context
-    from matplotlib.figure import Figure
-    from matplotlib.text import Text
-
-    class AsWritten(Figure):
-        def draw(self, renderer):
-            with rc_context({"text.parse_math": False}):  # for what drawing itself makes: the labels of ticks
-                for text in self.findobj(Text):
-                    text.set_parse_math(False)
-                super().draw(renderer)
-
-    return AsWritten
+class _AsWritten(Figure):
+    def draw(self, renderer):
+        with rc_context({"text.parse_math": False}):  # for what drawing itself makes: the labels of ticks
+            for text in self.findobj(Text):
+                text.set_parse_math(False)
+            super().draw(renderer)
 
 
 def axes(ax=None, *, size=(WIDTH, 3.2)):
@@ -116,9 +112,30 @@ def heading(ax, words: str):
     ax.set_title(wrapped(words, 46), loc="left", fontsize=HEAD, color=INK)
 
 
-def write(ax, x, y, words, *, size=TEXT, color=INK, **more):
+def named_rows(ax, names, *, room=0.5):
+    """Names at the left of rows at 0, 1, ..., the first on top, with `room` rows above and below."""
+    ax.tick_params(left=False)
+    ax.set(yticks=range(len(names)), yticklabels=names, ylim=(len(names) - 1 + room, -room))
+
+
+def write(ax, x, y, words, *, color=INK, **more):
     """Text on the picture, at least as large as a telephone needs it."""
-    return ax.text(x, y, str(words), fontsize=size, color=color, **{"va": "center"} | more)
+    return ax.text(x, y, str(words), fontsize=TEXT, color=color, **{"va": "center"} | more)
+
+
+def beside(ax, words, place, *, side=1, apart=6, **more):
+    """Words just right (side 1) or left (side -1) of a point, `apart` points off."""
+    look = dict(xytext=(apart * side, 0), va="center", ha="left" if side > 0 else "right", fontsize=TEXT, color=INK)
+    return ax.annotate(words, place, textcoords="offset points", **look | more)
+
+
+def other_scale(ax, unit):
+    """A second scale on the right: degF where the left one is degC, and the other way round."""
+    there, back, other = (c_to_f, f_to_c, "F") if unit == "C" else (f_to_c, c_to_f, "C")
+    right = ax.secondary_yaxis("right", functions=(there, back))
+    right.set_ylabel(temperature_label(other), fontsize=TEXT, color=INK)
+    right.tick_params(colors=SOFT, labelcolor=INK, labelsize=TEXT)
+    right.spines["right"].set(color=SOFT, linewidth=0.7)
 
 
 def key(ax, entries, *, columns=2, **more):
@@ -130,8 +147,6 @@ def key(ax, entries, *, columns=2, **more):
     ----------
     entries : sequence of (handle, str)
     """
-    from matplotlib.transforms import blended_transform_factory
-
     handles, words = zip(*entries, strict=True)
     if len(ax.figure.axes) == 1:
         more["bbox_transform"] = blended_transform_factory(ax.figure.transFigure, ax.transAxes)
@@ -155,17 +170,12 @@ def key(ax, entries, *, columns=2, **more):
 
 def wrapped(words, width: int = 44) -> str:
     """Words in lines of at most `width` letters; a number keeps its unit beside it."""
-    import re
-    import textwrap
-
     kept = re.sub(r"(\d) (?=[%°]|h\b|g\b)", "\\1\N{NO-BREAK SPACE}", str(words))
     return "\n".join(textwrap.wrap(kept, width)) or " "
 
 
 def tell(code: str, language: str = "en", **facts) -> str:
     """Words on a picture: message ``drawn_<code>`` of ``say/messages``."""
-    from hatchkit import say
-
     return say.text(f"drawn_{code}", facts, language)
 
 
@@ -183,8 +193,6 @@ def temperature_label(unit: str = "C", language: str = "en") -> str:
 
 def label(key: str, language: str = "en") -> str:
     """Short name of a stage, fate or look: the message ``stage_<key>`` of a language that has it, else in English."""
-    from hatchkit import say
-
     known = language != say.FIRST and say.has(f"stage_{key}", language)
     return say.text(f"stage_{key}", {}, language) if known else stage_names.label(key)
 
@@ -197,7 +205,5 @@ def short(name, most: int = 16) -> str:
 
 def common_start(names) -> int:
     """How many letters all names begin with alike, whole words only: six of "Hatch 1" and "Hatch 2"."""
-    from os.path import commonprefix
-
     names = list(dict.fromkeys(map(str, names)))
     return commonprefix(names).rfind(" ") + 1 if len(names) > 1 else 0

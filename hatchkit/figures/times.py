@@ -1,11 +1,15 @@
 """Axes of time and of temperature: dates on the person's clock, and a scale that shows both a swing and a power cut."""
 
-from __future__ import annotations
+import calendar
+import re
 
 import numpy as np
 import pandas as pd
+from babel.dates import get_month_names
+from matplotlib.dates import AutoDateLocator, ConciseDateFormatter
 
 from hatchkit.figures import style
+from hatchkit.figures.rows import apart
 from hatchkit.units import shown
 
 #: Middle of the temperature scale and the distance from it up to which it is nearly even, degC and K.
@@ -26,8 +30,6 @@ def utc(times):
 
 def dates(ax, zone, *, most=6, language="en"):
     """Dates on the person's clock along the bottom, no more than have room."""
-    from matplotlib.dates import AutoDateLocator, ConciseDateFormatter
-
     locator = AutoDateLocator(tz=zone, minticks=2, maxticks=most)
     ax.xaxis.set_major_locator(locator)
     form = ConciseDateFormatter(
@@ -43,11 +45,6 @@ def dates(ax, zone, *, most=6, language="en"):
 
 def _with_months(form, language):
     """Let a formatter write the months in another language (Unicode CLDR, by Babel)."""
-    import calendar
-    import re
-
-    from babel.dates import get_month_names
-
     names = get_month_names("abbreviated", context="stand-alone", locale=language)
     months = {name: names[number] for number, name in enumerate(calendar.month_abbr) if name}
     plain, offset, pattern = form.format_ticks, form.get_offset, re.compile("|".join(months))
@@ -92,12 +89,13 @@ def bent_scale(ax, low_c, high_c, unit):
         far = (there(mark) - low) / (high - low)
         if 0.0 <= far <= 1.0 and all(abs(far - other) * tall > 1.5 * style.TEXT for _, other in kept):
             kept.append((mark, far))
-    ax.set_yticks(sorted(mark for mark, _ in kept), [f"{mark}" for mark in sorted(mark for mark, _ in kept)])
+    marks = sorted(mark for mark, _ in kept)
+    ax.set_yticks(marks, map(str, marks))
     ax.minorticks_off()
     return lambda value: float((there(value) - low) / (high - low))
 
 
-def names_at_right(ax, places, words, *, gap=0.075):
+def names_at_right(ax, places, words):
     """Names of lines right of the axes, where the lines end.
 
     Parameters
@@ -106,8 +104,6 @@ def names_at_right(ax, places, words, *, gap=0.075):
         Heights, 0 to 1; names are moved apart where lines end together.
     words : sequence of str
     """
-    from hatchkit.figures.rows import apart
-
     lines = max((text.count("\n") + 1 for text in words), default=1)
-    for place, text in zip(apart(places, gap * lines), words, strict=True):
+    for place, text in zip(apart(places, 0.075 * lines), words, strict=True):
         style.write(ax, 1.015, place, text, transform=ax.transAxes, clip_on=False)

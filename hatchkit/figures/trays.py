@@ -1,6 +1,6 @@
 """Pictures of where on the tray the eggs lay: what became of each, and where embryos died over a season."""
 
-from __future__ import annotations
+from matplotlib.patches import Ellipse, Patch
 
 from hatchkit.figures import style
 
@@ -27,8 +27,6 @@ def tray_map(table, ax=None, *, language="en"):
         From ``tray.tray_map`` for one batch; several trays are drawn side by side, or below one another where they
         would be too small to read.
     """
-    from matplotlib.patches import Patch
-
     shown = [(f"{tray}" if tray else "", table[table["tray"] == tray]) for tray in dict.fromkeys(table["tray"])]
     ax = _trays(
         ax,
@@ -81,15 +79,12 @@ def _trays(ax, shown, draw, title, *, above):
         style.write(ax, left + (wide + 1) / 2, upper + 0.1, title(name), ha="center")
         for egg in part.to_dict("records"):
             draw(ax, egg, left + egg["col"], upper + egg["row"])
-    ax.set_xlim(0.3, max(widest, 4) + 0.7)
-    ax.set_ylim(top + deep + 0.7, -0.4)
+    ax.set(xlim=(0.3, max(widest, 4) + 0.7), ylim=(top + deep + 0.7, -0.4))
     ax.set_aspect("equal", anchor="W")
     return style.bare(ax, bottom=False)
 
 
 def _fate(ax, egg, x, y):
-    from matplotlib.patches import Ellipse
-
     ax.add_patch(Ellipse((x, y), 0.76, 0.94, **style.fill(egg["fate"])))
     style.write(
         ax,
@@ -103,8 +98,6 @@ def _fate(ax, egg, x, y):
 
 
 def _place(ax, egg, x, y):
-    from matplotlib.patches import Ellipse
-
     known = egg["at_risk"] > 0
     ax.add_patch(Ellipse((x, y), 0.8, 0.94, facecolor="none", edgecolor=style.SOFT, lw=0.7, ls="-" if known else ":"))
     if not egg["died"]:

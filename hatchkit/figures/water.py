@@ -1,8 +1,7 @@
 """Pictures of what eggs lost and when they hatched: weight against the target, the hatch clock."""
 
-from __future__ import annotations
-
 import numpy as np
+from matplotlib.patches import Patch
 
 from hatchkit.figures import rows, style
 
@@ -41,8 +40,7 @@ def weight_loss_track(points, summary, ax=None, *, language="en"):
         )
     bottom, top = ax.get_ylim()
     top = max(top, 1.25 * high)
-    ax.set_xlim(-0.5, transfer + 1.0)
-    ax.set_ylim(min(0, bottom), top)
+    ax.set(xlim=(-0.5, transfer + 1.0), ylim=(min(0, bottom), top))
     for place, text in zip(rows.apart(ends, 0.24 * top), words, strict=True):
         style.write(ax, transfer + 1.4, place, text, clip_on=False)
     if len(points[~points["used"].astype(bool)]):
@@ -104,39 +102,19 @@ def water_against_target(table, ax=None, *, language="en"):
     )
     off = table["verdict"].isin(["too little", "too much"]).to_numpy()
     share = 100 * table["projected_share"].to_numpy(float)
-    for part, mark, face in (
-        (weighed & ~off, "o", style.INK),
-        (weighed & off, "D", "#D55E00"),
-        (~weighed, "o", style.PAPER),
+    entries = [(Patch(facecolor=style.RIGHT, edgecolor=style.SOFT), style.tell("water_key_target", language))]
+    for word, part, mark, face in (
+        ("weighed", weighed & ~off, "o", style.INK),
+        ("off", weighed & off, "D", "#D55E00"),
+        ("unweighed", ~weighed, "o", style.PAPER),
     ):
         if part.any():
-            ax.plot(share[part], place[part], mark, color=style.INK, mfc=face, ms=7, zorder=3)
-    ax.set_yticks(place, [style.short(name) for name in table["batch"]])
-    ax.tick_params(left=False)
-    ax.set_ylim(len(table) - 0.4, -0.6)
+            (points,) = ax.plot(share[part], place[part], mark, color=style.INK, mfc=face, ms=7, zorder=3)
+            entries.append((points, style.tell(f"water_key_{word}", language)))
+    style.named_rows(ax, [style.short(name) for name in table["batch"]], room=0.6)
     ax.set_xlabel(style.tell("water_axis", language))
-    _water_key(ax, weighed, off, language)
-    return ax
-
-
-def _water_key(ax, weighed, off, language):
-    from matplotlib.lines import Line2D
-    from matplotlib.patches import Patch
-
-    entries = [(Patch(facecolor=style.RIGHT, edgecolor=style.SOFT), style.tell("water_key_target", language))]
-    for met, mark, face, word in (
-        ((weighed & ~off).any(), "o", style.INK, "weighed"),
-        ((weighed & off).any(), "D", "#D55E00", "off"),
-        ((~weighed).any(), "o", style.PAPER, "unweighed"),
-    ):
-        if met:
-            entries.append(
-                (
-                    Line2D([], [], marker=mark, color=style.INK, mfc=face, ms=7, ls=""),
-                    style.tell(f"water_key_{word}", language),
-                )
-            )
     style.key(ax, entries)
+    return ax
 
 
 def hatch_clock(table, ax=None, *, language="en"):
@@ -176,9 +154,7 @@ def hatch_clock(table, ax=None, *, language="en"):
         (outside,) = ax.plot(hours("middle_at")[out], place[out], "D", color=style.INK, mfc="#D55E00", ms=7, ls="")
         entries.append((outside, style.tell("clock_outside", language)))
     ax.axvline(0, color=style.SOFT, lw=0.7, ls=":")
-    ax.set_yticks(place, [style.short(name) for name in known["batch"]])
-    ax.tick_params(left=False)
-    ax.set_ylim(len(known) - 0.4, -0.6)
+    style.named_rows(ax, [style.short(name) for name in known["batch"]], room=0.6)
     ax.set_xlabel(style.tell("clock_axis", language))
     style.key(ax, entries, columns=2)
     return ax

@@ -1,7 +1,5 @@
 """Why was this hatch poor? The evidence item by item, and what was different this time."""
 
-from __future__ import annotations
-
 from hatchkit import say
 from hatchkit.figures import rows, style
 from hatchkit.say.speak import word
@@ -27,17 +25,7 @@ def ladder(table, ax=None, *, most=9, language="en"):
     shown = table.head(most).to_dict("records")
     ax, middles = rows.stack(ax, [_item(row, language) for row in shown], above=1.5 * rows.LINE)
     for words, side in (("ladder_against", -1), ("ladder_for", 1)):
-        ax.annotate(
-            style.tell(words, language),
-            (0, -0.6 * rows.LINE),
-            xytext=(8 * side, 0),
-            va="center",
-            textcoords="offset points",
-            ha="left" if side > 0 else "right",
-            fontsize=style.TEXT,
-            weight="bold",
-            color=style.INK,
-        )
+        style.beside(ax, style.tell(words, language), (0, -0.6 * rows.LINE), side=side, apart=8, weight="bold")
     for middle, row in zip(middles, shown, strict=True):
         ax.plot([0, 0], [middle - rows.THICK / 2, middle + rows.THICK / 2], color=style.INK, lw=1.2)
         words = style.tell("strength", language, strength=row["strength"])

@@ -1,7 +1,5 @@
 """Pictures of years and groups: shares side by side, changes beside what was to be expected."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.figures import style
@@ -40,9 +38,7 @@ def by_year(table, ax=None, *, language="en"):
         )
         entries.append((line, style.tell(f"outcome_{outcome}", language)))
     ax.set_xticks(range(len(years)), [str(year) for year in years])
-    ax.set_xlim(-0.5, len(years) - 0.5)
-    ax.set_ylim(0, 102)
-    ax.set_ylabel(style.tell("share_axis", language))
+    ax.set(xlim=(-0.5, len(years) - 0.5), ylim=(0, 102), ylabel=style.tell("share_axis", language))
     style.key(ax, entries, columns=1)  # in other languages than English two do not stand side by side
     return ax
 
@@ -73,8 +69,7 @@ def groups(table, ax=None, *, language="en"):
         0
     ]
     ax.set_yticks(place, [style.wrapped(f"{row.group} ({row.total:.0f})", 18) for row in shown.itertuples()])
-    ax.set_ylim(len(shown) - 0.5, -0.5)
-    ax.set_xlabel(style.tell("share_axis", language))
+    ax.set(ylim=(len(shown) - 0.5, -0.5), xlabel=style.tell("share_axis", language))
     style.key(ax, [(line, style.tell("drawn_to_all", language)), (points, style.tell("as_counted", language))])
     return ax
 
@@ -96,9 +91,11 @@ def changes(table, ax=None, *, language="en"):
     before = ax.plot(100 * shown["before"], place, "o", color=style.INK, markerfacecolor=style.PAPER, ms=8, lw=0)[0]
     after = ax.plot(100 * shown["after"], place, "o", color=style.INK, ms=8, lw=0)[0]
     ax.set_yticks(place, [style.wrapped(str(what), 18) for what in shown["what"]])
-    ax.set_ylim(len(shown) - 0.5, -0.5)
-    ax.set_xlim(max(min(low.min(initial=100), (100 * shown["before"]).min()) - 4, 0), 102)
-    ax.set_xlabel(style.tell("share_axis", language))
+    ax.set(
+        xlim=(max(min(low.min(initial=100), (100 * shown["before"]).min()) - 4, 0), 102),
+        ylim=(len(shown) - 0.5, -0.5),
+        xlabel=style.tell("share_axis", language),
+    )
     style.key(
         ax,
         [

@@ -53,12 +53,10 @@ def look(work) -> Finding:
 
     guide = breakout_guide(work.season.species(work.batch))
     picture = Picture("advice.breakout_drawings", guide, Said("picture_drawings", pictured.drawings(guide)), most=380)
-    days = [
-        f"{low:.0f}" if low == high else f"{low:.0f} to {high:.0f}"
-        for low, high in zip(guide["day_low"], guide["day_high"], strict=True)
-    ]
-    rows = guide[["look", "see", "means", "points_to"]].assign(days=days)
-    table = Table("breakout", rows, ("look", "days", "see", "means", "points_to"))
+    told = ("look", "see", "means", "points_to")
+    rows = pd.DataFrame(dict.fromkeys(told, guide["look"])).assign(days=_days(guide))
+    keys = {column: f"breakout_{column}" for column in told}
+    table = Table("breakout", rows, ("look", "days", *told[1:]), keys)
     return Finding(
         "look",
         "look_open",
@@ -68,6 +66,12 @@ def look(work) -> Finding:
         table=table,
         more=(picture, Said("look_days")),
     )
+
+
+def _days(guide) -> list:
+    """First and last day of each look, to be said."""
+    days = zip(guide["day_low"], guide["day_high"], strict=True)
+    return [Said("breakout_days", dict(low=low, high=high, one_day=bool(low == high))) for low, high in days]
 
 
 #: In the order in which they are read.

@@ -9,6 +9,27 @@ from hatchkit.findings.finding import Said
 from hatchkit.losses.breakdown import SHARES
 from hatchkit.losses.proportions import told_share
 
+#: A share of the years' tables with its interval, shown as one column.
+COUNTED_SHARE = ("share_counted", "share_low", "share_high")
+POOLED_SHARE = ("share_pooled", "share_low", "share_high")
+#: Columns of the years' tables that are shares, and the names by which a reader is shown them as such.
+_SHARES_SHOWN = {
+    "share": "share_counted",
+    "low": "share_low",
+    "high": "share_high",
+    "pooled": "share_pooled",
+    "before": "share_before",
+    "expected": "share_expected",
+    "after": "share_after",
+    "expected_low": "share_expected_low",
+    "expected_high": "share_expected_high",
+}
+
+
+def shares_shown(table: pd.DataFrame) -> pd.DataFrame:
+    """A table of the years with its columns of shares (0 to 1) named so that they are shown as such."""
+    return table.rename(columns=_SHARES_SHOWN)
+
 
 def whole_eggs(eggs) -> np.ndarray:
     """Eggs shared out between stages as whole eggs with the same sum (largest remainders are rounded up).

@@ -5,7 +5,6 @@ from __future__ import annotations
 import numpy as np
 
 from hatchkit.findings.finding import Said
-from hatchkit.relate.measures import PRIMARY
 from hatchkit.relate.verdict import CLEAR, NONE, SOME, rules
 
 #: How many windows after an excursion are told one by one.
@@ -26,10 +25,10 @@ def counts(found) -> list[Said]:
 
 def relation(found) -> list[Said]:
     """The same for a season's ``Relation``, with the question first asked and the limits last."""
-    told = counts(found.counts)
+    told = counts(found)
     if not (found.exposure["share_logged"] > 0).any():
         return told
-    told.append(Said("relate_asked", dict(measure=found.measure, primary=found.measure == PRIMARY)))
+    told.append(Said("relate_asked"))
     told += _too_few(found.effect)
     unknown = int(found.exposure["dose"].isna().sum()) if "dose" in found.exposure else 0
     told += [Said("relate_unlogged", dict(unknown=unknown, windows=len(found.exposure)))] if unknown else []

@@ -174,7 +174,7 @@ def most(work) -> Finding:
         return _nothing(work)
     rows = notes.to_dict("records")
     first, rest = rows[0], [_short(row) for row in rows[1:]]
-    facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], lost=_lost(work))
+    facts = dict(first, batches=_names(first), eggs=first["eggs_lost"], lost=work.lost)
     sure = {"firm": "likely", "counted": "sure", "assumed": "likely", "probable": "likely"}.get(first["sure"], "guess")
     weight = (
         {
@@ -264,10 +264,6 @@ def _cautions(row) -> tuple:
     return ("machine",) if row["key"].endswith(("spell", "throughout")) else ()
 
 
-def _lost(work) -> float:
-    return work.lost
-
-
 def _pictures(work) -> dict:
     """The picture of the first screen, and the calendar folded where it is too high to stand there."""
     if work.calendar_first:
@@ -289,7 +285,7 @@ def causes(work) -> Finding | None:
     facts = dict(
         usual=rest["usual"],
         not_explained=rest["not_explained"],
-        lost=_lost(work),
+        lost=work.lost,
         number=len(named),
         causes=[Said("eggs_of_cause", row) for row in named.head(3)[["key", "eggs"]].to_dict("records")],
     )

@@ -2,27 +2,17 @@
 
 from __future__ import annotations
 
-import numpy as np
-
 from hatchkit.findings import more_relate
-from hatchkit.findings.counts import season_facts
+from hatchkit.findings.counts import COUNTED_SHARE, season_facts, shares_shown
 from hatchkit.findings.finding import Finding, Findings, Picture, Said, Table, answers
 from hatchkit.findings.records import records
+from hatchkit.findings.years_groups import groups, keepers
 from hatchkit.problems import HatchkitError
+from hatchkit.relate.relation import relate_losses
 from hatchkit.say import text
-
-#: What is compared by itself: column and outcome.
-COMPARED = (
-    ("incubator", "hatch_of_fertile"),
-    ("pen", "fertility"),
-    ("breed", "hatch"),
-    ("shelf", "hatch_of_fertile"),
-    ("stored_days", "hatch_of_fertile"),
-    ("month", "hatch"),
-    ("hen", "fertility"),
-    ("cock", "fertility"),
-)
-SHARE, POOLED = ("share", "low", "high"), ("pooled", "low", "high")
+from hatchkit.units import check_unit
+from hatchkit.yearly.by_year import by_year, same, what_changed
+from hatchkit.yearly.helped import helped as what_helped
 
 
 def years(season, *, unit: str = "C", progress=None, each=None) -> Findings:
@@ -51,8 +41,6 @@ def years(season, *, unit: str = "C", progress=None, each=None) -> Findings:
     Source: pooling and intervals as in `hatchkit.yearly` (beta-binomial with stated priors); see there what was
     measured.
     """
-    from hatchkit.units import check_unit
-
     check_unit(unit)
     if len(season.years) < 2 and len(season.keepers) < 2:
         raise HatchkitError("years_one", dict(name=season.title))
@@ -66,8 +54,6 @@ def years(season, *, unit: str = "C", progress=None, each=None) -> Findings:
 
 def each_year(season):
     """How did each year hatch?"""
-    from hatchkit.yearly.by_year import by_year
-
     table = by_year(season)
     hatch = table[table["outcome"] == "hatch"].sort_values("season")
     if hatch.empty:
@@ -77,61 +63,46 @@ def each_year(season):
         Said("years_one_year", dict(year=str(row.season), share=row.share, low=row.low, high=row.high))
         for row in hatch.itertuples()
     ]
-    best, worst = hatch.loc[hatch["share"].idxmax()], hatch.loc[hatch["share"].idxmin()]
+    highest, lowest = hatch.loc[hatch["share"].idxmax()], hatch.loc[hatch["share"].idxmin()]
     facts = dict(
         told=told,
-        best=str(best["season"]),
-        worst=str(worst["season"]),
-        high=best["share"],
-        low=worst["share"],
+        highest=str(highest["season"]),
+        lowest=str(lowest["season"]),
+        high=highest["share"],
+        low=lowest["share"],
         number=len(hatch),
+        ordered=bool(highest["share"] > lowest["share"]),
+        luck=_luck(season),
     )
-    shown = table.assign(season=table["season"].astype(str), outcome=table["outcome"])
+    shown = table.assign(season=table["season"].astype(str))
     yield Finding(
         "years_hatch",
-        "years_hatch_told" if len(hatch) > 1 else "years_hatch_one",
+        "years_hatch_told" if facts["ordered"] else "years_hatch_one",
         facts,
         "sure",
         why_sure=Said("years_interval"),
-        do=_do(season),
+        do=Said("years_do_changes_kept" if len(season.changes) else "years_do_changes"),
         picture=Picture("years.by_year", table, Said("alt_years", facts)),
         table=Table(
-            "years", _shares(shown), ("season", "outcome", "batches", "total", _named(SHARE)), {"outcome": "outcome"}
+            "years",
+            shares_shown(shown),
+            ("season", "outcome", "batches", "total", COUNTED_SHARE),
+            {"outcome": "outcome"},
         ),
     )
 
 
-def _shares(table):
-    """The table with its columns of shares named so that they are shown as such."""
-    names = {
-        "share": "share_counted",
-        "low": "share_low",
-        "high": "share_high",
-        "pooled": "share_pooled",
-        "before": "share_before",
-        "expected": "share_expected",
-        "after": "share_after",
-        "expected_low": "share_expected_low",
-        "expected_high": "share_expected_high",
-    }
-    return table.rename(columns=names)
-
-
-def _named(triple) -> tuple:
-    first = {"share": "share_counted", "pooled": "share_pooled"}[triple[0]]
-    return (first, "share_low", "share_high")
-
-
-def _do(season) -> Said:
-    if len(season.changes):
-        return Said("years_do_changes_kept")
-    return Said("years_do_changes")
+def _luck(season) -> str:
+    """Whether the hatch of the years differs "beyond" luck, "within" it, or "untold"."""
+    table = what_changed(season)
+    hatch = table[(table["outcome"] == "hatch") & table["chance"].notna()]
+    if hatch.empty:
+        return "untold"
+    return "beyond" if hatch["more_than_luck"].iloc[0] else "within"
 
 
 def differ(season):
     """Do the years differ by more than luck?"""
-    from hatchkit.yearly.by_year import same, what_changed
-
     table = what_changed(season)
     if table.empty:
         return
@@ -156,12 +127,12 @@ def differ(season):
         rows = rows[rows["outcome"].isin(["fertility", "hatch_of_fertile"])]
         if len(rows):
             names = [text("group_name", dict(by=by, name=one), season.language) for one in rows["group"]]
-            shown = _shares(rows.assign(season=rows["season"].astype(str), group=names))
+            shown = shares_shown(rows.assign(season=rows["season"].astype(str), group=names))
             tables.append(
                 Table(
                     f"same_{by}",
                     shown,
-                    ("group", "season", "outcome", "batches", _named(SHARE)),
+                    ("group", "season", "outcome", "batches", COUNTED_SHARE),
                     {"outcome": "outcome"},
                 )
             )
@@ -180,12 +151,10 @@ def differ(season):
 
 def helped(season):
     """Did what was changed help?"""
-    from hatchkit.yearly.helped import helped as follow
-
     if not len(season.changes):
         yield Finding("years_helped", "years_helped_none", {}, "cannot_tell")
         return
-    table = follow(season)
+    table = what_helped(season)
     table = table.assign(date=table["date"].dt.tz_convert(season.timezone))
     lines, best = [], []
     for _, rows in table.groupby(["date", "what"], sort=True):
@@ -213,7 +182,7 @@ def helped(season):
     )
     chosen = table.loc[[row.name for row in best]] if best else table.iloc[:0]
     picture = Picture("years.changes", chosen, Said("alt_changes", facts)) if len(chosen) else None
-    shown = _shares(table.assign(changed=table["date"].dt.strftime("%Y-%m-%d"), change_what=table["what"]))
+    shown = shares_shown(table.assign(changed=table["date"].dt.strftime("%Y-%m-%d"), change_what=table["what"]))
     yield Finding(
         "years_helped",
         "years_helped_told",
@@ -255,90 +224,8 @@ def _facts(row) -> dict:
     } | {"where": row["where"] or None}
 
 
-def keepers(season):
-    """Whose machine or room stands out?"""
-    if len(season.keepers) < 2:
-        return
-    yield from _compared(season, "keeper", "hatch_of_fertile", least=0)
-
-
-def groups(season):
-    """Which groups differ?"""
-    for by, outcome in COMPARED:
-        yield from _compared(season, by, outcome)
-
-
-def _compared(season, by, outcome, least=2):
-    from hatchkit.yearly.groups import groups as compare
-
-    if by in season.batches or by in ("month", "hen", "cock"):
-        found = compare(season, by, outcome=outcome)
-        if len(found.table) >= max(least, 2):
-            yield _groups_finding(found, season.language)
-
-
-def _groups_finding(found, language) -> Finding:
-    clear, may = (found.pairs[found.pairs["verdict"] == name] for name in ("clear", "may"))
-
-    def name(group):
-        return Said("group_name", dict(by=found.by, name=group))
-
-    def told(pairs, most):
-        return [
-            Said("groups_pair", dict(better=name(row.better), worse=name(row.worse)))
-            for row in pairs.head(most).itertuples()
-        ]
-
-    # One message for all columns; the heading alone names the column.
-    rest = found.pairs[found.pairs["verdict"] != "clear"]
-    more = rest["eggs_more"].dropna()
-    low = found.table.iloc[-1]
-    facts = dict(
-        by=found.by,
-        outcome=found.outcome,
-        comparisons=found.comparisons,
-        groups=len(found.table),
-        clear=len(clear),
-        may=len(may),
-        clear_told=told(clear, 4),
-        may_told=told(may, 4),
-        eggs_more=more.iloc[0] if len(more) else np.nan,
-        lowest_name=name(low["group"]),
-        count=low["count"],
-        total=low["total"],
-        missed=low["total"] - low["count"],
-        share=low["share"],
-        pooled=low["pooled"],
-    )
-    # Months and hens by their names, in picture and table as in the sentences.
-    shown = found.table.assign(group=[text("group_name", name(one).facts, language) for one in found.table["group"]])
-    code = "groups_clear" if len(clear) else "groups_may" if len(may) else "groups_none"
-    plain = [
-        Said("groups_mixed", dict(column=row["with"], groups=list(row["groups"])))
-        for row in found.confounded.to_dict("records")
-    ]
-    if found.by in ("hen", "cock") and found.outcome == "fertility":
-        plain.insert(0, Said("groups_lowest", facts))
-    return Finding(
-        f"groups_{found.by}",
-        code,
-        facts,
-        "likely" if len(clear) else "guess" if len(may) else "cannot_tell",
-        why_sure=Said("groups_how", facts),
-        plain=tuple(plain),
-        picture=Picture("years.groups", shown, Said("alt_groups", facts)),
-        table=Table(
-            "groups",
-            _shares(shown.assign(share_counted=shown["share"]).drop(columns="share")),
-            ("group", "batches", "total", "share_counted", _named(POOLED)),
-        ),
-    )
-
-
 def warmth(season):
     """Did warm and cold spells cost embryos, over all years?"""
-    from hatchkit.relate.relation import relate_losses
-
     if season.readings.empty:
         return
     try:

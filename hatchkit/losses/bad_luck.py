@@ -1,7 +1,5 @@
 """Is it more than bad luck? Each batch and stage against the person's other batches and a published level."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -9,7 +7,6 @@ from hatchkit.losses.ledger import ledger, usable
 from hatchkit.losses.norms import level_for, norms
 from hatchkit.losses.predictive import count_for, distribution, log_likelihoods, missing, summary, weights
 from hatchkit.losses.schedule import species_by_batch
-from hatchkit.problems import HatchkitError
 
 #: A comparison is called unusual when its chance, allowed for all comparisons made, is at most this.
 UNUSUAL = 0.10
@@ -17,22 +14,12 @@ UNUSUAL = 0.10
 #: ... and it must lie outside the range that is told beside it, 95 % with one half of the rest on each side.
 OUTSIDE = 0.025
 
-#: Fewer other batches than this say little of the spread between batches.
-FEW = 5
-
 #: What each stage is a share of; deaths and culls are of the (apparently) fertile.
 OF_SET = ("hatched", "clear", "removed")
 
 
-def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
+def bad_luck(season) -> pd.DataFrame:
     """Each batch and stage: how many were lost, how many to expect, and how rare that is.
-
-    Parameters
-    ----------
-    limits : None, str or dict
-        Limits of early, mid and late, see `stages.limits_for`.
-    norm : str, optional
-        Name of the published level to use; by default the first in ``reference/norms.csv`` that fits.
 
     Returns
     -------
@@ -42,8 +29,8 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
         high: the range that holds 95 % of batches like them; chance: of a count at least as bad; adjusted: the
         chance allowed for looking at many batches and stages (Benjamini-Hochberg); unusual; unusual_from: the least
         count (chicks: the largest) that would be called unusual among these comparisons. The norm_* columns are the
-        same against the published level with the spread between the person's batches. Missing where there is nothing
-        to expect.
+        same against a published level (the keeper's own, else the first in ``reference/norms.csv`` that fits) with the
+        spread between the person's batches. Missing where there is nothing to expect.
         Batches that hold no count of a stage, or of the eggs that it is a share of, are not compared in it:
         ``attrs["not_counted"]``, stage -> batches.
 
@@ -53,20 +40,16 @@ def bad_luck(season, *, limits=None, norm: str | None = None) -> pd.DataFrame:
     Source: predictive distribution of the beta-binomial averaged over mean and spread; Benjamini & Hochberg 1995
     J. R. Stat. Soc. B 57:289-300.
     """
-    book = ledger(season, limits=limits)
+    book = ledger(season)
     book = book[book["batch"].isin(usable(season))]
     known = comparable(book)
     left = {stage: list(part) for stage, part in book[~known].groupby("stage", sort=False)["batch"]}
     book = _combined(book[known])
     species = species_by_batch(season.batches)
     levels = norms(own=season.settings.get("norms"))
-    if norm is not None:
-        if norm not in set(levels["norm"]):
-            raise HatchkitError("no_level", dict(level=norm, known=levels["norm"].unique().tolist()))
-        levels = levels[levels["norm"] == norm]
     rows, expected = [], []
     for kind, part in book.groupby(book["batch"].map(species), sort=False):
-        limits_name = _limits_name(kind, limits)
+        limits_name = "weeks" if kind == "chicken" else "thirds"
         for stage, table in part.groupby("stage", sort=False):
             found = _stage_rows(table.to_dict("records"), stage, level_for(levels, kind, stage, limits_name))
             rows += [row for row, _ in found]
@@ -118,18 +101,11 @@ def adjusted(chance) -> np.ndarray:
     """Chances allowed for the number of comparisons (Benjamini-Hochberg); missing stays missing."""
     chance = np.asarray(chance, dtype=float)
     out = np.full(len(chance), np.nan)
-    known = np.flatnonzero(~np.isnan(chance))
-    if len(known):
-        order = known[np.argsort(chance[known])[::-1]]
-        raised = chance[order] * len(known) / np.arange(len(known), 0, -1)
-        out[order] = np.minimum(np.minimum.accumulate(raised), 1.0)
+    known = np.isfinite(chance)
+    order = np.argsort(chance)[: known.sum()][::-1]  # missing chances come last
+    raised = chance[order] * known.sum() / np.arange(known.sum(), 0, -1)
+    out[order] = np.minimum(np.minimum.accumulate(raised), 1.0)
     return out
-
-
-def _limits_name(species: str, limits) -> str:
-    if isinstance(limits, dict):
-        return "own"
-    return limits or ("weeks" if species == "chicken" else "thirds")
 
 
 def comparable(book: pd.DataFrame) -> pd.Series:

@@ -1,7 +1,5 @@
 """Where the eggs went: eggs and shares per stage, for batches, flocks, incubators or the whole season."""
 
-from __future__ import annotations
-
 import math
 
 import numpy as np
@@ -91,8 +89,7 @@ def breakdown(season, by="batch", *, stages: str = "development", limits=None, m
     for share in SHARES:
         columns += [share, f"share_of_{share}", f"share_of_{share}_low", f"share_of_{share}_high"]
     table = pd.DataFrame(rows, columns=[*columns, "uncounted", "batches", "excess"])
-    out = left_out(season)
-    table.attrs["left_out"] = out.to_dict("records")
+    table.attrs["left_out"] = left_out(season).to_dict("records")
     table.attrs["not_counted"] = not_counted(book[book["batch"].isin(kept)])
     table.attrs["batches"] = len(kept)
     return table

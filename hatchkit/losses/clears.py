@@ -1,7 +1,5 @@
 """What do the clears say of fertility? Little, unless some were opened."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 
@@ -22,7 +20,6 @@ class TrueInfertile(NamedTuple):
     """Share of eggs set that were truly infertile, from a sample of opened clears."""
 
     share: float
-    standard_error: float
     low: float
     high: float
 
@@ -49,16 +46,15 @@ def true_infertile(
     Returns
     -------
     TrueInfertile
-        share = clears / set x (1 - early_dead / opened); its standard error by the delta method; the interval by
-        draws of both shares from their Beta distributions (prior 1/2, 1/2), so that it carries the sampling; with
-        every clear opened it is Wilson's for infertile of set.
+        share = clears / set x (1 - early_dead / opened); the interval by draws of both shares from their Beta
+        distributions (prior 1/2, 1/2), so that it carries the sampling; with every clear opened it is Wilson's for
+        infertile of set.
 
     Source: Tenenbein 1970 J. Am. Stat. Assoc. 65:1350-1361 (double sampling).
     """
     if not 0 < opened <= clears <= eggs_set or not 0 <= early_dead <= opened:
         raise HatchkitError("clears_out_of_order", {})
     clear, barren = clears / eggs_set, 1 - early_dead / opened
-    variance = barren**2 * clear * (1 - clear) / eggs_set + clear**2 * barren * (1 - barren) / opened
     random = np.random.default_rng(seed)
     if opened < clears:
         first = random.beta(clears + 0.5, eggs_set - clears + 0.5, draws)
@@ -66,7 +62,7 @@ def true_infertile(
         low, high = np.quantile(first * second, [(1 - level) / 2, (1 + level) / 2])
     else:
         low, high = interval(opened - early_dead, eggs_set, level=level)
-    return TrueInfertile(clear * barren, math.sqrt(variance), float(low), float(high))
+    return TrueInfertile(clear * barren, float(low), float(high))
 
 
 def clears(season, by: str | None = None) -> pd.DataFrame:

@@ -1,7 +1,5 @@
 """What of a batch was counted? A blank is not a nought: it takes a number, or records that explain every egg."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 

@@ -1,9 +1,7 @@
 """From the counts that a person keeps of a batch to groups of eggs that share a fate."""
 
-from __future__ import annotations
-
 import math
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from hatchkit.losses.schedule import Look, count, number
 from hatchkit.losses.stages import pip_day, stage_of
@@ -51,7 +49,6 @@ def read_counts(row: dict, looks: list[Look]) -> Counts:
     total = count(row.get("removed"))
     if total and at_looks > total:
         notes.append(("taken_out_twice", dict(looks=at_looks, total=total)))
-    finished = any(not math.isnan(number(row.get(name))) for name in AT_TAKE_OFF)
     return Counts(
         looks=looks,
         hatched=hatched,
@@ -64,7 +61,7 @@ def read_counts(row: dict, looks: list[Look]) -> Counts:
         late=count(row.get("broken_late")),
         removed=max(0.0, total - at_looks),
         spoilt=max(0.0, count(row.get("contaminated")) + count(row.get("cracked")) - max(total, at_looks)),
-        finished=finished,
+        finished=any(not math.isnan(number(row.get(name))) for name in AT_TAKE_OFF),
         notes=notes,
     )
 
@@ -96,54 +93,18 @@ def readings(counts: Counts) -> list[Reading]:
     """
     early, mid, late, infertile = counts.early, counts.mid, counts.late, counts.infertile
     opened = early + mid + late
-    ways = [Reading(early, mid, late, max(0.0, counts.in_shell - opened), infertile)]
+    plain = Reading(early, mid, late, max(0.0, counts.in_shell - opened), infertile)
+    ways = [plain]
     if counts.in_shell and infertile:
-        ways.append(
-            Reading(
-                early,
-                mid,
-                late,
-                max(0.0, counts.in_shell - infertile - opened),
-                infertile,
-                note="unhatched",
-            )
-        )
+        ways.append(replace(plain, unopened=max(0.0, counts.in_shell - infertile - opened), note="unhatched"))
     if counts.in_shell and early:
-        ways.append(
-            Reading(
-                early,
-                mid,
-                late,
-                max(0.0, counts.in_shell - mid - late),
-                infertile,
-                note="without_early",
-            )
-        )
+        ways.append(replace(plain, unopened=max(0.0, counts.in_shell - mid - late), note="without_early"))
     if counts.in_shell and opened:
-        ways.append(
-            Reading(
-                early,
-                mid,
-                late,
-                counts.in_shell,
-                infertile,
-                note="apart",
-            )
-        )
+        ways.append(replace(plain, unopened=counts.in_shell, note="apart"))
     clears = sum(count(look.clear) for look in counts.looks)
     if clears and 0 < infertile + early <= clears:
-        ways.append(
-            Reading(
-                0.0,
-                mid,
-                late,
-                max(0.0, counts.in_shell - mid - late),
-                0.0,
-                infertile,
-                early,
-                note="clears",
-            )
-        )
+        left = max(0.0, counts.in_shell - mid - late)
+        ways.append(Reading(0.0, mid, late, left, 0.0, infertile, early, note="clears"))
     return ways
 
 
@@ -202,20 +163,16 @@ def groups(counts: Counts, way: Reading, left: float, stages, incubation_days: f
         group("infertile", way.infertile, math.nan, math.nan, "hatch"),
         group("dead", way.unopened, before, end, "hatch"),
     ]
-    for stage, after, to in broken_stages(stages):
-        low, high = opened_interval(after, min(to, end), before, end)
-        rows.append(group("dead", getattr(way, stage), low, high, "hatch"))
+    for stage, after, to in stages:
+        if stage in ("early", "mid", "late"):
+            low, high = opened_interval(after, min(to, end), before, end)
+            rows.append(group("dead", getattr(way, stage), low, high, "hatch"))
     rows.append(group("removed", counts.removed, 0.0, end, ""))
     spoilt = min(counts.spoilt, max(0.0, left))
     rows.append(group("removed", spoilt, before, end, "hatch"))
     # With the hatch not yet counted, the eggs left are those still in the incubator after the last look.
     rows.append(group("unaccounted", left - spoilt, 0.0 if counts.finished else before, math.nan, ""))
     return [row for row in rows if row["eggs"] > 0]
-
-
-def broken_stages(stages) -> list[tuple[str, float, float]]:
-    """The stages that the sheet's broken_early, broken_mid, broken_late columns stand for."""
-    return [stage for stage in stages if stage[0] in ("early", "mid", "late")]
 
 
 def opened_interval(after: float, by: float, alive_day: float, end: float) -> tuple[float, float]:
@@ -230,14 +187,9 @@ def opened_interval(after: float, by: float, alive_day: float, end: float) -> tu
 
 def tally(rows: list[dict], looks: list[Look], stages) -> dict:
     """Egg rows counted in the terms of the sheet, to compare with its counts and to take from them."""
-    found: dict = {
-        (look.name, kind): 0.0 for look in looks if look.name != "hatch" for kind in ("clear", "dead", "removed")
-    }
-    found.update(
-        dict.fromkeys(
-            ("hatched", "culled", "pipped_dead", "infertile", "removed", "in_shell", "early", "mid", "late"), 0.0
-        )
-    )
+    kinds = ("hatched", "culled", "pipped_dead", "infertile", "removed", "in_shell", "early", "mid", "late")
+    found: dict = dict.fromkeys(kinds, 0.0)
+    found |= {(look.name, kind): 0.0 for look in looks if look.name != "hatch" for kind in ("clear", "dead", "removed")}
     for row in rows:
         fate, look = row["fate"], row["found_at"]
         if row.get("was_clear"):

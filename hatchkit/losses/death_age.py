@@ -1,14 +1,12 @@
 """When did the embryos die? Cumulative loss by age, as far as the looks at the eggs can tell."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
 
 from hatchkit.losses.breakdown import check_column
-from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from, innermost, masses, one_mass
+from hatchkit.losses.interval_likelihood import AgeMass, age_at_death_from, innermost, masses
 from hatchkit.losses.proportions import interval, widened
 from hatchkit.losses.schedule import species_by_batch
 from hatchkit.losses.windows import left_out
@@ -110,8 +108,7 @@ def _joined(name, frames):
 
 def _informative(season) -> pd.DataFrame:
     fates = season.fates[season.fates["fate"].isin(INFORMATIVE)]
-    unread = left_out(season)
-    fates = fates[~fates["batch"].isin(unread["batch"])]
+    fates = fates[~fates["batch"].isin(left_out(season)["batch"])]
     lived = fates["fate"].isin(("hatched", "culled", "removed"))
     return pd.DataFrame(
         {
@@ -147,7 +144,7 @@ def fit_group(part: pd.DataFrame, marks: pd.Series, draws: int, random, level: f
     after, by, pairs, weight = _by_batch(part)
     ages, first, last = innermost(after, by)
     total = weight.sum(axis=0)
-    mass = one_mass(first, last, len(ages), total)[None, :]
+    mass = masses(first, last, len(ages), total[None, :], gap=1e-8)
     reached = np.array([mass[0, a:b].sum() for a, b in zip(first, last, strict=True)])
     drawn = _draw(weight, draws, random)
     spread = masses(first, last, len(ages), drawn, gap=1e-3, start=mass[0]) if draws else mass

@@ -6,8 +6,6 @@ on day 7.1 in another, into those few hours. That is no place to share deaths ou
 are told as the published shape times a factor that changes smoothly with age.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

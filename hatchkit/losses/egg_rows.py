@@ -1,7 +1,5 @@
 """From the row of a single egg to its fate."""
 
-from __future__ import annotations
-
 import math
 
 from hatchkit.losses.counts import group
@@ -68,28 +66,25 @@ def _fate_at_look(how: str, outcome: str) -> str | None:
 
 
 def _row(egg, mark, fate, name, by, alive, stage_day, species, incubation_days):
-    if fate in ("hatched", "culled"):
-        return group(fate, 1.0, by, math.nan, name, mark), []
-    if fate == "infertile":
-        return group(fate, 1.0, math.nan, math.nan, name, mark), []
-    if fate == "clear":
-        return group(fate, 1.0, 0.0, by, name, mark), []
-    if fate == "removed":
-        return group(fate, 1.0, alive, by, name, mark), []
-    after = alive
-    if fate == "pipped_dead":
-        return group(fate, 1.0, max(after, min(pip_day(incubation_days), by - 1.0)), by, name, mark), []
-    if math.isnan(stage_day):
-        return group(fate, 1.0, after, by, name, mark), []
-    low, high = age_from_look(stage_day, species, incubation_days)
-    if low < by and high > after:
-        return group(fate, 1.0, max(after, low), min(by, high), name, mark), []
-    if low >= by:
-        doubt = _contradiction(egg, "egg_older_than_found", stage=stage_day, after=after, by=by)
-    else:
-        doubt = _contradiction(egg, "egg_younger_than_alive", stage=stage_day, alive=after, after=low, by=by)
-        after = low
-    return group(fate, 1.0, after, by, name, mark), [doubt]
+    after, until = {
+        "hatched": (by, math.nan),
+        "culled": (by, math.nan),
+        "infertile": (math.nan, math.nan),
+        "clear": (0.0, by),
+        "pipped_dead": (max(alive, min(pip_day(incubation_days), by - 1.0)), by),
+    }.get(fate, (alive, by))
+    doubts = []
+    if fate == "dead" and not math.isnan(stage_day):
+        low, high = age_from_look(stage_day, species, incubation_days)
+        if low >= by:
+            doubts.append(_contradiction(egg, "egg_older_than_found", stage=stage_day, after=alive, by=by))
+        elif high <= alive:
+            facts = dict(stage=stage_day, alive=alive, after=low, by=by)
+            doubts.append(_contradiction(egg, "egg_younger_than_alive", **facts))
+            after = low
+        else:
+            after, until = max(alive, low), min(by, high)
+    return group(fate, 1.0, after, until, name, mark), doubts
 
 
 def _contradiction(egg: dict, code: str, **facts) -> dict:

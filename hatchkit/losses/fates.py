@@ -5,8 +5,6 @@ records cannot explain is `unaccounted` and a row of problems. Where a slip of c
 than were set, the fates keep what was written: nobody knows which count is wrong, or whether it is the eggs set.
 """
 
-from __future__ import annotations
-
 import math
 from dataclasses import replace
 
@@ -24,8 +22,6 @@ COLUMNS = contract.columns("fates")
 
 #: So many eggs more than were set are a slip in counting; beyond, the record of the batch can't be read.
 MOST_TOO_MANY, MOST_TOO_MANY_SHARE = 2, 0.05
-
-FATES = ("hatched", "culled", "dead", "pipped_dead", "infertile", "clear", "removed", "unaccounted")
 
 
 def build_fates(batches, eggs, looks, species_table) -> tuple[pd.DataFrame, pd.DataFrame]:

@@ -5,8 +5,6 @@ sped up by squared extrapolation, and for a single estimate from constrained New
 largest possible log-likelihood is proved small.
 """
 
-from __future__ import annotations
-
 from typing import NamedTuple
 
 import numpy as np
@@ -56,7 +54,7 @@ def age_at_death_from(after_day, by_day, eggs=None) -> AgeMass:
     pairs, where = np.unique(np.column_stack([after, by]), axis=0, return_inverse=True)
     weight = np.bincount(where.ravel(), weights=weight, minlength=len(pairs))
     ages, first, last = innermost(pairs[:, 0], pairs[:, 1])
-    mass = one_mass(first, last, len(ages), weight)
+    mass = masses(first, last, len(ages), weight[None, :], gap=1e-8)[0]
     reached = _reached(_holds(first, last, len(ages)), mass[None, :])[0]
     return AgeMass(ages, mass, float(np.sum(weight * np.log(reached))))
 
@@ -205,8 +203,3 @@ def _newton(holds, weight, mass, gap, turns=200):
             break
         mass = mass + part * (aim - mass)
     return mass
-
-
-def one_mass(first, last, size, weight, *, gap=1e-8) -> np.ndarray:
-    """Maximum-likelihood masses for one set of weights, shape (m,); see `masses`."""
-    return masses(first, last, size, weight[None, :], gap=gap)[0]

@@ -1,7 +1,5 @@
 """The ledger of each batch: eggs set, and what became of them stage by stage."""
 
-from __future__ import annotations
-
 import math
 
 import pandas as pd
@@ -50,7 +48,7 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
     figures = {batch: species_figures(row, season.species_table) for batch, row in records.items()}
     fates = {batch: rows for batch, rows in by_batch(season.fates).items() if batch in records}
     kept = counted(season)
-    moved = transferred_batches(season)
+    moved = {str(look["batch"]) for look in season.looks.to_dict("records") if look["name"] == "transfer"}
     if stages == "candling":
         made = {batch: {look["name"] for look in rows} for batch, rows in by_batch(season.looks).items()}
         split = {batch: _by_look(fates[batch], made.get(batch, set()), known.looks) for batch, known in kept.items()}
@@ -78,13 +76,6 @@ def ledger(season, *, stages: str = "development", limits=None) -> pd.DataFrame:
 def usable(season) -> set[str]:
     """Batches that can enter rates."""
     return set(season.fates["batch"]) - set(left_out(season)["batch"])
-
-
-def transferred_batches(season) -> set[str]:
-    """Batches that were seen at transfer."""
-    if not len(season.looks):
-        return set()
-    return set(season.looks.loc[season.looks["name"] == "transfer", "batch"].astype(str))
 
 
 def _chicks_of_the_sheet(season, record, rows) -> float | None:

@@ -1,7 +1,5 @@
 """Published levels of loss to hold a batch against, and rows of the user's own."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

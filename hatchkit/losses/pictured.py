@@ -1,7 +1,5 @@
 """What the pictures of this room tell, as facts for ``say.text("picture_...", facts)``."""
 
-from __future__ import annotations
-
 from hatchkit.losses.proportions import told_share
 
 

@@ -5,8 +5,6 @@ over both, on a grid, with what the other batches say of them. This keeps its pr
 putting the best-fitting spread in as if it were known flags too often.
 """
 
-from __future__ import annotations
-
 import math
 from functools import cache, lru_cache
 
@@ -57,17 +55,13 @@ def _grid():
     return a.ravel(), b.ravel(), prior.ravel()
 
 
-def _log_beta_ratio(count, total, a, b):
-    from scipy.special import betaln
-
-    return betaln(count + a, total - count + b) - betaln(a, b)
-
-
 def log_likelihoods(counts, totals) -> np.ndarray:
     """Log-likelihood of each batch at each grid point, without binomial coefficients: (batches, grid)."""
+    from scipy.special import betaln
+
     a, b, _ = _grid()
     k, n = np.asarray(counts, dtype=float)[:, None], np.asarray(totals, dtype=float)[:, None]
-    return _log_beta_ratio(k, n, a, b)
+    return betaln(k + a, n - k + b) - betaln(a, b)
 
 
 def weights(log_likelihood) -> np.ndarray:

@@ -1,11 +1,10 @@
 """Rates with honest intervals: one batch, many batches, and the spread between batches."""
 
-from __future__ import annotations
-
 import math
 from typing import NamedTuple
 
 import numpy as np
+from scipy.special import betaincinv, stdtrit
 
 from hatchkit.problems import HatchkitError
 
@@ -18,9 +17,6 @@ class Pooled(NamedTuple):
     share: float
     low: float
     high: float
-    dispersion: float
-    batches: int
-    eggs: float
 
 
 def interval(count, total, method: str = "wilson", *, level: float = 0.95):
@@ -80,7 +76,6 @@ def _wilson(k, n, z):
 
 
 def _beta(k, n, method, level):
-    from scipy.special import betaincinv
 
     tail, half = (1 - level) / 2, 0.5 * (method == "jeffreys")
     with np.errstate(invalid="ignore"):
@@ -133,20 +128,15 @@ def pooled(counts, totals, *, level: float = 0.95) -> Pooled:
     keep = (n > 0) & ~np.isnan(k)
     k, n = k[keep], n[keep]
     if len(n) == 0:
-        return Pooled(math.nan, math.nan, math.nan, math.nan, 0, 0.0)
+        return Pooled(math.nan, math.nan, math.nan)
     eggs, found = n.sum(), k.sum()
-    phi = dispersion(k, n)
     if len(n) == 1:
-        low, high = interval(found, eggs, level=level)
-        return Pooled(found / eggs, low, high, phi, 1, float(eggs))
-    low, high = widened(found, eggs, phi, len(n), level=level)
-    return Pooled(found / eggs, low, high, phi, len(n), float(eggs))
+        return Pooled(found / eggs, *interval(found, eggs, level=level))
+    return Pooled(found / eggs, *widened(found, eggs, dispersion(k, n), len(n), level=level))
 
 
 def t_quantile(batches: int, level: float = 0.95) -> float:
     """Two-sided quantile of t with batches - 1 degrees of freedom, 4 lent to few batches (see `pooled`)."""
-    from scipy.special import stdtrit
-
     return float(stdtrit(max(batches - 1, 4), 0.5 + level / 2))
 
 

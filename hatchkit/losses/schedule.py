@@ -1,7 +1,5 @@
 """When were the eggs of a batch looked at? The looks in order, each with its age in days."""
 
-from __future__ import annotations
-
 import math
 from dataclasses import dataclass
 
@@ -66,10 +64,8 @@ def species_by_batch(batches: pd.DataFrame) -> dict[str, str]:
 def species_figures(row: dict, species_table: pd.DataFrame) -> dict:
     """Species figures of a batch row; a species without figures gets a length of 21 days."""
     species = row.get("species")
-    if species is not None and species in species_table.index:
-        figures = species_table.loc[species].to_dict()
-    else:
-        figures = {}
+    known = species is not None and species in species_table.index
+    figures = species_table.loc[species].to_dict() if known else {}
     length = number(figures.get("incubation_days"))
     figures["incubation_days"] = UNKNOWN_LENGTH if math.isnan(length) else length
     return figures

@@ -1,7 +1,5 @@
 """Losses through the season: batches in the order of setting, with limits that allow for the usual spread."""
 
-from __future__ import annotations
-
 import math
 
 import numpy as np
@@ -143,6 +141,5 @@ def slide_test(counts, totals, *, draws: int = 4999, seed: int = 1) -> tuple[flo
     if size == 0:
         return math.nan, math.nan
     seen = float(np.sum(ranks * order)) / size
-    random = np.random.default_rng(seed)
-    drawn = random.permuted(np.tile(ranks, (draws, 1)), axis=1) @ order / size
+    drawn = np.random.default_rng(seed).permuted(np.tile(ranks, (draws, 1)), axis=1) @ order / size
     return seen, float((1 + np.sum(np.abs(drawn) >= abs(seen) - 1e-12)) / (1 + draws))

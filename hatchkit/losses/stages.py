@@ -3,8 +3,6 @@
 Day 0 is the hour of setting: "days 1-7" is the stretch (0, 7] in days since setting.
 """
 
-from __future__ import annotations
-
 import math
 from functools import cache
 

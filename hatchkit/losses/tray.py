@@ -1,7 +1,5 @@
 """Where on the tray did embryos die? A map, and whether the dead lie together or at the edge."""
 
-from __future__ import annotations
-
 import math
 
 import numpy as np
@@ -142,17 +140,15 @@ def _answers(seen, drawn, deaths) -> list[dict]:
     score, scores = (seen - middle) / spread, (drawn - middle) / spread
     score[1], scores[:, 1] = abs(score[1]), np.abs(scores[:, 1])
     both, all_both = score.max(), scores.max(axis=1)
-    rows = []
-    for name, place in (("neighbours", 0), ("edge", 1)):
-        share = deaths if name == "edge" else 1
-        rows.append(
-            {
-                "question": name,
-                "seen": seen[place] / share,
-                "expected": middle[place] / share,
-                **_chance(score[place], scores[:, place]),
-            }
-        )
+    rows = [
+        {
+            "question": name,
+            "seen": seen[place] / share,
+            "expected": middle[place] / share,
+            **_chance(score[place], scores[:, place]),
+        }
+        for name, place, share in (("neighbours", 0, 1), ("edge", 1, deaths))
+    ]
     return [*rows, {"question": "together", "seen": math.nan, "expected": math.nan, **_chance(both, all_both)}]
 
 

@@ -1,7 +1,5 @@
 """The published two-phase shape of deaths over incubation: many early, few in the middle, some at the end."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.losses.stages import CHICKEN_DAYS

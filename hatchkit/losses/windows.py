@@ -1,7 +1,5 @@
 """Candling windows: from one look at the eggs to the next, how many were at risk and how many died."""
 
-from __future__ import annotations
-
 import math
 
 import pandas as pd

@@ -106,12 +106,12 @@ def _write(season, about, out, unit, batch, full, progress, drawer) -> Path:
 class StderrProgress:
     """A line on the terminal that counts the work done, shown once it has lasted two seconds."""
 
-    def __init__(self, what: str):
-        self.what, self.started = what, time.monotonic()
+    def __init__(self, what: str, counted: str = "steps"):
+        self.what, self.counted, self.started = what, counted, time.monotonic()
 
     def __call__(self, done: int, total: int) -> None:
-        """Count on: `done` of `total` steps."""
+        """Count on: `done` of `total`."""
         if time.monotonic() - self.started < 2 or not sys.stderr.isatty() and done < total:
             return
         end = "\n" if done == total else ""
-        print(f"\r{self.what}: {done} of {total} steps", end=end, file=sys.stderr, flush=True)
+        print(f"\r{self.what}: {done} of {total} {self.counted}", end=end, file=sys.stderr, flush=True)

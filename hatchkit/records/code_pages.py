@@ -72,7 +72,7 @@ def code_page(raw: bytes) -> str:
     letters the larger share is used; where pages are still alike, the Western one if it is among them, else the one
     that charset-normalizer finds.
     """
-    from hatchkit.records.sheets.tongues import known_words
+    from hatchkit.records.sheets.understand import known_words
 
     # Whole lines only: a cut must not part a letter of two bytes.
     lines = [line for line in raw[: 4 * _LOOK].split(b"\n")[:2000] if not line.isascii()][:200]

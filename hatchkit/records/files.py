@@ -69,7 +69,8 @@ def read_files(folder: Path, names: list[str], found: list):
             unread.append((name, suffix, told))
             continue
         found += told
-        grids += [grid for grid in mine if not _is_help(grid)]
+        # Not the sheet of explanations that `hatchkit start` writes beside the tables.
+        grids += [grid for grid in mine if not any("(hatchkit)" in str(cell) for cell in next(iter(grid.cells), []))]
     for kind, mine in not_read.items():
         # More than a note, since a note does not say what the person can do: records may lie in them.
         told = ", ".join(mine[:MOST_NAMED]) + (" ..." if len(mine) > MOST_NAMED else "")
@@ -122,8 +123,3 @@ def _cells_that_differ(one: Path, other: Path) -> int:
         for mine, others in zip_longest(sheets[0].get(sheet, []), sheets[1].get(sheet, []), fillvalue=())
         for left, right in zip_longest(mine, others, fillvalue="")
     )
-
-
-def _is_help(grid) -> bool:
-    """The sheet of explanations that `hatchkit start` writes beside the tables."""
-    return any("(hatchkit)" in str(cell) for cell in (grid.cells[0] if grid.cells else []))

@@ -13,14 +13,12 @@ from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
 from hatchkit.records.changes import is_changes, read_changes
 from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
-from hatchkit.records.language import language_of_season
 from hatchkit.records.own_sheet import own_readings
-from hatchkit.records.season_toml import read_settings
+from hatchkit.records.season_toml import language_of_season, read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
-from hatchkit.records.sheets.candidates import key_of
+from hatchkit.records.sheets.fields import OWN_COLUMNS, key_of, own_key
 from hatchkit.records.sheets.frames import tidy
-from hatchkit.records.sheets.machines import machines_of
-from hatchkit.records.sheets.own_columns import OWN_COLUMNS, own_key
+from hatchkit.records.sheets.names import machines_of
 from hatchkit.records.sheets.shown import QUESTIONS, ledger_table, question_table, reading_table
 from hatchkit.records.told import with_headings
 from hatchkit.records.workbook import TEXTS, WORKBOOKS
@@ -173,7 +171,7 @@ def _headings(sheets: Sheets) -> dict:
     own, found = {own_key(name): name for name in OWN_COLUMNS}, {}
     for item in sheets.understood:
         for column, meaning in zip(item.columns, item.chosen, strict=False):
-            if meaning is not None and meaning.field not in ("ignore", "notes"):
+            if meaning.field not in ("ignore", "notes"):
                 name = own.get(key_of(meaning), meaning.field)
                 if column.heading != name:
                     found.setdefault((item.block.file, item.block.sheet), {}).setdefault(name, column.heading)

@@ -1,7 +1,7 @@
 """Marks on readings that may be wrong. Nothing is changed or taken out: each check returns a mark per reading.
 
-All checks take the readings of one probe, sorted by time: `time` as datetime64[us] or whole
-microseconds (n,), `temp_c` in °C (n,), `rh_pct` in % (n,). Limits: ``reference/sensor_limits.csv``.
+All checks take the readings of one probe, sorted by time: `time` in whole microseconds (n,), of `marks_of`, `gaps` and
+`usual_step` also as datetime64[us]; `temp_c` in °C (n,), `rh_pct` in % (n,). Limits: ``reference/sensor_limits.csv``.
 """
 
 from __future__ import annotations
@@ -26,13 +26,11 @@ def limit(item: str) -> float:
 
 def out_of_range(temp_c) -> np.ndarray:
     """Temperatures that no incubator or egg room has."""
-    temp_c = np.asarray(temp_c, dtype=float)
     return (temp_c < limit("temp_low_c")) | (temp_c > limit("temp_high_c"))
 
 
 def humidity_out_of_range(rh_pct) -> np.ndarray:
     """Relative humidities that cannot be."""
-    rh_pct = np.asarray(rh_pct, dtype=float)
     return (rh_pct < limit("rh_low_pct")) | (rh_pct > limit("rh_high_pct"))
 
 
@@ -42,17 +40,12 @@ def spikes(time, temp_c) -> np.ndarray:
     Up: faster than the heater of a small box warms the air. Down: faster than the air cools with the
     lid open. A reading is marked only if the next one is back, so that a real change is left alone.
     """
-    time, temp_c = _micros(time), np.asarray(temp_c, dtype=float)
     marks = np.zeros(len(temp_c), dtype=bool)
-    if len(temp_c) < 3:
-        return marks
     step, least = np.diff(temp_c), limit("spike_least_c")
     # Few readings move at all by the least that counts; only those are looked at closely.
     rows = np.flatnonzero((step >= least) | (step <= -least)) + 1
     rows = rows[rows < len(step)]
     rows = rows[(np.abs(step[rows]) >= least) & (step[rows - 1] * step[rows] < 0)]
-    if not len(rows):
-        return marks
     before, after = step[rows - 1], -step[rows]
     jump = np.where(before > 0, np.minimum(before, after), np.maximum(before, after))
     minutes = np.minimum(time[rows] - time[rows - 1], time[rows + 1] - time[rows]) / _MINUTE
@@ -69,9 +62,7 @@ def stuck(time, temp_c, rh_pct=None) -> np.ndarray:
     shows steps coarser than a tenth, and must be 5 times as long as the run in which half of the other time was
     spent, so that a coarse probe in a steady box is not called stuck.
     """
-    time, temp_c = _micros(time), np.asarray(temp_c, dtype=float)
     marks = np.zeros(len(temp_c), dtype=bool)
-    rh_pct = None if rh_pct is None else np.asarray(rh_pct, dtype=float)
     if not _may_be_stuck(time, temp_c):
         return marks
     equal = temp_c[1:] == temp_c[:-1]
@@ -139,15 +130,9 @@ def _long_runs(time: np.ndarray, equal: np.ndarray, hours: float) -> np.ndarray:
 def gaps(time) -> np.ndarray:
     """Readings before which there is a hole: a step of more than 3 times the usual, and over 5 minutes."""
     time = _micros(time)
-    marks = np.zeros(len(time), dtype=bool)
-    if len(time) < 3:
-        return marks
-    marks[1:] = np.diff(time) > _hole(time)
-    return marks
-
-
-def _hole(time: np.ndarray) -> float:
-    return max(limit("gap_times_usual") * usual_step(time), limit("gap_least_minutes") * _MINUTE)
+    hole = max(limit("gap_times_usual") * usual_step(time), limit("gap_least_minutes") * _MINUTE)
+    # Of two readings the one step is the usual one.
+    return np.diff(time, prepend=time[:1]) > hole
 
 
 def usual_step(time) -> float:
@@ -163,29 +148,15 @@ def usual_step(time) -> float:
     return float(np.median(time[at + 1] - time[at]))
 
 
-def repeats(time, temp_c, rh_pct) -> tuple[np.ndarray, np.ndarray]:
-    """Readings that repeat the stamp before them with the same values, and those that contradict it.
-
-    Returns
-    -------
-    same : ndarray of bool
-        The second and later of equal readings.
-    different : ndarray of bool
-        All readings of a stamp at which the values differ.
-    """
-    time = _micros(time)
-    same, different = np.zeros(len(time), dtype=bool), np.zeros(len(time), dtype=bool)
+def contradictions(time, temp_c, rh_pct) -> np.ndarray:
+    """All readings of a stamp at which the values differ; the same reading twice is none."""
+    marks = np.zeros(len(time), dtype=bool)
     again = np.flatnonzero(time[1:] == time[:-1]) + 1
-    if not len(again):
-        return same, different
-    temp_c, rh_pct = np.asarray(temp_c, dtype=float), np.asarray(rh_pct, dtype=float)
-    rows = np.union1d(again, again - 1)
-    part = pd.DataFrame({"time": time[rows], "temp": temp_c[rows], "rh": rh_pct[rows]})
-    twice = part.duplicated()
-    same[rows] = twice
-    left = part[~twice.to_numpy()]
-    different[rows[left.index[left.duplicated("time", keep=False)]]] = True
-    return same, different
+    if len(again):
+        rows = np.union1d(again, again - 1)
+        part = pd.DataFrame({"time": time[rows], "temp": temp_c[rows], "rh": rh_pct[rows]}).drop_duplicates()
+        marks[rows[part.index[part.duplicated("time", keep=False)]]] = True
+    return marks
 
 
 def _micros(time) -> np.ndarray:
@@ -193,60 +164,13 @@ def _micros(time) -> np.ndarray:
     return time.astype("datetime64[us]", copy=False).view(np.int64) if time.dtype.kind == "M" else time
 
 
-def marked(readings) -> pd.Series:
-    """The `doubt` column of a readings table with the marks of every check put in.
-
-    Parameters
-    ----------
-    readings : DataFrame
-        Sorted by incubator, probe and time. Doubts that the reader wrote (missing code, clock step) stay.
-
-    Returns
-    -------
-    Series of str, index as `readings`
-    """
-    doubt = readings["doubt"].to_numpy(dtype=object).copy()
-    for rows in probe_slices(readings):
-        found = probe_marks(readings.iloc[rows])
-        part = doubt[rows]
-        for name in ("repeated", "out of range", "spike", "stuck"):
-            part[found[name] & (part == "")] = name
-    return pd.Series(doubt, index=readings.index, dtype="str" if pd.__version__ >= "3" else object)
-
-
-def probe_slices(readings) -> list[slice]:
-    """Row ranges of each incubator and probe in a sorted readings table."""
-    if readings.empty:
-        return []
-    changed = np.zeros(len(readings), dtype=bool)
-    for name in ("incubator", "probe"):
-        values = readings[name].to_numpy(dtype=object)
-        changed[1:] |= values[1:] != values[:-1]
-    edges = np.concatenate([[0], np.flatnonzero(changed), [len(readings)]])
-    return [slice(int(a), int(b)) for a, b in zip(edges, edges[1:], strict=False)]
-
-
-def probe_marks(readings) -> dict[str, np.ndarray]:
-    """Marks of the readings of one probe; see `marks_of`."""
-    time = readings["time"].to_numpy()
-    time = time if time.dtype.kind == "M" else readings["time"].dt.tz_localize(None).to_numpy()
-    temp, rh = readings["temp_c"].to_numpy(), readings["rh_pct"].to_numpy()
-    return marks_of(time, temp, rh)
-
-
-def marks_of(time, temp_c, rh_pct, *, step=None) -> dict[str, np.ndarray]:
-    """All marks of one probe as arrays; `gap` marks the reading after a hole, the others doubt a reading.
-
-    `step` may hand over the microseconds from each reading to the next, where they are known.
-    """
+def marks_of(time, temp_c, rh_pct) -> dict[str, np.ndarray]:
+    """All marks of one probe as arrays; `gap` marks the reading after a hole, the others doubt a reading."""
     time = _micros(time)
-    step = np.diff(time) if step is None else step
-    nothing = np.zeros(len(time), dtype=bool)
-    found = {
-        "repeated": repeats(time, temp_c, rh_pct)[1] if len(step) and (step == 0).any() else nothing,
+    return {
+        "repeated": contradictions(time, temp_c, rh_pct),
         "out of range": out_of_range(temp_c),
         "spike": spikes(time, temp_c),
-        "stuck": stuck(time, temp_c, None if not len(rh_pct) or np.isnan(np.fmax.reduce(rh_pct)) else rh_pct),
+        "stuck": stuck(time, temp_c, None if np.isnan(np.fmax.reduce(rh_pct, initial=np.nan)) else rh_pct),
+        "gap": gaps(time),
     }
-    found["gap"] = np.concatenate([[False], step > _hole(time)]) if len(time) > 2 else nothing
-    return found

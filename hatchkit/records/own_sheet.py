@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
-from hatchkit.records.sheets.own_columns import own_key
+from hatchkit.records.sheets.fields import own_key
 from hatchkit.records.words import plain
 from hatchkit.say import LANGUAGES, text
 

@@ -70,7 +70,7 @@ def below(folder: Path, said: str = "", depth: int = 0) -> list[Place]:
     """The seasons in the folders of a folder, in the order of their names."""
     found = []
     for path in _entries(folder):
-        if not path.is_dir() or path.name.lower() in _NO_SEASON:
+        if not path.is_dir() or path.name.lower() in _NO_SEASON or _leads_up(path):
             continue
         name = f"{said}/{path.name}" if said else path.name
         if holds_table(path) or any(entry.name.lower() == "sensors" for entry in _entries(path)):
@@ -78,6 +78,11 @@ def below(folder: Path, said: str = "", depth: int = 0) -> list[Place]:
         elif depth + 1 < DEEPEST:
             found += below(path, name, depth + 1)
     return found
+
+
+def _leads_up(path: Path) -> bool:
+    """Whether a link leads to a folder that holds it: read through, it would never end."""
+    return path.is_symlink() and path.parent.resolve().is_relative_to(path.resolve())
 
 
 def _entries(folder: Path) -> list[Path]:

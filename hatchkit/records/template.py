@@ -27,8 +27,17 @@ AT_FIRST_SIGHT = (
     "dead_in_shell",
     "notes",
 )
-_LOOK = ("alive", "clear", "dead", "removed")
+_LOOK = ("pick_alive", "pick_clear", "pick_dead", "pick_removed")
 _END = ("hatched", "culled", "pipped_dead", "dead", "infertile", "removed")
+_CHOICES = {
+    ("batches", "posted"): ("value_yes", "value_no"),
+    ("batches", "broody"): ("value_yes", "value_no"),
+    ("eggs", "candle1"): _LOOK,
+    ("eggs", "candle2"): _LOOK,
+    ("eggs", "transfer"): _LOOK,
+    ("eggs", "outcome"): tuple(f"pick_end_{name}" for name in _END),
+    ("candlings", "name"): ("pick_candling", "pick_transfer", "pick_hatch"),
+}
 _LAST_ROW = 1000  # drop-downs and formats reach to here
 #: The candlings sheet is read into looks; its columns are described here, as the table of looks has others.
 _CANDLINGS = {
@@ -50,24 +59,13 @@ def columns_of(sheet: str) -> list[tuple[str, str, str]]:
 
 def choices_of(sheet: str, column: str, language: str = "en") -> list[str]:
     """The values of a column that takes one of a few, in words; empty for any other column."""
-
-    def words(codes):
-        return [text(code, {}, language) for code in codes]
-
+    codes = _CHOICES.get((sheet, column), ())
     if column == "species":
-        return words(f"species_{name}" for name in reference.species_table().index)
-    if sheet == "batches" and column in ("posted", "broody"):
-        return words(("value_yes", "value_no"))
-    if sheet == "eggs" and column in ("candle1", "candle2", "transfer"):
-        return words(f"pick_{name}" for name in _LOOK)
-    if sheet == "eggs" and column == "outcome":
-        return words(f"pick_end_{name}" for name in _END)
-    if sheet == "candlings" and column == "name":
-        return words(("pick_candling", "pick_transfer", "pick_hatch"))
-    if column == "signs":
+        codes = [f"species_{name}" for name in reference.species_table().index]
+    elif column == "signs":
         signs = reference.load("signs")
-        return words(f"sign_{sign}" for sign in signs.loc[signs["kind"] == "seen", "sign"])
-    return []
+        codes = [f"sign_{sign}" for sign in signs.loc[signs["kind"] == "seen", "sign"]]
+    return [text(code, {}, language) for code in codes]
 
 
 def workbook_bytes(language: str = "en") -> bytes:

@@ -170,43 +170,35 @@ def _fill_merged(cells: list[list], ranges) -> None:
 
 def _mark_cells(grid: Grid, fact) -> None:
     """Problem rows for cells that show an error and for formulas whose result was never saved."""
-    for row, column, text in fact.errors[:50]:
+    for row, letters, text in fact.errors[:50]:
         grid.problems.append(
             problem(
                 "doubtful",
                 file=grid.file,
                 sheet=grid.sheet,
                 row=row,
-                column=_letters(column),
+                column=letters,
                 code="book_cell_error",
                 facts=dict(shown=text),
             )
         )
     if fact.unsaved:
-        row, column = fact.unsaved[0]
+        letters, row = re.fullmatch(r"([A-Z]+)(\d+)", fact.unsaved[0]).groups()
         grid.problems.append(
             problem(
                 "doubtful",
                 file=grid.file,
                 sheet=grid.sheet,
-                row=row,
-                column=_letters(column),
+                row=int(row),
+                column=letters,
                 code="book_cells_unsaved",
-                facts=dict(count=len(fact.unsaved), cell=f"{_letters(column)}{row}"),
+                facts=dict(count=len(fact.unsaved), cell=fact.unsaved[0]),
             )
         )
-    for row, column, text in fact.errors:
-        cells = grid.cells[row - 1] if row <= len(grid.cells) else []
+    for row, letters, text in fact.errors:
+        cells, column = grid.cells[row - 1] if row <= len(grid.cells) else [], guard.column_number(letters)
         if column <= len(cells) and cells[column - 1] == text:
             cells[column - 1] = ""
-
-
-def _letters(column: int) -> str:
-    letters = ""
-    while column:
-        column, rest = divmod(column - 1, 26)
-        letters = chr(65 + rest) + letters
-    return letters
 
 
 def _careful_grids(path: Path, file: str, facts: dict) -> list[Grid]:

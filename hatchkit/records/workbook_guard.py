@@ -47,8 +47,8 @@ class SheetFacts:
     rows: int = 0
     columns: int = 0
     far: list[str] = field(default_factory=list)
-    errors: list[tuple[int, int, str]] = field(default_factory=list)  # row and column from 1, what it shows
-    unsaved: list[tuple[int, int]] = field(default_factory=list)  # formulas without a saved result
+    errors: list[tuple[int, str, str]] = field(default_factory=list)  # row from 1, letters of the column, what it shows
+    unsaved: list[str] = field(default_factory=list)  # cells whose formula has no saved result
     merged: bool = False
 
 
@@ -103,14 +103,12 @@ def sheet_facts(xml: bytes) -> SheetFacts:
         _measure(facts, xml)
     if b't="e"' in xml:
         facts.errors = [
-            (int(row), column_number(letters.decode()), text.decode("utf-8", "replace"))
+            (int(row), letters.decode(), text.decode("utf-8", "replace"))
             for letters, row, text in _ERROR_CELL.findall(xml)
         ]
     if b"<f" in xml:
         facts.unsaved = [
-            (int(row), column_number(letters.decode()))
-            for letters, row, value in _FORMULA_CELL.findall(xml)
-            if not value
+            letters.decode() + row.decode() for letters, row, value in _FORMULA_CELL.findall(xml) if not value
         ]
     return facts
 
@@ -144,13 +142,18 @@ def _tags(xml: bytes, wanted: str) -> list[dict]:
         if name.rpartition(":")[2] == wanted:
             seen.append(attributes)
 
+    _walk(xml, "book_sheets_unread", start)
+    return seen
+
+
+def _walk(xml: bytes, refused: str, start, end=None) -> None:
+    """Call `start` and `end` for each element; without entities, which may unfold without end."""
     parser = expat.ParserCreate()
-    parser.StartElementHandler, parser.EntityDeclHandler = start, _no_entities
+    parser.StartElementHandler, parser.EndElementHandler, parser.EntityDeclHandler = start, end, _no_entities
     try:
         parser.Parse(xml, True)
     except expat.ExpatError as error:
-        raise Refused("book_sheets_unread", {}) from error
-    return seen
+        raise Refused(refused, {}) from error
 
 
 def _measure(facts: SheetFacts, xml: bytes) -> None:
@@ -199,13 +202,7 @@ def ods_cells(xml: bytes) -> None:
                 if state["rows"] > MOST_ROWS or state["rows"] * state["widest"] > MOST_CELLS:
                     raise Refused("book_repeats", dict(cells=state["rows"] * state["widest"]))
 
-    parser = expat.ParserCreate()
-    parser.StartElementHandler, parser.EndElementHandler = start, end
-    parser.EntityDeclHandler = _no_entities
-    try:
-        parser.Parse(xml, True)
-    except expat.ExpatError as error:
-        raise Refused("book_table_unread", {}) from error
+    _walk(xml, "book_table_unread", start, end)
 
 
 def _repeat(attributes: dict, name: str) -> int:

@@ -5,8 +5,6 @@ sd ~ half-normal(1). The spread is summed over a grid, each u is integrated by a
 quadrature, and the coefficients are drawn from a t proposal and weighted by the exact posterior.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
@@ -35,11 +33,6 @@ class Posterior:
         """Equally weighted draws (coef, spread)."""
         take = rng.choice(len(self.weight), size=draws, p=self.weight)
         return self.coef[take], self.spread[take]
-
-    @property
-    def effective_draws(self) -> float:
-        """How many equally weighted draws the weighted ones are worth."""
-        return float(1 / (self.weight**2).sum())
 
 
 def posterior(

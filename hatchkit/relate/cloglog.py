@@ -4,8 +4,6 @@ The reported model is fitted by statsmodels (`hatchkit.relate.hazard`); this is 
 places where hundreds of seasons with one design are fitted together (null fits, power, calibration).
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 #: Linear predictors are kept inside this range: hazards from 1e-11 to 1 - 1e-10.

@@ -1,7 +1,5 @@
 """Did the excursions go together with something else: incubator, species, flock, storage, season?"""
 
-from __future__ import annotations
-
 from math import comb
 
 import numpy as np

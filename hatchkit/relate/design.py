@@ -1,8 +1,6 @@
 """The counts behind the relation: which rows can be used, and the columns of the model."""
 
-from __future__ import annotations
-
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
@@ -149,13 +147,6 @@ def design(table, dose="dose", *, covariates=None, least=0.0) -> Design:
     )
 
 
-def with_dose(coded, values) -> Design:
-    """The same rows with another dose (one value per row of the table that was coded); counts nothing anew."""
-    rows = coded.rows.assign(dose=np.asarray(values, float)[coded.rows["at_row"]])
-    exposed, step = _exposed(rows)
-    return replace(coded, rows=rows, exposed=exposed, step=step)
-
-
 def _exposed(rows):
     """Exposed rows (bool), and the mean dose of these."""
     value = rows["dose"].to_numpy(float)
@@ -234,11 +225,7 @@ def _extra(rows, batch, covariates):
 
 def _candidates(rows, covariates):
     """Name and columns of each candidate; None where it is missing too often to be used."""
-    incubator = _text(rows, "incubator")
-    levels = np.unique(incubator)
-    if len(levels) > 1:
-        yield "incubator", (incubator[:, None] == levels[1:]).astype(float)
-    for name in BEYOND:
+    for name in ("incubator", *BEYOND):
         label = _text(rows, name)
         levels = np.unique(label)
         if len(levels) > 1:

@@ -1,7 +1,5 @@
 """How much higher is the hazard at the usual dose of the exposed windows? Estimate and interval."""
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.relate import bayes

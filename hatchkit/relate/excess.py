@@ -5,8 +5,6 @@ draw carries the spread between batches: a plain binomial bootstrap of the same 
 only 41-78 % of simulated seasons with 150 eggs a batch, this one in 93-96 %.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -81,8 +79,7 @@ def excess(design, *, seed=1, log_hazard=None) -> pd.DataFrame:
         rows = rows[np.argsort(design.window[rows], kind="stable")]
         would, more, chicks = _chain(design, rows, log_hazard, rng)
         hit = rows[design.exposed[rows]]
-        observed = design.died[hit].sum()
-        parts.append(_line(design.batches[code], design.at_risk[hit[0]], observed, would, more, chicks))
+        parts.append(_line(design.batches[code], design.at_risk[hit[0]], design.died[hit].sum(), would, more, chicks))
         sums += [would, more, chicks]
     hit = np.flatnonzero(design.exposed)
     eggs = sum(part["eggs"] for part in parts)
@@ -106,19 +103,15 @@ EXCESS_COLUMNS = [
 
 def _chain(design, rows, log_hazard, rng):
     """Walk one batch through its windows as if unexposed: deaths there, excess, and survivors at the end."""
-    would = np.zeros(len(log_hazard))
-    more = np.zeros(len(log_hazard))
-    spared = np.zeros(len(log_hazard))
+    would, more, spared = np.zeros((3, len(log_hazard)))
     for row in rows:
         share = -np.expm1(-np.exp(log_hazard[:, row]))
+        spared *= 1 - share
         if design.exposed[row]:
             drawn = rng.binomial(int(round(design.at_risk[row])), share)
             would += drawn
-            gain = design.died[row] - drawn
-            more += gain
-            spared = spared * (1 - share) + gain
-        else:
-            spared = spared * (1 - share)
+            more += design.died[row] - drawn
+            spared += design.died[row] - drawn
     return would, more, spared
 
 

@@ -1,10 +1,10 @@
 """What heat and cold did each batch meet between two looks at the eggs?"""
 
-from __future__ import annotations
-
 import pandas as pd
 
-from hatchkit.climate.dose import MISSING
+from hatchkit.climate.dose import MISSING, window_dose
+from hatchkit.climate.track import batch_track
+from hatchkit.losses.windows import candling_windows
 
 #: Dose columns that are added to the windows table (meaning and unit: ``reference/columns_relate.csv``).
 DOSE_COLUMNS = ["hours", "hours_logged", "share_logged", *MISSING]
@@ -29,10 +29,7 @@ def exposure(season) -> pd.DataFrame:
     Doses are degree-hours (K h) and hours of the estimated egg beyond its range, and hours at 43 degC in the worst 24
     h. Source: see `hatchkit.climate.dose` (Ande & Wilson 1981) and ``reference/dose_measures.csv``.
     """
-    from hatchkit.losses.windows import candling_windows
-
-    windows = candling_windows(season)
-    return doses_by_part(season, windows)[0]
+    return doses_by_part(season, candling_windows(season))[0]
 
 
 #: What turning a log needs of a track (`turns.log_rates`).
@@ -69,8 +66,6 @@ def doses_by_part(season, windows: pd.DataFrame, *, keep_tracks=False) -> tuple[
 
 def batch_tracks(season, batches) -> dict:
     """The temperature track of each batch; a batch that has none (no incubator, no log) maps to None."""
-    from hatchkit.climate.track import batch_track
-
     tracks = {batch: batch_track(season, batch) for batch in batches}
     return {batch: None if track.empty else track for batch, track in tracks.items()}
 
@@ -92,8 +87,6 @@ def add_doses(windows: pd.DataFrame, tracks: dict) -> pd.DataFrame:
 
 
 def _window_doses(track, start, end) -> dict:
-    from hatchkit.climate.dose import window_dose
-
     if pd.isna(start) or pd.isna(end):
         return {"share_logged": 0.0}
     hours = (end - start).total_seconds() / 3600

@@ -1,7 +1,5 @@
 """The one place where the relation of losses to a dose is computed, from a table of counts."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -19,6 +17,15 @@ from hatchkit.relate.verdict import UNTOLD, rules, verdict
 
 #: Draws of the small Bayesian model for the reported effect.
 EFFECT_DRAWS = 5000
+#: Arrangements that are kept for what could have shown.
+SOME = 400
+#: Where there was nothing to test, and no way to say what could have shown.
+NO_TEST = dict.fromkeys(("more", "either", "smallest", "drawn", "spread"), np.nan) | {
+    "arrangements": 0,
+    "exact": True,
+    "kind": "none",
+}
+NO_POWER = {"ratios": np.array([]), "power": np.array([]), "doubling": 0.0, "detectable": np.inf, "spread": np.nan}
 
 
 @dataclass(frozen=True)
@@ -43,13 +50,10 @@ class CountsRelation:
         What a season of this size could have shown, and why not more (`redrawn.foresee`; where the log was turned
         `power.power`).
     confounding : DataFrame
-    rows : DataFrame
-        The rows used, with expected deaths without any effect and standardised residuals.
     left_out : DataFrame
         batch, window, why, exposed (it met an excursion).
     step : float
         Mean dose of the exposed windows, in the unit of the dose.
-    dose : str
     adjusted, not_carried : list of str
         Covariates in the model, and those that the data could not carry.
     """
@@ -61,10 +65,8 @@ class CountsRelation:
     excess: pd.DataFrame
     detectable: dict
     confounding: pd.DataFrame
-    rows: pd.DataFrame
     left_out: pd.DataFrame
     step: float
-    dose: str
     adjusted: list = field(default_factory=list)
     not_carried: list = field(default_factory=list)
 
@@ -107,21 +109,19 @@ def relate_counts(
     design = make_design(table, dose, covariates=covariates, least=least)
     blank = dict(
         effect={},
-        test=_no_test(),
+        test=NO_TEST,
         excess=pd.DataFrame(columns=EXCESS_COLUMNS),
         detectable={},
         confounding=confounding(design) if design.known.any() else pd.DataFrame(),
-        rows=design.rows,
         left_out=design.left_out,
         step=design.step,
-        dose=dose,
         adjusted=design.extra_names,
         not_carried=design.not_carried,
     )
     why = nothing_to_compute(design)
     if why:
         return CountsRelation(verdict=UNTOLD, because=why, **blank)
-    share, residual, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
+    share, _, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
     again = redrawn(design, seed=seed) if turned is None else {"more": np.nan, "spread": np.nan}
     test = {**test, "drawn": again["more"], "spread": again["spread"]}
     found = fit_effect(design, draws=EFFECT_DRAWS, seed=seed)
@@ -130,8 +130,7 @@ def relate_counts(
     if detect and enough and turned is None:
         detectable = foresee(design, seed=seed)
     elif detect:
-        detectable = power(design, share, found["spread"], dealt, seed=seed) if enough else _no_power()
-    blank["rows"] = design.rows.assign(expected=design.at_risk * share, residual=residual, exposed=design.exposed)
+        detectable = power(design, share, found["spread"], dealt, seed=seed) if enough else NO_POWER
     blank |= dict(effect=found, test=test, detectable=detectable)
     if with_excess:
         blank["excess"] = excess(design, seed=seed)
@@ -250,20 +249,9 @@ def _arranged(design, weighted, turned, draws, seed):
     order, exact = permutation.deal(ids.ravel(), design.pools, draws=draws, seed=seed)
     score = permutation.scores(weighted, doses, order)
     result = permutation.chances(score, exact=exact)
-    return _Dealt(doses, order), {**result, "arrangements": len(order), "exact": exact, "kind": "batches exchanged"}
-
-
-class _Dealt:
-    """Doses dealt to batches, laid out only for the arrangements asked for."""
-
-    def __init__(self, doses, order):
-        self.doses, self.order = doses, order
-
-    def __len__(self):
-        return len(self.order)
-
-    def __getitem__(self, which):
-        return self.doses[self.order[which]]
+    # What could have shown is weighed on some of them: all, laid out for thousands of batches, would be gigabytes.
+    few = order[np.unique(np.linspace(0, len(order) - 1, min(len(order), SOME)).astype(int))]
+    return doses[few], {**result, "arrangements": len(order), "exact": exact, "kind": "batches exchanged"}
 
 
 def _centred(design):
@@ -275,20 +263,3 @@ def _centred(design):
         mean = np.nansum(grid[inside], axis=0) / np.maximum(known.sum(axis=0), 1)
         grid[inside] = grid[inside] - mean
     return np.nan_to_num(grid)
-
-
-def _no_test() -> dict:
-    return {
-        "more": np.nan,
-        "either": np.nan,
-        "smallest": np.nan,
-        "arrangements": 0,
-        "exact": True,
-        "kind": "none",
-        "drawn": np.nan,
-        "spread": np.nan,
-    }
-
-
-def _no_power() -> dict:
-    return {"ratios": np.array([]), "power": np.array([]), "doubling": 0.0, "detectable": np.inf, "spread": np.nan}

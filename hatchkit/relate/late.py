@@ -5,8 +5,6 @@ pass for alive there, or die a day later; it is then counted at the next look, i
 excursion. Both tables here are looked at beside the question and never change the verdict.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

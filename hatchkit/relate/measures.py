@@ -1,15 +1,12 @@
 """Which dose stands for an excursion, and on what scale it enters the model."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
 from hatchkit import reference
 from hatchkit.relate.verdict import rules
 
-#: The primary question, fixed before any loss is looked at: all excursions of the egg together.
-PRIMARY = "excursions"
+#: The question, fixed before any loss is looked at: all excursions of the egg together, heat and cold.
 PARTS = ("egg_degree_hours_warm", "egg_degree_hours_cold")
 
 
@@ -37,25 +34,18 @@ def score(value, measure) -> np.ndarray:
     return np.where(np.isnan(value), np.nan, counted)
 
 
-def known_dose(exposure, measure=PRIMARY) -> np.ndarray:
-    """Scores of one measure per row of the exposure table; missing where the log does not say.
+def known_dose(exposure) -> np.ndarray:
+    """Scores of heat and cold together per row of the exposure table; missing where the log does not say.
 
-    A window logged for less than the rule's least_logged share is known only if the logged part alone
-    already holds a dose that counts. For heat by itself, windows hit by cold only are left unknown, and the
-    other way round: they are neither exposed nor untouched.
+    A window logged for less than the rule's least_logged share is known only if the logged part alone already holds
+    a dose that counts.
 
     Parameters
     ----------
     exposure : DataFrame
-        share_logged, the columns in `PARTS` and the measure's own.
-    measure : str
+        share_logged and the columns in `PARTS`.
     """
-    heat, cold = (_scored(exposure, part) for part in PARTS)
-    if measure == PRIMARY:
-        return together(heat, cold)
-    dose = _scored(exposure, measure)
-    other = cold if measures().loc[measure, "kind"] == "heat" else heat
-    return np.where((other > 0) & ~(dose > 0), np.nan, dose)
+    return together(*(_scored(exposure, part) for part in PARTS))
 
 
 def together(heat, cold):

@@ -5,8 +5,6 @@ comparison must not cross, such as species. Where batches share the log of one m
 turned round against the losses instead (`turned_scores`), since neighbours then share their exposure.
 """
 
-from __future__ import annotations
-
 from itertools import combinations
 from math import comb, prod
 
@@ -125,7 +123,7 @@ def scores(residuals, doses, order):
 
     Parameters
     ----------
-    residuals : array (batches, windows) or (seasons, batches, windows)
+    residuals : array (batches, windows)
         Standardised residuals, 0 where a batch has no such window.
     doses : array (batches, windows)
         Centred doses, 0 where unknown.
@@ -133,21 +131,15 @@ def scores(residuals, doses, order):
 
     Returns
     -------
-    array (arrangements,) or (seasons, arrangements)
+    array (arrangements,)
     """
-    residuals = np.asarray(residuals, float)
-    if residuals.ndim == 2:
-        each = residuals @ doses.T
-        return each[np.arange(len(each)), order].sum(axis=1)
-    dealt = doses[order].reshape(len(order), -1)
-    return residuals.reshape(len(residuals), -1) @ dealt.T
+    each = residuals @ doses.T
+    return each[np.arange(len(each)), order].sum(axis=1)
 
 
 def turned_scores(residuals, turned):
     """Sum of dose times residual for every turn of the log; `turned` is (turns, batches, windows)."""
-    residuals = np.asarray(residuals, float)
-    flat = turned.reshape(len(turned), -1)
-    return flat @ residuals.ravel() if residuals.ndim == 2 else residuals.reshape(len(residuals), -1) @ flat.T
+    return turned.reshape(len(turned), -1) @ residuals.ravel()
 
 
 def chances(score, *, exact):

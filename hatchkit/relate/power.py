@@ -1,10 +1,9 @@
 """What harm could a season of this size have shown? Simulated with its own batches, windows and doses."""
 
-from __future__ import annotations
-
 import numpy as np
+from scipy.special import ndtri, stdtrit
 
-from hatchkit.relate.cloglog import fit_many
+from hatchkit.relate.cloglog import dispersion, fit_many
 from hatchkit.relate.permutation import intra_batch_correlation, standardised
 from hatchkit.relate.verdict import rules
 
@@ -44,9 +43,7 @@ def power(design, share, spread, dealt, *, seasons=250, seed=1) -> dict:
         return {"ratios": ratios, "power": none, "doubling": 0.0, "detectable": np.inf, "spread": spread}
     rng = np.random.default_rng(seed)
     died = simulated_deaths(design, share, spread, np.repeat(ratios, seasons), rng)
-    clear = _clear(design, died, dealt)
-    shown = clear.reshape(len(ratios), seasons).mean(axis=1)
-    shown = np.maximum.accumulate(shown)
+    shown = np.maximum.accumulate(_clear(design, died, dealt).reshape(len(ratios), seasons).mean(axis=1))
     return {
         "ratios": ratios,
         "power": shown,
@@ -68,8 +65,6 @@ def simulated_deaths(design, share, spread, ratio, rng):
 
 def _clear(design, died, dealt):
     """Which seasons give a clear sign (permutation share and interval both)."""
-    from scipy.special import stdtrit
-
     limit = rules()
     cells = design.cells()
     eggs = design.at_risk
@@ -89,10 +84,8 @@ def _clear(design, died, dealt):
         coef, covariance, fitted = fit_many(
             died[rare][:, use], eggs[use], columns, ridge=1e-3, rounds=8, tolerance=1e-3
         )
-        fitted = np.clip(fitted, 1e-12, 1 - 1e-12)
-        expected = eggs[use] * fitted
-        chi2 = ((died[rare][:, use] - expected) ** 2 / (expected * (1 - fitted))).sum(axis=1)
-        phi = np.maximum(1.0, chi2 / max(use.sum() - columns.shape[1], 1))
+        freedom = max(use.sum() - columns.shape[1], 1)
+        phi = np.maximum(1.0, dispersion(died[rare][:, use], eggs[use], np.clip(fitted, 1e-12, 1 - 1e-12), freedom))
         reach = stdtrit(max(len(design.known_batches) - 2, 1), 1 - limit["clear_chance"])
         clear[rare] = coef[:, 0] > reach * np.sqrt(covariance[:, 0, 0] * phi)
     return clear
@@ -100,23 +93,14 @@ def _clear(design, died, dealt):
 
 def ratio_for(ratios, shown, wanted, seasons):
     """Hazard ratio with the wanted power, inf beyond 30: straight line in probit of power against log ratio."""
-    from scipy.special import ndtri
-
     edge = 0.5 / seasons
-    z = ndtri(np.clip(shown, edge, 1 - edge))
-    x = np.log(ratios)
-    goal = ndtri(wanted)
-    above = np.flatnonzero(shown >= wanted)
-    if len(above) and above[0] == 0:
-        left, right = 0.0, x[0]
-        z_left, z_right = ndtri(rules()["clear_chance"] / 2), z[0]
-    elif len(above):
-        left, right = x[above[0] - 1], x[above[0]]
-        z_left, z_right = z[above[0] - 1], z[above[0]]
-    else:
-        slope = (z[-1] - z[-2]) / (x[-1] - x[-2])
-        if slope <= 0:
-            return np.inf
-        found = float(np.exp(x[-1] + (goal - z[-1]) / slope))
-        return found if found <= 30 else np.inf
-    return float(np.exp(left + (right - left) * (goal - z_left) / (z_right - z_left)))
+    x = np.r_[0.0, np.log(ratios)]
+    z = ndtri(np.r_[rules()["clear_chance"] / 2, np.clip(shown, edge, 1 - edge)])
+    reached = np.flatnonzero(shown >= wanted)
+    # Between the two ratios around the wanted power; beyond the last one the line goes on.
+    left = reached[0] if len(reached) else len(ratios) - 1
+    rise = z[left + 1] - z[left]
+    if rise <= 0:
+        return np.inf
+    found = float(np.exp(x[left] + (x[left + 1] - x[left]) * (ndtri(wanted) - z[left]) / rise))
+    return found if len(reached) or found <= 30 else np.inf

@@ -8,12 +8,12 @@ records can carry it a steady drift through the season is taken out. It is valid
 by a spread not far above the stated one: at 0.3 to 0.5 it gives about 5 % false alarms, at 0.8 from 6 to 14 %.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
 from hatchkit.relate import bayes
 from hatchkit.relate.cloglog import fit_many
+from hatchkit.relate.effect import independent
+from hatchkit.relate.power import ratio_for
 from hatchkit.relate.verdict import rules
 
 #: Spreads that are weighed, sd of the log hazard.
@@ -37,16 +37,11 @@ def redrawn(design, *, draws: int = 2000, seed: int = 1) -> dict:
         more (one-sided), spread (posterior mean of the spread between batches), draws, apart (False where levels of
         machines, keepers and seasons leave nothing of the dose to be seen: more is missing then).
     """
-    use = design.known
-    died, eggs = design.died[use], design.at_risk[use]
-    columns = nuisance(design)[use]
-    _, _, share = fit_many(died, eggs, columns, design.offset[use], ridge=1e-2, tolerance=1e-7)
-    share = np.clip(share[0], 1e-9, 1 - 1e-9)
-    dose = projected(design.dose[use] / design.step, columns, eggs * share * (1 - share))
+    died, eggs, size, columns, share, batch = _unexposed(design)
+    dose = projected(size, columns, eggs * share * (1 - share))
     information = float((eggs * share * (1 - share) * dose**2).sum())
     if information < 1e-9 * eggs.sum() or np.abs(dose).max() < 1e-6:
         return {"more": np.nan, "spread": np.nan, "draws": 0, "apart": False}
-    _, batch = np.unique(design.batch[use], return_inverse=True)
     weight = spread_weights(died, eggs, share, batch)
     rng = np.random.default_rng(seed)
     spread = rng.choice(SPREADS, size=draws, p=weight)[:, None]
@@ -63,6 +58,15 @@ def redrawn(design, *, draws: int = 2000, seed: int = 1) -> dict:
         "draws": draws,
         "apart": True,
     }
+
+
+def _unexposed(design):
+    """Deaths, eggs, dose, columns, share of death without the dose, and batch of the rows whose dose is known."""
+    use = design.known
+    died, eggs, columns = design.died[use], design.at_risk[use], nuisance(design)[use]
+    _, _, share = fit_many(died, eggs, columns, design.offset[use], ridge=1e-2, tolerance=1e-7)
+    _, batch = np.unique(design.batch[use], return_inverse=True)
+    return died, eggs, design.dose[use] / design.step, columns, np.clip(share[0], 1e-9, 1 - 1e-9), batch
 
 
 def foresee(design, *, ratios=(2.0, 4.0, 10.0), seasons: int = 1000, seed: int = 1) -> dict:
@@ -82,18 +86,12 @@ def foresee(design, *, ratios=(2.0, 4.0, 10.0), seasons: int = 1000, seed: int =
         where a doubling would have shown), with left (share of what the dose could tell that the levels of machines,
         keepers and seasons leave).
     """
-    from hatchkit.relate.power import ratio_for
-
-    limit, use, ratios = rules(), design.known, np.asarray(ratios, float)
-    died, eggs, cells = design.died[use], design.at_risk[use], design.cells()[use]
-    columns = nuisance(design)[use]
-    _, _, share = fit_many(died, eggs, columns, design.offset[use], ridge=1e-2, tolerance=1e-7)
-    share = np.clip(share[0], 1e-9, 1 - 1e-9)
-    size = design.dose[use] / design.step
+    limit, ratios = rules(), np.asarray(ratios, float)
+    died, eggs, size, columns, share, batch = _unexposed(design)
+    cells = design.cells()[design.known]
     weight = eggs * share * (1 - share)
     dose, before = projected(size, columns, weight), projected(size, cells[:, cells.any(axis=0)], weight)
     left = float((weight * dose**2).sum() / max((weight * before**2).sum(), 1e-12))
-    _, batch = np.unique(design.batch[use], return_inverse=True)
     rng = np.random.default_rng(seed)
     chances = spread_weights(died, eggs, share, batch)
 
@@ -140,12 +138,7 @@ def nuisance(design) -> np.ndarray:
             blocks.append(np.eye(len(levels))[codes][:, 1:])
     drift = _drift(design)
     blocks += [drift] if drift is not None else []
-    kept = blocks[0]
-    for column in np.hstack(blocks[1:]).T:
-        grown = np.column_stack([kept, column])
-        if np.linalg.matrix_rank(grown) == grown.shape[1]:
-            kept = grown
-    return kept
+    return np.column_stack([blocks[0], independent(blocks[0], np.hstack(blocks[1:]))])
 
 
 def _drift(design):

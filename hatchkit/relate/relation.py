@@ -1,99 +1,55 @@
 """Did the excursions cost embryos? A season's losses related to its temperatures, in tables and words."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
 
-from hatchkit.problems import HatchkitError
+from hatchkit.losses.windows import candling_windows
 from hatchkit.relate.design import design as make_design
-from hatchkit.relate.design import with_dose
-from hatchkit.relate.effect import effect
 from hatchkit.relate.excess import unexposed_hazard
 from hatchkit.relate.exposure import doses_by_part
-from hatchkit.relate.hazard import CountsRelation, nothing_to_compute, relate_counts, weigh_chance
+from hatchkit.relate.hazard import CountsRelation, relate_counts
 from hatchkit.relate.late import later_losses, next_windows, ratios_by_window
-from hatchkit.relate.measures import PARTS, PRIMARY, known_dose, measures
+from hatchkit.relate.measures import known_dose
 from hatchkit.relate.turns import batches_overlap, log_rates, turned_doses
 
 FACTORS = ["species", "incubator", "season", "keeper", "flock", "stored_days", "flock_age_weeks"]
-#: Exploratory tests need fewer arrangements: they are never the verdict.
-SIDE_DRAWS = 2000
 
 
-@dataclass(frozen=True)
-class Relation:
-    """The answer for one season.
+@dataclass(frozen=True, kw_only=True)
+class Relation(CountsRelation):
+    """The answer for one season: what its counts say of the primary question, and what is looked at beside it.
 
     Attributes
     ----------
-    verdict : str
-    measure : str
-        The primary dose (``reference/dose_measures.csv``), named before any loss was looked at.
+    verdict, because, effect, test, excess, detectable, confounding, ...
+        As in `hazard.CountsRelation`: a window's dose and the losses of that same window.
     exposure : DataFrame
         Windows with doses and, in `dose`, the primary dose's score (missing where not known).
-    counts : CountsRelation
-        Model, test, excess deaths, detectable harm and confounding of the primary question:
-        a window's dose and the losses of that same window.
     windows : DataFrame
         The same question window by window (columns: `relate_windows` in ``reference/columns_relate.csv``).
     later : DataFrame
         A window's dose and the losses of that and all later windows, since deaths may come late.
     next_window : DataFrame
         The window right after each exposed one beside what unexposed batches lose there (`late.next_windows`).
-    measures : DataFrame
-        Other doses, each with its hazard ratio and Holm-adjusted share of chance: for looking, not claiming.
     batches : DataFrame
         Each batch: dose, losses in its exposed (or all) windows, and what such batches lose unexposed.
     """
 
-    verdict: str
-    measure: str
     exposure: pd.DataFrame
-    counts: CountsRelation
     windows: pd.DataFrame
     later: pd.DataFrame
     next_window: pd.DataFrame
-    measures: pd.DataFrame
     batches: pd.DataFrame
 
-    @property
-    def effect(self) -> dict:
-        """Hazard ratio with its 95 % interval (`effect`)."""
-        return self.counts.effect
 
-    @property
-    def test(self) -> dict:
-        """How rare it is by chance (`permutation`)."""
-        return self.counts.test
-
-    @property
-    def excess(self) -> pd.DataFrame:
-        """Deaths beyond those expected, a row per batch (`excess`)."""
-        return self.counts.excess
-
-    @property
-    def detectable(self) -> dict:
-        """What could have shown (`power`)."""
-        return self.counts.detectable
-
-    @property
-    def confounding(self) -> pd.DataFrame:
-        """What goes with exposure (`confounding`)."""
-        return self.counts.confounding
-
-
-def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
+def relate_losses(season, *, seed=1, draws=10_000) -> Relation:
     """Relate the season's losses to its temperature excursions.
 
     Parameters
     ----------
     season : Season
-    measure : str
-        Primary dose, one of ``reference/dose_measures.csv``; all excursions together unless another is
-        asked for. Choose before you look.
     seed : int
     draws : int
         Arrangements to sample where they are too many to count out.
@@ -104,24 +60,17 @@ def relate_losses(season, *, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
         ``.verdict`` and its code; ``.batches``, ``.windows`` and ``.exposure`` as tables (shares 0-1, doses as asked
         for); hazard ratio with its 95 % interval.
 
-    Raises
-    ------
-    HatchkitError
-        For a measure that there is not.
-
     Notes
     -----
     Source: permutation within strata after Fisher 1935; quasi-binomial with weights of Williams 1982 Appl. Stat.
     31:144; limits of the verdict are rows of ``reference/verdict_rules.csv``. False alarms and power:
     ``tests/benchmarks/results/relate.md``.
     """
-    from hatchkit.losses.windows import candling_windows
-
     windows = candling_windows(season)
     overlap = batches_overlap(with_factors(windows, season.batches)) if season.parts else True
     doses, tracks = doses_by_part(season, windows, keep_tracks=overlap)
     exposed = with_factors(doses, season.batches)
-    return relate_exposure(exposed, tracks=tracks, measure=measure, seed=seed, draws=draws)
+    return relate_exposure(exposed, tracks=tracks, seed=seed, draws=draws)
 
 
 def with_factors(exposure, batches) -> pd.DataFrame:
@@ -132,30 +81,24 @@ def with_factors(exposure, batches) -> pd.DataFrame:
     return table.assign(days=table["day_end"] - table["day_start"])
 
 
-def relate_exposure(exposure, *, tracks=None, measure=PRIMARY, seed=1, draws=10_000) -> Relation:
+def relate_exposure(exposure, *, tracks=None, seed=1, draws=10_000) -> Relation:
     """`relate_losses` from an exposure table with factors; tracks serve to turn the log of shared machines."""
-    if measure not in measures().index:
-        raise HatchkitError("no_such_dose", dict(dose=str(measure), known=measures().index.tolist()))
-    table = exposure.assign(dose=known_dose(exposure, measure), window=exposure["name"])
-    turned = _turned(exposure, tracks, measure)
-    counts = relate_counts(table, turned=turned, seed=seed, draws=draws)
+    table = exposure.assign(dose=known_dose(exposure), window=exposure["name"])
+    counts = relate_counts(table, turned=_turned(exposure, tracks), seed=seed, draws=draws)
     design = make_design(table)
     return Relation(
-        verdict=counts.verdict,
-        measure=measure,
+        **vars(counts),
         exposure=exposure.assign(dose=table["dose"]),
-        counts=counts,
         windows=ratios_by_window(design, seed),
         later=later_losses(table, seed),
         next_window=next_windows(design, seed=seed),
-        measures=_other_measures(exposure, design, measure, counts, seed),
         batches=_by_batch(design, seed),
     )
 
 
-def _turned(exposure, tracks, measure):
+def _turned(exposure, tracks):
     """Doses under turns of the log where batches overlap in one machine, else None."""
-    if not tracks or not batches_overlap(exposure) or measure not in (PRIMARY, *PARTS):
+    if not tracks or not batches_overlap(exposure):
         return None
     # Each year's log is turned by itself: between two seasons nothing was logged.
     exposure = exposure.assign(incubator=_log_of(exposure))
@@ -165,7 +108,7 @@ def _turned(exposure, tracks, measure):
         own = [tracks[batch] for batch in machine.index[machine == incubator] if tracks.get(batch) is not None]
         if own:
             rates[incubator] = log_rates(own)
-    return turned_doses(exposure, rates, measure) if rates else None
+    return turned_doses(exposure, rates) if rates else None
 
 
 def _log_of(exposure):
@@ -177,51 +120,15 @@ def _log_of(exposure):
     return named.where(machine.notna() & (machine.astype(str) != ""), machine)
 
 
-MEASURE_COLUMNS = ["measure", "name", "primary", "exposed", "hazard_ratio", "low", "high", "more", "more_adjusted"]
-
-
-def _other_measures(exposure, coded, first, counts, seed) -> pd.DataFrame:
-    """Every measure in turn; the primary one first, the others adjusted together (Holm)."""
-    listed = measures()["name"]
-    rows = [[first, listed[first], True, *_measured(counts.effect, counts.test), counts.test["more"]]]
-    seen = {}
-    for name in listed.index.drop(first):
-        dose = known_dose(exposure, name)
-        # Two measures may see the very same windows alike; then one fit serves both.
-        top = np.nanmax(dose, initial=0.0)
-        key = np.round(dose / (top if top > 0 else 1.0), 6).tobytes()
-        if key not in seen:
-            design = with_dose(coded, dose)
-            seen[key] = (
-                ({}, {"more": np.nan})
-                if nothing_to_compute(design)
-                else (effect(design, seed=seed), weigh_chance(design, draws=SIDE_DRAWS, seed=seed)[3])
-            )
-        rows.append([name, listed[name], False, *_measured(*seen[key]), np.nan])
-    result = pd.DataFrame(rows, columns=MEASURE_COLUMNS)
-    tried = (~result["primary"] & result["more"].notna()).to_numpy()
-    result.loc[tried, "more_adjusted"] = holm(result.loc[tried, "more"].to_numpy())
-    return result
-
-
 def holm(shares):
-    """Shares of chance adjusted for their number (Holm 1979, Scand J Stat 6:65, from memory).
+    """Shares of chance adjusted for their number (Holm 1979, Scand J Stat 6:65, from memory); missing stays missing.
 
     By hand, since the library's call collects all garbage of the session first, a quarter of a second.
     """
-    order = np.argsort(shares, kind="stable")
-    grown = np.maximum.accumulate(shares[order] * np.arange(len(shares), 0, -1)) if len(shares) else shares
-    out = np.empty(len(shares))
-    out[order] = np.minimum(grown, 1.0)
+    order = np.argsort(shares, kind="stable")[: np.isfinite(shares).sum()]  # missing shares come last
+    out = np.full(len(shares), np.nan)
+    out[order] = np.minimum(np.maximum.accumulate(shares[order] * np.arange(len(order), 0, -1)), 1.0)
     return out
-
-
-def _measured(found, test):
-    return [
-        found.get("exposed", 0),
-        *(found.get(name, np.nan) for name in ("hazard_ratio", "low", "high")),
-        test["more"],
-    ]
 
 
 BATCH_COLUMNS = [

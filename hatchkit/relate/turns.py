@@ -5,12 +5,10 @@ batches then makes chance look small in 10 % of 200 simulated seasons with one l
 7 %; turning the whole log by a number of days, its end joined to its beginning, keeps both patterns: 5 and 4 %.
 """
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
-from hatchkit.relate.measures import PARTS, PRIMARY, score, together
+from hatchkit.relate.measures import PARTS, score, together
 
 
 def batches_overlap(exposure) -> bool:
@@ -62,7 +60,7 @@ def log_rates(tracks) -> pd.DataFrame:
     return sums[list(PARTS)].div(sums["hours"], axis=0).asfreq("h")
 
 
-def turned_doses(exposure, rates, measure=PRIMARY, *, days=1.0) -> np.ndarray:
+def turned_doses(exposure, rates, *, days=1.0) -> np.ndarray:
     """Dose scores per turn and row of the exposure table, the unturned first.
 
     Parameters
@@ -71,8 +69,6 @@ def turned_doses(exposure, rates, measure=PRIMARY, *, days=1.0) -> np.ndarray:
         incubator, start, end per row.
     rates : dict
         Incubator to its `log_rates`.
-    measure : str
-        `PRIMARY` or one of `PARTS`.
     days : float
         Step of the turns.
     """
@@ -87,8 +83,7 @@ def turned_doses(exposure, rates, measure=PRIMARY, *, days=1.0) -> np.ndarray:
         first, last = (
             (exposure[end].iloc[rows] - rate.index[0]).dt.total_seconds().to_numpy() / 3600 for end in ("start", "end")
         )
-        doses = [_turn(rate[part].to_numpy(float), first, last, turns, part) for part in PARTS]
-        out[:, rows] = together(*doses) if measure == PRIMARY else doses[PARTS.index(measure)]
+        out[:, rows] = together(*(_turn(rate[part].to_numpy(float), first, last, turns, part) for part in PARTS))
     return out
 
 

@@ -1,7 +1,5 @@
 """The one rule that turns the numbers into a verdict. Its limits: ``reference/verdict_rules.csv``."""
 
-from __future__ import annotations
-
 from functools import cache
 from math import isfinite, sqrt
 

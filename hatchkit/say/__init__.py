@@ -3,10 +3,10 @@
 Messages lie in ``messages/<language>/<room>.ftl`` (Fluent): a code, its named facts, its words. A language that lacks
 a message falls back to English. Importing this package costs nothing; a room's messages are read when first needed.
 
-`season.language` is season.toml's, else that of the words on the sheets (`records/language.py`; English, said once,
+`season.language` is season.toml's, else that of the words on the sheets (`records/season_toml.py`; English, said once,
 where they differ or are in another tongue). `tests/say/test_say_languages.py` walks that every message of English
-is in de, fr and es with the same facts, and reads the demo's pages: no English on the first screen; `STILL_ENGLISH`
-counts what is left beneath it. A new message takes four lines. The blank workbook has the keeper's words as
+is in de, fr and es with the same facts, and reads the demo's pages: no English on them.
+A new message takes four lines. The blank workbook has the keeper's words as
 headings (`col_<sheet>_<column>`); `records/own_sheet.py` knows them again in any language, so that it is read
 exactly; words alone read 41 such columns with 14 to 25 faults (tried). Its drop-downs hold words that the reader
 knows: a test reads each again. Candling sheet (`pages/candling_sheet.py`) and plan (`pages/next_set.py`) print on one

@@ -1,7 +1,5 @@
 """Write the demo season (or --years) again from its fixed seed, or, with --seed, a new season with a hidden cause."""
 
-from __future__ import annotations
-
 import argparse
 import sys
 

@@ -1,7 +1,5 @@
 """The sealed answer of a simulated season: what was put in and what became of every egg."""
 
-from __future__ import annotations
-
 import json
 import math
 from dataclasses import dataclass
@@ -9,9 +7,9 @@ from pathlib import Path
 
 import pandas as pd
 
-from hatchkit import reference
 from hatchkit.problems import HatchkitError
 from hatchkit.records.writing import write_whole
+from hatchkit.reference import contract
 from hatchkit.say import text
 from hatchkit.say.values import Joined
 
@@ -45,10 +43,9 @@ class Answer:
     eggs: pd.DataFrame
     parameters: dict
 
-    def lost(self, batch=None) -> int:
-        """Eggs of `batch` (the asked one if left out) that would have hatched without the planted cause."""
-        rows = self.causes[self.causes["batch"] == (self.batch if batch is None else str(batch))]
-        return int(rows["lost"].sum())
+    def lost(self) -> int:
+        """Eggs of the asked batch that would have hatched without the planted cause."""
+        return int(self.causes.loc[self.causes["batch"] == self.batch, "lost"].sum())
 
     def words(self) -> str:
         """What was planted in the batch and what it took, for the teacher (in English, as the course is)."""
@@ -78,6 +75,44 @@ class Answer:
         return write_whole(path, json.dumps(data, indent=1))
 
 
+def answer_for(plan, eggs, causes, *, seed, cause, severity, batch, without=None) -> Answer:
+    """The sealed answer: what was put in, and how many eggs each planted cause took.
+
+    Parameters
+    ----------
+    causes : list of dict
+        batch, incubator, cause, severity, died_of (tuple of `died_of` values that belong to it),
+        day_start, day_end, size, unit, said.
+    without : dict or list, optional
+        Batch -> (eggs lost, in which stages), from `without.losses`; or a list of such pairs, one for each entry of
+        `causes`, where a batch has several. Where it is left out, as in the
+        demo with its several causes, the eggs that the cause killed first are counted.
+    """
+    rows = []
+    for place, item in enumerate(causes):
+        mine = eggs[eggs["batch"] == item["batch"]]
+        fertile = int(mine["fertile"].sum())
+        lost, stages = (
+            _killed_first(plan, mine, item)
+            if without is None
+            else (without[place] if isinstance(without, list) else without[item["batch"]])
+        )
+        row = {name: value for name, value in item.items() if name != "died_of"}
+        rows.append(row | dict(lost=lost, stages=stages, fertile=fertile, eggs_set=len(mine)))
+    table = pd.DataFrame(rows, columns=contract.columns("planted"))
+    return Answer(
+        seed=seed, cause=cause, severity=severity, batch=batch, causes=table, eggs=eggs, parameters=dict(plan.p)
+    )
+
+
+def _killed_first(plan, mine, item):
+    lost = int(mine["died_of"].isin(item["died_of"]).sum())
+    if item["cause"] == "low_fertility":
+        # what an ordinary flock would have lost as well is not the cause's doing
+        lost += int((~mine["fertile"]).sum()) - round(len(mine) * (1 - plan.p["fertility"]))
+    return max(lost, 0), ""
+
+
 def planted(row) -> str:
     """One planted cause (a row of `Answer.causes`) in a sentence."""
     hours = 24 * (row["day_end"] - row["day_start"])
@@ -105,15 +140,13 @@ def read_answer(path) -> Answer:
     """
     try:
         data = json.loads(Path(path).read_text(encoding="utf-8"))
-        eggs = pd.DataFrame(data["eggs"]["data"], columns=data["eggs"]["columns"])
-        columns = list(reference.load("columns_simulate").query("table == 'planted'")["column"])
         return Answer(
             seed=data["seed"],
             cause=data["cause"],
             severity=data["severity"],
             batch=data["batch"],
-            causes=pd.DataFrame(data["causes"], columns=columns),
-            eggs=eggs,
+            causes=pd.DataFrame(data["causes"], columns=contract.columns("planted")),
+            eggs=pd.DataFrame(data["eggs"]["data"], columns=data["eggs"]["columns"]),
             parameters=data["parameters"],
         )
     except (OSError, ValueError, KeyError) as error:

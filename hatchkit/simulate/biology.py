@@ -6,12 +6,11 @@ earliest wins and is remembered as the cause. So the true number of embryos that
 known exactly. Every figure is in ``reference/simulate_parameters.csv`` with its source.
 """
 
-from __future__ import annotations
-
 from functools import cache
 
 import numpy as np
 import pandas as pd
+from scipy.signal import lfilter
 
 from hatchkit import reference
 
@@ -54,11 +53,7 @@ def saturation_kpa(temp_c):
 def lagged(values, step_hours: float, lag_hours: float):
     """First-order lag of an evenly spaced series (each value held for one step)."""
     keep = float(np.exp(-step_hours / lag_hours))
-    out, now = [], float(values[0])
-    for value in np.asarray(values, dtype=float).tolist():
-        now = value + (now - value) * keep
-        out.append(now)
-    return np.array(out)
+    return lfilter([1 - keep], [1, -keep], values, zi=[keep * float(values[0])])[0]
 
 
 def egg_climate(air_c, rh_pct, *, age_days, species, p) -> dict:

@@ -1,31 +1,9 @@
 """What a person sees and writes down: candlings with their mistakes, breakout, counts, weighings."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
 LOOKS = ("candle1", "candle2", "transfer")
-COUNTS = (
-    "clear1",
-    "dead1",
-    "clear2",
-    "dead2",
-    "clear3",
-    "dead3",
-    "removed",
-    "hatched",
-    "culled",
-    "pipped_dead",
-    "dead_in_shell",
-    "broken_infertile",
-    "broken_early",
-    "broken_mid",
-    "broken_late",
-    "contaminated",
-    "cracked",
-    "malpositioned",
-)
 
 
 def candle(rng, eggs: pd.DataFrame, *, look_days, species, p, opened_clears=False) -> pd.DataFrame:
@@ -127,37 +105,33 @@ def count_up(seen, eggs, *, limits, opens_unhatched=True) -> dict:
     opens_unhatched : bool
         Without it all unhatched eggs are only counted as dead in shell.
     """
-    counts = dict.fromkeys(COUNTS, 0)
     columns = {name: seen[name].to_numpy() for name in seen}
-    outcome, stage = columns["outcome"], columns["stage_day"]
+    outcome, stage, end = columns["outcome"], columns["stage_day"], columns["out_at"] == "hatch"
+    counts: dict = {}
     for number, name in enumerate(LOOKS, start=1):
-        if (columns[name] == "").all():
-            counts[f"clear{number}"] = counts[f"dead{number}"] = None
-            continue
-        counts[f"clear{number}"] = int((columns[name] == "clear").sum())
-        counts[f"dead{number}"] = int((columns[name] == "dead").sum())
-    counts["removed"] = int((outcome == "removed").sum())
-    counts["contaminated"] = int((columns["reason"] == "rotten").sum())
-    counts["cracked"] = int((columns["reason"] == "cracked").sum())
-    end = columns["out_at"] == "hatch"
-    counts["culled"] = int((end & (outcome == "culled")).sum())
-    counts["hatched"] = int((end & (outcome == "hatched")).sum()) + counts["culled"]
-    counts["pipped_dead"] = int((end & (outcome == "pipped_dead")).sum())
-    dead = end & (outcome == "dead")
-    empty = end & (outcome == "infertile")
-    breakout = ("broken_infertile", "broken_early", "broken_mid", "broken_late")
-    if not opens_unhatched:
-        counts["dead_in_shell"] = int((dead | empty).sum())
-        counts.update(dict.fromkeys((*breakout, "malpositioned"), None))
-        return counts
+        made = not (columns[name] == "").all()
+        for kind in ("clear", "dead"):
+            counts[f"{kind}{number}"] = int((columns[name] == kind).sum()) if made else None
+    dead, empty = end & (outcome == "dead"), end & (outcome == "infertile")
+    kinds = {
+        "removed": outcome == "removed",
+        "contaminated": columns["reason"] == "rotten",
+        "cracked": columns["reason"] == "cracked",
+        "culled": end & (outcome == "culled"),
+        "hatched": end & np.isin(outcome, ("hatched", "culled")),
+        "pipped_dead": end & (outcome == "pipped_dead"),
+    }
     early, mid = limits
-    counts["dead_in_shell"] = None
-    counts["broken_infertile"] = int(empty.sum())
-    counts["broken_early"] = int((dead & (stage <= early)).sum())
-    counts["broken_mid"] = int((dead & (stage > early) & (stage <= mid)).sum())
-    counts["broken_late"] = int((dead & (stage > mid)).sum())
-    counts["malpositioned"] = int((dead & (stage > mid) & eggs["malpositioned"].to_numpy()).sum())
-    return counts
+    opened = {
+        "broken_infertile": empty,
+        "broken_early": dead & (stage <= early),
+        "broken_mid": dead & (stage > early) & (stage <= mid),
+        "broken_late": dead & (stage > mid),
+        "malpositioned": dead & (stage > mid) & eggs["malpositioned"].to_numpy(),
+    }
+    kinds |= opened if opens_unhatched else {"dead_in_shell": dead | empty}
+    unknown = ["dead_in_shell"] if opens_unhatched else opened
+    return counts | {name: int(which.sum()) for name, which in kinds.items()} | dict.fromkeys(unknown)
 
 
 def weighings(rng, eggs, seen, *, batch, moments, days, transfer_day, single) -> pd.DataFrame:

@@ -3,14 +3,12 @@
 The list with its sizes is ``reference/simulate_causes.csv``; add a row there and a branch here.
 """
 
-from __future__ import annotations
-
 from dataclasses import replace
 
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import one_of
 from hatchkit.simulate.biology import birds
 from hatchkit.simulate.machine import Fault
 
@@ -66,10 +64,8 @@ def cause_names() -> list[str]:
 
 def check(cause, severity):
     """HatchkitError that lists the choices if one of the two is unknown."""
-    if cause not in cause_names():
-        raise HatchkitError("not_one_of", dict(name="cause", given=cause, known=list(cause_names())))
-    if severity not in SEVERITIES:
-        raise HatchkitError("not_one_of", dict(name="severity", given=str(severity), known=list(SEVERITIES)))
+    one_of("cause", cause, cause_names())
+    one_of("severity", severity, SEVERITIES)
 
 
 def plant(rng, plan, *, cause, severity, batch, scale=1.0):
@@ -94,7 +90,7 @@ def plant(rng, plan, *, cause, severity, batch, scale=1.0):
     size = float(row[f"size_{severity}"])
     size = 1 - min(0.95, (1 - size) * scale) if cause == "low_fertility" else size * scale
     size = round(size) if cause in ("long_storage", "old_flock") else round(size, 2)
-    focus = next(item for item in plan.batches if item.batch == batch)
+    focus = plan.batch(batch)
     if cause == "none":
         return plan, []
     if cause in ("power_cut", *HOURS):
@@ -169,23 +165,22 @@ def _humidity(plan, focus, cause, severity, size):
     fault = Fault("humidity", start, end, size=change)
     faults = plan.faults | {focus.incubator: [*plan.faults.get(focus.incubator, []), fault]}
     days = tuple((moment - focus.set_at) / DAY for moment in (start, end))
-    entry = _entry(focus, cause, severity, size, "%RH", days)
-    return replace(plan, faults=faults), [entry]
+    return replace(plan, faults=faults), [_entry(focus, cause, severity, size, "%RH", days)]
 
 
 def _eggs(plan, focus, cause, severity, size):
     """Faults that come with the eggs or lie in their handling; flocks take all their batches along."""
     place = SEVERITIES.index(severity)
-    if cause == "long_storage":
-        changed = dict(stored_days=float(size), storage_harm=1.0)
-    elif cause == "low_fertility":
-        changed = dict(fertility=size)
-    elif cause == "old_flock":
-        changed = dict(early_factor=(1.8, 2.8, 4.0)[place], fertility=focus.fertility * (0.94, 0.88, 0.80)[place])
-    elif cause == "turning_fault":
-        changed = dict(turning=(size * 0.45, size * 0.55))
-    else:
-        changed = dict(rotten_share=size)
+    changed, unit = {
+        "long_storage": (dict(stored_days=float(size), storage_harm=1.0), "days"),
+        "low_fertility": (dict(fertility=size), "share fertile"),
+        "old_flock": (
+            dict(early_factor=(1.8, 2.8, 4.0)[place], fertility=focus.fertility * (0.94, 0.88, 0.80)[place]),
+            "weeks",
+        ),
+        "turning_fault": (dict(turning=(size * 0.45, size * 0.55)), "log hazard"),
+        "contaminated": (dict(rotten_share=size), "share of eggs"),
+    }[cause]
     flockwide = cause in ("low_fertility", "old_flock")
     batches, touched = [], []
     for item in plan.batches:
@@ -194,12 +189,5 @@ def _eggs(plan, focus, cause, severity, size):
             changed["flock_age_weeks"] = int(size) + item.flock_age_weeks - focus.flock_age_weeks
         batches.append(replace(item, **changed) if mine else item)
         if mine:
-            unit = {
-                "long_storage": "days",
-                "low_fertility": "share fertile",
-                "old_flock": "weeks",
-                "turning_fault": "log hazard",
-                "contaminated": "share of eggs",
-            }[cause]
             touched.append(_entry(item, cause, severity, size, unit))
     return replace(plan, batches=tuple(batches)), touched

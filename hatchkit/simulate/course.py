@@ -1,17 +1,13 @@
 """From a plan of batches and faults to the tables of a season and the truth behind them."""
 
-from __future__ import annotations
-
 from copy import deepcopy
 from dataclasses import dataclass, field
-from functools import cache
 
 import numpy as np
 import pandas as pd
 
-from hatchkit import reference
+from hatchkit.reference import contract
 from hatchkit.simulate import biology, bookkeeping, machine
-from hatchkit.simulate.answer import Answer
 
 DAY = pd.Timedelta(days=1)
 
@@ -56,6 +52,10 @@ class SeasonPlan:
     p: dict = field(default_factory=biology.parameters)
     luck: dict = field(default_factory=dict)  # batch -> extra background deaths, log hazard
 
+    def batch(self, name) -> BatchPlan:
+        """The plan of one batch."""
+        return next(item for item in self.batches if item.batch == name)
+
 
 def run(rng, plan: SeasonPlan):
     """Draw the season.
@@ -76,7 +76,7 @@ def run(rng, plan: SeasonPlan):
     tables = {
         "batches": _batches_table([part["row"] for part in parts]),
         "eggs": _eggs_table([part["sheet"] for part in parts if part["sheet"] is not None]),
-        "weights": pd.concat(weights, ignore_index=True) if weights else _no_weights(),
+        "weights": pd.concat(weights, ignore_index=True) if weights else contract.empty("weights"),
         "readings": _readings_table([part["readings"] for part in parts]),
     }
     tables["looks"] = looks_of(tables["batches"])
@@ -274,34 +274,20 @@ def _batches_table(rows: list) -> pd.DataFrame:
         "number": lambda values: np.array([np.nan if _none(v) else float(v) for v in values]),
         "text": lambda values: np.array(["" if _none(v) else v for v in values], dtype=object),
     }
-    return pd.DataFrame({name: kinds[kind]([row.get(name) for row in rows]) for name, kind in _columns("batches")})
+    described = contract.described("batches")
+    return pd.DataFrame({name: kinds[kind]([row.get(name) for row in rows]) for name, _, kind in described})
 
 
 def _none(value) -> bool:
     return value is None or value != value
 
 
-@cache
-def _columns(table) -> tuple:
-    listed = reference.load("columns_records").query("table == @table")
-    return tuple(zip(listed["column"], listed["kind"], strict=True))
-
-
 def _eggs_table(sheets):
-    order = [name for name, _ in _columns("eggs")]
+    order = contract.columns("eggs")
     table = pd.concat(sheets, ignore_index=True) if sheets else pd.DataFrame(columns=order)
     table = table.reindex(columns=order)
-    table["sheet_row"] = table["sheet_row"].astype("Int64")
     table[["file", "sheet"]] = table[["file", "sheet"]].astype(object).fillna("")
-    numbers = ["row", "col", "weight_g", "stage_day"]
-    table[numbers] = table[numbers].astype(float)
-    return table
-
-
-def _no_weights():
-    table = pd.DataFrame(columns=["batch", "egg", "weighed_at", "grams", "eggs_weighed"])
-    table["weighed_at"] = pd.to_datetime(table["weighed_at"], utc=True)
-    return table.astype({"grams": float, "eggs_weighed": "Int64"})
+    return table.astype({"sheet_row": "Int64"} | dict.fromkeys(("row", "col", "weight_g", "stage_day"), float))
 
 
 def _readings_table(parts):
@@ -309,7 +295,7 @@ def _readings_table(parts):
     table["temp_logged_c"] = table["temp_c"]
     table["probe"], table["doubt"] = "", ""
     table["file"] = "sensors/" + table["incubator"].astype(str) + ".csv"
-    kept = [name for name, _ in _columns("readings") if name in table]
+    kept = [name for name in contract.columns("readings") if name in table]
     return table[kept].sort_values(["incubator", "time"], ignore_index=True)
 
 
@@ -326,47 +312,5 @@ def looks_of(batches: pd.DataFrame) -> pd.DataFrame:
             clear, dead = (row[f"clear{number}"], row[f"dead{number}"]) if number else (pd.NA, pd.NA)
             rows.append((row["batch"], order, name, when, (when - row["set_at"]) / DAY, clear, dead, pd.NA))
     columns = ["batch", "look", "name", "looked_at", "day", "clear", "dead", "removed"]
-    table = pd.DataFrame(rows, columns=columns)
-    counts = ["look", "clear", "dead", "removed"]
-    table[counts] = table[counts].astype("Int64")
-    table["looked_at"] = pd.to_datetime(table["looked_at"], utc=True)
-    return table
-
-
-def answer_for(plan, eggs, causes, *, seed, cause, severity, batch, without=None) -> Answer:
-    """The sealed answer: what was put in, and how many eggs each planted cause took.
-
-    Parameters
-    ----------
-    causes : list of dict
-        batch, incubator, cause, severity, died_of (tuple of `died_of` values that belong to it),
-        day_start, day_end, size, unit, said.
-    without : dict or list, optional
-        Batch -> (eggs lost, in which stages), from `without.losses`; or a list of such pairs, one for each entry of
-        `causes`, where a batch has several. Where it is left out, as in the
-        demo with its several causes, the eggs that the cause killed first are counted.
-    """
-    rows = []
-    for place, item in enumerate(causes):
-        mine = eggs[eggs["batch"] == item["batch"]]
-        fertile = int(mine["fertile"].sum())
-        lost, stages = (
-            _killed_first(plan, mine, item)
-            if without is None
-            else (without[place] if isinstance(without, list) else without[item["batch"]])
-        )
-        row = {name: value for name, value in item.items() if name != "died_of"}
-        rows.append(row | dict(lost=lost, stages=stages, fertile=fertile, eggs_set=len(mine)))
-    columns = reference.load("columns_simulate").query("table == 'planted'")["column"]
-    table = pd.DataFrame(rows, columns=list(columns))
-    return Answer(
-        seed=seed, cause=cause, severity=severity, batch=batch, causes=table, eggs=eggs, parameters=dict(plan.p)
-    )
-
-
-def _killed_first(plan, mine, item):
-    lost = int(mine["died_of"].isin(item["died_of"]).sum())
-    if item["cause"] == "low_fertility":
-        # what an ordinary flock would have lost as well is not the cause's doing
-        lost += int((~mine["fertile"]).sum()) - round(len(mine) * (1 - plan.p["fertility"]))
-    return max(lost, 0), ""
+    table = pd.DataFrame(rows, columns=columns).astype(dict.fromkeys(("look", "clear", "dead", "removed"), "Int64"))
+    return table.assign(looked_at=pd.to_datetime(table["looked_at"], utc=True))

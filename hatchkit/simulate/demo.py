@@ -1,8 +1,5 @@
 """The demo season: sixteen batches in three incubators, with a known story behind them."""
 
-from __future__ import annotations
-
-import tomllib
 from pathlib import Path
 
 import numpy as np
@@ -10,9 +7,11 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.problems import HatchkitError
-from hatchkit.simulate import course, habits, loggers
+from hatchkit.simulate import course, habits
+from hatchkit.simulate.answer import answer_for
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
+from hatchkit.simulate.folder import own_folder, write_again
 from hatchkit.simulate.machine import Fault
 
 SEED = 20260405
@@ -125,33 +124,6 @@ def _slips(tables):
     readings.loc[failed, ["temp_c", "temp_logged_c"]] = -40.0
 
 
-def own_folder(folder, title: str) -> Path:
-    """The folder, made if need be; HatchkitError if it holds anything but an earlier season of this title."""
-    folder = Path(folder)
-    if folder.exists() and (not folder.is_dir() or any(folder.iterdir()) and _title(folder) != title):
-        raise HatchkitError("folder_holds_other", dict(path=str(folder)))
-    folder.mkdir(parents=True, exist_ok=True)
-    return folder
-
-
-def _title(folder):
-    try:
-        return tomllib.loads((folder / "season.toml").read_text(encoding="utf-8")).get("title")
-    except (OSError, ValueError):
-        return None
-
-
-def write_again(folder, tables, *, habit, styles: dict, title: str, timezone: str) -> None:
-    """Workbook, logs (machine -> style) and settings of an invented season, in place of those of an earlier writing."""
-    habits.write_workbook(folder / "batches.xlsx", tables, habit=habit, timezone=timezone)
-    for old in (folder / "sensors").glob("*.csv"):
-        old.unlink()
-    for machine, rows in tables["readings"].groupby("incubator"):
-        loggers.write_export(folder, rows, stem=machine, style=loggers.EXPORTS[styles[machine]], timezone=timezone)
-    patterns = {name: f"sensors/{name}_*.csv" for name in styles}
-    habits.write_settings(folder / "season.toml", title=title, timezone=timezone, incubators=patterns)
-
-
 def write_demo(folder, *, seed=SEED, answer=None):
     """Write the demo season; the answer is returned and never written into the folder.
 
@@ -183,7 +155,7 @@ def write_demo(folder, *, seed=SEED, answer=None):
     names = ("batch", "incubator", "cause", "died_of", "day_start", "day_end", "size", "unit")
     kinds = {item.batch: item.species for item in plan.batches}
     told = [dict(zip(names, item, strict=True)) | {"species": kinds[item[0]], "severity": "moderate"} for item in _TOLD]
-    sealed = course.answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")
+    sealed = answer_for(plan, eggs, told, seed=seed, cause="several", severity="moderate", batch="H4")
     if answer is not None:
         sealed.write(answer)
     return sealed

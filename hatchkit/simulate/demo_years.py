@@ -1,7 +1,5 @@
 """Three invented years of one keeper: one change that helped, one that did nothing, one year that was only bad luck."""
 
-from __future__ import annotations
-
 from pathlib import Path
 
 import numpy as np
@@ -11,7 +9,8 @@ from hatchkit.records.writing import write_whole
 from hatchkit.simulate import course, habits
 from hatchkit.simulate.biology import parameters
 from hatchkit.simulate.course import BatchPlan, SeasonPlan
-from hatchkit.simulate.demo import invented, own_folder, write_again
+from hatchkit.simulate.demo import invented
+from hatchkit.simulate.folder import own_folder, write_again
 from hatchkit.simulate.machine import Fault
 
 SEED = 20230318
@@ -80,11 +79,6 @@ def year_plan(year: int) -> SeasonPlan:
     )
 
 
-def draw_years(seed: int = SEED) -> dict:
-    """Year -> (tables, true course of every egg)."""
-    return {year: _drawn(np.random.default_rng([seed, year]), year) for year in YEARS}
-
-
 def _drawn(rng, year):
     tables, truth = course.run(rng, year_plan(year))
     eggs = tables["eggs"]
@@ -93,7 +87,7 @@ def _drawn(rng, year):
         own = fertile.loc[list(zip(eggs["batch"], eggs["egg"], strict=True))].to_numpy(bool)
         eggs["hen"] = [str(rng.choice(HENS, p=_FERTILE_OF if good else _CLEAR_OF)) for good in own]
         eggs["cock"] = "red"
-    return tables, truth
+    return tables
 
 
 def write_years(folder, *, seed: int = SEED) -> Path:
@@ -110,16 +104,15 @@ def write_years(folder, *, seed: int = SEED) -> Path:
     """
     folder = own_folder(folder, invented("title")["years"])
     headings = {**habits.EGG_HEADINGS, "hen": "Hen", "cock": "Cock"}
-    plain = habits.HABITS["plain"]
-    habit = habits.Habit("years", headings={**plain.headings, "flock": "Pen"}, egg_headings=headings)
-    for year, (tables, _) in draw_years(seed).items():
+    habit = habits.Habit("years", headings={**habits.BATCH_HEADINGS, "flock": "Pen"}, egg_headings=headings)
+    for year in YEARS:
+        tables = _drawn(np.random.default_rng([seed, year]), year)
         home = folder / str(year)
         home.mkdir(exist_ok=True)
         styles = dict.fromkeys("AB", "iso_comma")
         write_again(home, tables, habit=habit, styles=styles, title=f"Hatching {year} (invented)", timezone=ZONE)
     lines = [f'title = "{invented("title")["years"]}"', f'timezone = "{ZONE}"', ""]
     for date, where in CHANGES:
-        what = invented("change")[where]
-        lines += ["[[changes]]", f"date = {date}", f'what = "{what}"', f'where = "{where}"', ""]
+        lines += ["[[changes]]", f"date = {date}", f'what = "{invented("change")[where]}"', f'where = "{where}"', ""]
     write_whole(folder / "season.toml", "\n".join(lines))
     return folder

@@ -4,8 +4,6 @@ Workbooks are written without creation times, so that the same seed gives the sa
 nothing in a file tells when or how it was made.
 """
 
-from __future__ import annotations
-
 import io
 import re
 import zipfile
@@ -269,8 +267,7 @@ def without_times(data: bytes) -> bytes:
         parts = {name: source.read(name) for name in sorted(source.namelist())}
     core = "docProps/core.xml"
     parts[core] = re.sub(rb"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z", moment, parts[core])
-    size = len(_packed(parts))
-    parts["docProps/app.xml"] += b" " * (-size % 16384)
+    parts["docProps/app.xml"] += b" " * (-len(_packed(parts)) % 16384)
     return _packed(parts)
 
 

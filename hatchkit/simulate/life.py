@@ -7,8 +7,6 @@ All of it is drawn from a stream of the seed of its own, so that none of it depe
 is in ``reference/case_levels.csv``.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -16,8 +14,9 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import one_of
 from hatchkit.simulate import causes, course, seasons, without
+from hatchkit.simulate.answer import answer_for
 from hatchkit.simulate.biology import birds, parameters
 from hatchkit.simulate.machine import Fault
 
@@ -55,8 +54,7 @@ class LivedSeason:
 
 def level(name) -> pd.Series:
     """How often each thing happens at a level; HatchkitError that lists the levels for another."""
-    if name not in LEVELS:
-        raise HatchkitError("not_one_of", dict(name="level", given=name, known=list(LEVELS)))
+    one_of("level", name, LEVELS)
     return reference.load("case_levels").set_index("item")[name]
 
 
@@ -108,12 +106,8 @@ def draw_lived(
         tables,
         answer,
         planted,
-        troubles | {"remark": remark, "spells": spells.get(_item(plan, asked).incubator, [])},
+        troubles | {"remark": remark, "spells": spells.get(plan.batch(asked).incubator, [])},
     )
-
-
-def _item(plan, batch):
-    return next(item for item in plan.batches if item.batch == batch)
 
 
 def _picked(rng, often, cause, severity):
@@ -196,26 +190,16 @@ def _remarks(rng, plan, often, asked, planted):
 
 def _answer(seed, plan, steps, truth, touched, planted, severity, asked):
     """Eggs lost by the first cause, and by the second on top of it."""
-    rows, losses, chance = [], {}, seasons.streams(seed)
+    items, losses = [], []
     for place, more in enumerate(touched):
         with_it, before = steps[place + 1], steps[place]
         eggs = truth if place == len(touched) - 1 else course.run(seasons.streams(seed)["chance"], with_it)[1]
         chance = seasons.streams(seed)["chance"]
         lost = without.losses(with_it, before, eggs, batches=[item["batch"] for item in more], chance=chance)
-        for item in more:
-            key = f"{item['batch']}/{place}"
-            losses[key] = lost[item["batch"]]
-            rows.append((item, key))
-    return course.answer_for(
-        plan,
-        truth,
-        [item for item, _ in rows],
-        seed=seed,
-        cause=planted[0] if planted else "none",
-        severity=severity,
-        batch=asked,
-        without=[losses[key] for _, key in rows],
-    )
+        items += more
+        losses += [lost[item["batch"]] for item in more]
+    cause = planted[0] if planted else "none"
+    return answer_for(plan, truth, items, seed=seed, cause=cause, severity=severity, batch=asked, without=losses)
 
 
 def _kept(rng, tables, often):

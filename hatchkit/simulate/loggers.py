@@ -3,8 +3,6 @@
 The styles are general ones; none is that of a real maker.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -70,8 +68,7 @@ EXPORTS = {
 def _stamps(time: pd.Series, style: Export, zone: str) -> pd.Series:
     if style.stamp == "utc":
         return time.dt.strftime("%Y-%m-%dT%H:%M:%SZ")
-    local = time.dt.tz_convert(zone)
-    text = local.dt.strftime(style.stamp)
+    text = time.dt.tz_convert(zone).dt.strftime(style.stamp)
     if "%z" in style.stamp:
         text = text.str.replace(r"(\d\d)(\d\d)$", r"\1:\2", regex=True)
     return text
@@ -123,7 +120,6 @@ def write_export(folder, readings: pd.DataFrame, *, stem, style: Export, timezon
         lines.append(style.sep.join(style.headings))
         lines += map(style.sep.join, zip(*(part.tolist() for part in parts), strict=True))
         path = sensors / f"{stem}{label}.csv"
-        text = style.newline.join(lines) + style.newline
-        write_whole(path, text, encoding=style.encoding)
+        write_whole(path, style.newline.join([*lines, ""]), encoding=style.encoding)
         written.append(path.relative_to(folder).as_posix())
     return written

@@ -1,11 +1,10 @@
 """What the air in the incubator does: set points, openings, noise, and the faults put in."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
+from scipy.signal import lfilter
 
 ROOM_RH = 48.0
 
@@ -45,12 +44,8 @@ class Run:
 def _noise(rng, count, step_hours, sd, memory_hours):
     """Slow wandering (first-order autoregression) of given SD."""
     keep = float(np.exp(-step_hours / memory_hours))
-    shocks = rng.normal(0, sd * np.sqrt(1 - keep**2), count).tolist()
-    out, now = [], float(rng.normal(0, sd))
-    for shock in shocks:
-        now = keep * now + shock
-        out.append(now)
-    return np.array(out)
+    shocks = rng.normal(0, sd * np.sqrt(1 - keep**2), count)
+    return lfilter([1], [1, -keep], shocks, zi=[keep * rng.normal(0, sd)])[0]
 
 
 def _hours(time, moment):

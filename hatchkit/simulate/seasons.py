@@ -4,9 +4,6 @@ Four separate random streams (layout, cause, habits, chance) come from the seed,
 the layout or of the person's habits depends on what was planted.
 """
 
-from __future__ import annotations
-
-import os
 from dataclasses import replace
 from numbers import Integral
 from pathlib import Path
@@ -16,13 +13,15 @@ import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import HatchkitError, one_of
 from hatchkit.season import Season
-from hatchkit.simulate import causes, course, habits, loggers, without
+from hatchkit.simulate import causes, course, loggers, without
+from hatchkit.simulate.answer import answer_for
 from hatchkit.simulate.biology import birds
 from hatchkit.simulate.biology import parameters as _figures
 from hatchkit.simulate.course import DAY, BatchPlan, SeasonPlan
 from hatchkit.simulate.demo import invented
+from hatchkit.simulate.folder import empty_folder, write_folder
 from hatchkit.simulate.machine import Fault
 
 ZONE = "Europe/Rome"
@@ -125,9 +124,7 @@ def _drawn(seed, *, cause, severity, times, batches, eggs, species, incubators, 
     lost = without.losses(
         plan, plain, truth, batches=[item["batch"] for item in touched], chance=streams(seed)["chance"]
     )
-    answer = course.answer_for(
-        plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked, without=lost
-    )
+    answer = answer_for(plan, truth, touched, seed=seed, cause=cause, severity=severity, batch=asked, without=lost)
     return plan, tables, answer
 
 
@@ -278,8 +275,8 @@ def simulate_season(
     folder = empty_folder(folder)
     if answer is not None and folder.resolve() in Path(answer).resolve().parents:
         raise HatchkitError("answer_in_season", {})
-    if style is not None and style not in loggers.EXPORTS:
-        raise HatchkitError("not_one_of", dict(name="style", given=style, known=list(loggers.EXPORTS)))
+    if style is not None:
+        one_of("style", style, loggers.EXPORTS)
     if gaps is None:
         gaps = float(np.random.default_rng([int(seed), 9]).choice([0.0, 0.0, 0.02, 0.04]))
     plan, tables, sealed = _drawn(
@@ -301,57 +298,8 @@ def simulate_season(
     return sealed
 
 
-def write_folder(folder, plan, tables, *, seed, style=None) -> None:
-    """Put the tables of a season on disk as a person would keep them; habits are drawn with the seed.
-
-    Parameters
-    ----------
-    folder : Path
-    plan : course.SeasonPlan
-    tables : dict of DataFrame
-        batches, eggs, weights, readings; an incubator without readings has no log.
-    seed : int
-    style : str, optional
-        As in `simulate_season`.
-    """
-    rng = np.random.default_rng([int(seed), 8])
-    habit = habits.HABITS[str(rng.choice(list(habits.HABITS)))]
-    habits.write_workbook(folder / "batches.xlsx", tables, habit=habit, timezone=plan.timezone)
-    machines = sorted({item.incubator for item in plan.batches})
-    logged = []
-    for name in machines:
-        chosen = style or str(rng.choice(list(loggers.EXPORTS)))
-        rows = tables["readings"][tables["readings"]["incubator"] == name]
-        if len(rows):
-            logged.append(name)
-            loggers.write_export(folder, rows, stem=name, style=loggers.EXPORTS[chosen], timezone=plan.timezone)
-    habits.write_settings(
-        folder / "season.toml",
-        title=plan.title,
-        timezone=plan.timezone,
-        incubators={name: f"sensors/{name}*.csv" if name in logged else "" for name in machines},
-    )
-    _same_times(folder)
-
-
 def _whole_numbers(**given) -> None:
     for name, value in given.items():
         least = 0 if name == "seed" else 1
         if not isinstance(value, Integral) or value < least:
             raise HatchkitError("whole_number", dict(name=name, least=least, given=str(value)))
-
-
-def empty_folder(folder) -> Path:
-    """The folder, made if need be; HatchkitError if anything lies in it already."""
-    folder = Path(folder)
-    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
-        raise HatchkitError("folder_not_empty", dict(path=str(folder)))
-    folder.mkdir(parents=True, exist_ok=True)
-    return folder
-
-
-def _same_times(folder):
-    """One fixed time on every file and folder, so that times tell nothing."""
-    moment = habits.FIXED.timestamp()
-    for path in [*folder.rglob("*"), folder]:
-        os.utime(path, (moment, moment))

@@ -1,7 +1,5 @@
 """What a planted cause took: the same eggs under the same chance, once more without it."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

@@ -4,8 +4,7 @@ Column A holds the keys by which `answer_sheets` finds the answers again whateve
 student's.
 """
 
-from __future__ import annotations
-
+from io import BytesIO
 from pathlib import Path
 
 from hatchkit.records.writing import write_whole
@@ -51,10 +50,10 @@ def write_form(path, *, case, batch, eggs, statements, language="en") -> Path:
         *[(name, said[name], "") for name in FIELDS],
         ("why", said["why"], ""),
         ("", said["facts"], ""),
-    ]
-    rows += [
-        (letter, case_words.statement(code, numbers, language), "")
-        for letter, (code, numbers) in zip(case_words.LETTERS, statements, strict=False)
+        *[
+            (letter, case_words.statement(code, numbers, language), "")
+            for letter, (code, numbers) in zip(case_words.LETTERS, statements, strict=False)
+        ],
     ]
     for row in rows:
         sheet.append(row)
@@ -74,8 +73,6 @@ def write_form(path, *, case, batch, eggs, statements, language="en") -> Path:
     sheet.sheet_properties.pageSetUpPr.fitToPage = True
     book.properties.creator = book.properties.lastModifiedBy = ""
     book.properties.created = book.properties.modified = FIXED
-    from io import BytesIO
-
     buffer = BytesIO()
     book.save(buffer)
     return write_whole(path, without_times(buffer.getvalue()))
@@ -86,10 +83,9 @@ def _lists(sheet, lists, *, eggs, first, last, language):
 
     stages = [case_words.stage_words(stage, language) for stage in case_words.STAGES]
     causes = [case_words.cause_words(cause, language) for cause in case_words.causes()]
-    for place, words in enumerate(stages, start=1):
-        lists.cell(place, 1, words)
-    for place, words in enumerate(causes, start=1):
-        lists.cell(place, 2, words)
+    for column, choices in enumerate((stages, causes), start=1):
+        for place, words in enumerate(choices, start=1):
+            lists.cell(place, column, words)
     row = {name: place for place, name in enumerate(FIELDS, start=5)}
     for cells, formula in (
         (f"C{row['stage']}", f"lists!$A$1:$A${len(stages)}"),

@@ -1,7 +1,5 @@
 """Find and read students' answer sheets; every file and row that is not taken is named, with how to fix it."""
 
-from __future__ import annotations
-
 import csv
 import os
 import re
@@ -100,20 +98,17 @@ def _files(answers, teacher, problems):
         return
     seasons = 0
 
-    def closed(error):
-        problems.append(
-            problem(
-                "lost",
-                file=Path(error.filename).relative_to(answers).as_posix(),
-                code="sheet_folder_shut",
-            )
-        )
+    def note(path, code, severity="note", **facts):
+        name = answers.name if path == answers else Path(path).relative_to(answers).as_posix()
+        problems.append(problem(severity, file=name, code=code, facts=facts))
 
-    for home, folders, names in os.walk(answers, onerror=closed):
+    for home, folders, names in os.walk(
+        answers, onerror=lambda error: note(error.filename, "sheet_folder_shut", "lost")
+    ):
         home = Path(home)
         if teacher is not None and home.resolve() == Path(teacher).resolve():
             folders.clear()
-            problems.append(problem("note", file=home.relative_to(answers).as_posix(), code="sheet_teacher"))
+            note(home, "sheet_teacher")
             continue
         season = "season.toml" in names
         seasons += season
@@ -125,27 +120,12 @@ def _files(answers, teacher, problems):
             if low.startswith((".", "~$")) or low in ("readme.md", "thumbs.db", "desktop.ini", "season.toml"):
                 continue
             table = low.endswith(_TABLES)
-            if season and (low.startswith("batches.") or not table):
-                continue
-            if table:
+            if table and not (season and low.startswith("batches.")):
                 yield home / name
-            else:
-                problems.append(
-                    problem(
-                        "note",
-                        file=(home / name).relative_to(answers).as_posix(),
-                        code="sheet_no_table",
-                    )
-                )
+            elif not season:
+                note(home / name, "sheet_no_table")
     if seasons:
-        problems.append(
-            problem(
-                "note",
-                file=answers.name,
-                code="sheet_seasons",
-                facts=dict(seasons=seasons),
-            )
-        )
+        note(answers, "sheet_seasons", seasons=seasons)
 
 
 def _read_file(path, name, problems):

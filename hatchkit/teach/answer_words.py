@@ -4,8 +4,6 @@ The form has lists to choose from, in four languages; beside their words only ob
 (``reference/lesson_words.csv``).
 """
 
-from __future__ import annotations
-
 import re
 from functools import cache
 

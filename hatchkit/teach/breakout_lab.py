@@ -1,13 +1,10 @@
 """The breakout lab: eggs of a hidden day to be dated, as one dates what is found when unhatched eggs are opened."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, field
 
 import numpy as np
 
 from hatchkit.figures.egg_candled import candled
-from hatchkit.figures.egg_lying import LYING
 from hatchkit.figures.egg_opened import opened
 from hatchkit.figures.style import axes
 from hatchkit.say import text
@@ -53,8 +50,7 @@ def hidden_egg(case: int, kind: str = "opened") -> HiddenEgg:
     -----
     Source: what is seen by day in ``reference/embryo_stages.csv``, sizes in ``embryo_proportions.csv``.
     """
-    rng = np.random.default_rng([int(case), len(kind)])
-    return HiddenEgg(kind, int(rng.choice(DAYS[kind])))
+    return HiddenEgg(kind, int(np.random.default_rng([int(case), len(kind)]).choice(DAYS[kind])))
 
 
 @dataclass(frozen=True)
@@ -71,8 +67,3 @@ class DateTheEgg:
         if off <= NEAR:
             return RIGHT, text("teach_lab_right", dict(day=egg._day))
         return NOT_YET, text("teach_lab_off", dict(off=round(off), later=bool(egg._day > day)))
-
-
-def positions():
-    """Names of all positions that are drawn, the right one first."""
-    return tuple(LYING)

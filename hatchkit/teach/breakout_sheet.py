@@ -1,9 +1,9 @@
 """The picture key as a sheet to print: every drawing with a box for the tally."""
 
-from __future__ import annotations
-
 import base64
 import io
+
+import matplotlib.pyplot as plt
 
 from hatchkit import reference
 from hatchkit.figures import egg_drawings
@@ -49,13 +49,10 @@ def _part(name, eggs):
 
 def _drawn(draw, what) -> str:
     """One drawing as an SVG in an address."""
-    import matplotlib as mpl
-    import matplotlib.pyplot as plt
-
     figure, ax = subplots(size=(1.5, 1.95))
     draw(ax, what, "")
     buffer = io.BytesIO()
-    with mpl.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
+    with plt.rc_context({"svg.fonttype": "none", "svg.hashsalt": "hatchkit"}):
         figure.savefig(buffer, format="svg", metadata={"Date": None})
     plt.close(figure)
     return "data:image/svg+xml;base64," + base64.b64encode(buffer.getvalue()).decode("ascii")

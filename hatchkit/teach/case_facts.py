@@ -5,8 +5,6 @@ it speaks for the right answer or shuts out another. *Not*: of the case but with
 hold. *Free*: true, and one may think either way, so that it is not counted.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
@@ -43,8 +41,8 @@ def facts_of(lived, reading) -> list[Fact]:
         _within_luck(book),
         *_neighbours(book, rng),
         *_spells(book, rng),
-        _storage(book),
-        _age(book),
+        _beside_others(book, "storage", "stored_days", "long_storage", "days"),
+        _beside_others(book, "age", "flock_age_weeks", "old_flock", "weeks"),
         *_humidity(book),
         _hours(book),
         *_remark(book),
@@ -102,8 +100,7 @@ def _stages(book, rng):
 
 def _within_luck(book):
     eggs, chicks = int(book.mine["eggs_set"]), int(book.mine["hatched"])
-    width = book.reading.width
-    true = abs(chicks - book.reading.usual) <= width / 2
+    true = abs(chicks - book.reading.usual) <= book.reading.width / 2
     kind = (BEARS if not book.shown else FREE) if true else NOT
     return Fact(
         "luck",
@@ -122,26 +119,22 @@ def _within_luck(book):
 def _neighbours(book, rng):
     """What shares the hens, what shares the days, what shares nothing, and a figure that is not in the book."""
     mine = book.mine
-    apart = (book.others["set_at"] - mine["set_at"]).abs()
-    hens = book.others[book.others["flock"] == mine["flock"]]
-    if len(hens):
-        row = hens.loc[apart[hens.index].idxmin()]
-        yield _misquoted(rng, Fact("same_hens", _hatch(book, row), BEARS, "same_hens"))
+    others = book.others
+    apart = (others["set_at"] - mine["set_at"]).abs()
     local = not book.shown or any(name in (*IN_TEMPERATURE, *IN_HUMIDITY, *ODD) for name in book.shown)
-    runs = book.others[book.others["incubator"] == mine["incubator"]]
-    if len(runs):
-        row = runs.loc[apart[runs.index].idxmin()]
-        yield _misquoted(rng, Fact("same_machine", _hatch(book, row), BEARS if local else FREE, "same_machine"))
-    days = book.others[(book.others["incubator"] != mine["incubator"]) & (apart < 12 * DAY)]
-    if len(days):
-        row = days.loc[apart[days.index].idxmin()]
-        yield _misquoted(rng, Fact("same_days", _hatch(book, row), BEARS if local else FREE, "same_days"))
-    far = book.others[
-        (book.others["flock"] != mine["flock"]) & (book.others["incubator"] != mine["incubator"]) & (apart >= 12 * DAY)
-    ]
+    same_machine = others["incubator"] == mine["incubator"]
+    near = BEARS if local else FREE
+    for code, shared, kind in (
+        ("same_hens", others["flock"] == mine["flock"], BEARS),
+        ("same_machine", same_machine, near),
+        ("same_days", ~same_machine & (apart < 12 * DAY), near),
+    ):
+        if shared.any():
+            yield _misquoted(rng, Fact(code, _hatch(book, others.loc[apart[shared].idxmin()]), kind, code))
+    far = others[(others["flock"] != mine["flock"]) & ~same_machine & (apart >= 12 * DAY)]
     if len(far):
         yield Fact("nothing_shared", _hatch(book, far.iloc[int(rng.integers(len(far)))]), NOT, "nothing_shared")
-    row = book.others.iloc[int(rng.integers(len(book.others)))]
+    row = others.iloc[int(rng.integers(len(others)))]
     yield _misquoted(rng, Fact("other_hatch", _hatch(book, row), NOT, "nothing_shared"), often=0.5)
 
 
@@ -212,26 +205,12 @@ def _spell(book, start, end, kind, why):
     return Fact("spell", dict(batch=book.batch, day=int(day), hours=hours, extreme=round(extreme, 1)), kind, why)
 
 
-def _storage(book):
-    days = book.others["stored_days"]
-    kind = BEARS if "long_storage" in book.shown else NOT
-    return Fact(
-        "storage",
-        dict(batch=book.batch, days=int(book.mine["stored_days"]), low=int(days.min()), high=int(days.max())),
-        kind,
-        "storage" if kind == BEARS else "harmless_storage",
-    )
-
-
-def _age(book):
-    weeks = book.others["flock_age_weeks"]
-    kind = BEARS if "old_flock" in book.shown else NOT
-    return Fact(
-        "age",
-        dict(batch=book.batch, weeks=int(book.mine["flock_age_weeks"]), low=int(weeks.min()), high=int(weeks.max())),
-        kind,
-        "age" if kind == BEARS else "harmless_age",
-    )
+def _beside_others(book, code, column, cause, name):
+    """What a batch was like before it was set, beside the others."""
+    kind = BEARS if cause in book.shown else NOT
+    own, others = book.mine[column], book.others[column]
+    numbers = {"batch": book.batch, name: int(own), "low": int(others.min()), "high": int(others.max())}
+    return Fact(code, numbers, kind, code if kind == BEARS else f"harmless_{code}")
 
 
 def _humidity(book):

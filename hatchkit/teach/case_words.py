@@ -1,7 +1,5 @@
 """The words of a case in the student's language: the lists to choose from and the statements to tick."""
 
-from __future__ import annotations
-
 from functools import cache
 
 from hatchkit import reference

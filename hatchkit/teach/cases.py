@@ -1,15 +1,14 @@
 """One case for one student: a season as life has it, what its records can show, and the row of the answer book."""
 
-from __future__ import annotations
-
 import json
 from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 
-from hatchkit.simulate import life, seasons
+from hatchkit.simulate import life
 from hatchkit.simulate.course import DAY
+from hatchkit.simulate.folder import empty_folder, write_folder
 from hatchkit.teach import case_facts, case_words
 from hatchkit.teach.reader import read_case
 
@@ -37,7 +36,7 @@ class Case:
         """The row of the answer book (columns: ``reference/columns_lesson.csv``)."""
         answer, reading = self.lived.answer, self.reading
         mine = answer.causes[answer.causes["batch"] == answer.batch]
-        item = next(item for item in self.lived.plan.batches if item.batch == answer.batch)
+        item = self.lived.plan.batch(answer.batch)
         return {
             "case": case,
             "seed": answer.seed,
@@ -63,8 +62,8 @@ class Case:
 
     def write_season(self, folder) -> None:
         """The season as its keeper has it, in a new folder."""
-        folder = seasons.empty_folder(folder)
-        seasons.write_folder(folder, self.lived.plan, self.lived.tables, seed=self.lived.answer.seed)
+        folder = empty_folder(folder)
+        write_folder(folder, self.lived.plan, self.lived.tables, seed=self.lived.answer.seed)
 
     def shown_again(self) -> str:
         """What a student is shown after the marks, as JSON: statements with their reasons, figures for a picture."""

@@ -3,8 +3,6 @@
 The words for each are in ``reference/exercise_words.csv``, under the name given here.
 """
 
-from __future__ import annotations
-
 from itertools import combinations
 from math import comb, exp, factorial
 
@@ -12,7 +10,7 @@ import numpy as np
 
 from hatchkit.losses.proportions import interval
 from hatchkit.teach.course_finding import Writing
-from hatchkit.teach.judging import Exercise, HiddenCause, letter, turned_round
+from hatchkit.teach.judging import Exercise, HiddenCause, letter, number, share, turned_round
 
 # One tray: columns day7, day18, day21; letters a alive, c clear, d dead, h hatched, p pipped and died.
 
@@ -46,22 +44,11 @@ def _early_of_fertile(one):
 
 
 TRAY = {
-    "hatch_of_set": Exercise(
-        _of_set, share=True, mistakes=dict(of_fertile=_of_fertile, of_transferred=_of_transferred, chicks=_chicks)
-    ),
-    "hatch_of_fertile": Exercise(
-        _of_fertile, share=True, mistakes=dict(of_set=_of_set, of_transferred=_of_transferred)
-    ),
-    "hatch_of_transferred": Exercise(
-        _of_transferred, share=True, mistakes=dict(of_set=_of_set, of_fertile=_of_fertile)
-    ),
-    "not_accounted": Exercise(_not_accounted, tolerance=0, mistakes=dict(turned_round=turned_round(_not_accounted))),
-    "early_of_fertile": Exercise(
-        _early_of_fertile,
-        share=True,
-        tolerance=0.0005,
-        mistakes=dict(of_set=lambda one: one["early_dead"] / one["set"]),
-    ),
+    "hatch_of_set": share(_of_set, of_fertile=_of_fertile, of_transferred=_of_transferred, chicks=_chicks),
+    "hatch_of_fertile": share(_of_fertile, of_set=_of_set, of_transferred=_of_transferred),
+    "hatch_of_transferred": share(_of_transferred, of_set=_of_set, of_fertile=_of_fertile),
+    "not_accounted": number(_not_accounted, tolerance=0, turned_round=turned_round(_not_accounted)),
+    "early_of_fertile": share(_early_of_fertile, tolerance=0.0005, of_set=lambda one: one["early_dead"] / one["set"]),
 }
 
 
@@ -78,21 +65,14 @@ def _true_fertility(one):
 
 
 CLEARS = {
-    "fertility_bounds": Exercise(
-        _bounds,
-        share=True,
-        mistakes=dict(
-            turned_round=turned_round(_bounds), alive_only=lambda tray: (float((tray["day7"] == "a").mean()), 1.0)
-        ),
+    "fertility_bounds": share(
+        _bounds, turned_round=turned_round(_bounds), alive_only=lambda tray: (float((tray["day7"] == "a").mean()), 1.0)
     ),
-    "true_fertility": Exercise(
+    "true_fertility": share(
         _true_fertility,
-        share=True,
-        mistakes=dict(
-            all_infertile=lambda one: 1 - one["clear"] / one["set"],
-            opened_only=lambda one: 1 - (one["opened"] - one["early_dead"]) / one["set"],
-            turned_round=lambda one: 1 - one["clear"] / one["set"] * one["early_dead"] / one["opened"],
-        ),
+        all_infertile=lambda one: 1 - one["clear"] / one["set"],
+        opened_only=lambda one: 1 - (one["opened"] - one["early_dead"]) / one["set"],
+        turned_round=lambda one: 1 - one["clear"] / one["set"] * one["early_dead"] / one["opened"],
     ),
 }
 
@@ -130,45 +110,34 @@ def _chance_spread(hatched, each):
 
 
 LUCK = {
-    "few_chicks": Exercise(
+    "few_chicks": share(
         _few,
-        share=True,
         tolerance=0.0005,
-        mistakes=dict(
-            fewer=lambda hatches, few: float(np.mean(hatches < few)),
-            count=lambda hatches, few: float(np.sum(hatches <= few)),
-            more=lambda hatches, few: float(np.mean(hatches >= few)),
-        ),
+        fewer=lambda hatches, few: float(np.mean(hatches < few)),
+        count=lambda hatches, few: float(np.sum(hatches <= few)),
+        more=lambda hatches, few: float(np.mean(hatches >= few)),
     ),
-    "neighbours": Exercise(
+    "neighbours": share(
         _apart,
-        share=True,
         tolerance=0.0005,
-        mistakes=dict(
-            one_sided=lambda mine, theirs, apart: float(np.mean(mine - theirs >= apart)),
-            other_sided=lambda mine, theirs, apart: float(np.mean(theirs - mine >= apart)),
-            further=lambda mine, theirs, apart: float(np.mean(np.abs(mine - theirs) > apart)),
-        ),
+        one_sided=lambda mine, theirs, apart: float(np.mean(mine - theirs >= apart)),
+        other_sided=lambda mine, theirs, apart: float(np.mean(theirs - mine >= apart)),
+        further=lambda mine, theirs, apart: float(np.mean(np.abs(mine - theirs) > apart)),
     ),
-    "covers": Exercise(
+    "covers": share(
         _covers,
-        share=True,
         tolerance=0.0005,
-        mistakes=dict(
-            misses=lambda *data: 1 - _covers(*data), low_only=lambda low, high, truth: float(np.mean(low <= truth))
-        ),
+        misses=lambda *data: 1 - _covers(*data),
+        low_only=lambda low, high, truth: float(np.mean(low <= truth)),
     ),
-    "eggs_for_none": Exercise(_eggs_for_none, tolerance=0.5, mistakes=dict(rule_of_three=lambda share: 3 / share)),
+    "eggs_for_none": number(_eggs_for_none, tolerance=0.5, rule_of_three=lambda share: 3 / share),
     "independent": Exercise(letter("b")),
-    "chance_spread": Exercise(
+    "chance_spread": share(
         _chance_spread,
-        share=True,
         tolerance=0.003,
-        mistakes=dict(
-            all_eggs=lambda hatched, each: (_variance(hatched, each) / len(hatched)) ** 0.5,
-            no_root=_variance,
-            seen=lambda hatched, each: float(np.std(hatched / each)),
-        ),
+        all_eggs=lambda hatched, each: (_variance(hatched, each) / len(hatched)) ** 0.5,
+        no_root=_variance,
+        seen=lambda hatched, each: float(np.std(hatched / each)),
     ),
 }
 
@@ -193,34 +162,27 @@ def _daily_risk(*windows):
 
 
 AGE = {
-    "death_interval": Exercise(
+    "death_interval": number(
         _death_interval,
         tolerance=0,
-        mistakes=dict(
-            from_start=lambda egg: (0, egg["found_dead"]),
-            turned_round=turned_round(_death_interval),
-            middle=lambda egg: (sum(_death_interval(egg)) / 2,) * 2,
-        ),
+        from_start=lambda egg: (0, egg["found_dead"]),
+        turned_round=turned_round(_death_interval),
+        middle=lambda egg: (sum(_death_interval(egg)) / 2,) * 2,
     ),
-    "narrowed": Exercise(
+    "narrowed": number(
         _narrowed,
         tolerance=0,
-        mistakes=dict(
-            stage_only=lambda egg: (egg["stage_from"], egg["stage_to"]),
-            looks_only=_death_interval,
-            turned_round=turned_round(_narrowed),
-        ),
+        stage_only=lambda egg: (egg["stage_from"], egg["stage_to"]),
+        looks_only=_death_interval,
+        turned_round=turned_round(_narrowed),
     ),
     "candling_pile": Exercise(letter("c")),
-    "daily_risk": Exercise(
+    "daily_risk": share(
         _daily_risk,
-        share=True,
         tolerance=0.0002,
-        mistakes=dict(
-            turned_round=turned_round(_daily_risk),
-            per_window=_per_window,
-            per_day_only=lambda *windows: tuple(window["died"] / window["days"] for window in windows),
-        ),
+        turned_round=turned_round(_daily_risk),
+        per_window=_per_window,
+        per_day_only=lambda *windows: tuple(window["died"] / window["days"] for window in windows),
     ),
 }
 
@@ -249,31 +211,26 @@ def _degree_hours(first, second, base):
 
 
 MACHINE = {
-    "egg_after_lid": Exercise(
+    "egg_after_lid": number(
         _egg_after_lid,
         tolerance=0.06,
-        mistakes=dict(
-            distance=_distance_left, away=lambda lid: lid["egg_c"] + _distance_left(lid), air=lambda lid: lid["room_c"]
-        ),
+        distance=_distance_left,
+        away=lambda lid: lid["egg_c"] + _distance_left(lid),
+        air=lambda lid: lid["room_c"],
     ),
     "which_egg": Exercise(letter("b")),
-    "hours_warm": Exercise(
+    "hours_warm": number(
         _hours_warm,
         tolerance=0.01,
-        mistakes=dict(
-            readings=lambda log, limit: float((log["air_c"] > limit).sum()),
-            on_limit=lambda log, limit: float((log["air_c"] >= limit).sum() * log.attrs["step_hours"]),
-        ),
+        readings=lambda log, limit: float((log["air_c"] > limit).sum()),
+        on_limit=lambda log, limit: float((log["air_c"] >= limit).sum() * log.attrs["step_hours"]),
     ),
-    "share_logged": Exercise(
-        _share_logged, share=True, mistakes=dict(missing=lambda log, hours: 1 - _share_logged(log, hours))
-    ),
-    "degree_hours": Exercise(
+    "share_logged": share(_share_logged, missing=lambda log, hours: 1 - _share_logged(log, hours)),
+    "degree_hours": number(
         _degree_hours,
         tolerance=0.06,
-        mistakes=dict(
-            whole=lambda first, second, base: _degree_hours(first, second, 0), turned_round=turned_round(_degree_hours)
-        ),
+        whole=lambda first, second, base: _degree_hours(first, second, 0),
+        turned_round=turned_round(_degree_hours),
     ),
     "shape": Exercise(letter("a")),
 }
@@ -321,33 +278,23 @@ def _without_seen(shares, warm):
 
 
 CAUSE = {
-    "crude": Exercise(
-        _crude,
-        share=True,
-        tolerance=0.003,
-        mistakes=dict(turned_round=turned_round(_crude), mean_of_shares=_mean_of_shares),
-    ),
-    "within": Exercise(_within, share=True, tolerance=0.003, mistakes=dict(turned_round=turned_round(_within))),
+    "crude": share(_crude, tolerance=0.003, turned_round=turned_round(_crude), mean_of_shares=_mean_of_shares),
+    "within": share(_within, tolerance=0.003, turned_round=turned_round(_within)),
     "confounder": Exercise(letter("c")),
-    "arrangements": Exercise(
+    "arrangements": number(
         comb,
         tolerance=0,
-        mistakes=dict(
-            repeats=lambda batches, warm: batches**warm,
-            ordered=lambda batches, warm: comb(batches, warm) * factorial(warm),
-        ),
+        repeats=lambda batches, warm: batches**warm,
+        ordered=lambda batches, warm: comb(batches, warm) * factorial(warm),
     ),
-    "permutation": Exercise(
+    "permutation": share(
         _permutation,
-        share=True,
         tolerance=0.002,
-        mistakes=dict(
-            without_seen=_without_seen,
-            smaller=lambda shares, warm: 1 - _permutation(shares, warm),
-            count=lambda shares, warm: _permutation(shares, warm) * comb(len(shares), int(np.sum(warm))),
-        ),
+        without_seen=_without_seen,
+        smaller=lambda shares, warm: 1 - _permutation(shares, warm),
+        count=lambda shares, warm: _permutation(shares, warm) * comb(len(shares), int(np.sum(warm))),
     ),
-    "smallest": Exercise(lambda batches, warm: 1 / comb(batches, warm), share=True, tolerance=0.0005),
+    "smallest": share(lambda batches, warm: 1 / comb(batches, warm), tolerance=0.0005),
 }
 
 PARTS = {**TRAY, **CLEARS, **LUCK, **AGE, **MACHINE, **CAUSE, "finding": Writing(), "case": HiddenCause()}

@@ -4,8 +4,6 @@ It goes by words and cannot judge sense, so it never calls a finding right: it s
 and the last word is a reader's.
 """
 
-from __future__ import annotations
-
 import re
 from dataclasses import dataclass
 
@@ -106,36 +104,18 @@ def _parts(written, finding):
     written = re.sub(batch, "the batch", written)
     yield re.search(LOSS, written), "lost"
     stated = _without_days_and_shares(written)
-    yield (
-        _has_counts(stated, lost, eggs) or not _any_counts(stated),
-        "wrong_counts",
-    )
-    yield (
-        _has_counts(stated, lost, eggs),
-        "counts",
-    )
+    counted = _has_counts(stated, lost, eggs)
+    yield counted or not re.search(r"\d[^\d]{0,40}?(?:\b(?:of|from)\b|/)[^\d]{0,25}?\d", stated), "wrong_counts"
+    yield counted, "counts"
     good, bad = _intervals(written, lost, eggs)
     yield good or bad, "sure"
     yield good and not bad, "interval"
-    yield (
-        set(finding["days"]) <= _days(written),
-        "days",
-    )
-    yield (
-        not _on_one_day(written, finding["days"]),
-        "one_day",
-    )
-    claim = claimed(written)
-    yield (
-        not claim,
-        "claim",
-    )
+    yield set(finding["days"]) <= _days(written), "days"
+    yield not _on_one_day(written, finding["days"]), "one_day"
+    yield not claimed(written), "claim"
     named = [fact for fact in finding["facts"] if re.search(rf"\b(?:{TOPICS.get(fact, fact)})", written)]
     yield named, "beside"
-    yield (
-        len(named) > 1 or re.search(rf"\b(?:{ROOM})", written),
-        "room",
-    )
+    yield len(named) > 1 or re.search(rf"\b(?:{ROOM})", written), "room"
 
 
 def claimed(text: str) -> str | None:
@@ -212,10 +192,6 @@ def _has_counts(text, lost, eggs) -> bool:
             rf"{eggs}[^\d]{{0,90}}?{lost}[^\d]{{0,30}}?(?:{LOSS})",
         )
     )
-
-
-def _any_counts(text) -> bool:
-    return bool(re.search(r"\d[^\d]{0,40}?(?:\b(?:of|from)\b|/)[^\d]{0,25}?\d", text))
 
 
 def _intervals(text, lost, eggs) -> tuple[bool, bool]:

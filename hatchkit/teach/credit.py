@@ -4,8 +4,6 @@ What is right is what the records can show: `sure` is a careful reader's probabi
 a planted cause was at work (`reader`).
 """
 
-from __future__ import annotations
-
 #: Parts of the mark. The cause is a fifth, so that a name copied from a program cannot carry an answer.
 WEIGHTS = {"stage": 0.15, "cause": 0.20, "size": 0.15, "facts": 0.50}
 #: Part of its mark that an answer earns without reasons; the rest comes with the statements.

@@ -1,7 +1,5 @@
 """The course's checker: says whether an answer is right and, if not, what to look at again - never the answer."""
 
-from __future__ import annotations
-
 import textwrap
 from typing import Any
 

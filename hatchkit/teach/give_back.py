@@ -1,12 +1,12 @@
 """What marking gives back: a page for each student, one for the class, and the marks as CSV, in a new folder."""
 
-from __future__ import annotations
-
 import json
 from pathlib import Path
 
-from hatchkit.figures.case import case_picture
+import pandas as pd
+
 from hatchkit.figures.chart import chart
+from hatchkit.figures.course import case_picture
 from hatchkit.pages.frame import template
 from hatchkit.records.writing import write_whole
 from hatchkit.say import text
@@ -197,30 +197,21 @@ def class_page(marking, shown: dict) -> str:
 
 
 def _missed(done, shown):
-    missed, wrong, counts = {}, {}, {}
-    for row in done.to_dict("records"):
-        ticked = set(row["student_facts"].split())
-        for fact in (shown[row["case"]] or {"statements": []})["statements"]:
-            code, mine = fact["code"], fact["letter"] in ticked
-            counts.setdefault(code, []).append(fact["kind"])
-            if fact["kind"] == "bears" and not mine:
-                missed.setdefault(code, []).append(row["case"])
-            elif fact["kind"] == "not" and mine:
-                wrong.setdefault(code, []).append(row["case"])
-
-    def who(cases, code, kind):
-        return f"{len(cases)} of {counts[code].count(kind)}{': ' if cases else ''}{', '.join(cases)}"
-
-    rows = [
-        dict(
-            cells=[
-                text(f"teach_kind_{code}"),
-                who(missed.get(code, []), code, "bears"),
-                who(wrong.get(code, []), code, "not"),
-            ]
-        )
-        for code in sorted(counts, key=lambda code: -len(missed.get(code, [])) - len(wrong.get(code, [])))
+    columns = ["code", "kind", "case", "ticked"]
+    told = [
+        (fact["code"], fact["kind"], row["case"], fact["letter"] in row["student_facts"].split())
+        for row in done.to_dict("records")
+        for fact in (shown[row["case"]] or {"statements": []})["statements"]
     ]
+    facts = pd.DataFrame(told, columns=columns).astype({"ticked": bool})
+    facts["off"] = facts["ticked"].where(facts["kind"] != "bears", ~facts["ticked"]) & (facts["kind"] != "free")
+
+    def who(own, kind):
+        cases = own.loc[own["off"] & (own["kind"] == kind), "case"].tolist()
+        return f"{len(cases)} of {(own['kind'] == kind).sum()}{': ' if cases else ''}{', '.join(cases)}"
+
+    hardest = sorted(facts.groupby("code", sort=False), key=lambda part: -part[1]["off"].sum())
+    rows = [dict(cells=[text(f"teach_kind_{code}"), who(own, "bears"), who(own, "not")]) for code, own in hardest]
     head = [text(f"teach_class_head_{name}") for name in ("kind", "missed", "wrong")]
     return dict(
         head=text("teach_class_missed"), lines=[text("teach_class_missed_note")], table=dict(head=head, rows=rows)

@@ -5,8 +5,6 @@ What is right is worked out each time from the data that the exercise is about
 the student's notebook. The words are in ``reference/exercise_words.csv``.
 """
 
-from __future__ import annotations
-
 import math
 import re
 from collections.abc import Callable
@@ -72,6 +70,16 @@ class Exercise:
         if self.share and (_same(_hundredth(given), right, self.tolerance) or _rounded(_hundredth(given), right)):
             return NOT_YET, text("exercise_percent")
         return NOT_YET, "other"
+
+
+def share(right, *, tolerance: float = 0.005, **mistakes) -> Exercise:
+    """An exercise whose answer is a share from 0 to 1."""
+    return Exercise(right, mistakes, tolerance, share=True)
+
+
+def number(right, *, tolerance: float = 0.005, **mistakes) -> Exercise:
+    """An exercise whose answer is any other number, or several."""
+    return Exercise(right, mistakes, tolerance)
 
 
 def turned_round(right):

@@ -4,11 +4,7 @@ A lesson folder holds two folders that part before the class begins: ``students`
 with a blank answer form) and ``teacher`` (the answer book).
 """
 
-from __future__ import annotations
-
 import secrets
-import sys
-import time
 from pathlib import Path
 
 import numpy as np
@@ -16,10 +12,12 @@ import pandas as pd
 
 from hatchkit import reference
 from hatchkit.pages.frame import template
-from hatchkit.problems import HatchkitError
+from hatchkit.pages.report import StderrProgress
+from hatchkit.problems import HatchkitError, one_of
 from hatchkit.records.writing import write_whole
 from hatchkit.say import text
-from hatchkit.simulate import life, seasons
+from hatchkit.simulate import life
+from hatchkit.simulate.folder import empty_folder
 from hatchkit.teach import case_words
 from hatchkit.teach.answer_form import write_form
 from hatchkit.teach.cases import make_case
@@ -29,9 +27,7 @@ from hatchkit.teach.marking import BOOK, rules
 GUESSED = 10**9
 
 
-def write_lesson(
-    folder, *, students, seed=None, level="first", batches=6, eggs=48, language="en", progress=None
-) -> Path:
+def write_lesson(folder, *, students, seed=None, level="first", batches=6, eggs=48, language="en") -> Path:
     """Write a case for each student and the answer book.
 
     Parameters
@@ -49,9 +45,6 @@ def write_lesson(
         As in `simulate.simulate_season`.
     language : {"en", "de", "fr", "es"}
         Of the answer forms.
-    progress : file, optional
-        Where the progress line goes if the work takes over two seconds; by default standard error,
-        where it is a terminal.
 
     Returns
     -------
@@ -64,22 +57,20 @@ def write_lesson(
     if batches < 2:
         raise HatchkitError("lesson_batches", {})
     life.level(level)
-    if language not in case_words.LANGUAGES:
-        raise HatchkitError("not_one_of", dict(name="language", given=language, known=list(case_words.LANGUAGES)))
+    one_of("language", language, case_words.LANGUAGES)
     seed = secrets.randbits(64) if seed is None else int(seed)
     if seed < 0:
         raise HatchkitError("whole_number", dict(name="seed", least=0, given=str(seed)))
-    folder = seasons.empty_folder(folder)
+    folder = empty_folder(folder)
     rng = np.random.default_rng([seed, 7])
-    show = _Progress(students, "cases written", progress)
+    progress = StderrProgress("Lesson", "cases written")
     rows = []
     for number in range(1, students + 1):
         name = f"{number:02d}"
         case = make_case(int(rng.integers(2**62)), level=level, batches=batches, eggs=eggs)
         rows.append(case.row(name))
         _write_case(folder, name, case, rows[-1], language)
-        show.step()
-    show.end()
+        progress(number, students)
     book = pd.DataFrame(rows)
     write_whole(folder / BOOK, book.to_csv(index=False))
     write_whole(folder / "students" / "README.md", _guide())
@@ -121,30 +112,3 @@ def _book_page(book, seed):
         heads=list(shown),
         rows=[list(map(str, row)) for row in shown.itertuples(index=False)],
     )
-
-
-class _Progress:
-    """A line on standard error, from two seconds on, only where a person can see it change."""
-
-    def __init__(self, total, words, file=None):
-        self.total, self.words, self.done = total, words, 0
-        self.file = sys.stderr if file is None else file
-        # written into a file or a pipe, a line that overwrites itself is only noise
-        self.seen = file is not None or self.file.isatty()
-        self.begin, self.shown = time.monotonic(), False
-
-    def step(self):
-        self.done += 1
-        if self.seen and time.monotonic() - self.begin > 2:
-            full = round(30 * self.done / self.total)
-            print(
-                f"\r[{'#' * full}{'.' * (30 - full)}] {self.done} of {self.total} {self.words}",
-                end="",
-                file=self.file,
-                flush=True,
-            )
-            self.shown = True
-
-    def end(self):
-        if self.shown:
-            print(file=self.file)

@@ -3,12 +3,11 @@
 The words for each are in ``reference/exercise_words.csv``, under the name given here.
 """
 
-from __future__ import annotations
-
 import numpy as np
 
+from hatchkit.losses.proportions import interval
 from hatchkit.teach.breakout_lab import DateTheEgg
-from hatchkit.teach.judging import Exercise, letter, turned_round
+from hatchkit.teach.judging import Exercise, letter, number, share, turned_round
 
 # Against your own good batches: a table eggs, hatched; counts of good and poor batches with and without something.
 
@@ -40,32 +39,27 @@ def _distance(value, usual):
 
 
 GOOD = {
-    "good_share": Exercise(
+    "good_share": share(
         _pooled,
-        share=True,
         tolerance=0.001,
-        mistakes=dict(
-            mean_of_shares=lambda good: float((good["hatched"] / good["eggs"]).mean()),
-            lost=lambda good: 1 - _pooled(good),
-        ),
+        mean_of_shares=lambda good: float((good["hatched"] / good["eggs"]).mean()),
+        lost=lambda good: 1 - _pooled(good),
     ),
-    "expected_chicks": Exercise(_expected, tolerance=0.1, mistakes=dict(share_only=lambda good, eggs: _pooled(good))),
-    "missing_chicks": Exercise(
+    "expected_chicks": number(_expected, tolerance=0.1, share_only=lambda good, eggs: _pooled(good)),
+    "missing_chicks": number(
         _missing,
         tolerance=0.1,
-        mistakes=dict(turned_round=turned_round(_missing), all_eggs=lambda good, eggs, hatched: eggs - hatched),
+        turned_round=turned_round(_missing),
+        all_eggs=lambda good, eggs, hatched: eggs - hatched,
     ),
     "shared_by_all": Exercise(letter("c")),
-    "had_it": Exercise(_had_it, share=True, mistakes=dict(turned_round=turned_round(_had_it), given=_poor_given)),
-    "poor_given": Exercise(
-        _poor_given, share=True, tolerance=0.003, mistakes=dict(turned_round=turned_round(_poor_given), had=_had_it)
-    ),
-    "out_of_line": Exercise(
+    "had_it": share(_had_it, turned_round=turned_round(_had_it), given=_poor_given),
+    "poor_given": share(_poor_given, tolerance=0.003, turned_round=turned_round(_poor_given), had=_had_it),
+    "out_of_line": number(
         _distance,
         tolerance=0.06,
-        mistakes=dict(
-            turned_round=turned_round(_distance), no_spread=lambda value, usual: value - float(np.mean(usual))
-        ),
+        turned_round=turned_round(_distance),
+        no_spread=lambda value, usual: value - float(np.mean(usual)),
     ),
     "what_differs": Exercise(letter("b")),
 }
@@ -100,48 +94,36 @@ def _seasons_with(chances, level):
 
 
 SECOND = {
-    "worst_again": Exercise(
+    "worst_again": share(
         _again,
-        share=True,
         tolerance=0.002,
-        mistakes=dict(
-            first_year=lambda first, second, each, few: float(np.mean(first[_worst(first, few)]) / each),
-            chicks=lambda first, second, each, few: float(np.mean(second[_worst(first, few)])),
-        ),
+        first_year=lambda first, second, each, few: float(np.mean(first[_worst(first, few)]) / each),
+        chicks=lambda first, second, each, few: float(np.mean(second[_worst(first, few)])),
     ),
-    "got_better": Exercise(
+    "got_better": share(
         _better,
-        share=True,
         tolerance=0.002,
-        mistakes=dict(
-            all_flocks=lambda first, second, few: float(np.mean(second > first)),
-            worse=lambda first, second, few: 1 - _better(first, second, few),
-        ),
+        all_flocks=lambda first, second, few: float(np.mean(second > first)),
+        worse=lambda first, second, few: 1 - _better(first, second, few),
     ),
     "the_tonic": Exercise(letter("b")),
-    "shrunk": Exercise(
-        _shrunk,
-        share=True,
-        tolerance=0.003,
-        mistakes=dict(own=lambda flock: flock["hatched"] / flock["eggs"], usual=lambda flock: flock["usual"]),
+    "shrunk": share(
+        _shrunk, tolerance=0.003, own=lambda flock: flock["hatched"] / flock["eggs"], usual=lambda flock: flock["usual"]
     ),
-    "any_of": Exercise(
+    "any_of": share(
         _any_of,
-        share=True,
         tolerance=0.003,
-        mistakes=dict(added=lambda level, looks: level * looks, none=lambda level, looks: (1 - level) ** looks),
+        added=lambda level, looks: level * looks,
+        none=lambda level, looks: (1 - level) ** looks,
     ),
-    "seasons_with": Exercise(
+    "seasons_with": share(
         _seasons_with,
-        share=True,
         tolerance=0.002,
-        mistakes=dict(
-            each=lambda chances, level: float((np.asarray(chances) < level).mean()),
-            none=lambda chances, level: 1 - _seasons_with(chances, level),
-        ),
+        each=lambda chances, level: float((np.asarray(chances) < level).mean()),
+        none=lambda chances, level: 1 - _seasons_with(chances, level),
     ),
-    "level_each": Exercise(
-        lambda level, looks: level / looks, tolerance=0.0001, mistakes=dict(times=lambda level, looks: level * looks)
+    "level_each": number(
+        lambda level, looks: level / looks, tolerance=0.0001, times=lambda level, looks: level * looks
     ),
     "chosen_after": Exercise(letter("a")),
 }
@@ -175,52 +157,38 @@ def _conductance(egg):
 
 
 WATER = {
-    "water_loss": Exercise(
+    "water_loss": share(
         _loss,
-        share=True,
         tolerance=0.0006,
-        mistakes=dict(
-            tare_in=_tare_in, of_later=lambda w: (w["gross_first"] - w["gross_later"]) / (w["gross_later"] - w["tray"])
-        ),
+        tare_in=_tare_in,
+        of_later=lambda w: (w["gross_first"] - w["gross_later"]) / (w["gross_later"] - w["tray"]),
     ),
-    "tare_error": Exercise(
-        lambda w: _loss(w) - _tare_in(w),
-        share=True,
-        tolerance=0.0004,
-        mistakes=dict(turned_round=turned_round(lambda w: _loss(w) - _tare_in(w))),
+    "tare_error": share(
+        lambda w: _loss(w) - _tare_in(w), tolerance=0.0004, turned_round=turned_round(lambda w: _loss(w) - _tare_in(w))
     ),
-    "projection": Exercise(
+    "projection": share(
         _projected,
-        share=True,
         tolerance=0.0006,
-        mistakes=dict(
-            whole=lambda loss, day, transfer: loss * 21 / day, added=lambda loss, day, transfer: loss + transfer - day
-        ),
+        whole=lambda loss, day, transfer: loss * 21 / day,
+        added=lambda loss, day, transfer: loss + transfer - day,
     ),
-    "rate_left": Exercise(
+    "rate_left": share(
         _rate_left,
-        share=True,
         tolerance=0.0001,
-        mistakes=dict(
-            from_start=lambda target, loss, day, transfer: target / transfer,
-            all_days=lambda target, loss, day, transfer: (target - loss) / transfer,
-        ),
+        from_start=lambda target, loss, day, transfer: target / transfer,
+        all_days=lambda target, loss, day, transfer: (target - loss) / transfer,
     ),
-    "humidity_next": Exercise(
+    "humidity_next": number(
         _humidity,
         tolerance=0.15,
-        mistakes=dict(
-            of_humidity=lambda rh, loss, target: rh * target / loss,
-            upside_down=lambda rh, loss, target: 100 - (100 - rh) * loss / target,
-        ),
+        of_humidity=lambda rh, loss, target: rh * target / loss,
+        upside_down=lambda rh, loss, target: 100 - (100 - rh) * loss / target,
     ),
-    "conductance": Exercise(
+    "conductance": number(
         _conductance,
         tolerance=0.6,
-        mistakes=dict(
-            no_difference=lambda egg: egg["grams_a_day"] * 1000 / egg["inside_kpa"],
-            grams=lambda egg: _conductance(egg) / 1000,
-        ),
+        no_difference=lambda egg: egg["grams_a_day"] * 1000 / egg["inside_kpa"],
+        grams=lambda egg: _conductance(egg) / 1000,
     ),
     "eggs_gone": Exercise(letter("c")),
     "which_way": Exercise(letter("b")),
@@ -259,38 +227,22 @@ def _half_width(one, other):
 
 
 TRIAL = {
-    "turning_cost": Exercise(
+    "turning_cost": number(
         lambda turned: turned[24] - turned[6],
         tolerance=0.05,
-        mistakes=dict(turned_round=lambda turned: turned[6] - turned[24], ratio=lambda turned: turned[6] / turned[24]),
+        turned_round=lambda turned: turned[6] - turned[24],
+        ratio=lambda turned: turned[6] / turned[24],
     ),
     "fair_lots": Exercise(letter("b")),
-    "block_mean": Exercise(
-        _block_mean,
-        share=True,
-        tolerance=0.003,
-        mistakes=dict(lumped=_lumped, turned_round=lambda blocks: -_block_mean(blocks)),
-    ),
-    "same_way": Exercise(
-        _same_way,
-        share=True,
-        tolerance=0.0005,
-        mistakes=dict(one_side=lambda blocks: 1 / 2**blocks, half=lambda blocks: 0.5),
-    ),
-    "eggs_needed": Exercise(
+    "block_mean": share(_block_mean, tolerance=0.003, lumped=_lumped, turned_round=lambda blocks: -_block_mean(blocks)),
+    "same_way": share(_same_way, tolerance=0.0005, one_side=lambda blocks: 1 / 2**blocks, half=lambda blocks: 0.5),
+    "eggs_needed": number(
         _eggs_needed,
         tolerance=3,
-        mistakes=dict(
-            both=lambda share, difference: 2 * _eggs_needed(share, difference),
-            no_power=lambda share, difference: 2 * 1.96**2 * share * (1 - share) / difference**2,
-        ),
+        both=lambda share, difference: 2 * _eggs_needed(share, difference),
+        no_power=lambda share, difference: 2 * 1.96**2 * share * (1 - share) / difference**2,
     ),
-    "half_width": Exercise(
-        _half_width,
-        share=True,
-        tolerance=0.002,
-        mistakes=dict(no_factor=lambda one, other: _half_width(one, other) / 1.96),
-    ),
+    "half_width": share(_half_width, tolerance=0.002, no_factor=lambda one, other: _half_width(one, other) / 1.96),
     "stop_early": Exercise(letter("c")),
     "who_counts": Exercise(letter("a")),
 }
@@ -304,32 +256,33 @@ def _scaled(hen_day, days):
 
 
 OTHERS = {
-    "last_days": Exercise(
+    "last_days": number(
         lambda bird: float(bird["incubation_days"] - bird["transfer_day"]),
         tolerance=0.01,
-        mistakes=dict(transfer=lambda bird: float(bird["transfer_day"])),
+        transfer=lambda bird: float(bird["transfer_day"]),
     ),
-    "scaled_day": Exercise(
+    "scaled_day": number(
         _scaled,
         tolerance=0.06,
-        mistakes=dict(
-            added=lambda hen_day, days: hen_day + days - 21, upside_down=lambda hen_day, days: hen_day * 21 / days
-        ),
+        added=lambda hen_day, days: hen_day + days - 21,
+        upside_down=lambda hen_day, days: hen_day * 21 / days,
     ),
-    "scale_error": Exercise(
+    "scale_error": number(
         lambda seen, hen_day, days: seen - _scaled(hen_day, days),
         tolerance=0.06,
-        mistakes=dict(turned_round=lambda seen, hen_day, days: _scaled(hen_day, days) - seen),
+        turned_round=lambda seen, hen_day, days: _scaled(hen_day, days) - seen,
     ),
-    "thirds": Exercise(
+    "thirds": number(
         lambda days: (days / 3, 2 * days / 3),
         tolerance=0.06,
-        mistakes=dict(hen=lambda days: (7, 14), turned_round=lambda days: (2 * days / 3, days / 3)),
+        hen=lambda days: (7, 14),
+        turned_round=lambda days: (2 * days / 3, days / 3),
     ),
-    "stored_duck": Exercise(
+    "stored_duck": number(
         lambda stored: 27.82 + 0.0343 * stored,
         tolerance=0.01,
-        mistakes=dict(only_delay=lambda stored: 0.0343 * stored, no_storage=lambda stored: 27.82),
+        only_delay=lambda stored: 0.0343 * stored,
+        no_storage=lambda stored: 27.82,
     ),
     "still_air": Exercise(letter("b")),
     "first_look": Exercise(letter("c")),
@@ -341,35 +294,25 @@ OTHERS = {
 
 CLEAN = {
     "wash_water": Exercise(letter("c")),
-    "rotten_high": Exercise(
-        lambda rotten, eggs: _upper(rotten, eggs),
-        share=True,
-        tolerance=0.003,
-        mistakes=dict(seen=lambda rotten, eggs: rotten / eggs),
+    "rotten_high": share(
+        lambda rotten, eggs: float(interval(rotten, eggs)[1]), tolerance=0.003, seen=lambda rotten, eggs: rotten / eggs
     ),
-    "dilution": Exercise(
+    "dilution": number(
         lambda litres, parts: litres * 1000 / parts,
         tolerance=0.5,
-        mistakes=dict(
-            litres=lambda litres, parts: litres / parts, percent=lambda litres, parts: litres * 1000 * parts / 100
-        ),
+        litres=lambda litres, parts: litres / parts,
+        percent=lambda litres, parts: litres * 1000 * parts / 100,
     ),
     "order_of_work": Exercise(letter("a")),
     "one_stage": Exercise(letter("b")),
-    "care_day": Exercise(
+    "care_day": number(
         lambda bird: float(bird["embryo_care_day"]),
         tolerance=0.35,
-        mistakes=dict(eighty=lambda bird: 0.8 * float(bird["incubation_days"])),
+        eighty=lambda bird: 0.8 * float(bird["incubation_days"]),
     ),
     "sudden_deaths": Exercise(letter("b")),
     "no_formaldehyde": Exercise(letter("c")),
 }
-
-
-def _upper(count, eggs):
-    from hatchkit.losses.proportions import interval
-
-    return float(interval(count, eggs)[1])
 
 
 # Breakout lab: eggs of a hidden day, drawings with letters.
@@ -378,13 +321,11 @@ LAB = {
     "candled_day": DateTheEgg(),
     "opened_day": DateTheEgg(),
     "another_day": DateTheEgg(),
-    "died_when": Exercise(
+    "died_when": number(
         lambda looks: (max(looks["last_alive"], looks["from"]), min(looks["found"], looks["to"])),
         tolerance=0.05,
-        mistakes=dict(
-            looks_only=lambda looks: (looks["last_alive"], looks["found"]),
-            stage_only=lambda looks: (looks["from"], looks["to"]),
-        ),
+        looks_only=lambda looks: (looks["last_alive"], looks["found"]),
+        stage_only=lambda looks: (looks["from"], looks["to"]),
     ),
     "which_wing": Exercise(letter("b")),
     "wet_or_dry": Exercise(letter("a")),

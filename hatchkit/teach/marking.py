@@ -1,7 +1,5 @@
 """Marking: students' answers against what the records of their cases can show, with credit for part of the truth."""
 
-from __future__ import annotations
-
 import re
 import textwrap
 from dataclasses import dataclass

@@ -1,9 +1,7 @@
 """What each section of a lesson is for, how long it takes, and how far a student has come (``lesson_outline.csv``)."""
 
-from __future__ import annotations
-
 from hatchkit import reference
-from hatchkit.problems import HatchkitError
+from hatchkit.problems import one_of
 from hatchkit.say import text
 
 
@@ -11,16 +9,14 @@ def sections(lesson: str):
     """The rows of a lesson's outline in order: lesson, section, title, aim, minutes, exercises (a tuple)."""
     table = reference.load("lesson_outline")
     mine = table[table["lesson"] == lesson]
-    if mine.empty:
-        raise HatchkitError("not_one_of", dict(name="lesson", given=lesson, known=list(dict.fromkeys(table["lesson"]))))
+    one_of("lesson", lesson, dict.fromkeys(table["lesson"]))
     return mine.assign(exercises=[tuple(names.split()) for names in mine["exercises"].fillna("")])
 
 
 def section(name: str):
     """The row of one section, whichever lesson it is in."""
     table = reference.load("lesson_outline").set_index("section")
-    if name not in table.index:
-        raise HatchkitError("not_one_of", dict(name="section", given=name, known=list(table.index)))
+    one_of("section", name, table.index)
     return table.loc[name]
 
 

@@ -1,14 +1,9 @@
 """The picture key of the breakout lab: candled views and opened eggs by day, positions, signs; side by side."""
 
-from __future__ import annotations
-
-import numpy as np
-
 from hatchkit.figures import egg_drawings
 from hatchkit.figures.egg_candled import STOPPED, candled
 from hatchkit.figures.egg_lying import LYING
 from hatchkit.figures.egg_opened import opened
-from hatchkit.figures.style import subplots
 from hatchkit.say import text
 
 VIEWS = (0, 3, 4, 5, 6, 7, 10, 12, 14, 16, 18, 20, *STOPPED)
@@ -37,25 +32,16 @@ def sign_title(kind) -> str:
     return text("teach_view_rotten" if kind == "sign_rotten" else f"teach_{kind}")
 
 
-def _grid(items, draw, columns, *, height=1.9):
-    lines = -(-len(items) // columns)
-    figure, grid = subplots(lines, columns, size=(1.35 * columns, height * lines))
-    axs = np.atleast_1d(grid).ravel()
-    for spare in axs[len(items) :]:
-        figure.delaxes(spare)
-    for ax, item in zip(axs, items, strict=False):
-        draw(ax, item)
-    return axs[: len(items)]
+def _grid(items, draw, title, columns, *, height=1.9):
+    axs = egg_drawings.in_a_grid(len(items), columns, height=height)
+    for ax, item in zip(axs, items, strict=True):
+        draw(ax, item, title(item))
+    return axs
 
 
-def views_key(columns=6):
+def views_key():
     """Candled eggs by day, and some that stopped.
 
-    Parameters
-    ----------
-    columns : int
-        Drawings side by side.
-
     Returns
     -------
     ndarray of Axes, shape (drawings,)
@@ -64,17 +50,12 @@ def views_key(columns=6):
     -----
     Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
     """
-    return _grid(VIEWS, lambda ax, view: candled(ax, view, view_title(view)), columns)
+    return _grid(VIEWS, candled, view_title, 6)
 
 
-def by_day(columns=6):
+def by_day():
     """Opened eggs of the hen's days 0 to 21.
 
-    Parameters
-    ----------
-    columns : int
-        Drawings side by side.
-
     Returns
     -------
     ndarray of Axes, shape (drawings,)
@@ -83,17 +64,12 @@ def by_day(columns=6):
     -----
     Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
     """
-    return _grid(DAYS, lambda ax, day: opened(ax, day, day_title(day)), columns)
+    return _grid(DAYS, opened, day_title, 6)
 
 
-def positions_key(columns=4):
+def positions_key():
     """The right position and seven that are wrong, the viewpoint said on each.
 
-    Parameters
-    ----------
-    columns : int
-        Drawings side by side.
-
     Returns
     -------
     ndarray of Axes, shape (drawings,)
@@ -102,17 +78,12 @@ def positions_key(columns=4):
     -----
     Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
     """
-    return _grid(tuple(LYING), lambda ax, kind: egg_drawings.egg(ax, kind, position_title(kind)), columns, height=2.0)
+    return _grid(LYING, egg_drawings.egg, position_title, 4, height=2.0)
 
 
-def signs_key(columns=3):
+def signs_key():
     """Wet, dry, rotten.
 
-    Parameters
-    ----------
-    columns : int
-        Drawings side by side.
-
     Returns
     -------
     ndarray of Axes, shape (drawings,)
@@ -121,4 +92,4 @@ def signs_key(columns=3):
     -----
     Source: ``reference/embryo_stages.csv`` and ``breakout_guide.csv``; drawings, no substitute for photographs.
     """
-    return _grid(SIGNS, lambda ax, kind: egg_drawings.egg(ax, kind, sign_title(kind)), columns, height=2.0)
+    return _grid(SIGNS, egg_drawings.egg, sign_title, 3, height=2.0)

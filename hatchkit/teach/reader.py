@@ -6,8 +6,6 @@ of either plan, and the traces that the cause leaves in log, book and remark. Wh
 about equally well, "none can be told" is as right as the cause.
 """
 
-from __future__ import annotations
-
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -78,7 +76,7 @@ class Reading:
 
 def read_case(lived, level_name) -> Reading:
     """Hold the records of a case against its plan with each planted cause and without any."""
-    item = _item(lived.plan, lived.answer.batch)
+    item = lived.plan.batch(lived.answer.batch)
     row = lived.tables["batches"].set_index("batch").loc[item.batch]
     bare = _courses(lived, lived.plain, seed=1)
     full = _courses(lived, lived.plan, seed=1) if lived.causes else bare
@@ -101,13 +99,9 @@ def _mean(drawn, stage):
     return float(np.mean([one["stages"].get(stage, 0) for one in drawn]))
 
 
-def _item(plan, batch):
-    return next(item for item in plan.batches if item.batch == batch)
-
-
 def _courses(lived, plan, *, seed):
     """Courses of the asked batch under a plan: its counts, chicks, stages of loss, hour of the last chick."""
-    item = _item(plan, lived.answer.batch)
+    item = plan.batch(lived.answer.batch)
     plan = replace(plan, step_minutes=30)  # fine enough for counts, and three times as quick
     species = biology.birds().loc[item.species]
     drawn = []

@@ -1,15 +1,12 @@
 """What a split trial showed, by the plan that was made before: nothing is chosen after the eggs have hatched."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.trials.difference import chance_of, risk_difference
-from hatchkit.trials.plan import CHANCE, OUTCOMES, Plan
+from hatchkit.trials.plan import CHANCE, OUTCOMES, Plan, chance_of, risk_difference
 
 #: What a keeper may write of an egg -> what it is taken for (plain words of the trade, no source).
 RESULTS = {

@@ -1,7 +1,5 @@
 """The command `hatchkit trial`: plan a split trial, or judge one by its plan."""
 
-from __future__ import annotations
-
 from hatchkit.problems import HatchkitError
 
 

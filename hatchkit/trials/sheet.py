@@ -1,7 +1,5 @@
 """The plan and the sheet of a trial on disk: a folder with trial.toml and trial_sheet.csv, filled in by hand."""
 
-from __future__ import annotations
-
 import csv
 import json
 import tomllib

@@ -1,7 +1,5 @@
 """The open questions of a season, one by one on the terminal: ``hatchkit check FOLDER --ask``."""
 
-from __future__ import annotations
-
 import textwrap
 from pathlib import Path
 

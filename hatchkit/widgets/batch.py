@@ -1,7 +1,5 @@
 """The batch to look at, chosen with the mouse: everything shown of it follows the choice."""
 
-from __future__ import annotations
-
 import ipywidgets
 
 from hatchkit.findings.batch import poor_hatch
@@ -82,12 +80,9 @@ class BatchChoice(ipywidgets.VBox):
 
     def show(self, question: str, *, more: bool = False) -> _Live:
         """The finding of one question on the chosen batch; where the records do not ask it, a sentence."""
-        live = _Live(lambda: self._part(question, more))
+        live = _Live(lambda: show(self.found[question], self.found, more=more))
         self._live.append(live)
         return live
-
-    def _part(self, question: str, more: bool) -> Shown:
-        return show(self.found[question], self.found, more=more)
 
     def _repr_mimebundle_(self, **kwargs):
         return _stored(super()._repr_mimebundle_(**kwargs), self._answer.shown)

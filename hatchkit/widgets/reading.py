@@ -1,7 +1,5 @@
 """The reading of a sheet to confirm with the mouse: a drop-down per column, the eggs tried at once, and Keep."""
 
-from __future__ import annotations
-
 import html
 
 import ipywidgets
@@ -38,12 +36,11 @@ class ReadingForm(ipywidgets.VBox):
         self.choices: dict = {}
         asked = [self._question(question) for question in questions_of(season) if question["choices"]]
         others = [
-            self._column(sheet, column)
+            box
             for sheet in sheets_read(season)
             for column in sheet.columns
-            if _may_be_else(column)
+            if column["runner_up"] and (box := self._column(sheet, column)) is not None
         ]
-        others = [box for box in others if box is not None]
         self.eggs, self.message = ipywidgets.HTML(), ipywidgets.HTML()
         self.keep_button = ipywidgets.Button(
             description=text("form_keep", {}, language),
@@ -126,10 +123,6 @@ class ReadingForm(ipywidgets.VBox):
         self.message.value = _spoken(told)
 
 
-def _may_be_else(column: dict) -> bool:
-    return bool(column["runner_up"])
-
-
 def _spoken(lines) -> str:
     """Lines that a screen reader says when they change."""
     return f'<div role="status" aria-live="polite">{"<br>".join(html.escape(line) for line in lines)}</div>'
@@ -152,7 +145,7 @@ def confirm_reading(season, *, again=retry, keep=keep_answers, language: str = "
     ReadingForm or Sentences
         A sentence where there is nothing to choose.
     """
-    open_columns = any(_may_be_else(column) for sheet in sheets_read(season) for column in sheet.columns)
+    open_columns = any(column["runner_up"] for sheet in sheets_read(season) for column in sheet.columns)
     if not questions_of(season) and not open_columns:
         return sentences(text("ask_nothing", {}, language))
     return ReadingForm(season, again=again, keep=keep, language=language)

@@ -1,7 +1,5 @@
 """Findings as a notebook shows them: the answer in bold, its picture, its table folded beneath."""
 
-from __future__ import annotations
-
 import html
 import textwrap
 

@@ -16,7 +16,8 @@ under its path.
 **Rooms.** `yearly/outcomes.py` one row per batch, counted alike everywhere; `by_year.py` each year's shares
 (dispersion of batches about their year, from all years) and whether years differ (batches dealt to years within
 keeper, species, machine and pen; Holm over outcomes); `helped.py`; `groups.py`; `nameless.py`. `findings/years.py`
-asks, `messages/en/years.ftl` says, `figures/years.py` draws. Packages are not called `years` and `trial`, since the
+and `years_groups.py` ask, `messages/en/years.ftl` says, `figures/years.py` draws.
+Packages are not called `years` and `trial`, since the
 public calls are.
 
 **Decisions.**

@@ -1,7 +1,5 @@
 """Each year beside the others: hatch, fertility and losses, and whether they differ by more than luck."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -81,7 +79,11 @@ def what_changed(season, *, draws: int = 4999, seed: int = 1) -> pd.DataFrame:
         outcome, years, lowest and highest (year) with their shares, chance, chance_adjusted (Holm over the outcomes),
         more_than_luck.
     """
-    table = outcomes(season)
+    key = ("years differ", draws, seed)
+    return season.once(key, lambda: _what_changed(outcomes(season), draws, seed)).copy(deep=False)
+
+
+def _what_changed(table, draws, seed) -> pd.DataFrame:
     rows = []
     for outcome in OUTCOMES:
         own, count, total = counted(table[table["season"].notna()], outcome)
@@ -94,9 +96,7 @@ def what_changed(season, *, draws: int = 4999, seed: int = 1) -> pd.DataFrame:
         chance = years_by_luck(count, total, year, _strata(own), draws=draws, seed=seed)
         rows.append([outcome, len(years), low, shares[low], high, shares[high], chance])
     found = pd.DataFrame(rows, columns=CHANGE_COLUMNS[:7])
-    known = found["chance"].notna().to_numpy()
-    found["chance_adjusted"] = np.nan
-    found.loc[known, "chance_adjusted"] = holm(found.loc[known, "chance"].to_numpy(float))
+    found["chance_adjusted"] = holm(found["chance"].to_numpy(float))
     found["more_than_luck"] = found["chance_adjusted"] <= LUCK
     return found[CHANGE_COLUMNS]
 
@@ -112,12 +112,9 @@ def years_by_luck(count, total, year, strata, *, draws=4999, seed=1) -> float:
 
     Statistic: squares of the years' sums of residuals about the stratum's share, over their variance.
     """
-    residual, variance = np.zeros(len(count)), np.zeros(len(count))
-    for label in np.unique(strata):
-        own = strata == label
-        share = count[own].sum() / total[own].sum()
-        residual[own] = count[own] - total[own] * share
-        variance[own] = total[own] * share * (1 - share)
+    sums = pd.DataFrame({"count": count, "total": total}).groupby(strata).transform("sum")
+    share = (sums["count"] / sums["total"]).to_numpy()
+    residual, variance = count - total * share, total * share * (1 - share)
     where = [np.flatnonzero(strata == label) for label in np.unique(strata)]
     where = [places for places in where if len(np.unique(year[places])) > 1]
     if not where or variance.sum() == 0:
@@ -151,9 +148,7 @@ def same(season, by: str) -> pd.DataFrame:
     table = outcomes(season)
     table = table[table["season"].notna()].assign(group=classes(table[by], by)) if by in table else table.iloc[:0]
     rows = []
-    for outcome in OUTCOMES:
-        if not len(table):
-            break
+    for outcome in OUTCOMES if len(table) else ():
         own, count, total = counted(table[table["group"].notna()], outcome)
         year, group = own["season"].to_numpy(int), own["group"].to_numpy(str)
         cells = np.char.add(np.char.add(group, "|"), year.astype(str))

@@ -1,13 +1,12 @@
 """Breeds, pens, cocks, hens, machines, shelves, people, egg ages, months: which differ, by partial pooling."""
 
-from __future__ import annotations
-
 from dataclasses import dataclass, field
 
 import numpy as np
 import pandas as pd
 
-from hatchkit.problems import HatchkitError
+from hatchkit.losses.proportions import pooled
+from hatchkit.problems import HatchkitError, one_of
 from hatchkit.usual.mixed import expit, pool
 from hatchkit.yearly.outcomes import OUTCOMES, classes, counted, outcomes
 
@@ -103,8 +102,7 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
     Source: log odds with normal spreads on a grid of stated priors (`hatchkit.usual.mixed`); what is "clearly" and
     "may" are the kit's own limits, 99 % and 90 % of the draws.
     """
-    if outcome not in OUTCOMES:
-        raise HatchkitError("not_one_of", dict(name="outcome", given=outcome, known=list(OUTCOMES)))
+    one_of("outcome", outcome, OUTCOMES)
     rows, count, total = _rows(season, by, outcome)
     kept = rows["group"].notna().to_numpy()
     rows, count, total = rows[kept], count[kept], total[kept]
@@ -130,13 +128,9 @@ def groups(season, by: str, *, outcome: str = "hatch", least: int = 5, seed: int
 def _rows(season, by, outcome):
     """Rows to compare with their group, and count and total of each."""
     if by in OF_EGGS:
-        table = of_marked_eggs(season, by)
-        above, below, _ = OUTCOMES[outcome]
-        if outcome not in (known := ["hatch", "fertility", "hatch_of_fertile"]):
-            raise HatchkitError("not_one_of", dict(name="outcome", given=outcome, known=known))
-        count, total = table[above].to_numpy(float), table[below].to_numpy(float)
-        known = np.isfinite(count) & (total > 0)
-        return table[known].reset_index(drop=True), count[known], total[known]
+        one_of("outcome", outcome, ("hatch", "fertility", "hatch_of_fertile"))
+        rows, count, total = counted(of_marked_eggs(season, by), outcome)
+        return rows.reset_index(drop=True), count, total
     table = outcomes(season)
     if by not in table:
         there = [name for name in LIKELY_GROUPS if name in table]
@@ -188,29 +182,14 @@ def of_marked_eggs(season, by: str) -> pd.DataFrame:
 
 
 def _table(names, code, count, total, draws) -> pd.DataFrame:
-    rows = []
-    for place, name in enumerate(names):
-        own = code == place
-        low, middle, high = np.quantile(draws[:, place], [0.025, 0.5, 0.975])
-        rows.append(
-            [
-                str(name),
-                int(own.sum()),
-                count[own].sum(),
-                total[own].sum(),
-                count[own].sum() / total[own].sum(),
-                middle,
-                low,
-                high,
-            ]
-        )
-    return pd.DataFrame(rows, columns=COLUMNS)
+    low, middle, high = np.quantile(draws, [0.025, 0.5, 0.975], axis=0)
+    found, eggs = np.bincount(code, count), np.bincount(code, total)
+    columns = [list(map(str, names)), np.bincount(code), found, eggs, found / eggs, middle, low, high]
+    return pd.DataFrame(dict(zip(COLUMNS, columns, strict=True)))
 
 
 def _alone(names, code, count, total) -> pd.DataFrame:
     """One group, or none: shares as counted, nothing to draw it towards."""
-    from hatchkit.losses.proportions import pooled
-
     rows = []
     for place, name in enumerate(names):
         share, low, high = pooled(count[code == place], total[code == place])[:3]
@@ -279,8 +258,7 @@ def _crossed(season, rows, by, other):
         eggs = season.eggs
         if other not in eggs or other == by:
             return None
-        both = eggs[[by, other]].dropna().astype(str)
-        return both.rename(columns={by: "group", other: "other"}).drop_duplicates()
+        return eggs[[by, other]].dropna().astype(str).set_axis(["group", "other"], axis=1).drop_duplicates()
     if other not in rows:
         return None
     return pd.DataFrame({"group": rows["group"], "other": classes(rows[other], other)}).dropna().drop_duplicates()

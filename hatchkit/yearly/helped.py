@@ -1,7 +1,5 @@
 """Did a change help? What was to be expected without it, from all years and from what was not changed."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 
@@ -122,8 +120,7 @@ def _concerned(table, change) -> np.ndarray:
     if change.get("keeper"):
         mine &= (table["keeper"].astype(object) == change["keeper"]).to_numpy()
     if _where(change):
-        fits = [_named(table, name, change) for name in PLACES if name in table]
-        mine &= np.any(fits, axis=0)
+        mine &= np.any([_named(table, name, change) for name in PLACES if name in table], axis=0)
     return mine
 
 

@@ -1,12 +1,11 @@
 """A season without names: what identifies keepers, places, birds and machines is numbered, free text is left out."""
 
-from __future__ import annotations
-
 from dataclasses import replace
 from pathlib import Path
 
 import pandas as pd
 
+from hatchkit.reference import contract
 from hatchkit.say import text
 
 #: Columns whose values are replaced by a word and a number: column -> word.
@@ -119,31 +118,25 @@ def _keyed(table, batches):
 
 
 def _batches(table, books, batches):
-    from hatchkit.reference import contract
-
     # What is no column of the kit is the keeper's own, and may hold anything.
     known = contract.columns("batches")
-    out = table[[name for name in table if name in known]].copy()
-    for column, word in _NUMBERED.items():
-        out[column] = _mapped(table[column], books.get(word, {}))
-    for column in _BLANK:
-        if column in out:
-            out[column] = pd.Series([None] * len(out), index=out.index, dtype=table[column].dtype)
-    out["batch"] = table["batch"].astype(str).map(batches)
-    return out.assign(name=out["batch"])
+    keys = table["batch"].astype(str).map(batches)
+    kept = table[[name for name in table if name in known]]
+    return _numbered(kept, books, _NUMBERED, _BLANK).assign(batch=keys, name=keys)
 
 
 def _eggs(table, books, batches):
     if not len(table):
         return table
-    out = _keyed(table, batches)
-    for column, word in _OF_EGGS.items():
-        if column in out:
-            out[column] = _mapped(table[column], books.get(word, {}))
-    for column in ("notes", "file", "sheet"):
-        if column in out:
-            out[column] = pd.Series([None] * len(out), index=out.index, dtype=table[column].dtype)
-    return out
+    return _numbered(_keyed(table, batches), books, _OF_EGGS, ("notes", "file", "sheet"))
+
+
+def _numbered(table, books, words: dict, blank):
+    """The table with numbers for the names in some columns (column -> word), and nothing in others."""
+    new = {column: _mapped(table[column], books.get(word, {})) for column, word in words.items() if column in table}
+    for column in table.columns.intersection(blank):
+        new[column] = pd.Series([None] * len(table), index=table.index, dtype=table[column].dtype)
+    return table.assign(**new)
 
 
 def _readings(table, books):

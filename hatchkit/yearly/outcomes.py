@@ -1,7 +1,5 @@
 """One row per batch: what is compared between years and groups, counted alike everywhere."""
 
-from __future__ import annotations
-
 import numpy as np
 import pandas as pd
 

@@ -5,8 +5,8 @@ import pytest
 
 from hatchkit.advice import course, harm
 from hatchkit.advice.evidence_climate import Doses
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import seen
-from hatchkit.advice.tally import STAGES
 
 #: Log odds of 10 % clears, 1 % removed, 6 % early ... one after the other.
 LOGITS = np.log(np.array([0.10, 0.011, 0.067, 0.03, 0.074, 0.027, 0.034]))

@@ -11,8 +11,8 @@ from hatchkit.advice.evidence_ladder import _strength, ladder
 
 
 @pytest.fixture(scope="module")
-def season():
-    return hk.load_season("demo")
+def season(demo):
+    return demo
 
 
 @pytest.fixture(scope="module")

@@ -17,8 +17,8 @@ from tiny_season import tiny_season
 
 
 @pytest.fixture(scope="module")
-def season():
-    return hk.load_season("demo")
+def season(demo):
+    return demo
 
 
 @pytest.fixture(scope="module")

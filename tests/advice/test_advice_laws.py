@@ -9,8 +9,8 @@ from scipy import optimize, special
 from hatchkit import reference
 from hatchkit.advice import course, harm, weighing
 from hatchkit.advice.evidence_climate import NOTHING, Doses
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import Seen
-from hatchkit.advice.tally import STAGES
 from hatchkit.losses.two_phase_shape import cumulative
 from hatchkit.usual.stages import Usual
 

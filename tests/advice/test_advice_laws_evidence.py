@@ -9,7 +9,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.advice import evidence, evidence_climate, evidence_machine, evidence_records
-from hatchkit.advice.tally import STAGES, published_shares
+from hatchkit.advice.published import STAGES, published_shares
 from hatchkit.climate.dose import half_dose
 from hatchkit.usual.stages import Usual
 

@@ -10,7 +10,7 @@ from scipy import stats
 
 from hatchkit import reference
 from hatchkit.advice import evidence_ladder, season_notes
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 from hatchkit.losses.proportions import pooled
 
 

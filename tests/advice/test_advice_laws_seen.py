@@ -5,8 +5,8 @@ import pandas as pd
 import pytest
 
 from hatchkit.advice import poor_hatch
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import seen
-from hatchkit.advice.tally import STAGES
 from hatchkit.usual.stages import Usual
 
 LOGITS, SPREAD = np.zeros(7), np.ones(7)

@@ -10,8 +10,9 @@ import pytest
 from hatchkit import reference
 from hatchkit.advice import causes, dates, different, egg_chances, plan, reasons, tally, what_if
 from hatchkit.advice.evidence import Line
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.reasons import Counted
-from hatchkit.advice.tally import STAGES, Between
+from hatchkit.advice.tally import Between
 from hatchkit.losses.two_phase_shape import cumulative
 from hatchkit.usual import beta_binomial
 from hatchkit.usual.stages import Usual

@@ -13,7 +13,6 @@ from hatchkit.advice.what_to_change import changes
 from hatchkit.pages.next_set import save_next_set
 from hatchkit.problems import HatchkitError
 from hatchkit.say import plan as words
-from hatchkit.season import load_season
 from hatchkit.simulate.seasons import draw_season
 from hatchkit.usual import beta_binomial as predictive
 
@@ -143,8 +142,7 @@ def test_an_empty_season_can_still_plan(season):
         next_set(bare)
 
 
-def test_opening_the_lid_and_setting_are_no_accidents_to_candle_after():
+def test_opening_the_lid_and_setting_are_no_accidents_to_candle_after(demo):
     """The demo's deep readings of quail and hens before a look are all openings, or eggs going in."""
-    season = load_season("demo")
     for species in ("chicken", "quail"):
-        assert "candling" not in set(changes(season, species)["change"])
+        assert "candling" not in set(changes(demo, species)["change"])

@@ -1,21 +1,21 @@
 """Season notes, what-if, breakout guide and the column list of the advice room."""
 
+import re
 from types import SimpleNamespace
 
 import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit import reference
+from hatchkit import reference, say
 from hatchkit.advice.account import account
 from hatchkit.advice.breakout import breakout_guide
 from hatchkit.advice.causes import season_causes
 from hatchkit.advice.poor_hatch import standing
+from hatchkit.advice.published import STAGES
 from hatchkit.advice.season_notes import LEAST_EGGS, _from_stages, season_notes
-from hatchkit.advice.tally import STAGES
 from hatchkit.advice.what_if import what_if
 from hatchkit.figures import egg_drawings
-from hatchkit.season import load_season
 from hatchkit.simulate.seasons import draw_season
 
 
@@ -24,11 +24,6 @@ def told():
     season, answer = draw_season(seed=71_700, cause="overheating", batches=6, step_minutes=60)
     causes = season_causes(season)
     return season, answer, causes, what_if(season, causes=causes)
-
-
-@pytest.fixture(scope="module")
-def demo():
-    return load_season("demo")
 
 
 def test_the_notes_put_the_planted_cause_first_with_its_batch(told):
@@ -101,7 +96,7 @@ def test_a_stage_at_thrice_the_published_share_is_told():
 
 def test_the_guide_scales_days_and_marks_care():
     hen, duck = breakout_guide(), breakout_guide(reference.species("duck"))
-    eye = hen["look"] == "Black eye"
+    eye = hen["look"] == "embryo_eye"
     assert hen.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [4, 7]
     assert duck.loc[eye, ["day_low", "day_high"]].iloc[0].tolist() == [5, 10]
     assert hen.loc[hen["part"] == "position", "care"].all()
@@ -119,27 +114,26 @@ def test_every_day_has_its_look(species):
 def test_day_seven_of_a_hen_is_early_with_a_black_eye():
     from hatchkit.losses.stages import limits_for, stage_of
 
-    eye = breakout_guide().set_index("look").loc["Black eye"]
+    eye = breakout_guide().set_index("look").loc["embryo_eye"]
     assert eye["write_down"] == "broken_early"
     assert stage_of(6.5, eye["day_high"], limits_for("chicken", 21.0)) == "early"
 
 
 def test_looks_that_warmth_makes_alike_are_said_to_be_alike():
-    means = breakout_guide().set_index("look")["means"]
-    assert all(
-        "After weeks of warmth" in means[look] or "after weeks of warmth" in means[look]
-        for look in ("Nothing grew", "Ring without blood")
-    )
-    assert "do not open it" in means["Foul smell"]
+    assert "After weeks of warmth" in say.text("breakout_means_egg_clear")
+    assert "after weeks of warmth" in say.text("breakout_means_egg_ring")
+    assert "do not open it" in say.text("breakout_means_sign_rotten")
 
 
-def test_meanings_name_no_days_of_a_hen():
+@pytest.mark.parametrize("language", say.LANGUAGES)
+def test_meanings_name_no_days_of_a_hen(language):
     # The days are scaled to the bird; a day within the text would not be.
-    assert not breakout_guide()["means"].str.contains(r"day \d").any()
+    means = [say.text(f"breakout_means_{look}", {}, language) for look in breakout_guide()["look"]]
+    assert not [words for words in means if re.search(r"\b(day|Tag|jour|día)e?s? \d", words)]
 
 
 def test_every_drawing_that_the_guide_names_exists():
-    assert set(breakout_guide()["drawing"]) - {"none"} <= set(egg_drawings.KINDS)
+    assert set(breakout_guide()["look"]) <= set(egg_drawings.KINDS)
 
 
 def test_the_column_list_names_what_the_advice_room_returns(told):

@@ -8,9 +8,10 @@ import hatchkit as hk
 from hatchkit.advice import poor_hatch
 from hatchkit.advice.causes import MOST_UNACCOUNTED, likely_causes, season_causes
 from hatchkit.advice.causes import _verdict as verdict_of
+from hatchkit.advice.published import STAGES, published_shares
 from hatchkit.advice.reasons import Counted
 from hatchkit.advice.season_notes import season_notes
-from hatchkit.advice.tally import STAGES, Between, published_shares, tally
+from hatchkit.advice.tally import Between, tally
 from hatchkit.advice.what_if import what_if
 from hatchkit.findings.season import review
 from hatchkit.problems import HatchkitError

@@ -47,11 +47,7 @@ def plain_loop(hours, air_c, heat, evaporation, conductance, tau):
 
 def filtered(hours, air, eggs, tau):
     """The estimate alone, without its band."""
-    lag, egg = egg_temperature._Lag(tau, 3 * tau), np.empty(len(air))
-    for begin in range(0, len(air), egg_temperature.CHUNK):
-        piece = slice(begin, begin + egg_temperature.CHUNK)
-        np.add(*lag.respond(hours, air, eggs, piece), out=egg[piece])
-    return egg
+    return sum(egg_temperature.respond(hours, air, eggs, tau, 3 * tau))
 
 
 def seconds(work, repeats=3):
@@ -71,7 +67,7 @@ def filter_against_loop(count=200_000):
     age = np.linspace(0, 21, count)
     heat, evaporation = egg_heat.embryo_heat(age, 60), egg_heat.evaporation_heat(60)
     conductance, tau = egg_heat.conductance(60, "fan"), egg_heat.time_constant(60, "fan")
-    eggs = egg_temperature._Egg(heat, evaporation, conductance)
+    eggs = egg_temperature._Egg(age, 60, "fan", 21.0)
     fast, both = seconds(lambda: filtered(hours, air, eggs, tau))
     band, _ = seconds(lambda: egg_temperature.egg_temperature(hours, air, age_days=age, egg_mass_g=60))
     slow, loop = seconds(lambda: plain_loop(hours, air, heat, evaporation, conductance, tau), repeats=2)

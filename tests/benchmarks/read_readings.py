@@ -58,10 +58,10 @@ def told(path: Path) -> list:
     ]
 
 
-def ours(path: Path, mark: bool = True):
+def ours(path: Path):
     from hatchkit.records.logs.read import Wishes, read_accounted
 
-    return read_accounted(path, Wishes(mark=mark))
+    return read_accounted(path, Wishes())
 
 
 def marks_only(readings):
@@ -118,7 +118,6 @@ def main(rows: int, names=("iso", "day_first")) -> None:
             calls = {f"told {n}": call for n, call in enumerate(told(path))}
             calls |= {
                 "ours": lambda path=path: ours(path),
-                "ours without marks": lambda path=path: ours(path, False),
                 "marks alone": lambda readings=readings: marks_only(readings),
             }
             took = best(calls, RUNS[path.stem])
@@ -129,7 +128,7 @@ def main(rows: int, names=("iso", "day_first")) -> None:
                     f"  {key:20s} {processor:6.2f} s processor ({processor / least[0]:4.2f} x)"
                     f"   {clock:6.2f} s clock ({clock / least[1]:4.2f} x)"
                 )
-            read = took["ours without marks"]
+            read = took["ours"]
             print(f"  marks / our read     {took['marks alone'][0] / read[0]:4.2f} x processor")
             peaks = {which: peak_mb(path, which) for which in ("0", "1", "ours")}
             least_mb = min(value for key, value in peaks.items() if key != "ours")

@@ -6,7 +6,7 @@ import pytest
 from climate_seasons import bump, hour, level, outage, readings, season, with_events
 
 from hatchkit.climate import dose
-from hatchkit.climate.development import rate
+from hatchkit.climate.egg_heat import rate
 from hatchkit.climate.track import COLUMNS, batch_track
 
 

@@ -9,8 +9,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.climate import clock, dose, egg_temperature
-from hatchkit.climate.development import rate
-from hatchkit.climate.egg_heat import conductance, embryo_heat, evaporation_heat, time_constant
+from hatchkit.climate.egg_heat import conductance, embryo_heat, evaporation_heat, rate, time_constant
 
 
 def test_heat_of_a_hens_egg_by_hand():
@@ -42,7 +41,7 @@ def egg_by_loop(hours, air, age, tau, factor=1.0):
     return np.array(rows).T
 
 
-def test_the_egg_is_found_again_by_a_plain_loop(monkeypatch):
+def test_the_egg_is_found_again_by_a_plain_loop():
     rng = np.random.default_rng(2)
     hours = np.cumsum(np.r_[0.0, rng.uniform(0.05, 0.6, 40), 1.5, 1.7, rng.uniform(0.05, 0.6, 40)])
     air = 37.5 + 3 * np.sin(hours) + rng.normal(0, 0.5, len(hours))
@@ -58,11 +57,9 @@ def test_the_egg_is_found_again_by_a_plain_loop(monkeypatch):
     up = np.where(warm > 0, more, less) ** 2 + probe**2 + np.maximum(np.maximum(*others) - egg, 0) ** 2
     down = np.where(warm > 0, less, more) ** 2 + probe**2 + np.maximum(egg - np.minimum(*others), 0) ** 2
     want = [egg, egg - np.sqrt(down), egg + np.sqrt(up), lagged]
-    for chunk in (16384, 7):
-        monkeypatch.setattr(egg_temperature, "CHUNK", chunk)
-        found = egg_temperature.egg_temperature(hours, air, age_days=age, egg_mass_g=60.0)
-        for name, column in zip(("egg_c", "low_c", "high_c", "lagged_air_c"), want, strict=True):
-            assert found[name].to_numpy() == pytest.approx(column, abs=1e-6)
+    found = egg_temperature.egg_temperature(hours, air, age_days=age, egg_mass_g=60.0)
+    for name, column in zip(("egg_c", "low_c", "high_c", "lagged_air_c"), want, strict=True):
+        assert found[name].to_numpy() == pytest.approx(column, abs=1e-6)
     hole = air.copy()
     hole[20] = np.nan
     found = egg_temperature.egg_temperature(hours, hole, age_days=age, egg_mass_g=60.0, sensor_sd_c=0.0)

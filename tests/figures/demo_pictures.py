@@ -26,7 +26,7 @@ from hatchkit.figures import glance as glance_pictures
 from hatchkit.figures import losses as loss_pictures
 from hatchkit.figures import next_set as next_set_pictures
 from hatchkit.figures import relate as relate_pictures
-from hatchkit.figures.case import case_picture
+from hatchkit.figures.course import case_picture
 from hatchkit.losses import pictured as lost
 from hatchkit.losses import tray
 from hatchkit.losses.season_chart import season_chart as make_season_chart

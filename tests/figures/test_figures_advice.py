@@ -6,6 +6,7 @@ import numpy as np
 import pandas as pd
 import pytest
 
+from hatchkit import say
 from hatchkit.advice import pictured
 from hatchkit.advice.breakout import breakout_guide
 from hatchkit.figures import advice, style
@@ -60,13 +61,24 @@ def test_what_if_draws_each_row_its_range_and_the_usual():
 def test_one_drawing_for_each_look_that_has_one():
     guide = breakout_guide()
     axs = advice.breakout_drawings(guide)
-    assert len(axs) == (guide["drawing"] != "none").sum()
+    assert len(axs) == len(guide)
     assert all(ax.texts for ax in axs)
-    assert "Head under the left wing" in pictured.drawings(guide)["looks"]
+    assert "lie_left" in pictured.drawings(guide)["looks"]
+
+
+@pytest.mark.parametrize("language", say.LANGUAGES)
+def test_no_word_of_another_language_stands_on_the_drawings(language):
+    axs = advice.breakout_drawings(breakout_guide(), language=language)
+    found = {text.get_text() for ax in axs for text in ax.texts}
+    plt.close(axs[0].figure)
+    codes = ("swollen_neck", "small_cell", "large_cell", "dry_skin", "seen_from", "wing_R", "wing_L")
+    assert {say.text(f"drawn_{code}", {}, language) for code in codes} <= found
+    others = {say.text("drawn_swollen_neck", {}, other) for other in say.LANGUAGES if other != language}
+    assert not others & found
 
 
 def test_given_axes_are_drawn_on_and_returned():
-    ax = advice.side_by_side(1)[0]
+    ax = style.axes()
     assert advice.ranked_causes(table(), ax) is ax
 
 

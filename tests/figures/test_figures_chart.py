@@ -13,7 +13,7 @@ import pytest
 from matplotlib.text import Text
 from PIL import Image
 
-from hatchkit.figures import advice, losses, style
+from hatchkit.figures import losses, style
 from hatchkit.figures.chart import chart
 
 
@@ -67,7 +67,8 @@ def test_a_name_with_dollar_signs_is_a_name_and_no_formula(name):
         dict(flock=[name, "Barn"], stage="early", share_of_set=[0.15, 0.1], eggs=[3, 2], set=20, excess=0)
     )
     by_flock = losses.losses_by_group(table)
-    left, right = advice.side_by_side(2, titles=[name, "plain"])
+    _, (left, right) = style.subplots(1, 2, size=(5, 3))
+    left.set_title(name)
     left.bar([name, "b"], [1, 2], label=name)
     left.legend(title=name)
     right.set_yticks([0, 1], [name, "b"])

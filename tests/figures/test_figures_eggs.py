@@ -51,7 +51,7 @@ def test_eggs_grow_darker_before_the_candle():
 def test_each_position_says_from_where_it_is_seen_and_which_wing_is_which(ax, kind):
     egg_drawings.egg(ax, kind, "a position")
     said = [text.get_text() for text in ax.texts]
-    assert say.text("course_seen_from") in said and {"R", "L"} <= set(said)
+    assert say.text("drawn_seen_from") in said and {"R", "L"} <= set(said)
 
 
 def _head(kind):
@@ -80,7 +80,7 @@ def test_the_wing_lies_over_the_head_or_under_it():
 
 
 def test_the_guide_names_only_what_can_be_drawn():
-    assert set(reference.load("breakout_guide")["drawing"]) <= set(egg_drawings.KINDS)
+    assert set(reference.load("breakout_guide")["look"]) <= set(egg_drawings.KINDS)
 
 
 @pytest.mark.parametrize(

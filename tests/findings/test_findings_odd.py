@@ -4,6 +4,7 @@ import pytest
 
 import hatchkit as hk
 from hatchkit.findings.finding import Finding, Findings
+from hatchkit.pages import parts
 from hatchkit.pages.page import page
 
 HEAD = "batch,species,incubator,set_at,eggs_set,hatched"
@@ -26,9 +27,14 @@ def season(request, tmp_path):
     return hk.load_season(tmp_path)
 
 
+def undrawn(*_):
+    """In place of a picture, where the same season's is drawn beside it."""
+    return ""
+
+
 def test_every_page_is_whole(season):
-    for unit in ("C", "F"):
-        html = page(hk.review(season, unit=unit), full=True)
+    for unit, draw in (("C", undrawn), ("F", parts.picture)):
+        html = page(hk.review(season, unit=unit), full=True, draw=draw)
         assert html.rstrip().endswith("</html>") and ">none<" not in html and "nan" not in html.split("</style>")[1]
     for batch in season.batches["batch"]:
         html = page(hk.poor_hatch(season, str(batch)), full=True)

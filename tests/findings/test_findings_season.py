@@ -16,13 +16,13 @@ ROOT = Path(__file__).resolve().parents[2]
 
 
 @pytest.fixture(scope="module")
-def season():
-    return hk.load_season("demo")
+def season(demo):
+    return demo
 
 
 @pytest.fixture(scope="module")
-def review(season):
-    return hk.review(season)
+def review(demo_review):
+    return demo_review
 
 
 def test_the_first_finding_says_what_cost_most_and_the_others_follow(season, review):

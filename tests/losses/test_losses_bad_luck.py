@@ -77,14 +77,6 @@ def test_own_levels_come_first_and_are_checked():
     assert norms("chicken")["share"].between(0, 1).all()
     with pytest.raises(HatchkitError, match="between 0 and 1"):
         norms(own=[dict(species="chicken", stage="late", share=10)])
-    with pytest.raises(HatchkitError, match="known are heavy_breeders"):
-        bad_luck(season(), norm="the best")
-
-
-def test_the_published_level_named_is_used():
-    table = bad_luck(season(), norm="barnett_intact").set_index(["batch", "stage"])
-    assert table.loc[("0", "late"), "norm_share"] == 0.046
-    assert np.isnan(table.loc[("0", "hatched"), "norm_chance"])
 
 
 def test_adjusting_never_lowers_a_chance_and_keeps_missing_ones():

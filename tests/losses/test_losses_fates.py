@@ -311,7 +311,7 @@ def test_an_egg_called_clear_at_the_end_was_not_opened():
 
 @pytest.mark.parametrize("word", ["clear", "c", "clr", "klar", "no development"])
 def test_words_for_clear_in_the_egg_sheet_are_not_read_as_opened(word):
-    from hatchkit.records.sheets.fatewords import fate_of
+    from hatchkit.records.sheets.entries import fate_of
 
     assert fate_of(word, None).fate == "clear" and fate_of("infertile", "en").fate == "infertile"
 

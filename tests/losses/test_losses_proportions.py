@@ -28,7 +28,7 @@ def test_impossible_counts_and_unknown_methods_are_refused(count, total, method)
 
 def test_spread_between_batches_widens_the_pooled_interval():
     even, uneven = pooled([5] * 8, [48] * 8), pooled([0, 0, 20, 0, 0, 20, 0, 0], [48] * 8)
-    assert even.share == uneven.share and even.dispersion < 1 < uneven.dispersion
+    assert even.share == uneven.share
     assert uneven.high - uneven.low > 1.5 * (even.high - even.low)
 
 

@@ -8,7 +8,7 @@ import psychrolib
 import pytest
 
 from hatchkit.climate import air, dose, egg_heat
-from hatchkit.climate.development import rate
+from hatchkit.climate.egg_heat import rate
 from hatchkit.climate.egg_temperature import egg_temperature, unseen_share
 
 psychrolib.SetUnitSystem(psychrolib.SI)

@@ -11,14 +11,13 @@ from hatchkit.advice.plan import next_set
 from hatchkit.pages.candling_sheet import LOOKS, SPARE, candling_sheet, write_candling_sheet
 from hatchkit.pages.next_set import next_set_sheet
 from hatchkit.say import LANGUAGES
-from hatchkit.season import load_season
 
 BROWSER = shutil.which("chromium") or shutil.which("chromium-browser")
 
 
 @pytest.fixture(scope="module")
-def season():
-    return load_season("demo")
+def season(demo):
+    return demo
 
 
 @pytest.fixture(scope="module")

@@ -47,12 +47,12 @@ def check(html):
 
 
 @pytest.fixture(scope="module")
-def season():
-    return hk.load_season("demo")
+def season(demo):
+    return demo
 
 
-def test_the_season_s_page_is_well_formed(season):
-    assert check(page(hk.review(season), full=True)) == ([], [], [], [])
+def test_the_season_s_page_is_well_formed(demo_review):
+    assert check(page(demo_review, full=True)) == ([], [], [], [])
 
 
 @pytest.mark.parametrize("batch", ["H2", "Q4"])

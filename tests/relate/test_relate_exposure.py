@@ -23,7 +23,7 @@ def made_windows():
 @pytest.fixture
 def warm_window_dose(monkeypatch):
     """Stands in for the climate room: two hours warm in the first window, nothing logged in the second."""
-    import hatchkit.climate.dose as dose
+    from hatchkit.relate import exposure as patched
 
     def window_dose(track, start, end):
         inside = track[(track["time"] >= start) & (track["time"] < end)]
@@ -38,7 +38,7 @@ def warm_window_dose(monkeypatch):
             "heat_band": "low",
         }
 
-    monkeypatch.setattr(dose, "window_dose", window_dose)
+    monkeypatch.setattr(patched, "window_dose", window_dose)
 
 
 def test_a_window_with_no_reading_is_not_known_and_never_nought(warm_window_dose):

@@ -108,8 +108,6 @@ def test_a_window_logged_in_part_is_known_only_by_what_was_logged():
                           cold: [0.0, 0, 0, 0, 1e4]})  # fmt: skip
     found = measures.known_dose(table)
     assert np.isnan(found).tolist() == [False, True, False, False, False] and found[0] == 0
-    assert np.isnan(measures.known_dose(table, heat)).tolist() == [False, True, False, False, True]
-    assert np.isnan(measures.known_dose(table, cold)).tolist() == [False, True, True, True, False]
 
 
 def test_a_turn_of_the_log_by_hand():

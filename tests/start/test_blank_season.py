@@ -12,7 +12,7 @@ from hatchkit.advice.signs import read as signs_in
 from hatchkit.problems import HatchkitError
 from hatchkit.records.folder import read_folder
 from hatchkit.records.own_sheet import COLUMNS, headings
-from hatchkit.records.sheets.own_columns import own_key
+from hatchkit.records.sheets.fields import own_key
 from hatchkit.records.template import AT_FIRST_SIGHT, choices_of, columns_of
 from hatchkit.say import LANGUAGES, text
 from hatchkit.start.blank_season import settings_text, start_folder
@@ -121,7 +121,7 @@ def test_what_a_person_fills_in_is_read_again_exactly(tmp_path, language):
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_every_choice_is_read_as_what_it_stands_for(tmp_path, language):
-    from hatchkit.records.sheets.fatewords import fate_of
+    from hatchkit.records.sheets.entries import fate_of
 
     kinds = list(reference.species_table().index)
     start_folder(tmp_path, language)

@@ -1,8 +1,8 @@
 """Lessons: cases drawn with replacement, one answer book that the students cannot make."""
 
-import io
 import json
 import re
+import sys
 import time
 from html import unescape
 
@@ -25,7 +25,7 @@ from hatchkit.teach.marking import BOOK, mark_answers, rules
 @pytest.fixture(scope="module")
 def lesson(tmp_path_factory):
     folder = tmp_path_factory.mktemp("class") / "lesson"
-    page = write_lesson(folder, students=3, seed=17, batches=2, eggs=40, level="exam", progress=io.StringIO())
+    page = write_lesson(folder, students=3, seed=17, batches=2, eggs=40, level="exam")
     return folder, pd.read_csv(folder / BOOK, dtype={"case": str, "batch": str}, keep_default_na=False), page
 
 
@@ -155,15 +155,14 @@ def test_answers_are_marked_and_given_back_and_nothing_is_written_over(lesson, t
     assert before == {path: path.read_bytes() for path in out.iterdir()}
 
 
-def test_progress_is_a_line_that_grows_and_comes_only_when_it_takes_long(monkeypatch):
+def test_progress_is_a_line_that_grows_and_comes_only_when_it_takes_long(monkeypatch, capsys):
     now = [0.0]
     monkeypatch.setattr(time, "monotonic", lambda: now[0])
-    shown = io.StringIO()
-    line = lessons._Progress(3, "cases written", shown)
-    line.step()
-    assert shown.getvalue() == ""
+    monkeypatch.setattr(sys.stderr, "isatty", lambda: True, raising=False)
+    line = lessons.StderrProgress("Lesson", "cases written")
+    line(1, 3)
+    assert capsys.readouterr().err == ""
     now[0] = 2.5
-    line.step()
-    line.step()
-    line.end()
-    assert "2 of 3 cases written" in shown.getvalue() and shown.getvalue().endswith("3 of 3 cases written\n")
+    line(2, 3)
+    line(3, 3)
+    assert capsys.readouterr().err == "\rLesson: 2 of 3 cases written\rLesson: 3 of 3 cases written\n"

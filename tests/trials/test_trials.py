@@ -41,8 +41,8 @@ def test_eggs_needed_are_those_of_the_textbook():
     assert eggs_needed(0.7, 0.1) in (290, 291, 292, 293, 294)
 
 
-def test_the_plan_takes_what_is_usual_from_the_keepers_own_years():
-    season = hk.load_season("demo-years")
+def test_the_plan_takes_what_is_usual_from_the_keepers_own_years(demo_years):
+    season = demo_years
     own = hk.trial(season, outcome="fertility", seed=1, sets=2)
     share = (
         1 - season.fates[season.fates["fate"].isin(["clear", "infertile"])]["eggs"].sum() / season.fates["eggs"].sum()

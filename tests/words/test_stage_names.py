@@ -1,6 +1,6 @@
 """Each stage has one short name and one name within a sentence."""
 
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 from hatchkit.climate import shapes
 from hatchkit.figures import style
 from hatchkit.words.stage_names import label

@@ -5,14 +5,16 @@ import pandas as pd
 import pytest
 
 import hatchkit as hk
+from hatchkit import say
+from hatchkit.findings.years import each_year
 from hatchkit.yearly.by_year import by_year, dispersion_within, same, what_changed, years_by_luck
 from hatchkit.yearly.helped import helped
 from hatchkit.yearly.outcomes import classes, outcomes
 
 
 @pytest.fixture(scope="module")
-def demo():
-    return hk.load_season("demo-years")
+def demo(demo_years):
+    return demo_years
 
 
 def test_shares_of_the_years_are_those_of_the_sheets(demo):
@@ -46,6 +48,40 @@ def test_fertility_of_the_demo_years_differs_by_more_than_luck(demo):
     found = what_changed(demo).set_index("outcome")
     assert bool(found.loc["fertility", "more_than_luck"]) and found.loc["fertility", "lowest"] == 2024
     assert not found.loc["early", "more_than_luck"]
+
+
+def hatch_told(season):
+    """Code and facts of the answer to how each year hatched."""
+    (found,) = each_year(season)
+    return found.answer, found.facts
+
+
+def test_the_order_of_the_years_is_told_as_counted_and_whether_luck_makes_it(demo):
+    code, facts = hatch_told(demo)
+    assert code == "years_hatch_told" and facts["luck"] == "beyond"
+    assert (facts["highest"], facts["lowest"]) == ("2025", "2024")
+    two = demo.batches[demo.batches["season"] < 2025]
+    code, facts = hatch_told(demo.with_batches(two))
+    assert code == "years_hatch_told" and facts["luck"] == "within"
+    assert (facts["highest"], facts["lowest"]) == ("2023", "2024")
+
+
+def test_years_of_different_machines_are_told_in_order_but_luck_is_not(demo):
+    apart = demo.batches["incubator"].astype(str) + demo.batches["season"].astype(str)
+    assert hatch_told(demo.with_batches(demo.batches.assign(incubator=apart)))[1]["luck"] == "untold"
+
+
+def test_one_year_has_no_order(demo):
+    code, facts = hatch_told(demo.with_batches(demo.batches[demo.batches["season"] == 2024]))
+    assert code == "years_hatch_one" and not facts["ordered"]
+
+
+@pytest.mark.parametrize("language", say.LANGUAGES)
+def test_the_years_are_not_called_best_and_poorest_where_luck_may_make_the_order(demo, language):
+    code, facts = hatch_told(demo)
+    ways = ("beyond", "within", "untold")
+    words = [say.text(code, {**facts, "told": [], "luck": luck}, language) for luck in ways]
+    assert len(set(words)) == 3 and all("2025" in one and "2024" in one for one in words)
 
 
 def test_years_alike_but_for_their_batches_are_called_alike():

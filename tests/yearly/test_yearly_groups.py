@@ -11,8 +11,8 @@ from hatchkit.yearly.groups import eggs_to_tell, of_marked_eggs
 
 
 @pytest.fixture(scope="module")
-def demo():
-    return hk.load_season("demo-years")
+def demo(demo_years):
+    return demo_years
 
 
 def test_the_hen_with_clear_eggs_is_found(demo):

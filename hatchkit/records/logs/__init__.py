@@ -7,17 +7,17 @@ How one file is read, in order; each step answers one question and hands on a sm
 - `texts.py`, `encoding.py`, `rows.py`: which texts does a file hold (workbook, archive), in which encoding, and are
   they lines of cells (JSON, labelled lines, web page, dump, XML)?
 - `head.py`, `headings.py`, `cells.py`: separator, decimal mark, headings of up to five lines, first reading
-- `names.py`, `column.py`, `columns.py`, `plan.py`: what a heading, unit and legend say each column is (words:
+- `names.py`, `plan.py`, `columns.py`: what a heading, unit and legend say each column is (words:
   `reference/sensor_words.csv`)
-- `behaviour.py`, `guess.py`: where no heading is understood: behaviour, doubted and asked
+- `guess.py`: where no heading is understood: behaviour, doubted and asked
 - `pairs.py`: which humidity goes with which temperature; mean before lowest and highest
-- `when.py`, `moments.py`, `stamps.py`, `since.py`: which columns say when, several logs side by side, counted from
-  a start
-- `bulk.py`, `parse.py`, `lines.py`: does the rest look like the head; one call of the parser; what became of each
-  line
-- `channels.py`, `values.py`, `humidity.py`, `probe.py`, `order.py`: numbers, units, missing codes; one probe after
-  another; order of time
-- `owner.py`, `season.py`, `join.py`, `overview.py`: whose log it is and how sure; all logs of a season (`read_all`:
+- `when.py`, `moments.py`, `stamps.py`, `since.py`, `zone.py`: which columns say when, several logs side by side,
+  counted from a start; UTC
+- `parse.py`, `lines.py`: does the rest look like the head; one call of the parser; what became of each line; where
+  another export begins
+- `channels.py`, `values.py`, `probe.py`: numbers, units, missing codes, humidity; one probe after another in the
+  order of time
+- `owner.py`, `season.py`, `join.py`: whose log it is and how sure; all logs of a season (`read_all`:
   readings, problems, questions, files); the table `logs` of a season, which `records/check.py: logs_read` groups
   and `say/logs.py` puts in words
 - `times/`: `forms.py` is the table of forms; `gather`, `decide`, `read`, `find`; `grid.py` the fast path;
@@ -69,5 +69,7 @@ tests/records/logs/test_logs_broken.py 2000`). A layout is a function in `tests/
 write a file a try do not shrink: a failure would hang the suite.
 
 Not read: decimal commas between commas without quotes (refused with the way out), zones by name above the readings
-(only UTC/GMT and an offset), a log without any date (the reason says so).
+(only UTC/GMT and an offset), a log without any date (the reason says so). Nor, since no log kept here was ever read by
+it: days as a spreadsheet's numbers in a text, whole lines in quotes, a sensor's name behind the stamp of a labelled
+line, a date that stands only beside the first of its readings, rows of one SQL command in lines of their own.
 """

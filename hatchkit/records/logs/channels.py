@@ -6,12 +6,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs.humidity import humidity
 from hatchkit.records.logs.plan import AS_IT_STANDS, CHOICES, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
-from hatchkit.records.logs.utc import utc_of
 from hatchkit.records.logs.values import (
     as_numbers,
+    humidity,
     missing_codes,
     row_owners,
     row_quantities,
@@ -19,6 +18,7 @@ from hatchkit.records.logs.values import (
     to_celsius,
     unit_from_range,
 )
+from hatchkit.records.logs.zone import utc_of
 
 #: An empty stretch of so many lines at either end of a column: the probe was not plugged in.
 _NOT_PLUGGED_IN = 10
@@ -48,9 +48,9 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
         for channel, part in zip(plan.channels, parts, strict=True)
         for fact in _known_by(channel, part, plan, wishes)
     ]
-    filled = _any([part["has"] for part in parts])
+    filled = np.logical_or.reduce([part["has"] for part in parts])
     event = ~filled
-    event &= _has_text(raw, plan, parts)
+    event &= np.logical_or.reduce([part["text"] for part in parts] + [raw[n].notna().to_numpy() for n in plan.text])
     other = np.zeros(len(raw), dtype=bool) if quantities is None else ~filled & ~event & (quantities != "temp")
     account.count("events", "note", event.sum(), first=_first(lines, event))
     if not filled.all() or len(parts) > 1:
@@ -68,7 +68,7 @@ def channel_readings(raw, head, plan, stamps, keep, wishes, account) -> pd.DataF
     probes = _chosen(probes, wishes, account)
     frames, used = [], np.zeros(len(raw), dtype=bool)
     for name, part, mine in sorted(probes, key=lambda probe: probe[0]):
-        frame, rows = probe_readings(utc, part, mine, name, lines, wishes, account)
+        frame, rows = probe_readings(utc, part, mine, name, lines, account)
         frames.append(frame)
         used[slice(None) if rows is None else rows] = True
     _count_used(account, used, probes, event | other, lines)
@@ -110,28 +110,14 @@ def _keep_missing(parts, filled, event) -> None:
     missing reading of the first probe.
     """
     together = sum(part["has"].astype(np.int8) for part in parts) > 1
-    if len(parts) == 1 or together.sum() < 0.5 * max(len(together), 1):
-        parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
-        return
-    for part in parts:
+    for part in parts if together.mean() >= 0.5 else ():
         at = np.flatnonzero(part["has"])
         first, last = (at[0], at[-1]) if len(at) else (0, -1)
         first = 0 if first < _NOT_PLUGGED_IN else first
         last = len(filled) - 1 if last >= len(filled) - _NOT_PLUGGED_IN else last
-        inside = np.zeros(len(filled), dtype=bool)
-        inside[first : last + 1] = True
-        part["has"] = part["has"] | (inside & ~event)
+        part["has"] = part["has"].copy()
+        part["has"][first : last + 1] |= ~event[first : last + 1]
     parts[0]["has"] = parts[0]["has"] | (~filled & ~event)
-
-
-def _has_text(raw, plan, parts) -> np.ndarray:
-    text = np.zeros(len(raw), dtype=bool)
-    for part in parts:
-        if part["text"] is not None:
-            text |= part["text"]
-    for n in plan.text:
-        text |= raw[n].notna().to_numpy()
-    return text
 
 
 def _say_empty(account, plan, parts) -> None:
@@ -156,21 +142,11 @@ def _chosen(probes, wishes, account) -> list:
 def _count_used(account, used, probes, event, lines) -> None:
     """Account for the lines with readings, and for those whose readings were all merged into others."""
     account.lines["readings"] = int(used.sum())
-    if used.all():
-        return
-    wanted = _any([mine for _, _, mine in probes])
+    wanted = np.logical_or.reduce([mine for _, _, mine in probes])
     merged = wanted & ~used
     account.count("merged", "note", merged.sum(), first=_first(lines, merged))
     other = ~wanted & ~event
     account.count("other_channels", "note", other.sum(), first=_first(lines, other))
-
-
-def _any(masks: list) -> np.ndarray:
-    """Where any of the masks holds; a mask alone is given back as it is."""
-    found = masks[0]
-    for mask in masks[1:]:
-        found = found | mask
-    return found
 
 
 def _first(lines, mask):
@@ -191,17 +167,16 @@ def _owners(owners, take, channel, plan):
 
 def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     """Temperature and humidity of one channel, line by line."""
-    numbers, text, marked = {}, None, None
+    numbers, text, marked = {}, np.zeros(len(raw), dtype=bool), np.zeros(len(raw), dtype=bool)
     for quantity, n in channel.columns.items():
         numbers[quantity], odd, noted = as_numbers(raw[n])
         if channel.scales.get(quantity, 1.0) != 1.0:
             numbers[quantity] = np.round(numbers[quantity] * channel.scales[quantity], 6)
-        if odd is not None:
-            text = odd if text is None else text | odd
-            _say_odd_cells(account, odd, raw[n], lines, channel.name)
-        if noted is not None:
+        text |= odd
+        _say_odd_cells(account, odd, raw[n], lines, channel.name)
+        if noted.any():
             row = int(np.argmax(noted))
-            doubted = noted.mean() <= _MOST_MARKED
+            doubted = bool(noted.mean() <= _MOST_MARKED)
             account.say(
                 "doubtful",
                 "log_marked",
@@ -211,10 +186,9 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
                 name=channel.name,
                 line=int(lines[row]),
                 example=str(raw[n].iloc[row])[:40],
-                doubted=bool(doubted),
+                doubted=doubted,
             )
-            if doubted:
-                marked = noted if marked is None else marked | noted
+            marked |= noted & doubted
     if quantities is not None:
         values = numbers["temp"]
         numbers = {
@@ -236,7 +210,7 @@ def _values(raw, plan, channel, quantities, wishes, account, lines) -> dict:
     part["temp_c"], part["temp_logged_c"], part["unit"] = _temperature(raw, plan, channel, numbers, wishes, account)
     part["rh_pct"] = humidity(channel, numbers, part["temp_c"], wishes, account)
     _doubt_exchanged(channel, part, wishes, account)
-    part["has"] = _any([~np.isnan(values) for values in numbers.values()])
+    part["has"] = np.logical_or.reduce([~np.isnan(values) for values in numbers.values()])
     return part
 
 
@@ -293,13 +267,7 @@ def _temperature(raw, plan, channel, numbers, wishes, account):
     codes = np.array([], dtype=int)
     if isinstance(unit, str):
         codes = np.union1d(missing_codes(values, "temp", unit), _same_fault(numbers))
-        celsius = to_celsius(values, unit)
-    else:
-        celsius = values.copy()
-        for letter in ("F", "K"):
-            mine = unit == letter
-            celsius[mine] = to_celsius(values[mine], letter)
-    logged = celsius
+    logged = celsius = to_celsius(values, unit)
     if len(codes):
         celsius = celsius.copy()
         celsius[codes] = np.nan

@@ -8,9 +8,16 @@ from __future__ import annotations
 import re
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import behaviour
-from hatchkit.records.logs.column import column_of, legend_of
-from hatchkit.records.logs.guess import ask_values, by_behaviour_of, doubt_by_values, letter_of_damp, nameless_values
+from hatchkit.records.logs.guess import (
+    ask_values,
+    by_behaviour_of,
+    counts_up,
+    doubt_by_values,
+    is_hour,
+    letter_of_damp,
+    nameless_values,
+    warmth,
+)
 from hatchkit.records.logs.head import Head
 from hatchkit.records.logs.names import (
     MEASURES,
@@ -18,7 +25,7 @@ from hatchkit.records.logs.names import (
     role_of,
 )
 from hatchkit.records.logs.pairs import channels_of, one_statistic
-from hatchkit.records.logs.plan import CHOICES, UNIT_CHOICES, Column, Plan
+from hatchkit.records.logs.plan import CHOICES, UNIT_CHOICES, Column, Plan, column_of, legend_of
 from hatchkit.records.logs.stamps import kind_of
 from hatchkit.records.logs.when import hours_of, stamp_columns, unit_above
 from hatchkit.records.logs.zone import zone_column
@@ -54,10 +61,6 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     hours = hours_of(columns, plan)
     for column in free:
         column.role = _settled(column, hours)
-    damp = [c for c in free if c.role == "rh"]
-    for column in damp if any(plain(c.name) for c in damp) else []:
-        # "(%)" alone is humidity only where no other column bears its name.
-        column.role = column.role if plain(column.name) or not column.name else "other"
     _name_turns(free)
     _take_answers(free, answers or {})
     measuring = sum(column.role in MEASURES for column in free)
@@ -89,7 +92,7 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
         plan.asked += [
             (f"column {c.n + 1}", "not_used", list(CHOICES))
             for c in free
-            if c.role == "" and not c.name and behaviour.warmth(c.values)[0] >= 0.6
+            if c.role == "" and not c.name and warmth(c.values)[0] >= 0.6
         ]
     plan.zone, plan.zone_numbers = zone_column(free)
     plan.text = [c.n for c in free if c.role == "text" and c.n != plan.zone]
@@ -169,26 +172,18 @@ def _settled(column: Column, hours: list) -> str:
         and column.numeric
         and not column.unit
         and len(plain(column.name)) <= 2
-        and (behaviour.is_hour(column.values) or _same_hours(column, hours))
+        and (is_hour(column.values) or _same_hours(column, hours))
     ):
         return "hour"  # "hr" is an hour or, in French, humidity
-    if role in ("temp", "rh") and not decimal and len(column.values) > 20 and behaviour.counts_up(column.values):
-        return "record"  # "Temp #" numbers the readings
     if role in ("probe", "machine", "text", "quantity", "unit", "record") and column.numeric:
         if decimal and role in ("probe", "machine", "quantity"):
             return "temp" if column.unit else ""
-        if behaviour.counts_up(column.values) or distinct > max(12, len(filled) // 3):
+        if counts_up(column.values) or distinct > max(12, len(filled) // 3):
             return "record" if not decimal else ""
-    if role in ("probe", "machine", "quantity") and len(filled) < len(column.cells) // 2:
-        return "record"  # a serial number beside the first reading only
-    if role in ("probe", "machine") and distinct > max(12, len(filled) // 2):
-        return "text"
     if role == "machine":
         return "probe"
     if role == "" and column.unit and column.numeric:
         return "temp"
-    if role in ("mean", "minimum", "maximum", "spread"):
-        return "temp" if column.unit else "other"
     if role == "" and filled and not column.numeric:
         return "text"
     return role

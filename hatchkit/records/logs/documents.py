@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import datetime as dt
 import json
 import re
 
@@ -11,18 +10,17 @@ from hatchkit.records.logs.stamps import kind_of
 
 _FIELD = re.compile(r"\s*(?:-\s+)?[\"']?([^\W\d][^:=\"']{0,30}?)[\"']?\s*[:=]\s*(.*?)\s*,?\s*")
 
+_PROTOCOL = re.compile(
+    r"(?P<head>(?:[^\s,\\]|\\.)+(?:,(?:[^\s,=\\]|\\.)+=(?:[^\s,\\]|\\.)+)*) "
+    r"(?P<fields>[^\s,=]+=(?:\"(?:[^\"\\]|\\.)*\"|[^\s,]+)(?:,(?:[^\s,=\\]|\\.)+=(?:\"(?:[^\"\\]|\\.)*\"|"
+    r"[^\s,]+))*)(?: (?P<time>\d{9,19}))?"
+)
+
 
 def cell_text(cell) -> str:
     """A cell of a workbook or of a JSON document as text."""
     if cell is None:
         return ""
-    if isinstance(cell, dt.datetime) and cell.year < 1905:
-        return f"{cell:%H:%M:%S}"  # a time of day, with the day from which a spreadsheet counts
-    if isinstance(cell, dt.datetime):
-        return f"{cell:%Y-%m-%d %H:%M:%S}" + (f".{cell.microsecond:06d}" if cell.microsecond else "")
-    if isinstance(cell, dt.timedelta):
-        seconds = round(cell.total_seconds())
-        return f"{seconds // 3600:02d}:{seconds // 60 % 60:02d}:{seconds % 60:02d}"
     if isinstance(cell, float):
         return format(cell, ".10g")
     return " ".join(str(cell).split())
@@ -44,10 +42,6 @@ def json_lines(data: bytes) -> bytes | None:
         records = _records(json.loads(text))
     except (ValueError, RecursionError):
         records = [_one(line) for line in text.removesuffix("\n").split("\n")]
-        if sum(record is not None for record in records) < 0.5 * sum(bool(line.strip()) for line in text.split("\n")):
-            return None
-    if not records:
-        return None
     return table([None if record is None else _flat(record) for record in records])
 
 
@@ -83,27 +77,17 @@ def _records(whole) -> list:
         for form in (_columns_side_by_side, _named_rows, _labelled_series, _by_moment, _series_apart):
             if (found := form(whole)) is not None:
                 return found
-        inner = [_records(value) for value in whole.values() if isinstance(value, (dict, list))]
-        return max(inner, key=len, default=[])
-    if isinstance(whole, list):
-        if (
-            len(whole) == 1
-            and isinstance(whole[0], dict)
-            and any(isinstance(v, (dict, list)) for v in whole[0].values())
-        ):
-            return _records(whole[0]) or whole
-        if whole and all(isinstance(one, dict) for one in whole):
-            series = [_named_rows(one) for one in whole]
-            if all(points := [_points(one) for one in whole]):
-                return [record for part in points for record in part]
-            if all(part is not None for part in series):
-                return [record for part in series for record in part]
-            return whole
-        if _plain_rows(whole):
-            return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
-        inner = [_records(value) for value in whole if isinstance(value, (dict, list))]
-        return [record for part in inner for record in part]
-    return []
+        return max((_records(value) for value in whole.values()), key=len, default=[])
+    if not isinstance(whole, list) or not whole:
+        return []
+    if _plain_rows(whole):
+        return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
+    if not all(isinstance(one, dict) for one in whole):
+        return [record for value in whole for record in _records(value)]
+    for form in (_points, _named_rows):
+        if all(parts := [form(one) for one in whole]):
+            return [record for part in parts for record in part]
+    return whole
 
 
 def _columns_side_by_side(whole: dict) -> list | None:
@@ -191,9 +175,6 @@ def _series_apart(whole: dict) -> list | None:
     }
     if len(series) < 2 or not any(role_of(name) in MEASURES for name in series):
         return None
-    keys = [frozenset(one) for value in series.values() for one in value[:50]]
-    if len(set(keys)) > 1:
-        return None
     return [{**one, "quantity": name} for name, value in series.items() for one in value]
 
 
@@ -203,8 +184,6 @@ def _flat(record: dict, before: str = "", depth: int = 0) -> dict:
         name = f"{before} {key}".strip()
         if isinstance(value, dict) and depth < 4:
             out.update(_flat(value, name, depth + 1))
-        elif isinstance(value, list) and depth < 4 and len(value) <= 8 and not any(isinstance(v, list) for v in value):
-            out.update(_flat({str(n + 1): v for n, v in enumerate(value)}, name, depth + 1))
         else:
             out[name] = "" if value is None or isinstance(value, list) else value
     return out
@@ -240,3 +219,32 @@ def stacked_lines(data: bytes) -> bytes | None:
         records.append(None)
     records[-1] = record if len(record) > 1 else None
     return table(records)
+
+
+def protocol_lines(data: bytes) -> bytes | None:
+    """Lines such as "climate,place=attic temperature=37.5,humidity=54 1750215600000000000" as a table, else None."""
+    start = [
+        line
+        for line in data[:8192].decode("utf-8", "replace").splitlines()[:-1]
+        if line.strip() and not line.startswith("#")
+    ][:40]
+    start = start or data[:8192].decode("utf-8", "replace").splitlines()
+    if not start or sum(bool(_PROTOCOL.fullmatch(line.strip())) for line in start) < 0.8 * len(start):
+        return None
+    records: list = []
+    for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
+        match = _PROTOCOL.fullmatch(line.strip())
+        if not match:
+            records.append(None)
+            continue
+        name, *tags = re.split(r"(?<!\\),", match["head"])
+        fields = re.findall(r"((?:[^\s,=\\]|\\.)+)=(\"(?:[^\"\\]|\\.)*\"|[^\s,]+)", match["fields"])
+        record = {"time": match["time"] or "", "measurement": _plain(name)}
+        record.update({_plain(key): _plain(value) for key, _, value in (tag.partition("=") for tag in tags)})
+        record.update({_plain(key): re.sub(r"(?<=\d)[iu]$", "", _plain(value.strip('"'))) for key, value in fields})
+        records.append(record)
+    return table(records)
+
+
+def _plain(text: str) -> str:
+    return " ".join(re.sub(r"\\(.)", r"\1", text).split())

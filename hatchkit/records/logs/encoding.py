@@ -99,17 +99,13 @@ def _code_page(data: bytes) -> tuple[str, list]:
             texts[page] = [line.decode(page).strip() for _, line in lines]
         except UnicodeDecodeError:
             continue
-    if not texts:
-        return "cp1252", []
     scores = {page: sum(map(_sense, found)) for page, found in texts.items()}
     best = [page for page in scores if scores[page] == max(scores.values())]
     likely = _likeliest(b"\n".join(line for _, line in lines), best) if len(best) > 1 else best[0]
     doubts = []
     for page in best:
-        for (number, _), one, two in zip(lines, texts[likely], texts[page], strict=True):
-            if _meaning(one) != _meaning(two):
-                doubts.append((page, number, one, two))
-                break
+        read = zip(lines, texts[likely], texts[page], strict=True)
+        doubts += [(page, line, one, two) for (line, _), one, two in read if _meaning(one) != _meaning(two)][:1]
     return likely, doubts
 
 

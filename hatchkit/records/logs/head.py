@@ -6,7 +6,9 @@ Judged from the first lines; the whole is then parsed once with what was decided
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass
+from functools import partial
+from statistics import mode
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs.cells import is_number, split_line
@@ -15,10 +17,8 @@ from hatchkit.records.logs.names import part_of_time, role_of
 from hatchkit.records.logs.stamps import kind_of
 
 HEAD_BYTES = 65_536
-_MOST_PREAMBLE = 200
-_PLAIN_HEAD = 120
+_PLAIN_HEAD, _LONG_HEAD = 120, 350
 SEPARATORS = (";", "\t", "|", ",", " ")
-NAMES = {";": "semicolon", "\t": "tab", "|": "bar", ",": "comma", " ": "spaces"}
 
 
 @dataclass(frozen=True)
@@ -32,8 +32,8 @@ class Head:
     units : list of str
         Cells of the line of units below the headings; empty where there is none.
     dated_by : str
-        "stamp" (a date in each line), "parts" (year, month, day in columns), "clock" (only the time of day), "serial"
-        (a spreadsheet's number of the day) or "since" (counted from the start).
+        "stamp" (a date in each line), "parts" (year, month, day in columns), "clock" (only the time of day) or
+        "since" (counted from the start).
     shifted : bool
         One name fewer than cells: the line numbers at the left have none.
     """
@@ -51,7 +51,6 @@ class Head:
     spaced: bool = False
     dated_by: str = "stamp"
     shifted: bool = False
-    texts: list = field(default_factory=list)
 
 
 def read_head(data: bytes) -> Head:
@@ -62,12 +61,10 @@ def read_head(data: bytes) -> Head:
     """
     text = data[:HEAD_BYTES].decode("utf-8", "ignore").lstrip("\ufeff")
     lines = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
-    if len(data) > HEAD_BYTES:
-        lines = lines[:-1] or lines
     best = _best_cut(lines[:_PLAIN_HEAD])
     # A file whose first lines are nearly all readings has shown what it is; any other is looked at further down.
     if best is None or best.score[0] < 0.8 * _PLAIN_HEAD:
-        seen, lines = len(lines[:_PLAIN_HEAD]), lines[: _MOST_PREAMBLE + 150]
+        seen, lines = len(lines[:_PLAIN_HEAD]), lines[:_LONG_HEAD]
         best = best if seen == len(lines) else _best_cut(lines)
     else:
         lines = lines[:_PLAIN_HEAD]
@@ -77,8 +74,6 @@ def read_head(data: bytes) -> Head:
     fits = [number for number in best.good if abs(len(cells[number]) - width) <= 1]
     first = _first_alike(cells, fits) if best.dated_by == "stamp" else fits[0]
     first = _first_stamped(cells, first) if best.dated_by == "stamp" else first
-    if first > _MOST_PREAMBLE:
-        raise HatchkitError("refuse_too_far_down", dict(line=first + 1))
     sample = [cells[number] for number in best.good if number >= first]
     block = heading_lines(cells, first, width, best.separator)
     names, units, main = headings_of(cells, block, lines, best.separator, sample)
@@ -86,7 +81,7 @@ def read_head(data: bytes) -> Head:
     names = ["", *names] if shifted else names
     return Head(
         separator=best.separator,
-        decimal=_decimal(sample, best.separator),
+        decimal=_decimal(sample),
         width=max(width, len(sample[0])),
         first=first,
         header_lines=block if names else [],
@@ -121,9 +116,8 @@ def _best_cut(lines: list) -> _Cut | None:
         ("stamp", _has_stamp),
         ("parts", None),
         ("clock", _has_clock),
-        ("serial", None),
         ("since", None),
-        ("stamp", _has_stamp_only),
+        ("stamp", partial(_has_stamp, blanks_too=True)),
     ):
         best = _best_of_kind(lines, dated_by, is_data)
         if best and best.score[0] >= 0.05 * len(lines):
@@ -139,12 +133,12 @@ def _best_of_kind(lines: list, dated_by: str, is_data) -> _Cut | None:
         if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
             continue
         cells = [split_line(line, separator) for line in lines]
-        below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
+        below = {"parts": _below_parts, "since": _below_numbers}.get(dated_by)
         good = below(cells) if below else [number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
         if not good or dated_by == "clock" and len(good) < 3:
             continue
         widths = [len(cells[number]) for number in good]
-        usual = max(set(widths), key=widths.count)
+        usual = mode(widths)
         score = (widths.count(usual), len(good))
         if best is None or score > best.score:
             best = _Cut(score, separator, cells, good, usual, dated_by)
@@ -156,15 +150,9 @@ def _has_stamp(cells: list, blanks_too: bool = False) -> bool:
     if not any(kind in ("both", "date", "epoch") for kind in kinds):
         return False
     rest = [cell for cell, kind in zip(cells, kinds, strict=True) if kind in ("", "epoch")]
-    if sum(kind == "epoch" for kind in kinds) == len(rest):
-        return len(rest) > 1
     return any(is_number(cell) for cell in rest if kind_of(cell) == "") or (
         blanks_too and len(rest) > 0 and all(cell == "" or not re.search(r"\d", cell) for cell in rest)
     )
-
-
-def _has_stamp_only(cells: list) -> bool:
-    return _has_stamp(cells, True)
 
 
 def _has_clock(cells: list) -> bool:
@@ -209,8 +197,6 @@ def parts_of(row: list) -> dict:
             part = next((name for name in _LETTERS[letters] if name not in found), "")
         if part:
             found.setdefault(part, n)
-    if "yearday" in found or {"year", "day"} <= set(found) and "month" not in found:
-        found.setdefault("yearday", found.pop("day", 0))
     return found
 
 
@@ -228,19 +214,6 @@ def _below_parts(cells: list) -> list:
                     and re.fullmatch(r"\d{1,4}(?:\.0+)?" if part != "yearday" else r"\d{1,3}(?:\.\d+)?", line[p])
                     for part, p in places.items()
                 )
-            ]
-    return []
-
-
-def _below_serials(cells: list) -> list:
-    """Lines below a heading of stamps that hold a spreadsheet's numbers of the day (45719.5)."""
-    for number, row in enumerate(cells[:60]):
-        at = next((n for n, cell in enumerate(row) if role_of(cell) in ("stamp", "date", "time")), None)
-        if at is not None and any(role_of(cell) in ("temp", "rh") for cell in row):
-            return [
-                n
-                for n, line in enumerate(cells)
-                if n > number and at < len(line) and re.fullmatch(r"[2-6]\d{4}(?:[.,]\d+)?", line[at])
             ]
     return []
 
@@ -267,7 +240,7 @@ def _first_alike(cells: list, fits: list) -> int:
         for number in fits
     }
     found = list(places.values())
-    usual = max(set(found), key=found.count)
+    usual = mode(found)
     return next(number for number in fits if places[number] == usual or found.count(usual) < 0.8 * len(found))
 
 
@@ -292,7 +265,7 @@ def _first_stamped(cells: list, first: int) -> int:
 _COMMA, _DOT = re.compile(r"[+-]?\d*,\d+"), re.compile(r"[+-]?\d*\.\d+")
 
 
-def _decimal(sample: list, separator: str) -> str:
+def _decimal(sample: list) -> str:
     cells = [cell for row in sample for cell in row if not kind_of(cell)]
     commas = sum(bool(_COMMA.match(cell)) for cell in cells)
     dots = sum(bool(_DOT.match(cell)) for cell in cells)

@@ -55,13 +55,7 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int
         (number for number in named if filled[number] >= 0.6 * max(filled.values())),
         key=lambda number: (_known(cells[number]), -number),
     )
-    if filled[main] < 2:
-        return [], [], 0
     names = _aligned(lines[main], separator, sample[0])
-    if len(names) < len(sample[0]) and all(row[0].isdigit() for row in sample):
-        # Line numbers without a heading, and one heading over a date and a time.
-        moved = _aligned(lines[main], separator, sample[0][1:])
-        names = ["", *moved] if len(moved) == len(sample[0]) - 1 > len(names) else names
     units: list = []
     for number in block:
         row = cells[number]
@@ -115,24 +109,13 @@ def _joined(one: list, two: list) -> list:
 def _aligned(line: str, separator: str, data: list) -> list:
     """Names of the columns, one for each cell of the readings.
 
-    Between blanks a name may itself hold a blank, and one name may stand over a date and a time.
+    Between blanks a name may itself hold a blank.
     """
     line = line.lstrip("# ") if line.startswith("#") and len(line) > 3 and line[1] in " \t" else line
     names = split_line(line, separator)
     if separator == " ":
         wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]
         names = wide if len(names) != len(data) and max(len(data) - 2, 2) <= len(wide) <= len(data) else names
-    data = data[: max((n + 1 for n, cell in enumerate(data) if cell), default=0)]
-    kinds = [kind_of(cell) for cell in data]
-    for place in range(1, len(kinds)):
-        if (
-            kinds[place - 1 : place + 1] == ["date", "time"]
-            and len(names) < len(data)
-            and place <= len(names)
-            and role_of(names[place - 1]) in ("stamp", "date", "time")
-            and (place == len(names) or role_of(names[place]) != "time")
-        ):
-            names = [*names[:place], "", *names[place:]]
     return names
 
 
@@ -158,14 +141,6 @@ def is_units(row: list) -> bool:
     filled = [cell for cell in row if cell]
     if any(role_of(cell) == "temp" and not unit_of(cell) and not _UNIT.fullmatch(cell) for cell in filled):
         return False  # "Temp" is a name, and "RH" beside it too
-    if (
-        sum(
-            bool(re.search(r"[^\W\d_]_[^\W\d_]", cell)) and not re.match(r"\W*deg", cell, re.IGNORECASE)
-            for cell in filled
-        )
-        > 1
-    ):
-        return False  # t_inc_C and rh_inc are names
     if not any(
         _UNIT.fullmatch(cell)
         or is_share(cell)

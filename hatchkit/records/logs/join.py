@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 
+import numpy as np
 import pandas as pd
 
 from hatchkit.problems import problem
+from hatchkit.records.marks import gaps, usual_step
 from hatchkit.reference import contract
 
 #: What a file tells of its readings; whose and of which year they are is said when seasons are joined.
@@ -16,18 +18,14 @@ COLUMNS = [name for name in contract.columns("readings") if name not in ("keeper
 
 def empty_readings() -> pd.DataFrame:
     """A readings table without rows."""
-    frame = pd.DataFrame({name: pd.Series(dtype="str") for name in COLUMNS})
-    frame["time"] = pd.Series(dtype="datetime64[us, UTC]")
-    for name in ("temp_c", "rh_pct", "temp_logged_c"):
-        frame[name] = pd.Series(dtype=float)
-    return frame
+    return contract.empty("readings")[COLUMNS]
 
 
 def join_files(parts) -> tuple[pd.DataFrame, list]:
     """One table of several files; the same readings exported twice are merged, two loggers kept apart."""
     rows, groups, joined = [], {}, {}
     for part in parts:
-        for key, piece in _pieces(part):
+        for key, piece in _apart(part, ["incubator", "probe"]):
             groups.setdefault(key, []).append(piece)
     if not groups:
         return empty_readings(), []
@@ -41,17 +39,11 @@ def join_files(parts) -> tuple[pd.DataFrame, list]:
     return table[COLUMNS], rows
 
 
-def _pieces(part):
-    """(incubator, probe) and the readings of it, for all that one file holds."""
-    if not len(part):
-        return []
-    names = [part[name].unique() for name in ("incubator", "probe")]
-    if all(len(found) == 1 for found in names):
-        return [((str(names[0][0]), str(names[1][0])), part)]
-    return [
-        ((str(incubator), str(probe)), piece)
-        for (incubator, probe), piece in part.groupby(["incubator", "probe"], sort=True)
-    ]
+def _apart(part, names: list) -> list:
+    """Each (value of the one, value of the other column) and its readings; a log of one, as most are, stays whole."""
+    if len(part) and all(len(part[name].unique()) == 1 for name in names):
+        return [(tuple(part[names].iloc[0]), part)]
+    return list(part.groupby(names, sort=False))
 
 
 def _in_time(pieces) -> pd.DataFrame:
@@ -109,12 +101,7 @@ def _join_probe(incubator, probe, pieces) -> tuple[list, list]:
 def _merged(probe: str, other: _Log, log: _Log, rows: list) -> pd.DataFrame:
     """The readings of `log` that `other` does not hold; those against other values at the same time are doubted."""
     part, held = log.table, other.table
-    same = part["time"].isin(held["time"]) & pd.Series(
-        pd.MultiIndex.from_frame(part[["time", "temp_logged_c"]]).isin(
-            pd.MultiIndex.from_frame(held[["time", "temp_logged_c"]])
-        ),
-        index=part.index,
-    )
+    same = _held(part, held)
     again = dict(count=int(same.sum()), probe=probe, other=other.file)
     rows.append(problem("note", file=log.file, code="log_again", facts=again))
     part = part[~same]
@@ -135,7 +122,102 @@ def _shared(one, two) -> tuple[float, int]:
     if not len(a) or not len(b):
         return 0.0, 0
     short, long = (a, b) if len(a) <= len(b) else (b, a)
-    same = pd.MultiIndex.from_frame(short[["time", "temp_logged_c"]]).isin(
-        pd.MultiIndex.from_frame(long[["time", "temp_logged_c"]])
-    )
-    return float(same.mean()), len(short)
+    return float(_held(short, long).mean()), len(short)
+
+
+def _held(part, other) -> np.ndarray:
+    """Which readings of a log another one holds too."""
+    one, two = (pd.MultiIndex.from_frame(table[["time", "temp_logged_c"]]) for table in (part, other))
+    return one.isin(two)
+
+
+#: Of the table `logs`.
+FILES = contract.columns("logs")
+
+
+def files_table(parts, facts: dict, questions: pd.DataFrame, known_by: dict) -> pd.DataFrame:
+    """One row for each file and machine.
+
+    Parameters
+    ----------
+    parts : list of DataFrame
+        Readings of each file, with their incubator.
+    facts : dict
+        File -> what its account holds: "channels" is a list of (probe, quantity, unit, how it is known).
+    questions : DataFrame
+    known_by : dict
+        (file, incubator) -> how it is known whose the log is; see `owner.Owners`.
+
+    Returns
+    -------
+    DataFrame
+        file; incubator ("" where the file could not be read); known_by; probes, readings, doubtful (counts); start,
+        end (UTC);
+        step_minutes (the usual); gaps and the longest in hours; channels (list of dict: probe, quantity "temp", "rh",
+        "wet_bulb" or "dew_point", unit "C", "F", "K" or "", how its kind and unit are known); asked (codes of its open
+        questions).
+    """
+    rows: list[dict] = []
+    asked = {file: list(dict.fromkeys(codes)) for file, codes in questions.groupby("file")["code"]}
+    for part in parts:
+        for (file, incubator), mine in _apart(part, ["file", "incubator"]):
+            whole = str(file).split("/")
+            known = next((facts[name] for n in range(len(whole), 0, -1) if (name := "/".join(whole[:n])) in facts), {})
+            times = _by_probe(mine)
+            holes = [_gaps(time) for time in times.values()]
+            rows.append(
+                dict(
+                    file=file,
+                    incubator=incubator,
+                    known_by=known_by.get((file, incubator), ""),
+                    probes=len(times),
+                    start=mine["time"].min(),
+                    end=mine["time"].max(),
+                    step_minutes=usual_step(next(iter(times.values()))) / 6e7,
+                    readings=len(mine),
+                    doubtful=int((mine["doubt"] != "").sum()),
+                    gaps=sum(len(found) for found in holes),
+                    longest_gap_h=max((float(found.max()) for found in holes if len(found)), default=0.0),
+                    channels=_channels(times, known),
+                    asked=asked.get(file, []),
+                )
+            )
+    seen = {str(at) for row in rows for at in (row["file"], *PurePosixPath(row["file"]).parents)}
+    for file in facts:
+        if file not in seen:
+            rows.append(
+                dict.fromkeys(FILES)
+                | dict(
+                    file=file,
+                    incubator="",
+                    known_by="",
+                    probes=0,
+                    start=pd.NaT,
+                    end=pd.NaT,
+                    readings=0,
+                    doubtful=0,
+                    gaps=0,
+                    channels=[],
+                    asked=[],
+                )
+            )
+    return pd.DataFrame(rows, columns=FILES)
+
+
+def _by_probe(mine) -> dict:
+    """Probe -> times of its readings (datetime64, UTC), in the order of the log."""
+    times, probes = mine["time"].dt.tz_localize(None).to_numpy(), mine["probe"].unique()
+    if len(probes) == 1:
+        return {probes[0]: times}
+    return {probe: times[(mine["probe"] == probe).to_numpy()] for probe in probes}
+
+
+def _gaps(time) -> np.ndarray:
+    rows = np.flatnonzero(gaps(time))
+    return (time[rows] - time[rows - 1]).astype("timedelta64[s]").astype(float) / 3600
+
+
+def _channels(probes, known) -> list[dict]:
+    """What the file's account says of its channels; of several parts in one file only what this machine has."""
+    said = [dict(zip(("probe", "quantity", "unit", "how"), fact, strict=True)) for fact in known.get("channels", [])]
+    return [fact for fact in said if fact["probe"] in probes] or said

@@ -127,21 +127,12 @@ def role_of(heading: str) -> str:
     if text in _words():
         return _words()[text]
     found = _found(text)
-    if "stamp" in found or {"date", "time"} <= set(found):
-        found["stamp"] = 9
-    if "other" in found and {"temp", "rh"} & set(found) and found["other"] == 1 and _longer(text, found):
-        del found["other"]
     for role in _ORDER:
         if role in found and not (role in _PARTS and len(text.split()) > 2):
             return role
     # "T max" is a temperature, "Max" alone only a statistic.
     bare = [token for token in text.split() if _words().get(token) not in _STATISTICS]
     return _role_of_letters(str(heading).strip(), bare) or next((role for role in _STATISTICS if role in found), "")
-
-
-def _longer(text: str, found: dict) -> bool:
-    """Whether a run of two words or more names the quantity ("relative humidity", "air temperature")."""
-    return max(found.get(role, 0) for role in ("temp", "rh")) > 1
 
 
 def statistic_of(heading: str) -> str:
@@ -160,10 +151,6 @@ def part_of_time(heading: str) -> str:
 def _role_of_letters(heading: str, tokens: list) -> str:
     if re.fullmatch(r"[\[(]?\W{0,2}[CFK][\])]?", heading) and re.search(r"\W", heading):
         return "temp"
-    if re.fullmatch(r"h(\s?\d+)?", " ".join(tokens)) or re.search(
-        r"%\s*r\.?\s?[hf]|r\.?[hf]\.?\W{0,2}%", heading, re.IGNORECASE
-    ):
-        return "rh"
     if re.fullmatch(r"\W*%\W*", heading):
         return "rh"
     return "temp" if re.fullmatch(r"t(\s?\d+|\s(?:in|air|box))?(\s[cf])?", " ".join(tokens)) else ""
@@ -183,8 +170,6 @@ def unit_of(heading, *, bare=False) -> str:
         return "C"
     if re.search(r"fahrenheit|(?<![a-z])(?:deg|degrees|grad|°)[\s._]*f(?![a-z])|degf\b|℉", text, re.IGNORECASE):
         return "F"
-    if re.search(r"kelvin", text, re.IGNORECASE):
-        return "K"
     if match := re.fullmatch(r"tmp([cfk])|(?:air)?temp(?:erature)?([CFK])", text, re.IGNORECASE):
         return (match[1] or match[2]).upper()
     # A degree sign often arrives garbled, so any mark before the letter counts.

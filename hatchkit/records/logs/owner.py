@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 import fnmatch
 import re
 from pathlib import Path
@@ -63,14 +62,14 @@ class Owners:
         named = [
             str(name).strip()
             for column in ("incubator", "hatcher")
-            if batches is not None and column in batches
+            if column in batches
             for name in batches[column].dropna().unique()
             if str(name).strip()
         ]
         self.names = list(dict.fromkeys([*self.said, *named]))
         self.batches, self.answers = batches, answers or {}
         #: (file, incubator) -> how it is known: "answer", "season.toml", "file name" and "probe name" are sure; "only
-        #: one", "likeness" and "dates" are asked; "" where no machine of the season was found.
+        #: one" and "dates" are asked; "" where no machine of the season was found.
         self.known_by: dict = {}
 
     def of_file(self, file: str) -> tuple[str | None, str]:
@@ -118,20 +117,6 @@ class Owners:
             return None
         return fits[0][1]
 
-    def _resembling(self, text: str) -> str | None:
-        """The one incubator whose name is nearly written in `text` ("ink1" for Inkubator 1, "bigon" for Big One)."""
-        joined = "".join(plain(text).split())
-        fits = [
-            name
-            for name in self.names
-            if len("".join(plain(name).split())) > 2
-            and (
-                difflib.SequenceMatcher(None, joined, "".join(plain(name).split())).ratio() >= 0.75
-                or _short_of(plain(text).split(), plain(name).split())
-            )
-        ]
-        return fits[0] if len(fits) == 1 else None
-
     def name_all(self, parts) -> tuple[list, list, list]:
         """Fill the column `incubator` of each file's readings.
 
@@ -141,10 +126,8 @@ class Owners:
         problems : list of dict
         questions : list of dict
         """
-        rows, asked, named, orphans = [], [], [], []
-        for part in parts:
-            if not len(part):
-                continue
+        rows, named, orphans = [], [], []
+        for part in (part for part in parts if len(part)):
             file = part["file"].iloc[0]
             owner = {probe: self.of_probe(file, probe) for probe in part["probe"].unique()}
             for probe, (name, how) in owner.items():
@@ -170,7 +153,7 @@ class Owners:
         return named, rows + found, asked
 
     def _settle_orphans(self, named, orphans) -> tuple[list, list]:
-        """Logs that no name claims: by likeness, as the only one, or by dates, and asked; the rest stay apart."""
+        """Logs that no name claims: as the only one, or by dates, and asked; the rest stay apart."""
         rows, asked = [], []
         served = {name for part in named for name in part["incubator"].unique()} & set(self.names)
         for place, file, probes in orphans:
@@ -219,36 +202,31 @@ class Owners:
     def _guess(self, file, part, served, count) -> tuple[str | None, str]:
         if _ELSEWHERE & set(_tokens(Path(file).stem)):
             return None, ""
-        if found := self._resembling(family(file)):
-            return found, "likeness"
         if len(self.names) == 1 and count == 1 and not served:
             return self.names[0], "only one"
         found = self._by_dates(part, served)
-        return (found, "dates") if found else (None, "")
+        return found, "dates" if found else ""
 
     def _by_dates(self, part, served) -> str | None:
         """The one machine without a log in whose batches' time most of the warm readings fall, none in the others'."""
-        batches = self.batches
-        if batches is None or not {"incubator", "set_at"} <= set(batches) or not len(part):
-            return None
         warm = part.loc[part["temp_c"].between(35.5, 39.5), "time"]
         if len(warm) < 24:
             return None
+        machines = self.batches["incubator"].astype(str).str.strip()
         share = {}
         for name in self.names:
-            mine = batches[batches["incubator"].astype(str).str.strip() == name]
-            inside = np.zeros(len(warm), dtype=bool)
-            for start, end in zip(
-                mine["set_at"], mine["taken_off_at"] if "taken_off_at" in mine else mine["set_at"], strict=True
-            ):
-                if not pd.isna(start):
-                    end = start + pd.Timedelta(days=30) if pd.isna(end) else end
-                    inside |= warm.between(start, end).to_numpy()
-            share[name] = float(inside.mean())
+            inside = [warm.between(*span) for span in spans_of(self.batches[machines == name], 30)]
+            share[name] = float(np.logical_or.reduce(inside).mean()) if inside else 0.0
         best = max(share, key=share.get, default=None)
         if best is None or best in served or share[best] < 0.5:
             return None
         return best if all(value < 0.1 for name, value in share.items() if name != best) else None
+
+
+def spans_of(batches, days: int) -> list[tuple]:
+    """Time (UTC) from setting to take-off of each batch; so many days where the end was not kept."""
+    ends = batches["taken_off_at"].fillna(batches["set_at"] + pd.Timedelta(days=days))
+    return [(start, end) for start, end in zip(batches["set_at"], ends, strict=True) if not pd.isna(start)]
 
 
 def family(file: str) -> str:
@@ -260,14 +238,6 @@ def family(file: str) -> str:
             break
         stem = shorter
     return stem
-
-
-def _short_of(tokens: list, wanted: list) -> bool:
-    """Whether each word of the name is there, perhaps cut short: ink 1 for inkubator 1."""
-    return len(tokens) >= len(wanted) > 1 and all(
-        token == word or (len(token) > 2 and word.startswith(token))
-        for token, word in zip(tokens, wanted, strict=False)
-    )
 
 
 def same_name(one, two) -> bool:
@@ -291,8 +261,7 @@ def matches_glob(name: str, pattern: str) -> bool:
 
 
 def _bare(text: str) -> str:
-    tokens = [token for token in text.split() if role_of(token) not in ("temp", "rh")]
-    return " ".join(tokens)
+    return " ".join(token for token in text.split() if role_of(token) not in ("temp", "rh"))
 
 
 def names(entry: dict, key: str) -> list:

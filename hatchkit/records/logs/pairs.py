@@ -6,7 +6,7 @@ import re
 
 import numpy as np
 
-from hatchkit.records.logs.names import name_rest, plain, probe_name, unit_of
+from hatchkit.records.logs.names import name_rest, probe_name, unit_of
 from hatchkit.records.logs.plan import Channel, Plan
 
 
@@ -25,44 +25,10 @@ def one_statistic(measures: list, plan: Plan) -> list:
         ):
             continue
         kept.append(column)
-    kept = _without_raw(_without_marks(kept))
     extremes = [c for c in kept if c.statistic in ("minimum", "maximum") and c.role == "temp"]
     if extremes:
         plan.said.append(dict(severity="doubtful", code="log_only_extremes", names=[c.name for c in extremes]))
     return kept
-
-
-_NOW = {"current", "actual", "now", "aktuell", "actuel", "actuelle", "attuale", "atual", "huidige", "aktualna"}
-_ENDS = {"high", "low", "highest", "lowest", "hi", "lo", "peak"}
-_RAW = {"raw", "uncorrected", "uncalibrated", "uncompensated", "roh", "rohwert", "brut", "brute", "grezzo", "bruto"}
-
-
-def _without_marks(measures: list) -> list:
-    """Highest and lowest left out where the value of the moment stands beside them; else they may be places."""
-    out = list(measures)
-    for column in measures:
-        words = set(plain(column.name).split())
-        if words & _ENDS and any(c.role == column.role and set(plain(c.name).split()) & _NOW for c in measures):
-            out.remove(column)
-    return out
-
-
-def _without_raw(measures: list) -> list:
-    """What the sensor gave before it was corrected left out where the corrected value stands beside it."""
-
-    def rest(column):
-        known = {"calibrated", "corrected", "compensated", "cal", "corr", "comp", "kalibriert", "korrigiert"}
-        return {word for word in name_rest(column.name) if word not in _RAW | known}
-
-    return [
-        c
-        for c in measures
-        if not set(plain(c.name).split()) & _RAW
-        or not any(
-            o is not c and o.role == c.role and rest(o) == rest(c) and not set(plain(o.name).split()) & _RAW
-            for o in measures
-        )
-    ]
 
 
 #: Words that say over how long a mean was taken.

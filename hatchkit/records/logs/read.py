@@ -12,18 +12,16 @@ import numpy as np
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs.bulk import refuse_odd_bulk
 from hatchkit.records.logs.cells import marks_joined
 from hatchkit.records.logs.channels import channel_readings
 from hatchkit.records.logs.columns import plan_columns
 from hatchkit.records.logs.head import HEAD_BYTES, read_head
 from hatchkit.records.logs.join import COLUMNS, empty_readings, join_files
-from hatchkit.records.logs.lines import Account, sort_lines
+from hatchkit.records.logs.lines import Account, cuts_of, sort_lines
 from hatchkit.records.logs.moments import order_heading, times_of
-from hatchkit.records.logs.parse import count_lines, parse_whole
+from hatchkit.records.logs.parse import count_lines, parse_whole, refuse_odd_bulk
 from hatchkit.records.logs.plan import ORDER_CHOICES
-from hatchkit.records.logs.sections import cuts_of
-from hatchkit.records.logs.texts import texts_of
+from hatchkit.records.logs.texts import of_bytes, texts_of
 from hatchkit.records.logs.when import blocks
 from hatchkit.records.times import OPEN, stamp_of
 
@@ -47,7 +45,6 @@ class Wishes:
     pressure_kpa: float = 101.325
     still_air: bool = False
     spans: tuple = ()
-    mark: bool = True
     shown_in: str | None = None
     answers: dict = field(default_factory=dict)
     others: tuple = ()
@@ -147,7 +144,9 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
     """Readings of one text, a table for each of its sections."""
     head = read_head(data)
     if not head.sample:
-        return [_without_readings(data, head, account)]
+        account.lines["lines"] = count_lines(data, head, 0)
+        account.count("no_readings", "lost", account.lines["lines"])
+        return [empty_readings()]
     if head.separator == " " and (joined := marks_joined(data, head.width)) != data:
         data, head = joined, read_head(joined)
     refuse_odd_bulk(data, head)
@@ -167,11 +166,11 @@ def _read_text(data: bytes, account: Account, wishes: Wishes) -> list:
 
 
 def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> list:
-    whole, raw = parse_whole(data, head, plan, account)
+    given = data
+    data, raw = parse_whole(data, head, plan, account)
     when = times_of(raw, head, plan, wishes, account.file)
-    if cuts := cuts_of(whole, head, raw, when):
-        return _read_sections(data, cuts, account, wishes)
-    data = whole
+    if cuts := cuts_of(data, head, when):
+        return _read_sections(given, cuts, account, wishes)
     total = account.lines["lines"] = count_lines(data, head, len(raw)) + account.shift
     _count_head(account, head)
     for said in plan.said:
@@ -187,7 +186,8 @@ def _read_block(data: bytes, head, plan, account: Account, wishes: Wishes) -> li
     _say_order(account, when, plan, head, raw)
     keep = sort_lines(account, data, head, plan, raw, when)
     readings = channel_readings(raw, head, plan, when, keep, wishes, account)
-    _count_rest(account, total - account.shift, len(raw), head)
+    # Lines that the parser did not give back as rows: a quoted line break, an end mark.
+    account.count("in_quotes", "doubtful", max(total - account.shift - head.first - len(raw), 0))
     return [readings]
 
 
@@ -199,16 +199,12 @@ def _read_sections(data, cuts, account, wishes) -> list:
     for place, (start, stop) in enumerate(zip(edges, edges[1:], strict=False)):
         before = cuts[place - 1] if place else 0
         own = Account(account.file, zone=account.zone, shift=account.shift, first_line=before + account.first_line)
-        if place:
-            own.shift = 0
         try:
             parts.extend(_read_text(data[start:stop], own, wishes))
         except HatchkitError as error:
             own.lines["lines"] = data[start:stop].count(b"\n") + (not data[start:stop].endswith(b"\n"))
             own.count("section", "lost", own.lines["lines"], first=before + 1, why=error.reason())
         account.add(own)
-        if "order" in own.facts:
-            wishes = replace(wishes, others=(*wishes.others, own.facts["order"]))
     return parts
 
 
@@ -223,9 +219,8 @@ def is_log(path) -> bool:
     try:
         with open(path, "rb") as handle:
             start = handle.read(HEAD_BYTES + 1)
-        if start[:2] in (b"PK", b"\xd0\xcf"):
-            return False
-        head = read_head(_start_as_utf8(start))
+        whole = start[: start.rfind(b"\n") + 1] if len(start) > HEAD_BYTES and b"\n" in start else start
+        head = read_head(of_bytes(whole).data)
         if not head.sample:
             return False
         plan = plan_columns(head)
@@ -233,13 +228,6 @@ def is_log(path) -> bool:
         return False
     named = {quantity for channel in plan.channels for quantity in channel.columns} - {"value"}
     return bool(named) and (not plan.by_behaviour or len(head.sample) >= 10 and not plan.epoch)
-
-
-def _start_as_utf8(start: bytes) -> bytes:
-    from hatchkit.records.logs.texts import of_bytes
-
-    cut = start[: start.rfind(b"\n") + 1] if len(start) > HEAD_BYTES and b"\n" in start else start
-    return of_bytes(cut).data
 
 
 def _say_order(account, when, plan, head, raw) -> None:
@@ -251,11 +239,10 @@ def _say_order(account, when, plan, head, raw) -> None:
     example = next((date for date in dates if (stamp := stamp_of(date)) and stamp.layout in OPEN), None)
     if example is None:
         return
-    order = when.order
-    sure = order.sure >= 0.9
+    order, sure = when.order, when.order.sure >= 0.9
     if not sure:
-        choices = dict.fromkeys([when.order.order, *ORDER_CHOICES])
-        account.ask(column, when.order.order, choices, len(raw), "log_date_order")
+        choices = dict.fromkeys([order.order, *ORDER_CHOICES])
+        account.ask(column, order.order, choices, len(raw), "log_date_order")
     account.say(
         "note" if sure or order.how == "dots" else "doubtful",
         "log_order" if sure else "log_order_open",
@@ -278,15 +265,3 @@ def _count_head(account, head) -> None:
         titled = head.header_lines and head.header_lines[0]
         above = "both" if titled else "header" if head.header else "title"
         account.count("top", "note", head.first, above=above)
-
-
-def _count_rest(account, total, read, head) -> None:
-    """Lines that the parser did not give back as rows (a quoted line break, an end mark)."""
-    missing = total - head.first - read
-    account.count("in_quotes", "doubtful", max(missing, 0))
-
-
-def _without_readings(data, head, account):
-    account.lines["lines"] = count_lines(data, head, 0)
-    account.count("no_readings", "lost", account.lines["lines"])
-    return empty_readings()

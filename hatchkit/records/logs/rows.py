@@ -8,11 +8,9 @@ from __future__ import annotations
 import re
 from html.parser import HTMLParser
 
-from hatchkit.records.logs.database import protocol_lines
-from hatchkit.records.logs.documents import json_lines, stacked_lines
+from hatchkit.records.logs.documents import json_lines, protocol_lines, stacked_lines
 from hatchkit.records.logs.documents import table as table_lines
 from hatchkit.records.logs.names import role_of
-from hatchkit.records.logs.stamps import kind_of
 
 _PAIR = re.compile(
     r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|&?\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
@@ -36,9 +34,8 @@ def rows_of(data: bytes) -> bytes | None:
     """The text as a line of headings and lines of cells, where it is of one of these kinds; else None."""
     start = data[:4096].lstrip()
     low = start.lower()
-    if start[:1] in (b"{", b"[") or b'{"' in start[:300]:
-        if (lines := json_lines(data)) is not None:
-            return lines
+    if (start[:1] in (b"{", b"[") or b'{"' in start[:300]) and (lines := json_lines(data)) is not None:
+        return lines
     if b"insert into" in low or low.startswith((b"pragma", b"begin")) or b"create table" in low:
         if (lines := _sql_lines(data.decode("utf-8", "replace"))) is not None:
             return lines
@@ -64,31 +61,24 @@ def _sql_lines(text: str) -> bytes | None:
         for match in _CREATE.finditer(text)
     }
     tables: dict = {}
-    records, last = [], None
+    records = []
     for line in text.removesuffix("\n").split("\n"):
         match = _INSERT.match(line)
-        if not match and (last is None or not line.lstrip().startswith("(")):
+        if not match:
             records.append((None, []))
-            last = None
             continue
-        # The rows of one command may each stand in a line of its own.
-        given = (match["rows"] or "") if match else line
-        match = last = match or last
-        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", given)]
+        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", match["rows"] or "")]
         table = match["table"].lower()
         said = [part.strip(' `"[]') for part in match["names"].split(",")] if match["names"] else names.get(table)
         rows = [dict(zip(said or [f"column {n + 1}" for n in range(len(row))], row, strict=False)) for row in rows]
         tables[table] = tables.get(table, 0) + len(rows)
         records.append((table, rows))
-    if not tables:
-        return None
-    most = max(tables, key=tables.get)
+    most = max(tables, key=tables.get, default=None)
     return table_lines([row for table, rows in records for row in (rows if table == most else [None])])
 
 
 def _sql_values(text: str) -> list:
     cells = re.findall(r"\s*('(?:[^']|'')*'|[^,]*)\s*(?:,|$)", text)[: text.count(",") + 1]
-    cells = [cell.strip() for cell in cells]
     return [
         "" if cell.upper() == "NULL" else cell[1:-1].replace("''", "'") if cell[:1] == "'" else cell for cell in cells
     ]
@@ -151,17 +141,12 @@ def _element(element) -> dict:
         name = child.tag.rpartition("}")[2]
         if (child.text or "").strip():
             found[f"{name} {' '.join(child.attrib.values())}".strip()] = child.text.strip()
-        found.update({f"{name} {key}": value for key, value in child.attrib.items() if not (child.text or "").strip()})
-    if not found and (element.text or "").strip():
-        found["value"] = element.text.strip()
     return found
 
 
 def _is_labelled(data: bytes) -> bool:
     """Whether most lines name their values: "12:00 Temperature: 37.6 Humidity: 54"."""
     lines = [line for line in data[:20_000].decode("utf-8", "replace").splitlines()[:-1] if line.strip()][-60:]
-    if len(lines) < 3:
-        lines = [line for line in data[:20_000].decode("utf-8", "replace").splitlines() if line.strip()]
     return len(lines) > 1 and sum(bool(_labels(line)) for line in lines) > 0.6 * len(lines)
 
 
@@ -173,44 +158,19 @@ def _labels(line: str) -> list:
     ]
 
 
-def _source_of(stamp: str) -> dict:
-    """A stamp with words behind it, parted: "2025-09-11 22:05:00 box1" was written by box1."""
-    words = stamp.split()
-    if kind_of(stamp) in ("both", "epoch", "time") or len(words) < 2:
-        return {}
-    for count in range(len(words) - 1, 0, -1):
-        text = " ".join(words[:count]).rstrip(",;:")
-        if kind_of(text) in ("both", "epoch"):
-            return {"time": text, "sensor": re.sub(r"\[\d+\]", "", " ".join(words[count:])).strip("[]():,;-> ")}
-    return {}
-
-
 def _labelled_lines(data: bytes) -> bytes:
     """Lines that name their values as a table parted by tabs; what stands before the first name is the stamp."""
     rows: list[dict] = []
     keys: dict = {}
     for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
-        found = list(_PAIR.finditer(line)) if _labels(line) else []
-        first = _labels(line)[0] if found else None
+        first = next(iter(_labels(line)), None)
         if first is None:
             rows.append({None: " ".join(line.split())})
             continue
         name = re.sub(r"^.*[\d:)\]>]\s+", "", first["name"])
         stamp = line[: first.start() + len(first["name"]) - len(name)]
-        if not re.search(r"\d", stamp):
-            stamp = line[found[-1].end() :].strip(" @%\t,;|-[]()>")
-        stamp = re.sub(
-            r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|"
-            r"fecha)\s*[:=]\s*",
-            " ",
-            stamp.strip(" \t,;|-[]()>"),
-            flags=re.IGNORECASE,
-        )
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
-        row |= _source_of(row["time"])
-        for match in found:
-            if match.start() < first.start():
-                continue
+        for match in _PAIR.finditer(line, first.start()):
             label = name if match.start() == first.start() else match["name"].strip()
             unit = f" ({match['unit'].strip().replace('*', '°')})" if match["unit"] else ""
             row[label + unit] = match["value"]

@@ -6,16 +6,13 @@ import re
 from dataclasses import dataclass, field
 from pathlib import Path
 
-import numpy as np
 import pandas as pd
 
 from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.guard import guarded
 from hatchkit.records.logs import owner
-from hatchkit.records.logs.join import join_files
-from hatchkit.records.logs.overview import COLUMNS as FILES
-from hatchkit.records.logs.overview import files_table
+from hatchkit.records.logs.join import FILES, files_table, join_files
 from hatchkit.records.logs.read import Wishes, is_log, read_parts
 from hatchkit.reference import contract
 
@@ -38,7 +35,7 @@ class Logs:
         "log_zone", "log_clock", "log_encoding"), file (or the part of one), sheet (""), heading, taken, choices,
         rows_changed, facts; the most consequential first, and none that `answers` answer.
     files : DataFrame
-        One row a file; see `overview.files_table`.
+        One row a file; see `join.files_table`.
     """
 
     readings: pd.DataFrame
@@ -69,9 +66,8 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     """
     folder, rows, parts, asked, facts = Path(folder), [], [], [], {}
     owners = owner.Owners(settings, batches, answers)
-    base = dict(
-        spans=tuple(batch_spans(batches)), settings=settings, owners=owners, timezone=timezone, answers=answers or {}
-    )
+    spans = [tuple(at.tz_convert(None).to_datetime64() for at in span) for span in owner.spans_of(batches, 60)]
+    base = dict(spans=tuple(spans), settings=settings, owners=owners, timezone=timezone, answers=answers or {})
     paths = log_files(folder)
     for name in loose:
         with guarded(name, "", rows, "file_broken"):
@@ -148,21 +144,6 @@ def _is_log(path: Path, settings) -> bool:
     if any(owner.matches_glob(path.name, pattern) for entry in said for pattern in owner.names(entry, "files")):
         return True
     return is_log(path)
-
-
-def batch_spans(batches) -> list[tuple[np.datetime64, np.datetime64]]:
-    """Time from setting to take-off of each batch (60 days where the end was not kept)."""
-    spans = []
-    if batches is None or "set_at" not in batches:
-        return spans
-    nothing = pd.Series(pd.NaT, index=batches.index)
-    ends = batches["taken_off_at"] if "taken_off_at" in batches else nothing
-    for start, end in zip(batches["set_at"], ends, strict=True):
-        if pd.isna(start):
-            continue
-        end = start + pd.Timedelta(days=60) if pd.isna(end) else end
-        spans.append(tuple(pd.Timestamp(edge).tz_convert(None).to_datetime64() for edge in (start, end)))
-    return spans
 
 
 def _wishes(name, *, settings, owners, timezone, spans, answers, others) -> Wishes:

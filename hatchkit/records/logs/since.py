@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 import numpy as np
+import pandas as pd
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
@@ -51,9 +52,7 @@ def unit_micros(name: str) -> int | None:
 def is_elapsed(name: str, cells: list) -> bool:
     """Whether hours and minutes in a column are a time since the start: its heading says so, or they pass 24 hours."""
     hours = [int(match[1]) for cell in cells if (match := re.fullmatch(r"(\d{1,4}):\d\d(?::\d\d(?:\.\d+)?)?", cell))]
-    said = bool(_COUNTS.search(name.replace("_", " ").strip())) and not re.fullmatch(
-        r"\W*(?:time|zeit|t)\W*", name, re.IGNORECASE
-    )
+    said = counts(name) and not re.fullmatch(r"\W*(?:time|zeit|t)\W*", name, re.IGNORECASE)
     return bool(hours) and (said or max(hours) > 24)
 
 
@@ -94,12 +93,12 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     if column is None:
         step = step_above(preamble)
         return start + np.arange(len(raw)) * np.timedelta64(step, "us")
-    import pandas as pd
-
     value, unit = _counted(raw[column]), 1_000_000
     if value is None:
         value = pd.to_numeric(raw[column], errors="coerce").to_numpy(dtype=float)
-        unit = unit_micros(name) or _unit_by_step(value, step_above(preamble), name)
+        unit = unit_micros(name)
+        if unit is None:
+            raise HatchkitError("refuse_count_unit", dict(column=name))
     local = np.full(len(raw), np.datetime64("NaT", "us"))
     good = np.isfinite(value)
     local[good] = start + np.round(value[good] * unit).astype(np.int64).astype("timedelta64[us]")
@@ -108,10 +107,6 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
 
 def _counted(column) -> np.ndarray | None:
     """Seconds of "26:40:00"; None where the column holds plain numbers."""
-    import pandas as pd
-
-    if column.dtype.kind in "fiu":
-        return None
     codes, cells = pd.factorize(column.to_numpy(dtype=object))
     form = re.compile(r"(?:(\d+)\s*d(?:ays?)?,?\s*)?(\d+):(\d\d)(?::(\d\d(?:\.\d+)?))?")
     parts = [form.fullmatch(str(cell).strip()) for cell in cells]
@@ -124,12 +119,3 @@ def _counted(column) -> np.ndarray | None:
         for part in parts
     ]
     return np.array([*seconds, np.nan])[codes]
-
-
-def _unit_by_step(value: np.ndarray, step: int | None, name: str) -> int:
-    """The unit in which the count goes on by the interval that stands above; HatchkitError without one."""
-    usual = float(np.nanmedian(np.diff(value[np.isfinite(value)]))) if np.isfinite(value).sum() > 1 else 0.0
-    for micros, _ in _UNITS:
-        if step and usual > 0 and abs(usual * micros - step) < 0.01 * step:
-            return micros
-    raise HatchkitError("refuse_count_unit", dict(column=name))

@@ -13,13 +13,12 @@ from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 from hatchkit.records.logs.names import part_of_time
 from hatchkit.records.times.forms import epoch_micros, is_epoch
-from hatchkit.records.times.scan import NAT
+from hatchkit.records.times.grid import NAT
 
 _DAY = np.timedelta64(1, "D")
 #: A plain number, which no stamp is: too short for a day, a day with a clock time, or Unix seconds.
 _SHORT_NUMBER = re.compile(r"[+-]?\d{1,7}(?:[.,]\d{0,9})?|[+-]?\d{1,6}[.,]\d+")
 _MIDNIGHT = re.compile(r"(?<=\d)[ T]+(?:0?0:00(?::00(?:\.0+)?)?|12:00(?::00)?\s*a\.?m\.?)$", re.IGNORECASE)
-_ISO = re.compile(r"\d{4}-\d\d-\d\d[ T]\d\d:\d\d(:\d\d(\.\d{1,6})?)?")
 
 
 @dataclass
@@ -65,11 +64,6 @@ def midnight_off(text: str) -> str:
     return _MIDNIGHT.sub("", text)
 
 
-def is_plain_iso(text: str) -> bool:
-    """Whether a stamp is year-month-day with a clock time and no zone, which the parser reads by itself."""
-    return bool(_ISO.fullmatch(text))
-
-
 def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, others=()) -> Stamps:
     """Times of stamps written as text.
 
@@ -94,16 +88,12 @@ def read_stamps(texts, clocks=None, *, day_first=None, spans=(), year=None, othe
         raise HatchkitError("refuse_two_orders", dict(one=texts[one], first=first, two=texts[two], second=second))
     order = times.decide(evidence, day_first, spans=spans, others=others)
     found = times.read(evidence, order, year)
-    if clocks is not None:
-        for row, why in found.reasons.items():
-            if why == "no hour":
-                found.moments[row] = NAT
+    found.moments[[row for row, why in found.reasons.items() if why == "no hour"]] = NAT
     return Stamps(found.moments, found.offset, order, found.reasons)
 
 
 def read_epoch(values) -> Stamps:
     """Times of Unix seconds, milli-, micro- or nanoseconds."""
-    values = np.asarray(values, dtype=float)
     finite = values[np.isfinite(values)]
     scale = epoch_micros(float(np.median(finite))) if len(finite) else 1e6
     local = np.full(len(values), NAT)
@@ -120,12 +110,7 @@ def read_clocks(clocks, day: np.datetime64, days: dict | None = None) -> Stamps:
     """
     found = times.read([str(day.astype("datetime64[D]"))] * len(clocks), clocks=clocks)
     local = found.moments
-    for row, why in found.reasons.items():
-        if why == "no hour":
-            local[row] = NAT
     local[~found.hour_written] = NAT
-    if any(re.match(r"(?:2[5-9]|[3-9]\d|\d{3,}):", str(clocks[row])) for row in list(found.reasons)[:1000]):
-        raise HatchkitError("refuse_beyond_24", {})
     good = np.flatnonzero(~np.isnat(local))
     if (np.diff(local[good]) < np.timedelta64(0, "us")).mean() > 0.5:
         raise HatchkitError("refuse_backwards", {})
@@ -158,7 +143,11 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     }
     hour = numbers.get("hour")
     if "yearday" in numbers:
-        _split_yearday(numbers)
+        days = pd.Series(numbers["year"] * 1000 + np.floor(numbers.pop("yearday"))).astype("Int64").astype("str")
+        days = pd.to_datetime(days, format="%Y%j", errors="coerce")
+        # The parser takes day 366 of a year of 365 for one of the next year.
+        days = days.where(days.dt.year == numbers["year"]).dt
+        numbers["month"], numbers["day"] = days.month.to_numpy(dtype=float), days.day.to_numpy(dtype=float)
     if hour is not None and "minute" not in numbers:
         most = np.nanmax(hour, initial=0)
         figures = max((len(cell) for cell in written if cell.isdigit()), default=0)
@@ -172,22 +161,6 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     return Stamps(
         times.from_columns(*(numbers.get(part) for part in ("year", "month", "day", "hour", "minute", "second")))
     )
-
-
-def _split_yearday(numbers: dict) -> None:
-    """Month and day (and hours, where the day has a fraction) of days counted from 1 January."""
-    years, days = numbers["year"], numbers.pop("yearday")
-    good = np.isfinite(years) & np.isfinite(days) & (days >= 1) & (days < 367) & (years > 99)
-    start = (np.where(good, years, 2000) - 1970).astype(np.int64).astype("datetime64[Y]")
-    micros = np.round(np.where(good, days - 1, 0) * 86_400).astype(np.int64).astype("timedelta64[s]")
-    moment = start.astype("datetime64[s]") + micros
-    day = moment.astype("datetime64[D]")
-    good &= moment.astype("datetime64[Y]") == start
-    numbers["month"] = np.where(good, (day.astype("datetime64[M]").astype(np.int64) % 12) + 1.0, np.nan)
-    numbers["day"] = np.where(good, (day - day.astype("datetime64[M]")).astype(np.int64) + 1.0, np.nan)
-    if "hour" not in numbers:
-        second = (moment - day).astype(np.int64)
-        numbers["hour"], numbers["minute"], numbers["second"] = second // 3600, second // 60 % 60, second % 60
 
 
 def _within_one_day(numbers: dict, hour: np.ndarray) -> bool:

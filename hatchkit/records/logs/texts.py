@@ -4,22 +4,23 @@ from __future__ import annotations
 
 import io
 import os
-import re
 import struct
 import zipfile
 import zlib
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError
-from hatchkit.records.logs import database, encoding
+from hatchkit.records.logs import encoding
 from hatchkit.records.logs.documents import cell_text
 from hatchkit.records.logs.names import MEASURES, role_of
 from hatchkit.records.logs.rows import rows_of
 from hatchkit.records.marks import limit
 
-WORKBOOKS = (".xlsx", ".xlsm", ".xls", ".ods")
 _MOST_MEMBERS = 100
+#: First bytes of a database in one file.
+_DATABASE = b"SQLite format 3\x00"
+_MOST_TABLES = 40
 #: What zipfile raises where bytes of an archive are wrong, or a password is missing.
 _DAMAGED = (
     zipfile.BadZipFile,
@@ -65,7 +66,7 @@ def texts_of(path: Path, page_of=dict().get) -> list[Text]:
     data = load_bytes(path)
     if data[:4] == b"PK\x03\x04" or data[:4] == b"\xd0\xcf\x11\xe0":
         return _of_archive(path, data, page_of)
-    if data[:16] == database.MARK:
+    if data[:16] == _DATABASE:
         return _of_database(data)
     if data[:2] == b"\x1f\x8b":
         data = _unpacked(data)
@@ -102,7 +103,6 @@ def _unpacked(data: bytes) -> bytes:
 
 
 def _of_archive(path: Path, data: bytes, page_of) -> list[Text]:
-    names: list = []
     if data[:2] == b"PK":
         try:
             with zipfile.ZipFile(io.BytesIO(data)) as archive:
@@ -123,36 +123,34 @@ def _of_members(archive: zipfile.ZipFile, members: list, page_of) -> list[Text]:
     ][:_MOST_MEMBERS]
     if sum(info.file_size for info in members) > most:
         raise HatchkitError("refuse_unpacks_too_large", dict(mb=round(most / 1e6)))
+    if not members:
+        raise HatchkitError("refuse_archive_empty", {})
     out = []
     for info in members:
+        name = info.filename
         try:
-            inner = archive.read(info)[: int(most)]
-        except _DAMAGED:
-            out.append(Text(b"", info.filename, [_left_out(info.filename, "refuse_damaged")]))
-            continue
-        if inner[:4] in (b"PK\x03\x04", b"\xd0\xcf\x11\xe0", b"%PDF", b"\x89PNG", b"\xff\xd8\xff\xe0"):
-            out.append(Text(b"", info.filename, [_left_out(info.filename, "refuse_no_text")]))
-            continue
-        try:
-            text = of_bytes(inner, page_of(info.filename))
+            out.append(replace(_of_member(archive, info, page_of(name)), part=name))
         except HatchkitError as error:
-            out.append(Text(b"", info.filename, [_left_out(info.filename, error.code, error.facts)]))
-            continue
-        text.part = info.filename
-        out.append(text)
-    if not out:
-        raise HatchkitError("refuse_archive_empty", {})
+            out.append(
+                Text(b"", name, [dict(severity="note", code="log_member_left_out", name=name, why=error.reason())])
+            )
     return out
 
 
-def _left_out(name: str, code: str, facts: dict | None = None) -> dict:
-    """What is said of a member of an archive that is no log."""
-    return dict(severity="note", code="log_member_left_out", name=name, why=dict(code=code, facts=facts or {}))
+def _of_member(archive: zipfile.ZipFile, info, page) -> Text:
+    """One log of an archive; HatchkitError where it is none."""
+    try:
+        inner = archive.read(info)
+    except _DAMAGED as error:
+        raise HatchkitError("refuse_damaged", {}) from error
+    if inner[:4] in (b"PK\x03\x04", b"\xd0\xcf\x11\xe0", b"%PDF", b"\x89PNG", b"\xff\xd8\xff\xe0"):
+        raise HatchkitError("refuse_no_text", {})
+    return of_bytes(inner, page)
 
 
 def _of_database(data: bytes) -> list[Text]:
     """Each table of a database file as lines of cells; line numbers count its rows."""
-    tables = [(name, names, rows) for name, names, rows in database.tables_of(data) if rows]
+    tables = [(name, names, rows) for name, names, rows in _tables_of(data) if rows]
     if not tables:
         raise HatchkitError("refuse_no_rows", {})
     out = []
@@ -160,6 +158,38 @@ def _of_database(data: bytes) -> list[Text]:
         lines = ["\t".join(cell_text(cell) for cell in row) for row in (names, *rows)]
         out.append(Text(("\n".join(lines) + "\n").encode(), name if len(tables) > 1 else "", shift=-1))
     return out
+
+
+def _tables_of(data: bytes) -> list[tuple[str, list, list]]:
+    """Name, headings and rows of each table, read from a copy in memory; the file itself is never opened for writing.
+
+    Raises HatchkitError where it is damaged.
+    """
+    import sqlite3
+
+    # A database that was being written names a second file; the copy is read as it stands without it.
+    data = data[:18] + b"\x01\x01" + data[20:]
+    connection = sqlite3.connect(":memory:")
+    try:
+        connection.deserialize(data)
+        connection.text_factory = lambda text: text.decode("utf-8", "replace")
+        names = [
+            row[0]
+            for row in connection.execute(
+                "select name from sqlite_master where type = 'table' and name not like 'sqlite\\_%' escape '\\'"
+            )
+        ]
+        out = []
+        for name in names[:_MOST_TABLES]:
+            quoted = name.replace('"', '""')
+            rows = connection.execute(f'select * from "{quoted}"')
+            cells = [["" if isinstance(cell, bytes) else cell for cell in row] for row in rows]
+            out.append((name, [column[0] for column in rows.description], cells))
+        return out
+    except sqlite3.Error as error:
+        raise HatchkitError("refuse_database", dict(why=str(error))) from error
+    finally:
+        connection.close()
 
 
 def _joined(tables: list) -> list:
@@ -193,29 +223,16 @@ def _of_workbook(path: Path) -> list[Text]:
     return out
 
 
-def _without_outer_quotes(data: bytes) -> bytes:
-    """The text without the quotes in which some spreadsheets wrap each whole line."""
-    lines = [line.rstrip(b"\r") for line in data[:8192].split(b"\n")[:50] if line.strip()]
-    if len(lines) < 3 or sum(bool(re.fullmatch(rb'"[^"]*[;,\t][^"]*"', line)) for line in lines[:-1]) < 0.8 * (
-        len(lines) - 1
-    ):
-        return data
-    return re.sub(rb'(?m)^"(.*)"(\r?)$', rb"\1\2", data).replace(b'""', b'"')
-
-
 def of_bytes(data: bytes, page: str | None = None) -> Text:
     """One log from the bytes of a text of any encoding and layout."""
     data, name, doubts = encoding.as_utf8(data, page)
     if b"\r" in data[:65_536] and b"\n" not in data[:65_536]:
         data = data.replace(b"\r", b"\n")
-    said = []
+    said, pages = [], {}
     if doubts:
         other, line, one, two = doubts[0]
         facts = dict(line=line, one=one[:60], page=name, two=two[:60], other=other)
         said = [dict(severity="doubtful", code="log_encoding_open", row=line, **facts)]
-    data = _without_outer_quotes(data)
-    pages = {name: doubts[0][2]} | {other: read for other, _, _, read in doubts} if doubts else {}
+        pages = {name: one} | {other: read for other, _, _, read in doubts}
     table = rows_of(data)
-    if table is not None:
-        return Text(table, said=said, pages=pages, shift=-1)
-    return Text(data, said=said, pages=pages)
+    return Text(data if table is None else table, said=said, pages=pages, shift=0 if table is None else -1)

@@ -8,8 +8,9 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
+from hatchkit.records import marks
 from hatchkit.records.logs.cells import is_number, without_mark
-from hatchkit.records.logs.names import MEASURES, is_share, name_rest, other_unit, role_of, unit_of
+from hatchkit.records.logs.names import MEASURES, is_share, name_rest, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
 _EMPTY_WORDS = {"", "na", "n/a", "nan", "null", "none", "<na>", "#n/a", "#na", "#value!", "#div/0!", "#ref!"}
@@ -31,7 +32,7 @@ def _missing_numbers(quantity: str, unit: str) -> np.ndarray:
     return rows["code"].astype(float).to_numpy()
 
 
-def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None, np.ndarray | None]:
+def as_numbers(column) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Values of a column, which cells hold a text that is neither a number nor a missing code, which bear a mark.
 
     Parameters
@@ -43,12 +44,12 @@ def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None, np.ndarray | None
     -------
     values : ndarray of float
         NaN where there is no number.
-    text, marked : ndarray of bool, or None where the whole column is numbers
+    text, marked : ndarray of bool
     """
     if column.dtype.kind in "fiu":
-        values = column.to_numpy(dtype=float)
+        values, nothing = column.to_numpy(dtype=float), np.zeros(len(column), dtype=bool)
         endless = np.isinf(values)
-        return (np.where(endless, np.nan, values) if endless.any() else values), None, None
+        return (np.where(endless, np.nan, values) if endless.any() else values), nothing, nothing
     codes, distinct = pd.factorize(column.to_numpy(dtype=object))
     values = np.array([_number(cell) for cell in distinct] + [np.nan])
     text = np.array(
@@ -65,7 +66,7 @@ def as_numbers(column) -> tuple[np.ndarray, np.ndarray | None, np.ndarray | None
         ]
         + [False]
     )
-    return values[codes], text[codes], marked[codes] if marked.any() else None
+    return values[codes], text[codes], marked[codes]
 
 
 def _plain(cell: str) -> str:
@@ -89,11 +90,11 @@ def missing_codes(values: np.ndarray, quantity: str, unit: str) -> np.ndarray:
     return odd[np.isin(np.round(values[odd], 4), _missing_numbers(quantity, unit))] if len(odd) else odd
 
 
-def to_celsius(values: np.ndarray, unit: str) -> np.ndarray:
-    """Temperatures in °C from "C", "F" or "K"."""
-    if unit == "F":
-        return (values - 32.0) / 1.8
-    return values - 273.15 if unit == "K" else values
+def to_celsius(values: np.ndarray, unit) -> np.ndarray:
+    """Temperatures in °C from "C", "F" or "K", one for all or one for each; any other letter is °C."""
+    if isinstance(unit, str) and unit not in ("F", "K"):
+        return values
+    return np.where(unit == "F", (values - 32.0) / 1.8, np.where(unit == "K", values - 273.15, values))
 
 
 def unit_from_range(values: np.ndarray) -> tuple[str, bool]:
@@ -152,44 +153,81 @@ def row_quantities(raw, plan) -> np.ndarray | None:
     places = [place for place in (plan.quantity, plan.unit, plan.probe) if place is not None]
     if not places or len(plan.channels) != 1 or list(plan.channels[0].columns) != ["temp"]:
         return None
-    codes, roles = [], []
-    for place in places:
-        code, distinct = pd.factorize(raw[place].to_numpy(dtype=object))
-        codes.append(code)
-        roles.append([_said_by(cell, place == plan.unit) for cell in distinct] + [""])
-    key = codes[0].astype(np.int64)
-    for code, role in zip(codes[1:], roles[1:], strict=True):
-        key = key * (len(role) + 1) + code + 1
-    _, first, inverse = np.unique(key, return_index=True, return_inverse=True)
-    found = [_quantity([role[code[row]] for code, role in zip(codes, roles, strict=True)]) for row in first]
-    if not set(found) & {"rh", "wet_bulb", "dew_point", "other"} and plan.quantity is None:
-        return None
+    said = raw[places].astype(object)
+    group = said.groupby(places, dropna=False, sort=False).ngroup().to_numpy()
+    found = [_quantity([_said_by(cell) for cell in row]) for row in said.drop_duplicates().itertuples(index=False)]
     known = any(role in MEASURES for role in found)
     found = ["" if role == "other" else ("" if known else "temp") if role == "" else role for role in found]
-    return np.array(found, dtype=object)[inverse]
+    return np.array(found, dtype=object)[group]
 
 
-def _said_by(cell, is_unit: bool) -> str:
-    if not isinstance(cell, str):
-        return ""
-    if is_unit:
-        letter = _unit_letter(cell)
-        return (
-            ""
-            if cell.strip() == ""
-            else {"%": "%", "": "other"}.get(letter, "temp")
-            if letter or other_unit(cell)
-            else ""
-        )
-    role = role_of(cell)
+def _said_by(cell) -> str:
+    role = role_of(cell) if isinstance(cell, str) else ""
     return role if role in (*MEASURES, "other") else "other" if role == "outdoor" else ""
 
 
 def _quantity(said: list) -> str:
-    """The first word on it; per cent beside nothing else is humidity, a battery in per cent is not."""
+    """The first word on it; "temp" only where nothing else is said."""
     if "other" in said:
         return "other"
-    found = next((role for role in said if role in MEASURES and role != "temp"), "") or (
-        "temp" if "temp" in said else ""
-    )
-    return "rh" if "%" in said and found in ("", "temp") else found
+    return next((role for role in said if role in MEASURES and role != "temp"), "temp" if "temp" in said else "")
+
+
+def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
+    """Relative humidity in % of every line of one channel.
+
+    Parameters
+    ----------
+    numbers : dict
+        Values of each quantity the channel logs, as written: rh, wet_bulb, dew_point.
+    temp_c : ndarray of float
+        Air temperature of the same lines in °C.
+    """
+    rh = numbers.get("rh")
+    if rh is None:
+        return _from_other(channel, numbers, temp_c, wishes, account)
+    odd = np.flatnonzero((rh < 0) | (rh > 100))
+    wrong = odd[marks.humidity_out_of_range(rh[odd])]
+    wrong = np.union1d(wrong, odd[missing_codes(rh[odd], "rh", "%")])
+    if len(wrong):
+        rh = rh.copy()
+        facts = dict(count=len(wrong), name=channel.name, values=np.unique(rh[wrong])[:5].tolist())
+        rh[wrong] = np.nan
+        account.say("doubtful", "log_humidity_impossible", **facts)
+    highest = np.fmax.reduce(rh) if len(rh) else np.nan
+    if 0.05 < highest <= 1.0 and np.isfinite(rh).sum() > 3:
+        account.say("note", "log_humidity_share", name=channel.name)
+        rh = rh * 100
+    return rh
+
+
+def _from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
+    """Humidity from the wet bulb or the dew point, where there is no humidity column."""
+    nothing = np.full(len(temp_c), np.nan)
+    other = "wet_bulb" if "wet_bulb" in numbers else "dew_point" if "dew_point" in numbers else None
+    if other is None or "temp" not in numbers:
+        return nothing
+    # The one place where records looks into climate: air.py holds formulas only and imports nothing of it.
+    from hatchkit.climate import air
+
+    logged = numbers[other]
+    said = channel.units.get(other) or channel.units.get("temp") or unit_from_range(logged)[0]
+    wet = to_celsius(logged, wishes.temp_unit or said)
+    good = np.isfinite(wet) & np.isfinite(temp_c) & (wet > -20) & (wet <= temp_c + 0.5)
+    rh = nothing
+    dry, cold = temp_c[good], np.minimum(wet[good], temp_c[good])
+    if other == "wet_bulb":
+        coefficient = air.STILL_WICK if wishes.still_air else air.VENTILATED_WICK
+        rh[good] = air.rh_from_wet_bulb(dry, cold, wishes.pressure_kpa, coefficient)
+        account.say(
+            "note",
+            "log_humidity_wet_bulb",
+            name=channel.name,
+            air="still" if wishes.still_air else "fan",
+            coefficient=round(coefficient * 1e4, 2),
+            pressure=round(wishes.pressure_kpa, 1),
+        )
+    else:
+        rh[good] = 100 * air.saturation_pressure(cold) / air.saturation_pressure(dry)
+        account.say("note", "log_humidity_dew_point", name=channel.name)
+    return rh

@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 import re
+from statistics import mode
 
 import numpy as np
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records import times
-from hatchkit.records.logs.clocks import refuse_written_days
-from hatchkit.records.logs.column import column_of
 from hatchkit.records.logs.head import Head, parts_of
+from hatchkit.records.logs.moments import refuse_written_days
 from hatchkit.records.logs.names import part_of_time, plain
-from hatchkit.records.logs.plan import Column, Plan
+from hatchkit.records.logs.plan import Plan, column_of
 from hatchkit.records.logs.since import counts, is_elapsed, start_above, step_above
 from hatchkit.records.logs.stamps import kind_of, midnight_off
 from hatchkit.records.logs.zone import names_zone, true_clock
@@ -30,40 +30,28 @@ def blocks(head: Head) -> list:
     columns = [column_of(head, n, {}) for n in range(head.width)]
     starts = [c for c, kind in zip(columns, kinds, strict=True) if kind in ("both", "date")]
     moments = [times.read([cell or None for cell in c.cells], True).moments for c in starts]
-    if usual_kind(starts[0]) == "both" and all(
-        len(np.unique((other - moments[0])[~np.isnat(other - moments[0])])) < 2 for other in moments[1:]
-    ):
+    timed = stamped[0] == "both"
+    if timed and all(len(np.unique((other - moments[0])[~np.isnat(other - moments[0])])) < 2 for other in moments[1:]):
         return []
     edges = [0, *(c.n for c in starts[1:]), head.width]
     groups = [set(range(a, b)) for a, b in zip(edges, edges[1:], strict=False)]
     named = [any(c.n in group and c.role in ("temp", "rh", "value") for c in columns) for group in groups]
-    clocks = [
-        usual_kind(starts[0]) == "both" or any(usual_kind(columns[n]) == "time" for n in group) for group in groups
-    ]
-    groups = [group for group, measured, timed in zip(groups, named, clocks, strict=True) if measured and timed]
-    differ = usual_kind(starts[0]) == "both" or _clocks_differ(columns)
-    return groups if groups and differ else []
-
-
-def _clocks_differ(columns: list) -> bool:
-    clocks = [c.cells for c in columns if usual_kind(c) == "time"]
-    return len(clocks) > 1 and any(clock != clocks[0] for clock in clocks[1:])
-
-
-def usual_kind(column: Column) -> str:
-    """The kind of stamp that most cells of a column have, "" where none has one."""
-    return usual_of(column.cells)
+    clocks = [timed or any(usual_of(columns[n].cells) == "time" for n in group) for group in groups]
+    groups = [group for group, measured, clock in zip(groups, named, clocks, strict=True) if measured and clock]
+    shown = [c.cells for c in columns if usual_of(c.cells) == "time"]
+    return groups if timed or any(cells != shown[0] for cells in shown[1:]) else []
 
 
 def usual_of(cells: list) -> str:
     """The kind of stamp that most of some cells have, "" where none has one."""
     kinds = [kind_of(cell) for cell in cells if cell]
-    return max(set(kinds), key=kinds.count) if kinds else ""
+    # Of kinds that are as common the first, whatever the order in which Python keeps a set.
+    return mode(kinds) if kinds else ""
 
 
 def stamp_columns(columns: list, head: Head) -> Plan:
     """Which columns say when, by what their cells look like and their headings say."""
-    kinds = {c.n: usual_kind(c) for c in columns}
+    kinds = {c.n: usual_of(c.cells) for c in columns}
 
     def first(wanted, named):
         at = [c for c in columns if kinds[c.n] == wanted]
@@ -81,11 +69,9 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         if "hour" not in apart:
             clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
             apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
-        if "hour" not in apart and not any("." in cell for n in apart.values() for cell in columns[n].cells):
+        if "hour" not in apart:
             raise HatchkitError("refuse_no_time", {})
         return Plan([], parts=apart)
-    if head.dated_by == "serial":
-        return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))], serial=True)
     if head.dated_by == "since":
         if dated := [c for c in columns if c.role == "date" and c.numeric]:
             raise HatchkitError("refuse_no_date_column", dict(column=dated[0].name, example=dated[0].cells[0]))
@@ -140,16 +126,15 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         if len(days) > 3 and len(set(days)) < 0.7 * len(days):
             raise HatchkitError("refuse_no_time_several", {})
         return Plan([date])
-    if head.dated_by == "clock" and time is not None and is_elapsed(columns[time].name, columns[time].cells):
-        return Plan([time], since=True)
     if head.dated_by == "clock" and time is not None:
-        return Plan([time], clock_only=True)
+        elapsed = is_elapsed(columns[time].name, columns[time].cells)
+        return Plan([time], since=elapsed, clock_only=not elapsed)
     raise HatchkitError("refuse_no_stamp", {})
 
 
 def hours_of(columns: list, plan: Plan) -> list:
     """The hour that each of the first lines' stamps shows; None where it shows none."""
-    if not plan.stamp or plan.epoch or plan.serial or plan.since:
+    if not plan.stamp or plan.epoch or plan.since:
         return []
     found = [times.stamp_of(cell) or times.clock_of(cell) for cell in columns[plan.stamp[-1]].cells]
     return [None if stamp is None or stamp.seconds is None else int(stamp.seconds // 3600) for stamp in found]

@@ -7,7 +7,6 @@ import re
 import numpy as np
 import pandas as pd
 
-from hatchkit.problems import HatchkitError
 from hatchkit.records import times
 from hatchkit.records.logs.names import plain
 from hatchkit.records.logs.plan import Plan
@@ -171,8 +170,6 @@ def put_zones(stamps, cells: np.ndarray, numbers: bool) -> None:
         seconds = _number(text) if numbers else _seconds(text)
         if seconds is not None:
             offset[mine] = seconds
-    if np.isnan(offset[~np.isnat(stamps.local)]).mean() > 0.5:
-        raise HatchkitError("refuse_zones", {})
     stamps.offset = offset if stamps.offset is None else np.where(np.isnan(stamps.offset), offset, stamps.offset)
 
 
@@ -180,3 +177,52 @@ def hours_apart(seconds: float) -> str:
     """UTC+01:00 of an offset in seconds."""
     minutes = round(abs(seconds) / 60)
     return f"UTC{'-' if seconds < 0 else '+'}{minutes // 60:02d}:{minutes % 60:02d}"
+
+
+#: Headings of the questions on the logger's zone, and on a clock that was put right by hand.
+ZONE, CLOCK = "?log_zone", "?log_clock"
+PUT_RIGHT = ("put_right", "kept_old_time")
+
+
+def utc_of(stamps, head, plan, wishes, account) -> np.ndarray:
+    """Times in UTC, and the note that says which zone was taken."""
+    if stamps.offset is not None:
+        given = np.isfinite(stamps.offset)
+        own = stamps.local - (np.nan_to_num(stamps.offset) * 1e6).astype("timedelta64[us]")
+        if given[~np.isnat(stamps.local)].all():
+            return own
+    offset, words, summer = zone_above(head, plan, stamps.local)
+    named = wishes.timezone if offset is None else offset if isinstance(offset, str) else None
+    if isinstance(offset, str):
+        account.say("note", "log_zone_said", clock=words)
+    if summer:
+        offset, named = _summer(stamps, offset, words, wishes, account)
+    if offset is not None and named is None:
+        account.say("note", "log_zone_said", clock=words)
+        return stamps.local - np.timedelta64(int(float(offset) * 1e6), "us")
+    if named is None:
+        account.say("note", "log_zone_none")
+    utc, notes = zones.to_utc(stamps.local, named, put_right=wishes.answers.get(CLOCK) != PUT_RIGHT[1])
+    if any(code == "clock_put_right" for _, code, _ in notes):
+        account.ask(CLOCK, PUT_RIGHT[0], PUT_RIGHT, len(utc), "log_clock")
+    for severity, code, facts in notes:
+        account.say(severity, code, **facts)
+    return utc if stamps.offset is None else np.where(given, own, utc)
+
+
+def _summer(stamps, offset, words, wishes, account) -> tuple[float | None, str | None]:
+    """Offset or zone of a file that names an offset and speaks of summer time.
+
+    The season's zone is taken where its winter time is that offset; else it is asked, and the offset holds.
+    """
+    if wishes.timezone is not None:
+        winter = np.array(["2025-01-15", "2025-07-15"], dtype="datetime64[D]")
+        zone = zones.zone_of(wishes.timezone)
+        if min([0] if zone is None else zones.offsets_at(zone, winter)) == offset * 1e6:
+            return None, wishes.timezone
+    choices = [hours_apart(offset), hours_apart(offset + 3600)]
+    taken = wishes.answers.get(ZONE)
+    if taken not in choices:
+        account.ask(ZONE, choices[0], choices, len(stamps.local), "log_zone")
+        account.say("doubtful", "log_summer_open", clock=words, taken=choices[0], other=choices[1])
+    return (offset + 3600 if taken == choices[1] else offset), None

@@ -1,49 +1,46 @@
 """A keeper's sheet, of any shape, read by its words, its values and its arithmetic together.
 
-``lexicon`` (what a word may say) -> ``meanings`` (what a heading may mean; ``fields``, ``own_columns``) -> ``shape``
-with ``block``, ``forms``, ``rows`` (where the tables are, which way round, which rows are data), ``expand`` (counts
-told in words become columns) -> ``cells`` and ``profile`` (what the cells hold) -> ``candidates``, ``assign`` with
-``ledger``
-(the reading of all columns under which the eggs add up best, and how much better it is than the next) -> ``tables``,
-``eggsheet``, ``logsheet``, ``diary``, ``weighings`` (one block -> ``parts``) -> ``assemble`` (one season; ``species``,
-``names``, ``looks``, ``frames``) -> ``shown`` (the reading, the ledger, and what stays open).
+``lexicon`` (what a word may say) -> ``meanings`` (what a heading may mean; ``fields``) -> ``shape`` with ``forms``,
+``rows`` (where the tables are, which way round, which rows are data), ``expand`` (counts told in words become columns)
+-> ``cells`` and ``profile`` (what the cells hold) -> ``candidates``, ``assign`` with ``ledger`` (the reading of all
+columns under which the eggs add up best, and how much better it is than the next) -> ``tables``, ``eggsheet``,
+``logsheet``, ``diary`` (one block -> ``parts``) -> ``assemble`` (one season; ``species``, ``names``,
+``looks``, ``frames``) -> ``shown`` (the reading, the ledger, and what stays open).
 
 **Path of a sheet.** `records/folder.py: read_folder` lists the folder (`files.py`), reads `season.toml` and
 `answers.toml`, turns every workbook and text file at its top into grids of cells (`workbook.py`, guarded by
 `workbook_guard.py`), and gives the grids to `sheets/assemble.py`:
 
-- marks and words explained on the sheet ("C = clear", "Penoy = clear egg.") are written out; tables side by side,
-  rounds and two languages parted: `legend.py`, `strips.py`, `rounds.py`
+- marks, words explained on the sheet ("C = clear", "Penoy = clear egg.") and answers of yes or no are written out;
+  tables side by side, rounds and two languages parted: `legend.py`, `abreast.py`
 - blocks: tables, tables on their side, forms, lines of a diary; titles, totals, sections told apart from rows:
-  `shape.py`, `rows.py`, `forms.py`, `labels.py`, `block.py`
+  `shape.py`, `rows.py`, `forms.py`, `formlines.py`
 - cells of words become columns of numbers, look by look; days of a month under its name become dates; an hour of
-  its own joins its date; one thing under two names is one: `expand.py`, `course.py`, `monthdays.py`, `clock.py`,
-  `alike.py`
+  its own joins its date: `expand.py`, `abreast.py`
 - what a block is a table of: `kinds.py`
-- what a heading's words allow (composed, not listed): `lexicon.py` (`reference/sheet_words.csv`), `tongues.py`,
-  `meanings.py`, `classes.py`, `lookwords.py`, `own_columns.py`
+- what a heading's words allow (composed, not listed): `lexicon.py` (`reference/sheet_words.csv`),
+  `meanings.py` (`reference/word_rules.csv`), `fields.py`
 - what the cells allow; the joint reading of all columns by words, values and arithmetic: `profile.py`,
-  `candidates.py`, `assign.py`, `layout.py`, `ledger.py`, `evidence.py`
-- what is not used though it was read, and asked about: `doubts.py`, `unfinished.py`; where totals and
-  percentages on the sheet differ from what was read: `checks.py`
-- the block becomes batches, eggs, looks, weighings: `tables.py`, `eggsheet.py`, `eggfates.py`, `logsheet.py`,
-  `diary.py`, `weighings.py`, `remarks.py`, `around.py`
-- what holds for all: order of dates, year, birds, names, looks merged: `order.py`, `years.py`, `batch_species.py`,
-  `species.py`, `names.py`, `looks.py`
-- what the person sees: readings, questions, ledger, problems (codes; sentences are made in `hatchkit/say`):
-  `shown.py`, `told.py`
+  `candidates.py` (`reference/column_rules.csv`), `assign.py`, `layout.py`, `ledger.py`
+- what is not used though it was read, and asked about: `doubts.py`
+- the block becomes batches, eggs, looks, weighings: `tables.py`, `eggsheet.py`, `logsheet.py`,
+  `diary.py`, `entries.py`, `entrybatches.py`, `around.py`
+- what holds for all: order of dates and year (`when.py`), birds, names, looks merged: `species.py`, `birds.py`,
+  `names.py`, `looks.py`
+- what the person sees: readings, questions, ledger, problems (codes; sentences are made in `hatchkit/say`), totals and
+  percentages on the sheet that differ from what was read: `shown.py`, `told.py`
 
 A row is never dropped in silence: `rows = rows kept + rows of severity lost + rows said to be no data`. Row numbers
 are those that the person's own program shows.
 
 **Decisions.**
 - A column's meaning is a hypothesis. Each has a weight in log odds: 4 the words say it plainly, 2.5 usual, 1
-  possible; cells change it; the joint reading adds the evidence of the rows (`evidence.py`: +2 a row in which the
+  possible; cells change it; the joint reading adds the evidence of the rows (`ledger.py`: +2 a row in which the
   eggs add up and could have failed to, -3 one with too many eggs, -1 if by two at most, at most eight rows count).
   A reading without a number set or a date costs 5. Eggs left add 0.7 a row where they lie between those before and
   after, 1 where the written losses explain them; a percentage that fits adds 0.8. A rival within 1.5 is asked about,
   unless every batch keeps its numbers under it.
-- Words first, then the sums: the in-order search is followed by a climb from its best (`_near_the_best`), in which
+- Words first, then the sums: the in-order search is followed by a climb from its best (`near_the_best`), in which
   a column of whole numbers under an unknown heading may be any class of eggs. If the eggs then add up in one way it
   is taken; if clear, dead, pipped ... do equally well, no word telling them apart, the column is left out, its eggs
   are unaccounted for, and it is asked about (`_without_guesses`).
@@ -84,7 +81,8 @@ are those that the person's own program shows.
 - Problems speak the person's language: their heading beside the kit's column, times in the season's zone.
 
 **How to extend.** A new word: a line in `reference/sheet_words.csv` (role, language, words, source); a bird or
-breed: `breeds.csv`. A new column of the kit: a line in `columns_records.csv` and its reading in `own_columns.py`.
+breed: `breeds.csv`. What words say together: a line in `word_rules.csv`; what cells say for a reading:
+`column_rules.csv`. A new column of the kit: a line in `columns_records.csv` and its reading in `fields.py`.
 
 **season.toml**: `default_species`, `default_incubator`, `[sheets] day_first`. Unknown settings are named with the
 nearest known.

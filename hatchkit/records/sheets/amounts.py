@@ -14,7 +14,13 @@ ABOUT = re.compile(
     r"^(?:~|\+/-|c\.|ca\.?|about|around|approx\.?|circa|etwa|ungefahr|environ|env\.?|unos|ongeveer|okolo|cca|"
     r"ok\.?|omkring|kb\.?)\s*(?=\d)"
 )
-_MEASURE = re.compile(r"([+-]?\d+(?:[.,]\d+)?)\s*([a-z%]{0,10})\.?\s*(\?*)")
+_NUMBER = r"(?:\d{1,3}(?:,\d{3})+\.\d+|\d{1,3}(?:\.\d{3})+,\d+|\d+(?:[.,]\d+)?)"
+_MEASURE = re.compile(
+    rf"(?P<number>[+-]?{_NUMBER})(?:\s*(?:-|–|to|bis|a|do|til|tot)\s*(?P<to>{_NUMBER}))?"
+    r"\s*(?P<unit>[a-z%]{0,10})\.?\s*(?P<open>\?*)"
+)
+#: A measure with more digits is none.
+MOST_DIGITS = 9
 
 
 @cache
@@ -67,21 +73,16 @@ def measure_of(cell, units: dict) -> tuple[float | None, str]:
         return None, "unknown"
     if text in cell_words("zero"):
         return 0.0, ""
-    about = bool(ABOUT.match(text))
-    text = ABOUT.sub("", text)
-    if re.fullmatch(r"\d{1,3}(?:[.,]\d{3})+[.,]\d+", text):
-        mark = text[-1 - len(re.search(r"\d+$", text)[0])]
-        return float(text.replace("," if mark == "." else ".", "").replace(mark, ".")), ""
-    if match := _MEASURE.fullmatch(text):
-        factor = units.get(match[2])
-        if factor is None or len(match[1]) > 9:
-            return None, "bad"
-        number = float(match[1].replace(",", ".")) * factor
-        return number, "about" if about else "unit" if factor != 1.0 else "unsure" if match[3] else ""
-    if match := re.fullmatch(
-        r"(\d+(?:[.,]\d+)?)\s*(?:-|–|to|bis|a|do|til|tot)\s*(\d+(?:[.,]\d+)?)\s*([a-z]{0,10})\.?", text
-    ):
-        factor = units.get(match[3])
-        if factor is not None and len(match[1]) < 7 and len(match[2]) < 7:
-            return (float(match[1].replace(",", ".")) + float(match[2].replace(",", "."))) / 2 * factor, "range"
-    return None, "bad"
+    match = _MEASURE.fullmatch(ABOUT.sub("", text))
+    factor = units.get(match["unit"]) if match else None
+    if factor is None or len(match["number"]) > MOST_DIGITS or len(match["to"] or "") > MOST_DIGITS:
+        return None, "bad"
+    number = _decimal(match["number"]) * factor
+    if match["to"]:
+        return (number + _decimal(match["to"]) * factor) / 2, "range"
+    return number, "about" if ABOUT.match(text) else "unit" if factor != 1.0 else "unsure" if match["open"] else ""
+
+
+def _decimal(text: str) -> float:
+    """ "1.234,5" and "1,234.5" alike: the last mark is that of the decimals."""
+    return float(re.sub(r"[.,](?=.*[.,])", "", text).replace(",", "."))

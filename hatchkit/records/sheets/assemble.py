@@ -12,21 +12,18 @@ import pandas as pd
 from hatchkit.records.guard import guarded
 from hatchkit.records.sheets import looks as look_table
 from hatchkit.records.sheets import names as naming
-from hatchkit.records.sheets.batch_species import with_species
-from hatchkit.records.sheets.checks import checked
 from hatchkit.records.sheets.diary import read_diary, without_unclear
 from hatchkit.records.sheets.doubts import without_too_many, without_unexplained
 from hatchkit.records.sheets.eggsheet import read_eggs
 from hatchkit.records.sheets.legend import marks_in
-from hatchkit.records.sheets.logsheet import read_log
-from hatchkit.records.sheets.order import decide_order
+from hatchkit.records.sheets.logsheet import read_log, read_weights
+from hatchkit.records.sheets.names import none
 from hatchkit.records.sheets.parts import Context, Part
+from hatchkit.records.sheets.species import with_species
 from hatchkit.records.sheets.tables import read_batches
-from hatchkit.records.sheets.told import odd_cells, rows_told, skipped_rows
+from hatchkit.records.sheets.told import checked, odd_cells, rows_told, skipped_rows, without_ends_ahead
 from hatchkit.records.sheets.understand import Understood, language_on, understand, year_in
-from hatchkit.records.sheets.unfinished import without_ends_ahead
-from hatchkit.records.sheets.weighings import read_weights
-from hatchkit.records.sheets.years import decide_year
+from hatchkit.records.sheets.when import decide_order, decide_year
 
 
 @dataclass
@@ -35,20 +32,20 @@ class Sheets:
 
     Attributes
     ----------
-    batches, looks, eggs, weights : DataFrame
     understood : list of Understood
     problems : list of dict
     open : list of dict
         What is to be asked beside the meaning of columns: species, birds mixed, the year, the order of dates.
+    batches, looks, eggs, weights : DataFrame
     """
 
-    batches: pd.DataFrame
-    looks: pd.DataFrame
-    eggs: pd.DataFrame
-    weights: pd.DataFrame
     understood: list
-    problems: list = field(default_factory=list)
-    open: list = field(default_factory=list)
+    problems: list
+    open: list
+    batches: pd.DataFrame = field(default_factory=pd.DataFrame)
+    looks: pd.DataFrame = field(default_factory=pd.DataFrame)
+    eggs: pd.DataFrame = field(default_factory=pd.DataFrame)
+    weights: pd.DataFrame = field(default_factory=pd.DataFrame)
 
 
 def read_sheets(
@@ -103,9 +100,7 @@ def read_sheets(
         if part is not None:
             parts.append((item, part))
             found += odd_cells(item, part)
-    sheets = _put_together(parts, understood, settings, species_table, found)
-    sheets.open = asked + sheets.open
-    return sheets
+    return _put_together(parts, Sheets(understood, found, asked), settings, species_table)
 
 
 def _context(item: Understood, day_first: bool, year: int | None) -> Context:
@@ -115,29 +110,24 @@ def _context(item: Understood, day_first: bool, year: int | None) -> Context:
         own = [year_in([text]) or years for text in block.sections]
         if any(own):
             years = own if len(set(own)) > 1 else own[0]
-    return Context(block.file, block.sheet, item.language, day_first, years, tuple(item.titles))
+    return Context(item.language, day_first, years)
+
+
+#: Kind of a table -> what reads it by the meaning of its columns.
+_READERS = {"eggs": read_eggs, "looks": read_log, "weights": read_weights}
 
 
 def _read(item: Understood, context: Context) -> Part | None:
     if item.kind == "batches":
         return read_batches(item.block, item.reading, context)
-    if item.kind == "eggs":
-        return read_eggs(item.block, item.chosen, context)
-    if item.kind == "looks":
-        return read_log(item.block, item.chosen, context)
     if item.kind == "lines":
         part = read_diary(item.block, context)
         return part if len(part.batches) else None
-    if item.kind == "weights":
-        table, odd = read_weights(item.block, item.chosen, context)
-        if table.empty:
-            return None
-        table["file"], table["sheet"] = item.block.file, item.block.sheet
-        return Part(pd.DataFrame(), pd.DataFrame(), weights=table, odd=odd)
-    return None
+    reader = _READERS.get(item.kind)
+    return reader(item.block, item.chosen, context) if reader else None
 
 
-def _put_together(parts, understood, settings, species_table, found) -> Sheets:
+def _put_together(parts, sheets: Sheets, settings, species_table) -> Sheets:
     """One table of batches from all parts; further parts of the same batches are worked into it."""
     main = [(item, part) for item, part in parts if len(part.batches)]
     # Tables of batches come first: egg rows and logs of the same names then belong to them.
@@ -148,110 +138,100 @@ def _put_together(parts, understood, settings, species_table, found) -> Sheets:
         frame = part.batches.copy()
         frame["titles"] = [tuple(item.titles)] * len(frame)
         frame["kind"], frame["table"] = item.kind, number
-        target = naming.places(frame, by_key, item.kind)
-        new = [place for place, known in enumerate(target) if known is None]
-        for count, place in enumerate(new):
-            target[place] = offset + count
-        added = frame.iloc[new].reset_index(drop=True)
+        target = np.array(naming.places(frame, by_key, item.kind), dtype=float)
+        new = np.isnan(target)
+        target[new] = offset + np.arange(new.sum())
+        target = target.astype(int)
+        added = frame[new].reset_index(drop=True)
         if len(added):
             batches.append(added)
             if len(main) > 1:
-                naming.remember(added, by_key, offset, item)
+                naming.remember(added, by_key, offset)
             offset += len(added)
-        where = np.array(target, dtype=float)
-        fresh = set(new)
-        known = [place for place in range(len(frame)) if place not in fresh]
-        if known:
+        known = np.flatnonzero(~new)
+        if len(known):
             _complete(batches, frame, known, target)
-            if item.kind == "eggs":
-                _opened_eggs(batches, frame, known, target)
+        if len(known) and item.kind == "eggs":
+            _opened_eggs(batches[0], frame, known, target)
         for table, store in ((part.looks, looks), (part.eggs, eggs), (part.weights, weights)):
             if len(table) and "place" in table:
                 source = {"batches": 0, "looks": 1, "lines": 1, "eggs": 2}[item.kind]
-                place = where[table["place"].to_numpy(int)].astype(int)
-                table = table.assign(place=place, source=source, table=number)
+                table = table.assign(place=target[table["place"].to_numpy(int)], source=source, table=number)
                 if "file" not in table:
                     table["file"], table["sheet"] = item.block.file, item.block.sheet
                 store.append(table)
     table = pd.concat(batches, ignore_index=True) if batches else pd.DataFrame()
-    if table.empty:
-        return Sheets(table, pd.DataFrame(), pd.DataFrame(), pd.DataFrame(), understood, found)
-    table, opened = with_species(table, settings, species_table, found)
-    return _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened)
+    if len(table):
+        table, asked = with_species(table, settings, species_table)
+        sheets.open += asked
+        _finish(sheets, table, looks, eggs, weights, parts, species_table)
+    return sheets
 
 
 #: Losses that a further table would count a second time where the batch's own row explains all its eggs.
 _LOSSES = ("dead_in_shell", "broken_infertile", "removed", "pipped_dead", "culled")
 
 
+#: What a batch keeps of its own table, whatever a further one tells.
+_OWN = frozenset({"file", "sheet", "row", "rest", "broken", "titles", "kind", "section", "name"})
+
+
 def _explained(row) -> bool:
-    opened = any(not _none(row.get(name)) for name in ("broken_early", "broken_mid", "broken_late"))
-    return not _none(row.get("hatched")) and (opened or row.get("rest") == 0)
+    opened = any(not none(row.get(name)) for name in ("broken_early", "broken_mid", "broken_late"))
+    return not none(row.get("hatched")) and (opened or row.get("rest") == 0)
 
 
 def _complete(batches: list, frame, known, target) -> None:
     """Fill what a batch lacks from a further table that tells of the same batch."""
     whole = pd.concat(batches, ignore_index=True)
     for place in known:
-        done = _explained(whole.iloc[target[place]])
+        at = target[place]
+        kept = _OWN | set(_LOSSES) if _explained(whole.iloc[at]) else _OWN
         for column, value in frame.iloc[place].items():
-            if column in ("file", "sheet", "row", "rest", "broken", "titles", "kind", "section", "name") or _none(
-                value
-            ):
-                continue
-            if column in _LOSSES and done:
-                continue
-            if column not in whole:
-                whole[column] = None
-            if _none(whole.at[target[place], column]):
-                whole.at[target[place], column] = value
+            if column not in kept and not none(value) and (column not in whole or none(whole.at[at, column])):
+                whole.loc[at, column] = value
     batches[:] = [whole]
 
 
-def _opened_eggs(batches: list, frame, known, target) -> None:
+def _opened_eggs(whole, frame, known, target) -> None:
     """Eggs listed one by one that are the unhatched of a batch: the list says what each was."""
-    whole = batches[0]
     for place in known:
         row, at = frame.iloc[place], target[place]
         if (
-            not _none(whole.at[at, "dead_in_shell"])
+            not none(whole.at[at, "dead_in_shell"])
             and whole.at[at, "dead_in_shell"] == row["eggs_set"] < whole.at[at, "eggs_set"]
         ):
             for name in ("dead_in_shell", "pipped_dead", "removed", "broken_infertile"):
-                if name in row and not _none(row[name]) and (row[name] or name == "dead_in_shell"):
+                if name in row and not none(row[name]) and (row[name] or name == "dead_in_shell"):
                     before = whole.at[at, name] if name in whole and name != "dead_in_shell" else 0.0
-                    whole.loc[at, name] = row[name] + (0.0 if _none(before) else before)
+                    whole.loc[at, name] = row[name] + (0.0 if none(before) else before)
 
 
-def _none(value) -> bool:
-    return value is None or value is pd.NaT or isinstance(value, float) and np.isnan(value) or value == ""
-
-
-def _finish(table, looks, eggs, weights, parts, understood, settings, species_table, found, opened) -> Sheets:
+def _finish(sheets: Sheets, table, looks, eggs, weights, parts, species_table) -> None:
+    """The tables of the batches that can be used; the others are told."""
+    found = sheets.problems
     lost = naming.unusable(table)
-    for index in lost:
-        found.append(rows_told(table.loc[index]))
+    found += [rows_told(table.loc[index]) for index in lost]
     keep = ~table.index.isin(lost)
     table["batch"] = naming.keys(table, keep, found)
-    number = np.full(len(table), -1)
-    number[keep] = np.arange(keep.sum())
-    looked = pd.concat(looks, ignore_index=True) if looks else pd.DataFrame()
+    number = np.where(keep, np.cumsum(keep) - 1, -1)
     batches = table[keep].reset_index(drop=True)
     if batches.empty:
-        none = pd.DataFrame()
-        return Sheets(batches, none, none, none, understood, found, opened)
-    batches = without_ends_ahead(batches, species_table, found)
-    all_looks = look_table.build(batches, _moved(looked, number), species_table, found)
-    rows = _moved(pd.concat(eggs, ignore_index=True), number) if eggs else pd.DataFrame()
-    if len(rows):
-        rows["batch"] = batches["batch"].to_numpy()[rows["place"].to_numpy(int)]
-    scales = [_moved(part, number).assign() for part in weights]
+        return
+    sheets.batches = without_ends_ahead(batches, species_table, found)
+    looked = pd.concat(looks, ignore_index=True) if looks else pd.DataFrame()
+    sheets.looks = look_table.build(batches, _moved(looked, number), species_table, found)
+    names = batches["batch"].to_numpy()
+    if eggs:
+        sheets.eggs = _moved(pd.concat(eggs, ignore_index=True), number)
+        sheets.eggs["batch"] = names[sheets.eggs["place"].to_numpy(int)]
+    scales = [_moved(part, number) for part in weights]
     for frame in scales:
-        frame["batch"] = batches["batch"].to_numpy()[frame["place"].to_numpy(int)]
+        frame["batch"] = names[frame["place"].to_numpy(int)]
     scales += [naming.linked(part.weights, batches, found) for item, part in parts if item.kind == "weights"]
     scales = [frame for frame in scales if len(frame)]
-    weighed = pd.concat(scales, ignore_index=True) if scales else pd.DataFrame()
-    return Sheets(batches, all_looks, rows, _dated(weighed, batches), understood, found, opened)
+    if scales:
+        sheets.weights = _dated(pd.concat(scales, ignore_index=True), batches)
 
 
 def _moved(table: pd.DataFrame, number: np.ndarray) -> pd.DataFrame:
@@ -264,8 +244,6 @@ def _moved(table: pd.DataFrame, number: np.ndarray) -> pd.DataFrame:
 
 def _dated(weights: pd.DataFrame, batches: pd.DataFrame) -> pd.DataFrame:
     """Weighings with a time: their own, else setting and the day of the heading."""
-    if weights.empty:
-        return weights
     start = weights["batch"].map(dict(zip(batches["batch"], batches["set_at"], strict=True)))
     by_day = start + pd.to_timedelta(weights["day"] if "day" in weights else np.nan, unit="D")
     at = pd.to_datetime(weights["at"]) if "at" in weights else pd.Series(pd.NaT, weights.index)

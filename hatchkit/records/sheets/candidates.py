@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import math
+import operator
 import re
 from dataclasses import replace
+from functools import cache
 
 import numpy as np
 
-from hatchkit.records.sheets.cells import is_empty
-from hatchkit.records.sheets.fields import COUNTS, DATES, PLAIN, POSSIBLE, USUAL, Look, Meaning
+from hatchkit.records.sheets.fields import COUNTS, DATES, PLAIN, POSSIBLE, USUAL, Look, Meaning, meaning_of
 from hatchkit.records.sheets.meanings import meanings
+from hatchkit.records.words import csv_rows
 
 #: What a column costs that words or values name but the reading leaves out, and what an unknown one costs.
 LEFT_OUT, UNKNOWN_OUT, PLAIN_OUT = -1.0, 0.0, -3.0
@@ -18,12 +21,12 @@ _NO_EGGS = frozenset(
     "weight percent temperature humidity year flock_age_weeks stored_days eggs_weighed egg stage_day tray_row tray_col "
     "batch".split()
 )
-#: No keeper has more machines than this; larger numbers under such a heading are eggs.
-MOST_MACHINES = 12
 #: Clears are told apart at the first look, by this day (common practice, no source: hens' day 7, geese's day 10).
 FIRST_LOOK_BY = 12
 #: Nobody sees anything in an egg before this day, and no bird sits longer than the other.
 FIRST_DAY, LAST_DAY = 3, 45
+#: The weight of what a person confirmed.
+TOLD = 20.0
 #: What a plain heading keeps where none of its cells can be read so.
 AGAINST_VALUES = -0.5
 
@@ -31,7 +34,7 @@ AGAINST_VALUES = -0.5
 def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
     """What a column may be: its words' readings that its values allow, and what the values alone suggest."""
     if fixed is not None:
-        return [_fixed(fixed)]
+        return [meaning_of(fixed, TOLD), Meaning("ignore", weight=-TOLD)]
     named = meanings(column.heading, column.group, language)
     if not column.filled:
         return (
@@ -57,118 +60,42 @@ def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
     return sorted(found.values(), key=lambda meaning: -meaning.weight)
 
 
-def _fixed(name: str) -> Meaning:
-    """The reading that a person confirmed, as `key_of` spells it."""
-    bare, _, look = name.partition("@")
-    within = bare.endswith("~within")
-    bare = bare.removesuffix("~within")
-    day = order = None
-    transfer = "transfer" in look
-    for part in look.split("+"):
-        if part.startswith("day"):
-            day = int(part[3:])
-        elif part.startswith("look"):
-            order = int(part[4:])
-    return Meaning(bare, Look(day, order, transfer), 20.0, within)
-
-
-def key_of(meaning: Meaning) -> str:
-    """A reading as one word that answers.toml can keep: "dead@day7", "left@transfer", "pipped~within"."""
-    look = "+".join(
-        filter(
-            None,
-            (
-                f"day{meaning.look.day}" if meaning.look.day is not None else "",
-                f"look{meaning.look.order}" if meaning.look.order is not None else "",
-                "transfer" if meaning.look.transfer else "",
-            ),
-        )
-    )
-    return meaning.field + ("~within" if meaning.within else "") + (f"@{look}" if look else "")
-
-
 def _with_values(meaning: Meaning, column) -> Meaning | None:
     """The reading with its weight changed by what the cells hold; None if they rule it out."""
-    name, weight = meaning.field, meaning.weight
-    if name in COUNTS:
-        if column.share_count < 0.5:
-            return None
+    weight = meaning.weight + _by_rules(meaning, column)
+    if meaning.field in COUNTS:
         weight += 0.5 * (column.share_count - 1.0)
-        if name == "hatched" and column.place == 0:
-            weight -= 1.0
-        if column.running:
-            if name == "eggs_set" and column.filled >= 5:
-                return None  # 1, 2, 3, ... counts rows, not eggs
-            weight -= 3.0
-        if (
-            name == "eggs_set"
-            and np.nanmax(np.append(column.values, 0)) <= 1
-            or name == "eggs_set"
-            and _all_texts(column)
-        ):
-            weight -= 3.0
-    elif name in DATES:
-        if column.share_date < 0.5:
-            return None
-        weight += 0.5 if name != "date" else 0.0
-    elif name == "look_day":
-        if column.share_count < 0.5 or not _are_days(column.values, meaning.look.day):
-            return None
-    elif name == "fate":
-        if column.share_fate < 0.6:
-            return None
-        weight += 1.0
-    elif name == "batch":
-        if column.share_date > 0.8:
-            if column.mean_length > 6 or weight < POSSIBLE:
-                return None
-            weight -= 1.0
-        weight += 0.5 if column.running or column.share_text > 0.5 else 0.0
-        weight += 0.3 if column.place == 0 else 0.0
+    elif meaning.field == "batch":
         weight += 0.5 * (column.distinct - 0.5)
-        if column.share_fraction > 0.3:
-            return None
-    elif name in ("egg", "tray"):
-        if column.share_date > 0.5 or column.share_fraction > 0.5 or column.birds > 0.5:
-            return None
-        weight += 0.5 if column.running else 0.0
-    elif name in (
-        "breed",
-        "species",
-        "pen",
-        "keeper",
-        "notes",
-        "what",
-        "incubator",
-        "hatcher",
-        "result",
-        "signs",
-        "place",
-    ):
-        if column.share_date > 0.5 or name == "notes" and column.filled and not column.share_text:
-            return None
-        if column.share_text < 0.5:
-            weight -= 3.0 if name in ("breed", "species", "what", "notes", "signs") else 0.8
-        if name in ("incubator", "hatcher") and column.share_count > 0.8 and np.nanmax(column.values) > MOST_MACHINES:
-            weight -= 4.0
-        if name in ("breed", "species"):
-            # "What" over "set, 1st candling, hatch" asks for the work, not for the bird.
-            weight += 1.0 if column.birds > 0.5 else -3.0 if tells_steps(column) and not column.birds else -0.5
-        if name == "what" and tells_steps(column):
-            weight += 4.0
-        elif name in ("what", "notes", "pen", "place") and column.birds > 0.5:
-            weight -= 2.0
-        if name == "result" and column.share_fate > 0.6:
-            weight += 1.0
-    elif name in ("weight", "stored_days", "flock_age_weeks", "temperature", "humidity", "stage_day", "eggs_weighed"):
-        if (
-            column.share_date > 0.5
-            or column.share_text > 0.5
-            and column.share_count < 0.5
-            and name not in ("stored_days", "flock_age_weeks")
-        ):
-            return None
-    return replace(meaning, weight=weight)
+    elif meaning.field == "look_day" and not _are_days(column.values, meaning.look.day):
+        return None
+    return replace(meaning, weight=weight) if np.isfinite(weight) else None
+
+
+def _by_rules(meaning: Meaning, column) -> float:
+    """What the rules of `reference/column_rules.csv` add to a reading; minus infinity where one rules it out."""
+    added = 0.0
+    for when, weight in _rules().get(meaning.field, ()):
+        held = (meaning.weight if name == "weight" else float(getattr(column, name)) for name, _, _ in when)
+        if all(_COMPARED[sign](value, limit) for value, (_, sign, limit) in zip(held, when, strict=True)):
+            added += weight
+    return added
+
+
+_COMPARED = {"<": operator.lt, ">": operator.gt, "<=": operator.le, ">=": operator.ge, "=": operator.eq}
+
+
+@cache
+def _rules() -> dict[str, list]:
+    """Field -> rules: what must hold of its column, as (measure, sign, limit), and the weight that this adds."""
+    groups, found = {"counts": COUNTS, "dates": DATES}, {}
+    for row in csv_rows("column_rules"):
+        told = re.findall(r"(\w+)([<>=]+)(\S+)", row["when"])
+        when = [(name, sign, float(limit)) for name, sign, limit in told]
+        weight = -math.inf if row["weight"] == "out" else float(row["weight"])
+        for field in groups.get(row["fields"], row["fields"].split()):
+            found.setdefault(field, []).append((when, weight))
+    return found
 
 
 def _are_days(values, named: int | None) -> bool:
@@ -177,20 +104,6 @@ def _are_days(values, named: int | None) -> bool:
     if not len(days) or np.median(days) < FIRST_DAY or days.max() > LAST_DAY:
         return False
     return named is None or bool(np.abs(days - named).max() <= 3)
-
-
-def tells_steps(column) -> bool:
-    """Whether a column names steps of the work rather than what became of single eggs."""
-    return (
-        column.events > 0.5
-        and column.share_fate < 0.6
-        or column.sets > 0.05
-        and column.events + column.share_fate > 0.6
-    )
-
-
-def _all_texts(column) -> bool:
-    return column.share_text > 0.8 and column.share_count < 0.8
 
 
 def _by_sums(column, kept, look: Look) -> list[Meaning]:
@@ -210,16 +123,6 @@ def _by_sums(column, kept, look: Look) -> list[Meaning]:
     return [Meaning(name, weight=-4.0) for name in "eggs_set hatched clear dis dead left removed pipped".split()]
 
 
-def _numbered(column) -> bool:
-    """Whether the cells are names with a running number ("B1", "B2", "B3"), each once."""
-    texts = [str(cell).strip() for cell in column.cells if not is_empty(cell)]
-    names = [re.fullmatch(r"([^\W\d_]{1,6})[-. ]?(\d{1,4})", text) for text in texts]
-    if len(names) < 2 or not all(names) or len({name[1] for name in names}) > 1:
-        return False
-    numbers = [int(name[2]) for name in names]
-    return all(after > before for before, after in zip(numbers, numbers[1:], strict=False))
-
-
 def _by_values(column, named: bool) -> list[Meaning]:
     """What the cells alone suggest; weaker where words say something else."""
     step = -2.0 if named else 0.0
@@ -232,7 +135,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
         ]
     elif column.birds >= 0.6:
         found += [Meaning("breed", weight=USUAL + 0.5 * step)]
-    elif tells_steps(column) and not _numbered(column):
+    elif column.steps and not column.numbered:
         found += [Meaning("what", weight=USUAL)]
     elif column.share_fate >= 0.7 and column.share_text > 0.7 and column.mean_length < 25:
         found += [Meaning("fate", weight=POSSIBLE)]
@@ -248,7 +151,7 @@ def _by_values(column, named: bool) -> list[Meaning]:
     elif column.share_text >= 0.6:
         first = column.place == 0
         found += [
-            Meaning("batch", weight=(0.5 if first else -2.0) + (2.5 if _numbered(column) else 0.0) + step),
+            Meaning("batch", weight=(0.5 if first else -2.0) + (2.5 if column.numbered else 0.0) + step),
             Meaning("notes", weight=(0.4 if column.mean_length > 12 else -0.5) + step),
         ]
     return found

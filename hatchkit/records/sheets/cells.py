@@ -177,10 +177,8 @@ def _in_bounds(number: int, code: str) -> Count:
 
 def _with_words(text: str, about: bool, language) -> Count:
     """A number with a mark or words: "4?", "18 (2 weak)", "19 - 1 died next day", "15 of 24", "none today"."""
-    if match := re.fullmatch(r"\(?\s*(\d{1,6})\s*\)?\s*\?+", text):
-        return _in_bounds(int(match[1]), "unsure")
-    if match := re.fullmatch(r"\?+\s*(\d{1,6})", text):
-        return _in_bounds(int(match[1]), "unsure")
+    if match := re.fullmatch(r"\(?\s*(\d{1,6})\s*\)?\s*\?+|\?+\s*(\d{1,6})", text):
+        return _in_bounds(int(match[1] or match[2]), "unsure")
     if match := re.search(r"=\s*(\d{1,5})\s*$", text):
         return _in_bounds(int(match[1]), "remark")
     if re.match(r"\d{1,4}\s*[-./]\s*\d{1,2}\s*[-./]\s*\d{1,4}", text) or re.match(r"\d{1,2}:\d{2}", text):

@@ -12,11 +12,10 @@ import pandas as pd
 from hatchkit.records.sheets.amounts import dozens_counted
 from hatchkit.records.sheets.birds import species_in
 from hatchkit.records.sheets.cells import CLASSES, mentions, text_of
-from hatchkit.records.sheets.entries import Entry, add_mention
+from hatchkit.records.sheets.entries import Entry, add_mention, eggs_set_in, loose_in, moved_in, take_what_lacks
 from hatchkit.records.sheets.entrybatches import batches_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
-from hatchkit.records.sheets.lookwords import look_of
-from hatchkit.records.sheets.loose import eggs_set_in, loose_in, moved_in, take_what_lacks
+from hatchkit.records.sheets.meanings import look_of
 from hatchkit.records.sheets.parts import Context, Part
 from hatchkit.records.sheets.when import is_dateish, leading_date, read_dates
 from hatchkit.records.words import plain
@@ -42,11 +41,11 @@ def read_diary(block, context: Context) -> Part:
     """The batches of a diary: lines of words with a date in front, numbers with their class, batches named or open."""
     entries = entries_of(block, context)
     told = [entry for entry in entries if entry.counts or not entry.loose]
-    part = batches_of(replace(block, skipped=[]), told, context, [])
+    part = batches_of(replace(block, skipped=[]), told, [])
     for name, rest in zip(part.batches.get("name", []), part.batches.get("rest", []), strict=True):
         if rest == rest and rest and rest > 0:
             take_what_lacks(int(rest), [entry for entry in entries if entry.batch == name])
-    return batches_of(block, [entry for entry in entries if entry.counts or not entry.loose], context, [])
+    return batches_of(block, [entry for entry in entries if entry.counts or not entry.loose], [])
 
 
 def without_unclear(item, part: Part) -> tuple[Part | None, list[dict]]:
@@ -178,8 +177,6 @@ def _heading(text: str, day, context) -> str | None:
 
 def _entry(row: int, at, sentence: str, context, first=False, unknown=False) -> Entry | None:
     """What a sentence tells; the `first` of a named batch is of its setting, and so are eggs of an `unknown` bird."""
-    if not sentence.strip():
-        return None
     sentence = _OTHER_NUMBERS.sub(" ", sentence)
     named = re.search(r"\b[^\W\d_]{3,}\s+([A-Z])\b(?!\d)", sentence)
     bare = (
@@ -300,8 +297,6 @@ def _give_batch(
     birds = frozenset(species_in(sentence))
     if entry.counts.keys() == {"eggs_set"}:
         name = own or label or named or f"{len(opened) + 1}"
-        if label and any(name == other["name"] for other in opened):
-            name = f"{name} {len(opened) + 1}"
         # A number that only counts the batches is no name that the keeper uses.
         counted = not (own or label or named)
         opened.append(dict(name=name, words=_words(sentence), birds=birds, counted=counted))

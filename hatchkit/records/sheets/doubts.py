@@ -10,9 +10,9 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets.assign import LIKELY, Rival
-from hatchkit.records.sheets.candidates import PLAIN_OUT
-from hatchkit.records.sheets.evidence import FEW
+from hatchkit.records.sheets.candidates import PLAIN_OUT, TOLD
 from hatchkit.records.sheets.fields import COUNTS, USUAL, Meaning
+from hatchkit.records.sheets.ledger import FEW
 from hatchkit.records.sheets.meanings import meanings
 from hatchkit.records.sheets.parts import Part
 from hatchkit.records.sheets.profile import SAMPLE
@@ -21,8 +21,8 @@ from hatchkit.records.sheets.profile import SAMPLE
 SLIP_SHARE, LEAST_TRIED = 0.05, 2
 #: A slip in most of this many rows is none.
 LEAST_SLIPS = 3
-#: Share of whole numbers from which a column may be one of eggs; a reading of this weight was told by the person.
-NUMBERS, TOLD = 0.8, 20.0
+#: Share of whole numbers from which a column may be one of eggs.
+NUMBERS = 0.8
 #: What a column of eggs under an unknown heading is offered as.
 _OFFERED = ("clear", "dead", "left", "dis", "hatched")
 
@@ -61,7 +61,7 @@ def _left_out_losses(item, table: pd.DataFrame) -> np.ndarray:
     """Eggs by row of the table in columns that words plainly name as losses and that the reading left out."""
     eggs = pd.Series(0.0, item.block.rows[:SAMPLE])
     for column, meaning in zip(item.columns, item.chosen, strict=True):
-        if meaning is not None and meaning.field == "ignore" and meaning.weight <= PLAIN_OUT:
+        if meaning.field == "ignore" and meaning.weight <= PLAIN_OUT:
             words = meanings(column.heading, column.group, item.language)
             if words and words[0].field in ("clear", "dead", "dis", "hatched", "pipped", "removed"):
                 eggs += np.nan_to_num(column.values)

@@ -11,8 +11,7 @@ import pandas as pd
 from hatchkit.records.sheets import typed
 from hatchkit.records.sheets.around import fill_from_around
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.eggfates import fate_of_egg, look_list
-from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.entries import fate_of, fate_of_egg, look_list
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
 
 _MEASURES = {"tray_row": "row", "tray_col": "col", "stage_day": "stage_day"}
@@ -31,15 +30,12 @@ def read_eggs(block, chosen, context: Context) -> Part:
     context : Context
     """
     n, odd = len(block.rows), []
-    columns = block.columns
     frame: dict = {}
     fates, result, days, out_at = [], None, None, None
-    dated = any(meaning is not None and meaning.field == "set_at" for meaning in chosen)
-    for place, meaning in enumerate(chosen):
-        if meaning is None:
-            continue
-        name, cells = meaning.field, columns[place]
-        mark = typed.Odd(block.headings[place], name)
+    dated = any(meaning.field == "set_at" for meaning in chosen)
+    for meaning, cells, heading in zip(chosen, block.columns, block.headings, strict=True):
+        name = meaning.field
+        mark = typed.Odd(heading, name)
         odd.append(mark)
         if name in TEXT_FIELDS and name != "tray":
             frame[TEXT_FIELDS[name]] = typed.texts(cells)

@@ -5,15 +5,67 @@ An entry that sets eggs opens a batch; the others belong to the batch they name,
 
 from __future__ import annotations
 
+from typing import Any
+
 import numpy as np
 import pandas as pd
 
-from hatchkit.records.sheets.entries import Entry, step_of
-from hatchkit.records.sheets.openbatch import OpenBatch
-from hatchkit.records.sheets.parts import LOOK_COLUMNS, Context, Part
+from hatchkit.records.sheets.birds import species_in
+from hatchkit.records.sheets.entries import Entry, class_of, step_of
+from hatchkit.records.sheets.parts import LOOK_COLUMNS, Part
 
 
-def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
+class OpenBatch:
+    """A batch while its entries come in."""
+
+    def __init__(self, entry: Entry, name):
+        self.row, self.name, self.fields = entry.row, name, dict(entry.fields)
+        self.eggs, self.looks, self.end, self.notes = None, [], {}, []
+        self.set_at: Any = None
+        self.hatch_at: Any = None
+
+    def take(self, entry: Entry, step: str) -> None:
+        """Add an entry of which `entries.step_of` says what it does."""
+        for key, value in entry.fields.items():
+            self.fields.setdefault(key, value)
+        if entry.text:
+            self.notes.append(entry.text)
+        counts = dict(entry.counts)
+        known = self.hatch_at is not None and entry.at is not None and "hatched" in self.end
+        ended = known and entry.at >= self.hatch_at
+        if step == "look" and ended and counts.keys() & {"dead", "clear"}:
+            step = "hatch"  # what is found after the chicks is of the eggs that were left
+        if step == "set":
+            self.set_at = self.set_at or entry.at
+            if entry.text and species_in(entry.text):
+                self.fields.setdefault("species_text", entry.text[:200])
+            eggs = counts.pop("eggs_set", None) or counts.pop("left", None)
+            self.eggs = eggs if self.eggs is None else self.eggs
+        elif step == "hatch":
+            self.hatch_at = entry.at or self.hatch_at
+            self._end(entry, counts)
+        elif step in ("look", "transfer"):
+            self.looks.append((entry, step == "transfer", counts))
+
+    def _end(self, entry: Entry, counts: dict) -> None:
+        """Add what an entry of the hatch counts."""
+        if "dead" in counts:
+            counts["dis"] = counts.get("dis", 0) + counts.pop("dead")
+        if counts.keys() == {"eggs_set"} and class_of(entry.roles) == "hatched":
+            counts["hatched"] = counts.pop("eggs_set")  # "ducklings hatched: 23" below the eggs that were left
+        for key, value in counts.items():
+            if key in ("hatched", "pipped", "dis", "culled", "removed", "clear") and value != "all":
+                self.end[key] = self.end.get(key, 0) + value
+            elif key == "hatched":
+                self.end["all"] = True
+        for key, value in entry.within.items():
+            if key in ("pipped", "removed", "culled") and key not in self.end:
+                self.end[key] = value
+                if key != "culled" and self.end.get("dis", 0) >= value:
+                    self.end["dis"] -= value
+
+
+def batches_of(block, entries: list[Entry], odd) -> Part:
     """The entries of a log, in order, as batches, looks and remarks."""
     batches: list[OpenBatch] = []
     by_name: dict = {}
@@ -41,14 +93,13 @@ def batches_of(block, entries: list[Entry], context: Context, odd) -> Part:
             block.skipped.append((entry.row, "note", entry.text[:200]))
             continue
         current.take(entry, step)
-    for batch in batches:
-        batch.close()
-    return _as_part(
-        block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], context, odd
-    )
+    return _as_part(block, [batch for batch in batches if batch.eggs is not None or batch.end or batch.looks], odd)
 
 
-def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
+_COUNTED = "eggs_set hatched dead_in_shell pipped_dead culled removed broken_infertile rest".split()
+
+
+def _as_part(block, batches: list[OpenBatch], odd) -> Part:
     rows, looks = [], []
     for place, batch in enumerate(batches):
         inside = batch.eggs
@@ -81,7 +132,7 @@ def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
                 "culled": end.get("culled"),
                 "removed": removed or None,
                 "dis_derived": derived,
-                "clear_end": end.get("clear"),
+                "broken_infertile": end.get("clear"),
                 "rest": told,
                 "broken": False,
                 "notes": "; ".join(batch.notes) or None,
@@ -93,13 +144,8 @@ def _as_part(block, batches: list[OpenBatch], context: Context, odd) -> Part:
         return Part(frame, pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
     for name in ("set_at", "taken_off_at"):
         frame[name] = pd.to_datetime(frame[name]).astype("datetime64[us]")
-    for name in ("eggs_set", "hatched", "dead_in_shell", "pipped_dead", "culled", "removed", "rest"):
-        frame[name] = frame[name].astype(float)
-    if frame["clear_end"].notna().any():
-        frame["broken_infertile"] = frame["clear_end"].astype(float)
-    frame = frame.drop(columns="clear_end")
-    frame["file"], frame["sheet"] = block.file, block.sheet
-    frame["section"] = ""
+    frame[_COUNTED] = frame[_COUNTED].astype(float)
+    frame["file"], frame["sheet"], frame["section"] = block.file, block.sheet, ""
     return Part(frame, pd.DataFrame(looks, columns=LOOK_COLUMNS), odd=odd)
 
 
@@ -114,21 +160,13 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
     held = counts.get("eggs_set")
     if left is None and isinstance(held, int) and inside is not None and held < inside + (not out):
         left = counts["left"] = held  # no more than went in before: the eggs that were left
-    derived = False
-    if left == "all":
-        left = None if inside is None else inside - out
-    if left is not None and inside is not None:
-        gap = inside - out - left
-        if gap > 0 and dead is None:
-            if clear is None and number == 0:
-                clear, derived = gap, True
-            else:
-                dead, derived = gap, True
-        elif gap == 0 and dead is None:
-            dead, derived = 0, True
-        inside = left
-    elif inside is not None:
-        inside -= out
+    after = None if inside is None else inside - out
+    left = after if left == "all" else left
+    derived = left is not None and after is not None and after >= left and dead is None
+    if derived and after > left and clear is None and number == 0:
+        clear = after - left
+    elif derived:
+        dead = after - left
     nan = float("nan")
     looks.append(
         dict(
@@ -146,4 +184,4 @@ def _one_look(looks, place, number, entry: Entry, transfer: bool, counts: dict, 
             row=entry.row,
         )
     )
-    return inside
+    return after if left is None or inside is None else left

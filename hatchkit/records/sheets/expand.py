@@ -6,12 +6,84 @@ same arithmetic as every other column.
 
 from __future__ import annotations
 
-from hatchkit.records.sheets.block import Block
+import re
+from functools import cache
+
 from hatchkit.records.sheets.cells import cell_words, count_of, is_empty, mentions, text_of, whole_of
-from hatchkit.records.sheets.course import counts_by_look
 from hatchkit.records.sheets.entries import class_of
-from hatchkit.records.sheets.lexicon import all_roles, tokens
+from hatchkit.records.sheets.lexicon import all_roles, phrases, roles_in, tokens
+from hatchkit.records.sheets.meanings import look_of
+from hatchkit.records.sheets.parts import Block
 from hatchkit.records.sheets.when import is_dateish
+from hatchkit.records.words import plain
+
+#: Classes that belong to a look; the others are told of once.
+_AT_LOOKS = frozenset({"clear", "dead", "left", "removed"})
+
+
+def counts_by_look(cell, language: str | None) -> dict[tuple[str, str], float]:
+    """What a cell counts: (group that names the look, class) -> eggs; the group is "" for what belongs to no look.
+
+    A day in front of a clause holds until the next one, a day at its end for that clause. Where no day parts them, a
+    class told of once more is of the next look.
+
+    Parameters
+    ----------
+    cell : object
+    language : str or None
+    """
+    text = re.sub(rf"(\d{{1,2}})\.\s*(?=(?:{_day_words()})\b)", r"\1 ", plain(str(cell))[:600])
+    found: dict[tuple[str, str], float] = {}
+    current, order = "", 1
+    for clause in re.split(r"[;,\n]|\.(?=\s|$)|\s[-–/]\s", text):
+        words = tokens(clause, language)
+        look = look_of(list(words))
+        # In "5 clear" the five counts eggs; a day is called one.
+        timed = look.day is not None and all_roles(words) & {"day", "week", "candle"}
+        group = f"day {look.day}" if timed else ""
+        if group and any("day" in token.roles for token in words[:2]):
+            current = group
+        elif "transfer" in all_roles(words):
+            current = ""
+        group = group or current or ("transfer" if "transfer" in all_roles(words) else "")
+        told = list(mentions(clause, language))
+        for mention in told:
+            name = class_of(mention.roles)
+            if name is None:
+                continue
+            if name not in _AT_LOOKS:
+                found["", name] = found.get(("", name), 0.0) + mention.count
+                continue
+            if not group and (f"candling {order}", name) in found:
+                order += 1
+            key = (group or f"candling {order}", name)
+            found[key] = found.get(key, 0.0) + mention.count
+        if not told and words:
+            _lone(words, group, found)
+        if group.startswith("day"):
+            found.setdefault((group, ""), 0.0)
+    return found
+
+
+def _lone(words, group: str, found: dict) -> None:
+    """A number without a class: the eggs that went on at the move, or those that were set ("24 in")."""
+    roles = all_roles(words)
+    days = [token for token in words if token.number is not None and not token.roles - {"word number"}]
+    numbers = [t.number for t in days if f"day {t.number}" != group]
+    if len(numbers) != 1:
+        return
+    if "transfer" in roles:
+        found[group or "transfer", "left"] = float(numbers[0])
+    elif roles & {"in", "egg"} and not found:
+        found["", "eggs_set"] = float(numbers[0])
+
+
+@cache
+def _day_words() -> str:
+    words = [key for key, roles in phrases().items() if "day" in roles and " " not in key]
+    words.sort(key=len, reverse=True)
+    return "|".join(map(re.escape, words))
+
 
 #: Class -> the English word that heads its column.
 _HEADING = {
@@ -43,53 +115,42 @@ def expanded(block: Block, language: str | None) -> Block:
     block : Block
     language : str or None
     """
-    if block.shape == "lines" or not block.rows or told_by_day(block, language) is not None:
+    if block.shape == "lines" or not block.rows or not block.columns or told_by_day(block) is not None:
         return block
-    headings, groups, columns = [], [], []
+    kept: list[tuple] = []
     counted = _told_in_counts(block, language)
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
         classes = _classes(heading, group, cells, language)
         if classes and _is_diary(block, classes, cells, language):
             return block
-        if not classes and not counted and _roles(heading, language) & {"notes"}:
+        if not classes and not counted and roles_in(heading, language) & {"notes"}:
             # Remarks that hold the whole course of a batch, in a table that tells of no loss elsewhere.
             told = [cell for cell in cells if not is_empty(cell)]
             classes = ["course"] if len(told) >= LEAST_COURSES and _by_look(told, language, 0.8) else []
         if not classes:
-            headings.append(heading)
-            groups.append(group)
-            columns.append(cells)
+            kept.append((heading, group, cells))
             continue
         by_look = _by_look(cells, language)
         if by_look:
-            for (look, name), counts in by_look.items():
-                headings.append(_HEADING[name])
-                groups.append(look)
-                columns.append(counts)
-            if "course" in classes:
-                headings.append(heading)
-                groups.append(group)
-                columns.append(cells)
+            kept += [(_HEADING[name], look, counts) for (look, name), counts in by_look.items()]
+            kept += [(heading, group, cells)] if "course" in classes else []
             continue
         whole = [None if is_empty(cell) else whole_of(cell) for cell in cells]
         if "hatched" in classes and not counted and sum(map(bool, whole)) > 0.8 * sum(not is_empty(c) for c in cells):
-            headings.append(_HEADING["eggs_set"])
-            groups.append("")
-            columns.append([float(count) if count else "" for count in whole])
-        end = bool(_roles(f"{group} {heading}", language) & _ENDS)
+            kept.append((_HEADING["eggs_set"], "", [float(count) if count else "" for count in whole]))
+        end = bool(roles_in(f"{group} {heading}", language) & _ENDS)
         for name in classes:
             target = "dis" if end and name == "dead" and "dis" not in classes else name
-            headings.append(_HEADING[target])
-            groups.append("" if target in ("dis", "pipped", "hatched") else " ".join(filter(None, (group, heading))))
-            columns.append([_of_class(cell, name, language) for cell in cells])
-    block.headings, block.groups, block.columns = headings, groups, columns
+            above = "" if target in ("dis", "pipped", "hatched") else " ".join(filter(None, (group, heading)))
+            kept.append((_HEADING[target], above, [_of_class(cell, name, language) for cell in cells]))
+    block.headings, block.groups, block.columns = map(list, zip(*kept, strict=True))
     return block
 
 
 def _told_in_counts(block: Block, language: str | None) -> bool:
     """Whether a column of numbers counts what became of the eggs."""
     for heading, group, cells in zip(block.headings, block.groups, block.columns, strict=True):
-        if not _roles(f"{group} {heading}", language) & _LOSSES:
+        if not roles_in(f"{group} {heading}", language) & _LOSSES:
             continue
         full = [cell for cell in cells[:SAMPLE] if not is_empty(cell)]
         numbers = sum(_counted(cell, language) for cell in full if isinstance(cell, (int, float, str)))
@@ -125,7 +186,7 @@ def _by_look(cells, language: str | None, share: float = 0.3) -> dict:
     }
 
 
-def told_by_day(block: Block, language: str | None) -> tuple[int, int, int] | None:
+def told_by_day(block: Block) -> tuple[int, int, int] | None:
     """The columns of date, batch and words of a table that tells of its batches by the day, or None.
 
     Such a table holds these three alone; its batches come back on other days.
@@ -148,16 +209,11 @@ def told_by_day(block: Block, language: str | None) -> tuple[int, int, int] | No
     return (dated[0], named[0], long[0]) if len(dated) == len(long) == len(named) == 1 else None
 
 
-def _roles(text: str, language) -> frozenset:
-    found = tokens(text, language)
-    return all_roles(found)
-
-
 def _classes(heading: str, group: str, cells, language) -> list[str]:
     """The classes that a column of words counts; none for a column of numbers, names or remarks."""
     texts = [cell for cell in cells[:60] if not is_empty(cell)]
     words = [cell for cell in texts if isinstance(cell, str) and not cell.strip().isdigit()]
-    roles = _roles(f"{group} {heading}", language)
+    roles = roles_in(f"{group} {heading}", language)
     if (
         not words
         or len(words) < 0.4 * len(texts)

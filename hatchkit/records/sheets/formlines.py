@@ -1,19 +1,82 @@
-"""One line of a form -> its labels, each with its value."""
+"""Which columns of a sheet hold labels, and one line of a form -> its labels, each with its value."""
 
 from __future__ import annotations
 
-from hatchkit.records.sheets.cells import count_of, is_empty, is_number, mentions, text_of
-from hatchkit.records.sheets.labels import is_label
+from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
+from hatchkit.records.sheets.rows import is_date, lists
 from hatchkit.records.sheets.when import is_dateish, looks_like_date
+
+
+def label_columns(reader) -> list[int]:
+    """Columns that hold labels: words that name fields, each a different one, with a value to their right."""
+    width = max((len(row) for row in reader.cells), default=0)
+    found = []
+    for column in range(min(width, 12)):
+        texts = [
+            (row, cells[column])
+            for row, cells in enumerate(reader.cells[:400])
+            if column < len(cells) and isinstance(cells[column], str) and cells[column].strip()
+        ]
+        labels = [(row, text) for row, text in texts if is_label(reader, text)]
+        named = {text.lower().strip(" :") for _, text in labels}
+        known = len(labels)
+        values = sum(_has_value(reader, row, column, text) for row, text in labels)
+        before = (cell for row, _ in labels for cell in reader.cells[row][:column])
+        if not found and sum(not is_empty(cell) for cell in before) > 0.3 * known:
+            continue
+        colons = sum(text.strip().endswith(":") for _, text in texts)
+        if colons >= 3 and colons >= 0.6 * len(texts):
+            found.append(column)
+            continue
+        filled = sum(column < len(cells) and not is_empty(cells[column]) for cells in reader.cells[:400])
+        numbers = sum(
+            column < len(cells) and not is_empty(cells[column]) and (is_number(cells[column]) or is_date(cells[column]))
+            for cells in reader.cells[:400]
+        )
+        if (
+            len(named) >= 3
+            and known >= 0.5 * len(texts)
+            and values >= 0.5 * known
+            and numbers <= 0.2 * filled
+            and (not found or known >= 0.7 * len(texts))
+        ):
+            found.append(column)
+    return found
+
+
+def is_label(reader, text: str) -> bool:
+    """Whether a text is a label: words that name a field, with or without a colon behind them."""
+    label = text.partition(":")[0] if ":" in text and len(text.partition(":")[0]) < 40 else text
+    return len(label) < 60 and bool(reader.roles(label)) and not lists(label, reader.language) and not is_date(label)
+
+
+def labels_in(reader, columns: list[int]) -> int:
+    """How many different fields the first column of labels names, together with one right beside it."""
+    mine = [column for column in columns[:2] if column - columns[0] < 2]
+    return len(
+        {
+            reader.roles(cells[column].partition(":")[0])
+            for cells in reader.cells[:400]
+            for column in mine
+            if column < len(cells) and isinstance(cells[column], str) and is_label(reader, cells[column])
+        }
+    )
+
+
+def _has_value(reader, row: int, column: int, text: str) -> bool:
+    if ":" in text and text.partition(":")[2].strip():
+        return True
+    rest = reader.cells[row][column + 1 :]
+    return any(not is_empty(cell) for cell in rest)
+
 
 #: Roles that make a line without a value a heading for the lines below it ("Candling, day 7").
 GROUPS = frozenset({"candle", "day", "transfer", "hatch", "week", "first", "second", "third", "opened", "hatched"})
 #: Labels that come again for each look.
 LOSSES = frozenset({"dead", "clear", "left", "alive", "removed", "rotten", "cracked", "fertile"})
 _OF_LOOKS = LOSSES | {"egg", "number", "early", "late", "shell", "out", "day"}
-#: Roles of a label that stands for a look, and codes of a value that counts nothing.
+#: Roles of a label that stands for a look.
 _LOOKS = frozenset({"candle", "day", "transfer", "first", "second", "third", "week"})
-_NO_COUNT = frozenset({"bad", "date", "huge", "negative"})
 
 
 def pairs_in(reader, cells, spans):
@@ -76,8 +139,6 @@ def look_beside(reader, cells, column: int) -> list:
     if len(rest) % 2 or words[::2] == words[1::2] or len(set(words[::2])) > 1 or len(set(words[1::2])) > 1:
         return []
     names, values = (rest[::2], rest[1::2]) if words[0] else (rest[1::2], rest[::2])
-    if any(isinstance(value, str) and count_of(value, reader.language).code in _NO_COUNT for value in values):
-        return []
     return found + [((name.rstrip(": "), look), value) for name, value in zip(names, values, strict=True)]
 
 

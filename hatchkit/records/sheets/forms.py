@@ -1,14 +1,72 @@
-"""Labels at the left of their values -> blocks: one form after another, or batches in columns (`sideways`)."""
+"""Labels at the left of their values -> blocks: one form after another, or batches in columns."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
-from hatchkit.records.sheets.formlines import GROUPS, LOSSES, look_beside, mini_heading, pairs_in
-from hatchkit.records.sheets.labels import is_label
-from hatchkit.records.sheets.sideways import lies, sideways
+from hatchkit.records.sheets.formlines import GROUPS, LOSSES, is_label, look_beside, mini_heading, pairs_in
+from hatchkit.records.sheets.parts import Block, starts_with_total
+from hatchkit.records.sheets.rows import drop_sums
+
+
+def lies(reader, column: int, right: int) -> bool:
+    """Whether several columns of values stand beside the labels, and no headings among them."""
+    several = single = 0
+    for number, row in enumerate(reader.cells):
+        if mini_heading(reader, row, reader.filled(number)):
+            return False
+        if column < len(row) and isinstance(row[column], str) and is_label(reader, row[column]):
+            values = sum(not is_empty(cell) and not str(cell).endswith(":") for cell in row[column + 1 : right])
+            several += values >= 2
+            single += values == 1
+    return several > single and several >= 3
+
+
+def sideways(reader, column: int, right: int, over: int | None = None) -> Block:
+    """A table lying on its side: a record per column of values, a heading per label; groups of labels may stand `over`.
+
+    A group's cell is merged or written once, and holds for the labels below it.
+    """
+    block = Block("sideways", reader.grid.file, reader.grid.sheet, [], [], [], [])
+    group, lines = "", []
+    for row, cells in enumerate(reader.cells):
+        label = cells[column] if column < len(cells) else ""
+        values = [cells[place] if place < len(cells) else "" for place in range(column + 1, right)]
+        filled = [value for value in values if not is_empty(value)]
+        text = text_of(label) or ""
+        above = text_of(cells[over]) if over is not None and over < len(cells) else None
+        group = above if above and text else group
+        text = text or above or ""
+        if text and not filled:
+            if reader.roles(text) & GROUPS:
+                group = text
+            elif not lines:
+                block.titles.append(text)
+            else:
+                block.skipped.append((row + 1, "section", text))
+            continue
+        if not filled:
+            group = ""
+            continue
+        if not text and lines:
+            continue
+        lines.append((row, text, group, values))
+    kept = [
+        place
+        for place in range(right - column - 1)
+        if sum(not is_empty(values[place]) for _, _, _, values in lines) >= 2
+        and not any(starts_with_total(values[place], reader.language) for _, _, _, values in lines)
+    ]
+    for _, text, own, values in lines:
+        block.headings.append(text.rstrip(" :"))
+        block.groups.append(own)
+        block.columns.append([values[place] for place in kept])
+    block.rows = [lines[0][0] + 1] * len(kept)
+    block.sections = [""] * len(kept)
+    drop_sums(block)
+    return block
+
 
 #: Labels of the end of a hatch.
 _ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
@@ -67,10 +125,8 @@ def _forms(reader, spans, above: list) -> list[dict]:
         if mini_heading(reader, cells, places):
             state["under"] = {place: text_of(cells[place]) for place in places[1:]}
             state["lead"] = places[0]
-            if not reader.roles(cells[places[0]]) & {"candle", "date", "day"}:
-                state["under"][places[0]] = text_of(cells[places[0]])
             continue
-        if state["under"] and _under(reader, state, cells, places, row):
+        if state["under"] and _under(reader, state, cells):
             continue
         state["under"] = None
         beside = look_beside(reader, cells[: spans[-1][1]], spans[0][0])
@@ -153,7 +209,7 @@ def _starts(reader, text: str) -> bool:
     return bool(roles & {"batch"}) or bool(roles & {"hatch"}) and any(map(str.isdigit, text)) and not roles & {"day"}
 
 
-def _under(reader, state: dict, cells, places, row: int) -> bool:
+def _under(reader, state: dict, cells) -> bool:
     """Take a row below such headings: its first cell says which look."""
     lead = state["lead"]
     name = text_of(cells[lead]) if lead < len(cells) else ""
@@ -188,5 +244,4 @@ def _as_block(reader, records: list[dict], above: list[tuple]) -> Block:
         sections=[record["title"] for record in records],
         titles=[text for _, _, text in above],
         skipped=above,
-        heading_row=records[0]["row"],
     )

@@ -8,6 +8,8 @@ from hatchkit.records.sheets.fields import Look
 
 #: Usual day of transfer as a share of the incubation (common practice, no source: day 18 of 21, 25 of 28).
 TRANSFER_SHARE = 0.87
+#: Days of incubation by which looks without a day are put in order: a hen's.
+HENS_DAYS = 21.0
 
 
 @dataclass
@@ -46,7 +48,7 @@ class Layout:
     culled_apart: bool = False
 
 
-def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
+def layout_of(chosen, columns) -> Layout | None:
     """Looks and other fields of an assignment, or None if two columns would be the same thing.
 
     Parameters
@@ -54,52 +56,48 @@ def layout_of(chosen, columns, length: float = 21.0) -> Layout | None:
     chosen : list of Meaning or None
         One per column, in order.
     columns : list of Column
-    length : float
-        Days of incubation, to place the transfer among the looks.
     """
     looks: list[LookColumns] = []
     fields: dict = {}
     current: LookColumns | None = None
     for column, meaning in zip(columns, chosen, strict=True):
-        if meaning is None or meaning.field in ("ignore", "percent"):
-            continue
         name = meaning.field
-        if name in ("look_at", "look_day", "fate"):
-            current = _look(looks, meaning.look or Look(order=_next_order(looks, name)), length)
-            if name in current.fields:
-                return None
-            current.fields[name] = column.place
+        if name in ("ignore", "percent"):
             continue
-        if name in ("clear", "dead", "left", "removed", "rotten", "cracked", "weight") and meaning.look:
-            current = _look_of_neighbour(looks, current, name, meaning.look) or _look(looks, meaning.look, length)
-            if name in current.fields:
-                if name not in ("rotten", "cracked", "removed"):
-                    return None
-                fields.setdefault(name, []).append(column.place)
-                continue
-            current.fields[name] = column.place
-            continue
-        if name in ("clear", "dead", "left"):
-            mine = current
-            if mine is None or name in mine.fields or name != "left" and _closed(mine, name, fields):
-                free = (
-                    [look for look in looks if name not in look.fields and look is not current] if mine is None else []
-                )
-                new = not (free and name == "clear")
-                mine = _look(looks, Look(order=_next_order(looks, name)), length) if new else free[0]
-                mine.named = mine.named and not new or bool(mine.fields)
-            if name in mine.fields:
-                return None
+        mine = _look_for(name, meaning.look, looks, current)
+        current = mine or current
+        if mine is not None and name not in mine.fields:
             mine.fields[name] = column.place
-            current = mine
-            continue
-        fields.setdefault(name, []).append(column.place)
+        elif mine is None or name in ("rotten", "cracked", "removed"):
+            fields.setdefault(name, []).append(column.place)
+        else:
+            return None
     looks = _by_day_and_order(looks)
     latest = max((look.look.day for look in looks if look.look.day is not None), default=0)
-    if latest > length:
-        length = latest / TRANSFER_SHARE  # a longer incubation: the transfer is not before the last candling
+    # A longer incubation than a hen's: the transfer is not before the last candling.
+    length = latest / TRANSFER_SHARE if latest > HENS_DAYS else HENS_DAYS
     looks.sort(key=lambda look: look.sort_key(length))
     return Layout(_merged(looks, length), fields)
+
+
+def _look_for(name: str, wanted: Look, looks: list, current: LookColumns | None) -> LookColumns | None:
+    """The look that a column is of: that which its heading names, else the one of the columns before it, or a new one.
+
+    None for what belongs to no look.
+    """
+    if name in ("look_at", "look_day", "fate"):
+        return _look(looks, wanted or Look(order=_next_order(looks, name)))
+    if wanted and name in ("clear", "dead", "left", "removed", "rotten", "cracked", "weight"):
+        return _look_of_neighbour(looks, current, name, wanted) or _look(looks, wanted)
+    if name not in ("clear", "dead", "left"):
+        return None
+    if current is not None and name not in current.fields:
+        closed = name == "clear" and {"left", "dead"} <= current.fields.keys()
+        if not closed:
+            return current
+    new = _look(looks, Look(order=_next_order(looks, name)))
+    new.named = bool(new.fields)
+    return new
 
 
 def _by_day_and_order(looks: list[LookColumns]) -> list[LookColumns]:
@@ -139,15 +137,11 @@ def _look_of_neighbour(looks, current, name: str, wanted: Look) -> LookColumns |
     return current
 
 
-def _closed(look: LookColumns, name: str, fields: dict) -> bool:
-    return name == "clear" and "left" in look.fields and "dead" in look.fields
-
-
 def _next_order(looks: list[LookColumns], name: str) -> int:
     return 1 + sum(name in look.fields or look.look.order is not None and name == "look_at" for look in looks)
 
 
-def _look(looks: list[LookColumns], wanted: Look, length: float) -> LookColumns:
+def _look(looks: list[LookColumns], wanted: Look) -> LookColumns:
     """The look of this day, order or name; a new one if there is none."""
     for known in looks:
         have = known.look

@@ -1,14 +1,48 @@
-"""A key of the keeper's own marks on the sheet ("C = clear, BR = blood ring") -> the words in place of the marks."""
+"""The keeper's own marks, words cut short, and yes or no -> the words that they stand for."""
 
 from __future__ import annotations
 
 import re
 from dataclasses import replace
 
-from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.cells import cell_words, is_empty, text_of
+from hatchkit.records.sheets.entries import fate_of
 from hatchkit.records.sheets.lexicon import all_roles, tokens
 from hatchkit.records.words import plain
+
+#: What a heading asks, with the words for yes and for no.
+_ASKED = (("fertile", "fertile", "clear"), ("clear", "clear", "fertile"), ("hatched", "hatched", "not hatched"))
+_NO = frozenset("n no nein non nee nej nie ne nao nem".split())
+#: Eggs from which a list is one.
+LEAST_EGGS = 3
+
+
+def with_answers(block, language: str | None):
+    """The block with yes and no written out; "not hatched" gives way to what a remark in its row tells."""
+    roles = [all_roles(tokens(heading, language)) for heading in block.headings]
+    eggs = any("egg" in of and of <= {"egg", "number"} for of in roles)
+    if block.shape != "table" or len(block.rows) < LEAST_EGGS or not eggs:
+        return block
+    remarks = [cells for of, cells in zip(roles, block.columns, strict=True) if of & {"notes", "result"}]
+    yes, asked = {*cell_words("yes")}, []
+    for place, cells in enumerate(block.columns):
+        words = next((words for words in _ASKED if words[0] in roles[place]), None)
+        if words is None:
+            continue
+        known = {cell: plain(text_of(cell) or "") for cell in set(cells)}
+        if any(known.values()) and {*known.values()} <= {"", *_NO, *yes}:
+            asked.append((place, words, [known[cell] for cell in cells]))
+    out = [False] * len(block.rows)
+    for place, words, said in asked:
+        for row, text in enumerate(said):
+            word = "clear" if out[row] else "" if not text else words[2] if text in _NO else words[1]
+            told = next((notes[row] for notes in remarks if not is_empty(notes[row])), "")
+            out[row] = word == "clear"
+            if place == asked[-1][0]:  # the last answer holds what the ones before it told
+                mended = word == "not hatched" and fate_of(str(told), language) is not None
+                block.columns[place][row] = told if mended else word
+    return block
+
 
 _ENTRY = re.compile(r"(?:[^\W\d_]+ ?:\s+)?([^\s=:,;]{1,4})\s*(?:=|:|–|->)\s*([^=;]{2,40}?)")
 #: "+ alive": a sign needs no equals sign; and where the next entry of a key begins.
@@ -65,20 +99,22 @@ def with_legend(grid, language: str | None, known: dict | None = None):
     marks = {**(known or {}), **marks}
     if not marks:
         return grid, []
-    keys = set(places)
+    coded = _coded_columns(grid, marks, set(places), language)
+
+    def written(cell, column):
+        if isinstance(cell, str):
+            return _written_out(cell, marks)
+        return marks.get(text_of(cell), cell) if column in coded else cell
+
+    return _without_key(grid, places, written)
+
+
+def _without_key(grid, places: list, written) -> tuple:
+    """The grid with each cell as `written` gives it and blanks in place of the key; and the key's cells."""
     told = [(row + 1, str(grid.cells[row][column])) for row, column in places]
-    coded = _coded_columns(grid, marks, keys, language)
+    keys = set(places)
     cells = [
-        [
-            ""
-            if (row, column) in keys
-            else _written_out(cell, marks)
-            if isinstance(cell, str)
-            else marks[text_of(cell)]
-            if column in coded and text_of(cell) in marks
-            else cell
-            for column, cell in enumerate(line)
-        ]
+        ["" if (row, column) in keys else written(cell, column) for column, cell in enumerate(line)]
         for row, line in enumerate(grid.cells)
     ]
     return replace(grid, cells=cells), told
@@ -122,19 +158,12 @@ def with_glossary(grid, language: str | None):
     if not words:
         return grid, []
     pattern = re.compile(r"(?<![^\W\d_])(" + "|".join(map(re.escape, words)) + r")(?![^\W\d_])", re.IGNORECASE)
-    told = [(row + 1, grid.cells[row][column]) for row, column in places]
-    cells = [
-        [
-            ""
-            if (row, column) in places
-            else pattern.sub(lambda hit: words[hit[1].lower()], cell)
-            if isinstance(cell, str) and len(cell) < 60
-            else cell
-            for column, cell in enumerate(line)
-        ]
-        for row, line in enumerate(grid.cells)
-    ]
-    return replace(grid, cells=cells), told
+
+    def written(cell, column):
+        short = isinstance(cell, str) and len(cell) < 60
+        return pattern.sub(lambda hit: words[hit[1].lower()], cell) if short else cell
+
+    return _without_key(grid, places, written)
 
 
 def _glosses(text: str, language) -> dict:

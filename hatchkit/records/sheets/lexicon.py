@@ -57,6 +57,11 @@ def all_roles(found) -> frozenset:
     return frozenset().union(*(token.roles for token in found))
 
 
+def roles_in(text, language: str | None = None) -> frozenset:
+    """What the words of a text may say."""
+    return all_roles(tokens(text, language))
+
+
 def without_negated(found: list[Token]) -> list[Token]:
     """ "Dead not pipped" counts the dead in shell, and no pipped eggs; "pipped not hatched" does."""
     kept = list(found)
@@ -110,8 +115,7 @@ def cut(text) -> list[str]:
     text = bare(text).replace("%", " percent ").replace("#", " number ").replace("\u2116", " number ")
     text = re.sub(r"(?<=[a-z])\.(?=[a-z]\.)", "", text)
     text = re.sub(r"\bd['’](?=[a-z])", "", text)  # "24 d'oeufs" names no day
-    words = re.findall(r"\d+(?:st|nd|rd|th|er|re|ere|eme|ste|ra|da|do|ro)\b|[a-z]+|\d+", text)
-    return words
+    return re.findall(r"\d+(?:st|nd|rd|th|er|re|ere|eme|ste|ra|da|do|ro)\b|[a-z]+|\d+", text)
 
 
 @cache
@@ -249,16 +253,15 @@ def _unknown(word: str, language) -> Token:
             guessed=False,
         )
     if len(word) >= 5:
-        near = [key for key in nearest_words(word, _spoken("", language)) if key[0] == word[0] or near_by(key, word)]
+        near = [
+            key
+            for key in nearest_words(word, _spoken("", language))
+            if key[0] == word[0] or letters_apart(key, word, 1) == 1
+        ]
         merged = _roles_in(_merge(near), language)
         if near and (len(merged) == 1 or len(near) == 1):
             return _known(word, merged, language, guessed=True)
     return Token(word)
-
-
-def near_by(one: str, other: str) -> bool:
-    """Whether one letter parts two words."""
-    return letters_apart(one, other, 1) == 1
 
 
 @cache

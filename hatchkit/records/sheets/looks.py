@@ -32,15 +32,12 @@ def build(batches: pd.DataFrame, looks: pd.DataFrame, species_table: pd.DataFram
         Problem rows are added to it.
     """
     figures = species_table.loc[batches["species"]].reset_index(drop=True)
-    start = pd.to_datetime(batches["set_at"])
-    noon = _noon(start, batches.get("set_at_hour"))
-    batches["set_at"] = noon
+    noon = batches["set_at"] = _noon(batches["set_at"], batches.get("set_at_hour"))
     parts = []
     if len(looks):
         table = looks.copy()
         place = table["place"].to_numpy(int)
-        at = pd.to_datetime(table["at"])
-        at = _noon(at, table["hour"])
+        at = _noon(table["at"], table["hour"])
         by_day = pd.Series(noon.to_numpy()[place]) + pd.to_timedelta(table["day"].astype(float), unit="D")
         usual = pd.Series(noon.to_numpy()[place]) + pd.to_timedelta(_usual_day(table, figures.iloc[place]), unit="D")
         table["assumed"] = (at.isna() & by_day.isna()).to_numpy()
@@ -96,11 +93,7 @@ def _dated_elsewhere(table: pd.DataFrame) -> pd.DataFrame:
 def _noon(times: pd.Series, hours) -> pd.Series:
     """Noon where no hour was written."""
     times = pd.to_datetime(times)
-    kept = (
-        pd.Series(False, times.index)
-        if hours is None
-        else pd.Series(hours).fillna(False).astype(bool).set_axis(times.index)
-    )
+    kept = False if hours is None else pd.Series(hours).fillna(False).astype(bool).set_axis(times.index)
     return times.where(kept | times.isna(), times + pd.Timedelta(hours=12))
 
 
@@ -120,9 +113,7 @@ def _take_off(batches: pd.DataFrame, noon: pd.Series, figures: pd.DataFrame, fou
     """When each hatch was taken off: as written, else the day after the usual hatching day."""
     if "taken_off_at" not in batches:
         batches["taken_off_at"] = pd.NaT
-    written = pd.to_datetime(batches["taken_off_at"])
-    written = _noon(written, batches.get("taken_off_at_hour"))
-    batches["taken_off_at"] = written
+    written = batches["taken_off_at"] = _noon(batches["taken_off_at"], batches.get("taken_off_at_hour"))
     usual = noon + pd.to_timedelta(figures["incubation_days"].to_numpy(float) + 1.0, unit="D")
     blank = written.isna()
     if blank.any():
@@ -152,28 +143,19 @@ def _one_per_day(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.
         & ((table["looked_at"] - table["looked_at"].shift()).abs() <= pd.Timedelta(hours=SAME_HOURS))
     )
     for i in np.flatnonzero(near):
+        batch = batches.iloc[int(table.at[i, "place"])]
+        egg_rows = max(source[i], source[i - 1]) == 2  # what these say otherwise is told with the fates
+        first = source[i] <= source[i - 1]
         for name in ("clear", "dead", "removed"):
-            one, other = table.at[i - 1, name], table.at[i, name]
-            newer = other if source[i] > source[i - 1] else one
-            older = one if source[i] > source[i - 1] else other
-            egg_rows = max(source[i], source[i - 1]) == 2  # what these say otherwise is told with the fates
-            adds_up = "rest" in batches and batches["rest"].iloc[int(table.at[i, "place"])] == 0
-            if (egg_rows or adds_up) and not np.isnan(float(older)):
+            one, other = table.loc[[i - 1, i], name].astype(float)
+            newer, older = (one, other) if first else (other, one)
+            if (egg_rows or batch.get("rest") == 0) and not np.isnan(older):
                 # Egg rows may be of a part of the eggs; and a table that adds up is right with its own figure.
                 newer, older = older, newer
-            if not egg_rows and not np.isnan(float(one)) and not np.isnan(float(other)) and one != other:
-                row = batches.iloc[int(table.at[i, "place"])]
-                found.append(
-                    problem(
-                        "doubtful",
-                        code="look_told_twice",
-                        facts=dict(batch=row["batch"], field=name, one=int(older), other=int(newer)),
-                        file=row["file"],
-                        sheet=row["sheet"],
-                        row=int(row["row"]),
-                    )
-                )
-            table.at[i, name] = older if np.isnan(float(newer)) else newer
+            if not egg_rows and not np.isnan(one + other) and one != other:
+                facts = dict(batch=batch["batch"], field=name, one=int(older), other=int(newer))
+                found.append(_doubt("look_told_twice", facts, batch))
+            table.at[i, name] = older if np.isnan(newer) else newer
         table.at[i, "transfer"] = bool(table.at[i, "transfer"]) or bool(table.at[i - 1, "transfer"])
         if table.at[i, "assumed"] and not table.at[i - 1, "assumed"]:
             table.loc[i, ["looked_at", "assumed"]] = [table.at[i - 1, "looked_at"], False]
@@ -210,20 +192,15 @@ def _from_left(table: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.Da
                 first = i == table.index[table["place"].eq(place)][0] and np.isnan(float(table.at[i, "clear"]))
                 table.at[i, "clear" if first else "dead"] = inside - left
             elif linked[i] and inside != left:
-                found.append(_left_differs(table.loc[i], batches.iloc[int(place)], inside))
+                facts = dict(batch=batches["batch"].iloc[int(place)], left=int(left), inside=int(inside))
+                found.append(_doubt("left_differs", facts, table.loc[i]))
             inside = left
     return table
 
 
-def _left_differs(look, batch, inside: float) -> dict:
-    return problem(
-        "doubtful",
-        code="left_differs",
-        facts=dict(batch=batch["batch"], left=int(look["left"]), inside=int(inside)),
-        file=look["file"],
-        sheet=look["sheet"],
-        row=int(look["row"]),
-    )
+def _doubt(code: str, facts: dict, row) -> dict:
+    where = dict(file=row["file"], sheet=row["sheet"], row=int(row["row"]))
+    return problem("doubtful", code=code, facts=facts, **where)
 
 
 def _named(table: pd.DataFrame, transfer_day: np.ndarray) -> np.ndarray:

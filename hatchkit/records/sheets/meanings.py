@@ -1,15 +1,139 @@
-"""A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it (`fields`)."""
+"""A heading -> what it may mean: a field, the look it belongs to, and how much its words speak for it (`fields`).
+
+What roles of words say together is told by the first rule that fits (``reference/word_rules.csv``). Each row needs one
+role of every group in `needs` (`a|b` is one group) and none of `but`; `only` admits no others, and `look` asks for a
+look of a kind (none, named, day, day0, transfer, before the transfer). Of a step of the work `#dead` is a number of
+dead. Readings are a field and its weight; `@` gives it the heading's look (`@1`, `@2`, `@t` one of its own), `~` makes
+it a part where the heading says "of which", `~~` always. Behind `on` further rules add theirs; behind `lost` the losses
+told beside the eggs left do.
+"""
 
 from __future__ import annotations
 
 import re
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from functools import cache
 
-from hatchkit.records.sheets.classes import by_class, ends_of_hatch
-from hatchkit.records.sheets.fields import PLAIN, POSSIBLE, USUAL, WEAK, Look, Meaning
+from hatchkit.records.sheets.fields import OWN, PLAIN, PLAIN_OWN, Look, Meaning, own_heading
 from hatchkit.records.sheets.lexicon import Token, all_roles, tokens, without_negated
-from hatchkit.records.sheets.lookwords import look_of
-from hatchkit.records.sheets.own_columns import OWN, PLAIN_OWN, own_heading
+from hatchkit.records.words import csv_rows
+
+#: Looks that a reading names by itself.
+_NO_LOOK = Look()
+_OWN_LOOKS = {"@1": Look(order=1), "@2": Look(order=2), "@t": Look(transfer=True)}
+#: Words that say that fewer eggs are left, less which a heading tells of the loss itself.
+_OF_LEFT = frozenset({"left", "removed", "out"})
+#: How much less a loss weighs that is told to say why fewer eggs are left.
+TOLD_BESIDE = 1.5
+
+
+@dataclass(frozen=True)
+class _Rule:
+    needs: tuple
+    but: frozenset
+    look: str
+    only: frozenset
+    readings: tuple
+    then: str
+
+    def fits(self, roles: frozenset, look: Look) -> bool:
+        """Whether roles and a look are those of the rule."""
+        if roles & self.but or self.only and not roles <= self.only or not all(roles & group for group in self.needs):
+            return False
+        return not self.look or self.look in _kinds(look)
+
+
+def _kinds(look: Look) -> set:
+    """The kinds of looks that a look is one of."""
+    if not look:
+        return {"none"}
+    day = set() if look.day is None else {"day", f"day{look.day}"}
+    return {"named", "transfer" if look.transfer else "before", *day}
+
+
+@cache
+def _rules(of: str) -> tuple[_Rule, ...]:
+    return tuple(
+        _Rule(
+            tuple(frozenset(group.split("|")) for group in row["needs"].split()),
+            frozenset(row["but"].split()),
+            row["look"],
+            frozenset(row["only"].split()),
+            tuple(row["readings"].split("; ")),
+            row["then"],
+        )
+        for row in csv_rows("word_rules")
+        if row["of"] == of
+    )
+
+
+@cache
+def word_for(of: str, roles: frozenset, look: Look = _NO_LOOK) -> str | None:
+    """The kit's word for what roles say of an "egg", a "count" of eggs or a "step" of the work, or None."""
+    rule = next((rule for rule in _rules(of) if rule.fits(roles, look)), None)
+    return rule.readings[0] or None if rule else None
+
+
+def readings(roles: frozenset, look: Look) -> list[Meaning]:
+    """What a column may hold whose heading has these roles and names this look."""
+    found: list[Meaning] = []
+    for rule in _rules("column"):
+        if not rule.fits(roles, look):
+            continue
+        found += [_meaning(told, look, "ofwhich" in roles) for told in rule.readings]
+        if rule.then == "lost":
+            losses = readings(roles - _OF_LEFT, look)
+            found += [replace(loss, weight=loss.weight - TOLD_BESIDE) for loss in losses]
+        if rule.then != "on":
+            break
+    return found
+
+
+def _meaning(told: str, look: Look, within: bool) -> Meaning:
+    """ "dead 4 @ ~" as a reading."""
+    field, weight, *marks = told.split()
+    own = next((_OWN_LOOKS[mark] for mark in marks if mark in _OWN_LOOKS), Look())
+    part = "~~" in marks or within and "~" in marks
+    return Meaning(field, look if "@" in marks else own, float(weight), part)
+
+
+_ORDER = {"first": 1, "second": 2, "third": 3, "fourth": 4}
+
+
+def _of_the_next(found: list[Token], place: int) -> bool:
+    """Whether the word for day behind a number belongs to the number that follows it ("candle 1 (d8)")."""
+    before = found[place - 1].roles if place else frozenset()
+    after = found[place + 1 : place + 3]
+    return len(after) == 2 and "day" in after[0].roles and after[1].number is not None and "candle" in before
+
+
+def look_of(found: list[Token]) -> Look:
+    """The look that tokens name: "day 7", "D10", "7 j", "1st candling", "candling 2", "lockdown d18"."""
+    day = order = None
+    roles = all_roles(found)
+    for place, token in enumerate(found):
+        near = [found[i] for i in (place - 1, place + 1) if 0 <= i < len(found)]
+        if token.number is not None and not token.roles & set(_ORDER):
+            digits = token.text.isdigit()
+            if not digits and token.number <= 4 and any("candle" in other.roles for other in near):
+                order = token.number  # "candle two (day 14)"
+            elif any("day" in other.roles for other in near) and not _of_the_next(found, place):
+                day = token.number if day is None else day
+            elif any("week" in other.roles for other in near):
+                day = token.number * 7
+        for word, number in _ORDER.items():
+            if word in token.roles:
+                order = number
+    if day is None and order is None:
+        numbers = [token.number for token in found if token.number is not None]
+        if len(numbers) == 1 and roles & {"candle", "dead", "clear", "left", "alive", "weight", "transfer"}:
+            if numbers[0] <= 4 and not roles & {"weight"}:
+                order = numbers[0]
+            elif 4 < numbers[0] <= 45:
+                day = numbers[0]
+    if day is not None and day > 60:
+        day = None
+    return Look(day, order, "transfer" in roles)
 
 
 def meanings(heading: str, group: str, language: str | None) -> list[Meaning]:
@@ -80,126 +204,5 @@ def _read(found: list[Token]) -> list[Meaning]:
     unknown = sum(not token.roles and token.number is None for token in found)
     if not roles:
         return []
-    look = look_of(found)
-    result = by_class(roles, look) or _by_field(roles, look, found)
-    return [replace(meaning, weight=meaning.weight - 0.4 * min(unknown, 3)) for meaning in result]
-
-
-def _by_field(roles: frozenset, look: Look, found: list[Token]) -> list[Meaning]:
-    """Readings by what is told of the eggs, where no class of eggs is named."""
-    has = roles.__contains__
-    several = []
-    if roles & {"batch", "hatch", "set", "egg", "number"}:
-        several = _ambiguous(roles)
-    if look and has("date") and not look.transfer:
-        return [Meaning("look_at", look, PLAIN)]
-    if has("hatcher") and not look and not has("candle"):
-        moved = Look(transfer=True)
-        return [Meaning("hatcher", weight=PLAIN), Meaning("left", moved, POSSIBLE), Meaning("look_at", moved, POSSIBLE)]
-    if look.transfer:
-        if has("date"):
-            return [Meaning("look_at", look, PLAIN)]
-        if roles & {"number", "egg", "set", "in"}:
-            return [Meaning("left", look, PLAIN), Meaning("look_at", look, POSSIBLE)]
-        return [Meaning("look_at", look, USUAL), Meaning("left", look, USUAL), Meaning("fate", look, USUAL)]
-    if has("candle") or look.day is not None and not several:
-        if has("date"):
-            return [Meaning("look_at", look, PLAIN)]
-        return [
-            Meaning("look_at", look, USUAL),
-            Meaning("fate", look, USUAL),
-            Meaning("look_day", look, POSSIBLE),
-            Meaning("left", look, 0.0),
-            Meaning("dead", look, WEAK),
-        ]
-    for role, field, weight in (
-        ("incubator", "incubator", PLAIN),
-        ("tray", "tray", PLAIN),
-        ("row", "tray_row", USUAL),
-        ("column", "tray_col", USUAL),
-        ("notes", "notes", PLAIN),
-        ("signs", "signs", PLAIN),
-        ("breed", "breed", PLAIN),
-        ("result", "result", USUAL),
-        ("posted", "posted", USUAL),
-        ("broody", "broody", USUAL),
-        ("keeper", "keeper", USUAL),
-    ):
-        if has(role) and not (role == "keeper" and has("pen")):
-            second = {
-                "breed": [Meaning("species", weight=POSSIBLE)],
-                "result": [Meaning("notes", weight=POSSIBLE), Meaning("hatched", weight=WEAK)],
-                "keeper": [Meaning("pen", weight=POSSIBLE)],
-                "incubator": [Meaning("set_at", weight=USUAL if roles & {"set", "in", "date"} else POSSIBLE)],
-            }.get(role, [])
-            return [Meaning(field, look, weight), *second]
-    if has("age"):
-        return [Meaning("flock_age_weeks", weight=USUAL), Meaning("ignore", weight=POSSIBLE)]
-    if has("species"):
-        return [Meaning("species", weight=PLAIN), Meaning("breed", weight=POSSIBLE), Meaning("what", weight=WEAK)]
-    if has("hen") or has("cock"):
-        return [Meaning("hen" if has("hen") else "cock", weight=USUAL), Meaning("pen", weight=POSSIBLE)]
-    if has("pen"):
-        return [Meaning("pen", weight=USUAL + 0.5), Meaning("breed", weight=WEAK)]
-    if several:
-        return several
-    if has("what"):
-        return [Meaning("what", weight=USUAL), Meaning("notes", weight=POSSIBLE)]
-    if has("date"):
-        return [Meaning("date", weight=USUAL), Meaning("set_at", weight=USUAL if has("in") else POSSIBLE)]
-    if has("year"):
-        return [Meaning("year", weight=USUAL)]
-    if has("place"):
-        return [Meaning("place", weight=USUAL)]
-    if has("day"):
-        return [Meaning("look_day", weight=POSSIBLE), Meaning("date", weight=POSSIBLE)]
-    if has("total"):
-        return [Meaning("eggs_set", weight=POSSIBLE), Meaning("ignore", weight=POSSIBLE)]
-    if roles == {"in"}:
-        return [Meaning("eggs_set", weight=USUAL), Meaning("set_at", weight=USUAL)]
-    return []
-
-
-def _ambiguous(roles: frozenset) -> list[Meaning]:
-    """Words that name a count, a date or a batch alike: set, hatch, egg, number."""
-    has = roles.__contains__
-    if has("set"):
-        if has("date") or has("time"):
-            return [Meaning("set_at", weight=PLAIN)]
-        if has("day") and not roles & {"egg", "number"}:
-            return [Meaning("look_day", weight=USUAL), Meaning("set_at", weight=USUAL)]
-        if has("batch") and not has("egg"):
-            return [Meaning("batch", weight=USUAL), Meaning("set_at", weight=WEAK), Meaning("eggs_set", weight=WEAK)]
-        if roles & {"egg", "number"}:
-            return [
-                Meaning("eggs_set", weight=PLAIN),
-                Meaning("set_at", weight=POSSIBLE),
-                Meaning("batch", weight=WEAK),
-            ]
-        return [Meaning("set_at", weight=USUAL), Meaning("eggs_set", weight=USUAL), Meaning("batch", weight=WEAK)]
-    if has("hatch"):
-        if has("date"):
-            return [Meaning("hatch_at", weight=PLAIN), Meaning("due", weight=WEAK)]
-        if has("batch"):
-            return [Meaning("batch", weight=PLAIN), Meaning("hatched", weight=WEAK)]
-        if has("egg"):
-            return [Meaning("hatched", weight=POSSIBLE), Meaning("eggs_set", weight=WEAK)]
-        return [
-            *ends_of_hatch(roles),
-            Meaning("hatched", weight=USUAL),
-            Meaning("hatch_at", weight=USUAL),
-            Meaning("batch", weight=USUAL),
-        ]
-    if has("egg"):
-        if has("in"):
-            return [Meaning("eggs_set", weight=PLAIN)]
-        if roles & {"batch"} or has("number"):
-            return [Meaning("eggs_set", weight=USUAL + (0.5 if has("number") else 0.0)), Meaning("egg", weight=USUAL)]
-        return [Meaning("eggs_set", weight=USUAL + 0.5), Meaning("egg", weight=POSSIBLE + 0.5)]
-    if has("batch"):
-        return [Meaning("batch", weight=USUAL + 0.5), Meaning("egg", weight=0.0)]
-    if has("date"):
-        return []
-    if has("count"):
-        return [Meaning("eggs_set", weight=USUAL), Meaning("egg", weight=WEAK)]
-    return [Meaning("batch", weight=POSSIBLE), Meaning("egg", weight=POSSIBLE), Meaning("eggs_set", weight=POSSIBLE)]
+    told = readings(roles, look_of(found))
+    return [replace(meaning, weight=meaning.weight - 0.4 * min(unknown, 3)) for meaning in told]

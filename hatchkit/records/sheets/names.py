@@ -1,4 +1,4 @@
-"""What each batch is called: the keeper's own name, told apart by breed, machine, date or year only where needed."""
+"""What each batch is called, told apart by breed, machine, date or year only where needed; and its machine."""
 
 from __future__ import annotations
 
@@ -10,6 +10,50 @@ import pandas as pd
 from hatchkit.problems import problem
 from hatchkit.records.sheets.lexicon import tokens
 from hatchkit.records.words import plain
+from hatchkit.reference.contract import TEXT
+
+
+def machines_of(batches: pd.DataFrame, settings: dict):
+    """Incubators of the batches and what is to be told of them.
+
+    Parameters
+    ----------
+    batches : DataFrame
+    settings : dict
+        season.toml; ``default_incubator`` and ``[incubators.X]``.
+
+    Returns
+    -------
+    incubators : Series of str
+    problems : list of dict
+    """
+    if batches.empty:
+        return batches["incubator"], []
+    known = list((settings.get("incubators") or {}).keys())
+    by_key = {name_key(name): name for name in known}
+    spelt = {}
+    for name in batches["incubator"].dropna().unique():
+        spelt[name] = by_key.setdefault(name_key(name), name)
+    names = batches["incubator"].map(spelt)
+    blank = names.isna()
+    default = settings.get("default_incubator") or (known[0] if len(known) == 1 else None)
+    if default is None and names.nunique() == 1 and blank.mean() < 0.5:
+        default = names.dropna().iloc[0]
+    if not blank.any():
+        return names.astype(TEXT), []
+    first = batches[blank].iloc[0]
+    found = [
+        problem(
+            "note" if default or blank.all() else "doubtful",
+            code="machine_taken" if default else "machine_missing",
+            facts=dict(batches=list(batches.loc[blank, "batch"]), machine=str(default or "")),
+            file=first["file"],
+            sheet=first["sheet"],
+            row=int(first["row"]),
+            column="incubator",
+        )
+    ]
+    return (names.fillna(str(default)) if default else names).astype(TEXT), found
 
 
 def name_key(name) -> str:
@@ -30,7 +74,7 @@ def places(frame: pd.DataFrame, by_key: dict, kind: str) -> list:
         return [None] * len(frame)
     found = []
     for row, name in zip(frame.to_dict("records"), _called(frame), strict=True):
-        fits = by_key.get(name_key(name), []) if name is not None and not _none(name) else []
+        fits = by_key.get(name_key(name), []) if name is not None and not none(name) else []
         fits = [known for known in fits if _agree(known, row, kind)]
         found.append(fits[0]["place"] if len(fits) == 1 else None)
     return found
@@ -47,41 +91,32 @@ def _called(frame: pd.DataFrame) -> list:
     return [None] * len(frame)
 
 
-def _none(value) -> bool:
-    return value is None or value is pd.NaT or isinstance(value, float) and np.isnan(value)
+def none(value) -> bool:
+    """Whether a cell of a table holds nothing."""
+    return value is None or value is pd.NaT or isinstance(value, float) and np.isnan(value) or value == ""
 
 
 def _agree(known: dict, row: dict, kind: str) -> bool:
     """Whether a row of a further table can tell of a known batch."""
     if kind == "batches" and known["kind"] == "batches":
-        same_count = _none(row.get("eggs_set")) or row.get("eggs_set") == known["eggs_set"]
+        same_count = none(row.get("eggs_set")) or row.get("eggs_set") == known["eggs_set"]
         other_sheet = row["table"] != known["table"]
-        same_day = _none(row.get("set_at")) or _none(known["set_at"]) or row["set_at"] == known["set_at"]
-        return _none(row.get("eggs_set")) and other_sheet or same_count and same_day and other_sheet
+        same_day = none(row.get("set_at")) or none(known["set_at"]) or row["set_at"] == known["set_at"]
+        return none(row.get("eggs_set")) and other_sheet or same_count and same_day and other_sheet
     start, other = known["set_at"], row.get("set_at")
-    return _none(start) or _none(other) or abs(pd.Timestamp(start) - pd.Timestamp(other)) <= pd.Timedelta(days=1)
+    return none(start) or none(other) or abs(pd.Timestamp(start) - pd.Timestamp(other)) <= pd.Timedelta(days=1)
 
 
-def remember(frame: pd.DataFrame, by_key: dict, offset: int, item) -> None:
+def remember(frame: pd.DataFrame, by_key: dict, offset: int) -> None:
     """Keep the names of new batches for later tables."""
     for place, (row, name) in enumerate(zip(frame.to_dict("records"), _called(frame), strict=True)):
-        if not _none(name):
-            by_key.setdefault(name_key(name), []).append(
-                dict(
-                    place=offset + place,
-                    set_at=row.get("set_at"),
-                    eggs_set=row.get("eggs_set"),
-                    kind=item.kind,
-                    table=row["table"],
-                )
-            )
+        if not none(name):
+            told = {field: row.get(field) for field in ("set_at", "eggs_set", "kind", "table")}
+            by_key.setdefault(name_key(name), []).append(dict(told, place=offset + place))
 
 
 def unusable(table: pd.DataFrame) -> list:
     """Rows that can be no batch: without a number of eggs, without a day of setting, or of birds not told apart."""
-    for name in ("eggs_set", "set_at"):
-        if name not in table:
-            table[name] = np.nan if name == "eggs_set" else pd.NaT
     eggs = pd.to_numeric(table["eggs_set"], errors="coerce")
     bad = eggs.isna() | (eggs <= 0) | pd.to_datetime(table["set_at"]).isna() | table["species"].isna()
     return list(table.index[bad])
@@ -93,26 +128,8 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
         return table["name"].astype(str).str.strip().astype("object")
     rows = table.to_dict("records")
     base = [_base(row) for row in rows]
-    for tell in (_with_part, _with_year, _with_breed, _with_machine, _with_day, _with_sheet):
-        taken = pd.Series(base)[np.asarray(keep)]
-        double = set(taken[taken.duplicated(keep=False)])
-        if not double:
-            break
-        longer = [tell(name, row) if name in double else name for name, row in zip(base, rows, strict=True)]
-        # What all of the same name share tells none of them apart.
-        useful = {
-            name
-            for name in double
-            if len({new for new, old, kept in zip(longer, base, keep, strict=True) if old == name and kept}) > 1
-        }
-        if tell in (_with_year, _with_day, _with_sheet):
-            # Numbers of one table are told in one way: "1, 2025" beside "3, 2025", not beside "3".
-            tables = {row.get("table") for row, name in zip(rows, base, strict=True) if name in useful}
-            useful |= {
-                name for name, row in zip(base, rows, strict=True) if row.get("table") in tables and name.isdigit()
-            }
-            longer = [tell(name, row) for name, row in zip(base, rows, strict=True)]
-        base = [new if old in useful else old for new, old in zip(longer, base, strict=True)]
+    for tell in (_part, _year, _kind, _machine, _day, _sheet):
+        base = _told_apart(base, rows, keep, tell)
     used: set = set()
     result = []
     for name, kept in zip(base, keep, strict=True):
@@ -137,78 +154,77 @@ def keys(table: pd.DataFrame, keep, found: list) -> pd.Series:
     return pd.Series(result, index=table.index, dtype="object")
 
 
+def _told_apart(base: list, rows: list, keep, tell) -> list:
+    """The names, those of several batches with what `tell` gives of each, where that tells some of them apart."""
+    longer = [_longer(name, tell(row)) for name, row in zip(base, rows, strict=True)]
+    told: dict = {}
+    for name, new, kept in zip(base, longer, keep, strict=True):
+        if kept:
+            told.setdefault(name, set()).add(new)
+    useful = {name for name, new in told.items() if len(new) > 1}
+    if tell in (_year, _day, _sheet):
+        # Numbers of one table are told in one way: "1, 2025" beside "3, 2025", not beside "3".
+        tables = {row.get("table") for row, name in zip(rows, base, strict=True) if name in useful}
+        useful |= {name for name, row in zip(base, rows, strict=True) if row.get("table") in tables and name.isdigit()}
+    return [new if old in useful else old for new, old in zip(longer, base, strict=True)]
+
+
+def _longer(name: str, told: str) -> str:
+    return f"{name}, {told}" if told and told not in name else name
+
+
 def _base(row) -> str:
     name = row.get("name")
-    if not _none(name) and str(name).strip():
+    if not none(name) and str(name).strip():
         return str(name).strip()
-    kind = next(
-        (
-            str(row[c]).strip()
-            for c in ("breed", "species_text", "pen")
-            if not _none(row.get(c)) and str(row[c]).strip()
-        ),
-        "",
-    )
-    day = _day(row)
-    return " ".join(filter(None, (kind[:40], day))) or f"row {row['row']}"
+    return " ".join(filter(None, (_kind(row), _day(row)))) or f"row {row['row']}"
+
+
+def _kind(row) -> str:
+    told = (str(row[column]).strip() for column in ("breed", "species_text", "pen") if not none(row.get(column)))
+    return next(filter(None, told), "")[:40]
+
+
+def _part(row) -> str:
+    return _kind(row) if row.get("part") else ""
 
 
 def _day(row) -> str:
     when = row.get("set_at")
-    return "" if _none(when) else f"{pd.Timestamp(when):%Y-%m-%d}"
+    return "" if none(when) else f"{pd.Timestamp(when):%Y-%m-%d}"
 
 
-def _with_year(name, row) -> str:
-    year = _day(row)[:4]
-    return f"{name}, {year}" if year and year not in name else name
+def _year(row) -> str:
+    return _day(row)[:4]
 
 
-def _with_part(name, row) -> str:
-    return name if not row.get("part") else _with_breed(name, row)
+def _machine(row) -> str:
+    return next((str(row[column]) for column in ("incubator", "pen") if not none(row.get(column))), "")
 
 
-def _with_breed(name, row) -> str:
-    kind = next(
-        (str(row[c]) for c in ("breed", "species_text", "pen") if not _none(row.get(c)) and str(row[c]).strip()), ""
-    )
-    return f"{name}, {kind[:40]}" if kind and kind not in name else name
-
-
-def _with_machine(name, row) -> str:
-    kind = row.get("incubator") if not _none(row.get("incubator")) else row.get("pen")
-    return f"{name}, {kind}" if not _none(kind) and kind and str(kind) not in name else name
-
-
-def _with_day(name, row) -> str:
-    day = _day(row)
-    return f"{name}, {day}" if day and day not in name else name
-
-
-def _with_sheet(name, row) -> str:
-    return f"{name}, {row['sheet']}" if row.get("sheet") else name
+def _sheet(row) -> str:
+    return row.get("sheet") or ""
 
 
 def linked(frame: pd.DataFrame, batches: pd.DataFrame, found: list) -> pd.DataFrame:
     """Rows of a further table (weights) with the batch they belong to; a row of no known batch is lost and told."""
-    if frame.empty:
-        return frame
     by_key: dict = {}
     for key, name in zip(batches["batch"], batches.get("name", batches["batch"]), strict=True):
-        for text in {key, name if not _none(name) else key}:
+        for text in {key, name if not none(name) else key}:
             by_key.setdefault(name_key(text), set()).add(key)
     only = batches["batch"].iloc[0] if len(batches) == 1 else None
     names = frame["name"] if "name" in frame else pd.Series([None] * len(frame), index=frame.index)
     meant = []
     for name in names:
-        fits = by_key.get(name_key(name), set()) if not _none(name) else set()
-        meant.append(next(iter(fits)) if len(fits) == 1 else only if _none(name) else None)
+        fits = by_key.get(name_key(name), set()) if not none(name) else set()
+        meant.append(next(iter(fits)) if len(fits) == 1 else only if none(name) else None)
     frame = frame.assign(batch=meant)
     for _, row in frame[frame["batch"].isna()].iterrows():
         found.append(
             problem(
                 "lost",
                 code="no_such_batch",
-                facts=dict(name="" if _none(row.get("name")) else row["name"]),
+                facts=dict(name="" if none(row.get("name")) else row["name"]),
                 file=row["file"],
                 sheet=row["sheet"],
                 row=row["row"],

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -71,6 +72,27 @@ class Column:
     sets: float = 0.0
     mean_length: float = 0.0
 
+    @property
+    def most(self) -> float:
+        """The largest count; 0 where there is none."""
+        return float(np.nanmax(np.append(self.values, 0.0)))
+
+    @property
+    def steps(self) -> bool:
+        """Whether the column names steps of the work rather than what became of single eggs."""
+        told = self.events > 0.5 and self.share_fate < 0.6
+        return told or self.sets > 0.05 and self.events + self.share_fate > 0.6
+
+    @property
+    def numbered(self) -> bool:
+        """Whether the cells are names with a running number ("B1", "B2", "B3"), each once."""
+        texts = [str(cell).strip() for cell in self.cells if not is_empty(cell)]
+        names = [re.fullmatch(r"([^\W\d_]{1,6})[-. ]?(\d{1,4})", text) for text in texts]
+        if len(names) < 2 or not all(names) or len({name[1] for name in names}) > 1:
+            return False
+        numbers = [int(name[2]) for name in names]
+        return all(after > before for before, after in zip(numbers, numbers[1:], strict=False))
+
 
 def profile(block, language) -> list[Column]:
     """The columns of a block, each looked at on the first rows."""
@@ -81,18 +103,17 @@ def profile(block, language) -> list[Column]:
 
 
 def _column(place, heading, group, cells, language) -> Column:
-    column = Column(place, heading, group, cells)
     kept = [cell for cell in cells if not is_empty(cell)]
-    column.filled = len(kept)
-    column.counts = [Count(None, "empty") if is_empty(cell) else count_of(cell, language) for cell in cells]
-    column.values = np.array([np.nan if count.value is None else count.value for count in column.counts], dtype=float)
+    counts = [Count(None, "empty") if is_empty(cell) else count_of(cell, language) for cell in cells]
+    values = np.array([np.nan if count.value is None else count.value for count in counts], dtype=float)
+    column = Column(place, heading, group, cells, len(kept), counts, values)
     if not kept:
         return column
     n = len(kept)
     dates = [is_dateish(cell) for cell in kept]
     column.share_date = sum(dates) / n
     good = [
-        count.code in _COUNT_CODES and not _is_time(cell)
+        count.code in _COUNT_CODES and isinstance(cell, (str, int, float))
         for cell, count in zip(cells, column.counts, strict=True)
         if not is_empty(cell)
     ]
@@ -140,10 +161,6 @@ def is_event(cell, language) -> bool:
 def _roles(cell, language) -> frozenset:
     found = [token for token in tokens(cell, language) if not token.guessed]
     return all_roles(found)
-
-
-def _is_time(cell) -> bool:
-    return not isinstance(cell, (str, int, float))
 
 
 def is_fate(cell, language, ends: bool = False) -> bool:

@@ -7,9 +7,9 @@ from itertools import zip_longest
 
 import numpy as np
 
-from hatchkit.records.sheets.block import Block, may_be_total, starts_with_total, total_starts
 from hatchkit.records.sheets.cells import is_empty, is_number, mentions, text_of
 from hatchkit.records.sheets.lexicon import all_roles, cut, tokens
+from hatchkit.records.sheets.parts import Block, may_be_total, starts_with_total, total_starts
 from hatchkit.records.sheets.when import looks_like_date
 
 _SILENT = frozenset({"zero", "all", "unknown", "yes", "in", "time", "fresh"})
@@ -87,24 +87,19 @@ def counts_eggs(text, language) -> bool:
 
 def drop_sums(block: Block) -> None:
     """Take out rows that are the sum of the rows above them, whatever they are called."""
-    numbers = [[float(cell) if type(cell) in (int, float) else None for cell in column] for column in block.columns]
-    sums, counts, drop, since = [0.0] * len(numbers), [0] * len(numbers), [], 0
-    for i in range(len(block.rows)):
-        same = other = 0
-        if since >= 2:
-            for column, above, count in zip(numbers, sums, counts, strict=True):
-                if column[i] is not None and count >= 2:
-                    same += abs(above - column[i]) < 1e-6 and column[i] > 0
-                    other += abs(above - column[i]) >= 1e-6 and column[i].is_integer()
+    cells = [[float(cell) if type(cell) in (int, float) else np.nan for cell in column] for column in block.columns]
+    sums, counts, drop = np.zeros(len(cells)), np.zeros(len(cells)), []
+    for i, row in enumerate(np.array(cells).T):
+        summed = ~np.isnan(row) & (counts >= 2)
+        near = np.abs(sums - row) < 1e-6
+        same = (summed & near & (row > 0)).sum()
+        other = (summed & ~near & (row % 1 == 0)).sum()
         if same >= 3 and same > 2 * other:
             drop.append(i)
-            sums, counts, since = [0.0] * len(numbers), [0] * len(numbers), 0
-            continue
-        since += 1
-        for place, column in enumerate(numbers):
-            if column[i] is not None:
-                sums[place] += column[i]
-                counts[place] += 1
+            sums[:], counts[:] = 0.0, 0
+        else:
+            sums += np.nan_to_num(row)
+            counts += ~np.isnan(row)
     for i in reversed(drop):
         block.skipped.append(
             (
@@ -153,15 +148,6 @@ def not_data(cells, places, repeated, reader) -> str:
         return "units"
     if len(places) == 1 and len(cells) > 2 and texts:
         return "section"
-    if (
-        len(places) == 2
-        and len(cells) > 4
-        and len(texts) == 2
-        and places[1] == places[0] + 1
-        and not any(is_date(text) for text in texts)
-        and len(texts[1]) > 25
-    ):
-        return "note"
     return ""
 
 
@@ -191,31 +177,19 @@ def roles_of(cell, language) -> frozenset:
     return all_roles(found) - _SILENT
 
 
-def plain_rows(grid, start: int, end: int, left: int, right) -> frozenset:
+def plain_rows(rows: list, start: int) -> frozenset:
     """Rows of a long table that are data at a glance: a name in front and numbers or dates close behind it."""
-    columns = list(zip_longest(*(row[left:right] for row in grid[start:end]), fillvalue=""))
-    if not columns:
-        return frozenset()
-    starts, looked = total_starts(), np.zeros(end - start, bool)
-    kinds = [set(map(type, cells)) for cells in columns]
-    for cells, of in zip(columns, kinds, strict=True):
-        if str not in of:
-            continue
+    columns = list(zip_longest(*rows, fillvalue=""))
+    starts, figures = total_starts(), np.zeros(len(rows), int)
+    for place, cells in enumerate(columns):
         # The few different texts of a column are looked at, not its many cells.
-        odd = {text for text in set(cells) if type(text) is str and text and text.strip()[:3].lower() in starts}
-        if odd:
-            looked |= np.fromiter((cell in odd for cell in cells), bool, end - start)
-    named = np.fromiter((cell != "" and cell is not None for cell in columns[0]), bool, end - start)
-    if any(type(text) is str and len(text) > 40 for text in set(columns[0])):
-        named &= np.fromiter((not (type(cell) is str and len(cell) > 40) for cell in columns[0]), bool, end - start)
-    typed = np.zeros(end - start, int)
-    for cells, of in zip(columns[1:6], kinds[1:6], strict=True):
-        mixed = str in of or type(None) in of
-        typed += np.fromiter((type(c) is not str and c is not None for c in cells), bool, end - start) if mixed else 1
-    good = named & ~looked
-    found = set(np.flatnonzero(good & (typed >= 2)).tolist()) if len(columns) > 1 else set()
-    for row in np.flatnonzero(good & (typed < 2)).tolist() if len(columns) > 1 else ():
-        cells = grid[start + row][left:right]
-        if "%" not in cells and sum(cell[:1].isdigit() for cell in cells[1:6] if type(cell) is str) >= 3:
-            found.add(row)
-    return frozenset(start + row for row in found)
+        texts = {cell for cell in cells if type(cell) is str} if {*map(type, cells)} & {str} else set()
+        odd = {text for text in texts if text.strip()[:3].lower() in starts or text == "%"} - {""}
+        if place == 0:
+            odd |= {text for text in texts if not text or len(text) > 40} | {None}
+        if odd and (texts or None in cells):
+            figures -= 9 * np.fromiter((cell in odd for cell in cells), bool, len(rows))
+        if 0 < place < 6:
+            none = {text for text in texts if not text[:1].isdigit()} | {None}
+            figures += np.fromiter((cell not in none for cell in cells), bool, len(rows))
+    return frozenset((start + np.flatnonzero(figures >= 2)).tolist())

@@ -10,10 +10,10 @@ import re
 from collections.abc import Iterator
 from itertools import zip_longest
 
-from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import is_empty, is_number, text_of
+from hatchkit.records.sheets.formlines import label_columns, labels_in
 from hatchkit.records.sheets.forms import labelled_blocks
-from hatchkit.records.sheets.labels import label_columns, labels_in
+from hatchkit.records.sheets.parts import Block
 from hatchkit.records.sheets.rows import (
     UNITS,
     counts_eggs,
@@ -57,11 +57,7 @@ def find_blocks(grid, language: str | None) -> list[Block]:
     lying = label_columns(reader)
     if lying and labels_in(reader, lying) > max(upright, 2):
         return list(labelled_blocks(reader, lying))
-    if heads:
-        return list(reader.tables(heads))
-    if lying:
-        return list(labelled_blocks(reader, lying))
-    return reader.lines()
+    return list(reader.tables(heads)) if heads else reader.lines()
 
 
 class _Reader:
@@ -170,40 +166,12 @@ class _Reader:
                 self._fill(last_block, top + depth, end)
                 last_block.skipped.append((top + 1, "repeated", self._text(top)))
                 continue
-            spans = self._side_by_side(top, headings)
-            for left, right in spans:
-                block = Block(
-                    "table",
-                    self.grid.file,
-                    self.grid.sheet,
-                    headings[left:right],
-                    groups[left:right],
-                    [[] for _ in range(right - left)],
-                    [],
-                    titles=titles,
-                    heading_row=top + 1,
-                )
-                block.skipped += [(row + 1, "title", self._text(row)) for row in start_titles]
-                self._fill(block, top + depth, end, left, right)
-                yield block
-                last_block = block if len(spans) == 1 else None
-
-    def _side_by_side(self, top: int, headings: list[str]) -> list[tuple[int, int]]:
-        """Where tables stand side by side under one row of headings: parted by a blank column, each with its own."""
-        parts, start = [], 0
-        for place in range(len(headings) + 1):
-            if (
-                place == len(headings)
-                or not headings[place]
-                and not any(not is_empty(row[place]) for row in self.cells[top + 1 : top + 30] if place < len(row))
-            ):
-                if place > start and any(headings[start:place]):
-                    parts.append((start, place))
-                start = place + 1
-        keys = [{text for text in headings[left:right] if text} for left, right in parts]
-        if len(parts) > 1 and all(len(key & keys[0]) >= 0.6 * len(key) and len(key) >= 3 for key in keys):
-            return parts
-        return [(0, len(headings))]
+            last_block = Block(
+                "table", self.grid.file, self.grid.sheet, headings, groups, [[] for _ in headings], [], titles=titles
+            )
+            last_block.skipped += [(row + 1, "title", self._text(row)) for row in start_titles]
+            self._fill(last_block, top + depth, end)
+            yield last_block
 
     def _headings(self, top: int) -> tuple[int, list[str], list[str]]:
         """(rows used, group of each column, heading of each column); a group row may stand above or be the first."""
@@ -253,14 +221,11 @@ class _Reader:
         return named >= 1 and (len(places) >= 2 or places[0] > self.filled(top)[0])
 
     def _titles_above(self, top: int, previous: int) -> tuple[list[str], list[int]]:
-        """Texts directly above the headings, up to a row of data or a second blank row; nearest last."""
-        texts, rows, blanks = [], [], 0
+        """Texts directly above the headings, up to a row of data; nearest last."""
+        texts, rows = [], []
         for row in range(top - 1, max(previous, top - 9), -1):
             places = self.filled(row)
             if not places:
-                blanks += 1
-                if blanks > 2:
-                    break
                 continue
             if (
                 previous >= 0
@@ -285,15 +250,15 @@ class _Reader:
             row -= 1
         return row + 1
 
-    def _fill(self, block: Block, start: int, end: int, left: int = 0, right: int | None = None) -> None:
+    def _fill(self, block: Block, start: int, end: int) -> None:
         section = block.sections[-1] if block.sections else ""
         repeated = [text.lower() for text in block.headings]
         kept: list[int] = []
         sections: list[str] = []
         end = min(end, len(self.cells))
-        plain = plain_rows(self.cells, start, end, left, right) if end - start > 400 else frozenset()
+        plain = plain_rows(self.cells[start:end], start) if end - start > 400 else frozenset()
         for row in range(start, end):
-            cells = self.cells[row][left:right]
+            cells = self.cells[row]
             if row in plain:
                 kept.append(row)
                 sections.append(section)
@@ -311,7 +276,7 @@ class _Reader:
                 continue
             kept.append(row)
             sections.append(section)
-        upright = zip_longest(*(self.cells[row][left : left + len(block.columns)] for row in kept), fillvalue="")
+        upright = zip_longest(*(self.cells[row][: len(block.columns)] for row in kept), fillvalue="")
         for column, cells in zip_longest(block.columns, upright, fillvalue=("",) * len(kept)):
             column += cells
         block.rows += [row + 1 for row in kept]

@@ -6,9 +6,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets.assign import LIKELY, SURE
-from hatchkit.records.sheets.candidates import key_of
 from hatchkit.records.sheets.cells import is_empty, shown
-from hatchkit.records.sheets.fields import COUNTS
+from hatchkit.records.sheets.fields import COUNTS, key_of
 
 READING = [
     "file",
@@ -46,12 +45,11 @@ def reading_table(sheets) -> pd.DataFrame:
 
 def _reading_row(item, place: int, column, meaning) -> dict:
     reading = item.reading
-    margin = reading.margins[place] if reading is not None else SURE if meaning is not None else 0.0
+    margin = reading.margins[place] if reading is not None else SURE
     rival = reading.rivals[place][0] if reading is not None and reading.rivals[place] else None
-    taken = "ignore" if meaning is None else key_of(meaning)
     example = next((shown(cell) for cell in column.cells if not is_empty(cell)), "")
     why = []
-    if meaning is not None and meaning.weight > 0:
+    if meaning.weight > 0:
         why.append(("words", {}))
     if reading is not None and meaning.field in COUNTS and reading.rows:
         why.append(("adds_up", dict(rows=reading.adds_up, of=reading.rows)))
@@ -64,7 +62,7 @@ def _reading_row(item, place: int, column, meaning) -> dict:
         sheet=item.block.sheet,
         column=place,
         heading=column.heading,
-        taken=taken,
+        taken=key_of(meaning),
         example=example,
         how_sure=sure,
         margin=round(float(margin), 2),

@@ -8,13 +8,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets import typed
-from hatchkit.records.sheets.around import fill_from_around
+from hatchkit.records.sheets.around import count_remarks, fill_from_around, remarks_to_notes
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.fields import COUNTS
+from hatchkit.records.sheets.fields import COUNTS, OWN_COLUMNS
 from hatchkit.records.sheets.ledger import account
-from hatchkit.records.sheets.own_columns import OWN_COLUMNS
 from hatchkit.records.sheets.parts import LOOK_COLUMNS, TEXT_FIELDS, TIME_FIELDS, Context, Part
-from hatchkit.records.sheets.remarks import count_remarks, remarks_to_notes
 
 MEASURE_FIELDS = {"stored_days": typed.DAYS, "flock_age_weeks": typed.WEEKS}
 _PLAIN_COUNTS = (
@@ -67,20 +65,18 @@ def read_batches(block, reading, context: Context) -> Part:
         else:
             values.append(np.full(n, np.nan))
             everything.append(np.full(n, np.nan))
-    part = Part(
-        _plain_fields(block, reading, columns, rows, context, odd, special), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd
-    )
+    part = Part(_plain_fields(block, reading, columns, rows, context, odd), pd.DataFrame(columns=LOOK_COLUMNS), odd=odd)
     part.batches["section"] = sections
     part.batches["row"] = rows
     part.batches["file"], part.batches["sheet"] = block.file, block.sheet
     fill_from_around(part.batches, block, context)
     _shared_hatch(part.batches, block, _unreadable(odd, rows))
     result = account(layout, values, everything)
-    _put_counts(part, block, layout, values, result)
+    _put_counts(part, layout, values, result)
     every = [~np.isnan(everything[place]) for place in layout.fields.get("hatched", ())[:1]]
     part.batches["all_hatched"] = every[0] if every else False
     looks = _looks(layout, columns, rows, context, result, values, odd, part.batches.get("set_at"))
-    count_remarks(part, looks, layout, special, context, result)
+    count_remarks(part, looks, layout, special, context)
     remarks_to_notes(part, columns, special)
     part.looks = _long(looks)
     return part
@@ -115,7 +111,7 @@ def _text(columns, i: int) -> str:
     return ", ".join(text_of(cells[i]) for cells in columns if not is_empty(cells[i]))[:200]
 
 
-def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.DataFrame:
+def _plain_fields(block, reading, columns, rows, context, odd) -> pd.DataFrame:
     """Names, times and measures; notes are joined."""
     frame: dict = {}
     n, notes, extra = len(rows), [[] for _ in rows], {}
@@ -138,14 +134,13 @@ def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.Da
             frame[name] = typed.measures(cells, rows, MEASURE_FIELDS[name], mark)
             odd.append(mark)
             if name == "flock_age_weeks":
-                frame[name] = frame[name] * _heading_factor(block.headings[place])
+                frame[name] = frame[name] * typed.factor_in(block.headings[place], typed.WEEKS)
         elif name in ("notes", "result", "ignore", "what") and any(isinstance(cell, str) and cell for cell in cells):
-            told = name in ("notes", "result", "what")
-            for i, cell in enumerate(cells):
-                if isinstance(cell, str) and cell.strip() and told:
-                    notes[i].append(text_of(cell))
-            if not told:
+            if name == "ignore":
                 extra[block.headings[place]] = typed.texts(cells)
+                continue
+            for said, cell in zip(notes, cells, strict=True):
+                said += [text_of(cell)] if isinstance(cell, str) and cell.strip() else []
     result = pd.DataFrame(frame, index=range(n))
     result["notes"] = ["; ".join(parts) or None for parts in notes]
     for heading, cells in extra.items():
@@ -153,17 +148,6 @@ def _plain_fields(block, reading, columns, rows, context, odd, special) -> pd.Da
         if heading and name not in result:
             result[name] = cells
     return result
-
-
-def _heading_factor(heading: str) -> float:
-    words = heading.lower()
-    return (
-        52.18
-        if any(w in words for w in ("year", "jahr", "ans", "año", "anni"))
-        else 4.348
-        if any(w in words for w in ("month", "monat", "mois", "mes"))
-        else 1.0
-    )
 
 
 def _joined(one: list, other: list) -> list:
@@ -223,7 +207,7 @@ def _groups_come_back(batches: pd.DataFrame) -> bool:
     )
 
 
-def _put_counts(part: Part, block, layout, values, result) -> None:
+def _put_counts(part: Part, layout, values, result) -> None:
     """Counts that belong to no look."""
     frame = part.batches
     frame["eggs_set"], frame["hatched"] = result.set, result.hatched

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import dataclasses
 import datetime as dt
+import re
 from dataclasses import dataclass
 
 import numpy as np
 import pandas as pd
 
 from hatchkit.records.sheets.amounts import measure_of
-from hatchkit.records.sheets.cells import Count, count_of, is_empty, is_number, text_of
+from hatchkit.records.sheets.cells import count_of, is_empty, is_number, text_of
 from hatchkit.records.sheets.lexicon import cell_words
 from hatchkit.records.sheets.when import read_dates
 from hatchkit.records.words import plain
@@ -73,12 +74,24 @@ WEEKS = {
     "y": 52.18,
     "jahre": 52.18,
     "jahr": 52.18,
+    "ans": 52.18,
+    "anni": 52.18,
+    "años": 52.18,
+    "mois": 4.348,
+    "mesi": 4.348,
+    "meses": 4.348,
 }
 
 #: Eggs stored longer than this are none that anybody set; the same for a hen's age in weeks (20 years).
 MOST_STORED_DAYS, MOST_WEEKS = 400.0, 1_050.0
 #: Dates outside these years are slips of writing.
 FIRST_DATE, LAST_DATE = np.datetime64("1950-01-01", "us"), np.datetime64("2101-01-01", "us")
+
+
+def factor_in(heading: str, units: dict) -> float:
+    """The factor of the unit that a heading names ("Age (months)"); 1 for none."""
+    words = re.findall(r"[^\W\d_]+", heading.lower())
+    return next((units[word] for word in words if units.get(word, 1.0) != 1.0), 1.0)
 
 
 @dataclass
@@ -110,25 +123,25 @@ def counts(cells, rows, language, odd: Odd) -> Counts:
         numbers = np.array(cells, dtype=float)
         if np.isfinite(numbers).all() and ((numbers >= 0) & (numbers < 100_000) & (numbers == np.floor(numbers))).all():
             return Counts(numbers, np.full(len(cells), np.nan), {})
-    known: dict = {}
     values, everything, special = np.full(len(cells), np.nan), np.full(len(cells), np.nan), {}
-    for place, cell in enumerate(cells):
-        if type(cell) is float and cell.is_integer() and 0 <= cell < 100_000:
-            values[place] = cell
-            continue
-        if is_empty(cell):
-            continue
-        key = (type(cell), cell)
-        if key not in known:
-            known[key] = count_of(cell, language)
-        count: Count = known[key]
-        if count.value is not None:
-            values[place] = count.value
+    for place, count in _each_once(cells, count_of, language):
+        values[place] = np.nan if count.value is None else count.value
         if count.code:
             everything[place] = count.all_but
             special[place] = count
-            odd.add(count.code, rows[place], cell)
+            odd.add(count.code, rows[place], cells[place])
     return Counts(values, everything, special)
+
+
+def _each_once(cells, read, *how):
+    """Place of each filled cell with what `read` makes of it; cells that are the same are read once."""
+    known: dict = {}
+    for place, cell in enumerate(cells):
+        if not is_empty(cell):
+            key = (type(cell), cell)
+            if key not in known:
+                known[key] = read(cell, *how)
+            yield place, known[key]
 
 
 def texts(cells) -> list:
@@ -139,29 +152,22 @@ def texts(cells) -> list:
 
 def measures(cells, rows, units: dict, odd: Odd) -> np.ndarray:
     """A column of numbers with decimals."""
-    known: dict = {}
     most = MOST_STORED_DAYS if units is DAYS else MOST_WEEKS if units is WEEKS else np.inf
     if set(map(type, cells)) == {float}:
         numbers = np.array(cells)
         if (np.abs(numbers) < min(most, 1e9)).all():
             return numbers
     values = np.full(len(cells), np.nan)
-    for place, cell in enumerate(cells):
-        if is_empty(cell):
-            continue
-        key = (type(cell), cell)
-        if key not in known:
-            known[key] = _within(most, *measure_of(cell, units), cell)
-        value, code = known[key]
-        if value is not None:
-            values[place] = value
+    for place, (value, code) in _each_once(cells, _within, units, most):
+        values[place] = np.nan if value is None else value
         if code:
-            odd.add(code, rows[place], cell)
+            odd.add(code, rows[place], cells[place])
     return values
 
 
-def _within(most: float, value, code: str, cell):
+def _within(cell, units: dict, most: float):
     """A measure as it was read, or none with the code "too much" where no keeper's could be so large."""
+    value, code = measure_of(cell, units)
     if np.isfinite(most) and (value is not None and value > most or value is None and is_number(cell)):
         return None, "too much"
     return value, code

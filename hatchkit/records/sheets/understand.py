@@ -1,32 +1,65 @@
-"""One sheet -> its blocks with the kind of each and the reading of its columns."""
+"""One sheet -> its language, and its blocks with the kind of each and the reading of its columns."""
 
 from __future__ import annotations
 
 import re
 from dataclasses import dataclass, field
+from functools import cache
 from typing import Any
 
-from hatchkit.records.sheets import eggcolumns, typed, weighings
-from hatchkit.records.sheets.alike import with_one_name
+from hatchkit.records.sheets import typed
+from hatchkit.records.sheets.abreast import (
+    by_round,
+    in_one_language,
+    side_by_side,
+    with_hours,
+    with_months,
+    with_one_name,
+)
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty, text_of
-from hatchkit.records.sheets.clock import with_hours
 from hatchkit.records.sheets.expand import expanded, told_by_day
 from hatchkit.records.sheets.fields import PLAIN, Meaning
-from hatchkit.records.sheets.kinds import kind_of
-from hatchkit.records.sheets.legend import with_glossary, with_legend
-from hatchkit.records.sheets.lexicon import all_roles, tokens
-from hatchkit.records.sheets.monthdays import with_months
+from hatchkit.records.sheets.kinds import best_of_each, columns_of_eggs, kind_of
+from hatchkit.records.sheets.legend import with_answers, with_glossary, with_legend
+from hatchkit.records.sheets.lexicon import LANGUAGES, all_roles, tokens
+from hatchkit.records.sheets.logsheet import columns_of_weights
 from hatchkit.records.sheets.parts import filled_down
 from hatchkit.records.sheets.profile import profile
-from hatchkit.records.sheets.rounds import by_round
 from hatchkit.records.sheets.shape import find_blocks
-from hatchkit.records.sheets.strips import in_one_language, side_by_side
-from hatchkit.records.sheets.tongues import language_of
 from hatchkit.records.sheets.when import is_dateish
-from hatchkit.records.sheets.yesno import with_answers
-from hatchkit.records.words import plain
+from hatchkit.records.words import csv_rows, plain
+
+
+def known_words(text: str) -> int:
+    """How many words of a text are known as they are written, accents included."""
+    known = _as_written()
+    return sum(word in known for word in re.findall(r"[^\W\d_]{3,}", str(text).lower()))
+
+
+@cache
+def _as_written() -> frozenset:
+    """Every known word with its accents, months and breeds included."""
+    words = {word for row in csv_rows("sheet_words") for phrase in row["words"].split(" / ") for word in phrase.split()}
+    words |= {word for row in csv_rows("breeds") for word in row["name"].lower().split()}
+    words |= {row["word"].lower() for row in csv_rows("clock_words")} if "word" in csv_rows("clock_words")[0] else set()
+    return frozenset(word for word in words if not word.isascii())
+
+
+def language_of(texts) -> str | None:
+    """The language whose words explain most of the texts; English only where no other explains more."""
+    scores, seen = dict.fromkeys(LANGUAGES, 0.0), set()
+    for text in texts:
+        for token in tokens(text):
+            # Each word once: "12 eggs" in every row says no more than in one.
+            if token.roles and len(token.text) > 1 and token.text not in seen:
+                seen.add(token.text)
+                weight = (0.4 if token.guessed else 1.0) / max(1, len(token.languages)) ** 0.5
+                for language in token.languages:
+                    scores[language] += weight
+    best = max(scores, key=scores.get)
+    return best if scores[best] > 0 else None
 
 
 @dataclass
@@ -117,11 +150,11 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
             item.reading = best_reading(columns, options)
             item.chosen = item.reading.chosen
         elif kind == "eggs":
-            item.chosen = eggcolumns.choose(columns, options, language)
+            item.chosen = columns_of_eggs(columns, options, language)
         elif kind == "looks":
             item.chosen = _of_log(columns, options)
         elif kind == "weights":
-            item.chosen = weighings.choose(columns, options)
+            item.chosen = columns_of_weights(columns, options)
         found.append(item)
     return found
 
@@ -135,7 +168,7 @@ def _first_lines(block) -> list:
 
 def _to_lines(block) -> None:
     """A diary with headings as lines of cells; a column of batches gives each line its name."""
-    by_day = told_by_day(block, None)
+    by_day = told_by_day(block)
     if by_day is not None:
         block.names = typed.texts(block.columns[by_day[1]])
         block.columns = [block.columns[by_day[0]], block.columns[by_day[2]]]
@@ -163,39 +196,23 @@ def _only(column, roles: set) -> bool:
 
 def _of_log(columns, options) -> list:
     """One reading per column of a log: each column's best, each field once, counts without looks of their own."""
-    chosen, taken = [], set()
-    prefer = {"date": 3.0, "what": 1.0, "batch": 1.0}
-    worded = any(c.share_fate > 0.4 and c.share_text > 0.8 for c in columns)
+    chosen = best_of_each(options, {"date": 3.0, "what": 1.0, "batch": 1.0})
     out = any(_only(column, {"out"}) for column in columns)
-    for column, found in zip(columns, options, strict=True):
-        ranked = sorted(found, key=lambda m: -(m.weight + prefer.get(m.field, 0.0)))
-        best = next((m for m in ranked if m.field not in taken or m.field in ("notes", "ignore")), None)
-        if best is not None and best.field == "set_at":
-            best = Meaning("date", best.look, best.weight)
-        if (
-            best is not None
-            and best.field == "eggs_set"
-            and best.weight <= 3.0
-            and column.share_count > 0.7
-            and not out
-            and any(c.sets > 0 and c.share_fate > 0.4 for c in columns)
-        ):
-            # Numbers whose class stands in the column of what was done.
-            best = Meaning("number", weight=PLAIN)
-        if _only(column, {"in"}) and column.share_count > 0.7 and "eggs_set" not in taken:
-            best = Meaning("eggs_set", weight=PLAIN)
-        if worded and _only(column, {"out"}) and column.share_count > 0.7:
-            best = Meaning("number", weight=PLAIN)
-        if (
-            best is not None
-            and best.field == "ignore"
-            and column.share_count > 0.7
-            and not column.running
-            and not {"batch", "number"} & taken
-            and any(m.field in ("eggs_set", "batch") for m in found)
-        ):
-            best = Meaning("number", weight=PLAIN)
-        if best is not None and best.field not in ("notes", "ignore"):
-            taken.add(best.field)
-        chosen.append(best)
+    worded = any(column.share_fate > 0.4 and column.share_text > 0.8 for column in columns)
+    classed = not out and any(column.sets > 0 and column.share_fate > 0.4 for column in columns)
+    taken = set()
+    for place, (column, best) in enumerate(zip(columns, chosen, strict=True)):
+        fields = {meaning.field for meaning in options[place]}
+        field = best.field
+        counted = column.share_count > 0.7
+        # Numbers whose class stands in the column of what was done.
+        number = classed and field == "eggs_set" and best.weight <= 3.0 or worded and _only(column, {"out"})
+        free = field == "ignore" and not column.running and not {"batch", "number"} & taken
+        if counted and _only(column, {"in"}) and "eggs_set" not in taken:
+            chosen[place] = Meaning("eggs_set", weight=PLAIN)
+        elif counted and (number or free and fields & {"eggs_set", "batch"}):
+            chosen[place] = Meaning("number", weight=PLAIN)
+        elif field == "set_at":
+            chosen[place] = Meaning("date", best.look, best.weight)
+        taken.add(chosen[place].field)
     return chosen

@@ -1,4 +1,4 @@
-"""Dates inside a sentence or a title: "Hatch set 3 March 2025", "d7: 4 clear", "Brut 2025"."""
+"""Dates inside a sentence or a title: "Hatch set 3 March 2025", "Brut 2025"."""
 
 from __future__ import annotations
 
@@ -17,10 +17,6 @@ from hatchkit.records.times.words import either, fold, months
 _ALSO_WORDS = {"set", "sett", "mar", "may", "mai", "ago", "mag", "lis", "pro", "out", "dec", "cze", "lip", "sie"} | {
     roman for roman in months() if re.fullmatch("[ivx]+", roman)
 }
-_AGE = (
-    r"(?:(?:d|day|days|tag|jour|j|dag|dia|giorno|g|dzien|den|nap|age)\.?\s?(?P<age>\d{1,2})"
-    r"|(?P<age2>\d{1,2})\.\s?(?:tag|dag|nap|dzien|den))"
-)
 
 
 @dataclass(frozen=True)
@@ -32,14 +28,10 @@ class Found:
     start, end : int
         Its place in the text.
     kind : str
-        "date", "month" (March 2025), "year" (2025) or "age" (d7: a day of incubation).
+        "date", "month" (March 2025) or "year" (2025).
     moment : datetime64[us]
-        NaT for an age, and for a date whose year is not known.
-    until : datetime64[us]
-        The last day of "3-5 March 2025"; NaT elsewhere.
+        Of "3-5 March" the first day; NaT for a date whose year is not known.
     hour_written, year_written : bool
-    number : int
-        Days of an age, or the year; 0 elsewhere.
     why : str
         "" or why a date gave no moment, as in `Times.reasons`.
     """
@@ -48,10 +40,8 @@ class Found:
     end: int
     kind: str
     moment: np.datetime64
-    until: np.datetime64 = np.datetime64("NaT", "us")
     hour_written: bool = False
     year_written: bool = True
-    number: int = 0
     why: str = ""
 
 
@@ -73,7 +63,7 @@ def _patterns() -> list:
 
 
 def find(text: str, order=None, year=None) -> list[Found]:
-    """Dates, years and days of incubation inside a text, in the order in which they stand.
+    """Dates and years inside a text, in the order in which they stand.
 
     Parameters
     ----------
@@ -95,15 +85,9 @@ def find(text: str, order=None, year=None) -> list[Found]:
             if one is not None:
                 taken[start:end] = True
                 found.append(one)
-    for match in re.finditer(rf"(?<![\w.,/])(?:{_AGE})(?!\w|[.,:/]\d)", folded):
-        if not taken[slice(*match.span())].any():
-            taken[slice(*match.span())] = True
-            found.append(
-                Found(*match.span(), "age", np.datetime64("NaT", "us"), number=int(match["age"] or match["age2"]))
-            )
     for match in re.finditer(r"(?<![\w.,:\-])((?:19|20)\d\d)(?!\w|[.,:]\d|/\d{1,2}(?!\d))", folded):
         if not taken[slice(*match.span())].any():
-            found.append(Found(*match.span(), "year", np.datetime64(match[1], "us"), number=int(match[1])))
+            found.append(Found(*match.span(), "year", np.datetime64(match[1], "us")))
     return sorted(found, key=lambda one: one.start)
 
 
@@ -127,20 +111,17 @@ def _dated(match, layout, order, year) -> Found | None:
     end = match.start("date") + len(match["date"].rstrip(" ,"))
     if stamp.layout == "my":
         year, month, _ = stamp.numbers
-        return Found(start, end, "month", np.datetime64(f"{year}-{month:02d}", "us"), number=year)
+        return Found(start, end, "month", np.datetime64(f"{year}-{month:02d}", "us"))
     times = read([written], order if isinstance(order, (Order, bool)) else None, year, swap=True)
-    moment, until = times.moments[0], np.datetime64("NaT", "us")
+    moment = times.moments[0]
     if match["from"] and not np.isnat(moment):
-        last = moment.astype("datetime64[D]")
-        first = last.astype("datetime64[M]").astype("datetime64[D]") + (int(match["from"]) - 1)
-        if first < last:
-            moment, until = first.astype("datetime64[us]"), moment
+        first = moment.astype("datetime64[M]").astype("datetime64[D]") + (int(match["from"]) - 1)
+        moment = min(moment, first.astype("datetime64[us]"))
     return Found(
         start,
         end,
         "date",
         moment,
-        until,
         bool(times.hour_written[0]),
         stamp.layout not in ("ab", "md"),
         why=times.reasons.get(0, ""),

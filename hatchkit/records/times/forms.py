@@ -6,7 +6,7 @@ A form that is missing is a line here and an example in ``tests/records/times/te
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from hatchkit.records.times.words import either, fold, halves, months, weekdays, zones
@@ -30,21 +30,18 @@ class Stamp:
         Of the day; None where no clock time is written.
     offset : float or None
         Seconds east of UTC, where the text says so.
-    form : str
-        Name of the form of the date, for example "numbers", "month name", "compact".
     weekdays : frozenset of int
         The days of the week that the word beside the date can mean; empty without one.
     half, dots : bool
         The clock has am or pm; the numbers are parted by dots.
     wrong : str
-        "" or why it can't be: "hour".
+        "" or why it can't be: "hour"; and what is odd of a time all the same: "serial".
     """
 
     numbers: tuple = (0, 0, 0)
     layout: str = ""
     seconds: float | None = None
     offset: float | None = None
-    form: str = ""
     weekdays: frozenset = frozenset()
     half: bool = False
     dots: bool = False
@@ -154,7 +151,7 @@ def _date_then_clock(text: str) -> Stamp | None:
             clock = _clock_after(rest, compact=name == "compact") if rest.strip(" .,") else ()
             if clock is None:
                 continue
-            return _made(match, name, layout, days, clock)
+            return _made(match, layout, days, clock)
     return None
 
 
@@ -249,43 +246,29 @@ def _clock_then_date(text: str) -> Stamp | None:
         if date is None or date.seconds is not None:
             continue
         seconds, half = _seconds(match)
-        return Stamp(
-            date.numbers,
-            date.layout,
-            seconds,
-            zone_seconds(zone["zone"]),
-            date.form,
-            date.weekdays,
-            half,
-            date.dots,
-            "" if seconds is not None else "hour",
-        )
+        wrong = "" if seconds is not None else "hour"
+        return replace(date, seconds=seconds, offset=zone_seconds(zone["zone"]), half=half, wrong=wrong)
     return None
 
 
-def _clock_alone(text: str) -> Stamp | None:
+def _clock_alone(text: str, known: bool = False) -> Stamp | None:
     at = _pieces()["at"].match(text)
-    clock = _clock_of(text[at.end() :] if at else text, alone=not at)
+    clock = _clock_of(text[at.end() :] if at else text, alone=not (at or known))
     if clock is None:
         return None
     seconds, offset, half, wrong = clock
-    return Stamp(seconds=seconds, offset=offset, form="clock", half=half, wrong=wrong)
+    return Stamp(seconds=seconds, offset=offset, half=half, wrong=wrong)
 
 
 @lru_cache(maxsize=16_384)
 def clock_of(text: str) -> Stamp | None:
     """A cell of a column that is known to hold times of day: also "7.30", "0730", "18"."""
     text = fold(text).strip(" \t\"'")
-    at = _pieces()["at"].match(text)
-    clock = _clock_of(text[at.end() :] if at else text, alone=False)
-    if clock is None:
-        both = stamp_of(text)
-        return both if both and (both.seconds is not None or both.wrong) else None
-    seconds, offset, half, wrong = clock
-    return Stamp(seconds=seconds, offset=offset, form="clock", half=half, wrong=wrong)
+    stamp = _clock_alone(text, known=True) or stamp_of(text)
+    return stamp if stamp and (stamp.seconds is not None or stamp.wrong) else None
 
 
-def _made(match, name, layout, days, clock) -> Stamp:
+def _made(match, layout, days, clock) -> Stamp:
     got = match.groupdict()
     year = int(got["y"].lstrip("'")) if got.get("y") else 0
     month = months()[got["name"]] if got.get("name") else int(got.get("m") or 0)
@@ -297,7 +280,7 @@ def _made(match, name, layout, days, clock) -> Stamp:
         layout = "Ymd"
     seconds, offset, half, wrong = clock or (None, None, False, "")
     dots = bool(re.match(r"\d+\s?\.\s?\d+\s?\.", match[0])) and layout in ("abY", "abc", "ab")
-    return Stamp(numbers, layout, seconds, offset, name, days, half, dots, wrong)
+    return Stamp(numbers, layout, seconds, offset, days, half, dots, wrong)
 
 
 def is_epoch(text: str) -> bool:

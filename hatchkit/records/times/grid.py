@@ -1,4 +1,4 @@
-"""Stamps written digit under digit, read as a grid of bytes.
+"""A column taken apart (`Scan`), and the quick way to it: stamps written digit under digit, as a grid of bytes.
 
 The one piece of odd code among the times, bought with a reason: 2,000,000 stamps such as 03.04.2024 07:30:00 take
 0.6 s of processor time here and 3 s as text (``tests/benchmarks/read_readings.py``).
@@ -7,12 +7,13 @@ The one piece of odd code among the times, bought with a reason: 2,000,000 stamp
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 
 from hatchkit.records.times.forms import zone_seconds
 
+NAT = np.datetime64("NaT", "us")
 _SHAPE = re.compile(
     r"(?:(?P<y>\d{4})[-/.](?P<m>\d\d)[-/.](?P<d>\d\d)|(?P<a>\d\d)[-/.](?P<b>\d\d)[-/.](?P<c>\d{4}|\d\d))"
     r"[ T](?P<H>\d\d):(?P<M>\d\d)(?::(?P<S>\d\d)(?:[.,](?P<f>\d{1,6}))?)?(?P<zone>Z|[+-]\d\d:?\d\d)?"
@@ -20,19 +21,36 @@ _SHAPE = re.compile(
 
 
 @dataclass
-class Grid:
-    """Distinct dates as three numbers, which of them each row has, and seconds of the day (NaN: not of this shape)."""
+class Scan:
+    """The cells of one column.
+
+    Attributes
+    ----------
+    dates : ndarray of int, shape (k, 3)
+        Distinct dates as written; their layouts (see `forms.Stamp`) beside them.
+    codes : ndarray of int, shape (n,)
+        Which of them each cell holds; -1 for none.
+    seconds : ndarray of float, shape (n,)
+        Of the day; NaN where no clock time is written.
+    offset : ndarray of float, shape (n,), or None
+        Seconds east of UTC; NaN where not written.
+    reasons : dict
+        Row -> why the cell gives no time, or what was odd ("serial").
+    """
 
     dates: np.ndarray
+    layouts: np.ndarray
     codes: np.ndarray
     seconds: np.ndarray
-    layout: str
-    offset: float | None
-    dots: bool
+    offset: np.ndarray | None = None
+    reasons: dict = field(default_factory=dict)
+    weekdays: list = field(default_factory=list)
+    half: bool = False
+    dots: bool = False
 
 
-def scan_grid(texts: np.ndarray) -> tuple[Grid, np.ndarray] | None:
-    """The grid and the rows that are written otherwise; None where too few rows share one shape."""
+def scan_grid(texts: np.ndarray) -> tuple[Scan, np.ndarray] | None:
+    """The rows of one shape (seconds are NaN elsewhere), and those written otherwise; None where these are too many."""
     first = next((text for text in texts if isinstance(text, str) and text.strip()), "")
     match = _SHAPE.fullmatch(first)
     if not match:
@@ -74,7 +92,17 @@ def scan_grid(texts: np.ndarray) -> tuple[Grid, np.ndarray] | None:
     seconds = _seconds([number(span) for span in clock], clock)
     seconds[~fits] = np.nan
     layout = "ymd" if match["y"] else "abY" if len(match["c"]) == 4 else "abc"
-    return Grid(dates, codes, seconds, layout, zone_seconds(match["zone"]), "." in first[: clock[0][0]]), odd
+    zone = zone_seconds(match["zone"])
+    out = Scan(
+        dates,
+        np.full(len(dates), layout, dtype=object),
+        codes,
+        seconds,
+        None if zone is None else np.full(len(rows), zone),
+        weekdays=[frozenset()] * len(dates),
+        dots="." in first[: clock[0][0]],
+    )
+    return out, odd
 
 
 def _seconds(numbers, clock) -> np.ndarray:

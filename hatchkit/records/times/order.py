@@ -112,34 +112,24 @@ def gather(values, clocks=None, *, serials=False) -> Evidence:
         As in `scan.scan`.
     """
     part = scan(values, clocks, serials=serials)
-    is_open = np.isin(part.layouts, OPEN)
-    four = (
-        part.dates[np.isin(part.layouts, ("ymd", "my"))][:, 0].tolist()
-        + part.dates[part.layouts == "abY"][:, 2].tolist()
-    )
-    out = Evidence(part, years=tuple(year for year in four if FIRST_YEAR <= year <= LAST_YEAR))
     used = np.unique(part.codes[part.codes >= 0])
-    if not is_open[used].any():
+    dates, layouts = part.dates[used], part.layouts[used]
+    four = np.concatenate([dates[np.isin(layouts, ("ymd", "my")), 0], dates[layouts == "abY", 2]])
+    out = Evidence(part, years=tuple(four[(four >= FIRST_YEAR) & (four <= LAST_YEAR)].tolist()))
+    is_open = np.isin(layouts, OPEN)
+    if not is_open.any():
         return out
-    layouts = set(part.layouts[used][is_open[used]])
-    out.orders = ("dmy", "mdy", "ymd") if layouts == {"abc"} else ("dmy", "mdy")
-    found = {order: days_of(part.dates[used], part.layouts[used], order, year=2000) for order in out.orders}
-    out.open = len({tuple(days[is_open[used]]) for days, _ in found.values()}) > 1
-    both = np.array([np.where(good, days, np.iinfo(np.int64).min) for days, good in found.values()])
-    out.ambiguous = bool(
-        np.any(
-            [
-                (both[n] != both[m]) & good_n & good_m
-                for n, (_, good_n) in enumerate(found.values())
-                for m, (_, good_m) in enumerate(found.values())
-                if n < m
-            ]
-        )
-    )
+    out.orders = ("dmy", "mdy", "ymd") if set(layouts[is_open]) == {"abc"} else ("dmy", "mdy")
+    found = {order: days_of(dates, layouts, order, year=2000) for order in out.orders}
+    out.open = len({tuple(days[is_open]) for days, _ in found.values()}) > 1
+    # Of each date the days it can be: more than one where the latest is not the earliest.
+    latest = np.max([np.where(good, days, np.iinfo(np.int64).min) for days, good in found.values()], axis=0)
+    earliest = np.min([np.where(good, days, np.iinfo(np.int64).max) for days, good in found.values()], axis=0)
+    out.ambiguous = bool((latest > earliest).any())
     named = [(place, part.weekdays[code]) for place, code in enumerate(used) if part.weekdays[code]]
     for order, (days, good) in found.items():
         off = sum(1 for place, names in named if good[place] and (days[place] + 3) % 7 not in names)
-        out.wrong[order] = int((~good[is_open[used]]).sum()) + off
+        out.wrong[order] = int((~good[is_open]).sum()) + off
         sequence = days[good]
         step = np.diff(sequence)
         out.jumps[order], out.back[order] = int((np.abs(step) > 1).sum()), int((step < 0).sum())

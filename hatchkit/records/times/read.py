@@ -6,8 +6,9 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from hatchkit.records.times.grid import NAT, Scan
 from hatchkit.records.times.order import ORDERS, Evidence, Order, day_numbers, days_of, full_year
-from hatchkit.records.times.scan import NAT, Scan, scan
+from hatchkit.records.times.scan import scan
 
 _MICROS = 86_400_000_000
 #: Oddities of a cell that give a time all the same.
@@ -22,10 +23,8 @@ class Times:
     ----------
     moments : ndarray of datetime64[us], shape (n,)
         What the clock on the wall showed; midnight where no hour is written; NaT where nothing could be read.
-    hour_written, year_written : ndarray of bool, shape (n,)
-        How exactly the cell says it. A year that is not written came from `year`, `near` or the cells before.
-    failed : ndarray of bool, shape (n,)
-        Cells that hold something and gave no time.
+    hour_written : ndarray of bool, shape (n,)
+        Whether the cell says the hour too.
     reasons : dict
         Row -> "not a date", "no year", "no day" (March 2025), "no such day" (31.02.), "year" (before 1900, after
         2100), "hour" (25:10), "order" (a 12/13 among dates written day first); and, where a time was read all the
@@ -36,16 +35,9 @@ class Times:
 
     moments: np.ndarray
     hour_written: np.ndarray
-    year_written: np.ndarray
-    failed: np.ndarray
     reasons: dict
     offset: np.ndarray | None
     order: Order
-
-    @property
-    def precision(self) -> np.ndarray:
-        """ "minute", "day" or "" (nothing) for each cell."""
-        return np.where(np.isnat(self.moments), "", np.where(self.hour_written, "minute", "day"))
 
 
 def read(values, order=None, year=None, *, clocks=None, near=None, serials=False, swap=False) -> Times:
@@ -69,8 +61,7 @@ def read(values, order=None, year=None, *, clocks=None, near=None, serials=False
         otherwise it fails.
     """
     order = Order("dmy" if order else "mdy", "said") if isinstance(order, bool) else order or Order()
-    part = values.scan if isinstance(values, Evidence) else values
-    part = scan(part, clocks, serials=serials)
+    part = scan(values.scan if isinstance(values, Evidence) else values, clocks, serials=serials)
     days, good = days_of(part.dates, part.layouts, order.order, near=order.near)
     reasons = dict(part.reasons)
     swapped = _other_way(part, order, good)
@@ -83,20 +74,12 @@ def read(values, order=None, year=None, *, clocks=None, near=None, serials=False
         _fill_years(part, order, year, near, yearless, row_days, row_good, reasons)
     seconds = np.where(np.isnan(part.seconds), 0.0, part.seconds)
     moments = (row_days * _MICROS + np.round(seconds * 1e6).astype(np.int64)).view("datetime64[us]")
-    hour_written = ~np.isnan(part.seconds)
     moments[~row_good] = NAT
-    if part.direct is not None:
-        whole = ~np.isnat(part.direct)
-        moments[whole] = part.direct[whole] + np.round(seconds[whole] * 1e6).astype("timedelta64[us]")
     _say_why(part, row_good, yearless, other, swap, reasons)
     for row, why in reasons.items():
         if why not in _HARMLESS:
             moments[row] = NAT
-    failed = np.zeros(len(moments), dtype=bool)
-    failed[[row for row, why in reasons.items() if why not in _HARMLESS]] = True
-    return Times(
-        moments, hour_written & ~np.isnat(moments), ~yearless & ~np.isnat(moments), failed, reasons, part.offset, order
-    )
+    return Times(moments, ~np.isnan(part.seconds) & ~np.isnat(moments), reasons, part.offset, order)
 
 
 def _other_way(part: Scan, order: Order, good) -> tuple[np.ndarray, np.ndarray]:
@@ -109,12 +92,10 @@ def _other_way(part: Scan, order: Order, good) -> tuple[np.ndarray, np.ndarray]:
 
 
 def _say_why(part, row_good, yearless, other, swap, reasons) -> None:
-    bad = np.flatnonzero((part.codes >= 0) & ~row_good)
-    for row in bad:
+    for row in np.flatnonzero((part.codes >= 0) & ~row_good):
         reasons.setdefault(int(row), "order" if other[part.codes[row]] else _why(part, part.codes[row], yearless[row]))
-    if swap and other.any():
-        for row in np.flatnonzero(other[part.codes] & (part.codes >= 0)):
-            reasons.setdefault(int(row), "other order")
+    for row in np.flatnonzero(other[part.codes]) if swap else ():
+        reasons.setdefault(int(row), "other order")
 
 
 def _why(part, code, yearless) -> str:
@@ -126,63 +107,49 @@ def _why(part, code, yearless) -> str:
 def _fill_years(part, order, year, near, yearless, row_days, row_good, reasons) -> None:
     """Days of the dates without a year, row by row, from `near`, else from the year of the cell before."""
     rows = np.flatnonzero(yearless)
+    dates, named = part.dates[part.codes[rows]], part.layouts[part.codes[rows]] == "md"
+    _, month, day = ORDERS["mdy" if order.order == "mdy" else "dmy"]
+    months = np.where(named, dates[:, 1], dates[:, month])
+    days = np.where(named, dates[:, 2], dates[:, day])
     written = np.flatnonzero(row_good & ~yearless)
-    dates, places = part.dates[part.codes], ORDERS["mdy" if order.order == "mdy" else "dmy"]
-    near = np.full(len(row_days), NAT) if near is None else np.asarray(near, dtype="datetime64[us]")
-    month = {
-        row: int(dates[row][1]) if part.layouts[part.codes[row]] == "md" else int(dates[row][places[1]]) for row in rows
-    }
-    day = {
-        row: int(dates[row][2]) if part.layouts[part.codes[row]] == "md" else int(dates[row][places[2]]) for row in rows
-    }
-    rolls = _goes_on([month[row] for row in rows])
     if year is None and len(written):
-        year = int((np.datetime64(int(row_days[written[0]]), "D")).astype("datetime64[Y]").astype(int)) + 1970
-    for place, row in enumerate(rows):
-        if rolls is not None and year is not None and rolls[place]:
-            year += rolls[place]
-        candidates = [year] if year is not None else []
-        if not np.isnat(near[row]):
-            at = near[row].astype("datetime64[Y]").astype(int) + 1970
-            candidates = [at - 1, at, at + 1]
-        days, good = day_numbers(
-            np.array(candidates, dtype=np.int64),
-            np.full(len(candidates), month[row]),
-            np.full(len(candidates), day[row]),
-        )
+        year = np.datetime64(int(row_days[written[0]]), "D").astype(object).year
+    for row, month, day, turn in zip(rows, months, days, _turns(months), strict=True):
+        year = None if year is None else year + turn
+        candidates = [] if year is None else [year]
+        start = None if near is None or np.isnat(near[row]) else near[row].astype("datetime64[D]")
+        if start is not None:
+            candidates = [start.astype(object).year + more for more in (-1, 0, 1)]
         if not candidates:
             reasons.setdefault(int(row), "no year")
-        elif good.any():
-            days = days[good]
-            if not np.isnat(near[row]):
-                days = days[np.argsort(np.abs(days - near[row].astype("datetime64[D]").astype(np.int64)))]
-            row_days[row], row_good[row] = days[0], True
+            continue
+        found, good = day_numbers(np.array(candidates), month, day)
+        if good.any():
+            apart = np.abs(found[good] - (0 if start is None else start.astype(np.int64)))
+            row_days[row], row_good[row] = found[good][np.argmin(apart)], True
 
 
-def _goes_on(months: list) -> list | None:
-    """For each date whether its year is one later (or earlier) than that of the date before it.
+def _turns(months: np.ndarray) -> list:
+    """For each date whether its year is one later (or earlier) than that of the date before it: 1, -1 or 0.
 
     Only where the months otherwise go one way: a sheet sorted by pen jumps to and fro within its year.
     """
-    if len(months) < 2:
-        return None
     step = np.diff(months)
-    up = [0, *(1 if s <= -8 else 0 for s in step)]
-    down = [0, *(-1 if s >= 8 else 0 for s in step)]
-    for rolls, against in ((up, step < 0), (down, step > 0)):
-        left = int(against.sum()) - sum(map(abs, rolls))
-        if any(rolls) and left <= len(step) // 5 and sum(map(abs, rolls)) <= 1 + len(step) // 6:
-            return rolls
-    return None
+    for way, back in ((1, -step), (-1, step)):
+        turns = back >= 8
+        against = (back > 0).sum() - turns.sum()
+        if turns.any() and against <= len(step) // 5 and turns.sum() <= 1 + len(step) // 6:
+            return [0, *(way * turns).tolist()]
+    return [0] * len(months)
 
 
-def from_columns(year, month, day, hour=None, minute=None, second=None, *, near=None) -> np.ndarray:
+def from_columns(year, month, day, hour=None, minute=None, second=None) -> np.ndarray:
     """Moments of a table that gives year, month, day, hour, minute and second in columns of their own.
 
     Parameters
     ----------
     year, month, day, hour, minute, second : ndarray of float, shape (n,)
-        NaN where the cell is no number; years of two figures as in `Order.near`.
+        NaN where the cell is no number; years of two figures are 1969 to 2068.
 
     Returns
     -------
@@ -195,7 +162,7 @@ def from_columns(year, month, day, hour=None, minute=None, second=None, *, near=
     ]
     whole = np.all([np.isfinite(part) & (part == np.round(part)) for part in parts], axis=0)
     years, months, days = (np.where(whole, part, 0).astype(np.int64) for part in parts)
-    years = np.where(years < 100, full_year(years, near), years)
+    years = np.where(years < 100, full_year(years, None), years)
     number, good = day_numbers(years, months, days)
     good &= whole & np.all([np.isfinite(part) & (part >= 0) for part in clock], axis=0)
     good &= (clock[0] < 24) & (clock[1] < 60) & (clock[2] < 61)

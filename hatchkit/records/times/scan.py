@@ -4,52 +4,18 @@ from __future__ import annotations
 
 import datetime as dt
 import re
-from dataclasses import dataclass, field
 
 import numpy as np
 import pandas as pd
 
-from hatchkit.records.times import grid
 from hatchkit.records.times.forms import Stamp, clock_of, epoch_micros, is_epoch, stamp_of
+from hatchkit.records.times.grid import Scan, scan_grid
 
-_DAY0 = np.datetime64("1899-12-30", "us")  # day 0 of spreadsheet day numbers
-NAT = np.datetime64("NaT", "us")
+_DAY0, _UNIX = dt.datetime(1899, 12, 30), dt.datetime(1970, 1, 1)  # from which spreadsheets and computers count
 
 
 class Serial(float):
     """A spreadsheet's number of the day (45719.5 is noon of 3 March 2025), marked as such by whoever read the cell."""
-
-
-@dataclass
-class Scan:
-    """The cells of one column.
-
-    Attributes
-    ----------
-    dates : ndarray of int, shape (k, 3)
-        Distinct dates as written; their layouts (see `forms.Stamp`) beside them.
-    codes : ndarray of int, shape (n,)
-        Which of them each cell holds; -1 for none.
-    seconds : ndarray of float, shape (n,)
-        Of the day; NaN where no clock time is written.
-    offset : ndarray of float, shape (n,), or None
-        Seconds east of UTC; NaN where not written.
-    direct : ndarray of datetime64[us], shape (n,), or None
-        Cells that need no reading: datetimes, serials, Unix seconds.
-    reasons : dict
-        Row -> why the cell gives no time, or what was odd ("serial").
-    """
-
-    dates: np.ndarray
-    layouts: np.ndarray
-    codes: np.ndarray
-    seconds: np.ndarray
-    offset: np.ndarray | None = None
-    direct: np.ndarray | None = None
-    reasons: dict = field(default_factory=dict)
-    weekdays: list = field(default_factory=list)
-    half: bool = False
-    dots: bool = False
 
 
 def scan(values, clocks=None, *, serials=False) -> Scan:
@@ -60,7 +26,7 @@ def scan(values, clocks=None, *, serials=False) -> Scan:
     values : sequence, or a Scan
         Text, datetime, date, `Serial`, number, or nothing.
     clocks : sequence, optional
-        Times of day of the same rows, from a column of their own; also parts of a day and timedeltas.
+        Times of day of the same rows as text, from a column of their own.
     serials : bool
         Take plain numbers, and texts of five figures, as a spreadsheet's numbers of the day.
     """
@@ -68,9 +34,9 @@ def scan(values, clocks=None, *, serials=False) -> Scan:
         return values
     values = _as_objects(values)
     if clocks is None and len(values) > 1000:
-        found = grid.scan_grid(values)
+        found = scan_grid(values)
         if found is not None:
-            return _with_odd(found[0], found[1], values, serials)
+            return _with_odd(*found, values, serials)
     return _by_text(values, None if clocks is None else _as_objects(clocks), serials)
 
 
@@ -107,7 +73,6 @@ def _by_text(values, clocks, serials) -> Scan:
         half=any(s.half for s in stamps if s) or any(isinstance(r, tuple) and r[2] for r in read),
         dots=any(s.dots for s in stamps if s),
     )
-    _put_direct(out, parts, codes)
     _put_reasons(out, parts, codes, stamps, read, time_codes, clocks is not None)
     return out
 
@@ -163,130 +128,64 @@ def _halves(cell) -> tuple:
 
 
 def _part(cell, serials):
-    """A Stamp, a datetime64, or the reason why the cell is neither."""
+    """A Stamp, or the reason why the cell is none."""
     if isinstance(cell, str):
         text = cell.strip()
         if is_epoch(text):
-            return _epoch(float(text))
+            micros = round(float(text) * epoch_micros(float(text)))
+            return _of_datetime(_UNIX + dt.timedelta(microseconds=micros), True, offset=0.0)
         if serials and re.fullmatch(r"\d{5}(?:[.,]\d+)?", text):
             return _serial(float(text.replace(",", ".")))
         stamp = stamp_of(text)
         return "not a date" if stamp is None or stamp.layout == "" else "no day" if stamp.layout == "my" else stamp
     if isinstance(cell, dt.datetime):
-        offset = cell.utcoffset()
-        bare = cell.replace(tzinfo=None)
-        seconds = bare.hour * 3600 + bare.minute * 60 + bare.second + bare.microsecond / 1e6
         # A cell of a spreadsheet that holds a day only comes as its midnight.
-        return Stamp(
-            (bare.year, bare.month, bare.day),
-            "ymd",
-            seconds or (0.0 if offset is not None else None),
-            None if offset is None else offset.total_seconds(),
-            "cell",
-        )
+        return _of_datetime(cell, cell.time() != dt.time())
     if isinstance(cell, dt.date):
-        return Stamp((cell.year, cell.month, cell.day), "ymd", form="cell")
-    if isinstance(cell, (Serial, int, float, np.integer, np.floating)) and not isinstance(cell, bool):
-        value = float(cell)
-        if value == int(value) and 19_000_101 <= value <= 21_001_231 and not isinstance(cell, Serial):
-            return stamp_of(str(int(value))) or "not a date"
-        if isinstance(cell, Serial) or serials:
-            return _serial(value)
-        return _epoch(value) if is_epoch(str(int(value)) if value == int(value) else str(value)) else "not a date"
+        return Stamp((cell.year, cell.month, cell.day), "ymd")
+    if isinstance(cell, (int, float)) and not isinstance(cell, bool):
+        if not isinstance(cell, Serial) and 19_000_101 <= cell <= 21_001_231:
+            return stamp_of(str(int(cell))) or "not a date"
+        return _serial(float(cell)) if serials or isinstance(cell, Serial) else "not a date"
     return "not a date"
 
 
-def _epoch(value: float):
-    return np.datetime64(int(round(value * epoch_micros(value))), "us")
+def _of_datetime(cell: dt.datetime, hour: bool, **said) -> Stamp:
+    seconds = (cell - dt.datetime.combine(cell, dt.time())).total_seconds()
+    return Stamp((cell.year, cell.month, cell.day), "ymd", seconds if hour else None, **said)
 
 
 def _serial(value: float):
     # 1 January 1900 to the end of 2100.
     if not 1 <= value < 73_416:
         return "not a date"
-    return (_DAY0 + np.timedelta64(round(value * 86_400) * 1_000_000, "us"), value != int(value))
+    return _of_datetime(_DAY0 + dt.timedelta(seconds=round(value * 86_400)), value != int(value), wrong="serial")
 
 
-def _time_of_day(cell):
+def _time_of_day(cell: str):
     """(seconds, offset, half), or the reason why a cell of a column of times is none."""
-    if isinstance(cell, dt.datetime):
-        cell = cell.time()
-    if isinstance(cell, dt.time):
-        return cell.hour * 3600.0 + cell.minute * 60 + cell.second + cell.microsecond / 1e6, None, False
-    if isinstance(cell, dt.timedelta):
-        seconds = cell.total_seconds()
-        return (seconds, None, False) if 0 <= seconds < 86_400 else "hour"
-    if isinstance(cell, (int, float)) and not isinstance(cell, bool):
-        if 0 <= cell < 1:
-            return float(round(cell * 86_400)), None, False
-        whole = cell == int(cell)
-        if whole and cell < 24:
-            return cell * 3600.0, None, False
-        if whole and 100 <= cell < 2400 and cell % 100 < 60:
-            return float(cell // 100 * 3600 + cell % 100 * 60), None, False
-        hundredths = round((cell % 1) * 100, 6)
-        # 18.3 in a column of times is half past six in the evening: the spreadsheet took the dot for a decimal one.
-        if cell < 24 and hundredths == int(hundredths) and hundredths < 60:
-            return int(cell) * 3600.0 + hundredths * 60, None, False
-        return "hour"
-    if not isinstance(cell, str):
-        return "hour"
     stamp = clock_of(cell)
     return (stamp.seconds, stamp.offset, stamp.half) if stamp and stamp.seconds is not None else "hour"
-
-
-def _put_direct(out: Scan, parts, codes) -> None:
-    whole = [
-        part if isinstance(part, tuple) else (part, True) if isinstance(part, np.datetime64) else None for part in parts
-    ]
-    if not any(whole):
-        return
-    moments = np.array([w[0] if w else NAT for w in whole] + [NAT], dtype="datetime64[us]")
-    written = np.array([bool(w and w[1]) for w in whole] + [False])
-    unix = np.array([isinstance(part, np.datetime64) for part in parts] + [False])
-    out.direct = moments[codes]
-    day = out.direct.astype("datetime64[D]")
-    rows = ~np.isnat(out.direct)
-    own = (out.direct - day).astype("timedelta64[us]").astype(np.int64) / 1e6
-    out.seconds = np.where(rows & written[codes], own, out.seconds)
-    out.direct = day.astype("datetime64[us]")
-    if unix.any():
-        out.offset = np.full(len(codes), np.nan) if out.offset is None else out.offset
-        out.offset[unix[codes]] = 0.0
-    for row in np.flatnonzero(rows & ~unix[codes]):
-        out.reasons[int(row)] = "serial"
 
 
 def _put_reasons(out, parts, codes, stamps, read, time_codes, apart) -> None:
     why = [
         part if isinstance(part, str) else stamp.wrong if stamp else ""
         for part, stamp in zip(parts, stamps, strict=True)
-    ] + [""]
-    clock = [r if isinstance(r, str) else "" for r in read] + [""]
-    if any(why):
-        for row in np.flatnonzero(np.array([bool(w) for w in why])[codes]):
-            out.reasons[int(row)] = why[codes[row]]
-    if any(clock):
-        bad = np.array([bool(c) for c in clock])[time_codes]
-        for row in np.flatnonzero(bad & (codes >= 0)):
-            out.reasons.setdefault(int(row), "hour" if not apart else "no hour")
+    ]
+    why = np.array([*why, ""], dtype=object)[codes]
+    for row in np.flatnonzero(why != ""):
+        out.reasons[int(row)] = why[row]
+    bad = np.array([*(isinstance(found, str) for found in read), False])[time_codes]
+    for row in np.flatnonzero(bad & (codes >= 0)):
+        out.reasons.setdefault(int(row), "no hour" if apart else "hour")
 
 
-def _with_odd(found: grid.Grid, odd: np.ndarray, values, serials) -> Scan:
-    """The grid as a Scan; rows that are written otherwise than the rest are read by their text."""
-    out = Scan(
-        found.dates,
-        np.full(len(found.dates), found.layout, dtype=object),
-        found.codes,
-        found.seconds,
-        None if found.offset is None else np.full(len(values), found.offset),
-        weekdays=[frozenset()] * len(found.dates),
-        dots=found.dots,
-    )
-    bad = np.flatnonzero(np.isnan(found.seconds))
-    if len(bad):
-        out.codes[bad] = -1
-        out.reasons.update((int(row), "hour") for row in np.setdiff1d(bad, odd))
+def _with_odd(out: Scan, odd: np.ndarray, values, serials) -> Scan:
+    """The grid, in which the rows that are written otherwise than the rest are read by their text."""
+    bad = np.flatnonzero(np.isnan(out.seconds))
+    out.codes[bad] = -1
+    out.reasons.update((int(row), "hour") for row in np.setdiff1d(bad, odd))
     if not len(odd):
         return out
     other = _by_text(values[odd], None, serials)
@@ -297,14 +196,5 @@ def _with_odd(found: grid.Grid, odd: np.ndarray, values, serials) -> Scan:
     if out.offset is not None or other.offset is not None:
         out.offset = np.full(len(values), np.nan) if out.offset is None else out.offset
         out.offset[odd] = np.nan if other.offset is None else other.offset
-    if other.direct is not None:
-        out.direct = np.full(len(values), NAT)
-        out.direct[odd] = other.direct
     out.reasons.update({int(odd[row]): why for row, why in other.reasons.items()})
-    used = np.unique(out.codes[out.codes >= 0])
-    renumber = np.full(len(out.dates) + 1, -1)
-    renumber[used] = np.arange(len(used))
-    out.codes = renumber[out.codes]
-    if len(used):
-        out.dates, out.layouts, out.weekdays = out.dates[used], out.layouts[used], [out.weekdays[u] for u in used]
     return out

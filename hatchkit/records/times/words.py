@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import csv
 import re
 import unicodedata
 from collections.abc import Iterable
 from functools import cache, lru_cache
-from importlib import resources
+
+from hatchkit.records.words import csv_rows
 
 #: Letters that have no accent to take off.
 _PLAIN = str.maketrans(
@@ -53,8 +53,7 @@ def _folded(letter: str) -> str:
 
 @cache
 def _rows() -> tuple:
-    text = (resources.files("hatchkit.reference") / "clock_words.csv").read_text(encoding="utf-8")
-    return tuple((fold(row["word"]).strip(), row["means"]) for row in csv.DictReader(text.splitlines()))
+    return tuple((fold(row["word"]).strip(), row["means"]) for row in csv_rows("clock_words"))
 
 
 @cache

@@ -22,29 +22,21 @@ def zone_of(timezone) -> ZoneInfo | None:
         raise HatchkitError("no_such_zone", dict(zone=str(timezone))) from error
 
 
-def offset_at(zone: ZoneInfo, utc: np.datetime64) -> int:
-    """Microseconds east of UTC in `zone` at one UTC time."""
-    import datetime as dt
-
-    moment = utc.astype("datetime64[s]").item().replace(tzinfo=dt.UTC)
-    return int(moment.astimezone(zone).utcoffset().total_seconds() * 1_000_000)
+def offsets_at(zone: ZoneInfo, utc) -> np.ndarray:
+    """Microseconds east of UTC in `zone` at UTC times (datetime64), shape as `utc`."""
+    stamps = pd.DatetimeIndex(np.asarray(utc).astype("datetime64[us]"), tz="UTC")
+    return (stamps.tz_convert(zone).tz_localize(None) - stamps.tz_localize(None)).to_numpy().astype(np.int64)
 
 
 def changes(zone: ZoneInfo, start: np.datetime64, end: np.datetime64) -> list[tuple[np.datetime64, int, int]]:
-    """Changes of the zone's clock between two UTC times: (UTC time, offset before, offset after) in µs."""
+    """Changes of the zone's clock on the days between two UTC times: (UTC time, offset before, offset after) in µs."""
+    days = np.arange(start.astype("datetime64[D]"), end.astype("datetime64[D]") + 2)
     found = []
-    step = np.timedelta64(7, "D")
-    at, before = start, offset_at(zone, start)
-    while at < end:
-        nxt = min(at + step, end)
-        after = offset_at(zone, nxt)
-        if after != before:
-            low, high = at, nxt
-            while high - low > np.timedelta64(1, "s"):
-                middle = low + (high - low) // 2
-                low, high = (low, middle) if offset_at(zone, middle) == after else (middle, high)
-            found.append((high.astype("datetime64[s]").astype("datetime64[us]"), before, after))
-        at, before = nxt, after
+    for row in np.flatnonzero(np.diff(offsets_at(zone, days))):
+        minutes = days[row] + np.arange(1441) * np.timedelta64(1, "m")
+        offsets = offsets_at(zone, minutes)
+        at = int(np.argmax(offsets != offsets[0]))
+        found.append((minutes[at].astype("datetime64[us]"), int(offsets[0]), int(offsets[at])))
     return found
 
 
@@ -66,22 +58,20 @@ def to_utc(local, timezone, *, put_right: bool = True) -> tuple[np.ndarray, list
     notes : list of (severity, code of a message, its facts)
     """
     zone = zone_of(timezone)
-    if zone is None:
-        return local, []
     good = ~np.isnat(local)
-    if not good.any():
+    if zone is None or not good.any():
         return local, []
     ways = np.sign(np.diff(local[good]).astype(np.int64))
     if ways.sum() < 0:
         # Newest first: what follows is about a clock that goes on, so the file is read from its end.
-        utc, notes = to_utc(local[::-1], timezone, put_right=put_right)
-        return utc[::-1], notes
-    day = np.timedelta64(1, "D")
-    steps = changes(zone, local[good].min() - day, local[good].max() + day)
-    first = offset_at(zone, local[good].min() - day)
+        utc, said = to_utc(local[::-1], timezone, put_right=put_right)
+        return utc[::-1], said
+    begin = local[good].min() - np.timedelta64(1, "D")
+    steps = changes(zone, begin, local[good].max() + np.timedelta64(1, "D"))
+    first = int(offsets_at(zone, [begin])[0])
     if not steps:
         return local - np.timedelta64(first, "us"), []
-    notes = []
+    notes: list[tuple[str, str, dict]] = []
     for moment, before, after in steps:
         if _kept_old_time(local, good, moment, before, after):
             day = str((moment + np.timedelta64(before, "us")).astype("datetime64[D]"))

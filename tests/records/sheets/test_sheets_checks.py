@@ -25,6 +25,11 @@ def test_totals_that_agree_and_means_are_none(tmp_path):
     assert rows == []
 
 
+def test_totals_of_two_columns_that_are_called_the_same_are_none(tmp_path):
+    head = HEAD.replace("Dead in shell", "Dead")
+    assert doubts(tmp_path, [head, *ROWS, "Total,,82,12,5,6,59"], "total_differs")[0] == []
+
+
 def test_totals_by_part_of_the_table_are_those_of_the_part(tmp_path):
     lines = [HEAD, *ROWS[:2], "Total,,54,7,3,5,39", ROWS[2], "Total,,28,5,2,1,20", "Total,,82,12,5,6,59"]
     assert doubts(tmp_path, lines, "total_differs")[0] == []

@@ -4,10 +4,9 @@ import numpy as np
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from hatchkit.records.sheets.evidence import FEW, ROW_ADDS_UP, ROW_OVER, ROW_OVER_BY_FEW, evidence
 from hatchkit.records.sheets.fields import Look, Meaning
 from hatchkit.records.sheets.layout import layout_of
-from hatchkit.records.sheets.ledger import account
+from hatchkit.records.sheets.ledger import FEW, ROW_ADDS_UP, ROW_OVER, ROW_OVER_BY_FEW, account, evidence
 from hatchkit.records.sheets.profile import Column
 
 COUNT = st.integers(0, 30)

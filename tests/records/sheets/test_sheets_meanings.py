@@ -1,12 +1,17 @@
 """Headings by composition of words, in twelve languages; keepers' wordings (common practice, no source)."""
 
+import re
+
 import pytest
 
-from hatchkit.records.sheets.candidates import key_of
-from hatchkit.records.sheets.fatewords import fate_of
+from hatchkit.records.sheets.entries import fate_of
+from hatchkit.records.sheets.fields import key_of
 from hatchkit.records.sheets.lexicon import tokens
-from hatchkit.records.sheets.meanings import meanings
-from hatchkit.records.sheets.tongues import language_of
+from hatchkit.records.sheets.meanings import meanings, word_for
+from hatchkit.records.sheets.parts import Block
+from hatchkit.records.sheets.profile import profile
+from hatchkit.records.sheets.understand import language_of
+from hatchkit.records.words import csv_rows
 
 HEADINGS = [
     ("en", "Clears 1st candling", "clear@look1"),
@@ -80,3 +85,23 @@ def test_a_word_in_every_row_does_not_decide_the_language():
 
 def test_words_of_another_language_are_not_read_into_short_ones():
     assert not tokens("lote", "en")[0].roles and tokens("lote", "es")[0].roles == {"batch"}
+
+
+def test_each_rule_speaks_of_roles_looks_and_fields_that_there_are():
+    roles = {row["role"] for row in csv_rows("sheet_words")} | {"stretch"}
+    counts = {f"#{name}" for name in "eggs_set clear dead left removed pipped dis hatched culled".split()}
+    for row in csv_rows("word_rules"):
+        asked = set(f"{row['needs']} {row['but']} {row['only']}".replace("|", " ").split())
+        assert asked <= (roles | counts if row["of"] == "step" else roles)
+        assert row["look"] in ("", "none", "named", "day", "day0", "transfer", "before") and row["source"]
+    for table in ("egg", "count", "step"):
+        assert word_for(table, frozenset({"hatched"})) in ("hatched", "hatch")
+
+
+def test_each_rule_of_cells_measures_what_a_column_has():
+    column = profile(Block("table", "", "", ["a"], [""], [[1.0, 2.0]], [1, 2]), "en")[0]
+    for row in csv_rows("column_rules"):
+        for told in row["when"].split():
+            name, limit = re.fullmatch(r"(\w+)(?:<=|>=|<|>|=)(-?[\d.]+)", told).groups()
+            assert name == "weight" or float(getattr(column, name)) >= 0 <= float(limit)
+        assert row["weight"] == "out" or float(row["weight"])

@@ -8,10 +8,9 @@ from sheet_files import taken, write_csv
 import hatchkit as hk
 from hatchkit.records.folder import read_folder
 from hatchkit.records.sheets.cells import count_of, mentions
-from hatchkit.records.sheets.classes import by_class
 from hatchkit.records.sheets.fields import Look
 from hatchkit.records.sheets.legend import with_glossary
-from hatchkit.records.sheets.meanings import meanings
+from hatchkit.records.sheets.meanings import meanings, readings
 from hatchkit.records.workbook import Grid
 
 
@@ -67,7 +66,7 @@ def test_headings(heading, group, field, look):
 
 
 def test_eggs_left_that_name_a_loss_keep_the_loss_as_a_second_reading():
-    assert [m.field for m in by_class(frozenset({"left", "out", "clear"}), Look(day=7))] == ["left", "clear"]
+    assert [m.field for m in readings(frozenset({"left", "out", "clear"}), Look(day=7))] == ["left", "clear"]
 
 
 @pytest.mark.parametrize("line, heading, words", [

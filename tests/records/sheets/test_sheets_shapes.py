@@ -6,11 +6,9 @@ import pytest
 from sheet_files import write_csv
 
 from hatchkit.records.folder import read_folder
-from hatchkit.records.sheets.block import Block
-from hatchkit.records.sheets.clock import with_hours
+from hatchkit.records.sheets.abreast import by_round, side_by_side, with_hours
 from hatchkit.records.sheets.legend import with_legend
-from hatchkit.records.sheets.rounds import by_round
-from hatchkit.records.sheets.strips import side_by_side
+from hatchkit.records.sheets.parts import Block
 from hatchkit.records.workbook import Grid
 
 

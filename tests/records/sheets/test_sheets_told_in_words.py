@@ -6,12 +6,12 @@ import pytest
 from sheet_files import asked, write_csv, write_xlsx
 
 from hatchkit.records.folder import read_folder
+from hatchkit.records.sheets.abreast import month_in, with_months
 from hatchkit.records.sheets.birds import likeliest, species_in
-from hatchkit.records.sheets.block import Block
 from hatchkit.records.sheets.cells import mentions, whole_of
-from hatchkit.records.sheets.course import counts_by_look
+from hatchkit.records.sheets.expand import counts_by_look
 from hatchkit.records.sheets.legend import with_glossary
-from hatchkit.records.sheets.monthdays import month_in, with_months
+from hatchkit.records.sheets.parts import Block
 from hatchkit.records.times import decide, gather
 from hatchkit.records.workbook import Grid
 

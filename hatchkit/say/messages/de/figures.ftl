@@ -159,7 +159,25 @@ picture_differences = { $count ->
        *[other] { $count } Dinge waren bei Brut { $batch } anders, am meisten: { WORD($name, kind: "item") }, { $value } (üblich { $usual }).
     }
 
-picture_drawings = Einfache Zeichnungen geöffneter Eier, das stumpfe Ende mit der Luftkammer oben, in dieser Reihenfolge: { LIST($looks) }.
+picture_drawings = Einfache Zeichnungen geöffneter Eier, das stumpfe Ende mit der Luftkammer oben, in dieser Reihenfolge: { WORDS($looks, kind: "breakout_look") }.
+drawn_swollen_neck =
+    Nacken
+    geschwollen
+drawn_small_cell =
+    kleine
+    Luftkammer
+drawn_large_cell =
+    große
+    Luftkammer
+drawn_dry_skin = Haut straff und trocken
+drawn_seen_from =
+    von hinten, Luftkammer oben:
+    R rechter Flügel, L linker
+drawn_wing_R = R
+drawn_wing_L = L
+drawn_beak = Schnabel
+drawn_no_vessels = keine Adern
+drawn_look_of_days = { WORD($look, kind: "breakout_look") } (Tag { breakout_days })
 
 # Verluste
 

@@ -11,7 +11,6 @@ log_read = { COUNT($files) ->
         [file_name] {" "}(nach dem Namen der Datei)
         [probe_name] {" "}(nach dem Namen des Fühlers)
         [only_one] {" "}(der einzige Brüter)
-        [likeness] {" "}(dessen Name ähnlich ist)
        *[dates] {" "}(nach den Tagen seiner Eier)
     }, { MINUTE($start) } bis { MINUTE($end) }, { $readings ->
         [one] ein Messwert

@@ -35,7 +35,6 @@ refuse_no_measure = sie hat Daten und Zeiten, aber keine Spalte mit Temperatur o
     }
 refuse_days_without_measure = sie hat Daten ohne Uhrzeit und keine Spalte, die Temperatur oder Feuchte heißt
 refuse_several_kinds = ihre Spalte { $column } enthält Werte verschiedener Art, und weder Einheit noch Name sagt, welche Temperaturen sind; schreiben Sie die Einheit oder die Größe neben jeden Wert
-refuse_too_far_down = die erste Zeile mit Datum und Zahl ist Zeile { PLAIN($line) }, zu weit unten für eine Aufzeichnung
 refuse_nothing_below = Zeile { PLAIN($line) } hat die Überschriften einer Aufzeichnung, doch keine Zeile darunter enthält ein Datum mit einer Zahl; die erste ist Zeile { PLAIN($below) }: "{ $example }"
 refuse_no_reading = keine Zeile enthält ein Datum mit Uhrzeit und eine Zahl; { $lacks ->
         [number] es gibt Daten ohne eine Zahl daneben
@@ -58,7 +57,6 @@ refuse_count_unit = ihre Zeiten zählen vom Beginn der Aufzeichnung, und die Üb
        *[named] { $column }
     } (min)"
 refuse_two_orders = ihre Daten ändern die Reihenfolge: "{ $one }" und die um es herum sind { WORD($first, kind: "value") } geschrieben, "{ $two }" und die um es herum { WORD($second, kind: "value") }; teilen Sie die Datei, wo die Reihenfolge wechselt
-refuse_beyond_24 = ihre Zeiten gehen über 24 Stunden hinaus, zählen also vom Beginn der Aufzeichnung und sind keine Uhrzeiten; schreiben Sie an den Anfang eine Zeile wie Start: 2026-03-05 18:30 und Elapsed über die Spalte
 refuse_backwards = ihre Uhrzeiten laufen rückwärts und stehen ohne Datum, sodass der Tag nicht zu erkennen ist; drehen Sie die Zeilen um, oder schreiben Sie das Datum neben jede
 refuse_hours_or_minutes = ihre Spalte { $column } enthält 0 bis { $most } an einem Tag, was Stunden oder Minuten nach Mitternacht sein können; nennen Sie die Spalte hour, oder schreiben Sie die Zeiten wie 00:07
 refuse_no_time = sie hat Daten ohne Uhrzeit
@@ -69,4 +67,3 @@ refuse_no_date = keine Zeile enthält ein Datum, und die Zeilen über den Messwe
        *[step] wie lang ein Schritt ist; auch sagt keine Überschrift wie Elapsed (min), in welcher Spalte die Zeit gezählt ist
     }
 refuse_no_stamp = keine Spalte enthält Daten mit Uhrzeit
-refuse_zones = ihre Spalte der Zeitzonen kann nicht gelesen werden

@@ -103,7 +103,6 @@ log_machine_guessed =
     .found = { $file } nennt keinen Brüter
     .done = { $machine } zugeordnet, { $how ->
         [only_one] dem einzigen der Saison
-        [likeness] dessen Namen der ihre ähnelt
        *[dates] dem einzigen ohne Aufzeichnung, in dem damals Eier lagen
     }.
     .fix = [incubators.{ $key }] files = ["{ $file }"]

@@ -1,6 +1,5 @@
 # Weswegen eine Frage abgelehnt wird.
 
-no_level = Es gibt keinen Wert „{ $level }“; bekannt sind { LIST($known) }.
 no_column = Die Bruten haben keine Spalte „{ $column }“, nach der man sie aufteilen könnte; es gibt zum Beispiel { LIST($there) }.
 one_column = Bruten werden nach einer Spalte auf einmal aufgeteilt: by='{ $column }', nicht by={ $given }. Für zwei zugleich braucht es eine Spalte, die beide enthält. Es gibt zum Beispiel { LIST($there) }.
 clears_out_of_order = Geöffnete klare Eier müssen zwischen 1 und allen klaren Eiern liegen, diese höchstens bei den eingelegten, und die abgestorbenen darunter höchstens bei den geöffneten.
@@ -22,7 +21,6 @@ limits_with_holes = Eigene Grenzen der Abschnitte müssen bei Tag 0 beginnen und
 no_such_split = Abschnitte gehen nach development oder candling, nicht nach „{ $given }“.
 no_such_air = Luft kann { LIST($known) } sein; „{ $air }“ ist nicht bekannt.
 readings_in_disorder = Messwerte müssen nach der Zeit geordnet sein, bevor die Temperatur des Eies berechnet wird.
-no_such_dose = Es gibt keine Dosis „{ $dose }“; wählen Sie eine von { LIST($known) }.
 no_such_unit = Temperaturen lassen sich in C oder F zeigen, nicht in „{ $unit }“.
 not_one_of = { $name } „{ $given }“ ist nicht bekannt; bekannt sind { LIST($known) }.
 whole_number = { $name } muss eine ganze Zahl ab { PLAIN($least) } sein, nicht { $given }.

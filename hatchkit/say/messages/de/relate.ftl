@@ -112,10 +112,7 @@ relate_left_out = { $windows ->
 
 ## The question as it was asked, and its limits
 
-relate_asked = Vor dem Hinsehen gefragt: { $primary ->
-        [yes] verloren Zeiträume zwischen zwei Schierterminen, in denen Eier zu warm oder zu kalt waren, mehr Embryonen als die anderen?
-       *[no] verloren Zeiträume mit mehr davon im selben Zeitraum mehr Embryonen: { WORD($measure, kind: "dose") }?
-    }
+relate_asked = Vor dem Hinsehen gefragt: verloren Zeiträume zwischen zwei Schierterminen, in denen Eier zu warm oder zu kalt waren, mehr Embryonen als die anderen?
 relate_one_exposed = Nur eine Brut wurde getroffen, darum gibt es keine Prüfung der Phase; sehen Sie sich diese Brut für sich an und vergleichen Sie sie mit den anderen.
 relate_few_batches = Mit { $batches ->
         [one] einer Brut
@@ -136,9 +133,3 @@ relate_after = Neben der Frage angesehen: { EGGS($died) } Embryonen starben im Z
 relate_after_one = { EGGS($died) } von { EGGS($at_risk) } in { $batch }
 relate_later = Neben der Frage angesehen: Bruten, die im Zeitraum vor diesem Termin getroffen wurden, verloren von da bis zum Ende mehr, in dem Zeitraum allein aber nicht: { WORDS($looks, kind: "stage") }. Todesfälle können einer Phase spät folgen.
 relate_not_the_cause = Verluste, die mit einer Phase zusammengehen, passen zu einem Schaden durch sie. Dass sie die Ursache war und nicht etwas, das mit ihr kam, können Aufzeichnungen dieser Art nicht beweisen.
-dose_egg_degree_hours_warm = Wärme über dem Bereich im geschätzten Ei
-dose_egg_degree_hours_cold = Kälte unter dem Bereich im geschätzten Ei
-dose_heat_dose_h = laufende Hitzedosis
-dose_hours_warm = Stunden mit Luft über dem Bereich
-dose_lost_hours = durch Kälte verlorene Entwicklungsstunden
-dose_hours_cold = Stunden mit Luft unter dem Bereich

@@ -68,14 +68,21 @@ drawn_by_itself = ohne sie zu erwarten (95 %)
 drawn_since_change = seit der Änderung
 
 ask_years_hatch = Wie war der Schlupf in jedem Jahr?
-years_hatch_told = { LIST($told) } der eingelegten Eier. Am besten war { $best }, am schlechtesten { $worst }.
+years_hatch_told = { LIST($told) } der eingelegten Eier. Wie gezählt steht { $highest } am höchsten und { $lowest } am niedrigsten; { $luck ->
+        [beyond] durch Zufall allein lägen sie kaum so weit auseinander.
+        [within] so weit kann auch der Zufall allein sie auseinanderbringen, die Reihenfolge kann also Zufall sein.
+       *[untold] ob mehr als durch Zufall, lässt sich nicht sagen.
+    }
 years_hatch_one = { LIST($told) } der eingelegten Eier.
 years_hatch_none = Das lässt sich nicht sagen: von keiner Brut sind eingelegte Eier und Küken beide bekannt.
 years_one_year = { $year }: { SHARE($share) } ({ SHARE($low) } bis { SHARE($high) })
-years_interval = Die Bereiche berücksichtigen, dass Bruten verschieden sind, nicht nur einzelne Eier; Jahre, deren Bereiche sich überschneiden, können gleich gut sein.
+years_interval = Die Bereiche berücksichtigen, dass Bruten verschieden sind, nicht nur einzelne Eier; zwei Jahre, deren Bereiche sich überschneiden, können dennoch gleich gut sein.
 years_do_changes = Schreiben Sie auf, was Sie ändern und wann, in ein Tabellenblatt namens Änderungen (Datum, Was, Wo); nächstes Jahr sagt diese Seite, ob es half.
 years_do_changes_kept = Schreiben Sie weiter auf, was Sie ändern und wann; eine Änderung auf einmal lässt sich beurteilen, zwei zugleich lassen sich nicht trennen.
-alt_years = Schlupf, Befruchtung und Schlupf der befruchteten Eier in { $number } Jahren mit Bereichen; der Schlupf war am besten in { $best } ({ SHARE($high) }) und am schlechtesten in { $worst } ({ SHARE($low) }).
+alt_years = Schlupf, Befruchtung und Schlupf der befruchteten Eier in { $number } Jahren mit Bereichen{ $ordered ->
+        [yes] ; wie gezählt war der Schlupf am höchsten in { $highest } ({ SHARE($high) }) und am niedrigsten in { $lowest } ({ SHARE($low) }).
+       *[no] { "." }
+    }
 table_years = Jedes Jahr
 head_season = Jahr
 head_outcome = Was

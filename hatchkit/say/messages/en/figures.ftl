@@ -161,7 +161,19 @@ picture_differences = { $count ->
        *[other] { $count } things were different with batch { $batch }, most of all: { WORD($name, kind: "item") }, { $value } (usual { $usual }).
     }
 
-picture_drawings = Simple drawings of opened eggs, blunt end with the air cell on top, in this order: { LIST($looks) }.
+picture_drawings = Simple drawings of opened eggs, blunt end with the air cell on top, in this order: { WORDS($looks, kind: "breakout_look") }.
+drawn_swollen_neck = swollen neck
+drawn_small_cell = small air cell
+drawn_large_cell = large air cell
+drawn_dry_skin = skin tight and dry
+drawn_seen_from =
+    from its back, blunt end up:
+    R is its right wing, L its left
+drawn_wing_R = R
+drawn_wing_L = L
+drawn_beak = beak
+drawn_no_vessels = no vessels
+drawn_look_of_days = { WORD($look, kind: "breakout_look") } (day { breakout_days })
 
 # Losses
 

@@ -11,7 +11,6 @@ log_read = { COUNT($files) ->
         [file_name] {" "}(by the file's name)
         [probe_name] {" "}(by the probe's name)
         [only_one] {" "}(the only machine)
-        [likeness] {" "}(whose name is like it)
        *[dates] {" "}(by the dates of its eggs)
     }, { MINUTE($start) } to { MINUTE($end) }, { $readings ->
         [one] one reading

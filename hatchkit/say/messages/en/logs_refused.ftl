@@ -35,7 +35,6 @@ refuse_no_measure = it has dates and times but no column of temperature or humid
     }
 refuse_days_without_measure = it has dates without a time of day, and no column named temperature or humidity
 refuse_several_kinds = its column { $column } holds values of several kinds and neither a unit nor a name says which are temperatures; write the unit or the quantity beside each value
-refuse_too_far_down = the first line with a date and a number is line { PLAIN($line) }, too far down for a log
 refuse_nothing_below = line { PLAIN($line) } has the headings of a log, but no line below it holds a date with a number; the first is line { PLAIN($below) }: "{ $example }"
 refuse_no_reading = no line of it holds both a date with a time and a number; { $lacks ->
         [number] there are dates without a number beside them
@@ -58,7 +57,6 @@ refuse_count_unit = its times count from the start of the log, and the heading {
        *[named] { $column }
     } (min)"
 refuse_two_orders = its dates change their order: "{ $one }" and those around it are written { WORD($first, kind: "value") }, "{ $two }" and those around it { WORD($second, kind: "value") }; part the file in two where the order changes
-refuse_beyond_24 = its times pass 24 hours, so they count from the start of the log and are no times of day; write a line such as Start: 2026-03-05 18:30 at the top, and Elapsed above the column
 refuse_backwards = its times of day run backwards and stand without a date, so the day of each cannot be told; turn the lines around, or write the date beside each
 refuse_hours_or_minutes = its column { $column } holds 0 to { $most } on one day, which can be hours or minutes past midnight; name the column hour, or write the times as 00:07
 refuse_no_time = it has dates without a time of day
@@ -69,4 +67,3 @@ refuse_no_date = no line of it holds a date, and the lines above the readings do
        *[step] how long a step is, nor does a heading such as Elapsed (min) say in which column time is counted
     }
 refuse_no_stamp = no column of it holds dates with times
-refuse_zones = its column of time zones cannot be read

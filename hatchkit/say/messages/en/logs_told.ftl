@@ -103,7 +103,6 @@ log_machine_guessed =
     .found = { $file } names no incubator
     .done = Taken for { $machine }, { $how ->
         [only_one] the only one of the season
-        [likeness] which its name resembles
        *[dates] the only machine without a log that had eggs at that time
     }.
     .fix = [incubators.{ $key }] files = ["{ $file }"]

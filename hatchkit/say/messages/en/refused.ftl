@@ -1,6 +1,5 @@
 # What a question is refused for.
 
-no_level = There is no level '{ $level }'; known are { LIST($known) }.
 no_column = The batches have no column '{ $column }' to split by; there are, for example, { LIST($there) }.
 one_column = Batches are split by one column at a time: by='{ $column }', not by={ $given }. For two at once, add a column to the batches that holds both. There are, for example, { LIST($there) }.
 clears_out_of_order = Opened clears must be between 1 and the clears, these at most the eggs set, and the dead among them at most the opened.
@@ -22,7 +21,6 @@ limits_with_holes = Own stage limits must start at day 0 and follow one another 
 no_such_split = Stages are by development or by candling, not '{ $given }'.
 no_such_air = Air can be { LIST($known) }; '{ $air }' is not known.
 readings_in_disorder = Readings must be in the order of time before the egg's temperature is worked out.
-no_such_dose = There is no dose '{ $dose }'; choose one of { LIST($known) }.
 no_such_unit = Temperatures can be shown in C or F, not in '{ $unit }'.
 not_one_of = { $name } '{ $given }' is not known; known are { LIST($known) }.
 whole_number = { $name } must be a whole number from { PLAIN($least) } up, not { $given }.

@@ -112,10 +112,7 @@ relate_left_out = { $windows ->
 
 ## The question as it was asked, and its limits
 
-relate_asked = Asked before looking: { $primary ->
-        [yes] did the windows between two looks in which eggs were too warm or too cold lose more embryos than the others?
-       *[no] did windows with more of this lose more embryos in that same window: { WORD($measure, kind: "dose") }?
-    }
+relate_asked = Asked before looking: did the windows between two looks in which eggs were too warm or too cold lose more embryos than the others?
 relate_one_exposed = Only one batch was exposed, so no test of the spell exists; look at that batch by itself and compare it with the others.
 relate_few_batches = With { $batches ->
         [one] one batch
@@ -136,9 +133,3 @@ relate_after = Looked at beside the question: { EGGS($died) } embryos died in th
 relate_after_one = { EGGS($died) } of { EGGS($at_risk) } in { $batch }
 relate_later = Looked at beside the question: batches hit in the window before this look lost more from then to the end, though not in that window alone: { WORDS($looks, kind: "stage") }. Deaths can follow a spell late.
 relate_not_the_cause = Losses that go with a spell are consistent with harm from it. That it was the cause, and not something that came with it, no records of this kind can prove.
-dose_egg_degree_hours_warm = heat above the range in the estimated egg
-dose_egg_degree_hours_cold = cold below the range in the estimated egg
-dose_heat_dose_h = rolling heat dose
-dose_hours_warm = hours with the air above the range
-dose_lost_hours = development hours lost to cold
-dose_hours_cold = hours with the air below the range

@@ -180,10 +180,6 @@ course_lost_axis =
     filled: this batch,
     white: the others
 course_no_log = no log of this machine
-course_dry_skin = skin tight and dry
-course_seen_from =
-    from its back, blunt end up:
-    R is its right wing, L its left
 course_intervals_axis = One interval a hatch
 
 # Answer sheets that are not taken, or not as they stand there.

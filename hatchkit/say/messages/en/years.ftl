@@ -68,14 +68,21 @@ drawn_by_itself = expected without it (95 %)
 drawn_since_change = since the change
 
 ask_years_hatch = How did each year hatch?
-years_hatch_told = { LIST($told) } of the eggs set. Best was { $best }, poorest { $worst }.
+years_hatch_told = { LIST($told) } of the eggs set. As counted, { $highest } stands highest and { $lowest } lowest; { $luck ->
+        [beyond] luck alone is unlikely to set them so far apart.
+        [within] luck alone can set them so far apart, so this order may be luck.
+       *[untold] whether by more than luck cannot be told.
+    }
 years_hatch_one = { LIST($told) } of the eggs set.
 years_hatch_none = It cannot be told: of no batch both eggs set and chicks are known.
 years_one_year = { $year }: { SHARE($share) } ({ SHARE($low) } to { SHARE($high) })
-years_interval = The intervals allow for batches that differ, not only for single eggs; years whose intervals overlap may be alike.
+years_interval = The intervals allow for batches that differ, not only for single eggs; two years whose intervals overlap may still be alike.
 years_do_changes = Write what you change and when in a sheet named changes (Date, What, Where); next year this page says whether it helped.
 years_do_changes_kept = Go on writing down what you change and when; one change at a time can be told apart, two cannot.
-alt_years = Hatch, fertility and hatch of the fertile in { $number } years with intervals; the hatch was best in { $best } ({ SHARE($high) }) and poorest in { $worst } ({ SHARE($low) }).
+alt_years = Hatch, fertility and hatch of the fertile in { $number } years with intervals{ $ordered ->
+        [yes] ; as counted the hatch was highest in { $highest } ({ SHARE($high) }) and lowest in { $lowest } ({ SHARE($low) }).
+       *[no] { "." }
+    }
 table_years = Each year
 head_season = Year
 head_outcome = What

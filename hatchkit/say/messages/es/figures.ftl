@@ -159,7 +159,25 @@ picture_differences = { $count ->
        *[other] { $count } cosas fueron distintas en la tanda { $batch }, sobre todo: { WORD($name, kind: "item") }, { $value } (habitual { $usual }).
     }
 
-picture_drawings = Dibujos sencillos de huevos abiertos, el polo grueso con la cámara de aire arriba, en este orden: { LIST($looks) }.
+picture_drawings = Dibujos sencillos de huevos abiertos, el polo grueso con la cámara de aire arriba, en este orden: { WORDS($looks, kind: "breakout_look") }.
+drawn_swollen_neck =
+    nuca
+    hinchada
+drawn_small_cell =
+    cámara de
+    aire pequeña
+drawn_large_cell =
+    cámara de
+    aire grande
+drawn_dry_skin = piel tirante y seca
+drawn_seen_from =
+    de espaldas, punta abajo:
+    D ala derecha, I izquierda
+drawn_wing_R = D
+drawn_wing_L = I
+drawn_beak = pico
+drawn_no_vessels = sin vasos
+drawn_look_of_days = { WORD($look, kind: "breakout_look") } (día { breakout_days })
 
 # Pérdidas
 

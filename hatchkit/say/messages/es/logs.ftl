@@ -11,7 +11,6 @@ log_read = { COUNT($files) ->
         [file_name] {" "}(por el nombre del archivo)
         [probe_name] {" "}(por el nombre de la sonda)
         [only_one] {" "}(la única incubadora)
-        [likeness] {" "}(cuyo nombre se parece)
        *[dates] {" "}(por las fechas de sus huevos)
     }, { MINUTE($start) } a { MINUTE($end) }, { $readings ->
         [one] una lectura

@@ -35,7 +35,6 @@ refuse_no_measure = tiene fechas y horas pero ninguna columna de temperatura o h
     }
 refuse_days_without_measure = tiene fechas sin hora, y ninguna columna llamada temperatura o humedad
 refuse_several_kinds = su columna { $column } contiene valores de varias clases y ni unidad ni nombre dice cuáles son temperaturas; escriba la unidad o la magnitud junto a cada valor
-refuse_too_far_down = la primera línea con fecha y número es la línea { PLAIN($line) }, demasiado abajo para un registro
 refuse_nothing_below = la línea { PLAIN($line) } tiene los encabezados de un registro, pero ninguna línea debajo tiene fecha con un número; la primera es la línea { PLAIN($below) }: "{ $example }"
 refuse_no_reading = ninguna línea tiene a la vez una fecha con hora y un número; { $lacks ->
         [number] hay fechas sin un número al lado
@@ -58,7 +57,6 @@ refuse_count_unit = sus horas cuentan desde el inicio del registro, y el encabez
        *[named] { $column }
     } (min)"
 refuse_two_orders = sus fechas cambian de orden: "{ $one }" y las de alrededor están escritas { WORD($first, kind: "value") }, "{ $two }" y las de alrededor { WORD($second, kind: "value") }; parta el archivo donde cambia el orden
-refuse_beyond_24 = sus horas pasan de 24, así que cuentan desde el inicio del registro y no son horas del día; escriba arriba una línea como Start: 2026-03-05 18:30, y Elapsed sobre la columna
 refuse_backwards = sus horas van hacia atrás y están sin fecha, de modo que no se sabe el día de cada una; dé la vuelta a las líneas, o escriba la fecha junto a cada una
 refuse_hours_or_minutes = su columna { $column } contiene de 0 a { $most } en un día, que pueden ser horas o minutos tras la medianoche; llame hour a la columna, o escriba las horas como 00:07
 refuse_no_time = tiene fechas sin hora
@@ -69,4 +67,3 @@ refuse_no_date = ninguna línea tiene fecha, y las líneas sobre las lecturas no
        *[step] cuánto dura un paso, ni hay un encabezado como Elapsed (min) que diga en qué columna se cuenta el tiempo
     }
 refuse_no_stamp = ninguna columna tiene fechas con hora
-refuse_zones = su columna de husos horarios no se puede leer

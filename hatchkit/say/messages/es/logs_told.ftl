@@ -103,7 +103,6 @@ log_machine_guessed =
     .found = { $file } no nombra incubadora
     .done = Asignado a { $machine }, { $how ->
         [only_one] la única de la temporada
-        [likeness] a cuyo nombre se parece el suyo
        *[dates] la única incubadora sin registro que tenía huevos entonces
     }.
     .fix = [incubators.{ $key }] files = ["{ $file }"]

@@ -1,6 +1,5 @@
 # Por qué se rechaza una pregunta.
 
-no_level = No hay nivel «{ $level }»; se conocen { LIST($known) }.
 no_column = Las tandas no tienen columna «{ $column }» por la que repartirlas; hay, por ejemplo, { LIST($there) }.
 one_column = Las tandas se reparten por una columna cada vez: by='{ $column }', no by={ $given }. Para dos a la vez, añada una columna que contenga ambas. Hay, por ejemplo, { LIST($there) }.
 clears_out_of_order = Los claros abiertos deben estar entre 1 y los claros, estos ser como mucho los huevos puestos, y los muertos entre ellos como mucho los abiertos.
@@ -22,7 +21,6 @@ limits_with_holes = Los límites propios de etapas deben empezar el día 0 y seg
 no_such_split = Las etapas son por development o candling, no «{ $given }».
 no_such_air = El aire puede ser { LIST($known) }; «{ $air }» no se conoce.
 readings_in_disorder = Las lecturas deben estar en orden de tiempo antes de calcular la temperatura del huevo.
-no_such_dose = No hay dosis «{ $dose }»; elija una de { LIST($known) }.
 no_such_unit = Las temperaturas se muestran en C o F, no en «{ $unit }».
 not_one_of = { $name } «{ $given }» no se conoce; se conocen { LIST($known) }.
 whole_number = { $name } tiene que ser un número entero desde { PLAIN($least) }, no { $given }.

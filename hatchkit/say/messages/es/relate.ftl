@@ -112,10 +112,7 @@ relate_left_out = { $windows ->
 
 ## The question as it was asked, and its limits
 
-relate_asked = Preguntado antes de mirar: { $primary ->
-        [yes] ¿perdieron más embriones que los otros los tramos entre dos ovoscopias en que los huevos tuvieron demasiado calor o frío?
-       *[no] ¿perdieron más embriones en el mismo tramo los tramos con más de esto: { WORD($measure, kind: "dose") }?
-    }
+relate_asked = Preguntado antes de mirar: ¿perdieron más embriones que los otros los tramos entre dos ovoscopias en que los huevos tuvieron demasiado calor o frío?
 relate_one_exposed = Solo una tanda fue afectada, así que no hay prueba del episodio; mire esa tanda por sí sola y compárela con las otras.
 relate_few_batches = Con { $batches ->
         [one] una tanda
@@ -136,9 +133,3 @@ relate_after = Mirado al lado de la pregunta: { EGGS($died) } embriones murieron
 relate_after_one = { EGGS($died) } de { EGGS($at_risk) } en { $batch }
 relate_later = Mirado al lado de la pregunta: las tandas afectadas en el tramo antes de este momento perdieron más desde ahí hasta el final, aunque no en ese tramo solo: { WORDS($looks, kind: "stage") }. Las muertes pueden seguir tarde a un episodio.
 relate_not_the_cause = Pérdidas que van con un episodio concuerdan con un daño por él. Que fuera la causa, y no algo que vino con él, registros de esta clase no pueden probarlo.
-dose_egg_degree_hours_warm = calor por encima del margen en el huevo estimado
-dose_egg_degree_hours_cold = frío por debajo del margen en el huevo estimado
-dose_heat_dose_h = dosis de calor móvil
-dose_hours_warm = horas con el aire por encima del margen
-dose_lost_hours = horas de desarrollo perdidas por el frío
-dose_hours_cold = horas con el aire por debajo del margen

@@ -68,14 +68,21 @@ drawn_by_itself = se espera sin él (95 %)
 drawn_since_change = desde el cambio
 
 ask_years_hatch = ¿Cómo fueron los nacimientos de cada año?
-years_hatch_told = { LIST($told) } de los huevos puestos. El mejor fue { $best }, el peor { $worst }.
+years_hatch_told = { LIST($told) } de los huevos puestos. Tal como se contó, { $highest } es el más alto y { $lowest } el más bajo; { $luck ->
+        [beyond] la suerte sola difícilmente los separaría tanto.
+        [within] la suerte sola puede separarlos tanto, así que este orden puede ser suerte.
+       *[untold] no se puede decir si es más que por suerte.
+    }
 years_hatch_one = { LIST($told) } de los huevos puestos.
 years_hatch_none = No se puede decir: de ninguna tanda se conocen a la vez los huevos puestos y los pollitos.
 years_one_year = { $year }: { SHARE($share) } ({ SHARE($low) } a { SHARE($high) })
-years_interval = Los intervalos cuentan con que las tandas difieren, no solo los huevos sueltos; los años cuyos intervalos se solapan pueden ser iguales.
+years_interval = Los intervalos cuentan con que las tandas difieren, no solo los huevos sueltos; dos años cuyos intervalos se solapan pueden aun así ser iguales.
 years_do_changes = Anote qué cambia y cuándo en una hoja llamada Cambios (Fecha, Qué, Dónde); el año que viene esta página dirá si sirvió.
 years_do_changes_kept = Siga anotando qué cambia y cuándo; un cambio a la vez se puede juzgar, dos juntos no se pueden separar.
-alt_years = Nacimientos, fertilidad y nacimientos de los fértiles en { $number } años con intervalos; los nacimientos fueron mejores en { $best } ({ SHARE($high) }) y peores en { $worst } ({ SHARE($low) }).
+alt_years = Nacimientos, fertilidad y nacimientos de los fértiles en { $number } años con intervalos{ $ordered ->
+        [yes] ; tal como se contó, los nacimientos fueron más altos en { $highest } ({ SHARE($high) }) y más bajos en { $lowest } ({ SHARE($low) }).
+       *[no] { "." }
+    }
 table_years = Cada año
 head_season = Año
 head_outcome = Qué

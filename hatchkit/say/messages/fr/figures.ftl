@@ -159,7 +159,25 @@ picture_differences = { $count ->
        *[other] { $count } choses différaient à la couvée { $batch }, surtout : { WORD($name, kind: "item") }, { $value } (habituel { $usual }).
     }
 
-picture_drawings = Dessins simples d’œufs ouverts, le gros bout avec la chambre à air en haut, dans cet ordre : { LIST($looks) }.
+picture_drawings = Dessins simples d’œufs ouverts, le gros bout avec la chambre à air en haut, dans cet ordre : { WORDS($looks, kind: "breakout_look") }.
+drawn_swollen_neck =
+    nuque
+    gonflée
+drawn_small_cell =
+    petite
+    chambre à air
+drawn_large_cell =
+    grande
+    chambre à air
+drawn_dry_skin = peau tendue et sèche
+drawn_seen_from =
+    vu de dos, gros bout en haut :
+    D aile droite, G aile gauche
+drawn_wing_R = D
+drawn_wing_L = G
+drawn_beak = bec
+drawn_no_vessels = pas de vaisseaux
+drawn_look_of_days = { WORD($look, kind: "breakout_look") } (jour { breakout_days })
 
 # Pertes
 

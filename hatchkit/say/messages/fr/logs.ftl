@@ -11,7 +11,6 @@ log_read = { COUNT($files) ->
         [file_name] {" "}(selon le nom du fichier)
         [probe_name] {" "}(selon le nom de la sonde)
         [only_one] {" "}(la seule couveuse)
-        [likeness] {" "}(dont le nom ressemble)
        *[dates] {" "}(selon les dates de ses œufs)
     }, { MINUTE($start) } à { MINUTE($end) }, { $readings ->
         [1] une mesure

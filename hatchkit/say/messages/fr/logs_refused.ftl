@@ -35,7 +35,6 @@ refuse_no_measure = il a des dates et des heures mais pas de colonne de tempéra
     }
 refuse_days_without_measure = il a des dates sans heure, et pas de colonne nommée température ou humidité
 refuse_several_kinds = sa colonne { $column } contient des valeurs de plusieurs sortes, et ni unité ni nom ne dit lesquelles sont des températures ; écrivez l’unité ou la grandeur à côté de chaque valeur
-refuse_too_far_down = la première ligne avec une date et un nombre est la ligne { PLAIN($line) }, trop bas pour un enregistrement
 refuse_nothing_below = la ligne { PLAIN($line) } a les titres d’un enregistrement, mais aucune ligne dessous n’a de date avec un nombre ; la première est la ligne { PLAIN($below) } : "{ $example }"
 refuse_no_reading = aucune ligne n’a à la fois une date avec l’heure et un nombre ; { $lacks ->
         [number] il y a des dates sans nombre à côté
@@ -58,7 +57,6 @@ refuse_count_unit = ses heures comptent depuis le début de l’enregistrement, 
        *[named] { $column }
     } (min)"
 refuse_two_orders = ses dates changent d’ordre : "{ $one }" et celles autour sont écrites { WORD($first, kind: "value") }, "{ $two }" et celles autour { WORD($second, kind: "value") } ; partagez le fichier là où l’ordre change
-refuse_beyond_24 = ses heures dépassent 24, elles comptent donc depuis le début de l’enregistrement et ne sont pas des heures du jour ; écrivez en tête une ligne comme Start: 2026-03-05 18:30, et Elapsed au-dessus de la colonne
 refuse_backwards = ses heures vont à rebours et sont sans date, de sorte que le jour ne peut pas être connu ; retournez les lignes, ou écrivez la date à côté de chacune
 refuse_hours_or_minutes = sa colonne { $column } contient 0 à { $most } en un jour, ce qui peut être des heures ou des minutes après minuit ; nommez la colonne hour, ou écrivez les heures comme 00:07
 refuse_no_time = il a des dates sans heure
@@ -69,4 +67,3 @@ refuse_no_date = aucune ligne n’a de date, et les lignes au-dessus des mesures
        *[step] combien dure un pas, et aucun titre comme Elapsed (min) ne dit dans quelle colonne le temps est compté
     }
 refuse_no_stamp = aucune colonne n’a de dates avec l’heure
-refuse_zones = sa colonne des fuseaux horaires ne peut pas être lue

@@ -103,7 +103,6 @@ log_machine_guessed =
     .found = { $file } ne nomme pas de couveuse
     .done = Attribué à { $machine }, { $how ->
         [only_one] la seule de la saison
-        [likeness] dont son nom se rapproche
        *[dates] la seule couveuse sans enregistrement qui avait des œufs à ce moment
     }.
     .fix = [incubators.{ $key }] files = ["{ $file }"]

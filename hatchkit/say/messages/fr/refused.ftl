@@ -1,6 +1,5 @@
 # Pourquoi une question est refusée.
 
-no_level = Il n’y a pas de niveau « { $level } » ; on connaît { LIST($known) }.
 no_column = Les couvées n’ont pas de colonne « { $column } » selon laquelle les répartir ; il y a, par exemple, { LIST($there) }.
 one_column = Les couvées se répartissent selon une seule colonne à la fois : by='{ $column }', pas by={ $given }. Pour deux ensemble, ajoutez une colonne qui contient les deux. Il y a, par exemple, { LIST($there) }.
 clears_out_of_order = Les clairs ouverts doivent être entre 1 et le nombre de clairs, ceux-ci au plus les œufs mis, et les morts parmi eux au plus les ouverts.
@@ -22,7 +21,6 @@ limits_with_holes = Des limites de stades propres doivent commencer au jour 0 et
 no_such_split = Les stades vont selon development ou candling, pas « { $given } ».
 no_such_air = L’air peut être { LIST($known) } ; « { $air } » est inconnu.
 readings_in_disorder = Les relevés doivent être dans l’ordre du temps avant que la température de l’œuf soit calculée.
-no_such_dose = Il n’y a pas de dose « { $dose } » ; choisissez parmi { LIST($known) }.
 no_such_unit = Les températures se montrent en C ou F, pas en « { $unit } ».
 not_one_of = { $name } « { $given } » est inconnu ; on connaît { LIST($known) }.
 whole_number = { $name } doit être un nombre entier à partir de { PLAIN($least) }, non { $given }.

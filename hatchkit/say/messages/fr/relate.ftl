@@ -112,10 +112,7 @@ relate_left_out = { $windows ->
 
 ## The question as it was asked, and its limits
 
-relate_asked = Demandé avant de regarder : { $primary ->
-        [yes] les périodes entre deux mirages où les œufs ont eu trop chaud ou trop froid ont-elles perdu plus d’embryons que les autres ?
-       *[no] les périodes avec plus de ceci ont-elles perdu plus d’embryons dans la même période : { WORD($measure, kind: "dose") } ?
-    }
+relate_asked = Demandé avant de regarder : les périodes entre deux mirages où les œufs ont eu trop chaud ou trop froid ont-elles perdu plus d’embryons que les autres ?
 relate_one_exposed = Une seule couvée a été touchée, il n’existe donc pas de test de l’épisode ; regardez cette couvée pour elle-même et comparez-la aux autres.
 relate_few_batches = Avec { $batches ->
         [1] une couvée
@@ -136,9 +133,3 @@ relate_after = Regardé à côté de la question : { EGGS($died) } embryons sont
 relate_after_one = { EGGS($died) } sur { EGGS($at_risk) } dans { $batch }
 relate_later = Regardé à côté de la question : les couvées touchées dans la période d’avant ce moment ont perdu plus de là à la fin, mais pas dans cette seule période : { WORDS($looks, kind: "stage") }. Des morts peuvent suivre tard un épisode.
 relate_not_the_cause = Des pertes qui vont avec un épisode s’accordent avec un dommage de celui-ci. Qu’il en soit la cause, et non quelque chose venu avec lui, des relevés de ce genre ne peuvent pas le prouver.
-dose_egg_degree_hours_warm = chaleur au-dessus de la plage dans l’œuf estimé
-dose_egg_degree_hours_cold = froid au-dessous de la plage dans l’œuf estimé
-dose_heat_dose_h = dose de chaleur glissante
-dose_hours_warm = heures d’air au-dessus de la plage
-dose_lost_hours = heures de développement perdues par le froid
-dose_hours_cold = heures d’air au-dessous de la plage

@@ -68,14 +68,21 @@ drawn_by_itself = attendu sans lui (95 %)
 drawn_since_change = depuis le changement
 
 ask_years_hatch = Comment ont été les éclosions de chaque année ?
-years_hatch_told = { LIST($told) } des œufs mis. La meilleure : { $best }, la plus mauvaise : { $worst }.
+years_hatch_told = { LIST($told) } des œufs mis. Tel que compté, { $highest } est au plus haut et { $lowest } au plus bas ; { $luck ->
+        [beyond] le hasard seul ne les écarterait guère autant.
+        [within] le hasard seul peut les écarter autant, cet ordre peut donc être du hasard.
+       *[untold] on ne peut pas dire si c’est plus que par le hasard.
+    }
 years_hatch_one = { LIST($told) } des œufs mis.
 years_hatch_none = On ne peut pas le dire : d’aucune couvée on ne connaît à la fois les œufs mis et les poussins.
 years_one_year = { $year } : { SHARE($share) } ({ SHARE($low) } à { SHARE($high) })
-years_interval = Les intervalles tiennent compte des différences entre couvées, pas seulement entre œufs ; des années dont les intervalles se chevauchent peuvent se valoir.
+years_interval = Les intervalles tiennent compte des différences entre couvées, pas seulement entre œufs ; deux années dont les intervalles se chevauchent peuvent tout de même se valoir.
 years_do_changes = Notez ce que vous changez et quand, dans une feuille nommée Changements (Date, Quoi, Où) ; l’an prochain, cette page dira si cela a aidé.
 years_do_changes_kept = Continuez à noter ce que vous changez et quand ; un seul changement à la fois peut se juger, deux ensemble ne se démêlent pas.
-alt_years = Éclosion, fécondité et éclosion des œufs fécondés sur { $number } années avec leurs intervalles ; la meilleure éclosion est celle de { $best } ({ SHARE($high) }), la plus mauvaise celle de { $worst } ({ SHARE($low) }).
+alt_years = Éclosion, fécondité et éclosion des œufs fécondés sur { $number } années avec leurs intervalles{ $ordered ->
+        [yes] { " " }; telle que comptée, l’éclosion est au plus haut en { $highest } ({ SHARE($high) }) et au plus bas en { $lowest } ({ SHARE($low) }).
+       *[no] { "." }
+    }
 table_years = Chaque année
 head_season = Année
 head_outcome = Quoi
