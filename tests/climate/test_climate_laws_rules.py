@@ -118,10 +118,3 @@ def test_events_of_several_seasons_keep_numbers_of_their_own(monkeypatch):
 def test_no_reading_speaks_for_nothing():
     speaks, gap = machine_air.coverage([], [], 0.1)
     assert (speaks.shape, gap.shape, gap.dtype) == ((0,), (0,), bool)
-
-
-def test_the_transfer_is_as_told_or_of_the_kind():
-    figures = dict(transfer_day=18)
-    assert weighings._transfer_day(dict(set_at=SET_AT, transfer_at=hour(402)), figures) == 16.75
-    assert weighings._transfer_day(dict(set_at=SET_AT, transfer_at=pd.NaT), figures) == 18.0
-    assert weighings._transfer_day(dict(set_at=SET_AT), figures) == 18.0

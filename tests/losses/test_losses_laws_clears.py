@@ -233,8 +233,6 @@ def test_which_stages_can_be_compared_and_clears_with_infertile_ones():
     assert bad_luck.comparable(book).tolist() == [True, True, False, True, False]
     found = bad_luck._combined(book).set_index("stage")
     assert found["eggs"].to_dict() == dict(clear=5, late=4, hatched=30) and found.at["clear", "at_hatch"] == 2
-    asked = (("chicken", None), ("duck", None), ("duck", "weeks"), ("duck", {}))
-    assert [bad_luck._limits_name(*one) for one in asked] == ["weeks", "thirds", "weeks", "own"]
 
 
 def test_a_chart_is_provisional_below_twenty_batches():

@@ -29,12 +29,11 @@ def test_a_share_is_a_number_or_a_range_where_more_eggs_are_told_of_than_were_se
 
 
 def test_a_pooled_share_of_none_one_and_two_batches():
-    none = pooled([0], [0])
-    assert all(math.isnan(part) for part in none[:4]) and none[4:] == (0, 0.0)
-    one = pooled([3, 0], [12, 0])
-    assert (one.share, one.batches, one.eggs) == (0.25, 1, 12) and one[1:3] == interval(3, 12)
-    two = pooled([2, 8], [10, 10])
-    assert two.dispersion == pytest.approx(18 / 2.5) and two[1:3] == widened(10, 20, 18 / 2.5, 2)
+    """Shares of 2 and 8 of 10: squares 9 + 9 over a chance of 2.5 each, one degree of freedom."""
+    assert all(math.isnan(part) for part in pooled([0], [0]))
+    one, two = pooled([3, 0], [12, 0]), pooled([2, 8], [10, 10])
+    assert (one.share, one.low, one.high) == (0.25, *interval(3, 12))
+    assert two.share == 0.5 and (two.low, two.high) == widened(10, 20, 18 / 2.5, 2)
 
 
 def season(**more):
@@ -86,16 +85,6 @@ def test_a_chart_is_of_the_kind_with_most_batches_in_the_order_of_setting():
     with pytest.raises(HatchkitError) as told:
         season_chart(made, "moulting", draws=9)
     assert told.value.code == "no_such_stage"
-
-
-def test_a_published_level_by_its_name():
-    made = season()
-    levels = bad_luck(made)["norm"]
-    name = next(one for one in levels if one)
-    assert set(bad_luck(made, norm=name)["norm"]) <= {name, ""} and (bad_luck(made, norm=name)["norm"] == name).any()
-    with pytest.raises(HatchkitError) as told:
-        bad_luck(made, norm="nobody's")
-    assert told.value.code == "no_level"
 
 
 @pytest.mark.parametrize(("by", "code", "column"), [

@@ -49,7 +49,7 @@ def test_windows_with_an_excursion_that_were_left_out():
 
 
 def test_without_a_test_or_a_power_nothing_is_claimed():
-    test, power = hazard._no_test(), hazard._no_power()
+    test, power = hazard.NO_TEST, hazard.NO_POWER
     assert (test["arrangements"], test["exact"], test["kind"]) == (0, True, "none")
     assert all(math.isnan(test[name]) for name in ("more", "either", "smallest", "drawn", "spread"))
     assert (power["doubling"], power["detectable"], len(power["power"])) == (0.0, math.inf, 0)
@@ -177,41 +177,17 @@ def test_the_log_of_a_batch_is_its_machines_of_its_season():
     assert relation._log_of(rows[["incubator"]]).fillna("none").tolist() == ["A", "A", "none", ""]
 
 
-def test_the_log_is_turned_only_where_batches_share_a_machine_and_for_parts_of_the_question(monkeypatch):
+def test_the_log_is_turned_only_where_batches_share_a_machine(monkeypatch):
     start = pd.Timestamp("2025-03-01", tz="UTC")
     rows = pd.DataFrame(dict(batch=["a", "b", "c"], incubator=["A", "A", "B"], start=start,
                              end=start + pd.Timedelta(days=7)))  # fmt: skip
     monkeypatch.setattr(relation, "log_rates", lambda tracks: len(tracks))
-    monkeypatch.setattr(relation, "turned_doses", lambda exposure, rates, measure: rates)
-    assert relation._turned(rows, dict(a=1, b=2, c=None), relation.PRIMARY) == {"A": 2}
-    assert relation._turned(rows, dict(a=None, b=2, c=3), relation.PARTS[0]) == {"A": 1, "B": 1}
-    for tracks, measure in ((None, relation.PRIMARY), (dict(a=1), "egg_peak_c"), (dict(c=None), relation.PRIMARY)):
-        assert relation._turned(rows, tracks, measure) is None
+    monkeypatch.setattr(relation, "turned_doses", lambda exposure, rates: rates)
+    assert relation._turned(rows, dict(a=1, b=2, c=None)) == {"A": 2}
+    assert relation._turned(rows, dict(a=None, b=2, c=3)) == {"A": 1, "B": 1}
+    assert relation._turned(rows, None) is None and relation._turned(rows, dict(c=None)) is None
     apart = rows.assign(incubator=["A", "B", "C"])
-    assert relation._turned(apart, dict(a=1), relation.PRIMARY) is None
-
-
-def test_the_measures_that_are_not_asked_are_adjusted_for_their_number(monkeypatch):
-    """Each distinct dose is fitted once; what cannot be computed stays missing and is not counted among the tried."""
-    shares = iter([0.01, 0.04, 0.03])
-    listed = pd.DataFrame(dict(name=list("pqrstu")), index=list("pqrstu"))
-    doses = dict(q=[1.0, 0, 0], r=[2.0, 0, 0], s=[0.0, 0, 0], t=[1.0, 1, 0], u=[0.0, 1, 0])
-    asked = []
-    monkeypatch.setattr(relation, "measures", lambda: listed)
-    monkeypatch.setattr(relation, "known_dose", lambda exposure, name: np.array(doses[name]))
-    monkeypatch.setattr(relation, "effect", lambda design, seed: dict(exposed=seed, hazard_ratio=2.0, low=1, high=3))
-
-    def weighed(design, draws, seed):
-        asked.append(draws)
-        return None, None, None, dict(more=next(shares))
-
-    monkeypatch.setattr(relation, "weigh_chance", weighed)
-    first = type("First", (), dict(effect=dict(exposed=4, hazard_ratio=1.5, low=1, high=2), test=dict(more=0.2)))
-    found = relation._other_measures(None, design(table_of((1.0, 1, 0))), "p", first, 7).set_index("measure")
-    assert found["more"].tolist() == pytest.approx([0.2, 0.01, 0.01, NAN, 0.04, 0.03], nan_ok=True)
-    assert found["more_adjusted"].tolist() == pytest.approx([0.2, 0.04, 0.04, NAN, 0.06, 0.06], nan_ok=True)
-    assert found["exposed"].tolist() == [4, 7, 7, 0, 7, 7] and found["primary"].tolist() == [True] + [False] * 5
-    assert asked == [2000] * 3
+    assert relation._turned(apart, dict(a=1)) is None
 
 
 def test_a_window_without_a_clock_or_a_log_has_a_length_at_most():

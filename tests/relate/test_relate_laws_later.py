@@ -1,4 +1,4 @@
-"""Scores of many seasons at once, windows after an excursion, turns of the log, doses that levels hide; by hand."""
+"""Scores of arrangements, windows after an excursion, turns of the log, doses that levels hide; by hand."""
 
 import math
 
@@ -6,27 +6,23 @@ import numpy as np
 import pandas as pd
 import pytest
 
-from hatchkit.problems import HatchkitError
 from hatchkit.relate import late, permutation, redrawn, relation, turns
 from hatchkit.relate.design import design
 from hatchkit.relate.exposure import DOSE_COLUMNS, add_doses
 from hatchkit.relate.hazard import _arranged
-from hatchkit.relate.measures import PARTS, PRIMARY, score, together
+from hatchkit.relate.measures import PARTS, score, together
 
 START = pd.Timestamp("2025-03-01", tz="UTC")
 
 
-def test_scores_of_several_seasons_are_those_of_each():
+def test_scores_are_sums_of_doses_dealt_times_residuals():
     rng = np.random.default_rng(1)
-    residuals, doses = rng.normal(size=(3, 4, 2)), rng.normal(size=(4, 2))
+    residuals, doses = rng.normal(size=(4, 2)), rng.normal(size=(4, 2))
     order = np.array([[0, 1, 2, 3], [3, 0, 1, 2], [1, 0, 3, 2]])
-    want = [[sum(one[b] @ doses[deal[b]] for b in range(4)) for deal in order] for one in residuals]
-    assert permutation.scores(residuals, doses, order) == pytest.approx(np.array(want))
-    assert permutation.scores(residuals[0], doses, order) == pytest.approx(np.array(want[0]))
+    want = [sum(residuals[b] @ doses[deal[b]] for b in range(4)) for deal in order]
+    assert permutation.scores(residuals, doses, order) == pytest.approx(want)
     turned = rng.normal(size=(5, 4, 2))
-    want = [[(one * turn).sum() for turn in turned] for one in residuals]
-    assert permutation.turned_scores(residuals, turned) == pytest.approx(np.array(want))
-    assert permutation.turned_scores(residuals[0], turned) == pytest.approx(np.array(want[0]))
+    assert permutation.turned_scores(residuals, turned) == pytest.approx([(residuals * turn).sum() for turn in turned])
 
 
 def rows_of(*rows):
@@ -107,11 +103,9 @@ def test_turns_by_two_days_and_windows_without_a_log():
     table = exposure_of(("a", "m", 0, 24), ("b", "m", 48, 72), ("c", "o", 0, 24), ("d", "m", None, 24),
                         ("e", "m", 0, None))  # fmt: skip
     warm, chill = score([30.0], PARTS[0])[0], score([20.0], PARTS[1])[0]
-    want = {PARTS[0]: [[0, warm], [warm, 0]], PARTS[1]: [[chill, 0], [0, chill]]}
-    want[PRIMARY] = together(np.array(want[PARTS[0]]), np.array(want[PARTS[1]])).tolist()
-    for measure, scores in want.items():
-        found = turns.turned_doses(table, {"m": rate, "q": rate[:0]}, measure, days=2.0)
-        assert found[:, :2] == pytest.approx(np.array(scores)) and np.isnan(found[:, 2:]).all()
+    want = together(np.array([[0, warm], [warm, 0]]), np.array([[chill, 0], [0, chill]]))
+    found = turns.turned_doses(table, {"m": rate, "q": rate[:0]}, days=2.0)
+    assert found[:, :2] == pytest.approx(want) and np.isnan(found[:, 2:]).all()
     assert turns.turned_doses(table, {}).shape == (1, 5)
     assert len(turns.turned_doses(table, {"m": rate})) == 4
 
@@ -122,12 +116,6 @@ def test_factors_of_a_batch_stand_beside_its_windows():
     found = relation.with_factors(windows, batches)
     assert found["days"].tolist() == [7, 11, 6.5] and found["species"].tolist() == ["hen", "hen", "duck"]
     assert found["stored_days"].tolist() == [3, 3, 5] and found["flock"].isna().all()
-
-
-def test_a_dose_that_there_is_not():
-    with pytest.raises(HatchkitError) as told:
-        relation.relate_exposure(pd.DataFrame(), measure="moonlight")
-    assert told.value.code == "no_such_dose"
 
 
 def test_doses_keep_the_rows_of_their_windows():
@@ -143,4 +131,5 @@ def test_holms_shares_by_hand():
     assert relation.holm(np.array([0.5, 0.01, 0.03])).tolist() == pytest.approx([0.5, 0.03, 0.06])
     assert relation.holm(np.array([0.6, 0.6])).tolist() == [1.0, 1.0]
     assert relation.holm(np.array([0.02, 0.03, 0.028])).tolist() == pytest.approx([0.06, 0.06, 0.06])
+    assert relation.holm(np.array([0.02, np.nan, 0.03])).tolist() == pytest.approx([0.04, np.nan, 0.04], nan_ok=True)
     assert len(relation.holm(np.array([]))) == 0
