@@ -109,13 +109,24 @@ def _joined(one: list, two: list) -> list:
 def _aligned(line: str, separator: str, data: list) -> list:
     """Names of the columns, one for each cell of the readings.
 
-    Between blanks a name may itself hold a blank.
+    Between blanks a name may itself hold a blank, and one name may stand over a date and a time.
     """
     line = line.lstrip("# ") if line.startswith("#") and len(line) > 3 and line[1] in " \t" else line
     names = split_line(line, separator)
     if separator == " ":
         wide = [name.strip() for name in re.split(r"\s{2,}|\t", line.strip())]
         names = wide if len(names) != len(data) and max(len(data) - 2, 2) <= len(wide) <= len(data) else names
+    data = data[: max((n + 1 for n, cell in enumerate(data) if cell), default=0)]
+    kinds = [kind_of(cell) for cell in data]
+    for place in range(1, len(kinds)):
+        if (
+            kinds[place - 1 : place + 1] == ["date", "time"]
+            and len(names) < len(data)
+            and place <= len(names)
+            and role_of(names[place - 1]) in ("stamp", "date", "time")
+            and (place == len(names) or role_of(names[place]) != "time")
+        ):
+            names = [*names[:place], "", *names[place:]]
     return names
 
 

@@ -50,10 +50,15 @@ def with_months(block: Block, around, language: str | None) -> Block:
         for i, (cell, month) in enumerate(zip(block.columns[place], months, strict=True)):
             if is_empty(cell):
                 continue
-            day = _day_of(month, int(float(text_of(cell))), first[i])
+            day = _day_of(month, int(_plain(cell)), first[i])
             block.columns[place][i] = "" if day is None else day
             first[i] = first[i] or day
     return block
+
+
+def _plain(cell) -> float:
+    """A plain number, with a dot or a comma."""
+    return float(text_of(cell).replace(",", "."))
 
 
 def _holds_days(block: Block, place: int, language) -> bool:
@@ -63,7 +68,7 @@ def _holds_days(block: Block, place: int, language) -> bool:
     if not dated or roles & _COUNTED:
         return False
     cells = [cell for cell in block.columns[place] if not is_empty(cell)]
-    return bool(cells) and all(is_number(cell) and float(text_of(cell)) in range(1, 32) for cell in cells)
+    return bool(cells) and all(is_number(cell) and _plain(cell) in range(1, 32) for cell in cells)
 
 
 def _day_of(month: tuple[int, int], day: int, after: dt.date | None) -> dt.date | None:

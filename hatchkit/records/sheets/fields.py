@@ -43,6 +43,43 @@ COUNTS = (
 
 
 DATES = ("set_at", "look_at", "hatch_at", "first_hatch_at", "last_hatch_at", "due", "date", "laid_at")
+TEXTS = (
+    "batch",
+    "breed",
+    "species",
+    "pen",
+    "keeper",
+    "incubator",
+    "hatcher",
+    "tray",
+    "hen",
+    "cock",
+    "notes",
+    "what",
+    "fate",
+    "egg",
+    "place",
+    "signs",
+    "posted",
+    "broody",
+    "result",
+)
+MEASURES = (
+    "tray_row",
+    "tray_col",
+    "stage_day",
+    "eggs_weighed",
+    "weight",
+    "stored_days",
+    "flock_age_weeks",
+    "look_day",
+    "temperature",
+    "humidity",
+    "percent",
+    "year",
+    "hour",
+)
+
 #: Fields of which a table may hold only one.
 ONCE = frozenset(
     {
@@ -97,7 +134,7 @@ class Meaning:
     Attributes
     ----------
     field : str
-        One of COUNTS, DATES, a text or measure of `parts` and `tables`, or "ignore".
+        One of COUNTS, DATES, TEXTS, MEASURES, or "ignore".
     look : Look
         Empty where the heading names none.
     weight : float

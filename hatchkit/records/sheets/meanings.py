@@ -193,7 +193,7 @@ _HATCHING = range(20, 37)
 
 def _last_days(found: list[Token]) -> frozenset:
     """ "Dead d18-21" is of the days after the move."""
-    days = [token.number for token in found if token.text.isdigit()]
+    days = [token.number for token in found if token.text.isdigit() and token.number is not None]
     last = len(days) == 2 and days[0] >= 14 and 2 <= days[1] - days[0] <= 7 and days[1] in _HATCHING
     return frozenset({"stretch"} if last else ())
 

@@ -105,3 +105,7 @@ def test_each_rule_of_cells_measures_what_a_column_has():
             name, limit = re.fullmatch(r"(\w+)(?:<=|>=|<|>|=)(-?[\d.]+)", told).groups()
             assert name == "weight" or float(getattr(column, name)) >= 0 <= float(limit)
         assert row["weight"] == "out" or float(row["weight"])
+
+
+def test_a_number_of_any_length_in_a_heading_is_no_day():
+    assert meanings("dead 99999999999-21", "", "en")[0].field == "dead"
