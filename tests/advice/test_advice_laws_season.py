@@ -136,3 +136,11 @@ def test_a_cause_is_as_firm_as_in_its_firmest_batch():
         assert table.at["fumes", "firmest"] == 0.05 and table.at["fumes", "batches"] == []
     assert table.index[0] == "turning" and np.isnan(table.at["usual", "firmest"])
     assert account.of_causes(table.reset_index())["key"].iloc[-1] not in account.REST
+
+
+def test_a_look_within_a_sixth_of_a_day_of_the_end_hides_no_death():
+    """Up to 0.15 of a day before the hen's last one a look misses what died just before it; from there on all count."""
+    end = course.DAYS - seen.NEAR
+    assert (seen._inside(0.0, end) == 1.0).all() and (seen._inside(0.0, end + 0.1) == 1.0).all()
+    before = seen._inside(0.0, end - 0.01)
+    assert before[-1] < 0.9 and before[0] > 0.9

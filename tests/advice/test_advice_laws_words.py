@@ -64,7 +64,7 @@ def guide_of(monkeypatch, *days):
     rows = pd.DataFrame(days, columns=["chicken_day_low", "chicken_day_high"]).assign(
         order=range(len(days)), part="age"
     )
-    names = ("look", "see", "means", "write_down", "points_to", "drawing", "source", "sure")
+    names = ("look", "see", "means", "write_down", "drawing", "source", "sure")
     table = rows.assign(**{name: None for name in names})
     monkeypatch.setattr("hatchkit.advice.breakout.reference.load", lambda name: table)
 
@@ -79,7 +79,7 @@ def test_days_of_the_guide_for_hens_and_for_longer_eggs(monkeypatch):
                              (duck, [[0, 0], [4, 6], [24, 28]], [False, True, True])):  # fmt: skip
         found = breakout_guide(bird)
         assert found[["day_low", "day_high"]].to_numpy().tolist() == days and found["care"].tolist() == care
-        assert found["points_to"].tolist() == [""] * 3 and list(found.index) == [0, 1, 2]
+        assert list(found.index) == [0, 1, 2]
     quail = pd.Series(dict(incubation_days=10.5, embryo_care_day=9.0))
     assert breakout_guide(quail)[["day_low", "day_high"]].to_numpy().tolist() == [[0, 0], [2, 2], [9, 10]]
     assert len(breakout_guide(part="age")) == 3 and len(breakout_guide(part=["sign", "position"])) == 0

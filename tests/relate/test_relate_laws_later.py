@@ -1,4 +1,4 @@
-"""Scores of many seasons at once, windows after an excursion, turns of the log, doses that levels hide; by hand."""
+"""Scores of arrangements, windows after an excursion, turns of the log, doses that levels hide; by hand."""
 
 import math
 
@@ -15,9 +15,9 @@ from hatchkit.relate.measures import PARTS, score, together
 START = pd.Timestamp("2025-03-01", tz="UTC")
 
 
-def test_scores_of_several_seasons_are_those_of_each():
+def test_scores_are_sums_of_doses_dealt_times_residuals():
     rng = np.random.default_rng(1)
-    residuals, doses = rng.normal(size=(3, 4, 2)), rng.normal(size=(4, 2))
+    residuals, doses = rng.normal(size=(4, 2)), rng.normal(size=(4, 2))
     order = np.array([[0, 1, 2, 3], [3, 0, 1, 2], [1, 0, 3, 2]])
     want = [[sum(one[b] @ doses[deal[b]] for b in range(4)) for deal in order] for one in residuals]
     for one, scores in zip(residuals, want, strict=True):
@@ -134,4 +134,5 @@ def test_holms_shares_by_hand():
     assert relation.holm(np.array([0.5, 0.01, 0.03])).tolist() == pytest.approx([0.5, 0.03, 0.06])
     assert relation.holm(np.array([0.6, 0.6])).tolist() == [1.0, 1.0]
     assert relation.holm(np.array([0.02, 0.03, 0.028])).tolist() == pytest.approx([0.06, 0.06, 0.06])
+    assert relation.holm(np.array([0.02, np.nan, 0.03])).tolist() == pytest.approx([0.04, np.nan, 0.04], nan_ok=True)
     assert len(relation.holm(np.array([]))) == 0
