@@ -7,7 +7,7 @@ import pandas as pd
 import pytest
 
 from hatchkit import reference
-from hatchkit.advice import account, dates, glance, habits
+from hatchkit.advice import account, course, dates, glance, habits, seen
 from hatchkit.advice.published import STAGES
 
 SET_AT = pd.Timestamp("2025-03-01 18:00", tz="UTC")

@@ -19,13 +19,10 @@ def test_scores_are_sums_of_doses_dealt_times_residuals():
     rng = np.random.default_rng(1)
     residuals, doses = rng.normal(size=(4, 2)), rng.normal(size=(4, 2))
     order = np.array([[0, 1, 2, 3], [3, 0, 1, 2], [1, 0, 3, 2]])
-    want = [[sum(one[b] @ doses[deal[b]] for b in range(4)) for deal in order] for one in residuals]
-    for one, scores in zip(residuals, want, strict=True):
-        assert permutation.scores(one, doses, order) == pytest.approx(scores)
+    want = [sum(residuals[b] @ doses[deal[b]] for b in range(4)) for deal in order]
+    assert permutation.scores(residuals, doses, order) == pytest.approx(want)
     turned = rng.normal(size=(5, 4, 2))
-    want = [[(one * turn).sum() for turn in turned] for one in residuals]
-    for one, scores in zip(residuals, want, strict=True):
-        assert permutation.turned_scores(one, turned) == pytest.approx(scores)
+    assert permutation.turned_scores(residuals, turned) == pytest.approx([(residuals * turn).sum() for turn in turned])
 
 
 def rows_of(*rows):
