@@ -85,18 +85,17 @@ def ordinary_hazards(logits) -> np.ndarray:
 
     Embryos of the first days look clear: of the usual clears their part is taken out, and the early dead are scaled
     so that those which show are as many as is usual. At most `HIDDEN` of the usual clears are such embryos; where the
-    published course would hide more, its first three days are taken down.
+    published course would hide more, the days on which any are hidden are taken down.
     """
     hazard = np.log1p(np.exp(np.asarray(logits, float)))  # -log(1 - share lost)
     days = _published_days()
     out = np.zeros(HAZARDS)
     shows = SHOWS_AT_CANDLING[:7]
-    first, most = np.arange(7) < 3, HIDDEN * hazard[0]
+    first, most = shows < 1, HIDDEN * hazard[0]
     hides, seen_first, seen_later = ((days[:7] * part).sum() for part in (1 - shows, shows * first, shows * ~first))
     down = min(1.0, most * seen_later / max(hazard[2] * hides - most * seen_first, 1e-9))
     early = days[:7] * np.where(first, down, 1.0) * hazard[2] / (down * seen_first + seen_later)
-    hidden = float(early @ (1 - shows))
-    out[CLEAR], out[REMOVED] = max(hazard[0] - hidden, 0.3 * hazard[0]), hazard[1]
+    out[CLEAR], out[REMOVED] = hazard[0] - float(early @ (1 - shows)), hazard[1]
     out[FIRST_DAY : FIRST_DAY + 7] = early
     out[FIRST_DAY + 7 : FIRST_DAY + 14] = hazard[3] * days[7:14]
     out[FIRST_DAY + 14 : PIPPED] = hazard[4] * days[14:]

@@ -29,10 +29,6 @@ ORDER = ("clear", "removed", "early", "mid", "late", "pipped_dead", "culled")
 #: Doses of the log, told beyond what good batches of the machine met; they say little where little was logged.
 MEASURED = ("heat", "cold")
 
-#: Facts that a cause may show in one of several ways: eggs too warm are told by the log or, where the probe lies, by
-#: the clock of the hatch. What speaks against it in one way counts to this power where the other speaks for it.
-EITHER = {"warmth": 0.5}
-
 #: What one machine's probes show is compared with that machine's good batches; those of others count this much.
 OF_MACHINE, ELSEWHERE = ("log_level", "rh_set", "rh_hatch", "probe_gap"), 0.1
 
@@ -116,12 +112,11 @@ def gather(season) -> Gathered:
 
 
 def _gather(season) -> Gathered:
-    from hatchkit.climate.clock import hatch_clock
     from hatchkit.climate.water_loss import batch_water_loss
     from hatchkit.losses.counted import counted
 
     eggs, usual_of_batch = tally(season), usual_by_batch(season)
-    clock, water = (_by_batch(make, season) for make in (hatch_clock, batch_water_loss))
+    water = _by_batch(batch_water_loss, season)
     placed = _placed(season.eggs)
     values, doses, rows = {}, {}, {}
     for row in season.batches.to_dict("records"):
@@ -129,8 +124,7 @@ def _gather(season) -> Gathered:
         rows.setdefault(batch, row)
         if batch not in eggs.counts.index or batch in values:
             continue
-        late = clock.get(batch, {}).get("difference_h", np.nan)
-        found, doses[batch] = evidence_climate.find(season, row["batch"], late, water.get(batch))
+        found, doses[batch] = evidence_climate.find(season, row["batch"], water.get(batch))
         values[batch] = found | evidence_records.find(season, row, season.species_table.loc[row["species"]], placed)
     names = reference.load("evidence_items")["item"]
     table = pd.DataFrame.from_dict(values, orient="index").reindex(columns=names).astype(float)
@@ -332,16 +326,12 @@ def _above_the_good(gathered, batch) -> bool:
 
 
 def _each_fact_once(lines) -> list[Line]:
-    """Of the lines of one fact only the strongest for and the strongest against keep their factor.
-
-    Of a fact in `EITHER` what speaks against counts to that power only where something speaks for.
-    """
+    """Of the lines of one fact only the strongest for and the strongest against keep their factor."""
     out = []
     for place, (part, fact, found, factor) in enumerate(lines):
         rivals = [other[3] for at, other in enumerate(lines) if other[1] == fact and at != place]
         same = [other for other in rivals if (other > 1) == (factor > 1) and other != 1]
         beaten = any(abs(np.log(other)) > abs(np.log(factor)) for other in same)
         twin = any(other[1] == fact and other[3] == factor for other in lines[:place]) and factor != 1
-        counts = factor ** EITHER.get(fact, 1.0) if factor < 1 and any(other > 1 for other in rivals) else factor
-        out.append(Line(part, found, 1.0 if beaten or twin else counts, factor))
+        out.append(Line(part, found, 1.0 if beaten or twin else factor, factor))
     return out

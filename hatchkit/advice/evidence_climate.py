@@ -19,6 +19,11 @@ COLD_LEVEL = -2
 #: Hours about the transfer in which a chill counts as one of the transfer.
 TRANSFER_H = 12.0
 
+#: The first chick of a hen's hatch against the trade's 21 days: the middle comes 4 h earlier (`climate.clock`), the
+#: first half a window of 26 h before it (Meijerhof 2006: 24 h held to be good, 36 h often seen).
+WINDOW_H = 26.0
+FIRST_CHICK_H = -4.0 - WINDOW_H / 2
+
 #: Less than this share of the hen's days logged, and nothing is said about the level.
 LEAST_LOGGED = 0.3
 
@@ -44,21 +49,19 @@ class Doses(NamedTuple):
 NOTHING = Doses(np.zeros(course.DAYS), np.zeros(course.DAYS), 0.0)
 
 
-def find(season, batch, clock_h, water) -> tuple[dict, Doses]:
-    """Values of the items that come from climate, weights and clock, and the doses.
+def find(season, batch, water) -> tuple[dict, Doses]:
+    """Values of the items that come from climate, weights and hatching hours, and the doses.
 
     Parameters
     ----------
     season : Season
     batch : str
-    clock_h : float
-        Hours late by the hatch clock.
     water : dict
         Row of `batch_water_loss`; empty where there is none.
     """
     row, species = season.batch(batch), season.species(batch)
     track = batch_track(season, batch)
-    values = {"clock": clock_h, "hatch_spread": _spread(row), "water_loss": _water(water, species)}
+    values = {"clock": _late(row, species), "hatch_spread": _spread(row), "water_loss": _water(water, species)}
     if track.empty:
         return values, NOTHING
     columns = {
@@ -133,6 +136,21 @@ def _about_transfer(columns, setting) -> float:
     hours = columns["age_days"] * 24
     near = np.abs(hours - hours[~setting][0]) <= TRANSFER_H
     return float(_lost(columns)[near].sum()) if columns["hours"][near].sum() >= TRANSFER_H else float("nan")
+
+
+def _late(row, species) -> float:
+    """Hours by which the first chick came after the usual hour; the last one tells where the first was not noted.
+
+    The logged temperature is left out on purpose: a log that shows the warmth would excuse the early hatch that
+    confirms it.
+    """
+    days = float(species["incubation_days"])
+    for column, usual_h in (("first_hatch_at", FIRST_CHICK_H), ("last_hatch_at", FIRST_CHICK_H + WINDOW_H)):
+        at = row.get(column)
+        if at is not None and at == at:
+            hours = (at - row["set_at"]).total_seconds() / 3600
+            return hours - (24 * days + usual_h * days / course.DAYS)
+    return float("nan")
 
 
 def _spread(row) -> float:

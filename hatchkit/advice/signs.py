@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from functools import cache
+from functools import cache, lru_cache
 
 import pandas as pd
 
@@ -85,7 +85,12 @@ def _words(words) -> list[str]:
 
 def read(text) -> dict:
     """Signs named in a text: {sign: the words that named it}; one that is denied ("no power cut") is not named."""
-    text, named = plain(text), {}
+    return dict(_named(plain(text)))
+
+
+@lru_cache(maxsize=4096)  # a remark is asked about by several rooms, and the same words stand in many rows
+def _named(text) -> dict:
+    named: dict = {}
     for sign, phrase, words in _phrases():
         # A phrase is only made a pattern where all its words are there: making all of them costs a second.
         if sign in named or not all(word in text for word in words):

@@ -121,7 +121,9 @@ class Season:
         """The season with what is said of it in another language."""
         if language not in say.LANGUAGES:
             raise HatchkitError("language_unknown", dict(language=language, known=list(say.LANGUAGES)))
-        return replace(self, language=language)
+        spoken = replace(self, language=language)
+        spoken.kept.update(self.kept)  # facts know no language
+        return spoken
 
     def words(self) -> str:
         """What was read, in a few sentences."""

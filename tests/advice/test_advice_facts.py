@@ -7,8 +7,8 @@ import pandas as pd
 import pytest
 
 import hatchkit as hk
-from hatchkit.advice import course, evidence, evidence_records
-from hatchkit.advice.evidence import EITHER, _each_fact_once, gather
+from hatchkit.advice import course, evidence, evidence_climate, evidence_records
+from hatchkit.advice.evidence import gather, links
 
 
 @pytest.mark.parametrize(
@@ -50,12 +50,31 @@ def test_days_within_the_best_count_half():
     assert [evidence_records._beyond(days) for days in (4.0, 0.0, -4.0)] == [4.0, 0.0, -2.0]
 
 
-def test_a_probe_that_lies_does_not_acquit_what_the_clock_shows():
-    """The log 0.1, the clock 7: together 0.1^0.5 x 7; a quiet log and a quiet clock count in full, once."""
-    lines = [["log_level", "warmth", "known", 0.1], ["clock", "warmth", "known", 7.0]]
-    assert [line.factor for line in _each_fact_once(lines)] == pytest.approx([0.1 ** EITHER["warmth"], 7.0])
-    lines = [["log_level", "warmth", "known", 0.1], ["clock", "warmth", "known", 0.8]]
-    assert [line.factor for line in _each_fact_once(lines)] == [0.1, 1.0]
+@pytest.mark.parametrize(
+    ("days", "first", "last", "late"),
+    [
+        (21.0, 21 * 24 - 17.0, None, 0.0),  # the middle 4 h before 21 days, the first chick half of 26 h before it
+        (21.0, 21 * 24 - 37.0, 21 * 24.0, -20.0),  # the first chick tells, whatever the last one does
+        (21.0, None, 21 * 24 + 29.0, 20.0),  # only the last one noted: 26 h behind the first
+        (28.0, 28 * 24 - 17.0 * 28 / 21, None, 0.0),
+        (21.0, None, None, np.nan),
+    ],
+)
+def test_hours_of_the_first_chick_by_hand(days, first, last, late):
+    at = pd.Timestamp("2026-03-01 18:00", tz="UTC")
+    row = {"set_at": at}
+    for name, hours in (("first_hatch_at", first), ("last_hatch_at", last)):
+        row[name] = pd.NaT if hours is None else at + pd.Timedelta(hours=hours)
+    assert evidence_climate._late(row, {"incubation_days": days}) == pytest.approx(late, nan_ok=True)
+
+
+@pytest.mark.parametrize(("cause", "early"), [("warm_throughout", True), ("cool_throughout", False)])
+def test_what_the_log_shows_and_what_the_chicks_show_are_two_facts(cause, early):
+    """A probe may lie and a clock may be wrong, but not for the same reason: each counts whole."""
+    facts = {item: (fact, np.exp(logs)) for item, fact, _, logs, _ in links()[cause]}
+    assert facts["log_level"][0] != facts["clock"][0]
+    first, last = facts["clock"][1][[0, -1]]
+    assert (first > 10 and last < 0.1) if early else (first < 0.1 and last > 10)
 
 
 def _level(machines, levels):

@@ -8,7 +8,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.advice import set_time, what_if
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 from hatchkit.problems import HatchkitError
 from hatchkit.relate.verdict import CLEAR, SOME
 

@@ -8,7 +8,7 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.advice import account, course, dates, glance, habits, seen
-from hatchkit.advice.tally import STAGES
+from hatchkit.advice.published import STAGES
 
 SET_AT = pd.Timestamp("2025-03-01 18:00", tz="UTC")
 

@@ -91,6 +91,16 @@ def test_words_that_are_not_in_the_table_say_nothing(text):
     assert signs.read(text) == {}
 
 
+def test_a_phrase_joins_two_stems_at_most():
+    """The pattern of a phrase is made when its words first turn up: a phrase of three stems would break there."""
+    assert not [phrase for _, phrase, words in signs._phrases() if phrase.count("+") > 1 or "" in words or not words]
+
+
+def test_a_remark_that_is_read_twice_is_the_readers_own():
+    signs.read("power cut")["power_cut"] = "spoilt"
+    assert signs.read("power cut") == {"power_cut": "power cut"}
+
+
 def test_each_sign_has_words_in_twelve_languages_a_source_and_known_causes():
     table, causes = reference.load("signs"), set(reference.load("causes")["cause"])
     assert not table["sign"].duplicated().any() and len(table) >= 40

@@ -118,3 +118,10 @@ def test_events_of_several_seasons_keep_numbers_of_their_own(monkeypatch):
 def test_no_reading_speaks_for_nothing():
     speaks, gap = machine_air.coverage([], [], 0.1)
     assert (speaks.shape, gap.shape, gap.dtype) == ((0,), (0,), bool)
+
+
+def test_the_transfer_is_as_told_or_of_the_kind():
+    figures = dict(transfer_day=18, incubation_days=21)
+    for told, day in ((dict(transfer_at=hour(402)), 16.75), (dict(transfer_at=pd.NaT), 18.0), ({}, 18.0)):
+        when = ranges.stages(dict(set_at=SET_AT, **told), figures)
+        assert when["transfer_at"] - when["set_at"] == pd.Timedelta(days=day)

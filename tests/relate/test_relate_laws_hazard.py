@@ -185,7 +185,8 @@ def test_the_log_is_turned_only_where_batches_share_a_machine(monkeypatch):
     monkeypatch.setattr(relation, "turned_doses", lambda exposure, rates: rates)
     assert relation._turned(rows, dict(a=1, b=2, c=None)) == {"A": 2}
     assert relation._turned(rows, dict(a=None, b=2, c=3)) == {"A": 1, "B": 1}
-    assert relation._turned(rows, None) is None and relation._turned(rows, dict(c=None)) is None
+    for tracks in (None, dict(c=None)):
+        assert relation._turned(rows, tracks) is None
     apart = rows.assign(incubator=["A", "B", "C"])
     assert relation._turned(apart, dict(a=1)) is None
 

@@ -137,7 +137,7 @@ def test_a_key_of_a_reading_is_taken_apart():
 
 def test_every_field_of_the_sheets_has_words():
     reader = importlib.import_module("hatchkit.records.sheets.fields")
-    fields = {*reader.COUNTS, *reader.DATES, *reader.ONCE, *reader.OWN_COLUMNS, "ignore", "number"}
+    fields = {*reader.COUNTS, *reader.DATES, *reader.TEXTS, *reader.MEASURES, "ignore", "number"}
     assert {field for field in fields if not say.has(f"field_{field}")} == set()
 
 

@@ -208,7 +208,7 @@ def _with_words(text: str, about: bool, language) -> Count:
         told = mentions(rest, language)
         if not any(mention.count and mention.roles & {"hatched", "chicks", "alive"} for mention in told):
             return Count(0, "remark", told)
-    first = text.split()[0].strip("(),.;:-")
+    first = text.split(" ")[0].strip("(),.;:-")
     if first in cell_words("zero") and len(text.split()) <= 4:
         return Count(0, "remark", tuple(mentions(text, language)))
     if first in cell_words("all"):

@@ -83,3 +83,7 @@ def test_a_line_below_the_last_row_is_a_remark_and_one_between_rows_a_heading(tm
     told = _codes(hk.load_season(write_csv(tmp_path, lines)))
     assert told["row_remark"] == "a remark below the table: Bator no. 2 reads low"
     assert "March" in told["row_section"]
+
+
+def test_a_cell_of_a_blank_sign_is_no_number():
+    assert count_of("\x1c").value is None
