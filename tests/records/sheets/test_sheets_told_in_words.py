@@ -53,18 +53,8 @@ def test_days_of_a_month_take_the_month_that_stands_around_them():
 APRIL = ["Avril 2025"]
 
 
-@pytest.mark.parametrize(
-    "cells, around",
-    [
-        ([3, 17], ["Couvées"]),
-        ([3, 45], APRIL),
-        ([3, "?"], APRIL),
-        ([3.5], APRIL),
-        (["3,5"], APRIL),
-        (["03/04/2025"], APRIL),
-        ([], APRIL),
-    ],
-)
+@pytest.mark.parametrize("cells, around", [([3, 17], ["Couvées"]), ([3, 45], APRIL), ([3, "?"], APRIL), ([3.5], APRIL),
+                                           (["3,5"], APRIL), (["03/04/2025"], APRIL), ([], APRIL)])  # fmt: skip
 def test_what_is_no_day_of_a_known_month_stays_as_written(cells, around):
     assert with_months(days(cells), around, "fr").columns == [list(cells)]
 
