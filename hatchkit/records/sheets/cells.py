@@ -42,6 +42,8 @@ CLASSES = frozenset(
 #: Eggs that are no part of the number they are added to.
 _APART = frozenset({"rotten", "cracked", "removed", "dead", "clear", "pipped", "shell", "unhatched"})
 
+#: Words that open a cell of what is still to come.
+_AHEAD = frozenset({"expected"})
 _SUM = re.compile(r"\d+(?:\s*\+\s*\d+)+")
 _THOUSANDS = re.compile(r"\d{1,3}(?:[., '\u00a0]\d{3})+")
 _OF = re.compile(r"(\d+)\s*(?:/|of|out of|von|sur|van|de|su|di|z|av|af|-bol|-b[oó]l)\s*(\d+)\b.*")
@@ -152,6 +154,8 @@ def _count_text(cell: str, language) -> Count:
         return Count(None, "all")
     if text.endswith("%") or "percent" in text:
         return Count(None, "percent")
+    if all_roles(tokens(text, language)[:1]) & _AHEAD:
+        return Count(None, "unknown")  # "due 5 Dec" counts nothing that has come
     about = bool(ABOUT.match(text))
     text = dozens_counted(ABOUT.sub("", text), language)
     if re.fullmatch(r"[+-]?\d{1,9}(?:[.,]0*)?", text):

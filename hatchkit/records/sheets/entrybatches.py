@@ -73,6 +73,8 @@ def batches_of(block, entries: list[Entry], odd) -> Part:
     for entry in entries:
         step = step_of(entry)
         name = entry.batch
+        if step == "set" and entry.look.day and name in by_name and by_name[name].eggs is not None:
+            step = "look"  # a day of a batch that runs: its number of eggs is of those that went in before
         if step == "set" and (
             name is None
             or name not in by_name

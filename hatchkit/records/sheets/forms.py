@@ -39,7 +39,9 @@ def sideways(reader, column: int, right: int, over: int | None = None) -> Block:
         group = above if above and text else group
         text = text or above or ""
         if text and not filled:
-            if reader.roles(text) & GROUPS:
+            if _left_blank(reader, text):
+                group = ""
+            elif reader.roles(text) & GROUPS:
                 group = text
             elif not lines:
                 block.titles.append(text)
@@ -68,6 +70,9 @@ def sideways(reader, column: int, right: int, over: int | None = None) -> Block:
     return block
 
 
+#: What a label of a loss names, and which look it is of.
+_LOST = frozenset({"dead", "clear", "removed", "rotten", "cracked"})
+_WHICH = frozenset({"first", "second", "third"})
 #: Labels of the end of a hatch.
 _ENDS = frozenset({"hatched", "chicks", "shell", "unhatched", "pipped"})
 
@@ -141,8 +146,12 @@ def _forms(reader, spans, above: list) -> list[dict]:
             state["look"], state["blank"] = beside[0][0][1] or beside[0][0][0], False
             continue
         if not pairs:
-            text = " ".join(text_of(cells[place]) for place in places)
-            if len(places) == 1 and reader.roles(text) & GROUPS and state["record"] and not _starts(reader, text):
+            # What stands over another form beside this one says nothing of it.
+            mine = [place for place in places if spans[0][0] <= place < spans[-1][1]] or places
+            text = " ".join(text_of(cells[place]) for place in mine)
+            if len(mine) == 1 and state["record"] and _left_blank(reader, text):
+                state["blank"] = False
+            elif len(mine) == 1 and reader.roles(text) & GROUPS and state["record"] and not _starts(reader, text):
                 state["group"], state["of"], state["blank"] = text, {}, False
             elif state["record"] is None or state["record"]["items"]:
                 fresh(text, row + 1)
@@ -180,6 +189,12 @@ def _forms(reader, spans, above: list) -> list[dict]:
             if reader.roles(label) & {"candle", "transfer"} and not reader.roles(label) & LOSSES:
                 state["look"] = label
     return [record for record in records if len(record["items"]) >= 2]
+
+
+def _left_blank(reader, text: str) -> bool:
+    """Whether a line without a value is a loss that was left blank ("Broken", "Deaths 2nd candling"), no heading."""
+    roles = reader.roles(text)
+    return bool(roles & _LOST) and (bool(roles & _WHICH) or roles <= LOSSES) and ":" not in text.rstrip(": ")
 
 
 def _first(record: dict) -> str:
