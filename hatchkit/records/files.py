@@ -10,7 +10,7 @@ from pathlib import Path
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records.guard import guarded
 from hatchkit.records.sheets.cells import is_empty
-from hatchkit.records.workbook import TEXTS, WORKBOOKS, read_grids
+from hatchkit.records.workbook import PLAIN, TEXTS, WORKBOOKS, read_grids
 
 #: Files of a folder that are looked at.
 MOST_FILES = 500
@@ -47,8 +47,28 @@ def names_in(folder: Path) -> list[str]:
     return [name for name in names if not name.startswith((".", "~"))]
 
 
-def read_files(folder: Path, names: list[str], found: list):
-    """The cells of every sheet in the folder's own files, and the files that could not be read as tables."""
+def plain_texts(folder: Path, names: list[str], is_log) -> list[str]:
+    """Texts that are read as tables, since a folder holds no workbook and no table of text; logs are none.
+
+    Parameters
+    ----------
+    folder : Path
+    names : list of str
+        What lies in it.
+    is_log : callable
+        Path -> whether the file is plainly a sensor log.
+    """
+    mine = [name for name in names[:MOST_FILES] if name != "problems.csv" and (folder / name).is_file()]
+    if any(Path(name).suffix.lower() in WORKBOOKS + TEXTS for name in mine):
+        return []
+    return [name for name in mine if Path(name).suffix.lower() == PLAIN and not is_log(folder / name)]
+
+
+def read_files(folder: Path, names: list[str], found: list, plain=()):
+    """The cells of every sheet in the folder's own files, and the files that could not be read as tables.
+
+    `plain` names the texts that are read as tables, too (`plain_texts`).
+    """
     grids, unread, not_read = [], [], {}
     names, copies = _without_copies(folder, names[:MOST_FILES])
     for name, kept in copies:
@@ -60,12 +80,12 @@ def read_files(folder: Path, names: list[str], found: list):
         if suffix in _NOT_READ:
             not_read.setdefault(_NOT_READ[suffix], []).append(name)
             continue
-        if suffix not in WORKBOOKS + TEXTS:
+        if suffix not in WORKBOOKS + TEXTS and name not in plain:
             continue
         mine, told = [], []
         with guarded(name, "", told, "file_broken"):
             mine, told = read_grids(folder / name, file=name)
-        if suffix in TEXTS and not mine:
+        if suffix not in WORKBOOKS and not mine:
             unread.append((name, suffix, told))
             continue
         found += told

@@ -12,7 +12,7 @@ from hatchkit import problems as _problems
 from hatchkit.problems import HatchkitError, problem
 from hatchkit.records import checks
 from hatchkit.records.changes import is_changes, read_changes
-from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, read_files
+from hatchkit.records.files import LOG_TEXTS, MOST_FILES, names_in, plain_texts, read_files
 from hatchkit.records.own_sheet import own_readings
 from hatchkit.records.season_toml import language_of_season, read_settings
 from hatchkit.records.sheets.assemble import Sheets, read_sheets
@@ -58,7 +58,8 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
     settings = _with_answers(settings, answers)
     fixed = _fixed(settings, answers)
     with _without_collecting():
-        grids, unread = read_files(folder, names, found)
+        plain = plain_texts(folder, names, lambda path: _is_log(path, settings))
+        grids, unread = read_files(folder, names, found, plain)
         changes = read_changes([grid for grid in grids if is_changes(grid)], settings, zone, found)
         grids = [grid for grid in grids if not is_changes(grid)]
         sheets = read_sheets(
@@ -256,6 +257,12 @@ def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
             file=str(readings["file"].iloc[0]),
         )
     ]
+
+
+def _is_log(path: Path, settings: dict) -> bool:
+    from hatchkit.records.logs.season import is_told_log
+
+    return is_told_log(path, settings)
 
 
 def _logs(folder: Path, settings: dict, batches, zone: str, names, loose, answers):

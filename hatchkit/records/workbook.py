@@ -11,10 +11,13 @@ from pathlib import Path
 from hatchkit.problems import problem
 from hatchkit.records import workbook_guard as guard
 from hatchkit.records.code_pages import decode
+from hatchkit.records.plain_text import rows_of
 from hatchkit.records.workbook_guard import Refused
 
 WORKBOOKS = (".xlsx", ".xlsm", ".ods", ".xls")
 TEXTS = (".csv", ".tsv")
+#: A text that may hold a table, a form or a diary; read where a season holds none of the others.
+PLAIN = ".txt"
 MOST_TEXT_BYTES = 30_000_000
 _OLD_FORMAT = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1"
 
@@ -248,10 +251,12 @@ def _read_text(path: Path, file: str) -> list[Grid]:
         raise Refused("book_not_text", {})
     if not text.strip():
         raise Refused("book_empty", {})  # nothing but the mark of its encoding
-    separator = guess_separator(text)
     csv.field_size_limit(1_000_000)
     try:
-        cells = list(csv.reader(io.StringIO(text, newline=None), delimiter=separator))
+        if path.suffix.lower() == PLAIN:
+            cells = rows_of(text)
+        else:
+            cells = list(csv.reader(io.StringIO(text, newline=None), delimiter=guess_separator(text)))
     except csv.Error as error:
         raise Refused("book_not_table", {}) from error
     if any(len(row) > guard.MOST_COLUMNS for row in cells) or len(cells) > guard.MOST_ROWS:

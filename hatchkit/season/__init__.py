@@ -11,7 +11,7 @@ from hatchkit.records.folder import read_folder
 from hatchkit.records.places import below, demo_folder, given_paths, holds_table, root_of, season_folder
 from hatchkit.records.season_toml import read_settings
 from hatchkit.records.told import with_headings
-from hatchkit.records.workbook import TEXTS, WORKBOOKS
+from hatchkit.records.workbook import PLAIN, TEXTS, WORKBOOKS
 from hatchkit.season.joined import Part, join, labelled, none_readable, unreadable
 from hatchkit.season.table import Season
 
@@ -112,7 +112,7 @@ def _said(path: Path, root: Path) -> str:
 
 def _one(path: Path, answers) -> Season:
     """One season folder, or one book of it, by itself."""
-    book = path.is_file() and path.suffix.lower() in (*WORKBOOKS, *TEXTS)
+    book = path.is_file() and path.suffix.lower() in (*WORKBOOKS, *TEXTS, PLAIN)
     folder = path.parent if book else path
     read = read_folder(folder, answers, only=path.name if book else "")
     fates, doubts = build_fates(read["batches"], read["eggs"], read["looks"], read["species_table"])

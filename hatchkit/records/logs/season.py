@@ -71,7 +71,7 @@ def read_all(folder, settings, batches, timezone, *, loose=(), answers=None) -> 
     paths = log_files(folder)
     for name in loose:
         with guarded(name, "", rows, "file_broken"):
-            paths += [folder / name] if _is_log(folder / name, settings) else []
+            paths += [folder / name] if is_told_log(folder / name, settings) else []
     orders: dict = {}
     for path in paths:
         name = path.relative_to(folder).as_posix()
@@ -138,7 +138,7 @@ def log_files(folder: Path) -> list[Path]:
     )
 
 
-def _is_log(path: Path, settings) -> bool:
+def is_told_log(path: Path, settings) -> bool:
     """Whether a text at the top of the folder is plainly a log, or season.toml says that it is one."""
     said = [entry for entry in settings.get("incubators", {}).values() if isinstance(entry, dict)]
     if any(owner.matches_glob(path.name, pattern) for entry in said for pattern in owner.names(entry, "files")):
