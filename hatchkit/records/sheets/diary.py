@@ -25,7 +25,9 @@ STEM = 5
 #: Numbers that count no eggs: hours, degrees, money, lengths.
 _OTHER_NUMBERS = re.compile(
     r"\d+(?:[.,]\d+)?\s*(?:min(?:s|ut\w*)?|h|hrs?|hours?|horas?|heures?|std\.?|stunden?|uur|uren|or[ea]|godz\w*|hodin\w*|"
-    r"timmar|timme|timer?|óra|perc|°\s*[CF]?|º\s*[CF]?|grad[ei]?|degrees?|%|mm|cm|km|kg|euros?|€|\$|years?|jahre|ans|años)(?!\w)",
+    r"timmar|timme|timer?|óra|perc|°\s*[CF]?|º\s*[CF]?|grad[ei]?|degrees?|%|mm|cm|km|kg|euros?|€|\$|years?|jahre|ans|años)(?!\w)"
+    # Nobody counts tenths of an egg: "dropped to 36.9 overnight".
+    r"|(?<![\d.,])\d+[.,]\d(?![\d.,])",
     re.IGNORECASE,
 )
 #: A capital alone, less "I" and what begins a sentence as an article ("A new day").

@@ -11,7 +11,8 @@ from functools import cache
 import numpy as np
 
 from hatchkit.records import times
-from hatchkit.records.sheets.cells import is_empty
+from hatchkit.records.sheets.cells import CLASSES, is_empty
+from hatchkit.records.sheets.lexicon import all_roles, tokens
 
 #: From this on the order is not asked for (`times.decide` says how it knows).
 SURE = 0.9
@@ -229,6 +230,22 @@ def leading_date(text: str, day_first: bool, year: int | None):
         if found.kind == "date" and found.moment is not None and not np.isnat(np.datetime64(found.moment)):
             before = text[: found.start].strip(" .,:-–(").split()
             if len(before) <= 1:
+                end = _before_count(text, found, year)
+                if end < found.end:
+                    return leading_date(text[:end], day_first, year)[0], text[end:].strip()
                 return np.datetime64(found.moment, "us"), text[found.end :].lstrip(" .,:;)-–")
         break
     return None, text
+
+
+#: "22 March 13": a day and a month in words, and two figures that may be a year.
+_MAYBE_YEAR = re.compile(r"\d{1,2}\S*\s+[^\W\d_]+\.?(?=\s+(\d\d)$)")
+
+
+def _before_count(text: str, found, year: int | None) -> int:
+    """Where a date ends: before two figures that count eggs ("22 March 13 hatched", in a diary of another year)."""
+    told = _MAYBE_YEAR.match(text[found.start : found.end])
+    if told is None or year is None or int(told[1]) == year % 100:
+        return found.end
+    after = tokens(text[found.end :])[:1]
+    return found.start + told.end() if all_roles(after) & CLASSES else found.end
