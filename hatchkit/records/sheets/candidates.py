@@ -10,6 +10,7 @@ from functools import cache
 
 import numpy as np
 
+from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.sheets.fields import COUNTS, DATES, PLAIN, POSSIBLE, USUAL, Look, Meaning, meaning_of
 from hatchkit.records.sheets.meanings import meanings
 from hatchkit.records.words import csv_rows
@@ -49,7 +50,10 @@ def candidates(column, language, fixed: str | None = None) -> list[Meaning]:
         kept = [replace(named[0], weight=AGAINST_VALUES), *(m for m in kept if m.field != named[0].field)]
     found = {(m.field, m.look, m.within): m for m in reversed(kept)}
     look = next((m.look for m in kept if m.look), Look())
-    for extra in [*_by_values(column, bool(named)), *_by_sums(column, kept, look)]:
+    for extra in [
+        *([] if _are_keys(column, named) else _by_values(column, bool(named))),
+        *_by_sums(column, kept, look),
+    ]:
         if extra.field not in {m.field for m in kept}:
             found.setdefault((extra.field, extra.look, extra.within), extra)
     if "ignore" not in {key[0] for key in found} and "percent" not in {key[0] for key in found}:
@@ -121,6 +125,14 @@ def _by_sums(column, kept, look: Look) -> list[Meaning]:
         clear = Meaning("clear", look, weight=-3.5 if later else -1.5)
         return [clear, Meaning("dead", look, weight=-1.5), Meaning("left", look, weight=-1.5)]
     return [Meaning(name, weight=-4.0) for name in "eggs_set hatched clear dis dead left removed pipped".split()]
+
+
+def _are_keys(column, named) -> bool:
+    """Whether numbers of batches look like days without a year ("26/1", "26/2" below "No."): they name no date."""
+    if not named or named[0].field != "batch" or column.distinct < 1.0:
+        return False
+    kept = [cell for cell in column.cells if not is_empty(cell)]
+    return all(isinstance(cell, str) and re.fullmatch(r"\s*\d{1,4}\s*[/-]\s*\d{1,3}\s*", cell) for cell in kept)
 
 
 def _by_values(column, named: bool) -> list[Meaning]:

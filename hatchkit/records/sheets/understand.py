@@ -16,6 +16,7 @@ from hatchkit.records.sheets.abreast import (
     with_months,
     with_one_name,
 )
+from hatchkit.records.sheets.addends import with_addends
 from hatchkit.records.sheets.assign import Reading, best_reading
 from hatchkit.records.sheets.candidates import candidates
 from hatchkit.records.sheets.cells import is_empty, text_of
@@ -123,7 +124,8 @@ def understand(grid, fixed: dict, stem: str, marks: dict | None = None) -> list[
             block.skipped += [(row, "title", text) for row, text in key]
         block.columns = [filled_down(cells) for cells in block.columns]
         block = with_months(block, [*reversed(block.titles), grid.sheet, stem], language)
-        block = with_hours(expanded(with_answers(with_one_name(block, language), language), language), language)
+        block = with_addends(with_answers(with_one_name(block, language), language), language)
+        block = with_hours(expanded(block, language), language)
         columns = profile(block, language)
         mine = {c.heading: told[plain(c.heading)] for c in columns if plain(c.heading) in told}
         mine |= {columns[place].heading: "hour" for place in block.hours}
