@@ -11,6 +11,8 @@ _MARKS = ("\t", ";", "|", ",")
 MOSTLY = 0.8
 #: Lines that must be lined up, each in so many cells at least, to be a table; and blanks that part two columns.
 LEAST_LINES, LEAST_CELLS, LEAST_BLANKS = 3, 3, 2
+#: Lines by which the mark is known; and letters of the longest line that may be lined up.
+SAMPLE, LONGEST = 400, 1000
 #: Blanks to which a tab in a line goes on.
 _TAB = 8
 
@@ -28,7 +30,7 @@ def rows_of(text: str) -> list[list[str]]:
         Cells without blanks around them; a line that is in no table is one cell, one of dashes alone an empty row.
     """
     lines = ["" if _is_rule(line) else line for line in re.split(r"\r\n|\r|\n", text)]
-    mark = _mark_of([line for line in lines if line.strip()])
+    mark = _mark_of([line for line in lines if line.strip()][:SAMPLE])
     if mark is not None:
         return [[cell.strip() for cell in row] for row in csv.reader(lines, delimiter=mark)]
     lines = [line.expandtabs(_TAB).rstrip() for line in lines]
@@ -43,7 +45,7 @@ def _is_rule(line: str) -> bool:
 def _mark_of(lines: list[str]) -> str | None:
     """The mark that cuts most lines into one and the same number of cells, or None."""
     for mark in _MARKS:
-        widths = [len(row) for row in csv.reader(lines, delimiter=mark, strict=False)]
+        widths = [len(row) for row in csv.reader(lines, delimiter=mark)]
         common = max(set(widths), key=widths.count, default=1)
         least = LEAST_CELLS if mark == "," else 2
         if common >= least and widths.count(common) >= MOSTLY * len(lines):
@@ -52,7 +54,7 @@ def _mark_of(lines: list[str]) -> str | None:
 
 
 def _is_lined_up(line: str) -> bool:
-    return len(re.split(rf" {{{LEAST_BLANKS},}}", line.strip())) >= LEAST_CELLS
+    return len(line) <= LONGEST and len(re.split(rf" {{{LEAST_BLANKS},}}", line.strip())) >= LEAST_CELLS
 
 
 def _column_starts(lines: list[str]) -> list[int]:
