@@ -3,7 +3,7 @@
 `truth.json` of each archive (all invented) holds the batches. Some were scored once before anybody looked at them, and
 are open since. Read right at first contact: `aside_a` and `aside_b` 9 of 26, `aside_c` 14 of 30, `open_f` 31 of 40
 (5 wrong), `open_g` 30 of 40 (5 wrong), `open_h` 21 of 30 (5 wrong), `open_i` 17 of 40 (13 wrong), `open_j` 34 of
-40 (2 wrong).
+40 (2 wrong), `open_l` 27 of 40 (6 wrong).
 """
 
 import json
@@ -29,6 +29,7 @@ ARCHIVES = (
     "open_i",
     "open_j",
     "open_k",
+    "open_l",
     "aside_a",
     "aside_b",
     "aside_c",
@@ -51,6 +52,7 @@ DIFFERS = {
     "open_k/k34": "one egg taken out, told in a remark",
     "open_k/k39": "cocks sold on one day of a diary of turkeys",
     "open_k/k40": "one dead too many in a Hungarian card",
+    "open_l/l22": "two eggs left at the last look that did not hatch: dead in the shell here, missing in its truth",
     "open_e/e30": "birds told apart by the letter of the lot",
 }
 
