@@ -8,6 +8,7 @@ from itertools import zip_longest
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError, problem
+from hatchkit.records.changes import NAMES
 from hatchkit.records.guard import guarded
 from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.workbook import PLAIN, TEXTS, WORKBOOKS, read_grids
@@ -47,7 +48,7 @@ def names_in(folder: Path) -> list[str]:
     return [name for name in names if not name.startswith((".", "~"))]
 
 
-def plain_texts(folder: Path, names: list[str], is_log) -> list[str]:
+def plain_texts(folder: Path, names: list[str], settings: dict) -> list[str]:
     """Texts that are read as tables, since a folder holds no workbook and no table of text; logs are none.
 
     Parameters
@@ -55,13 +56,23 @@ def plain_texts(folder: Path, names: list[str], is_log) -> list[str]:
     folder : Path
     names : list of str
         What lies in it.
-    is_log : callable
-        Path -> whether the file is plainly a sensor log.
+    settings : dict
+        season.toml, which may name a text as a log.
     """
-    mine = [name for name in names[:MOST_FILES] if name != "problems.csv" and (folder / name).is_file()]
-    if any(Path(name).suffix.lower() in WORKBOOKS + TEXTS for name in mine):
+    mine = [Path(name) for name in names[:MOST_FILES] if name != "problems.csv" and (folder / name).is_file()]
+    if any(path.suffix.lower() in WORKBOOKS + TEXTS and path.stem.lower() not in NAMES for path in mine):
         return []
-    return [name for name in mine if Path(name).suffix.lower() == PLAIN and not is_log(folder / name)]
+    return [path.name for path in mine if path.suffix.lower() == PLAIN and not _is_log(folder / path, settings)]
+
+
+def _is_log(path: Path, settings: dict) -> bool:
+    """Whether a text is a log; one that breaks the reader of logs is left to it, which tells."""
+    from hatchkit.records.logs.season import is_told_log
+
+    log = True
+    with guarded(path.name, "", [], "file_broken"):
+        log = is_told_log(path, settings)
+    return log
 
 
 def read_files(folder: Path, names: list[str], found: list, plain=()):

@@ -58,8 +58,7 @@ def read_folder(folder, answers: dict | None = None, *, only: str = "") -> dict:
     settings = _with_answers(settings, answers)
     fixed = _fixed(settings, answers)
     with _without_collecting():
-        plain = plain_texts(folder, names, lambda path: _is_log(path, settings))
-        grids, unread = read_files(folder, names, found, plain)
+        grids, unread = read_files(folder, names, found, plain_texts(folder, names, settings))
         changes = read_changes([grid for grid in grids if is_changes(grid)], settings, zone, found)
         grids = [grid for grid in grids if not is_changes(grid)]
         sheets = read_sheets(
@@ -257,12 +256,6 @@ def _one_machine(batches: pd.DataFrame, readings: pd.DataFrame):
             file=str(readings["file"].iloc[0]),
         )
     ]
-
-
-def _is_log(path: Path, settings: dict) -> bool:
-    from hatchkit.records.logs.season import is_told_log
-
-    return is_told_log(path, settings)
 
 
 def _logs(folder: Path, settings: dict, batches, zone: str, names, loose, answers):

@@ -79,3 +79,16 @@ def test_a_text_without_a_batch_is_named_with_what_it_shows(tmp_path):
     with pytest.raises(HatchkitError) as caught:
         read_folder(tmp_path)
     assert "shopping.txt" in str(caught.value) and "milk and bread" in str(caught.value)
+
+
+def test_a_text_that_the_settings_name_as_a_log_is_no_table(tmp_path):
+    (tmp_path / "season.toml").write_text('[incubators.A]\nfiles = "hatches.txt"\n', encoding="utf-8")
+    (tmp_path / "hatches.txt").write_text(FORM, encoding="utf-8")
+    with pytest.raises(HatchkitError):
+        read_folder(tmp_path)
+
+
+def test_changes_kept_in_a_table_of_their_own_leave_the_text_to_be_read(tmp_path):
+    (tmp_path / "changes.csv").write_text("date,what\n2026-03-01,new thermometer\n", encoding="utf-8")
+    (tmp_path / "hatches.txt").write_text(FORM, encoding="utf-8")
+    assert read_folder(tmp_path)["batches"]["eggs_set"].tolist() == [10]
