@@ -189,6 +189,8 @@ def _settled(column: Column, hours: list) -> str:
             return "temp" if column.unit else ""
         if counts_up(column.values) or distinct > max(12, len(filled) // 3):
             return "record" if not decimal else ""
+    if role in ("probe", "machine") and distinct > max(12, len(filled) // 2):
+        return "text"  # a remark in each line, and no probe for each
     if role == "machine":
         return "probe"
     if role in ("", "mean", "minimum", "maximum") and column.unit and column.numeric:

@@ -97,7 +97,8 @@ def _held(whole: dict) -> list | None:
     found = _records(whole)
     if not found or not any(role_of(name) in ("stamp", "date", "time") for name in found[0]):
         return None
-    said = {name: value for name, value in whole.items() if isinstance(value, str)}
+    # The moment at which the document was written is no time of its readings.
+    said = {name: value for name, value in whole.items() if isinstance(value, str) and not kind_of(value)}
     return [{**said, **record} for record in found]
 
 

@@ -7,6 +7,7 @@ import numpy as np
 import pytest
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records.logs.names import unit_of
 from hatchkit.records.logs.read import read_readings
 
 START = dt.datetime(2026, 3, 1, 18, 0)
@@ -161,6 +162,15 @@ def test_lists_inside_records_are_opened(tmp_path, whole):
     exact(read(tmp_path, json.dumps(whole)))
 
 
+def test_the_moment_of_writing_is_no_time_of_the_readings(tmp_path):
+    exact(read(tmp_path, json.dumps([{"exported": "2026-05-01 10:00", "readings": RECORDS}])))
+
+
+@pytest.mark.parametrize(("heading", "unit"), [("Temp Kelvin", "K"), ("Temperature in kelvin", "K"), ("Temp box", "")])
+def test_kelvin_is_a_unit_as_a_word_too(heading, unit):
+    assert unit_of(heading) == unit
+
+
 def test_devices_of_one_document_are_told_apart(tmp_path):
     parts = [{"device": "north", "readings": RECORDS[:30]}, {"device": "south", "readings": RECORDS[30:]}]
     assert read(tmp_path, json.dumps(parts))["probe"].value_counts().to_dict() == {"north": 30, "south": 42}
@@ -206,6 +216,9 @@ def test_values_in_the_marks_of_an_element_are_read(tmp_path):
     [
         ("{t:%Y-%m-%d %H:%M},{n},{c:.2f},{h}", "Time,Temp #,Temp,RH"),
         ("{t:%Y-%m-%d %H:%M},{c:.2f},{h},90", "Time,Temp,RH,(%)"),
+        ("{t:%Y-%m-%d %H:%M},message {n},{c:.2f},{h}", "Time,Sensor,Temp,RH"),
+        ("{t:%Y-%m-%d %H:%M},{c:.2f},{h},39,99", "Time,T,H,T max,H max"),
+        ("{n} {t:%Y-%m-%d %H:%M} {c:.2f} {h}", "Timestamp Temp RH"),
         ("2026,{yearday:.6f},{c:.2f},{h}", "Year,DOY,Temp,RH"),
         ("2026,{t:%j},{t:%H%M},{c:.2f},{h}", "Year,Day,HHMM,Temp,RH"),
         ("{count},{c:.2f},{h}", "Started 2026-03-01 18:00, interval 30 min\nElapsed,Temp,RH"),
