@@ -2,7 +2,7 @@
 
 **Where things are.** `causes.py` puts one batch's answer together (`likely_causes`; `season_causes` for all, with
 the shared tables made once). `course.py` is the model of a batch by the day and its likelihood, `seen.py` what was
-seen as groups of eggs, `harm.py` which hazards each cause adds on which days, `weighing.py` prior x pattern x
+seen as groups of eggs, `harm.py` which hazards each cause adds on which days, `cause_weights.py` prior x pattern x
 evidence, alone and in pairs. `evidence.py` with `evidence_climate.py` and `evidence_records.py` fetches one value
 per item and sets it beside the keeper's good batches (`usual/gauges.py`), `signs.py` reads ticks and remarks,
 `different.py` answers "what was different this time?", `habits.py` disbelieves noughts of looks that never find
@@ -16,9 +16,9 @@ speaks against it, limits and changes are codes with facts (`reasons.py`, `what_
 of 21 hen's days, failed pip, cull. Ordinary hazards come from `usual`; a cause adds its own over its days, a dose
 of the log at its own day with the published half dose (`harm.from_dose`), its size averaged over stated sizes.
 Random factors per band of days (ordinary luck, and looseness of shapes) are integrated out by Laplace. Likelihood
-is over the look intervals as they are. Large pattern factors are held down (`weighing.trusted`), so that no pattern
-alone outvotes a measured dose. Evidence is piecewise-linear in the log (`cause_evidence.csv`), each fact counted
-once, as a difference from the keeper's good batches; what is not known counts 1. Pairs of the three heaviest causes
+is over the look intervals as they are. Large pattern factors are held down (`cause_weights.trusted`), so that no
+pattern alone outvotes a measured dose. Evidence is piecewise-linear in the log (`cause_evidence.csv`), each fact
+counted once, as a difference from the keeper's good batches; what is not known counts 1. Pairs of the three heaviest causes
 with every other one are weighed too (`SECOND`: one poor batch in three has two); each of a pair has half its
 weight. Verdict: confident from 80 % with something other than counts speaking for it (`firm_with`), two causes when
 pairs have half of the weight, probable from 50 %, else bad luck or cannot tell. `.arithmetic(cause)` shows every

@@ -9,13 +9,13 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.advice import course, reasons, signs, weighing
+from hatchkit.advice import cause_weights, course, reasons, signs
+from hatchkit.advice.cause_weights import UNNAMED
 from hatchkit.advice.different import different
 from hatchkit.advice.evidence import ORDER, Gathered, evidence, gather, told
 from hatchkit.advice.harm import by_stage, patterns
 from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import seen
-from hatchkit.advice.weighing import UNNAMED
 from hatchkit.problems import HatchkitError
 from hatchkit.usual.stages import Usual
 
@@ -130,7 +130,7 @@ def likely_causes(season, batch) -> Causes:
 
     Notes
     -----
-    The score is described in `hatchkit.advice.weighing`; ``.arithmetic(cause)`` shows it for one cause.
+    The score is described in `hatchkit.advice.cause_weights`; ``.arithmetic(cause)`` shows it for one cause.
 
     Source: the shapes of the causes and what speaks for them are rows of ``reference/cause_patterns.csv`` and
     ``cause_evidence.csv`` (each with its source and how sure); ordinary deaths by age Kuurman et al. 2001 Poult. Sci.
@@ -157,7 +157,7 @@ def batch_causes(gathered: Gathered, batch: str) -> Causes:
     days = float(season.species_table.at[row["species"], "incubation_days"])
     what = seen(gathered.fates[batch], row, gathered.kinds[batch], days)
     known = {cause: float(sum(np.log(line.factor) for line in parts)) for cause, parts in lines.items()}
-    weighed = weighing.weigh(what, usual, gathered.doses[batch], known)
+    weighed = cause_weights.weigh(what, usual, gathered.doses[batch], known)
     tally = gathered.tally
     counted = reasons.Counted(
         tally.counts.loc[batch].to_numpy(), tuple(tally.between[batch]), float(tally.unaccounted[batch])
@@ -204,7 +204,7 @@ def _in_stage_order(shares) -> np.ndarray:
 def _rank(weighed, lines, counted, pattern, usual, items) -> pd.DataFrame:
     causes, known = _listed(), {item["item"]: item for item in items.to_dict("records")}
     enough = not counted.mostly_unknown(MOST_UNACCOUNTED)
-    prior, rows = weighing.priors(), []
+    prior, rows = cause_weights.priors(), []
     for cause, share in weighed.shares.items():
         variants = weighed.ways.get(cause, {"always": (1.0, 0.0)})
         best = max(variants, key=lambda name: np.log(variants[name][0]) + variants[name][1])

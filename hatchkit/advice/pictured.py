@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pandas as pd
 
-from hatchkit.advice.weighing import UNNAMED
+from hatchkit.advice.cause_weights import UNNAMED
 
 
 def ranked_causes(causes) -> dict:

@@ -6,8 +6,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
+from hatchkit.advice.cause_weights import UNNAMED
 from hatchkit.advice.reasons import WORTH, item_facts
-from hatchkit.advice.weighing import UNNAMED
 from hatchkit.climate.ranges import limits
 from hatchkit.problems import HatchkitError
 

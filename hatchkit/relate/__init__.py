@@ -3,7 +3,7 @@
 **Flow.** `exposure` (windows + doses, unlogged stays missing) -> `measures` (which dose, on what scale) -> `design`
 (rows, cells, strata, pools, covariates) -> `hazard.relate_counts` (the one place of computing: `effect`,
 `permutation`, `power`, `excess`, `confounding`, `verdict`) -> `relation.relate_losses` (table from a season, side
-tables; `late` for deaths found later) -> `words` (all sentences). `one_batch` stands beside it.
+tables; `late` for deaths found later). `nothing_to_relate` says why there is nothing to compute.
 
 **Decisions**
 - *The question is fixed first*: all excursions of the egg together (score log2(1 + degree-hours / half) for heat

@@ -11,6 +11,7 @@ from hatchkit.relate.confounding import confounding, not_apart
 from hatchkit.relate.design import design as make_design
 from hatchkit.relate.effect import effect as fit_effect
 from hatchkit.relate.excess import EXCESS_COLUMNS, excess
+from hatchkit.relate.nothing_to_relate import nothing_to_relate
 from hatchkit.relate.power import power
 from hatchkit.relate.redrawn import foresee, redrawn
 from hatchkit.relate.verdict import UNTOLD, rules, verdict
@@ -37,7 +38,7 @@ class CountsRelation:
     verdict : str
         By the one rule of `hatchkit.relate.verdict`.
     because : dict
-        Facts of the verdict; `why` nothing could be computed at all, as `nothing_to_compute` gives it.
+        Facts of the verdict; `why` nothing could be computed at all, as `nothing_to_relate` gives it.
     effect : dict
         Hazard ratio at the usual dose (``step``) with interval and how it was got (`effect.effect`).
     test : dict
@@ -118,7 +119,7 @@ def relate_counts(
         adjusted=design.extra_names,
         not_carried=design.not_carried,
     )
-    why = nothing_to_compute(design)
+    why = nothing_to_relate(design)
     if why:
         return CountsRelation(verdict=UNTOLD, because=why, **blank)
     share, _, dealt, test = weigh_chance(design, turned=turned, draws=draws, seed=seed)
@@ -154,46 +155,6 @@ def weigh_chance(design, *, turned=None, draws=10_000, seed=1):
     weighted = np.nan_to_num(design.grid(residual * window_weights(design, share, rho)))
     dealt, test = _arranged(design, weighted, turned, draws, seed)
     return share, residual, dealt, test
-
-
-def nothing_to_compute(design) -> dict:
-    """Why there is nothing to relate; empty if there is.
-
-    `why` is no_window (of none eggs, dead and length are known), not_logged, one_batch, no_death, all_died,
-    no_excursion, same_dose, or uncounted (every window with an excursion was left out: `windows`, `batches`, and
-    whether they were `not_counted` or cannot be used).
-    """
-    if len(design.rows) == 0:
-        return dict(why="no_window")
-    if not design.known.any():
-        return dict(why="not_logged")
-    if len(design.known_batches) < 2:
-        return dict(why="one_batch")
-    if design.died[design.known].sum() == 0:
-        return dict(why="no_death")
-    if (design.at_risk - design.died)[design.known].sum() == 0:
-        return dict(why="all_died")
-    if not design.exposed.any():
-        return _unseen(design.left_out) or dict(why="no_excursion")
-    if all(
-        np.ptp(design.dose[design.known & (design.cell == cell)]) < 1e-12
-        for cell in np.unique(design.cell[design.known])
-    ):
-        return dict(why="same_dose")
-    return {}
-
-
-def _unseen(left_out) -> dict:
-    """That every window with an excursion was left out; empty if none was."""
-    hit = left_out[left_out["exposed"].astype(bool)]
-    if hit.empty:
-        return {}
-    return dict(
-        why="uncounted",
-        windows=len(hit),
-        batches=list(dict.fromkeys(hit["batch"].astype(str))),
-        not_counted=bool((hit["why"] == "not_counted").all()),
-    )
 
 
 def enough_to_test(design) -> bool:

@@ -8,7 +8,7 @@ import pytest
 
 import hatchkit as hk
 from hatchkit import reference
-from hatchkit.advice import evidence_climate, evidence_records, weighing
+from hatchkit.advice import cause_weights, evidence_climate, evidence_records
 from hatchkit.advice.account import account
 from hatchkit.advice.causes import likely_causes, season_causes
 from hatchkit.advice.evidence import _each_fact_once, evidence, gather, links, told
@@ -206,15 +206,17 @@ def test_every_item_and_pattern_names_a_cause_that_is_listed():
 
 
 def test_priors_add_up_and_bad_luck_has_its_stated_share():
-    shares = weighing.priors()
+    shares = cause_weights.priors()
     assert sum(shares.values()) == pytest.approx(1)
-    assert shares["bad_luck"] == weighing.PRIOR_BAD_LUCK and shares["unlisted"] == weighing.PRIOR_UNLISTED
+    assert shares["bad_luck"] == cause_weights.PRIOR_BAD_LUCK and shares["unlisted"] == cause_weights.PRIOR_UNLISTED
 
 
 def test_large_patterns_are_held_down_and_small_ones_are_not():
-    assert weighing.trusted(3.0) == 3.0 and weighing.trusted(-3.0) == -3.0
-    beyond = weighing.PATTERN_WHOLE + 10
-    assert weighing.trusted(beyond) == pytest.approx(weighing.PATTERN_WHOLE + 10 * weighing.PATTERN_BEYOND)
+    assert cause_weights.trusted(3.0) == 3.0 and cause_weights.trusted(-3.0) == -3.0
+    beyond = cause_weights.PATTERN_WHOLE + 10
+    assert cause_weights.trusted(beyond) == pytest.approx(
+        cause_weights.PATTERN_WHOLE + 10 * cause_weights.PATTERN_BEYOND
+    )
 
 
 def dry_or_damp(folder, *, losses, humidity, poor="1,1,14,0,1,9,4,"):

@@ -7,7 +7,7 @@ import pytest
 from scipy import optimize, special
 
 from hatchkit import reference
-from hatchkit.advice import course, harm, weighing
+from hatchkit.advice import cause_weights, course, harm
 from hatchkit.advice.evidence_climate import NOTHING, Doses
 from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import Seen
@@ -210,17 +210,17 @@ def test_no_dose_counts_for_more_than_four_halvings_and_smaller_ones_as_they_are
 
 def test_priors_share_what_luck_and_the_unlisted_leave_by_commonness():
     table = reference.load("causes").set_index("cause")["commonness"].astype(float).drop(["bad_luck", "unlisted"])
-    found = weighing.priors()
+    found = cause_weights.priors()
     assert found["bad_luck"] == 0.3 and found["unlisted"] == 0.015
     for cause, common in table.items():
         assert found[cause] == pytest.approx(0.685 * common / table.sum())
 
 
 def test_large_factors_of_a_pattern_are_held_down_on_both_sides():
-    assert weighing.trusted(np.array([-10, -6, -1, 0, 5.9, 6.0, 7.0, 16.0])) == pytest.approx(
+    assert cause_weights.trusted(np.array([-10, -6, -1, 0, 5.9, 6.0, 7.0, 16.0])) == pytest.approx(
         [-8.4, -6, -1, 0, 5.9, 6.0, 6.6, 12.0]
     )
-    assert weighing.log_sum(np.array([1000.0, 1000 + np.log(3)])) == pytest.approx(1000 + np.log(4))
+    assert cause_weights.log_sum(np.array([1000.0, 1000 + np.log(3)])) == pytest.approx(1000 + np.log(4))
 
 
 def test_the_weight_of_every_cause_and_pair_by_hand():
@@ -228,8 +228,8 @@ def test_the_weight_of_every_cause_and_pair_by_hand():
     what = Seen(WAYS, EGGS, STAGES_OF)
     usual = Usual(np.full(8, 0.125), LOGITS, SPREAD, 0.05, 5, 200, 0.9)
     evidence = {"turning": 0.7, "infertile": -0.4}
-    found = weighing.weigh(what, usual, NOTHING, evidence)
-    base, prior = course.ordinary_hazards(LOGITS), weighing.priors()
+    found = cause_weights.weigh(what, usual, NOTHING, evidence)
+    base, prior = course.ordinary_hazards(LOGITS), cause_weights.priors()
 
     def factor(added):
         tight = course.precision(SPREAD, *course.loosened(base, added[None]))
@@ -243,7 +243,7 @@ def test_the_weight_of_every_cause_and_pair_by_hand():
         part = np.exp(way.log_chance).sum()
         each = [factor(size * way.kernel) for size in way.sizes]
         chance = np.exp(way.log_chance) * np.exp([log - luck for log, _ in each])
-        held = float(weighing.trusted(np.log(chance.sum() / part)))
+        held = float(cause_weights.trusted(np.log(chance.sum() / part)))
         assert found.ways[way.cause][way.variant] == pytest.approx((part, held))
         put = [
             (cells * np.append(size * way.kernel / (base + size * way.kernel), 0))
@@ -265,10 +265,10 @@ def test_the_weight_of_every_cause_and_pair_by_hand():
                 for i in (1, 3)
                 for j in (1, 3)
             ]
-            held = float(weighing.trusted(special.logsumexp(logs) - np.log(4) - luck))
+            held = float(cause_weights.trusted(special.logsumexp(logs) - np.log(4) - luck))
             odds = np.exp(evidence.get(a, 0) + evidence.get(b, 0)) * prior[a] * prior[b] / prior["bad_luck"]
             pairs[a, b] = np.exp(held) * 0.15 * odds
-    luckless = np.exp(weighing.trusted(wide - luck)) * prior["unlisted"]
+    luckless = np.exp(cause_weights.trusted(wide - luck)) * prior["unlisted"]
     total = sum(weight.values()) + sum(pairs.values()) + luckless + prior["bad_luck"]
     assert found.alone == pytest.approx(
         {name: w / total for name, w in weight.items()}

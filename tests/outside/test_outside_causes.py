@@ -5,9 +5,9 @@ import pytest
 
 from hatchkit import reference
 from hatchkit.advice import course, harm
+from hatchkit.advice.cause_weights import log_sum
 from hatchkit.advice.published import STAGES
 from hatchkit.advice.seen import seen
-from hatchkit.advice.weighing import log_sum
 
 # What published tables put down to what: (cause, stage that rises, who says so). Two texts where two exist.
 PUBLISHED = [

@@ -11,6 +11,7 @@ from hatchkit.relate import confounding, exposure, hazard, relation
 from hatchkit.relate.design import design
 from hatchkit.relate.effect import _batch_dispersion
 from hatchkit.relate.exposure import _window_doses
+from hatchkit.relate.nothing_to_relate import nothing_to_relate
 from hatchkit.relate.verdict import rules
 
 NAN = math.nan
@@ -24,7 +25,7 @@ def table_of(doses=(1.0, 1.0, 0.0, 0.0, 0.0), *, window=1, eggs=20.0, died=2.0, 
 
 
 def why(**more):
-    return hazard.nothing_to_compute(design(table_of(**more)))
+    return nothing_to_relate(design(table_of(**more)))
 
 
 @pytest.mark.parametrize(("more", "told"), [

@@ -8,8 +8,8 @@ from functools import cache
 
 import numpy as np
 
+from hatchkit.records.times.day_first import Order
 from hatchkit.records.times.forms import date_forms, stamp_of
-from hatchkit.records.times.order import Order
 from hatchkit.records.times.read import read
 from hatchkit.records.times.words import either, fold, months
 

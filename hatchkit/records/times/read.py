@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from hatchkit.records.times.day_first import ORDERS, Evidence, Order, day_numbers, days_of, full_year
 from hatchkit.records.times.grid import NAT, Scan
-from hatchkit.records.times.order import ORDERS, Evidence, Order, day_numbers, days_of, full_year
 from hatchkit.records.times.scan import scan
 
 _MICROS = 86_400_000_000

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from hatchkit.advice import course, harm, weighing
+from hatchkit.advice import cause_weights, course, harm
 from hatchkit.advice.evidence_climate import NOTHING, Doses
 
 
@@ -58,7 +58,9 @@ def test_no_dose_counts_for_more_than_four_halvings():
 def test_each_of_two_causes_has_half_the_weight_of_the_pair():
     logs = {"a": np.log(0.2), "b": np.log(0.1), "bad_luck": np.log(0.1), "unlisted": np.log(0.1)}
     alone = {"a": np.array([0.0, 3.0]), "b": np.array([0.0, 8.0])}
-    told = weighing._shared({}, logs, [("a", "b", np.log(0.5), np.array([0.0, 1.0]), np.array([0.0, 9.0]))], alone, {})
+    told = cause_weights._shared(
+        {}, logs, [("a", "b", np.log(0.5), np.array([0.0, 1.0]), np.array([0.0, 9.0]))], alone, {}
+    )
     assert told.shares == pytest.approx({"a": 0.45, "b": 0.35, "bad_luck": 0.1, "unlisted": 0.1})
     assert told.pairs == [dict(first="b", second="a", share=pytest.approx(0.5), eggs_first=9.0, eggs_second=1.0)]
     # 3 eggs at a weight of 0.2 and 1 at 0.5; 8 at 0.1 and 9 at 0.5
@@ -67,7 +69,7 @@ def test_each_of_two_causes_has_half_the_weight_of_the_pair():
 
 def test_a_second_cause_is_no_likelier_beforehand_than_one_poor_batch_in_three():
     """Prior odds of some second cause beside a first: the named causes' prior odds against luck, times `SECOND`."""
-    prior = weighing.priors()
-    named = sum(share for cause, share in prior.items() if cause not in weighing.UNNAMED)
-    odds = weighing.SECOND * named / prior["bad_luck"]
+    prior = cause_weights.priors()
+    named = sum(share for cause, share in prior.items() if cause not in cause_weights.UNNAMED)
+    odds = cause_weights.SECOND * named / prior["bad_luck"]
     assert 0.25 < odds / (1 + odds) < 0.35
