@@ -18,11 +18,11 @@ of the log at its own day with the published half dose (`harm.from_dose`), its s
 Random factors per band of days (ordinary luck, and looseness of shapes) are integrated out by Laplace. Likelihood
 is over the look intervals as they are. Large pattern factors are held down (`cause_weights.trusted`), so that no
 pattern alone outvotes a measured dose. Evidence is piecewise-linear in the log (`cause_evidence.csv`), each fact
-counted once, as a difference from the keeper's good batches; what is not known counts 1. Pairs of the three heaviest causes
-with every other one are weighed too (`SECOND`: one poor batch in three has two); each of a pair has half its
-weight. Verdict: confident from 80 % with something other than counts speaking for it (`firm_with`), two causes when
-pairs have half of the weight, probable from 50 %, else bad luck or cannot tell. `.arithmetic(cause)` shows every
-factor.
+counted once, as a difference from the keeper's good batches; what is not known counts 1. Pairs of the three
+heaviest causes with every other one are weighed too (`SECOND`: one poor batch in three has two); each of a pair has
+half its weight. Verdict: confident from 80 % with something other than counts speaking for it (`firm_with`), two
+causes when pairs have half of the weight, probable from 50 %, else bad luck or cannot tell. `.arithmetic(cause)`
+shows every factor.
 
 **Decisions.**
 - Constants (`SECOND`, `SHAPE_EGGS`, `LOOSEST`, `PATTERN_*`, the tables of evidence) were set in
