@@ -95,7 +95,8 @@ def _records(whole) -> list:
 def _held(whole: dict) -> list | None:
     """Of the form {"device": "box 1", "readings": [{"time": ..., "temp": ...}, ...]}: what is said of all, to each."""
     found = _records(whole)
-    if not found or not any(role_of(name) in ("stamp", "date", "time") for name in found[0]):
+    measured = any(role_of(name) in MEASURES and not isinstance(value, (dict, list)) for name, value in whole.items())
+    if measured or not found or not any(role_of(name) in ("stamp", "date", "time") for name in found[0]):
         return None
     # The moment at which the document was written is no time of its readings.
     said = {name: value for name, value in whole.items() if isinstance(value, str) and not kind_of(value)}

@@ -155,6 +155,7 @@ def test_a_date_holds_for_the_readings_below_it(tmp_path, text):
         {name: [record[name] for record in RECORDS] for name in RECORDS[0]},
         [{name: [record[name] for record in RECORDS] for name in RECORDS[0]}],
         [{"time": r["time"], "values": [{"temp": r["temp"]}, {"hum": r["hum"]}]} for r in RECORDS],
+        [{**r, "alarms": [{"time": "2026-03-01 20:00", "text": "door"}]} for r in RECORDS],
         [{"time": r["time"], "temp": [r["temp"]], "hum": [r["hum"]]} for r in RECORDS],
     ],
 )
