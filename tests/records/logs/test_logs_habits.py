@@ -8,7 +8,7 @@ import pytest
 
 from hatchkit.problems import HatchkitError
 from hatchkit.records.logs.names import unit_of
-from hatchkit.records.logs.read import read_readings
+from hatchkit.records.logs.read import Wishes, read_accounted
 
 START = dt.datetime(2026, 3, 1, 18, 0)
 #: Time, degC, per cent: a day and a half, so that midnight is passed twice.
@@ -42,9 +42,12 @@ def quoted(text):
 
 
 def read(tmp_path, text):
+    """The readings of a text, which must leave nothing to ask."""
     path = tmp_path / "log.csv"
     path.write_text(text, encoding="utf-8")
-    return read_readings(path)[0]
+    readings, account = read_accounted(path, Wishes())
+    assert not account.questions
+    return readings
 
 
 def exact(readings, *, humid=True):
