@@ -10,7 +10,7 @@ import pandas as pd
 from hatchkit import reference
 from hatchkit.records import marks
 from hatchkit.records.logs.cells import is_number, without_mark
-from hatchkit.records.logs.names import MEASURES, is_share, name_rest, role_of, unit_of
+from hatchkit.records.logs.names import MEASURES, is_share, name_rest, other_unit, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
 _EMPTY_WORDS = {"", "na", "n/a", "nan", "null", "none", "<na>", "#n/a", "#na", "#value!", "#div/0!", "#ref!"}
@@ -155,22 +155,30 @@ def row_quantities(raw, plan) -> np.ndarray | None:
         return None
     said = raw[places].astype(object)
     group = said.groupby(places, dropna=False, sort=False).ngroup().to_numpy()
-    found = [_quantity([_said_by(cell) for cell in row]) for row in said.drop_duplicates().itertuples(index=False)]
+    rows = said.drop_duplicates().itertuples(index=False)
+    units = [place == plan.unit for place in places]
+    found = [_quantity([_said_by(*cell) for cell in zip(row, units, strict=True)]) for row in rows]
     known = any(role in MEASURES for role in found)
     found = ["" if role == "other" else ("" if known else "temp") if role == "" else role for role in found]
     return np.array(found, dtype=object)[group]
 
 
-def _said_by(cell) -> str:
+def _said_by(cell, is_unit: bool) -> str:
+    if is_unit:
+        letter = _unit_letter(cell)
+        if letter:
+            return "%" if letter == "%" else "temp"
+        return "other" if isinstance(cell, str) and other_unit(cell) else ""
     role = role_of(cell) if isinstance(cell, str) else ""
     return role if role in (*MEASURES, "other") else "other" if role == "outdoor" else ""
 
 
 def _quantity(said: list) -> str:
-    """The first word on it; "temp" only where nothing else is said."""
+    """The first word on it; per cent beside nothing else is humidity, a battery in per cent is not."""
     if "other" in said:
         return "other"
-    return next((role for role in said if role in MEASURES and role != "temp"), "temp" if "temp" in said else "")
+    found = next((role for role in said if role in MEASURES and role != "temp"), "temp" if "temp" in said else "")
+    return "rh" if "%" in said and found in ("", "temp") else found
 
 
 def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
