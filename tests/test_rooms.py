@@ -40,7 +40,7 @@ STRANGERS = {
     "usual": {"say", "problems", "words"},
 }
 ALLOWED_ARROWS = {
-    ("records.logs.values", "climate.air"),
+    ("records.logs.humidity", "climate.air"),
     ("records.logs.season", "climate.air"),
 }
 

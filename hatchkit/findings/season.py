@@ -15,6 +15,9 @@ from hatchkit.problems import HatchkitError
 #: Lanes of the calendar that fit on a first screen, the strip of spells above each machine counted as half of one.
 MOST_LANES, STRIP = 6.5, 0.5
 
+#: Share of the first cause's eggs from which on a second is told beside it (kit's rule).
+EVEN = 0.9
+
 
 def review(season, *, unit: str = "C", progress=None, each=None) -> Findings:
     """What a season's records answer: what cost most, where the eggs went, whether it is more than luck, and so on.
@@ -206,8 +209,11 @@ def most(work) -> Finding:
 
 
 def _even(rows) -> bool:
-    """Whether two causes cost the same number of whole eggs."""
-    return [row["kind"] for row in rows] == ["cause", "cause"] and len({round(row["eggs_lost"]) for row in rows}) == 1
+    """Whether two causes cost about as many eggs: no account tells which of two within `EVEN` cost more."""
+    if [row["kind"] for row in rows] != ["cause", "cause"]:
+        return False
+    most, next_most = (round(row["eggs_lost"]) for row in rows)
+    return next_most >= EVEN * most
 
 
 def _tied(work, batch, first) -> list:

@@ -11,6 +11,7 @@ from hatchkit import say
 from hatchkit.advice.season_notes import season_notes
 from hatchkit.findings.counts import losses, whole_eggs
 from hatchkit.findings.finding import SURENESS, Composed, Said
+from hatchkit.findings.season import _even
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -141,3 +142,11 @@ def test_causes_that_weigh_the_same_are_told_as_a_tie_and_no_bad_hatch_is_to_go_
         ),
     )
     assert odd["most"].answer == "most_unusual" and odd["most"].do.code == "do_unlisted"
+
+
+@pytest.mark.parametrize(
+    ("eggs", "even"), [((27.2, 26.4), True), ((30, 27), True), ((30, 26.4), False), ((9, 8), False)]
+)
+def test_two_causes_that_cost_about_as_much_are_told_together(eggs, even):
+    assert _even([dict(kind="cause", eggs_lost=lost) for lost in eggs]) is even
+    assert not _even([dict(kind="stage", eggs_lost=lost) for lost in eggs])

@@ -69,7 +69,5 @@ tests/records/logs/test_logs_broken.py 2000`). A layout is a function in `tests/
 write a file a try do not shrink: a failure would hang the suite.
 
 Not read: decimal commas between commas without quotes (refused with the way out), zones by name above the readings
-(only UTC/GMT and an offset), a log without any date (the reason says so). Nor, since no log kept here was ever read by
-it: days as a spreadsheet's numbers in a text, whole lines in quotes, a sensor's name behind the stamp of a labelled
-line, a date that stands only beside the first of its readings, rows of one SQL command in lines of their own.
+(only UTC/GMT and an offset), a log without any date (the reason says so).
 """

@@ -6,11 +6,11 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records.logs.humidity import humidity
 from hatchkit.records.logs.plan import AS_IT_STANDS, CHOICES, UNIT_CHOICES
 from hatchkit.records.logs.probe import probe_readings
 from hatchkit.records.logs.values import (
     as_numbers,
-    humidity,
     missing_codes,
     row_owners,
     row_quantities,

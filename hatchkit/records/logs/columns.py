@@ -61,6 +61,11 @@ def plan_columns(head: Head, answers=None, only=None) -> Plan:
     hours = hours_of(columns, plan)
     for column in free:
         column.role = _settled(column, hours)
+    damp = [c for c in free if c.role == "rh"]
+    if any(plain(c.name) for c in damp):
+        # "(%)" alone is humidity only where no other column bears its name.
+        for column in damp:
+            column.role = "rh" if plain(column.name) or not column.name else "other"
     _name_turns(free)
     _take_answers(free, answers or {})
     measuring = sum(column.role in MEASURES for column in free)
@@ -175,14 +180,20 @@ def _settled(column: Column, hours: list) -> str:
         and (is_hour(column.values) or _same_hours(column, hours))
     ):
         return "hour"  # "hr" is an hour or, in French, humidity
+    if role in ("temp", "rh") and not decimal and len(column.values) > 20 and counts_up(column.values):
+        return "record"  # "Temp #" numbers the readings
+    if role in ("probe", "machine", "quantity") and len(filled) < len(column.cells) // 2:
+        return "record"  # a serial number beside the first reading only
     if role in ("probe", "machine", "text", "quantity", "unit", "record") and column.numeric:
         if decimal and role in ("probe", "machine", "quantity"):
             return "temp" if column.unit else ""
         if counts_up(column.values) or distinct > max(12, len(filled) // 3):
             return "record" if not decimal else ""
+    if role in ("probe", "machine") and distinct > max(12, len(filled) // 2):
+        return "text"  # a remark in each line, and no probe for each
     if role == "machine":
         return "probe"
-    if role == "" and column.unit and column.numeric:
+    if role in ("", "mean", "minimum", "maximum") and column.unit and column.numeric:
         return "temp"
     if role == "" and filled and not column.numeric:
         return "text"

@@ -8,6 +8,8 @@ import re
 from hatchkit.records.logs.names import MEASURES, role_of
 from hatchkit.records.logs.stamps import kind_of
 
+#: A list of so many values beside a time is probes side by side.
+_MOST_IN_A_CELL = 8
 _FIELD = re.compile(r"\s*(?:-\s+)?[\"']?([^\W\d][^:=\"']{0,30}?)[\"']?\s*[:=]\s*(.*?)\s*,?\s*")
 
 _PROTOCOL = re.compile(
@@ -84,10 +86,21 @@ def _records(whole) -> list:
         return [{f"column {n + 1}": cell for n, cell in enumerate(row)} for row in whole]
     if not all(isinstance(one, dict) for one in whole):
         return [record for value in whole for record in _records(value)]
-    for form in (_points, _named_rows):
+    for form in (_points, _named_rows, _held):
         if all(parts := [form(one) for one in whole]):
             return [record for part in parts for record in part]
     return whole
+
+
+def _held(whole: dict) -> list | None:
+    """Of the form {"device": "box 1", "readings": [{"time": ..., "temp": ...}, ...]}: what is said of all, to each."""
+    found = _records(whole)
+    measured = any(role_of(name) in MEASURES and not isinstance(value, (dict, list)) for name, value in whole.items())
+    if measured or not found or not any(role_of(name) in ("stamp", "date", "time") for name in found[0]):
+        return None
+    # The moment at which the document was written is no time of its readings.
+    said = {name: value for name, value in whole.items() if isinstance(value, str) and not kind_of(value)}
+    return [{**said, **record} for record in found]
 
 
 def _columns_side_by_side(whole: dict) -> list | None:
@@ -184,6 +197,8 @@ def _flat(record: dict, before: str = "", depth: int = 0) -> dict:
         name = f"{before} {key}".strip()
         if isinstance(value, dict) and depth < 4:
             out.update(_flat(value, name, depth + 1))
+        elif isinstance(value, list) and depth < 4 and len(value) <= _MOST_IN_A_CELL:
+            out.update(_flat({str(n + 1): one for n, one in enumerate(value)}, name, depth + 1))
         else:
             out[name] = "" if value is None or isinstance(value, list) else value
     return out

@@ -32,8 +32,8 @@ class Head:
     units : list of str
         Cells of the line of units below the headings; empty where there is none.
     dated_by : str
-        "stamp" (a date in each line), "parts" (year, month, day in columns), "clock" (only the time of day) or
-        "since" (counted from the start).
+        "stamp" (a date in each line), "parts" (year, month, day in columns), "clock" (only the time of day), "serial"
+        (a spreadsheet's number of the day) or "since" (counted from the start).
     shifted : bool
         One name fewer than cells: the line numbers at the left have none.
     """
@@ -116,6 +116,7 @@ def _best_cut(lines: list) -> _Cut | None:
         ("stamp", _has_stamp),
         ("parts", None),
         ("clock", _has_clock),
+        ("serial", None),
         ("since", None),
         ("stamp", partial(_has_stamp, blanks_too=True)),
     ):
@@ -133,7 +134,7 @@ def _best_of_kind(lines: list, dated_by: str, is_data) -> _Cut | None:
         if sum(separator in line for line in lines) < 1 or (best and best.score[0] > len(lines) // 2):
             continue
         cells = [split_line(line, separator) for line in lines]
-        below = {"parts": _below_parts, "since": _below_numbers}.get(dated_by)
+        below = {"parts": _below_parts, "serial": _below_serials, "since": _below_numbers}.get(dated_by)
         good = below(cells) if below else [number for number, row in enumerate(cells) if len(row) > 1 and is_data(row)]
         if not good or dated_by == "clock" and len(good) < 3:
             continue
@@ -197,6 +198,8 @@ def parts_of(row: list) -> dict:
             part = next((name for name in _LETTERS[letters] if name not in found), "")
         if part:
             found.setdefault(part, n)
+    if {"year", "day"} <= set(found) and not {"month", "yearday"} & set(found):
+        found["yearday"] = found.pop("day")
     return found
 
 
@@ -214,6 +217,19 @@ def _below_parts(cells: list) -> list:
                     and re.fullmatch(r"\d{1,4}(?:\.0+)?" if part != "yearday" else r"\d{1,3}(?:\.\d+)?", line[p])
                     for part, p in places.items()
                 )
+            ]
+    return []
+
+
+def _below_serials(cells: list) -> list:
+    """Lines below a heading of one stamp that hold a spreadsheet's number of the day (46082.75)."""
+    for number, row in enumerate(cells[:60]):
+        at = [n for n, cell in enumerate(row) if role_of(cell) in ("stamp", "date", "time")]
+        if len(at) == 1 and any(role_of(cell) in ("temp", "rh") for cell in row):
+            return [
+                n
+                for n, line in enumerate(cells)
+                if n > number and at[0] < len(line) and re.fullmatch(r"[2-6]\d{4}(?:[.,]\d+)?", line[at[0]])
             ]
     return []
 

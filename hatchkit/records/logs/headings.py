@@ -56,6 +56,10 @@ def headings_of(cells, block, lines, separator, sample) -> tuple[list, list, int
         key=lambda number: (_known(cells[number]), -number),
     )
     names = _aligned(lines[main], separator, sample[0])
+    if len(names) < len(sample[0]) and all(row[0].isdigit() for row in sample):
+        # Line numbers without a heading, and one heading over a date and a time.
+        moved = _aligned(lines[main], separator, sample[0][1:])
+        names = ["", *moved] if len(moved) == len(sample[0]) - 1 > len(names) else names
     units: list = []
     for number in block:
         row = cells[number]

@@ -9,6 +9,7 @@ import numpy as np
 import pandas as pd
 
 from hatchkit.problems import HatchkitError
+from hatchkit.records import times
 from hatchkit.records.logs import stamps as _stamps
 from hatchkit.records.logs.since import moments
 from hatchkit.records.logs.zone import put_zones
@@ -39,6 +40,8 @@ def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
     if plan.epoch:
         return _stamps.read_epoch(pd.to_numeric(first, errors="coerce").to_numpy())
     texts = first.to_numpy(dtype=object)
+    if head.dated_by == "serial":
+        return _stamps.Stamps(times.read(texts, serials=True).moments)
     if plan.clock_only:
         day = _stamps.day_above([*head.preamble, Path(name).stem.replace("_", " ")])
         if day is None:
@@ -58,7 +61,7 @@ def _written(raw, head, plan, wishes, name) -> _stamps.Stamps:
                 dtype=object,
             )
         days = [_stamps.midnight_off(text) if isinstance(text, str) else text for text in texts]
-        texts = np.array(days, dtype=object)
+        texts = _days_below(np.array(days, dtype=object), clocks)
         if len(plan.stamp) > 2:
             half = raw[plan.stamp[2]].to_numpy(dtype=object)
             clocks = np.array(
@@ -95,6 +98,15 @@ def order_heading(head, plan) -> str:
     """What the question on the order of day and month calls the column of dates."""
     column = head.header[plan.stamp[0]] if head.header and plan.stamp[0] < len(head.header) else ""
     return column or f"column {plan.stamp[0] + 1}"
+
+
+def _days_below(texts: np.ndarray, clocks: np.ndarray) -> np.ndarray:
+    """Days that are written only beside the first of their readings, as people do in spreadsheets."""
+    blank = np.array([not isinstance(text, str) or not text.strip() for text in texts])
+    timed = np.array([isinstance(clock, str) and _stamps.kind_of(clock) == "time" for clock in clocks])
+    if (blank & timed).sum() < 0.3 * len(texts) or blank[:1].any():
+        return texts
+    return np.where(blank & timed, pd.Series(texts).mask(blank).ffill(), texts)
 
 
 def _in_years(local: np.ndarray) -> _stamps.Stamps:

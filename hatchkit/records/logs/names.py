@@ -151,7 +151,7 @@ def part_of_time(heading: str) -> str:
 def _role_of_letters(heading: str, tokens: list) -> str:
     if re.fullmatch(r"[\[(]?\W{0,2}[CFK][\])]?", heading) and re.search(r"\W", heading):
         return "temp"
-    if re.fullmatch(r"\W*%\W*", heading):
+    if re.fullmatch(r"\W*%\W*", heading) or re.fullmatch(r"h(\s?\d+)?", " ".join(tokens)):
         return "rh"
     return "temp" if re.fullmatch(r"t(\s?\d+|\s(?:in|air|box))?(\s[cf])?", " ".join(tokens)) else ""
 
@@ -170,6 +170,8 @@ def unit_of(heading, *, bare=False) -> str:
         return "C"
     if re.search(r"fahrenheit|(?<![a-z])(?:deg|degrees|grad|°)[\s._]*f(?![a-z])|degf\b|℉", text, re.IGNORECASE):
         return "F"
+    if re.search(r"kelvin", text, re.IGNORECASE):
+        return "K"
     if match := re.fullmatch(r"tmp([cfk])|(?:air)?temp(?:erature)?([CFK])", text, re.IGNORECASE):
         return (match[1] or match[2]).upper()
     # A degree sign often arrives garbled, so any mark before the letter counts.

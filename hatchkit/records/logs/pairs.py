@@ -6,13 +6,14 @@ import re
 
 import numpy as np
 
-from hatchkit.records.logs.names import name_rest, probe_name, unit_of
+from hatchkit.records.logs.names import name_rest, plain, probe_name, unit_of
 from hatchkit.records.logs.plan import Channel, Plan
 
 
 def one_statistic(measures: list, plan: Plan) -> list:
     """Of mean, lowest and highest of one quantity the mean (or the reading itself) is kept."""
     kept, alike = [], {}
+    measures = [column for column in measures if not any(_outdoes(other, column) for other in measures)]
     for column in measures:
         alike.setdefault((column.role, _rest(column)), []).append(column)
     for column in measures:
@@ -29,6 +30,43 @@ def one_statistic(measures: list, plan: Plan) -> list:
     if extremes:
         plan.said.append(dict(severity="doubtful", code="log_only_extremes", names=[c.name for c in extremes]))
     return kept
+
+
+_NOW = set(
+    "current actual now present live momentan aktuell aktuelle actuel actuelle attuale actuales atual huidig huidige "
+    "aktualna aktualni jelenlegi".split()
+)
+#: These may be places too ("Temp high" is the upper tray), so they tell only beside a value of the moment.
+_ENDS = set(
+    "high low highest lowest hi lo peak hoch tief haut haute bas basse alta alto baja bajo bassa basso baixa baixo "
+    "hoog laag".split()
+)
+_RAW = set(
+    "raw uncorrected uncalibrated uncompensated uncorr uncal roh rohwert unkorrigiert unkalibriert brut brute grezzo "
+    "grezza bruto bruta ruw".split()
+)
+_CORRECTED = set(
+    "corrected calibrated compensated adjusted corr cal comp korrigiert kalibriert corrige corrigee calibre corretto "
+    "corretta corregido corregida corrigido corrigida gecorrigeerd".split()
+)
+
+
+def _outdoes(other, column) -> bool:
+    """Whether `other` is the same quantity corrected, or its value of the moment, where `column` is raw or an end."""
+    if other is column or other.role != column.role or _place(other) != _place(column):
+        return False
+    better, words = set(plain(other.name).split()), set(plain(column.name).split())
+    end = words & _ENDS or column.statistic in ("minimum", "maximum")
+    if end and better & _NOW and not words & _NOW and not better & _ENDS:
+        return True
+    return bool(words & _RAW) and not better & _RAW and column.statistic == other.statistic
+
+
+def _place(column) -> tuple:
+    """The words of a name that say of which probe it is."""
+    return tuple(
+        word for word in name_rest(column.name) if word not in _NOW | _ENDS | _RAW | _CORRECTED | _SPANS | {"value"}
+    )
 
 
 #: Words that say over how long a mean was taken.

@@ -126,7 +126,7 @@ def _like_head(data: bytes, place: int, head: Head) -> bool:
     """Whether the lines at one of the places have a stamp where those at the head have one."""
     start = len(data) * place // (_PLACES + 1)
     lines = data[start : start + _PIECE].decode("utf-8", "replace").split("\n")[1:-1]
-    if head.dated_by in ("parts", "since"):
+    if head.dated_by in ("parts", "serial", "since"):
         return any(len(split_line(line, head.separator)) >= head.width - 1 for line in lines[:20])
     stamps = {n for n, cell in enumerate(head.sample[0]) if kind_of(cell)}
     for line in lines[:20]:

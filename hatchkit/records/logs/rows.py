@@ -11,6 +11,7 @@ from html.parser import HTMLParser
 from hatchkit.records.logs.documents import json_lines, protocol_lines, stacked_lines
 from hatchkit.records.logs.documents import table as table_lines
 from hatchkit.records.logs.names import role_of
+from hatchkit.records.logs.stamps import kind_of
 
 _PAIR = re.compile(
     r"(?<![\w\-])(?P<name>[^\W\d][^:=,;|&?\t\n]{0,30}?)\s*[:=]\s*(?P<value>[+-]?\d+(?:[.,]\d+)?|nan|--|"
@@ -61,13 +62,17 @@ def _sql_lines(text: str) -> bytes | None:
         for match in _CREATE.finditer(text)
     }
     tables: dict = {}
-    records = []
+    records, last = [], None
     for line in text.removesuffix("\n").split("\n"):
         match = _INSERT.match(line)
-        if not match:
+        if not match and (last is None or not line.lstrip().startswith("(")):
             records.append((None, []))
+            last = None
             continue
-        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", match["rows"] or "")]
+        # The rows of one command may each stand in a line of its own.
+        given = (match["rows"] or "") if match else line
+        match = last = match or last
+        rows = [_sql_values(part) for part in re.findall(r"\(((?:[^()']|'(?:[^']|'')*')*)\)", given)]
         table = match["table"].lower()
         said = [part.strip(' `"[]') for part in match["names"].split(",")] if match["names"] else names.get(table)
         rows = [dict(zip(said or [f"column {n + 1}" for n in range(len(row))], row, strict=False)) for row in rows]
@@ -79,6 +84,7 @@ def _sql_lines(text: str) -> bytes | None:
 
 def _sql_values(text: str) -> list:
     cells = re.findall(r"\s*('(?:[^']|'')*'|[^,]*)\s*(?:,|$)", text)[: text.count(",") + 1]
+    cells = [cell.strip() for cell in cells]
     return [
         "" if cell.upper() == "NULL" else cell[1:-1].replace("''", "'") if cell[:1] == "'" else cell for cell in cells
     ]
@@ -141,6 +147,8 @@ def _element(element) -> dict:
         name = child.tag.rpartition("}")[2]
         if (child.text or "").strip():
             found[f"{name} {' '.join(child.attrib.values())}".strip()] = child.text.strip()
+        else:
+            found.update({f"{name} {key}": value for key, value in child.attrib.items()})
     return found
 
 
@@ -158,8 +166,26 @@ def _labels(line: str) -> list:
     ]
 
 
+_TIME_LABEL = re.compile(
+    r"(?:^|(?<=[\s,;|]))\W*(?:time|date|datum|zeit|uhrzeit|timestamp|heure|ora|hora|tid|czas|data|fecha)\s*[:=]\s*",
+    re.IGNORECASE,
+)
+
+
+def _source_of(stamp: str) -> dict:
+    """A stamp with words behind it, parted: "2025-09-11 22:05:00 box1" was written by box1."""
+    words = stamp.split()
+    if kind_of(stamp) in ("both", "epoch", "time"):
+        return {}
+    for count in range(len(words) - 1, 0, -1):
+        text = " ".join(words[:count]).strip("[],;:")
+        if kind_of(text) in ("both", "epoch"):
+            return {"time": text, "sensor": re.sub(r"\[\d+\]", "", " ".join(words[count:])).strip("[]():,;-> ")}
+    return {}
+
+
 def _labelled_lines(data: bytes) -> bytes:
-    """Lines that name their values as a table parted by tabs; what stands before the first name is the stamp."""
+    """Lines that name their values as a table parted by tabs; the stamp stands before the first name or behind all."""
     rows: list[dict] = []
     keys: dict = {}
     for line in data.decode("utf-8", "replace").removesuffix("\n").split("\n"):
@@ -169,8 +195,13 @@ def _labelled_lines(data: bytes) -> bytes:
             continue
         name = re.sub(r"^.*[\d:)\]>]\s+", "", first["name"])
         stamp = line[: first.start() + len(first["name"]) - len(name)]
+        pairs = list(_PAIR.finditer(line, first.start()))
+        if not re.search(r"\d", stamp):
+            stamp = line[pairs[-1].end() :].strip(" @%\t,;|-[]()>")
+        stamp = _TIME_LABEL.sub(" ", stamp.strip(" \t,;|-[]()>"))
         row = {"time": re.sub(r"[\])}>]*\s*(?:->|[-|>,;:])*\s*$", "", " ".join(stamp.split())).strip("[]() ")}
-        for match in _PAIR.finditer(line, first.start()):
+        row |= _source_of(row["time"])
+        for match in pairs:
             label = name if match.start() == first.start() else match["name"].strip()
             unit = f" ({match['unit'].strip().replace('*', '°')})" if match["unit"] else ""
             row[label + unit] = match["value"]

@@ -96,13 +96,21 @@ def moments(raw, column: int | None, name: str, preamble) -> np.ndarray:
     value, unit = _counted(raw[column]), 1_000_000
     if value is None:
         value = pd.to_numeric(raw[column], errors="coerce").to_numpy(dtype=float)
-        unit = unit_micros(name)
+        unit = unit_micros(name) or _unit_by_step(value, step_above(preamble))
         if unit is None:
             raise HatchkitError("refuse_count_unit", dict(column=name))
     local = np.full(len(raw), np.datetime64("NaT", "us"))
     good = np.isfinite(value)
     local[good] = start + np.round(value[good] * unit).astype(np.int64).astype("timedelta64[us]")
     return local
+
+
+def _unit_by_step(value: np.ndarray, step: int | None) -> int | None:
+    """Microseconds of the unit in which the count goes on by the interval that stands above; None without one."""
+    steps = np.diff(value[np.isfinite(value)])
+    if step is None or not len(steps):
+        return None
+    return next((micros for micros, _ in _UNITS if abs(np.median(steps) * micros - step) < 0.01 * step), None)
 
 
 def _counted(column) -> np.ndarray | None:

@@ -143,7 +143,11 @@ def read_parts(raw, places: dict, written=(), name: str = "") -> Stamps:
     }
     hour = numbers.get("hour")
     if "yearday" in numbers:
-        days = pd.Series(numbers["year"] * 1000 + np.floor(numbers.pop("yearday"))).astype("Int64").astype("str")
+        seconds = np.round(numbers.pop("yearday") * 86_400)
+        if hour is None:
+            numbers["hour"], numbers["minute"] = seconds % 86_400 // 3600, seconds % 3600 // 60
+            numbers["second"] = seconds % 60
+        days = pd.Series(numbers["year"] * 1000 + seconds // 86_400).astype("Int64").astype("str")
         days = pd.to_datetime(days, format="%Y%j", errors="coerce")
         # The parser takes day 366 of a year of 365 for one of the next year.
         days = days.where(days.dt.year == numbers["year"]).dt

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 import os
+import re
 import struct
 import zipfile
 import zlib
@@ -223,6 +224,15 @@ def _of_workbook(path: Path) -> list[Text]:
     return out
 
 
+def _without_outer_quotes(data: bytes) -> bytes:
+    """The text without the quotes around whole lines, as a table has that was saved as text twice."""
+    lines = [line.rstrip(b"\r") for line in data[:8192].split(b"\n")[:50] if line.strip()][:-1]
+    quoted = [re.fullmatch(rb'"(?:[^"]|"")*[;,\t](?:[^"]|"")*"', line) for line in lines]
+    if len(lines) < 2 or sum(map(bool, quoted)) < 0.8 * len(lines):
+        return data
+    return re.sub(rb'(?m)^"(.*)"(\r?)$', rb"\1\2", data).replace(b'""', b'"')
+
+
 def of_bytes(data: bytes, page: str | None = None) -> Text:
     """One log from the bytes of a text of any encoding and layout."""
     data, name, doubts = encoding.as_utf8(data, page)
@@ -234,5 +244,6 @@ def of_bytes(data: bytes, page: str | None = None) -> Text:
         facts = dict(line=line, one=one[:60], page=name, two=two[:60], other=other)
         said = [dict(severity="doubtful", code="log_encoding_open", row=line, **facts)]
         pages = {name: one} | {other: read for other, _, _, read in doubts}
+    data = _without_outer_quotes(data)
     table = rows_of(data)
     return Text(data if table is None else table, said=said, pages=pages, shift=0 if table is None else -1)

@@ -8,9 +8,8 @@ import numpy as np
 import pandas as pd
 
 from hatchkit import reference
-from hatchkit.records import marks
 from hatchkit.records.logs.cells import is_number, without_mark
-from hatchkit.records.logs.names import MEASURES, is_share, name_rest, role_of, unit_of
+from hatchkit.records.logs.names import MEASURES, is_share, name_rest, other_unit, role_of, unit_of
 
 # The loader of the reference tables takes these spellings for empty cells, so they stand here.
 _EMPTY_WORDS = {"", "na", "n/a", "nan", "null", "none", "<na>", "#n/a", "#na", "#value!", "#div/0!", "#ref!"}
@@ -155,79 +154,27 @@ def row_quantities(raw, plan) -> np.ndarray | None:
         return None
     said = raw[places].astype(object)
     group = said.groupby(places, dropna=False, sort=False).ngroup().to_numpy()
-    found = [_quantity([_said_by(cell) for cell in row]) for row in said.drop_duplicates().itertuples(index=False)]
+    rows = said.drop_duplicates().itertuples(index=False)
+    units = [place == plan.unit for place in places]
+    found = [_quantity([_said_by(*cell) for cell in zip(row, units, strict=True)]) for row in rows]
     known = any(role in MEASURES for role in found)
     found = ["" if role == "other" else ("" if known else "temp") if role == "" else role for role in found]
     return np.array(found, dtype=object)[group]
 
 
-def _said_by(cell) -> str:
+def _said_by(cell, is_unit: bool) -> str:
+    if is_unit:
+        letter = _unit_letter(cell)
+        if letter:
+            return "%" if letter == "%" else "temp"
+        return "other" if isinstance(cell, str) and other_unit(cell) else ""
     role = role_of(cell) if isinstance(cell, str) else ""
     return role if role in (*MEASURES, "other") else "other" if role == "outdoor" else ""
 
 
 def _quantity(said: list) -> str:
-    """The first word on it; "temp" only where nothing else is said."""
+    """The first word on it; per cent beside nothing else is humidity, a battery in per cent is not."""
     if "other" in said:
         return "other"
-    return next((role for role in said if role in MEASURES and role != "temp"), "temp" if "temp" in said else "")
-
-
-def humidity(channel, numbers, temp_c, wishes, account) -> np.ndarray:
-    """Relative humidity in % of every line of one channel.
-
-    Parameters
-    ----------
-    numbers : dict
-        Values of each quantity the channel logs, as written: rh, wet_bulb, dew_point.
-    temp_c : ndarray of float
-        Air temperature of the same lines in °C.
-    """
-    rh = numbers.get("rh")
-    if rh is None:
-        return _from_other(channel, numbers, temp_c, wishes, account)
-    odd = np.flatnonzero((rh < 0) | (rh > 100))
-    wrong = odd[marks.humidity_out_of_range(rh[odd])]
-    wrong = np.union1d(wrong, odd[missing_codes(rh[odd], "rh", "%")])
-    if len(wrong):
-        rh = rh.copy()
-        facts = dict(count=len(wrong), name=channel.name, values=np.unique(rh[wrong])[:5].tolist())
-        rh[wrong] = np.nan
-        account.say("doubtful", "log_humidity_impossible", **facts)
-    highest = np.fmax.reduce(rh) if len(rh) else np.nan
-    if 0.05 < highest <= 1.0 and np.isfinite(rh).sum() > 3:
-        account.say("note", "log_humidity_share", name=channel.name)
-        rh = rh * 100
-    return rh
-
-
-def _from_other(channel, numbers, temp_c, wishes, account) -> np.ndarray:
-    """Humidity from the wet bulb or the dew point, where there is no humidity column."""
-    nothing = np.full(len(temp_c), np.nan)
-    other = "wet_bulb" if "wet_bulb" in numbers else "dew_point" if "dew_point" in numbers else None
-    if other is None or "temp" not in numbers:
-        return nothing
-    # The one place where records looks into climate: air.py holds formulas only and imports nothing of it.
-    from hatchkit.climate import air
-
-    logged = numbers[other]
-    said = channel.units.get(other) or channel.units.get("temp") or unit_from_range(logged)[0]
-    wet = to_celsius(logged, wishes.temp_unit or said)
-    good = np.isfinite(wet) & np.isfinite(temp_c) & (wet > -20) & (wet <= temp_c + 0.5)
-    rh = nothing
-    dry, cold = temp_c[good], np.minimum(wet[good], temp_c[good])
-    if other == "wet_bulb":
-        coefficient = air.STILL_WICK if wishes.still_air else air.VENTILATED_WICK
-        rh[good] = air.rh_from_wet_bulb(dry, cold, wishes.pressure_kpa, coefficient)
-        account.say(
-            "note",
-            "log_humidity_wet_bulb",
-            name=channel.name,
-            air="still" if wishes.still_air else "fan",
-            coefficient=round(coefficient * 1e4, 2),
-            pressure=round(wishes.pressure_kpa, 1),
-        )
-    else:
-        rh[good] = 100 * air.saturation_pressure(cold) / air.saturation_pressure(dry)
-        account.say("note", "log_humidity_dew_point", name=channel.name)
-    return rh
+    found = next((role for role in said if role in MEASURES and role != "temp"), "temp" if "temp" in said else "")
+    return "rh" if "%" in said and found in ("", "temp") else found

@@ -69,9 +69,12 @@ def stamp_columns(columns: list, head: Head) -> Plan:
         if "hour" not in apart:
             clock = next((c.n for c in columns if c.role == "time" or kinds[c.n] == "time"), None)
             apart |= {"hour": clock} if clock is not None and kinds[clock] != "time" else {}
-        if "hour" not in apart:
+        in_days = "yearday" in apart and any("." in cell for cell in columns[apart["yearday"]].cells)
+        if "hour" not in apart and not in_days:
             raise HatchkitError("refuse_no_time", {})
         return Plan([], parts=apart)
+    if head.dated_by == "serial":
+        return Plan([next(c.n for c in columns if c.role in ("stamp", "date", "time"))])
     if head.dated_by == "since":
         if dated := [c for c in columns if c.role == "date" and c.numeric]:
             raise HatchkitError("refuse_no_date_column", dict(column=dated[0].name, example=dated[0].cells[0]))
