@@ -293,6 +293,6 @@ def day_numbers(years, months, days) -> tuple[np.ndarray, np.ndarray]:
     known = (months >= 1) & (months <= 12) & (days >= 1) & (days <= 31) & (years >= FIRST_YEAR) & (years <= LAST_YEAR)
     count = (np.where(known, years, 2000) - 1970) * 12 + np.where(known, months, 1) - 1
     start = count.astype("datetime64[M]")
-    found = start.astype("datetime64[D]") + (np.where(known, days, 1) - 1)
+    found = start.astype("datetime64[D]") + (np.where(known, days, 1) - 1).astype("timedelta64[D]")
     known &= found.astype("datetime64[M]") == start
     return found.astype(np.int64), known

@@ -115,7 +115,7 @@ def _dated(match, layout, order, year) -> Found | None:
     times = read([written], order if isinstance(order, (Order, bool)) else None, year, swap=True)
     moment = times.moments[0]
     if match["from"] and not np.isnat(moment):
-        first = moment.astype("datetime64[M]").astype("datetime64[D]") + (int(match["from"]) - 1)
+        first = moment.astype("datetime64[M]").astype("datetime64[D]") + np.timedelta64(int(match["from"]) - 1, "D")
         moment = min(moment, first.astype("datetime64[us]"))
     return Found(
         start,

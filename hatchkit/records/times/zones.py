@@ -30,7 +30,7 @@ def offsets_at(zone: ZoneInfo, utc) -> np.ndarray:
 
 def changes(zone: ZoneInfo, start: np.datetime64, end: np.datetime64) -> list[tuple[np.datetime64, int, int]]:
     """Changes of the zone's clock on the days between two UTC times: (UTC time, offset before, offset after) in µs."""
-    days = np.arange(start.astype("datetime64[D]"), end.astype("datetime64[D]") + 2)
+    days = np.arange(start.astype("datetime64[D]"), end.astype("datetime64[D]") + np.timedelta64(2, "D"))
     found = []
     for row in np.flatnonzero(np.diff(offsets_at(zone, days))):
         minutes = days[row] + np.arange(1441) * np.timedelta64(1, "m")
