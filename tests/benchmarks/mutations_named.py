@@ -15,8 +15,8 @@ NAMED = {
     ),
     "chicks lost pass exposed windows unharmed": (
         "relate/excess.py",
-        "spared = spared * (1 - share) + gain",
-        "spared = spared + gain",
+        "spared *= 1 - share",
+        "spared *= 1 if design.exposed[row] else 1 - share",
     ),
     "covariate budget doubled (deaths)": ("relate/design.py", "deaths // 10", "deaths // 5"),
     "covariate budget doubled (batches)": (

@@ -213,5 +213,5 @@ def times(cells, rows, day_first: bool, year, odd: Odd, near=None):
     moments = found.moments.astype("datetime64[us]")
     for place in np.flatnonzero((moments < FIRST_DATE) | (moments >= LAST_DATE)):
         odd.add("date year", rows[place], cells[place])
-        moments[place] = np.datetime64("NaT")
+        moments[place] = np.datetime64("NaT", "us")
     return moments, np.asarray(found.hour_written)
