@@ -8,6 +8,7 @@ import numpy as np
 
 from hatchkit.advice import course
 from hatchkit.climate.dose import half_dose, heat_per_hour, rolling_dose
+from hatchkit.climate.egg_heat import constant
 from hatchkit.climate.track import batch_track
 
 #: Eggs go in cold: the first hours are warming up, not a spell of cold.
@@ -19,10 +20,8 @@ COLD_LEVEL = -2
 #: Hours about the transfer in which a chill counts as one of the transfer.
 TRANSFER_H = 12.0
 
-#: The first chick of a hen's hatch against the trade's 21 days: the middle comes 4 h earlier (`climate.clock`), the
-#: first half a window of 26 h before it (Meijerhof 2006: 24 h held to be good, 36 h often seen).
+#: From a hen's first chick to her last, about the middle of the hatch (Meijerhof 2006: 24 h good, 36 h often seen).
 WINDOW_H = 26.0
-FIRST_CHICK_H = -4.0 - WINDOW_H / 2
 
 #: Less than this share of the hen's days logged, and nothing is said about the level.
 LEAST_LOGGED = 0.3
@@ -145,7 +144,8 @@ def _late(row, species) -> float:
     confirms it.
     """
     days = float(species["incubation_days"])
-    for column, usual_h in (("first_hatch_at", FIRST_CHICK_H), ("last_hatch_at", FIRST_CHICK_H + WINDOW_H)):
+    middle_h = -constant("clock_middle_before_h")
+    for column, usual_h in (("first_hatch_at", middle_h - WINDOW_H / 2), ("last_hatch_at", middle_h + WINDOW_H / 2)):
         at = row.get(column)
         if at is not None and at == at:
             hours = (at - row["set_at"]).total_seconds() / 3600

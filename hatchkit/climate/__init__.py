@@ -12,7 +12,7 @@
 - how much heat and cold: `dose.py`; `window_dose`
 - can the probe be believed, how steady: `probes.py`; `probe_truth`, `steadiness`
 - do the eggs dry as they should: `water_loss.py`, `weighings.py`; `batch_water_loss`, `rh_needed`
-- when should they have hatched: `clock.py`, `development.py`; `hatch_clock`
+- when should they have hatched: `clock.py`, `egg_heat.py: rate`; `hatch_clock`
 - tables behind pictures: `timeline.py`
 
 Decisions worth knowing:

@@ -8,8 +8,8 @@ from itertools import zip_longest
 from pathlib import Path
 
 from hatchkit.problems import HatchkitError, problem
-from hatchkit.records.changes import NAMES
 from hatchkit.records.guard import guarded
+from hatchkit.records.places import OWN_FILES, may_be_table
 from hatchkit.records.sheets.cells import is_empty
 from hatchkit.records.workbook import PLAIN, TEXTS, WORKBOOKS, read_grids
 
@@ -59,8 +59,8 @@ def plain_texts(folder: Path, names: list[str], settings: dict) -> list[str]:
     settings : dict
         season.toml, which may name a text as a log.
     """
-    mine = [Path(name) for name in names[:MOST_FILES] if name != "problems.csv" and (folder / name).is_file()]
-    if any(path.suffix.lower() in WORKBOOKS + TEXTS and path.stem.lower() not in NAMES for path in mine):
+    mine = [Path(name) for name in names[:MOST_FILES] if (folder / name).is_file()]
+    if any(may_be_table(path) for path in mine):
         return []
     return [path.name for path in mine if path.suffix.lower() == PLAIN and not _is_log(folder / path, settings)]
 
@@ -86,7 +86,7 @@ def read_files(folder: Path, names: list[str], found: list, plain=()):
         found.append(_copy_told(folder, name, kept))
     for name in names:
         suffix = Path(name).suffix.lower()
-        if (folder / name).is_dir() or name == "problems.csv":
+        if (folder / name).is_dir() or name in OWN_FILES:
             continue
         if suffix in _NOT_READ:
             not_read.setdefault(_NOT_READ[suffix], []).append(name)

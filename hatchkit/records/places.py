@@ -12,7 +12,8 @@ from hatchkit.problems import HatchkitError
 DEEPEST = 3
 #: Folders that are part of a season, or of a program.
 _NO_SEASON = {"sensors", "notebooks", "__pycache__", "node_modules"}
-_OWN_FILES = {"problems.csv"}
+#: What the kit itself wrote into a season.
+OWN_FILES = {"problems.csv"}
 
 
 @dataclass(frozen=True)
@@ -59,11 +60,16 @@ def root_of(paths) -> Path:
 
 def holds_table(folder: Path) -> bool:
     """Whether a file at the top of a folder could be a table of batches (which one, only reading tells)."""
+    return any(path.is_file() and may_be_table(path) for path in _entries(folder))
+
+
+def may_be_table(path: Path) -> bool:
+    """Whether a file is named like a book or a table of text, and is not what the kit or the keeper keeps beside."""
     from hatchkit.records.changes import NAMES
     from hatchkit.records.workbook import TEXTS, WORKBOOKS
 
-    names = [path for path in _entries(folder) if path.is_file() and path.name not in _OWN_FILES]
-    return any(path.suffix.lower() in (*WORKBOOKS, *TEXTS) and path.stem.lower() not in NAMES for path in names)
+    own = path.name in OWN_FILES or path.stem.lower() in NAMES
+    return path.suffix.lower() in (*WORKBOOKS, *TEXTS) and not own
 
 
 def below(folder: Path, said: str = "", depth: int = 0) -> list[Place]:

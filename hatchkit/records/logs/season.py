@@ -152,7 +152,7 @@ def _wishes(name, *, settings, owners, timezone, spans, answers, others) -> Wish
     said = {**sensors, **incubator}
     pressure = 101.325
     if incubator.get("altitude_m"):
-        from hatchkit.climate import air  # formulas only; see values
+        from hatchkit.climate import air  # formulas only; see humidity
 
         pressure = float(air.standard_pressure(incubator["altitude_m"]))
     mine = {
