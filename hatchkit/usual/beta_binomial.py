@@ -122,7 +122,7 @@ def chance_learned(weight, chicks, eggs):
     return float(tails @ (weight[keep] / weight[keep].sum()))
 
 
-def eggs_learned(weight, chicks, *, sure=0.9):
+def eggs_learned(weight, chicks, *, sure):
     """Fewest eggs for at least `chicks` chicks with probability `sure`; None where `MOST_EGGS` would not do."""
     return _fewest(lambda eggs: chance_learned(weight, chicks, eggs), chicks, sure)
 

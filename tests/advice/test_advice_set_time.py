@@ -80,7 +80,7 @@ def test_a_batch_still_in_the_machine_comes_out_first(season):
 
 
 def test_a_million_chicks_are_answered_at_once(season):
-    assert eggs_learned(learn([], [], 0.7, 0.15), 1_000_000) is None
+    assert eggs_learned(learn([], [], 0.7, 0.15), 1_000_000, sure=0.9) is None
     weight = np.zeros((len(MU), len(RHO)))
     weight[-1, 0] = 1.0
     assert eggs_learned(weight, MOST_EGGS, sure=0.5) is None

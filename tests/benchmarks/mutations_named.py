@@ -54,9 +54,4 @@ NAMED = {
         "(stored_days - FRESH_DAYS)",
     ),
     "the plan's 90 % made 95 %": ("advice/plan.py", "*, sure=0.9, set_at", "*, sure=0.95, set_at"),
-    "the plan's 90 % made 95 % (eggs)": (
-        "usual/beta_binomial.py",
-        "def eggs_learned(weight, chicks, *, sure=0.9)",
-        "def eggs_learned(weight, chicks, *, sure=0.95)",
-    ),
 }

@@ -60,7 +60,10 @@ def test_with_many_batches_the_prediction_nears_the_known_law():
     mean, _, _, rho = predictive.summary(weight)
     assert mean == pytest.approx(counts.sum() / totals.sum(), abs=0.01)
     assert rho == pytest.approx(0.04, abs=0.012)
-    assert abs(predictive.eggs_learned(weight, 30) - predictive.eggs_learned(known(0.8, 0.04), 30)) <= 1
+    assert (
+        abs(predictive.eggs_learned(weight, 30, sure=0.9) - predictive.eggs_learned(known(0.8, 0.04), 30, sure=0.9))
+        <= 1
+    )
 
 
 def test_without_own_batches_the_middle_hatch_is_the_published_one():
